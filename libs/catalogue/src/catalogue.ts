@@ -1,0 +1,38 @@
+import type { Chemistry, CoreSheet, Material, MaterialKind, Reinforcement, ResinSystem, Filler, Coating, Consumable } from './materials.js';
+import type { LabourRates, PriceList } from './prices.js';
+import type { Source } from './sources.js';
+
+/** One published state of everything an estimate looks up. */
+export interface Catalogue {
+  readonly edition: string;
+  /** SHA-256 of the edition's content, so that a replay can prove it used the same. */
+  readonly hash: string;
+  readonly materials: readonly Material[];
+  readonly priceLists: readonly PriceList[];
+  readonly labourRates: readonly LabourRates[];
+  readonly sources: readonly Source[];
+}
+
+interface MaterialOfKind {
+  readonly core: CoreSheet;
+  readonly reinforcement: Reinforcement;
+  readonly resin: ResinSystem;
+  readonly filler: Filler;
+  readonly coating: Coating;
+  readonly consumable: Consumable;
+  readonly safety: Consumable;
+  readonly fastener: Consumable;
+}
+
+const isOfKind = <K extends MaterialKind>(kind: K) =>
+  (material: Material): material is Extract<Material, MaterialOfKind[K]> => material.kind === kind;
+
+/** All materials of a kind, in catalogue order. */
+export const materialsOf = <K extends MaterialKind>(catalogue: Catalogue, kind: K): readonly MaterialOfKind[K][] =>
+  catalogue.materials.filter(isOfKind(kind));
+
+export const findMaterial = <K extends MaterialKind>(catalogue: Catalogue, kind: K, code: string): MaterialOfKind[K] | undefined =>
+  materialsOf(catalogue, kind).find((material) => material.code === code);
+
+export const resinsOf = (catalogue: Catalogue, chemistry: Chemistry): readonly ResinSystem[] =>
+  materialsOf(catalogue, 'resin').filter((resin) => resin.chemistry === chemistry);

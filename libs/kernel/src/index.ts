@@ -1,0 +1,7 @@
+export { Defect, unreachable } from './defect.js';
+export {
+  allOf, allOfList, andThen, mapValue, refusal, success, unlessProblems,
+  type Outcome, type Refusal, type Success,
+} from './outcome.js';
+export { below, detailOf, pointer, problem, titleOf, type Fact, type Problem, type ProblemCode } from './problem.js';
+export { randomStream, type RandomStream } from './random.js';

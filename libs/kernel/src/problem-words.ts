@@ -1,0 +1,70 @@
+/**
+ * The only place where problems become words. `{field}` is the pointed-to field; other names in braces are facts.
+ * Every detail says what is wrong and what would be right.
+ */
+export const problemWords = {
+  'out-of-range': {
+    title: 'A value is outside its range',
+    detail: '{field} is {value}; it must be {range}.',
+  },
+  'not-a-number': {
+    title: 'A number was expected',
+    detail: '{field} must be a finite number{hint}; it is {value}.',
+  },
+  'not-a-quantity': {
+    title: 'A quantity could not be read',
+    detail: '{field} must be a number in {unit} or text with a unit such as "{example}"; it is {value}.',
+  },
+  'wrong-unit': {
+    title: 'The unit does not fit the field',
+    detail: '{field} is given in {given}, which is not a unit of {dimension}; use one of {accepted}.',
+  },
+  'not-one-of': {
+    title: 'A value is not among the choices',
+    detail: '{field} is {value}; it must be one of {choices}.',
+  },
+  'missing': {
+    title: 'A required value is missing',
+    detail: '{field} is required: {expected}.',
+  },
+  'unknown-field': {
+    title: 'A field is not known',
+    detail: '{field} is not a field of this request; remove it or correct its name.',
+  },
+  'unknown-code': {
+    title: 'A code is not in the catalogue',
+    detail: '{field} is {value}, which is not a {kind} in this edition of the catalogue; known: {known}.',
+  },
+  'duplicate': {
+    title: 'Two entries share a name',
+    detail: '{field} repeats {value}; each must be unique.',
+  },
+  'too-many': {
+    title: 'There are too many entries',
+    detail: '{field} has {count} entries; at most {most} are accepted.',
+  },
+  'too-few': {
+    title: 'There are too few entries',
+    detail: '{field} has {count} entries; at least {least} are needed.',
+  },
+  'outline-crosses-itself': {
+    title: 'An outline crosses itself',
+    detail: '{field} crosses itself near ({xMm}, {yMm}) mm; list its corners in order round the edge.',
+  },
+  'outline-without-area': {
+    title: 'An outline encloses no area',
+    detail: '{field} encloses no area; give at least three corners that are not in one line.',
+  },
+  'outside-panel': {
+    title: 'A shape lies outside the panel',
+    detail: '{field} lies {outsideM2} m2 outside the panel; keep it within the panel outline or correct the panel.',
+  },
+  'contradiction': {
+    title: 'Two values contradict each other',
+    detail: '{field} contradicts {other}: {why}.',
+  },
+  'not-supported': {
+    title: 'The request cannot be answered',
+    detail: '{field}: {why}.',
+  },
+} as const satisfies Readonly<Record<string, { readonly title: string; readonly detail: string }>>;

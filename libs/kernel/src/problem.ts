@@ -1,0 +1,41 @@
+import { problemWords } from './problem-words.js';
+
+/** Codes are promises to callers: they are added, never renamed or reused. */
+export type ProblemCode = keyof typeof problemWords;
+
+export type Fact = string | number | boolean;
+
+/** Something the caller can put right. Words are made from the code, in `problem-words.ts` only. */
+export interface Problem {
+  readonly code: ProblemCode;
+  /** JSON Pointer (RFC 6901) to the offending field; '' is the whole document. */
+  readonly at: string;
+  readonly facts: Readonly<Record<string, Fact>>;
+}
+
+export const problem = (code: ProblemCode, at: string, facts: Readonly<Record<string, Fact>> = {}): Problem => ({
+  code,
+  at,
+  facts,
+});
+
+/** Builds a JSON Pointer below `parent`, escaping `~` and `/` as RFC 6901 §3 asks. */
+export const pointer = (parent: string, ...keys: readonly (string | number)[]): string =>
+  keys.reduce<string>(
+    (path, key) => `${path}/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`,
+    parent,
+  );
+
+/** Moves problems found in a part to where that part sits in the whole. */
+export const below = (parent: string, problems: readonly Problem[]): readonly Problem[] =>
+  problems.map((found) => ({ ...found, at: `${parent}${found.at}` }));
+
+export const titleOf = (found: Problem): string => problemWords[found.code].title;
+
+/** One sentence that says what is wrong and what would be right. */
+export const detailOf = (found: Problem): string =>
+  problemWords[found.code].detail.replace(/\{(\w+)\}/g, (_, name: string) =>
+    name === 'field' ? fieldName(found.at) : String(found.facts[name] ?? '(not stated)'),
+  );
+
+const fieldName = (at: string): string => (at === '' ? 'the document' : at.slice(1).replaceAll('/', '.'));
