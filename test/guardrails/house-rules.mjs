@@ -4,7 +4,7 @@ import tseslint from 'typescript-eslint';
 export const floors = [
   ['kernel'],
   ['units', 'money', 'geometry'],
-  ['provenance', 'catalogue'],
+  ['provenance', 'catalogue', 'nesting'],
   ['extent', 'coring', 'laminate', 'panel', 'process'],
   ['takeoff'],
   ['costing'],
