@@ -1,1 +1,2 @@
-export {};
+export type * from './defect-record.js';
+export type * from './estimate.js';

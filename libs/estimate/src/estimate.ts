@@ -1,0 +1,366 @@
+import type { Figure } from '#lib/provenance';
+import type { MoneyJson } from '#lib/money';
+import type { CauseClass, DefectRecord, FittingKind } from './defect-record.js';
+import type { EvidenceGrade, Place } from '#lib/extent';
+
+/**
+ * The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
+ * Immutable once made. `derivations` answers "why?" and is stored beside the document.
+ */
+export interface Estimate {
+  readonly title: string;
+  readonly reference?: string;
+  readonly summary: Summary;
+  readonly scope: Scope;
+  readonly core: CoreSection;
+  readonly laminate: LaminateSection;
+  readonly checks: readonly Check[];
+  readonly process: ProcessSection;
+  readonly sections: readonly CostSection[];
+  readonly lines: readonly EstimateLine[];
+  readonly totals: Totals;
+  readonly cautions: readonly Caution[];
+  readonly assumptions: readonly Assumption[];
+  readonly limits: readonly string[];
+  readonly provenance: ProvenanceStamp;
+}
+
+/** What `estimate()` returns: the document, and the derivation of each figure that has a code. */
+export interface EstimateWithWhy {
+  readonly estimate: Estimate;
+  /** Keyed by line code, and by `check:<code>` and `quantity:<code>`. */
+  readonly derivations: Readonly<Record<string, Figure>>;
+}
+
+/** Three points of one uncertain number. */
+export interface Range {
+  readonly p10: number;
+  readonly p50: number;
+  readonly p90: number;
+}
+
+export interface MoneyRange {
+  readonly p10: MoneyJson;
+  readonly p50: MoneyJson;
+  readonly p80: MoneyJson;
+  readonly p90: MoneyJson;
+}
+
+export interface Summary {
+  readonly openedAreaM2: number;
+  readonly cutLengthM: number;
+  readonly coreSheets: number;
+  readonly mixedResinL: number;
+  readonly labourH: Range;
+  readonly workingDays: Range;
+  readonly total: MoneyJson;
+  readonly totalRange: MoneyRange;
+  readonly verdict: 'all-checks-pass' | 'some-checks-fail';
+}
+
+export type Outline = readonly Place[];
+export interface Area {
+  readonly outer: Outline;
+  readonly holes: readonly Outline[];
+}
+
+export interface Scope {
+  readonly panel: { readonly name: string; readonly outline: Outline; readonly holes: readonly Outline[]; readonly areaM2: number };
+  readonly evidence: EvidenceGrade;
+  readonly damagedAreaM2: Range;
+  readonly zones: readonly { readonly id: string; readonly outline: Outline; readonly areaM2: number; readonly condition: string }[];
+  /** Probability contours when the extent came from readings. */
+  readonly contours: readonly { readonly probability: number; readonly areas: readonly Area[]; readonly areaM2: number }[];
+  readonly openings: readonly Opening[];
+  readonly openedAreaM2: number;
+  readonly retainedAreaM2: number;
+  readonly undercutAreaM2: number;
+  readonly cutLengthM: number;
+  readonly taperBandM2: number;
+  readonly fittings: readonly FittingScope[];
+  readonly findings: readonly Finding[];
+  readonly method: readonly { readonly choice: string; readonly value: string; readonly reason: string }[];
+  readonly included: readonly string[];
+  readonly excluded: readonly string[];
+}
+
+export interface Opening {
+  readonly label: string;
+  readonly area: Area;
+  /** Corners of the saw line before rounding, measured from the datum corner of the panel. */
+  readonly sawLine: Outline;
+  readonly cornerRadiusMm: number;
+  readonly areaM2: number;
+  readonly cutLengthM: number;
+  readonly cutDepthMm: number;
+  readonly undercut: readonly Area[];
+  readonly undercutAreaM2: number;
+  readonly taperBand: readonly Area[];
+  readonly reason: string;
+}
+
+export interface FittingScope {
+  readonly id: string;
+  readonly kind: FittingKind;
+  readonly at: Place;
+  readonly holes: number;
+  readonly where: 'inside' | 'near';
+  readonly work: readonly ('remove' | 'pot' | 'insert' | 'plate' | 'refit' | 're-bed')[];
+  readonly isHighlyLoaded: boolean;
+}
+
+/** Something measured that does not fit, with its numbers. */
+export interface Finding {
+  readonly code: string;
+  readonly severity: 'stop' | 'warn' | 'note';
+  readonly text: string;
+  readonly facts: Readonly<Record<string, string | number>>;
+}
+
+export interface CoreSection {
+  readonly material: string;
+  readonly materialName: string;
+  readonly stack: readonly { readonly layer: string; readonly thicknessMm: number }[];
+  readonly cavityMm: number;
+  readonly stackMm: number;
+  readonly flushMm: number;
+  readonly netAreaM2: number;
+  readonly wasteAreaM2: number;
+  readonly purchaseAreaM2: number;
+  readonly pieces: readonly CorePiece[];
+  readonly sheets: readonly CoreSheetLayout[];
+  readonly utilisation: number;
+  readonly massChangeKg: number;
+  readonly waterLeavingKg?: number;
+  readonly notes: readonly string[];
+}
+
+export interface CorePiece {
+  readonly label: string;
+  readonly beddingOrder: number;
+  readonly opening: string;
+  /** In deck coordinates. */
+  readonly outline: Outline;
+  readonly thicknessMm: number;
+  readonly areaM2: number;
+  readonly grainDeg?: number;
+  readonly bleedHoles: readonly Place[];
+}
+
+export interface CoreSheetLayout {
+  readonly label: string;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly thicknessMm: number;
+  readonly utilisation: number;
+  readonly placed: readonly { readonly piece: string; readonly outline: Outline; readonly turnDeg: number; readonly cutOrder: number }[];
+  readonly offcutsKept: readonly Outline[];
+}
+
+export interface LaminateSection {
+  readonly method: 're-bed' | 'relay';
+  readonly taperRatio: number;
+  readonly taperWidthMm: number;
+  readonly plies: readonly PlyLine[];
+  readonly totalThicknessMm: number;
+  readonly oldThicknessMm: number;
+  readonly glassKg: number;
+  readonly resinKg: number;
+  /** Relaid: the best schedules with why the others lost. Re-bedded: empty. */
+  readonly alternatives: readonly { readonly rank: number; readonly plies: readonly string[]; readonly thicknessMm: number; readonly costPerM2: string; readonly reason: string }[];
+  readonly properties: readonly NamedValue[];
+  readonly notes: readonly string[];
+}
+
+export interface PlyLine {
+  readonly order: number;
+  readonly material: string;
+  readonly materialName: string;
+  readonly thicknessMm: number;
+  readonly areaM2: number;
+  readonly outline: readonly Area[];
+  readonly widthMm?: number;
+  readonly rollLengthM: number;
+  readonly rollWidthMm: number;
+  readonly glassKg: number;
+  readonly resinKg: number;
+  readonly orientationDeg: number;
+}
+
+export interface NamedValue {
+  readonly code: string;
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly note?: string;
+}
+
+export type Verdict = 'passes' | 'fails' | 'not-established';
+
+/** A check that fails is a result. `utilisation` is demand over capacity. */
+export interface Check {
+  readonly code: string;
+  readonly title: string;
+  readonly state?: 'as-built' | 'as-found' | 'opened' | 'repaired';
+  readonly demand?: number;
+  readonly capacity?: number;
+  readonly unit: string;
+  readonly utilisation?: number;
+  readonly verdict: Verdict;
+  readonly governs: string;
+  readonly remedy?: string;
+  readonly source: string;
+  readonly reason?: string;
+}
+
+export interface ProcessSection {
+  readonly resin: { readonly code: string; readonly name: string; readonly hardener: string; readonly hardenerName: string; readonly why: string };
+  readonly demands: readonly ResinStep[];
+  readonly batches: readonly BatchCard[];
+  readonly bondPressure: BondPressureSection;
+  readonly cure: readonly CureMilestones[];
+  readonly gates: readonly { readonly step: string; readonly requires: readonly string[] }[];
+  readonly calendar: CalendarSection;
+}
+
+export interface ResinStep {
+  readonly step: string;
+  readonly title: string;
+  readonly netL: number;
+  readonly wasteL: number;
+  readonly totalL: number;
+  readonly totalKg: number;
+  readonly fillerKg?: number;
+  readonly filler?: string;
+}
+
+export interface BatchCard {
+  readonly number: number;
+  readonly step: string;
+  readonly title: string;
+  readonly resinG: number;
+  readonly hardenerG: number;
+  readonly fillerG: number;
+  readonly filler?: string;
+  readonly mixedMl: number;
+  readonly covers: readonly string[];
+  readonly useWithinMin: number;
+  readonly limitedBy: string;
+  readonly pumps?: string;
+}
+
+export interface BondPressureSection {
+  readonly method: 'weights' | 'battens' | 'vacuum';
+  readonly requiredKPa: number;
+  readonly availableKPa: number;
+  readonly restsOn: string;
+  readonly quantities: readonly NamedValue[];
+  readonly props: { readonly needed: boolean; readonly spacingMm?: number; readonly why: string };
+  readonly recommendation: string;
+  readonly refusals: readonly string[];
+}
+
+export interface CureMilestones {
+  readonly step: string;
+  readonly temperatureC: number;
+  readonly gelH?: number;
+  readonly releaseH?: number;
+  readonly sandableH?: number;
+  readonly recoatShutsH?: number;
+  readonly fullCureH?: number;
+  readonly note?: string;
+}
+
+export interface CalendarSection {
+  readonly startDate?: string;
+  readonly workingDays: Range;
+  readonly tasks: readonly CalendarTask[];
+  readonly finish?: { readonly early: string; readonly likely: string; readonly late: string };
+}
+
+export interface CalendarTask {
+  readonly code: string;
+  readonly title: string;
+  readonly startDay: number;
+  readonly endDay: number;
+  readonly labourH: number;
+  readonly waitH: number;
+  readonly isCritical: boolean;
+  readonly isHoldPoint: boolean;
+  readonly after: readonly string[];
+}
+
+export type SectionCode = 'opening' | 'core' | 'laminate' | 'finish' | 'fittings' | 'site' | 'labour' | 'yard';
+
+export interface CostSection {
+  readonly code: string;
+  readonly title: string;
+  readonly amount: MoneyJson;
+}
+
+export interface EstimateLine {
+  readonly code: string;
+  readonly section: string;
+  readonly title: string;
+  readonly kind: 'material' | 'consumable' | 'labour' | 'hire' | 'disposal' | 'charge';
+  readonly partOrLabour: 'part' | 'labour';
+  readonly causeClass: CauseClass;
+  readonly material?: string;
+  readonly unit: string;
+  readonly netQuantity: number;
+  readonly wasteQuantity: number;
+  readonly purchaseQuantity: number;
+  /** Whole packs bought, when the quantity is sold in packs. */
+  readonly packs?: readonly { readonly sku: string; readonly name: string; readonly count: number }[];
+  readonly unitPrice: MoneyJson;
+  readonly amount: MoneyJson;
+  readonly quantityRange: Range;
+  readonly depreciable: boolean;
+  readonly taxGroup: string;
+}
+
+export interface Totals {
+  readonly currency: string;
+  readonly net: MoneyJson;
+  readonly overhead: MoneyJson;
+  readonly profit: MoneyJson;
+  readonly contingency: MoneyJson;
+  readonly contingencyBasis: string;
+  readonly taxes: readonly { readonly code: string; readonly name: string; readonly percent: string; readonly base: MoneyJson; readonly amount: MoneyJson }[];
+  readonly tax: MoneyJson;
+  readonly total: MoneyJson;
+  readonly range: MoneyRange;
+  readonly byCause: readonly { readonly causeClass: CauseClass; readonly amount: MoneyJson }[];
+  readonly parts: MoneyJson;
+  readonly labour: MoneyJson;
+  readonly drivers: readonly { readonly name: string; readonly shareOfVariance: number }[];
+}
+
+export interface Caution {
+  readonly code: string;
+  readonly severity: 'danger' | 'warning' | 'caution';
+  readonly text: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+export interface Assumption {
+  /** JSON Pointer of the field that would replace the default. */
+  readonly at: string;
+  readonly meaning: string;
+  readonly value: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+export interface ProvenanceStamp {
+  readonly engineVersion: string;
+  readonly edition: string;
+  readonly catalogueHash: string;
+  readonly seed: number;
+  readonly priceList: string;
+  readonly labourRates: string;
+}
+
+/** The request of the main job, restated for those who import one name. */
+export type EstimateRequest = DefectRecord;
