@@ -2,3 +2,4 @@ export { findMaterial, materialsOf, resinsOf, type Catalogue } from './catalogue
 export type * from './materials.js';
 export type * from './prices.js';
 export type { ReadAs, Source } from './sources.js';
+export { shippedCatalogue } from './generated/shipped.js';
