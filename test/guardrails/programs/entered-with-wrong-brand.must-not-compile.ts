@@ -1,0 +1,4 @@
+import { entered } from '#lib/provenance';
+import { mPa } from '#lib/units';
+
+export const wrong = entered('mm', mPa(1), 'length', '/x');

@@ -1,0 +1,3 @@
+import { mPa, type Mm } from '#lib/units';
+
+export const length: Mm = mPa(12.7);

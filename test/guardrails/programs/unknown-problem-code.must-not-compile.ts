@@ -1,0 +1,3 @@
+import { problem } from '#lib/kernel';
+
+export const wrong = problem('no-such-code', '/x');
