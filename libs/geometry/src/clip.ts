@@ -1,0 +1,98 @@
+import { Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType, PolyTree64, type Path64, type Paths64, type PolyPath64 } from 'clipper2-ts';
+import { Defect } from '#lib/kernel';
+import { signedAreaMm2 } from './measure.js';
+import { ringsOf, type Point, type Polygon, type Region, type Ring } from './point.js';
+
+/** The clipping kernel counts in whole micrometres: exact, and finer than any tape. */
+const MICROMETRES = 1000;
+
+/** Corners of a rounded offset lie on the true arc; the chords between them leave it by at most this. */
+const ARC_TOLERANCE_MM = 0.01;
+
+/** A mitred corner reaches at most this many offsets from its corner before it is cut square. */
+const MITER_LIMIT = 4;
+
+export type JoinKind = 'round' | 'miter' | 'square';
+
+const joinTypes = { round: JoinType.Round, miter: JoinType.Miter, square: JoinType.Square } as const;
+
+/** The region inside `outer` and outside every hole; holes may overlap, touch or reach past the edge. */
+export const regionOf = (outer: Ring, holes: readonly Ring[] = []): Region =>
+  clip(ClipType.Difference, [pathOf(outer, 1)], holes.map((hole) => pathOf(hole, 1)));
+
+/** Every place in at least one of the regions, counted once. */
+export const union = (...regions: readonly Region[]): Region =>
+  clip(ClipType.Union, regions.flatMap(pathsOf), []);
+
+/** What is in `from` and not in `taken`. */
+export const difference = (from: Region, taken: Region): Region =>
+  clip(ClipType.Difference, pathsOf(from), pathsOf(taken));
+
+export const intersection = (a: Region, b: Region): Region =>
+  clip(ClipType.Intersection, pathsOf(a), pathsOf(b));
+
+/** Grows (`deltaMm` above 0) or shrinks the region by a distance; holes move the other way. */
+export function offset(region: Region, deltaMm: number, join: JoinKind = 'round'): Region {
+  if (!Number.isFinite(deltaMm)) throw new Defect(`An offset of ${deltaMm} mm`);
+  if (deltaMm === 0 || region.length === 0) return region;
+  const kernel = new ClipperOffset(MITER_LIMIT, ARC_TOLERANCE_MM * MICROMETRES);
+  kernel.addPaths(pathsOf(region), joinTypes[join], EndType.Polygon);
+  const grown: Paths64 = [];
+  kernel.execute(deltaMm * MICROMETRES, grown);
+  return clip(ClipType.Union, grown, []);
+}
+
+/** Band of a width round an open line, with round or square ends. */
+export function strip(line: readonly Point[], halfWidthMm: number, ends: 'round' | 'square' = 'round'): Region {
+  const kernel = new ClipperOffset(MITER_LIMIT, ARC_TOLERANCE_MM * MICROMETRES);
+  kernel.addPaths([line.map(toMicrometres)], ends === 'round' ? JoinType.Round : JoinType.Miter, ends === 'round' ? EndType.Round : EndType.Square);
+  const grown: Paths64 = [];
+  kernel.execute(halfWidthMm * MICROMETRES, grown);
+  return clip(ClipType.Union, grown, []);
+}
+
+function clip(kind: ClipType, subject: Paths64, other: Paths64): Region {
+  const kernel = new Clipper64();
+  kernel.preserveCollinear = false;
+  if (subject.length > 0) kernel.addSubject(subject);
+  if (other.length > 0) kernel.addClip(other);
+  const tree = new PolyTree64();
+  kernel.execute(kind, FillRule.NonZero, tree);
+  return polygonsBelow(tree).sort(byFirstCorner);
+}
+
+function polygonsBelow(node: PolyPath64): Polygon[] {
+  return childrenOf(node).flatMap((outer) => {
+    const holes = childrenOf(outer);
+    const polygon = { outer: ringFrom(outer, 1), holes: holes.map((hole) => ringFrom(hole, -1)).sort(byFirst) };
+    return [polygon, ...holes.flatMap(polygonsBelow)];
+  });
+}
+
+const childrenOf = (node: PolyPath64): readonly PolyPath64[] => Array.from({ length: node.count }, (_, index) => node.child(index));
+
+function ringFrom(node: PolyPath64, direction: 1 | -1): Ring {
+  const ring = (node.poly ?? []).map(({ x, y }): Point => [x / MICROMETRES + 0, y / MICROMETRES + 0]);
+  return fromLeast(directed(ring, direction));
+}
+
+const directed = (ring: Ring, direction: 1 | -1): Ring => signedAreaMm2(ring) * direction >= 0 ? ring : [...ring].reverse();
+
+/** Starts at the corner with the least x, then y, so that equal shapes are equal values. */
+export function fromLeast(ring: Ring): Ring {
+  const least = ring.reduce((best, point, index) => comparePoints(point, ring[best]) < 0 ? index : best, 0);
+  return [...ring.slice(least), ...ring.slice(0, least)];
+}
+
+const comparePoints = (a: Point, b: Point): number => a[0] - b[0] || a[1] - b[1];
+const byFirst = (a: Ring, b: Ring): number => comparePoints(a[0], b[0]);
+const byFirstCorner = (a: Polygon, b: Polygon): number => byFirst(a.outer, b.outer);
+
+const pathsOf = (region: Region): Paths64 => ringsOf(region).map((ring) => ring.map(toMicrometres));
+
+const pathOf = (ring: Ring, direction: 1 | -1): Path64 => directed(ring, direction).map(toMicrometres);
+
+function toMicrometres([x, y]: Point): { x: number; y: number } {
+  if (!Number.isFinite(x) || !Number.isFinite(y)) throw new Defect(`A corner at (${x}, ${y})`);
+  return { x: Math.round(x * MICROMETRES), y: Math.round(y * MICROMETRES) };
+}
