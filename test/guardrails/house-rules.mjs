@@ -103,8 +103,8 @@ export const houseRules = [
     },
   },
   {
-    // The two rooms where a plain number is given its unit.
-    files: ['libs/units/src/brands.ts', 'libs/provenance/src/{arithmetic,formula}.ts'],
+    // The only files where a plain number is given its unit.
+    files: ['libs/units/src/brands.ts', 'libs/provenance/src/{arithmetic,formula}.ts', 'libs/estimate/src/choice.ts'],
     rules: { '@typescript-eslint/consistent-type-assertions': 'off' },
   },
   {
