@@ -67,4 +67,52 @@ export const problemWords = {
     title: 'The request cannot be answered',
     detail: '{field}: {why}.',
   },
+  'malformed-json': {
+    title: 'The text is not JSON',
+    detail: '{field} cannot be read as JSON: {why}.',
+  },
+  'duplicate-name': {
+    title: 'A name is given twice in one object',
+    detail: '{field} stands twice in the same object; keep one of them.',
+  },
+  'reserved-name': {
+    title: 'A name is reserved',
+    detail: '{field} uses the name {name}, which no request may use; remove it.',
+  },
+  'unusable-text': {
+    title: 'A text holds a character that cannot be kept',
+    detail: '{field} holds {what}; remove it.',
+  },
+  'too-deep': {
+    title: 'The request is nested too deeply',
+    detail: '{field} is nested deeper than {most} levels; no request needs that.',
+  },
+  'not-text': {
+    title: 'A text was expected',
+    detail: '{field} must be text; it is {value}.',
+  },
+  'text-length': {
+    title: 'A text is too short or too long',
+    detail: '{field} has {count} characters; it must have {range}.',
+  },
+  'not-in-form': {
+    title: 'A text is not in the expected form',
+    detail: '{field} is {value}; it must be {form}.',
+  },
+  'not-a-list': {
+    title: 'A list was expected',
+    detail: '{field} must be a list of {of}; it is {value}.',
+  },
+  'not-an-object': {
+    title: 'An object was expected',
+    detail: '{field} must be an object; it is {value}.',
+  },
+  'not-a-flag': {
+    title: 'true or false was expected',
+    detail: '{field} must be true or false; it is {value}.',
+  },
+  'not-a-point': {
+    title: 'A point was expected',
+    detail: '{field} must be a point [xMm, yMm] of two finite numbers within {mostMm} mm of the datum; it is {value}.',
+  },
 } as const satisfies Readonly<Record<string, { readonly title: string; readonly detail: string }>>;
