@@ -1,0 +1,91 @@
+import type { Skill } from '#lib/catalogue';
+import type { Cite } from '#lib/provenance';
+
+/** A low, a likely and a high value; never one number where the trade itself has a spread. */
+export interface ThreePoint {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}
+
+/**
+ * What an operation's hours are counted by. `-coat` and `-cycle` are area times number of coats or cycles;
+ * `extra-ply-m2` is the ply area beyond two plies; `day` is a working day of the crew.
+ */
+export const drivers = [
+  'job', 'day', 'opened-m2', 'cut-m', 'taper-m', 'laminate-m2', 'extra-ply-m2', 'faired-m2-cycle', 'primed-m2-coat',
+  'topcoat-m2-coat', 'finish-m2', 'nonskid-m2', 'hole', 'fitting-small', 'fitting-large', 'insert', 'plate', 'support-m2-below',
+] as const;
+export type Driver = (typeof drivers)[number];
+
+/** Amount of each driver on this job; one left out is none of it. `job` is 1 unless it is given. */
+export type DriverAmounts = Readonly<Partial<Record<Driver, number>>>;
+
+/** The choices and circumstances that decide which operations belong to a job, and what slows them. */
+export interface OperationFlags {
+  readonly skin: 're-bed' | 'relay';
+  readonly access: 'from-above' | 'from-below';
+  /** Core state that decides how it comes out, and how hard the skin lifts. */
+  readonly condition: 'wet-rotten' | 'wet-bonded' | 'dry-debonded';
+  readonly press: 'weights' | 'battens' | 'vacuum';
+  readonly shelter: 'shed' | 'tent' | 'open';
+  readonly below: 'open' | 'lined' | 'none';
+  readonly skill: 'professional' | 'owner';
+  readonly props: 'needed' | 'not-needed';
+  readonly finish: 'painted' | 'none';
+  readonly nonskid: 'yes' | 'no';
+  readonly berth: 'ashore' | 'afloat';
+  readonly panel: 'large-flat' | 'usual';
+}
+
+/** Every named flag must have one of the listed values; no flag named means always. */
+export type AppliesWhen = { readonly [K in keyof OperationFlags]?: readonly OperationFlags[K][] };
+
+export const phases = ['survey', 'prepare', 'open', 'bond', 'close', 'finish', 'refit', 'hand-over'] as const;
+export type Phase = (typeof phases)[number];
+
+/** What must pass before a successor may start, beyond the hours of work. */
+export type Wait =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'cure'; readonly until: 'gel' | 'release' | 'sandable' | 'full' }
+  | { readonly kind: 'drying'; readonly daysThreePoint: ThreePoint; readonly cite: Cite }
+  | { readonly kind: 'hold'; readonly hoursThreePoint: ThreePoint; readonly why: string; readonly cite: Cite }
+  | { readonly kind: 'elapsed'; readonly hoursThreePoint: ThreePoint; readonly why: string; readonly cite: Cite };
+
+/** Which weather gate the work stands behind. */
+export type GateKind = 'none' | 'dry-deck' | 'resin' | 'coating';
+
+/** What an operation takes from the stores; the amounts are worked out by take-off. */
+export type Consumes = 'resin' | 'filler' | 'core' | 'fabric' | 'primer' | 'topcoat' | 'nonskid' | 'fairing' | 'abrasive' | 'sealant';
+
+/** Conditions that slow or speed an operation; see `modifiers`. */
+export type Strain = 'overhead-from-below' | 'on-deck' | 'by-area';
+
+export interface Operation {
+  readonly code: string;
+  readonly title: string;
+  readonly phase: Phase;
+  readonly driver: Driver;
+  /** Man-hours per unit of the driver: a skilled hand, under cover. */
+  readonly hours: ThreePoint;
+  readonly skill: Skill;
+  readonly appliesWhen: AppliesWhen;
+  /** Finish-to-start predecessors; one that does not belong to the job hands its own predecessors on. */
+  readonly after: readonly string[];
+  readonly waits: Wait;
+  readonly gate: GateKind;
+  readonly strains: readonly Strain[];
+  readonly consumes?: readonly Consumes[];
+  /** Work stops here until somebody outside the crew agrees. */
+  readonly isHoldPoint?: boolean;
+  /** Done by one hand in the shop or below while others work on deck: it needs no deck. */
+  readonly isOffDeck?: boolean;
+  readonly cite: Cite;
+}
+
+export const defineOperation = (operation: Operation): Operation => operation;
+
+export const appliesTo = (appliesWhen: AppliesWhen, flags: OperationFlags): boolean =>
+  Object.entries(appliesWhen).every(([flag, values]) => values.some((value) => value === valueOf(flags, flag)));
+
+const valueOf = (flags: OperationFlags, flag: string): unknown => Object.entries(flags).find(([name]) => name === flag)?.[1];
