@@ -79,7 +79,8 @@ async function sendWithRetries({ client, request, signal, retries }: Attempt): P
     if (answer.ok || answer.status === 304) return answer;
     const retryAfter = answer.headers.get('retry-after');
     if (isLast || !isWorthRetrying(answer.status, retryAfter)) throw errorFor(await problemFrom(answer));
-    await answer.body?.cancel();
+    // Not awaited: a body that somebody else still holds would never finish cancelling.
+    answer.body?.cancel().catch(() => undefined);
     await pause(waitMs(tries, retryAfter, Date.now(), Math.random), signal);
   }
 }

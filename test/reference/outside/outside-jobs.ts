@@ -40,7 +40,7 @@ export const outsideJobs: readonly OutsideJob[] = [
       core: { thicknessMm: 12.7, coreType: 'end-grain-balsa' },
       zones: [{ id: 'all', outline: rectangle(4470, 2946, 51, 51), condition: 'wet-bonded' }],
       evidence: 'sounded-and-metered',
-      method: { skin: 'relay', core: 'core-foam-cross-linked-80', cutMarginMm: 0 },
+      method: { skin: 'relay', core: 'core-cross-linked-foam-80', cutMarginMm: 0 },
       conditions: { shelter: 'shed' },
       crew: { skill: 'professional' },
     },
@@ -87,7 +87,7 @@ export const outsideJobs: readonly OutsideJob[] = [
       zones: [{ id: 'strip', outline: rectangle(1829, 305, 380, 57), condition: 'wet-rotten' }],
       fittings: [{ id: 'stanchion', kind: 'stanchion', at: [1300, 360], holes: 4, holeDiameterMm: 8, baseMm: 90 }],
       evidence: 'sounded-and-metered',
-      method: { skin: 'relay', core: 'core-foam-cross-linked-80', cutMarginMm: 0 },
+      method: { skin: 'relay', core: 'core-cross-linked-foam-80', cutMarginMm: 0 },
       crew: { skill: 'owner', people: 2, hoursPerDay: 3, workingDays: ['sat', 'sun', 'wed'] },
     },
     reported: {
@@ -109,7 +109,7 @@ export const outsideJobs: readonly OutsideJob[] = [
       core: { thicknessMm: 9.5, coreType: 'end-grain-balsa' },
       zones: [{ id: 'run', outline: rectangle(4400, 390, 150, 55), condition: 'wet-rotten' }],
       evidence: 'sounded-and-metered',
-      method: { skin: 're-bed', core: 'core-foam-cross-linked-80', cutMarginMm: 0 },
+      method: { skin: 're-bed', core: 'core-cross-linked-foam-80', cutMarginMm: 0 },
       crew: { skill: 'owner', people: 1, hoursPerDay: 6, workingDays: ['sat', 'sun'] },
     },
     reported: {
