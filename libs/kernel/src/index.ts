@@ -5,3 +5,4 @@ export {
 } from './outcome.js';
 export { below, detailOf, pointer, problem, titleOf, type Fact, type Problem, type ProblemCode } from './problem.js';
 export { randomStream, type RandomStream } from './random.js';
+export { problemWords } from './problem-words.js';

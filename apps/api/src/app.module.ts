@@ -1,0 +1,36 @@
+import { Module, type DynamicModule } from '@nestjs/common';
+import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
+import { AccessGuard } from './access/access.guard.js';
+import { configurationToken, type Configuration } from './configuration.js';
+import { EstimatingModule } from './estimating/estimating.module.js';
+import { HealthController } from './health/health.controller.js';
+import { Metrics } from './health/metrics.js';
+import { Readiness } from './health/readiness.js';
+import { DtoPipe } from './http/dto.pipe.js';
+import { Log } from './http/log.js';
+import { MediaGuard } from './http/media.guard.js';
+import { ProblemFilter } from './http/problem-filter.js';
+import { ProblemsController } from './http/problems.controller.js';
+
+@Module({})
+export class AppModule {
+  static with(configuration: Configuration, log: Log): DynamicModule {
+    return {
+      module: AppModule,
+      global: true,
+      imports: [EstimatingModule],
+      controllers: [HealthController, ProblemsController],
+      providers: [
+        { provide: configurationToken, useValue: configuration },
+        { provide: Log, useValue: log },
+        Readiness,
+        Metrics,
+        { provide: APP_GUARD, useClass: AccessGuard },
+        { provide: APP_GUARD, useClass: MediaGuard },
+        { provide: APP_PIPE, useClass: DtoPipe },
+        { provide: APP_FILTER, useClass: ProblemFilter },
+      ],
+      exports: [configurationToken, Log, Readiness, Metrics],
+    };
+  }
+}

@@ -1,0 +1,20 @@
+import { Module } from '@nestjs/common';
+import { QuantitiesController } from './quantities/quantities.controller.js';
+
+/**
+ * The rooms one by one, stateless. To add one, copy the folder `quantities`:
+ *
+ * 1. `<name>/<name>.dto.ts`: the room's request as a class, each field with ONE decorator of `../../http/dto/index.js`
+ *    (`@Length({ above: 0, upTo: 200 })` takes a number in mm or text such as "5/8 in"; the room receives mm);
+ * 2. `<name>/<name>.controller.ts`: `@Post('<name>') @RoomEndpoint({ operationId, summary, result: 'ResultType' })`
+ *    and `return answer(roomFunction(request))`; nothing is decided there. `ResultType` is the name of the exported
+ *    result type of the room: `node apps/api/schemas.mjs` writes its schema from the type;
+ * 3. one line in `controllers` below;
+ * 4. `test/e2e/estimating-<name>.spec.ts`: the example, a wrong one, through HTTP (copy estimating-quantities.spec.ts).
+ */
+@Module({
+  controllers: [
+    QuantitiesController,
+  ],
+})
+export class EstimatingModule {}

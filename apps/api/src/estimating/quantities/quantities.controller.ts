@@ -1,0 +1,16 @@
+import { Body, Controller, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { RoomEndpoint } from '../../http/endpoint.js';
+import { answer } from '../../http/problems.js';
+import { QuantitiesRequestDto } from './quantities.dto.js';
+import { readQuantities, type QuantitiesRead } from './read-quantities.js';
+
+@ApiTags('Estimating')
+@Controller('v1/estimating')
+export class QuantitiesController {
+  @Post('quantities')
+  @RoomEndpoint({ operationId: 'readQuantities', summary: 'Read typed quantities exactly into SI numbers', result: 'QuantitiesRead' })
+  quantities(@Body() request: QuantitiesRequestDto): QuantitiesRead {
+    return answer(readQuantities(request));
+  }
+}

@@ -1,0 +1,16 @@
+import { OneOf, Parts, Text } from '../../http/dto/index.js';
+
+export const dimensions = ['length', 'area', 'mass', 'temperature', 'areal mass', 'volume', 'speed'] as const;
+
+export class TypedQuantityDto {
+  @OneOf(dimensions, { description: 'What the text measures.' })
+  readonly dimension!: (typeof dimensions)[number];
+
+  @Text({ atMost: 40, description: 'A number with its unit.', example: '5/8 in' })
+  readonly text!: string;
+}
+
+export class QuantitiesRequestDto {
+  @Parts(() => TypedQuantityDto, { least: 1, most: 500 })
+  readonly quantities!: readonly TypedQuantityDto[];
+}

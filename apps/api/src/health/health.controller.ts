@@ -1,0 +1,39 @@
+import { Controller, Get, Res } from '@nestjs/common';
+import { ApiExcludeEndpoint, ApiOperation, ApiTags } from '@nestjs/swagger';
+import type { Response } from 'express';
+import { Public } from '../access/access.decorators.js';
+import { Shown } from '../http/endpoint.js';
+import { Produces } from '../http/media.js';
+import { unavailable } from '../http/problems.js';
+import { Metrics } from './metrics.js';
+import { Readiness } from './readiness.js';
+
+@ApiTags('Service')
+@Controller()
+@Public()
+export class HealthController {
+  constructor(private readonly readiness: Readiness, private readonly metrics: Metrics) {}
+
+  @Get('health/live')
+  @ApiOperation({ operationId: 'isAlive', summary: 'Does the process answer?' })
+  @Shown({ type: 'object', properties: { status: { type: 'string', enum: ['alive'] } }, required: ['status'] })
+  live(): { readonly status: 'alive' } {
+    return { status: 'alive' };
+  }
+
+  @Get('health/ready')
+  @ApiOperation({ operationId: 'isReady', summary: 'Can the service take work: is the database there, and is it not stopping?' })
+  @Shown({ type: 'object', properties: { status: { type: 'string', enum: ['ready'] } }, required: ['status'] })
+  async ready(): Promise<{ readonly status: 'ready' }> {
+    const obstacle = await this.readiness.obstacle();
+    if (obstacle !== undefined) throw unavailable(obstacle);
+    return { status: 'ready' };
+  }
+
+  @Get('metrics')
+  @Produces('text/plain')
+  @ApiExcludeEndpoint()
+  async measurements(@Res() response: Response): Promise<void> {
+    response.type('text/plain; version=0.0.4; charset=utf-8').send(await this.metrics.text());
+  }
+}

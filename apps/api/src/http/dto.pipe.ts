@@ -1,0 +1,21 @@
+import { Injectable, type ArgumentMetadata, type PipeTransform } from '@nestjs/common';
+import { problem, type Problem } from '#lib/kernel';
+import { filled, isDto, isRecord, problemsOf, shownValue } from './dto/field.js';
+import { HttpProblem, summaryOf } from './problems.js';
+
+/** Turns raw bodies and queries into DTOs, or names everything that is wrong with them. */
+@Injectable()
+export class DtoPipe implements PipeTransform {
+  transform(value: unknown, { metatype, type }: ArgumentMetadata): unknown {
+    if (!isDto(metatype)) return value;
+    const dto = type === 'body' ? filled(metatype, value) : filled(metatype, value ?? {});
+    const problems = isRecord(dto) ? problemsOf(dto) : [problem('not-an-object', '', { value: shownValue(value) })];
+    if (problems.length === 0) return dto;
+    throw type === 'query' ? queryProblem(problems) : new HttpProblem('unprocessable', { detail: summaryOf(problems), problems });
+  }
+}
+
+const queryProblem = (problems: readonly Problem[]): HttpProblem => new HttpProblem('bad-request', {
+  detail: summaryOf(problems),
+  problems: problems.map((found) => ({ ...found, parameter: found.at.slice(1) })),
+});

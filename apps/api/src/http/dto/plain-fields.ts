@@ -1,0 +1,174 @@
+import { getSchemaPath } from '@nestjs/swagger';
+import { below, problem, type Problem } from '#lib/kernel';
+import { Field, filled, isRecord, problemsOf, shownValue, type DtoClass, type Said } from './field.js';
+
+interface TextLimits {
+  readonly atLeast?: number;
+  readonly atMost?: number;
+  readonly form?: { readonly pattern: RegExp; readonly words: string };
+}
+
+/** A text; 200 characters at most unless told. `form` holds a pattern and the words that explain it. */
+export const Text = (said: TextLimits & Said = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: said.form?.words ?? 'a text',
+    check: (value) => textFaults(value, said),
+    schema: {
+      type: 'string', minLength: said.atLeast ?? 1, maxLength: said.atMost ?? 200,
+      ...(said.form === undefined ? {} : { pattern: said.form.pattern.source }), ...described(said),
+    },
+  });
+
+/** A stable code: lower-case words joined by hyphens. */
+export const Code = (said: Said = {}): PropertyDecorator =>
+  Text({ ...said, atMost: 80, form: { pattern: /^[a-z0-9]+(?:[.-][a-z0-9]+)*$/, words: 'a code of lower-case letters, digits, dots and hyphens' } });
+
+/** An ISO 8601 calendar date. */
+export const CalendarDate = (said: Said = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'a date such as 2027-04-30',
+    check: (value) => (isCalendarDate(value) ? [] : [problem('not-in-form', '', { value: shownValue(value), form: 'a calendar date such as 2027-04-30' })]),
+    schema: { type: 'string', format: 'date', ...described(said) },
+  });
+
+/** Exact decimal text, such as a price: "12.50". */
+export const DecimalText = (said: Said & { readonly decimals?: number } = {}): PropertyDecorator =>
+  Text({ ...said, atMost: 20, form: { pattern: new RegExp(`^\\d{1,12}(?:\\.\\d{1,${said.decimals ?? 6}})?$`), words: 'a decimal number in text such as "12.50", without sign or grouping' } });
+
+export const Flag = (said: Said = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'true or false',
+    check: (value) => (typeof value === 'boolean' ? [] : [problem('not-a-flag', '', { value: shownValue(value) })]),
+    schema: { type: 'boolean', ...described(said) },
+  });
+
+/** One of a closed set of words. */
+export const OneOf = (choices: readonly string[], said: Said = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: `one of ${choices.join(', ')}`,
+    check: (value) => choiceFaults(value, choices),
+    schema: { type: 'string', enum: [...choices], ...described(said) },
+  });
+
+/** A list of words of a closed set, each at most once. */
+export const SomeOf = (choices: readonly string[], said: Said & ListLimits = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: `a list of ${choices.join(', ')}`,
+    check: (value) => listFaults(value, { of: 'words', ...said }, (item) => choiceFaults(item, choices)),
+    schema: { type: 'array', items: { type: 'string', enum: [...choices] }, ...listSchema(said), ...described(said) },
+  });
+
+/** A list of plain numbers of one unit. */
+export const Nums = (said: Said & ListLimits & { readonly each?: (value: unknown) => readonly Problem[] } = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'a list of numbers',
+    check: (value) => listFaults(value, { of: 'numbers', ...said }, said.each ?? finiteNumberFaults),
+    schema: { type: 'array', items: { type: 'number' }, ...listSchema(said), ...described(said) },
+  });
+
+/** A list of texts. */
+export const Texts = (said: Said & ListLimits & { readonly each?: TextLimits } = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'a list of texts',
+    check: (value) => listFaults(value, { of: 'texts', ...said }, (item) => textFaults(item, said.each ?? {})),
+    schema: { type: 'array', items: { type: 'string', maxLength: said.each?.atMost ?? 200 }, ...listSchema(said), ...described(said) },
+  });
+
+/** A nested object of another DTO class. */
+export const Part = (type: () => DtoClass, said: Said = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'an object',
+    read: (raw) => filled(type(), raw),
+    check: partFaults,
+    schema: { type, ...described(said) },
+  });
+
+/** A list of nested objects of another DTO class. */
+export const Parts = (type: () => DtoClass, said: Said & ListLimits = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'a list of objects',
+    read: (raw) => (Array.isArray(raw) && raw.length <= mostOf(said) ? raw.map((item) => filled(type(), item)) : raw),
+    check: (value) => listFaults(value, { of: 'objects', ...said }, partFaults),
+    schema: { type, isArray: true, ...listSchema(said), ...described(said) },
+  });
+
+/** A list whose objects are of several kinds, told apart by the word in one of their fields. */
+export const PartsByKind = (
+  discriminator: string, kinds: () => Readonly<Record<string, DtoClass>>, said: Said & ListLimits = {},
+): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'a list of objects',
+    read: (raw) => (Array.isArray(raw) && raw.length <= mostOf(said) ? raw.map((item) => filledByKind(discriminator, kinds(), item)) : raw),
+    check: (value) => listFaults(value, { of: 'objects', ...said }, (item) => kindFaults(discriminator, kinds(), item)),
+    schema: { type: 'array', items: { oneOf: schemasOf(kinds), discriminator: { propertyName: discriminator } }, ...listSchema(said), ...described(said) },
+  });
+
+const schemasOf = (kinds: () => Readonly<Record<string, DtoClass>>) => Object.values(kinds()).map((type) => ({ $ref: getSchemaPath(type.name) }));
+
+export interface ListLimits {
+  readonly least?: number;
+  readonly most?: number;
+}
+
+/** Lists without a limit of their own; no list in a request has reason to be longer. */
+const MOST_ENTRIES = 1000;
+const mostOf = ({ most }: ListLimits): number => most ?? MOST_ENTRIES;
+
+export const listSchema = (limits: ListLimits) => ({ minItems: limits.least ?? 0, maxItems: mostOf(limits) });
+
+export function listFaults(value: unknown, limits: ListLimits & { readonly of: string }, each: (item: unknown) => readonly Problem[]): readonly Problem[] {
+  if (!Array.isArray(value)) return [problem('not-a-list', '', { of: limits.of, value: shownValue(value) })];
+  if (value.length > mostOf(limits)) return [problem('too-many', '', { count: value.length, most: mostOf(limits) })];
+  const short = value.length < (limits.least ?? 0) ? [problem('too-few', '', { count: value.length, least: limits.least ?? 0 })] : [];
+  return [...short, ...value.flatMap((item, index) => below(`/${index}`, each(item)))];
+}
+
+const partFaults = (value: unknown): readonly Problem[] =>
+  isRecord(value) ? problemsOf(value) : [problem('not-an-object', '', { value: shownValue(value) })];
+
+function filledByKind(discriminator: string, kinds: Readonly<Record<string, DtoClass>>, raw: unknown): unknown {
+  const kind = isRecord(raw) ? raw[discriminator] : undefined;
+  return typeof kind === 'string' && Object.hasOwn(kinds, kind) ? filled(kinds[kind], raw) : raw;
+}
+
+function kindFaults(discriminator: string, kinds: Readonly<Record<string, DtoClass>>, value: unknown): readonly Problem[] {
+  if (!isRecord(value)) return partFaults(value);
+  const kind = value[discriminator];
+  if (kind === undefined) return [problem('missing', `/${discriminator}`, { expected: `one of ${Object.keys(kinds).join(', ')}` })];
+  const wrong = below(`/${discriminator}`, choiceFaults(kind, Object.keys(kinds)));
+  return wrong.length > 0 ? wrong : partFaults(value);
+}
+
+export const choiceFaults = (value: unknown, choices: readonly string[]): readonly Problem[] =>
+  typeof value === 'string' && choices.includes(value) ? [] : [problem('not-one-of', '', { value: shownValue(value), choices: choices.join(', ') })];
+
+export function textFaults(value: unknown, { atLeast = 1, atMost = 200, form }: TextLimits): readonly Problem[] {
+  if (typeof value !== 'string') return [problem('not-text', '', { value: shownValue(value) })];
+  if (value.length < atLeast || value.length > atMost) return [problem('text-length', '', { count: value.length, range: `${atLeast} to ${atMost} characters` })];
+  if (form !== undefined && !form.pattern.test(value)) return [problem('not-in-form', '', { value: shownValue(value), form: form.words })];
+  return [];
+}
+
+const finiteNumberFaults = (value: unknown): readonly Problem[] =>
+  typeof value === 'number' && Number.isFinite(value) ? [] : [problem('not-a-number', '', { hint: '', value: shownValue(value) })];
+
+function isCalendarDate(value: unknown): boolean {
+  if (typeof value !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(value)) return false;
+  const date = new Date(`${value}T00:00:00Z`);
+  return !Number.isNaN(date.getTime()) && date.toISOString().startsWith(value);
+}
+
+const described = ({ description, example }: Said) => ({
+  ...(description === undefined ? {} : { description }),
+  ...(example === undefined ? {} : { examples: [example] }),
+});

@@ -1,0 +1,101 @@
+import { problem, type Problem } from '#lib/kernel';
+import { rangeInWords } from '#lib/provenance';
+import { exampleOf, readQuantity, siUnitOf, unitsOf, type Dimension } from '#lib/units';
+import { Field, shownValue, type Said } from './field.js';
+
+/** Limits of a number: `above` and `below` exclude the limit, `from` and `upTo` include it. */
+export interface Range {
+  readonly above?: number;
+  readonly from?: number;
+  readonly below?: number;
+  readonly upTo?: number;
+}
+
+/** A length: a number in mm, or text with a unit such as "5/8 in" or "2 ft 3 in". The room receives mm. */
+export const Length = (said: Range & Said = {}): PropertyDecorator => typed('length', said);
+/** A number in m2, or text such as "22 ft2". */
+export const Area = (said: Range & Said = {}): PropertyDecorator => typed('area', said);
+/** A number in kg, or text such as "40 lb". */
+export const Mass = (said: Range & Said = {}): PropertyDecorator => typed('mass', said);
+/** A number in degC, or text such as "65 degF". */
+export const Temperature = (said: Range & Said = {}): PropertyDecorator => typed('temperature', said);
+/** A number in g/m2, or text such as "18 oz/yd2". */
+export const ArealMass = (said: Range & Said = {}): PropertyDecorator => typed('areal mass', said);
+/** A number in l, or text such as "1 gal". */
+export const Volume = (said: Range & Said = {}): PropertyDecorator => typed('volume', said);
+/** A number in m/s, or text such as "12 kn". */
+export const Speed = (said: Range & Said = {}): PropertyDecorator => typed('speed', said);
+
+/** A plain number whose unit stands in its name; text is refused. `unit` only serves the words. */
+export const Num = (said: Range & Said & { readonly unit?: string } = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: `a number, ${rangeInWords({ ...said, symbol: '', meaning: '', unit: said.unit ?? '1' })}`,
+    check: (value) => numberFaults(value, said, said.unit ?? '1'),
+    schema: { ...described(said), ...numberSchema(said) },
+  });
+
+/** A whole number. */
+export const Whole = (said: Range & Said = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'a whole number',
+    check: (value) => [
+      ...numberFaults(value, said, '1'),
+      ...(typeof value === 'number' && Number.isFinite(value) && !Number.isInteger(value) ? [problem('not-a-number', '', { hint: ' without a fraction', value })] : []),
+    ],
+    schema: { ...described(said), ...numberSchema(said), type: 'integer' },
+  });
+
+/** Temperatures in kelvin and lengths of zero are real; what is absurd is for each field to say by its range. */
+const typed = (dimension: Dimension, said: Range & Said): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: `a number in ${siUnitOf(dimension)} or text such as "${exampleOf(dimension)}"`,
+    read: (raw) => readText(raw, dimension),
+    check: (value) => quantityFaults(value, dimension, said),
+    schema: {
+      description: said.description ?? `A number in ${siUnitOf(dimension)}, or text with a unit.`,
+      oneOf: [
+        numberSchema(said),
+        { type: 'string', maxLength: 40, description: `With a unit: ${unitsOf(dimension).join(', ')}.`, examples: [exampleOf(dimension)] },
+      ],
+      ...(said.example === undefined ? {} : { examples: [said.example] }),
+    },
+  });
+
+function readText(raw: unknown, dimension: Dimension): unknown {
+  if (typeof raw !== 'string') return raw;
+  const reading = readQuantity(raw, dimension);
+  return typeof reading === 'number' ? reading : raw;
+}
+
+export function quantityFaults(value: unknown, dimension: Dimension, range: Range): readonly Problem[] {
+  if (typeof value === 'number') return numberFaults(value, range, siUnitOf(dimension));
+  const reading = typeof value === 'string' ? readQuantity(value, dimension) : undefined;
+  if (typeof reading === 'object' && reading.fault === 'wrong-unit') {
+    return [problem('wrong-unit', '', { given: reading.given.slice(0, 20), dimension, accepted: unitsOf(dimension).join(', ') })];
+  }
+  return [problem('not-a-quantity', '', { unit: siUnitOf(dimension), example: exampleOf(dimension), value: shownValue(value) })];
+}
+
+export function numberFaults(value: unknown, range: Range, unit: string): readonly Problem[] {
+  if (typeof value !== 'number' || !Number.isFinite(value)) return [problem('not-a-number', '', { hint: unit === '1' ? '' : ` in ${unit}`, value: shownValue(value) })];
+  const isInside = (range.above === undefined || value > range.above) && (range.from === undefined || value >= range.from)
+    && (range.below === undefined || value < range.below) && (range.upTo === undefined || value <= range.upTo);
+  return isInside ? [] : [problem('out-of-range', '', { value, range: rangeInWords({ ...range, symbol: '', meaning: '', unit }) })];
+}
+
+const described = ({ description, example }: Said) => ({
+  ...(description === undefined ? {} : { description }),
+  ...(example === undefined ? {} : { examples: [example] }),
+});
+
+/** In the OpenAPI 3.0 form that the document builder knows; `openapi-document.ts` turns it into the 3.1 form. */
+export const numberSchema = ({ above, from, below, upTo }: Range) => ({
+  type: 'number' as const,
+  ...(above === undefined ? {} : { minimum: above, exclusiveMinimum: true }),
+  ...(from === undefined ? {} : { minimum: from }),
+  ...(below === undefined ? {} : { maximum: below, exclusiveMaximum: true }),
+  ...(upTo === undefined ? {} : { maximum: upTo }),
+});

@@ -1,0 +1,15 @@
+import { SetMetadata, type CustomDecorator } from '@nestjs/common';
+
+export const JSON_TYPE = 'application/json';
+export const MERGE_PATCH_TYPE = 'application/merge-patch+json';
+export const CSV_TYPE = 'text/csv';
+
+export const producesKey = 'kingplank:produces';
+export const consumesKey = 'kingplank:consumes';
+export const publicKey = 'kingplank:public';
+
+/** Media types an answer can have; JSON when nothing is said. The first is what `Accept: *\/*` gets. */
+export const Produces = (...types: readonly string[]): CustomDecorator => SetMetadata(producesKey, types);
+
+/** Media types a request body may have; JSON when nothing is said. */
+export const Consumes = (...types: readonly string[]): CustomDecorator => SetMetadata(consumesKey, types);

@@ -1,0 +1,26 @@
+import 'reflect-metadata';
+import { ConfigurationFault, readConfiguration } from './configuration.js';
+import { failureFacts, Log } from './http/log.js';
+import { start } from './service.js';
+
+/** Starts the service from the environment, and stops it when the process is asked to end. */
+async function main(): Promise<void> {
+  const configuration = readConfiguration(process.env);
+  const log = new Log(configuration.logLevel);
+  const service = await start(configuration, log);
+  log.entry('info', 'listening', { url: service.url, docs: `${service.url}/docs` });
+  for (const signal of ['SIGTERM', 'SIGINT'] as const) {
+    process.once(signal, () => {
+      log.entry('info', 'stopping', { signal });
+      service.stop().then(() => { process.exit(0); }, fail);
+    });
+  }
+}
+
+function fail(failure: unknown): void {
+  if (failure instanceof ConfigurationFault) process.stderr.write(`${failure.message}\n`);
+  else new Log('info').entry('error', 'The service could not start or stop', failureFacts(failure));
+  process.exit(1);
+}
+
+main().catch(fail);

@@ -1,0 +1,110 @@
+import type { INestApplication } from '@nestjs/common';
+import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
+import { problemKinds, type ProblemKind } from './http/problems.js';
+import { isRecord } from './http/dto/field.js';
+import { problemSchemas } from './schemas/problem-schemas.js';
+import { generatedSchemas } from './schemas/generated/schemas.js';
+
+type Node = Record<string, unknown>;
+
+/** The OpenAPI 3.1 document of the service, the same bytes each time for the same code. */
+export function openApiDocument(app: INestApplication): OpenAPIObject {
+  const document = SwaggerModule.createDocument(app, builder().build());
+  addSchemas(document);
+  forEachOperation(document, addCommonAnswers);
+  inModernForm(document);
+  return document;
+}
+
+const builder = (): DocumentBuilder => new DocumentBuilder()
+  .setOpenAPIVersion('3.1.0')
+  .setTitle('Kingplank')
+  .setDescription([
+    'Plans, prices and defends the repair of soft cored fibreglass decks.',
+    'Every number with a dimension carries its unit in its name; where a person types a length, area, mass, temperature or',
+    'areal mass, text with a unit is read exactly. Points are [xMm, yMm], x forward, y to starboard, in the deck plane.',
+    'Refusals are RFC 9457 problem documents that name all faults at once.',
+    'The figures help to plan and price; local rules and licensed or qualified people decide.',
+  ].join('\n'))
+  .setVersion('1.0.0')
+  .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'A key of an organisation.' }, 'key')
+  .addTag('Estimates', 'The main job: a defect record in, a stored, explainable estimate out.')
+  .addTag('Estimating', 'The rooms one by one; nothing is stored.')
+  .addTag('Catalogue', 'Materials, prices, labour rates and sources in editions.')
+  .addTag('Access', 'Organisations and keys.')
+  .addTag('Service', 'Health of the service.');
+
+function addSchemas(document: OpenAPIObject): void {
+  const schemas = { ...(document.components?.schemas ?? {}), ...problemSchemas, ...generatedSchemas };
+  const sorted = Object.fromEntries(Object.entries(schemas).sort(([a], [b]) => (a < b ? -1 : 1)));
+  document.components = Object.assign({}, document.components, { schemas: sorted });
+}
+
+const methods = new Set(['get', 'post', 'put', 'patch', 'delete']);
+
+function forEachOperation(document: OpenAPIObject, change: (operation: Node, path: string) => void): void {
+  for (const [path, item] of Object.entries(document.paths)) {
+    for (const [method, operation] of Object.entries(item)) {
+      if (methods.has(method)) change(operation, path);
+    }
+  }
+}
+
+/** Answers that the edge of the service can give to any request of a kind; routes only state their own. */
+function addCommonAnswers(operation: Node, path: string): void {
+  const responses = recordAt(operation, 'responses');
+  const isGuarded = operation.security !== undefined;
+  const kinds: ProblemKind[] = ['not-acceptable', 'too-many-requests', 'internal', 'unavailable', 'bad-request'];
+  if (isGuarded) kinds.push('unauthenticated', 'forbidden');
+  if (path.includes('{')) kinds.push('not-found');
+  if (operation.requestBody !== undefined) kinds.push('content-too-large', 'unsupported-media-type', 'unprocessable', 'request-timeout');
+  for (const kind of kinds) responses[String(problemKinds[kind].status)] ??= problemAnswer(kind);
+  for (const [status, response] of Object.entries(responses)) completeAnswer(status, response);
+  operation.responses = Object.fromEntries(Object.entries(responses).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+export const problemAnswer = (kind: ProblemKind): Node => ({ description: `${problemKinds[kind].title}.` });
+
+/** Refusals carry a problem document and every answer its request id, whatever the route said about itself. */
+function completeAnswer(status: string, response: unknown): void {
+  if (!isRecord(response)) return;
+  const isRefusal = status >= '400';
+  const retryAfter = status === '429' || status === '503' ? { 'Retry-After': header('Seconds to wait before trying again.', 'integer') } : {};
+  const allow = status === '405' ? { Allow: header('Methods that fit.', 'string') } : {};
+  Object.assign(response, {
+    headers: { 'X-Request-Id': { $ref: '#/components/headers/RequestId' }, ...retryAfter, ...allow, ...(isRecord(response.headers) ? response.headers : {}) },
+    ...(isRefusal ? { content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } } } : {}),
+  });
+}
+
+const header = (description: string, type: string): Node => ({ description, schema: { type } });
+
+function recordAt(parent: Node, key: string): Node {
+  const found = parent[key];
+  if (isRecord(found)) return { ...found };
+  return {};
+}
+
+/** Rewrites what the builder writes in the 3.0 dialect: exclusive limits are numbers in 3.1, nullable is a type. */
+function inModernForm(document: OpenAPIObject): void {
+  document.components = {
+    ...document.components,
+    headers: { RequestId: { description: 'Identifies the request in logs; sent back as given when the caller sets it.', schema: { type: 'string' } } },
+  };
+  modernise(document);
+}
+
+function modernise(node: unknown): void {
+  if (Array.isArray(node)) node.forEach(modernise);
+  if (!isRecord(node)) return;
+  const change: Node = Object.assign(node);
+  moveLimit(change, 'exclusiveMinimum', 'minimum');
+  moveLimit(change, 'exclusiveMaximum', 'maximum');
+  Object.values(change).forEach(modernise);
+}
+
+function moveLimit(schema: Node, flag: string, limit: string): void {
+  if (schema[flag] !== true || typeof schema[limit] !== 'number') return;
+  schema[flag] = schema[limit];
+  Reflect.deleteProperty(schema, limit);
+}

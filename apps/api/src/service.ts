@@ -1,0 +1,60 @@
+import { NestFactory } from '@nestjs/core';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { Server } from 'node:http';
+import { AppModule } from './app.module.js';
+import type { Configuration } from './configuration.js';
+import { Metrics } from './health/metrics.js';
+import { Readiness } from './health/readiness.js';
+import { crossOrigin, edge } from './http/edge.js';
+import { StrictAdapter } from './http/http-server.js';
+import { Log } from './http/log.js';
+import { serveDocs } from './docs.js';
+
+export interface Service {
+  readonly url: string;
+  readonly app: NestExpressApplication;
+  /** Stops taking work, lets what is under way finish, then closes everything. */
+  readonly stop: () => Promise<void>;
+}
+
+/** The application, assembled but touching neither the database nor a port. */
+export async function assemble(configuration: Configuration, log = new Log(configuration.logLevel)): Promise<NestExpressApplication> {
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.with(configuration, log), new StrictAdapter(configuration), {
+    bodyParser: false, logger: log, abortOnError: false,
+  });
+  app.disable('x-powered-by');
+  app.disable('etag');
+  app.set('trust proxy', configuration.trustedProxies);
+  app.set('query parser', 'simple');
+  app.use(edge(log, app.get(Metrics)));
+  app.use(crossOrigin(configuration));
+  serveDocs(app);
+  return app;
+}
+
+/** A running service. */
+export async function start(configuration: Configuration, log = new Log(configuration.logLevel)): Promise<Service> {
+  const app = await assemble(configuration, log);
+  await app.listen(configuration.port, configuration.host);
+  const stop = onceOnly(() => stopGently(app, configuration));
+  return { url: await app.getUrl(), app, stop };
+}
+
+async function stopGently(app: NestExpressApplication, { drainMs }: Configuration): Promise<void> {
+  app.get(Readiness).stop();
+  const server: Server = app.getHttpServer();
+  const closed = new Promise<void>((resolve) => { server.close(() => { resolve(); }); });
+  // Idle keep-alive connections would hold the server open for as long as their callers like.
+  server.closeIdleConnections();
+  const idleSweep = setInterval(() => { server.closeIdleConnections(); }, 50);
+  const patience = setTimeout(() => { server.closeAllConnections(); }, drainMs);
+  await closed;
+  clearInterval(idleSweep);
+  clearTimeout(patience);
+  await app.close();
+}
+
+function onceOnly(work: () => Promise<void>): () => Promise<void> {
+  let running: Promise<void> | undefined;
+  return () => (running ??= work());
+}

@@ -1,0 +1,161 @@
+import net from 'node:net';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from '@jest/globals';
+import { startService, type TestService } from './service.js';
+
+const QUANTITIES = '/v1/estimating/quantities';
+const right = { quantities: [{ dimension: 'length', text: '1 in' }] };
+
+describe('a service that strangers talk to', () => {
+  let service: TestService;
+  beforeAll(async () => { service = await startService(); });
+  afterAll(async () => { await service.stop(); });
+  afterEach(async () => { expect((await service.get('/health/live')).status).toBe(200); });
+
+  const bodies: readonly (readonly [string, string, number, string])[] = [
+    ['an empty body', ' ', 400, 'malformed-json '],
+    ['half a document', '{"quantities": [', 400, 'malformed-json /quantities/0'],
+    ['NaN', '{"quantities": [{"dimension": NaN}]}', 400, 'malformed-json /quantities/0/dimension'],
+    ['a comment', '{"quantities": [] /* none */}', 400, 'malformed-json /quantities'],
+    ['a decimal comma', '{"quantities": 1,5}', 400, 'malformed-json '],
+    ['a number beyond a double', '{"quantities": [1e999]}', 400, 'not-a-number /quantities/0'],
+    ['a name given twice', '{"quantities": [{"text": "a", "text": "b"}]}', 400, 'duplicate-name /quantities/0/text'],
+    ['the same name twice by an escape', '{"quantities": [{"text": "a", "te\\u0078t": "b"}]}', 400, 'duplicate-name /quantities/0/text'],
+    ['__proto__', '{"__proto__": {"isAdmin": true}}', 400, 'reserved-name /__proto__'],
+    ['constructor.prototype', '{"constructor": {"prototype": {"isAdmin": true}}}', 400, 'reserved-name /constructor'],
+    ['NUL in a text', '{"quantities": [{"dimension": "length", "text": "a\\u0000b"}]}', 400, 'unusable-text /quantities/0/text'],
+    ['half a surrogate pair', '{"quantities": [{"dimension": "length", "text": "\\ud800"}]}', 400, 'unusable-text /quantities/0/text'],
+    ['nesting 100,000 deep', '['.repeat(100_000) + ']'.repeat(100_000), 400, 'too-deep ' + '/0'.repeat(32)],
+    ['a list instead of an object', '[]', 422, 'not-an-object '],
+    ['null', 'null', 422, 'not-an-object '],
+    ['a text instead of an object', '"quantities"', 422, 'not-an-object '],
+  ];
+
+  test.each(bodies)('%s is refused with the place of the fault', async (_, body, status, fault) => {
+    const answer = await service.post(QUANTITIES, body);
+    expect(answer.status).toBe(status);
+    expect(answer.headers.get('content-type')).toMatch(/^application\/problem\+json/);
+    expect(answer.body.errors.map((error: { code: string; pointer: string }) => `${error.code} ${error.pointer}`)).toContain(fault);
+    expect(answer.body.status).toBe(status);
+    expect(answer.body.requestId).toBe(answer.headers.get('x-request-id'));
+  });
+
+  test('bytes that are not UTF-8 are refused', async () => {
+    const response = await fetch(service.url + QUANTITIES, { method: 'POST', headers: { 'content-type': 'application/json' }, body: new Uint8Array([0x7b, 0x22, 0xff, 0x22, 0x7d]) });
+    expect(response.status).toBe(400);
+  });
+
+  test('a body of 10 MB is refused at once, announced or not', async () => {
+    const announced = await service.post(QUANTITIES, JSON.stringify({ filler: 'x'.repeat(10_000_000) }));
+    expect(announced.status).toBe(413);
+    expect(announced.body.detail).toContain('1048576');
+    const chunks = new ReadableStream({
+      start(controller) {
+        for (let sent = 0; sent < 40; sent += 1) controller.enqueue(new Uint8Array(262_144).fill(32));
+        controller.close();
+      },
+    });
+    const streaming: RequestInit & { duplex: 'half' } = { method: 'POST', headers: { 'content-type': 'application/json' }, body: chunks, duplex: 'half' };
+    expect((await fetch(service.url + QUANTITIES, streaming)).status).toBe(413);
+  });
+
+  test('5,000 wrong entries make an answer of 100 errors and the true count', async () => {
+    const answer = await service.post('/v1/estimating/quantities', { quantities: Array.from({ length: 499 }, () => ({ dimension: 'colour', text: 7 })) });
+    expect(answer.body.errors).toHaveLength(100);
+    expect(answer.body.errorCount).toBe(998);
+    expect(answer.text.length).toBeLessThan(60_000);
+  });
+
+  test('a known path with the wrong method is 405 with Allow; an unknown path is 404', async () => {
+    const wrong = await service.send('DELETE', QUANTITIES);
+    expect(wrong.status).toBe(405);
+    expect(wrong.headers.get('allow')).toBe('OPTIONS, POST');
+    expect((await service.get(QUANTITIES)).status).toBe(405);
+    expect((await service.send('POST', '/health/live', {})).headers.get('allow')).toBe('GET, HEAD, OPTIONS');
+    expect((await service.get('/v1/nowhere')).status).toBe(404);
+    expect((await service.get('/v1/%ff')).status).toBeLessThan(500);
+  });
+
+  test('an answer that nobody can read is 406, a body that we cannot read 415', async () => {
+    expect((await service.post(QUANTITIES, right, { accept: 'image/png' })).status).toBe(406);
+    expect((await service.post(QUANTITIES, right, { accept: 'text/html, */*;q=0.1' })).status).toBe(200);
+    const asText = await service.post(QUANTITIES, right, { 'content-type': 'text/plain' });
+    expect(asText.status).toBe(415);
+    expect(asText.headers.get('accept-post')).toBe('application/json');
+    expect((await service.post(QUANTITIES, right, { 'content-type': 'application/json; charset=utf-16' })).status).toBe(415);
+    expect((await service.post(QUANTITIES, right, { 'content-encoding': 'br' })).status).toBe(415);
+  });
+
+  test('every answer carries a request id, a trace and headers that keep browsers from guessing', async () => {
+    const answer = await service.post(QUANTITIES, right, {
+      'x-request-id': 'caller-0001', traceparent: '00-0af7651916cd43dd8448eb211c80319c-b7ad6b7169203331-01',
+    });
+    expect(answer.headers.get('x-request-id')).toBe('caller-0001');
+    expect(answer.headers.get('traceparent')).toMatch(/^00-0af7651916cd43dd8448eb211c80319c-(?!b7ad6b7169203331)[0-9a-f]{16}-01$/);
+    expect(answer.headers.get('x-content-type-options')).toBe('nosniff');
+    expect(answer.headers.get('content-security-policy')).toContain("default-src 'none'");
+    expect(answer.headers.get('x-powered-by')).toBeNull();
+    await new Promise((resolve) => { setTimeout(resolve, 20); });
+    const line = service.log.find((entry) => entry.requestId === 'caller-0001');
+    expect(line).toMatchObject({ traceId: '0af7651916cd43dd8448eb211c80319c', method: 'POST', route: QUANTITIES, status: 200 });
+  });
+
+  test('a request id or trace that could break a log line is replaced', async () => {
+    const answer = await service.post(QUANTITIES, right, { 'x-request-id': 'a"b c', traceparent: '00-00000000000000000000000000000000-b7ad6b7169203331-01' });
+    expect(answer.headers.get('x-request-id')).toMatch(/^[0-9a-f-]{36}$/);
+    expect(answer.headers.get('traceparent')).not.toContain('00000000000000000000000000000000');
+  });
+
+  test('bytes that are not HTTP are answered with 400 and a problem', async () => {
+    const { hostname, port } = new URL(service.url);
+    const answer = await new Promise<string>((resolve) => {
+      const socket = net.connect(Number(port), hostname, () => { socket.write('HELLO\r\n\r\n'); });
+      let received = '';
+      socket.on('data', (chunk) => { received += String(chunk); });
+      socket.on('close', () => { resolve(received); });
+    });
+    expect(answer).toMatch(/^HTTP\/1\.1 400 /);
+    expect(answer).toContain('"type":"/problems/bad-request"');
+  });
+
+  test('the type of a problem leads to its description', async () => {
+    const answer = await service.get('/v1/nowhere');
+    expect((await service.get(answer.body.type)).body).toEqual({ kind: 'not-found', status: 404, title: 'There is no such thing here' });
+  });
+});
+
+describe('a service with a small allowance and short patience', () => {
+  let service: TestService;
+  beforeAll(async () => { service = await startService({ REQUESTS_PER_MINUTE: '3', REQUEST_TIMEOUT_MS: '1000' }); });
+  afterAll(async () => { await service.stop(); });
+
+  test('a caller that asks too often is told when to come back', async () => {
+    const answers = [];
+    for (let sent = 0; sent < 4; sent += 1) answers.push(await service.post(QUANTITIES, right));
+    expect(answers.map(({ status }) => status)).toEqual([200, 200, 200, 429]);
+    expect(answers[0].headers.get('ratelimit-policy')).toBe('"per-minute";q=3;w=60');
+    expect(answers[0].headers.get('ratelimit')).toMatch(/^"per-minute";r=2;t=\d+$/);
+    expect(Number(answers[3].headers.get('retry-after'))).toBeGreaterThan(0);
+  });
+
+  test('a connection that sends its headers slowly is closed', async () => {
+    const { hostname, port } = new URL(service.url);
+    const startedAt = Date.now();
+    const answer = await new Promise<string>((resolve) => {
+      const socket = net.connect(Number(port), hostname, () => { socket.write('POST / HTTP/1.1\r\nHost: a\r\n'); });
+      let received = '';
+      socket.on('data', (chunk) => { received += String(chunk); });
+      socket.on('close', () => { resolve(received); });
+    });
+    expect(answer).toMatch(/^HTTP\/1\.1 408 /);
+    expect(Date.now() - startedAt).toBeLessThan(5000);
+  });
+});
+
+test('a stopping service closes idle connections at once and finishes quickly', async () => {
+  const service = await startService();
+  await service.get('/health/live');
+  expect((await service.get('/health/ready')).status).toBe(200);
+  const startedAt = Date.now();
+  await service.stop();
+  expect(Date.now() - startedAt).toBeLessThan(2000);
+});

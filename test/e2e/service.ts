@@ -1,0 +1,56 @@
+import 'reflect-metadata';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { readConfiguration } from '../../apps/api/src/configuration.js';
+import { Log } from '../../apps/api/src/http/log.js';
+import { start } from '../../apps/api/src/service.js';
+
+/** A service of its own for one test file: real HTTP, a temporary folder, its log kept for inspection. */
+export interface TestService {
+  readonly url: string;
+  readonly log: readonly Readonly<Record<string, unknown>>[];
+  /** Sends JSON (or, when `body` is text, that very text) with a key that may do everything. */
+  readonly send: (method: string, path: string, body?: unknown, headers?: Readonly<Record<string, string>>) => Promise<TestAnswer>;
+  readonly post: (path: string, body: unknown, headers?: Readonly<Record<string, string>>) => Promise<TestAnswer>;
+  readonly get: (path: string, headers?: Readonly<Record<string, string>>) => Promise<TestAnswer>;
+  readonly stop: () => Promise<void>;
+}
+
+export interface TestAnswer {
+  readonly status: number;
+  readonly headers: Headers;
+  readonly text: string;
+  readonly body: ReturnType<typeof JSON.parse>;
+}
+
+export async function startService(environment: Readonly<Record<string, string>> = {}): Promise<TestService> {
+  const folder = await mkdtemp(path.join(tmpdir(), 'kingplank-'));
+  const log: Record<string, unknown>[] = [];
+  const configuration = readConfiguration({ PORT: '0', DATA_DIR: folder, LOG_LEVEL: 'info', REQUESTS_PER_MINUTE: '100000', ...environment });
+  const service = await start(configuration, new Log('info', (line) => { log.push(JSON.parse(line) as Record<string, unknown>); }));
+  const send: TestService['send'] = (method, at, body, headers = {}) => sendTo(service.url + at, method, body, headers);
+  return {
+    url: service.url,
+    log,
+    send,
+    post: (at, body, headers) => send('POST', at, body, headers),
+    get: (at, headers) => send('GET', at, undefined, headers),
+    stop: async () => {
+      await service.stop();
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+async function sendTo(url: string, method: string, body: unknown, headers: Readonly<Record<string, string>>): Promise<TestAnswer> {
+  const payload = body === undefined ? undefined : typeof body === 'string' ? body : JSON.stringify(body);
+  const type: Record<string, string> = body === undefined ? {} : { 'content-type': 'application/json' };
+  const response = await fetch(url, { method, headers: { ...type, ...lowerCased(headers) }, body: payload });
+  const text = await response.text();
+  const isJson = /json/.test(response.headers.get('content-type') ?? '');
+  return { status: response.status, headers: response.headers, text, body: isJson && text !== '' ? JSON.parse(text) : undefined };
+}
+
+const lowerCased = (headers: Readonly<Record<string, string>>): Record<string, string> =>
+  Object.fromEntries(Object.entries(headers).map(([name, value]) => [name.toLowerCase(), value]));
