@@ -8,6 +8,11 @@ const folder = join(dirname(fileURLToPath(import.meta.url)), 'cases');
 /** Every array of published cases exported from `cases/`, so that a new file needs no registration. */
 export async function allCases(): Promise<readonly PublishedCase[]> {
   const files = readdirSync(folder).filter((name) => /\.(ts|js)$/.test(name) && !name.endsWith('.d.ts'));
-  const modules = await Promise.all(files.map((name) => import(pathToFileURL(join(folder, name)).href)));
-  return modules.flatMap((module: Record<string, unknown>) => Object.values(module).filter(Array.isArray).flat());
+  const cases: PublishedCase[] = [];
+  // One after the other: the test runner's module loader loses shared imports when files are linked side by side.
+  for (const name of files) {
+    const module: Record<string, unknown> = await import(pathToFileURL(join(folder, name)).href);
+    cases.push(...Object.values(module).filter(Array.isArray).flat());
+  }
+  return cases;
 }

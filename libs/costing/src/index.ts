@@ -1,1 +1,11 @@
-export {};
+export {
+  causeClasses, partOrLabours, sectionTitles, type CauseClass, type CostLine, type DepreciationTerms, type LineDepreciation,
+  type LineQuantity, type LineRequest, type MoneyRange, type PartOrLabour, type Section, type TaxGroup,
+} from './cost-line.js';
+export { commercialRounding, moneyNear, netOfInclusivePrice, percentOf } from './exact.js';
+export {
+  extentExponentOf, labourLines, yardLines, type LabourTerms, type WorkedOperation, type YardAmounts,
+} from './labour.js';
+export { pricingDecimals } from './price-line.js';
+export { rollUp, type CostRollUp, type RollUpRequest, type SectionTotal, type Share } from './roll-up.js';
+export { totalsOf, type Cell, type Contribution, type Totals, type TotalsTerms } from './totals.js';

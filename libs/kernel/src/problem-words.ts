@@ -115,4 +115,24 @@ export const problemWords = {
     title: 'A point was expected',
     detail: '{field} must be a point [xMm, yMm] of two finite numbers within {mostMm} mm of the datum; it is {value}.',
   },
+  'not-a-decimal': {
+    title: 'An exact decimal was expected',
+    detail: '{field} is {value}; it must be a plain decimal such as "12.50", with at most {most} digits after the point.',
+  },
+  'other-currency': {
+    title: 'A price list is in another currency',
+    detail: '{field} is in {value}, the request is in {currency}; nothing is converted, so choose a list in {currency}.',
+  },
+  'breaks-out-of-order': {
+    title: 'Price breaks are out of order',
+    detail: '{field}: the quantities of price breaks must start at 1 and rise; they are {value}.',
+  },
+  'hardener-without-resin': {
+    title: 'A hardener fits no resin of the order',
+    detail: '{field} is {value}, which is not a hardener of {resin}; known: {known}.',
+  },
+  'unit-mismatch': {
+    title: 'A pack is counted in another unit than the need',
+    detail: '{field} is counted in {given}; {expected} was expected.',
+  },
 } as const satisfies Readonly<Record<string, { readonly title: string; readonly detail: string }>>;

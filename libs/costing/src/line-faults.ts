@@ -1,0 +1,71 @@
+import { problem, type Problem } from '#lib/kernel';
+import { decimalFrom } from '#lib/money';
+import type { Figure } from '#lib/provenance';
+import { causeClasses, partOrLabours, sectionTitles, type DepreciationTerms, type LineRequest, type TaxGroup } from './cost-line.js';
+
+/** Twelve decimals are read exactly; more would be cut, so they are refused. */
+const MOST_DECIMALS = 12;
+
+/** A text that must be an exact decimal of zero or more. */
+export function decimalFault(text: string, at: string): readonly Problem[] {
+  const read = decimalFrom(text);
+  if (read === undefined) return [problem('not-a-decimal', at, { value: text, most: MOST_DECIMALS })];
+  return read.scaled < 0n ? [problem('out-of-range', at, { value: text, range: '0 or more' })] : [];
+}
+
+const MOST_QUANTITY = 1e9;
+
+export function faultsOfLine(line: LineRequest, taxGroups: readonly TaxGroup[]): readonly Problem[] {
+  return [
+    ...quantityFault(line.netQuantity, '/netQuantity'),
+    ...(line.wasteFraction === undefined ? [] : quantityFault(line.wasteFraction, '/wasteFraction')),
+    ...(line.purchaseQuantity === undefined ? [] : quantityFault(line.purchaseQuantity, '/purchaseQuantity')),
+    ...decimalFault(line.unitRate, '/unitRate'),
+    ...choiceFault(line.section, Object.keys(sectionTitles), '/section'),
+    ...choiceFault(line.causeClass, causeClasses, '/causeClass'),
+    ...choiceFault(line.partOrLabour, partOrLabours, '/partOrLabour'),
+    ...choiceFault(line.scope ?? 'in', ['in', 'out'], '/scope'),
+    ...choiceFault(line.taxGroup, taxGroups.map(({ code }) => code), '/taxGroup'),
+    ...spreadFault(line),
+    ...(line.depreciation === undefined ? [] : depreciationFaults(line.depreciation, line)),
+  ];
+}
+
+function quantityFault(given: number | Figure, at: string): readonly Problem[] {
+  const value = typeof given === 'number' ? given : given.value;
+  if (Number.isFinite(value) && value >= 0 && value <= MOST_QUANTITY) return [];
+  return [problem('out-of-range', at, { value, range: `0 to ${MOST_QUANTITY}` })];
+}
+
+const choiceFault = (value: string, choices: readonly string[], at: string): readonly Problem[] =>
+  choices.includes(value) ? [] : [problem('not-one-of', at, { value, choices: choices.join(', ') })];
+
+function spreadFault({ spread, extentExponent }: LineRequest): readonly Problem[] {
+  const exponent = extentExponent ?? 0;
+  const exponentFaults = exponent >= 0 && exponent <= 2 ? []
+    : [problem('out-of-range', '/extentExponent', { value: exponent, range: '0 to 2' })];
+  if (spread === undefined) return exponentFaults;
+  const isFine = spread.low >= 0 && spread.low <= 1 && spread.high >= 1 && Number.isFinite(spread.high);
+  if (isFine) return exponentFaults;
+  return [...exponentFaults, problem('out-of-range', '/spread', { value: `${spread.low} to ${spread.high}`, range: 'from 0 up to 1 at the low end, 1 or more at the high end' })];
+}
+
+function depreciationFaults({ ageYears, lifeYears, percent }: DepreciationTerms, line: LineRequest): readonly Problem[] {
+  return [
+    ...(line.partOrLabour === 'part' ? []
+      : [problem('contradiction', '/depreciation', { other: 'partOrLabour', why: 'labour does not depreciate, only parts do' })]),
+    ...(Number.isFinite(ageYears) && ageYears >= 0 ? [] : [problem('out-of-range', '/depreciation/ageYears', { value: ageYears, range: '0 or more years' })]),
+    ...(lifeYears === undefined || lifeYears > 0 ? [] : [problem('out-of-range', '/depreciation/lifeYears', { value: lifeYears, range: 'above 0 years' })]),
+    ...percentFaults(percent, lifeYears),
+  ];
+}
+
+function percentFaults(percent: string | undefined, lifeYears: number | undefined): readonly Problem[] {
+  if (percent === undefined) {
+    return lifeYears === undefined
+      ? [problem('missing', '/depreciation/percent', { expected: 'a percentage, or lifeYears to work it out from' })] : [];
+  }
+  const faults = decimalFault(percent, '/depreciation/percent');
+  if (faults.length > 0 || Number(percent) <= 100) return faults;
+  return [problem('out-of-range', '/depreciation/percent', { value: percent, range: '0 to 100' })];
+}

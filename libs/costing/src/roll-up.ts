@@ -1,0 +1,227 @@
+import { below, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import {
+  addMoney, decimal, decimalFrom, decimalFromNumber, decimalString, findCurrency, currencyCodes, moneyFrom, moneyJson, subtractMoney,
+  sumMoney, type Currency, type Decimal, type Money, type MoneyJson, type Rounding,
+} from '#lib/money';
+import { assumptionsOf, type Figure } from '#lib/provenance';
+import {
+  causeClasses, partOrLabours, sectionTitles, type CauseClass, type CostLine, type LineRequest, type PartOrLabour, type Section,
+  type TaxGroup,
+} from './cost-line.js';
+import { commercialRounding, roundings } from './exact.js';
+import { decimalFault, faultsOfLine } from './line-faults.js';
+import { priceLine, type PricedLine } from './price-line.js';
+import { cellSum, totalsOf, type Cell, type Totals, type TotalsTerms } from './totals.js';
+
+export interface RollUpRequest {
+  /** ISO 4217; every rate is in it, nothing is converted. */
+  readonly currency: string;
+  readonly lines: readonly LineRequest[];
+  readonly taxGroups: readonly TaxGroup[];
+  /** Exact decimal texts; absent means none. */
+  readonly overheadPercent?: string;
+  readonly profitPercent?: string;
+  readonly contingency?: { readonly percent: string } | { readonly amount: string };
+  readonly rounding?: Rounding;
+}
+
+export interface SectionTotal {
+  readonly section: Section;
+  readonly title: string;
+  readonly lineCount: number;
+  readonly amount: MoneyJson;
+}
+
+/** What falls to one cause, or to parts or labour: loadings and tax shared by largest remainder. */
+export interface Share {
+  readonly direct: MoneyJson;
+  readonly loadings: MoneyJson;
+  readonly net: MoneyJson;
+  readonly tax: MoneyJson;
+  readonly gross: MoneyJson;
+}
+
+export interface CostRollUp {
+  readonly currency: string;
+  readonly lines: readonly CostLine[];
+  /** Named and priced, not summed. */
+  readonly outOfScope: readonly CostLine[];
+  readonly sections: readonly SectionTotal[];
+  readonly direct: MoneyJson;
+  readonly overhead: MoneyJson;
+  readonly profit: MoneyJson;
+  readonly contingency: MoneyJson;
+  readonly net: MoneyJson;
+  readonly taxes: readonly (TaxGroup & { readonly taxable: MoneyJson; readonly tax: MoneyJson })[];
+  readonly tax: MoneyJson;
+  readonly gross: MoneyJson;
+  readonly byCause: readonly (Share & { readonly causeClass: CauseClass })[];
+  readonly byPartOrLabour: readonly (Share & { readonly partOrLabour: PartOrLabour })[];
+  /** Cause and part or labour crossed, as a claim splits them. */
+  readonly byCauseAndPart: readonly (Share & { readonly causeClass: CauseClass; readonly partOrLabour: PartOrLabour })[];
+  readonly depreciation: { readonly parts: MoneyJson; readonly depreciation: MoneyJson; readonly remaining: MoneyJson };
+  readonly terms: {
+    readonly overheadPercent: string;
+    readonly profitPercent: string;
+    readonly contingencyPercent?: string;
+    readonly rounding: Rounding;
+  };
+  readonly assumptions: readonly Figure[];
+}
+
+const MOST_LINES = 20_000;
+
+/** Lines into sections, loadings, tax and total: exact, and the same whichever way it is added up. */
+export function rollUp(request: RollUpRequest): Outcome<CostRollUp> {
+  const currency = findCurrency(request.currency);
+  if (currency === undefined) {
+    return refusal(problem('not-one-of', '/currency', { value: request.currency, choices: currencyCodes.join(', ') }));
+  }
+  const problems = faultsOf(request, currency);
+  if (problems.length > 0) return refusal(...problems);
+  const terms = termsOf(request, currency);
+  const priced = request.lines.map((line, index) => pricedLine(line, { terms, at: pointer('/lines', index) }));
+  return success(assembled(request, priced, terms));
+}
+
+const none = decimal(0n, 0);
+const read = (text: string | undefined): Decimal => (text === undefined ? none : decimalFrom(text) ?? none);
+
+const termsOf = (request: RollUpRequest, currency: Currency): TotalsTerms => ({
+  currency,
+  rounding: request.rounding ?? commercialRounding,
+  taxGroups: request.taxGroups.map(({ code, percent }) => ({ code, percent: read(percent) })),
+  overheadPercent: read(request.overheadPercent),
+  profitPercent: read(request.profitPercent),
+  contingency: contingencyTerms(request, currency),
+});
+
+function contingencyTerms({ contingency }: RollUpRequest, currency: Currency): TotalsTerms['contingency'] {
+  if (contingency === undefined) return { percent: none };
+  if ('percent' in contingency) return { percent: read(contingency.percent) };
+  return { amount: moneyFrom(contingency.amount, currency) ?? { minor: 0n, currency } };
+}
+
+function pricedLine(line: LineRequest, { terms, at }: { readonly terms: TotalsTerms; readonly at: string }): PricedLine {
+  const group = terms.taxGroups.find(({ code }) => code === line.taxGroup);
+  const worn = depreciationPercent(line);
+  return priceLine(line, {
+    currency: terms.currency, rounding: terms.rounding, unitRate: read(line.unitRate), taxPercent: group?.percent ?? none, at,
+    ...(worn === undefined ? {} : { depreciationPercent: worn }),
+  });
+}
+
+/** Straight line over the life where no percentage is stated; never more than everything. */
+function depreciationPercent({ depreciation }: LineRequest): Decimal | undefined {
+  if (depreciation === undefined) return undefined;
+  if (depreciation.percent !== undefined) return read(depreciation.percent);
+  const share = depreciation.ageYears / (depreciation.lifeYears ?? Number.POSITIVE_INFINITY);
+  return decimalFromNumber(Math.min(1, share) * 100, 2, 'half-away-from-zero');
+}
+
+function assembled(request: RollUpRequest, priced: readonly PricedLine[], terms: TotalsTerms): CostRollUp {
+  const summed = priced.filter(({ line }) => line.scope === 'in');
+  const totals = totalsOf(summed.map(({ line, amount }) => ({ ...line, amount })), terms);
+  const lines = summed.map(({ line }) => line);
+  return {
+    currency: request.currency, lines,
+    outOfScope: priced.filter(({ line }) => line.scope === 'out').map(({ line }) => line),
+    sections: sectionsOf(summed, terms.currency),
+    ...mainTotals(totals),
+    taxes: request.taxGroups.map((group, index) => ({
+      ...group, taxable: moneyJson(totals.taxes[index].taxable), tax: moneyJson(totals.taxes[index].tax),
+    })),
+    ...splits(totals.cells, terms.currency),
+    depreciation: depreciationTotals(summed, terms.currency),
+    terms: termsShown(terms),
+    assumptions: lines.flatMap(({ why }) => assumptionsOf(why)),
+  };
+}
+
+const mainTotals = (totals: Totals): Pick<CostRollUp, 'direct' | 'overhead' | 'profit' | 'contingency' | 'net' | 'tax' | 'gross'> => ({
+  direct: moneyJson(totals.direct), overhead: moneyJson(totals.overhead), profit: moneyJson(totals.profit),
+  contingency: moneyJson(totals.contingency), net: moneyJson(totals.net), tax: moneyJson(totals.tax), gross: moneyJson(totals.gross),
+});
+
+const termsShown = ({ overheadPercent, profitPercent, contingency, rounding }: TotalsTerms): CostRollUp['terms'] => ({
+  overheadPercent: decimalString(overheadPercent), profitPercent: decimalString(profitPercent),
+  ...('percent' in contingency ? { contingencyPercent: decimalString(contingency.percent) } : {}), rounding,
+});
+
+const allSections = (): readonly Section[] => Object.keys(sectionTitles).filter(isSection);
+const isSection = (text: string): text is Section => Object.hasOwn(sectionTitles, text);
+
+const sectionsOf = (priced: readonly PricedLine[], currency: Currency): readonly SectionTotal[] =>
+  allSections().flatMap((section) => {
+    const own = priced.filter(({ line }) => line.section === section);
+    if (own.length === 0) return [];
+    const amount = sumMoney(own.map((one) => one.amount), currency);
+    return [{ section, title: sectionTitles[section], lineCount: own.length, amount: moneyJson(amount) }];
+  });
+
+function splits(cells: readonly Cell[], currency: Currency): Pick<CostRollUp, 'byCause' | 'byPartOrLabour' | 'byCauseAndPart'> {
+  const byCauseAndPart = causeClasses.flatMap((causeClass) => partOrLabours.flatMap((partOrLabour) => {
+    const own = cells.filter((cell) => cell.causeClass === causeClass && cell.partOrLabour === partOrLabour);
+    return own.length === 0 ? [] : [{ causeClass, partOrLabour, ...shareOf(own, currency) }];
+  }));
+  return {
+    byCause: causeClasses.flatMap((causeClass) => {
+      const own = cells.filter((cell) => cell.causeClass === causeClass);
+      return own.length === 0 ? [] : [{ causeClass, ...shareOf(own, currency) }];
+    }),
+    byPartOrLabour: partOrLabours.flatMap((partOrLabour) => {
+      const own = cells.filter((cell) => cell.partOrLabour === partOrLabour);
+      return own.length === 0 ? [] : [{ partOrLabour, ...shareOf(own, currency) }];
+    }),
+    byCauseAndPart,
+  };
+}
+
+function shareOf(cells: readonly Cell[], currency: Currency): Share {
+  const direct = cellSum(cells, 'direct', currency);
+  const net = cellSum(cells, 'net', currency);
+  const tax = cellSum(cells, 'tax', currency);
+  return {
+    direct: moneyJson(direct), loadings: moneyJson(subtractMoney(net, direct)), net: moneyJson(net), tax: moneyJson(tax),
+    gross: moneyJson(addMoney(net, tax)),
+  };
+}
+
+function depreciationTotals(priced: readonly PricedLine[], currency: Currency): CostRollUp['depreciation'] {
+  const parts: Money = sumMoney(priced.filter(({ line }) => line.partOrLabour === 'part').map(({ amount }) => amount), currency);
+  const worn = sumMoney(priced.map(({ depreciation }) => depreciation), currency);
+  return { parts: moneyJson(parts), depreciation: moneyJson(worn), remaining: moneyJson(subtractMoney(parts, worn)) };
+}
+
+function faultsOf(request: RollUpRequest, currency: Currency): readonly Problem[] {
+  const summed = request.lines.filter(({ scope }) => scope !== 'out').length;
+  if (summed === 0) return [problem('too-few', '/lines', { count: 0, least: 1 })];
+  if (request.lines.length > MOST_LINES) return [problem('too-many', '/lines', { count: request.lines.length, most: MOST_LINES })];
+  return [
+    ...faultsOfTerms(request, currency),
+    ...repeated(request.taxGroups.map(({ code }) => code), '/taxGroups'),
+    ...repeated(request.lines.map(({ code }) => code), '/lines'),
+    ...request.lines.flatMap((line, index) => below(pointer('/lines', index), faultsOfLine(line, request.taxGroups))),
+  ];
+}
+
+function faultsOfTerms({ overheadPercent, profitPercent, contingency, rounding, taxGroups }: RollUpRequest, currency: Currency): readonly Problem[] {
+  return [
+    ...(overheadPercent === undefined ? [] : decimalFault(overheadPercent, '/overheadPercent')),
+    ...(profitPercent === undefined ? [] : decimalFault(profitPercent, '/profitPercent')),
+    ...taxGroups.flatMap(({ percent }, index) => decimalFault(percent, pointer('/taxGroups', index, 'percent'))),
+    ...(contingency === undefined ? [] : contingencyFault(contingency, currency)),
+    ...(rounding === undefined || roundings.includes(rounding) ? []
+      : [problem('not-one-of', '/rounding', { value: rounding, choices: roundings.join(', ') })]),
+  ];
+}
+
+function contingencyFault(contingency: NonNullable<RollUpRequest['contingency']>, currency: Currency): readonly Problem[] {
+  if ('percent' in contingency) return decimalFault(contingency.percent, '/contingency/percent');
+  const amount = moneyFrom(contingency.amount, currency);
+  if (amount !== undefined && amount.minor >= 0n) return [];
+  return [problem('not-a-decimal', '/contingency/amount', { value: contingency.amount, most: currency.minorDigits })];
+}
+
+const repeated = (codes: readonly string[], at: string): readonly Problem[] =>
+  codes.flatMap((code, index) => (codes.indexOf(code) === index ? [] : [problem('duplicate', pointer(at, index, 'code'), { value: code })]));

@@ -1,0 +1,55 @@
+import { defineFormula } from '#lib/provenance';
+import { fraction } from '#lib/units';
+
+/** A quantity nobody knows exactly: least, most likely and most. */
+export interface ThreePoint {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}
+
+/** A quantity taken as certain. */
+export const certainly = (value: number): ThreePoint => ({ low: value, likely: value, high: value });
+
+export const isOrdered = ({ low, likely, high }: ThreePoint): boolean =>
+  Number.isFinite(low) && Number.isFinite(likely) && Number.isFinite(high) && low <= likely && likely <= high;
+
+export const scaled = (points: ThreePoint, factor: number): ThreePoint => ({
+  low: points.low * factor, likely: points.likely * factor, high: points.high * factor,
+});
+
+/** Least with least and most with most: right for parts that rise and fall together. */
+export const together = (points: readonly ThreePoint[]): ThreePoint =>
+  points.reduce((sum, next) => ({
+    low: sum.low + next.low, likely: sum.likely + next.likely, high: sum.high + next.high,
+  }), certainly(0));
+
+const threePointInputs = {
+  low: { symbol: 'a', unit: '1', meaning: 'least' },
+  likely: { symbol: 'm', unit: '1', meaning: 'most likely' },
+  high: { symbol: 'b', unit: '1', meaning: 'most' },
+} as const;
+
+/** The mean that project planning has used with three points since 1959. */
+export const threePointMean = defineFormula({
+  id: 'takeoff.three-point-mean',
+  title: 'Mean of a three-point estimate (beta form)',
+  cite: { source: 'MALCOLM-1959', clause: 'expected elapsed time' },
+  inputs: threePointInputs,
+  output: { symbol: 't', unit: '1', meaning: 'mean of a three-point estimate' },
+  evaluate: ({ low, likely, high }) => fraction((low + 4 * likely + high) / 6),
+  // By hand: (2 + 4 x 5 + 14) / 6 = 36 / 6 = 6.
+  worked: [{ at: 'by hand', given: { low: 2, likely: 5, high: 14 }, printed: '6.0' }],
+});
+
+/** A sixth of the range: the deviation that goes with the mean above. */
+export const threePointDeviation = defineFormula({
+  id: 'takeoff.three-point-deviation',
+  title: 'Standard deviation of a three-point estimate (beta form)',
+  cite: { source: 'MALCOLM-1959', clause: 'variance of elapsed time' },
+  inputs: threePointInputs,
+  output: { symbol: 'σ', unit: '1', meaning: 'standard deviation of a three-point estimate' },
+  evaluate: ({ low, high }) => fraction((high - low) / 6),
+  // By hand: (14 - 2) / 6 = 2.
+  worked: [{ at: 'by hand', given: { low: 2, likely: 5, high: 14 }, printed: '2.0' }],
+});
