@@ -1,5 +1,6 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
+import { Defect } from '#lib/kernel';
 import { problemKinds, type ProblemKind } from './http/problems.js';
 import { isRecord } from './http/dto/field.js';
 import { problemSchemas } from './schemas/problem-schemas.js';
@@ -35,10 +36,19 @@ const builder = (): DocumentBuilder => new DocumentBuilder()
   .addTag('Service', 'Health of the service.');
 
 function addSchemas(document: OpenAPIObject): void {
-  const schemas = { ...(document.components?.schemas ?? {}), ...problemSchemas, ...generatedSchemas };
+  const requests = requestSchemas(document.components?.schemas ?? {});
+  const schemas = { ...requests, ...problemSchemas, ...generatedSchemas };
+  const taken = Object.keys(requests).filter((name) => name in generatedSchemas || name in problemSchemas);
+  if (taken.length > 0) throw new Defect(`A request and an answer share a schema name: ${taken.join(', ')}`);
   const sorted = Object.fromEntries(Object.entries(schemas).sort(([a], [b]) => (a < b ? -1 : 1)));
   document.components = Object.assign({}, document.components, { schemas: sorted });
 }
+
+/** DTO classes describe requests: their names lose the suffix, and fields beyond theirs are refused, which is said here. */
+const requestSchemas = (schemas: object): Readonly<Record<string, object>> =>
+  Object.fromEntries(Object.entries(schemas).map(([name, schema]) => [plainName(name), { ...schema, additionalProperties: false }]));
+
+const plainName = (name: string): string => name.replace(/Dto$/, '');
 
 const methods = new Set(['get', 'post', 'put', 'patch', 'delete']);
 
@@ -98,6 +108,7 @@ function modernise(node: unknown): void {
   if (Array.isArray(node)) node.forEach(modernise);
   if (!isRecord(node)) return;
   const change: Node = Object.assign(node);
+  if (typeof change.$ref === 'string') change.$ref = plainName(change.$ref);
   moveLimit(change, 'exclusiveMinimum', 'minimum');
   moveLimit(change, 'exclusiveMaximum', 'maximum');
   Object.values(change).forEach(modernise);

@@ -88,7 +88,7 @@ export const Part = (type: () => DtoClass, said: Said = {}): PropertyDecorator =
     expected: 'an object',
     read: (raw) => filled(type(), raw),
     check: partFaults,
-    schema: { type, ...described(said) },
+    schema: { type: () => type(), ...described(said) },
   });
 
 /** A list of nested objects of another DTO class. */
@@ -98,7 +98,7 @@ export const Parts = (type: () => DtoClass, said: Said & ListLimits = {}): Prope
     expected: 'a list of objects',
     read: (raw) => (Array.isArray(raw) && raw.length <= mostOf(said) ? raw.map((item) => filled(type(), item)) : raw),
     check: (value) => listFaults(value, { of: 'objects', ...said }, partFaults),
-    schema: { type, isArray: true, ...listSchema(said), ...described(said) },
+    schema: { type: () => type(), isArray: true, ...listSchema(said), ...described(said) },
   });
 
 /** A list whose objects are of several kinds, told apart by the word in one of their fields. */

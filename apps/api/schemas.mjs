@@ -1,0 +1,231 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import ts from 'typescript';
+
+/**
+ * Writes `src/schemas/generated/schemas.ts`: JSON Schemas of the result types that answers are documented by, made from
+ * the TypeScript types themselves, so that the OpenAPI document and the code cannot say two things.
+ *
+ *   node apps/api/schemas.mjs           writes the file
+ *   node apps/api/schemas.mjs --check   fails when the file is not what it would write
+ *
+ * The names asked for are the texts in `@Answers('Name')` and `@RoomEndpoint({ result: 'Name' })`; each must be exported
+ * by a room's index or by a file of `apps/api/src`.
+ */
+const root = path.resolve(import.meta.dirname, '..', '..');
+const target = path.join(root, 'apps/api/src/schemas/generated/schemas.ts');
+
+const filesBelow = (folder) => readdirSync(folder, { withFileTypes: true, recursive: true })
+  .filter((entry) => entry.isFile() && entry.name.endsWith('.ts') && !entry.name.endsWith('.spec.ts'))
+  .map((entry) => path.join(entry.parentPath ?? entry.path, entry.name))
+  .filter((file) => !file.includes('/generated/'))
+  .sort();
+
+const apiFiles = filesBelow(path.join(root, 'apps/api/src'));
+const roomIndexes = readdirSync(path.join(root, 'libs')).sort()
+  .filter((room) => room !== 'sdk')
+  .map((room) => path.join(root, 'libs', room, 'src/index.ts'))
+  .filter((file) => ts.sys.fileExists(file));
+
+const { config } = ts.readConfigFile(path.join(root, 'tsconfig.json'), ts.sys.readFile);
+const { options } = ts.parseJsonConfigFileContent({ ...config, include: [], files: [] }, ts.sys, root);
+const program = ts.createProgram([...apiFiles, ...roomIndexes], { ...options, noEmit: true, incremental: false, tsBuildInfoFile: undefined });
+const checker = program.getTypeChecker();
+
+const declarations = new Map();
+/** Types that need a name of their own, in the order they were met. */
+const named = new Map();
+let componentNames = new Map();
+
+function requestedNames() {
+  const names = new Set();
+  for (const file of apiFiles) ts.forEachChild(program.getSourceFile(file), function look(node) {
+    if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
+      const [first] = node.arguments;
+      if (node.expression.text === 'Answers' && first !== undefined && ts.isStringLiteral(first)) names.add(first.text);
+      if (node.expression.text === 'RoomEndpoint' && first !== undefined && ts.isObjectLiteralExpression(first)) {
+        for (const property of first.properties) {
+          if (ts.isPropertyAssignment(property) && property.name.getText() === 'result' && ts.isStringLiteral(property.initializer)) names.add(property.initializer.text);
+        }
+      }
+    }
+    ts.forEachChild(node, look);
+  });
+  return [...names].sort();
+}
+
+function exportedType(name) {
+  const found = new Map();
+  for (const file of [...roomIndexes, ...apiFiles]) {
+    const module = checker.getSymbolAtLocation(program.getSourceFile(file));
+    if (module === undefined) continue;
+    const symbol = checker.getExportsOfModule(module).find((candidate) => candidate.name === name);
+    if (symbol === undefined) continue;
+    const original = symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+    if (original.flags & (ts.SymbolFlags.Interface | ts.SymbolFlags.TypeAlias)) found.set(original, checker.getDeclaredTypeOfSymbol(original));
+  }
+  if (found.size === 1) return [...found.values()][0];
+  throw new Error(found.size === 0 ? `No room and no file of apps/api exports the type ${name}` : `${name} is exported by ${found.size} places with different meanings; give one of them another name`);
+}
+
+/** The symbol that names an object type, when it has one. */
+function symbolOf(type) {
+  const symbol = type.aliasSymbol ?? type.symbol;
+  if (symbol === undefined || symbol.name === '__type' || symbol.name === '__object') return undefined;
+  return symbol;
+}
+
+const isPlainNumber = (type) => (type.flags & ts.TypeFlags.NumberLike) !== 0 && !(type.flags & ts.TypeFlags.NumberLiteral)
+  || type.isIntersection() && type.types.some((part) => part.flags & ts.TypeFlags.Number);
+const isPlainText = (type) => (type.flags & ts.TypeFlags.String) !== 0 || (type.flags & ts.TypeFlags.TemplateLiteral) !== 0
+  || type.isIntersection() && type.types.some((part) => part.flags & ts.TypeFlags.String);
+const isList = (type) => checker.isArrayType(type) || checker.isTupleType(type);
+const indexOf = (type) => checker.getIndexInfosOfType(type)[0];
+const isObject = (type) => (type.flags & ts.TypeFlags.Object) !== 0 && !isList(type) && !isPlainNumber(type);
+const isUnion = (type) => type.isUnion() && !(type.flags & ts.TypeFlags.Boolean) && !isPlainNumber(type);
+const partsOf = (type) => type.types.filter((part) => !(part.flags & ts.TypeFlags.Undefined));
+
+function isNamed(type) {
+  const symbol = symbolOf(type);
+  return symbol !== undefined && (isObject(type) || type.isIntersection() && !isPlainNumber(type) && !isPlainText(type))
+    && checker.getPropertiesOfType(type).length > 0 && declaredHere(symbol);
+}
+
+const declaredHere = (symbol) => (symbol.declarations ?? []).some((declaration) => {
+  const file = declaration.getSourceFile().fileName;
+  return file.startsWith(root) && !file.includes('/node_modules/');
+});
+
+function visitNamed(type, seen = new Set()) {
+  if (seen.has(type)) return;
+  seen.add(type);
+  if (isUnion(type)) return partsOf(type).forEach((part) => visitNamed(part, seen));
+  if (isList(type)) return checker.getTypeArguments(type).forEach((item) => visitNamed(item, seen));
+  if (isPlainNumber(type) || isPlainText(type) || !(isObject(type) || type.isIntersection())) return;
+  if (isNamed(type)) {
+    if (named.has(symbolOf(type))) return;
+    named.set(symbolOf(type), type);
+  }
+  const index = indexOf(type);
+  if (index !== undefined) visitNamed(index.type, seen);
+  for (const property of checker.getPropertiesOfType(type)) visitNamed(checker.getTypeOfSymbol(property), seen);
+}
+
+/** A type keeps its own name; where two rooms use one name, those not asked for are told apart by their room. */
+function namesFor(symbols) {
+  const byName = grouped(symbols);
+  const names = new Map();
+  for (const [name, same] of byName) {
+    const kept = same.length === 1 ? same[0] : same.find((symbol) => declarations.has(name) && symbolOf(declarations.get(name)) === symbol);
+    for (const symbol of same) names.set(symbol, symbol === kept ? name : `${capitalised(roomOf(symbol))}${name}`);
+  }
+  if (new Set(names.values()).size !== names.size) throw new Error(`Two types have one name: ${[...names.values()].sort().join(', ')}`);
+  return names;
+}
+
+function grouped(symbols) {
+  const groups = new Map();
+  for (const symbol of symbols) groups.set(symbol.name, [...(groups.get(symbol.name) ?? []), symbol]);
+  return groups;
+}
+
+const roomOf = (symbol) => /\/(?:libs|apps\/api\/src)\/([^/]+)\//.exec(symbol.declarations[0].getSourceFile().fileName)?.[1] ?? 'api';
+const capitalised = (word) => word[0].toUpperCase() + word.slice(1);
+
+function schemaOf(type) {
+  if (type.flags & ts.TypeFlags.Boolean) return { type: 'boolean' };
+  if (type.flags & ts.TypeFlags.BooleanLiteral) return { type: 'boolean', enum: [type.intrinsicName === 'true'] };
+  if (type.flags & ts.TypeFlags.Null) return { type: 'null' };
+  if (type.flags & (ts.TypeFlags.Unknown | ts.TypeFlags.Any)) return {};
+  if (type.isStringLiteral()) return { type: 'string', enum: [type.value] };
+  if (type.isNumberLiteral()) return { type: 'number', enum: [type.value] };
+  if (isPlainNumber(type)) return { type: 'number' };
+  if (isPlainText(type)) return { type: 'string' };
+  if (isUnion(type)) return unionSchema(type);
+  if (checker.isTupleType(type)) return tupleSchema(type);
+  if (checker.isArrayType(type)) return { type: 'array', items: schemaOf(checker.getTypeArguments(type)[0]) };
+  if (isNamed(type)) return { $ref: `#/components/schemas/${componentNames.get(symbolOf(type))}` };
+  return objectSchema(type);
+}
+
+function unionSchema(type) {
+  const parts = partsOf(type);
+  const booleans = parts.filter((part) => part.flags & ts.TypeFlags.BooleanLiteral);
+  const texts = parts.filter((part) => part.isStringLiteral());
+  const numbers = parts.filter((part) => part.isNumberLiteral());
+  const rest = parts.filter((part) => !booleans.includes(part) && !texts.includes(part) && !numbers.includes(part));
+  const choices = [
+    ...(texts.length > 0 ? [{ type: 'string', enum: texts.map((part) => part.value).sort() }] : []),
+    ...(numbers.length > 0 ? [{ type: 'number', enum: numbers.map((part) => part.value).sort((a, b) => a - b) }] : []),
+    ...(booleans.length === 2 ? [{ type: 'boolean' }] : booleans.map(schemaOf)),
+    ...rest.map(schemaOf),
+  ];
+  if (choices.length === 1) return choices[0];
+  return { oneOf: choices };
+}
+
+function tupleSchema(type) {
+  const items = checker.getTypeArguments(type);
+  const { fixedLength, minLength, hasRestElement } = type.target;
+  const schemas = items.map(schemaOf);
+  const isUniform = new Set(schemas.map((schema) => JSON.stringify(schema))).size === 1;
+  return {
+    type: 'array',
+    ...(isUniform ? { items: schemas[0] } : { prefixItems: schemas, items: false }),
+    minItems: minLength,
+    ...(hasRestElement ? {} : { maxItems: fixedLength }),
+  };
+}
+
+function objectSchema(type, symbol) {
+  const index = indexOf(type);
+  const properties = checker.getPropertiesOfType(type).filter((property) => !property.name.startsWith('__@'));
+  const entries = properties.map((property) => [property.name, propertySchema(property)]);
+  const required = properties.filter((property) => !isOptional(property)).map((property) => property.name);
+  return {
+    type: 'object',
+    ...(symbol === undefined ? {} : describedBy(symbol)),
+    ...(entries.length > 0 ? { properties: Object.fromEntries(entries) } : {}),
+    ...(required.length > 0 ? { required } : {}),
+    ...(index === undefined ? {} : { additionalProperties: schemaOf(index.type) }),
+  };
+}
+
+const isOptional = (property) => (property.flags & ts.SymbolFlags.Optional) !== 0;
+
+function propertySchema(property) {
+  const type = checker.getTypeOfSymbol(property);
+  const schema = schemaOf(isOptional(property) ? checker.getNonNullableType(type) : type);
+  const said = describedBy(property);
+  return said.description === undefined ? schema : { ...schema, ...said };
+}
+
+function describedBy(symbol) {
+  const description = ts.displayPartsToString(symbol.getDocumentationComment(checker)).trim();
+  return description === '' ? {} : { description };
+}
+
+for (const name of requestedNames()) declarations.set(name, exportedType(name));
+for (const [, type] of declarations) visitNamed(type);
+componentNames = namesFor([...named.keys()]);
+const schemas = Object.fromEntries([
+  ...[...named].map(([symbol, type]) => [componentNames.get(symbol), objectSchema(type, symbol)]),
+  ...[...declarations].filter(([, type]) => !isNamed(type)).map(([name, type]) => [name, schemaOf(type)]),
+].sort(([a], [b]) => (a < b ? -1 : 1)));
+
+const text = [
+  '// Written by apps/api/schemas.mjs from the types of libs/; do not edit.',
+  `export const generatedSchemas: Readonly<Record<string, object>> = ${JSON.stringify(schemas, undefined, 2)};`,
+  '',
+].join('\n');
+
+if (process.argv.includes('--check')) {
+  if (readFileSync(target, 'utf8') !== text) {
+    process.stderr.write('The generated schemas are stale: run node apps/api/schemas.mjs\n');
+    process.exit(1);
+  }
+} else {
+  mkdirSync(path.dirname(target), { recursive: true });
+  writeFileSync(target, text);
+  process.stdout.write(`${Object.keys(schemas).length} schemas\n`);
+}
