@@ -1,0 +1,150 @@
+import type { Reading } from '#lib/extent';
+import type { DrawingRequest } from '../drawing-request.js';
+import { areaText, percentText, shown, upTo, type Reader } from '../reader.js';
+import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
+import { hatched, type Hatch } from '../sheet/hatch.js';
+import type { LineType } from '../sheet/line-types.js';
+import { circle, line, shape, sizes, type Mark } from '../sheet/marks.js';
+import type { Box, Point } from '../sheet/shapes.js';
+import { rectangle } from '../sheet/shapes.js';
+import type { Drawing } from '../sheet/svg.js';
+import { deckView, type DeckView } from './deck-view.js';
+import {
+  around, fittingLegend, fittingMarks, inside, lineSample, middleOf, overallDimensions, panelLegend, panelMarks, roomInside, type Fitting, type Panel,
+} from './panel-marks.js';
+import { ringsOf, type Area, type Outline } from './place.js';
+
+export interface DefectMapInput {
+  readonly panel: Panel;
+  readonly zones: readonly { readonly id: string; readonly outline: Outline; readonly areaM2: number; readonly condition: string }[];
+  readonly contours: readonly { readonly probability: number; readonly areas: readonly Area[]; readonly areaM2: number }[];
+  readonly readings: readonly Reading[];
+  readonly fittings: readonly Fitting[];
+  readonly damagedAreaM2: number;
+}
+
+/** The panel with what was found: zones or probability contours, and every reading by its kind and result. */
+export function defectMap(input: DefectMapInput, request: DrawingRequest): Drawing {
+  const { reader } = request;
+  const { words } = reader;
+  const draft = drawn(input, request, []);
+  const finished = draft.left === 0 ? draft : drawn(input, request, [words.defectMap.notLabelled(draft.left)]);
+  return finished.drawing;
+}
+
+function drawn(input: DefectMapInput, request: DrawingRequest, notes: readonly string[]): { readonly drawing: Drawing; readonly left: number } {
+  const { reader } = request;
+  const { words } = reader;
+  const sheet = openSheet({
+    name: 'defect-map', title: words.defectMap.title, ...request, notes, isToScale: true,
+    description: words.defectMap.describe(
+      words.defectMap.zones(input.zones.length), words.defectMap.readings(input.readings.length), areaText(reader, input.damagedAreaM2)),
+    legend: legendOf(input, reader),
+  });
+  const view = deckView(input.panel.outer, roomInside(sheet.area, 12, 11));
+  const dimensions = overallDimensions(input.panel, view, sheet);
+  const grounds = [...zoneGrounds(input, view), ...contourMarks(input, view)];
+  for (const { at } of input.readings) sheet.room.block(around(view.at(at), 1.1));
+  const panel = panelMarks(input.panel, view, sheet);
+  const zoneNames = namesOfZones(input, view, sheet);
+  const fittings = fittingMarks(input.fittings, view, sheet);
+  const readings = input.readings.flatMap((reading) => readingSymbol(reading, view.at(reading.at)));
+  const values = meterValues(input.readings, view, sheet);
+  const marks = [...grounds, ...panel, ...readings, ...dimensions, ...zoneNames.marks, ...fittings.marks, ...values.marks];
+  return { drawing: closeSheet(sheet, marks, view), left: zoneNames.left + fittings.left + values.left };
+}
+
+const hatchOf: Readonly<Record<string, Hatch>> = { 'wet-rotten': 'crossed', 'wet-bonded': 'diagonal', 'dry-debonded': 'sparse' };
+const hatchFor = (condition: string): Hatch => hatchOf[condition] ?? 'level';
+
+const zoneGrounds = ({ zones }: DefectMapInput, view: DeckView): readonly Mark[] =>
+  zones.flatMap(({ outline, condition }) => {
+    const ring = view.ring(outline);
+    return [...hatched([ring], hatchFor(condition)), shape([ring], 'contour', 'none')];
+  });
+
+const contourLine = (probability: number): LineType => (probability < 0.3 ? 'hidden' : probability < 0.7 ? 'contour' : 'adjacent');
+
+function contourMarks({ contours, zones }: DefectMapInput, view: DeckView): readonly Mark[] {
+  const middle = [...contours].sort((a, b) => Math.abs(a.probability - 0.5) - Math.abs(b.probability - 0.5))[0];
+  return [...contours].sort((a, b) => a.probability - b.probability).flatMap((contour) =>
+    contour.areas.map((area) => shape(
+      ringsOf(area).map(view.ring), contourLine(contour.probability), contour === middle && zones.length === 0 ? 'light' : 'none')));
+}
+
+interface Labelled {
+  readonly marks: readonly Mark[];
+  readonly left: number;
+}
+
+const counted = (labels: readonly (readonly Mark[])[]): Labelled =>
+  ({ marks: labels.flat(), left: labels.filter((marks) => marks.length === 0).length });
+
+const namesOfZones = ({ zones }: DefectMapInput, view: DeckView, sheet: OpenSheet): Labelled =>
+  counted(zones.map(({ id, outline, areaM2 }) => sheet.room.place({
+    at: inside([view.ring(outline)]), content: `${shown(sheet.request.reader, id)}  ${areaText(sheet.request.reader, areaM2)}`,
+    style: { weight: 'bold', backed: true }, clearMm: 0, leader: true,
+  })));
+
+const meterValues = (readings: readonly Reading[], view: DeckView, sheet: OpenSheet): Labelled =>
+  counted(readings.flatMap((reading) => (reading.kind !== 'moisture' ? [] : [sheet.room.place({
+    at: view.at(reading.at), content: upTo(sheet.request.reader, reading.value, 1), style: { sizeMm: sizes.fine }, clearMm: 1.3, leader: false,
+  })])));
+
+const isBadPlug = (condition: string): boolean => condition !== 'dry-sound' && condition !== 'damp-sound';
+
+/** Circles for the hammer, squares for the meter, diamonds for plugs; the worse, the darker. */
+function readingSymbol(reading: Reading, [x, y]: Point): readonly Mark[] {
+  const doubt = reading.isUnreliable === true ? [line('fine', [x - 1.6, y + 1.6], [x + 1.6, y - 1.6])] : [];
+  return [...plainSymbol(reading, [x, y]), ...doubt];
+}
+
+function plainSymbol(reading: Reading, [x, y]: Point): readonly Mark[] {
+  switch (reading.kind) {
+    case 'sounding': return hammerSymbol(reading.sound, [x, y]);
+    case 'moisture': return [shape([rectangle({ x: x - 0.8, y: y - 0.8, width: 1.6, height: 1.6 })], 'fine', 'paper')];
+    case 'plug': return [shape([[[x, y - 1.5], [x + 1.5, y], [x, y + 1.5], [x - 1.5, y]]], 'fine', isBadPlug(reading.condition) ? 'ink' : 'paper')];
+  }
+}
+
+function hammerSymbol(sound: 'sharp' | 'dull' | 'void', at: Point): readonly Mark[] {
+  const [x, y] = at;
+  switch (sound) {
+    case 'sharp': return [circle(at, 0.9, 'fine', 'paper')];
+    case 'dull': return [circle(at, 0.9, 'fine', 'paper'), shape([[[x, y - 0.9], [x + 0.65, y - 0.65], [x + 0.9, y], [x + 0.65, y + 0.65], [x, y + 0.9]]], undefined, 'ink')];
+    case 'void': return [circle(at, 0.9, 'fine', 'ink')];
+  }
+}
+
+const at = { at: [0, 0] as const };
+
+function legendOf({ panel, zones, contours, readings, fittings }: DefectMapInput, reader: Reader): readonly LegendEntry[] {
+  const { words } = reader;
+  const symbol = (reading: Reading) => (box: Box) => readingSymbol(reading, middleOf(box));
+  const has = (test: (reading: Reading) => boolean): boolean => readings.some(test);
+  const heard = (sound: 'sharp' | 'dull' | 'void'): readonly LegendEntry[] =>
+    (has((one) => one.kind === 'sounding' && one.sound === sound) ? [{ sample: symbol({ kind: 'sounding', sound, ...at }), meaning: words.defectMap[sound] }] : []);
+  const plugs = (bad: boolean): readonly LegendEntry[] =>
+    (has((one) => one.kind === 'plug' && isBadPlug(one.condition) === bad)
+      ? [{ sample: symbol({ kind: 'plug', condition: bad ? 'rotten' : 'dry-sound', ...at }), meaning: bad ? words.defectMap.plugBad : words.defectMap.plugSound }] : []);
+  return [
+    ...panelLegend(panel, reader),
+    ...[...new Set(zones.map(({ condition }) => condition))].map((condition) => zoneEntry(condition, reader)),
+    ...contours.map(({ probability }) => ({ sample: lineSample(contourLine(probability)), meaning: words.defectMap.contour(percentText(reader, probability)) })),
+    ...heard('sharp'), ...heard('dull'), ...heard('void'),
+    ...(has((one) => one.kind === 'moisture') ? [{ sample: symbol({ kind: 'moisture', value: 0, ...at }), meaning: words.defectMap.moisture }] : []),
+    ...plugs(false), ...plugs(true),
+    ...(has((one) => one.isUnreliable === true) ? [{ sample: symbol({ kind: 'sounding', sound: 'sharp', isUnreliable: true, ...at }), meaning: words.defectMap.unreliable }] : []),
+    ...fittingLegend(fittings, reader),
+  ];
+}
+
+const zoneEntry = (condition: string, reader: Reader): LegendEntry => ({
+  sample: (box) => [...hatched([rectangle(box)], hatchFor(condition)), shape([rectangle(box)], 'contour', 'none')],
+  meaning: conditionText(condition, reader),
+});
+
+export function conditionText(condition: string, { words }: Reader): string {
+  const known = Object.entries(words.conditions).find(([name]) => name === condition);
+  return known === undefined ? condition : known[1];
+}

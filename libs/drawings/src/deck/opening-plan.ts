@@ -1,0 +1,177 @@
+import type { DrawingRequest } from '../drawing-request.js';
+import { areaText, dimensionText, lengthText, shown, type Reader } from '../reader.js';
+import { runningDimensions } from '../sheet/dimension.js';
+import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
+import { hatched } from '../sheet/hatch.js';
+import { circle, line, shape, sizes, text, type Mark } from '../sheet/marks.js';
+import { inset, signedArea, type Box, type Point } from '../sheet/shapes.js';
+import type { Drawing } from '../sheet/svg.js';
+import { deckView, type DeckView } from './deck-view.js';
+import { blockTexts, fittingLegend, fittingMarks, inside, lineSample, panelLegend, panelMarks, type Fitting, type Panel } from './panel-marks.js';
+import { ringsOf, type Area, type Outline, type Place } from './place.js';
+
+export interface PlannedOpening {
+  readonly label: string;
+  readonly area: Area;
+  /** Corners of the saw line before rounding, in deck coordinates. */
+  readonly sawLine: Outline;
+  readonly areaM2: number;
+  readonly cutDepthMm: number;
+  readonly undercut: readonly Area[];
+  readonly taperBand: readonly Area[];
+}
+
+export interface OpeningPlanInput {
+  readonly panel: Panel;
+  readonly openings: readonly PlannedOpening[];
+  readonly fittings: readonly Fitting[];
+  readonly cutLengthM: number;
+}
+
+/** The aft port corner of the box round the panel: both tapes are laid from here. */
+export const datumOf = (panel: Panel): Place => [
+  Math.min(...panel.outer.map(([x]) => x)),
+  Math.min(...panel.outer.map(([, y]) => y)),
+];
+
+/** What to mark and saw: saw lines with running dimensions from the two datum edges, undercut, taper, fittings. */
+export function openingPlan(input: OpeningPlanInput, request: DrawingRequest): Drawing {
+  const draft = drawn(input, request, []);
+  return draft.left === 0 ? draft.drawing : drawn(input, request, [request.reader.words.openingPlan.notListed(draft.left)]).drawing;
+}
+
+function drawn(input: OpeningPlanInput, request: DrawingRequest, notes: readonly string[]): { readonly drawing: Drawing; readonly left: number } {
+  const { reader } = request;
+  const { openings, panel } = input;
+  const { openingPlan: said } = reader.words;
+  const depth = Math.min(...openings.map(({ cutDepthMm }) => cutDepthMm));
+  const sheet = openSheet({
+    name: 'opening-plan', title: said.title, ...request, isToScale: true,
+    notes: [...(openings.length === 0 ? [] : [said.note(lengthText(reader, depth, 1))]), ...notes],
+    description: said.describe(
+      said.openings(openings.length), areaText(reader, sum(openings.map(({ areaM2 }) => areaM2))), lengthText(reader, input.cutLengthM * 1000)),
+    legend: legendOf(input, reader),
+  });
+  const view = deckView(panel.outer, inset(sheet.area, 17, 5, { right: 3, bottom: 17 }));
+  const dimensions = datumDimensions(input, view, sheet);
+  const grounds = openings.flatMap((opening) => openingGround(opening, view));
+  const edges = panelMarks(panel, view, sheet);
+  for (const { area } of openings) for (const ring of ringsOf(area)) sheet.room.avoid(view.ring(ring), true);
+  const names = openings.map(({ label, area, areaM2 }) => sheet.room.place({
+    at: inside(ringsOf(area).map(view.ring)), content: `${shown(reader, label)}  ${areaText(reader, areaM2)}`,
+    style: { weight: 'bold', sizeMm: sizes.strong, backed: true }, clearMm: 0, leader: true,
+  }));
+  const fittings = fittingMarks(input.fittings, view, sheet);
+  const corners = openings.flatMap((opening) => cornerNumbers(opening, view, sheet));
+  const marks = [...grounds, ...edges, ...dimensions.marks, ...names.flat(), ...fittings.marks, ...corners];
+  return { drawing: closeSheet(sheet, marks, view), left: dimensions.left };
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+const openingGround = ({ area, undercut, taperBand }: PlannedOpening, view: DeckView): readonly Mark[] => [
+  ...taperBand.map(({ outer }) => shape([view.ring(outer)], 'adjacent', 'none')),
+  ...undercut.flatMap((part) => [
+    ...hatched(ringsOf(part).map(view.ring), 'sparse'),
+    ...ringsOf(part).map((ring) => shape([view.ring(ring)], 'hidden', 'none')),
+  ]),
+  shape(ringsOf(area).map(view.ring), 'visible', 'light'),
+];
+
+const MOST_CORNERS = 16;
+
+/** Corners that the table of corners lists: those of the saw line, or none when it is too fine a curve. */
+export const listedCorners = ({ sawLine }: PlannedOpening): Outline => (sawLine.length > MOST_CORNERS ? [] : sawLine);
+
+function cornerNumbers(opening: PlannedOpening, view: DeckView, sheet: OpenSheet): readonly Mark[] {
+  const ring = view.ring(listedCorners(opening));
+  const turn = Math.sign(signedArea(ring)) || 1;
+  return ring.flatMap((corner, index) => sheet.room.place({
+    at: nudged(corner, ring[(index + ring.length - 1) % ring.length], ring[(index + 1) % ring.length], turn),
+    content: String(index + 1), style: { sizeMm: sizes.fine }, clearMm: 0, leader: false,
+  }));
+}
+
+/** A little into the opening, where the number lies on plain ground. */
+function nudged(corner: Point, before: Point, after: Point, turn: number): Point {
+  const unit = ([x, y]: Point): Point => {
+    const long = Math.hypot(x - corner[0], y - corner[1]) || 1;
+    return [(x - corner[0]) / long, (y - corner[1]) / long];
+  };
+  const [a, b] = [unit(before), unit(after)];
+  const cross = (a[0] * b[1] - a[1] * b[0]) * turn;
+  const [dx, dy] = [a[0] + b[0], a[1] + b[1]];
+  const long = Math.hypot(dx, dy) || 1;
+  const way = cross > 0 ? -2.6 : 2.6;
+  return [corner[0] + (dx / long) * way, corner[1] + (dy / long) * way];
+}
+
+interface Level {
+  readonly at: number;
+  readonly from: number;
+  readonly content: string;
+}
+
+function datumDimensions({ panel, openings }: OpeningPlanInput, view: DeckView, sheet: OpenSheet): { readonly marks: readonly Mark[]; readonly left: number } {
+  const { reader } = sheet.request;
+  const [datumX, datumY] = datumOf(panel);
+  const origin = view.at([datumX, datumY]);
+  const { x, y, width, height } = view.box;
+  const corners = openings.flatMap(listedCorners);
+  const isUp = view.bow === 'up';
+  const [across, down] = isUp ? [1, 0] as const : [0, 1] as const;
+  const real = (place: Place, axis: 0 | 1): number => place[axis] - (axis === 0 ? datumX : datumY);
+  const levels = (axis: 0 | 1, sheetAxis: 0 | 1): readonly Level[] => merged(corners.map((corner) => {
+    const spot = view.at(corner);
+    return { at: spot[sheetAxis], from: spot[1 - sheetAxis], content: dimensionText(reader, real(corner, axis)) };
+  }), sheetAxis === 0 ? 'largest' : 'smallest');
+  const below = runningDimensions({
+    along: 'x', origin: origin[0], values: withOrigin(levels(across, 0), origin[0], y + height, reader), level: y + height + 6, range: [x - 6, x + width + 4],
+  }, sheet.room);
+  const left = runningDimensions({
+    along: 'y', origin: origin[1], values: withOrigin(levels(down, 1), origin[1], x, reader), level: x - 6, range: [y - 4, y + height + 4],
+  }, sheet.room);
+  const datum = datumMarks(origin, view, reader);
+  blockTexts(datum, sheet);
+  return { marks: [...below.marks, ...left.marks, ...datum], left: below.left + left.left };
+}
+
+const withOrigin = (levels: readonly Level[], at: number, from: number, reader: Reader): readonly Level[] =>
+  [{ at, from, content: dimensionText(reader, 0) }, ...levels];
+
+/** One value for all corners on one level, drawn from the corner nearest to the value. */
+function merged(levels: readonly Level[], nearest: 'largest' | 'smallest'): readonly Level[] {
+  const byContent = new Map<string, Level>();
+  for (const level of levels) {
+    const known = byContent.get(level.content);
+    const from = known === undefined ? level.from : nearest === 'largest' ? Math.max(known.from, level.from) : Math.min(known.from, level.from);
+    byContent.set(level.content, { ...level, from });
+  }
+  return [...byContent.values()];
+}
+
+/** The two datum edges, and the corner where both tapes start. */
+function datumMarks(origin: Point, view: DeckView, reader: Reader): readonly Mark[] {
+  const { x, y, width, height } = view.box;
+  return [
+    line('centre', [x - 4, origin[1]], [x + width + 2, origin[1]]),
+    line('centre', [origin[0], y - 3], [origin[0], y + height + 4]),
+    circle(origin, 1.2, 'visible', 'paper'),
+    text([origin[0] + 2, view.bow === 'up' ? origin[1] - 1.2 : origin[1] - 1.2], reader.words.openingPlan.datum, { sizeMm: sizes.fine, weight: 'bold', backed: true }),
+  ];
+}
+
+function legendOf({ panel, openings, fittings }: OpeningPlanInput, reader: Reader): readonly LegendEntry[] {
+  const said = reader.words.openingPlan;
+  const undercut = (box: Box): readonly Mark[] => {
+    const ring: readonly Point[] = [[box.x, box.y], [box.x + box.width, box.y], [box.x + box.width, box.y + box.height], [box.x, box.y + box.height]];
+    return [...hatched([ring], 'sparse'), shape([ring], 'hidden', 'none')];
+  };
+  return [
+    ...panelLegend(panel, reader),
+    { sample: lineSample('visible'), meaning: said.sawLine },
+    ...(openings.some((opening) => opening.taperBand.length > 0) ? [{ sample: lineSample('adjacent'), meaning: said.taper }] : []),
+    ...(openings.some((opening) => opening.undercut.length > 0) ? [{ sample: undercut, meaning: said.undercut }] : []),
+    ...fittingLegend(fittings, reader),
+  ];
+}

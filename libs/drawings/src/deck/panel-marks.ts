@@ -1,0 +1,88 @@
+import polylabel from 'polylabel';
+import { dimensionText, shown, type Reader } from '../reader.js';
+import { spanDimension } from '../sheet/dimension.js';
+import type { LegendEntry, OpenSheet } from '../sheet/furniture.js';
+import { circle, line, shape, sizes, textBox, textMarks, type Mark } from '../sheet/marks.js';
+import { boxOf, grown, inset, type Box, type Point, type Ring } from '../sheet/shapes.js';
+import type { DeckView } from './deck-view.js';
+import { ringsOf, type Area, type Place } from './place.js';
+
+export interface Panel extends Area {
+  readonly name: string;
+  readonly supports: readonly { readonly from: Place; readonly to: Place }[];
+}
+
+export interface Fitting {
+  readonly id: string;
+  readonly at: Place;
+}
+
+/** Room for the overall dimensions below and left of the deck. */
+export const roomInside = (area: Box, left: number, bottom: number): Box => inset(area, left, 2, { right: 2, bottom });
+
+/** The outline of the panel, its holes and what it rests on. */
+export function panelMarks(panel: Panel, view: DeckView, sheet: OpenSheet): readonly Mark[] {
+  const rings = ringsOf(panel).map(view.ring);
+  for (const ring of rings) sheet.room.avoid(ring, true);
+  return [
+    shape(rings, 'visible', 'none'),
+    ...panel.supports.map(({ from, to }) => line('hidden', view.at(from), view.at(to))),
+  ];
+}
+
+/** Overall length and width of the panel. */
+export function overallDimensions(panel: Panel, view: DeckView, sheet: OpenSheet): readonly Mark[] {
+  const { reader } = sheet.request;
+  const real = boxOf(panel.outer);
+  const isUp = view.bow === 'up';
+  const [across, down] = isUp ? [real.height, real.width] : [real.width, real.height];
+  const { x, y, width, height } = view.box;
+  const marks = [
+    ...spanDimension({ along: 'x', from: x, to: x + width, level: y + height + 6, startLevel: y + height + 1, content: dimensionText(reader, across) }),
+    ...spanDimension({ along: 'y', from: y, to: y + height, level: x - 6, startLevel: x - 1, content: dimensionText(reader, down) }),
+  ];
+  blockTexts(marks, sheet);
+  return marks;
+}
+
+/** Takes the room of texts that already stand. */
+export const blockTexts = (marks: readonly Mark[], sheet: OpenSheet): void => {
+  for (const mark of textMarks(marks)) sheet.room.block(grown(textBox(mark), 0.5));
+};
+
+/** A fitting: a small ringed cross with its name beside it. */
+export function fittingMarks(fittings: readonly Fitting[], view: DeckView, sheet: OpenSheet): { readonly marks: readonly Mark[]; readonly left: number } {
+  const symbols = fittings.flatMap(({ at }) => fittingSymbol(view.at(at)));
+  for (const { at } of fittings) sheet.room.block(around(view.at(at), 1.7));
+  const labels = fittings.map(({ id, at }) => sheet.room.place({
+    at: view.at(at), content: shown(sheet.request.reader, id), style: { sizeMm: sizes.fine, backed: true }, clearMm: 2, leader: true,
+  }));
+  return { marks: [...symbols, ...labels.flat()], left: labels.filter((marks) => marks.length === 0).length };
+}
+
+export const fittingSymbol = ([x, y]: Point): readonly Mark[] => [
+  circle([x, y], 1.3, 'fine', 'paper'),
+  line('fine', [x - 1.9, y], [x + 1.9, y]),
+  line('fine', [x, y - 1.9], [x, y + 1.9]),
+];
+
+export const around = ([x, y]: Point, reach: number): Box => ({ x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach });
+
+/** The point of a shape that is farthest from its edges: where its label reads best. */
+export function inside(rings: readonly Ring[]): Point {
+  const found = polylabel(rings.map((ring) => ring.map(([x, y]) => [x, y])), 0.2);
+  return [found[0], found[1]];
+}
+
+export const middleOf = ({ x, y, width, height }: Box): Point => [x + width / 2, y + height / 2];
+
+export const lineSample = (type: Parameters<typeof line>[0]) => (box: Box): readonly Mark[] =>
+  [line(type, [box.x, box.y + box.height / 2], [box.x + box.width, box.y + box.height / 2])];
+
+export const panelLegend = (panel: Panel, reader: Reader): readonly LegendEntry[] => [
+  { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
+  ...(panel.supports.length === 0 ? [] : [{ sample: lineSample('hidden'), meaning: reader.words.drawing.support }]),
+];
+
+export const fittingLegend = (fittings: readonly Fitting[], reader: Reader): readonly LegendEntry[] =>
+  (fittings.length === 0 ? [] : [{ sample: (box: Box) => fittingSymbol(middleOf(box)), meaning: reader.words.drawing.fitting }]);

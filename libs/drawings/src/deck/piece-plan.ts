@@ -1,0 +1,83 @@
+import type { DrawingRequest } from '../drawing-request.js';
+import { areaText, shown, type Reader } from '../reader.js';
+import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
+import { lined } from '../sheet/hatch.js';
+import { boxMark, circle, shape, sizes, type Mark } from '../sheet/marks.js';
+import type { Drawing } from '../sheet/svg.js';
+import { deckView, type DeckView } from './deck-view.js';
+import { inside, lineSample, middleOf, panelMarks, roomInside, overallDimensions, type Panel } from './panel-marks.js';
+import { ringsOf, type Area, type Outline, type Place } from './place.js';
+
+export interface PlannedPiece {
+  readonly label: string;
+  readonly beddingOrder: number;
+  readonly outline: Outline;
+  readonly areaM2: number;
+  readonly grainDeg?: number;
+  readonly bleedHoles: readonly Place[];
+}
+
+export interface PiecePlanInput {
+  readonly panel: Panel;
+  readonly openings: readonly { readonly label: string; readonly area: Area }[];
+  readonly pieces: readonly PlannedPiece[];
+}
+
+/** Each piece of new core where it lies, labelled in the order of bedding. */
+export function piecePlan(input: PiecePlanInput, request: DrawingRequest): Drawing {
+  const draft = drawn(input, request, 0);
+  return draft.left === 0 ? draft.drawing : drawn(input, request, draft.left).drawing;
+}
+
+function drawn(input: PiecePlanInput, request: DrawingRequest, leftOut: number): { readonly drawing: Drawing; readonly left: number } {
+  const { reader } = request;
+  const said = reader.words.piecePlan;
+  const { panel, pieces, openings } = input;
+  const sheet = openSheet({
+    name: 'piece-plan', title: said.title, ...request, isToScale: true,
+    notes: [said.note, ...(leftOut === 0 ? [] : [said.leftOut(leftOut)])],
+    description: said.describe(said.pieces(pieces.length), areaText(reader, pieces.reduce((sum, { areaM2 }) => sum + areaM2, 0))),
+    legend: legendOf(input, reader),
+  });
+  const view = deckView(panel.outer, roomInside(sheet.area, 12, 11));
+  const dimensions = overallDimensions(panel, view, sheet);
+  const grounds = pieces.flatMap((piece) => pieceMarks(piece, view));
+  const edges = panelMarks(panel, view, sheet);
+  const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'hidden', 'none'));
+  for (const { outline } of pieces) sheet.room.avoid(view.ring(outline), true);
+  const labels = pieces.map((piece) => labelOf(piece, view, sheet));
+  return {
+    drawing: closeSheet(sheet, [...grounds, ...edges, ...cuts, ...dimensions, ...labels.flat()], view),
+    left: labels.filter((marks) => marks.length === 0).length,
+  };
+}
+
+const pieceMarks = ({ outline, grainDeg, bleedHoles }: PlannedPiece, view: DeckView): readonly Mark[] => {
+  const ring = view.ring(outline);
+  const turn = view.bow === 'up' ? -90 : 0;
+  return [
+    shape([ring], undefined, 'paper'),
+    ...(grainDeg === undefined ? [] : lined([ring], grainDeg + turn, 1.5)),
+    ...bleedHoles.map((hole) => circle(view.at(hole), 0.25, undefined, 'ink')),
+    shape([ring], 'contour', 'none'),
+  ];
+};
+
+const labelOf = ({ label, outline }: PlannedPiece, view: DeckView, sheet: OpenSheet): readonly Mark[] =>
+  sheet.room.place({
+    at: inside([view.ring(outline)]), content: shown(sheet.request.reader, label),
+    style: { weight: 'bold', backed: true, sizeMm: sizes.body }, clearMm: 0, leader: true,
+  });
+
+function legendOf({ pieces }: PiecePlanInput, reader: Reader): readonly LegendEntry[] {
+  const said = reader.words.piecePlan;
+  return [
+    { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
+    { sample: lineSample('hidden'), meaning: said.cut },
+    { sample: (box) => [...lined([boxRing(box)], 0, 1.2), boxMark(box, 'contour', 'none')], meaning: said.piece },
+    ...(pieces.some(({ bleedHoles }) => bleedHoles.length > 0) ? [{ sample: (box: Parameters<typeof middleOf>[0]) => [circle(middleOf(box), 0.4, undefined, 'ink')], meaning: said.bleed }] : []),
+  ];
+}
+
+const boxRing = ({ x, y, width, height }: Parameters<typeof middleOf>[0]): readonly (readonly [number, number])[] =>
+  [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];

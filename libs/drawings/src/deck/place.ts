@@ -1,0 +1,10 @@
+/** A place on the deck: `[xMm, yMm]`, x forward, y to starboard, seen from above. */
+export type Place = readonly [xMm: number, yMm: number];
+export type Outline = readonly Place[];
+
+export interface Area {
+  readonly outer: Outline;
+  readonly holes: readonly Outline[];
+}
+
+export const ringsOf = ({ outer, holes }: Area): readonly Outline[] => [outer, ...holes];

@@ -1,0 +1,173 @@
+import type { DrawingRequest } from '../drawing-request.js';
+import { fixed, lengthText, shown, upTo, type Reader } from '../reader.js';
+import { spanDimension } from '../sheet/dimension.js';
+import { closeSheet, openSheet, type OpenSheet } from '../sheet/furniture.js';
+import { hatched, type Hatch } from '../sheet/hatch.js';
+import { line, shape, sizes, text, textBox, type Fill, type Mark } from '../sheet/marks.js';
+import { spread } from '../sheet/placing.js';
+import { scaleToFit, type Scale } from '../sheet/scale.js';
+import type { Box, Point, Ring } from '../sheet/shapes.js';
+import type { Drawing } from '../sheet/svg.js';
+import { shortened } from '../sheet/text-size.js';
+
+export interface SectionInput {
+  readonly method: 're-bed' | 'relay';
+  readonly innerSkinMm: number;
+  readonly outerSkinMm: number;
+  /** Height between the skins of the sound deck. */
+  readonly cavityMm: number;
+  /** What fills the cavity in the opening, from the inner skin upwards. */
+  readonly stack: readonly { readonly layer: string; readonly thicknessMm: number; readonly isBond: boolean }[];
+  readonly taperRatio: number;
+  readonly taperWidthMm: number;
+  /** From the core outwards. */
+  readonly plies: readonly { readonly order: number; readonly materialName: string; readonly thicknessMm: number; readonly widthMm?: number }[];
+}
+
+/** A closed layer of the section in real mm: x across the cut, z upwards from the underside of the inner skin. */
+interface Layer {
+  readonly corners: readonly (readonly [x: number, z: number])[];
+  readonly fill: Fill;
+  readonly hatch?: Hatch;
+  readonly label?: { readonly side: 'left' | 'right'; readonly content: string };
+}
+
+const HALF_KERF_MM = 1.5;
+const exaggerations = [20, 10, 5, 4, 3, 2, 1];
+
+/** Across the cut edge: what stays, what is new, how the plies step down the taper. */
+export function jointSection(input: SectionInput, request: DrawingRequest): Drawing {
+  const { reader } = request;
+  const said = reader.words.section;
+  const reach = reachOf(input);
+  const heightMm = input.innerSkinMm + input.cavityMm + input.outerSkinMm + overheight(input);
+  const plan = (notes: readonly string[]): OpenSheet => openSheet({
+    name: 'section', title: said.title, ...request, isToScale: true, notes, legend: [], description: '',
+  });
+  const { scale, times } = scaled(reach, heightMm, plan([' ']).area);
+  const factor = fixed(reader, times, 0);
+  const sheet = plan([said.exaggerated(scale.text, factor)]);
+  const described = said.describe(said.methods[input.method], `${upTo(reader, input.taperRatio, 1)}:1`, factor);
+  const { area } = sheet;
+  const middle: Point = [area.x + area.width / 2, area.y + area.height - 4 - Math.max(0, (area.height - 24 - heightMm * scale.factor * times) / 2)];
+  const at = ([x, z]: readonly [number, number]): Point => [middle[0] + x * scale.factor, middle[1] - z * scale.factor * times];
+  const layers = layersOf(input, reach, reader);
+  const marks = [
+    ...layers.flatMap((layer) => layerMarks(layer, at)),
+    ...sideLabels(layers, at, sheet, reach),
+    ...cutMarks(input, at, reader),
+  ];
+  return closeSheet({ ...sheet, request: { ...sheet.request, description: described } }, marks, { scale });
+}
+
+const overheight = ({ plies, outerSkinMm }: SectionInput): number =>
+  Math.max(0, plies.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0) - outerSkinMm);
+
+const reachOf = ({ taperWidthMm }: SectionInput): number => taperWidthMm * 1.25 + 12;
+
+const LABEL_SHARE = 0.25;
+
+/** Widths at the largest scale that fits between the label columns; heights then as much larger as there is room for. */
+function scaled(reach: number, heightMm: number, area: Box): { readonly scale: Scale; readonly times: number } {
+  const room = area.height - 26;
+  const scale = scaleToFit(2 * reach, heightMm, area.width * (1 - 2 * LABEL_SHARE), room);
+  const times = exaggerations.find((factor) => heightMm * scale.factor * factor <= room) ?? 1;
+  return { scale, times };
+}
+
+function layersOf(input: SectionInput, reach: number, reader: Reader): readonly Layer[] {
+  const { innerSkinMm, cavityMm, outerSkinMm } = input;
+  const said = reader.words.section;
+  const coreTop = innerSkinMm + cavityMm;
+  const named = (name: string, thicknessMm: number): string => `${name}, ${lengthText(reader, thicknessMm, 1)}`;
+  const slab = (fromX: number, toX: number, fromZ: number, toZ: number): Layer['corners'] => [[fromX, fromZ], [toX, fromZ], [toX, toZ], [fromX, toZ]];
+  let level = innerSkinMm;
+  const stack = input.stack.map(({ layer, thicknessMm, isBond }): Layer => {
+    const corners = slab(-reach, 0, level, level + thicknessMm);
+    level += thicknessMm;
+    return { corners, fill: isBond ? 'ink' : 'paper', ...(isBond ? {} : { hatch: 'diagonal' }), label: { side: 'left', content: named(shown(reader, layer), thicknessMm) } };
+  });
+  const outer: Layer['corners'] = [[HALF_KERF_MM, coreTop], [reach, coreTop], [reach, coreTop + outerSkinMm], [Math.max(input.taperWidthMm, HALF_KERF_MM), coreTop + outerSkinMm]];
+  const lifted: readonly Layer[] = input.method === 'relay' ? [] : [{
+    corners: outer.map(([x, z]) => [-x, z + level - coreTop]), fill: 'mid', label: { side: 'left', content: named(said.liftedSkin, outerSkinMm) },
+  }];
+  return [
+    { corners: slab(-reach, reach, 0, innerSkinMm), fill: 'mid', label: { side: 'right', content: named(said.innerSkin, innerSkinMm) } },
+    ...stack,
+    { corners: slab(0, reach, innerSkinMm, coreTop), fill: 'paper', hatch: 'back-diagonal', label: { side: 'right', content: named(said.oldCore, cavityMm) } },
+    { corners: outer, fill: 'mid', label: { side: 'right', content: named(said.outerSkin, outerSkinMm) } },
+    ...lifted,
+    ...plyLayers(input, reach, level, reader),
+  ];
+}
+
+/** Relaid plies run out onto the taper one after another; closing plies fill the V from the narrowest up. */
+function plyLayers(input: SectionInput, reach: number, startLevel: number, reader: Reader): readonly Layer[] {
+  const base = input.innerSkinMm + input.cavityMm;
+  const run = input.outerSkinMm === 0 ? 0 : input.taperWidthMm / input.outerSkinMm;
+  const edge = (z: number): number => Math.max(HALF_KERF_MM, (z - base) * run);
+  let level = input.method === 'relay' ? startLevel : base;
+  return input.plies.map(({ order, thicknessMm, materialName, widthMm }, index): Layer => {
+    const [low, high] = [level, level + thicknessMm];
+    level = high;
+    const half = widthMm === undefined ? edge(high) : widthMm / 2;
+    const far = input.method === 'relay' ? -reach : -half;
+    const near = input.method === 'relay' ? -reach : -Math.min(half, edge(low));
+    return {
+      corners: [[near, low], [input.method === 'relay' ? edge(low) : Math.min(half, edge(low)), low], [input.method === 'relay' ? edge(high) : half, high], [far, high]],
+      fill: index % 2 === 0 ? 'light' : 'paper',
+      label: { side: 'left', content: `${reader.words.section.ply(String(order))}, ${lengthText(reader, thicknessMm, 2)} · ${shown(reader, materialName)}` },
+    };
+  });
+}
+
+function layerMarks({ corners, fill, hatch }: Layer, at: (corner: readonly [number, number]) => Point): readonly Mark[] {
+  const ring: Ring = corners.map(at);
+  return [
+    shape([ring], undefined, fill),
+    ...(hatch === undefined ? [] : hatched([ring], hatch)),
+    shape([ring], 'fine', 'none'),
+  ];
+}
+
+/** Names stand in a column on their side, spread so that none touch, each led to the middle of its layer. */
+function sideLabels(layers: readonly Layer[], at: (corner: readonly [number, number]) => Point, sheet: OpenSheet, reach: number): readonly Mark[] {
+  const { area } = sheet;
+  return (['left', 'right'] as const).flatMap((side) => {
+    const named = layers.flatMap((layer) => (layer.label?.side === side ? [{ content: layer.label.content, spot: anchorOf(layer, side, reach) }] : []))
+      .map(({ content, spot }) => ({ content, spot: at(spot) })).sort((a, b) => a.spot[1] - b.spot[1]);
+    const levels = spread(named.map(({ spot }) => spot[1]), 4.1, area.y + 14, area.y + area.height - 3);
+    const edge = side === 'left' ? area.x + 0.5 : area.x + area.width - 0.5;
+    const room = area.width * LABEL_SHARE - 4;
+    return named.flatMap(({ content, spot }, index) => {
+      const mark = text([edge, levels[index] + 0.9], shortened(content, room, sizes.fine, 'regular'), { sizeMm: sizes.fine, anchor: side === 'left' ? 'start' : 'end' });
+      const box = textBox(mark);
+      const from: Point = [side === 'left' ? box.x + box.width + 0.8 : box.x - 0.8, levels[index]];
+      const knee: Point = [side === 'left' ? edge + room + 1.5 : edge - room - 1.5, levels[index]];
+      return [mark, line('dimension', from, knee, spot), shape([[[spot[0] - 0.35, spot[1]], [spot[0], spot[1] - 0.35], [spot[0] + 0.35, spot[1]], [spot[0], spot[1] + 0.35]]], undefined, 'ink')];
+    });
+  });
+}
+
+/** A point inside the layer near its side of the drawing. */
+function anchorOf({ corners }: Layer, side: 'left' | 'right', reach: number): readonly [number, number] {
+  const xs = corners.map(([x]) => x);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const inset = Math.min(reach * 0.06, (right - left) / 2);
+  const zs = corners.map(([, z]) => z);
+  return [side === 'left' ? left + inset : right - inset, (Math.min(...zs) + Math.max(...zs)) / 2];
+}
+
+function cutMarks(input: SectionInput, at: (corner: readonly [number, number]) => Point, reader: Reader): readonly Mark[] {
+  const top = input.innerSkinMm + input.cavityMm + input.outerSkinMm + overheight(input);
+  const [x, y] = at([0, top]);
+  const [taperX] = at([input.taperWidthMm, top]);
+  const said = reader.words.section;
+  const content = `${said.taperWidth} ${lengthText(reader, input.taperWidthMm)}`;
+  const bottom = at([0, input.innerSkinMm + input.cavityMm])[1];
+  return [
+    line('centre', [x, y - 11], [x, bottom]),
+    text([x - 1.5, y - 8.6], said.cutLine, { sizeMm: sizes.fine, anchor: 'end' }),
+    ...(input.taperWidthMm <= 0 ? [] : spanDimension({ along: 'x', from: x, to: taperX, level: y - 5, startLevel: y - 0.8, content })),
+  ];
+}

@@ -1,0 +1,59 @@
+import { mm, m2, kg, l, degC, usArea, usLength, usMass, usTemperature, usVolume } from '#lib/units';
+import { english, type Words } from './words/english.js';
+import { printable } from './sheet/text-size.js';
+
+/** Who reads: the language of the words, the habits of numbers and dates, the units, and what the type can show. */
+export interface Reader {
+  /** BCP 47, for numbers and dates: `en-GB`, `en-US`, `de-DE`. */
+  readonly locale: string;
+  readonly units: 'si' | 'us';
+  readonly words: Words;
+  /** The embedded font covers part of Unicode; a browser finds glyphs for all of it. */
+  readonly glyphs: 'embedded-font' | 'any';
+}
+
+export const defaultReader: Reader = { locale: 'en-GB', units: 'si', words: english, glyphs: 'any' };
+
+export const shown = (reader: Reader, text: string): string => (reader.glyphs === 'embedded-font' ? printable(text) : text);
+
+const formats = new Map<string, Intl.NumberFormat>();
+
+/** Number formats are costly to make and hold no state, so each is made once. */
+function numberFormat(locale: string, least: number, most: number): Intl.NumberFormat {
+  const key = `${locale} ${least} ${most}`;
+  const known = formats.get(key);
+  if (known !== undefined) return known;
+  const made = new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most });
+  formats.set(key, made);
+  return made;
+}
+
+/** A number with a fixed count of decimals, in the reader's digits and separators. */
+export const fixed = (reader: Reader, value: number, decimals: number): string =>
+  numberFormat(reader.locale, decimals, decimals).format(value === 0 ? 0 : value);
+
+/** A number with up to so many decimals. */
+export const upTo = (reader: Reader, value: number, decimals: number): string =>
+  numberFormat(reader.locale, 0, decimals).format(value === 0 ? 0 : value);
+
+export const percentText = (reader: Reader, share: number, decimals = 0): string => `${fixed(reader, share * 100, decimals)} %`;
+
+/** A dimension on a drawing: whole millimetres without a unit (the sheet states it), or inches and fractions. */
+export const dimensionText = (reader: Reader, lengthMm: number): string =>
+  reader.units === 'us' ? usLength(mm(lengthMm)) : fixed(reader, Math.round(lengthMm), 0);
+
+/** A length with its unit. */
+export const lengthText = (reader: Reader, lengthMm: number, decimals = 0): string =>
+  reader.units === 'us' ? usLength(mm(lengthMm)) : `${fixed(reader, lengthMm, decimals)} mm`;
+
+export const areaText = (reader: Reader, areaM2: number, decimals = 2): string =>
+  reader.units === 'us' ? usArea(m2(areaM2)).replace('ft2', 'ft²') : `${fixed(reader, areaM2, decimals)} m²`;
+
+export const massText = (reader: Reader, massKg: number, decimals = 2): string =>
+  reader.units === 'us' ? usMass(kg(massKg)) : `${fixed(reader, massKg, decimals)} kg`;
+
+export const volumeText = (reader: Reader, volumeL: number, decimals = 2): string =>
+  reader.units === 'us' ? usVolume(l(volumeL)) : `${fixed(reader, volumeL, decimals)} l`;
+
+export const temperatureText = (reader: Reader, temperatureC: number): string =>
+  reader.units === 'us' ? usTemperature(degC(temperatureC)).replace('deg', '°') : `${upTo(reader, temperatureC, 1)} °C`;

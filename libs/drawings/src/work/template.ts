@@ -1,0 +1,189 @@
+import { fullSizeView } from '../deck/deck-view.js';
+import { inside } from '../deck/panel-marks.js';
+import type { Outline, Place } from '../deck/place.js';
+import type { DrawingRequest } from '../drawing-request.js';
+import { shown, type Reader } from '../reader.js';
+import { arrowHead } from '../sheet/dimension.js';
+import { figure, papers, type PaperName } from '../sheet/formats.js';
+import { boxMark, centredText, circle, line, sizes, text, type Mark } from '../sheet/marks.js';
+import { boxOf, contains, grown, type Box, type Point } from '../sheet/shapes.js';
+import { shortened } from '../sheet/text-size.js';
+import type { Drawing } from '../sheet/svg.js';
+
+export interface TemplatePiece {
+  readonly label: string;
+  readonly outline: Outline;
+  readonly grainDeg?: number;
+  readonly bleedHoles: readonly Place[];
+}
+
+/** Paper kept free by office printers, and the room that a page takes above the drawing for its heading. */
+export const PAGE_MARGIN_MM = 12;
+export const PAGE_HEAD_MM = 14;
+const BLEED_MM = 5;
+const FOOT_MM = 16;
+export const CHECK_LINE_MM = 100;
+
+interface Tiling {
+  readonly window: Box;
+  readonly columns: number;
+  readonly rows: number;
+  readonly origin: Place;
+}
+
+/** Size of the full-size drawing that goes on one page. */
+export const templateSize = (paper: PaperName): { readonly widthMm: number; readonly heightMm: number } => ({
+  widthMm: papers[paper].widthMm - 2 * PAGE_MARGIN_MM,
+  heightMm: papers[paper].heightMm - 2 * PAGE_MARGIN_MM - PAGE_HEAD_MM,
+});
+
+/**
+ * A piece at 1:1 over as many pages as it takes. Neighbouring tiles share the lines through their crosses and print
+ * a little beyond them; every page carries the 100 mm check line. Tiles that the outline does not touch are left out.
+ */
+export function templateTiles(piece: TemplatePiece, paper: PaperName, request: Omit<DrawingRequest, 'format'>): readonly Drawing[] {
+  const size = templateSize(paper);
+  const tiling = tilingOf(piece.outline, size);
+  const cells = Array.from({ length: tiling.columns * tiling.rows }, (_, index) => ({ column: index % tiling.columns, row: Math.floor(index / tiling.columns) }));
+  const wanted = cells.filter((cell) => isTouched(piece.outline, cell, tiling));
+  return wanted.map((cell, index) => {
+    const { reader } = request;
+    const said = reader.words.template;
+    const [tile, tiles] = [String(index + 1), String(wanted.length)];
+    const label = shown(reader, piece.label);
+    return {
+      name: `template-${slug(piece.label)}-${tile}`, title: said.tile(label, tile, tiles), description: said.describe(label, tile, tiles),
+      language: reader.words.language, ...figure(size.widthMm, size.heightMm),
+      marks: tileMarks({ piece, cell, tiling, reader, tile, tiles }),
+    };
+  });
+}
+
+/** Identifiers inside an SVG take letters, digits and hyphens only. */
+export const slug = (label: string): string => label.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'piece';
+
+interface Cell {
+  readonly column: number;
+  readonly row: number;
+}
+
+function tilingOf(outline: Outline, { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }): Tiling {
+  const window = { x: BLEED_MM, y: BLEED_MM, width: widthMm - 2 * BLEED_MM, height: heightMm - 2 * BLEED_MM - FOOT_MM };
+  const bounds = boxOf(outline);
+  const columns = Math.max(1, Math.ceil(bounds.width / window.width - 1e-9));
+  const rows = Math.max(1, Math.ceil(bounds.height / window.height - 1e-9));
+  const origin: Place = [
+    bounds.x - (columns * window.width - bounds.width) / 2,
+    bounds.y - (rows * window.height - bounds.height) / 2,
+  ];
+  return { window, columns, rows, origin };
+}
+
+const cellOrigin = ({ column, row }: Cell, { window, origin }: Tiling): Place =>
+  [origin[0] + column * window.width, origin[1] + row * window.height];
+
+const isTouched = (outline: Outline, cell: Cell, tiling: Tiling): boolean => {
+  const [x, y] = cellOrigin(cell, tiling);
+  return clippedRing(outline, { x, y, width: tiling.window.width, height: tiling.window.height }).length > 0;
+};
+
+interface Tile {
+  readonly piece: TemplatePiece;
+  readonly cell: Cell;
+  readonly tiling: Tiling;
+  readonly reader: Reader;
+  readonly tile: string;
+  readonly tiles: string;
+}
+
+function tileMarks({ piece, cell, tiling, reader, tile, tiles }: Tile): readonly Mark[] {
+  const { window } = tiling;
+  const view = fullSizeView(cellOrigin(cell, tiling), window);
+  const bleed = grown(window, BLEED_MM - 0.5);
+  const outline = clippedRing(view.ring(piece.outline), bleed).map((part) => line('visible', ...part));
+  const holes = piece.bleedHoles.map(view.at).filter((hole) => contains(window, { x: hole[0] - 2, y: hole[1] - 2, width: 4, height: 4 }))
+    .flatMap((hole): readonly Mark[] => [circle(hole, 2, 'fine', 'none'), line('fine', [hole[0] - 3, hole[1]], [hole[0] + 3, hole[1]]), line('fine', [hole[0], hole[1] - 3], [hole[0], hole[1] + 3])]);
+  const centre = inside([view.ring(piece.outline)]);
+  const isHere = contains(window, { x: centre[0] - 12, y: centre[1] - 8, width: 24, height: 16 });
+  const grain = piece.grainDeg;
+  return [
+    ...outline, ...holes,
+    ...(isHere ? [centredText(centre, shortened(shown(reader, piece.label), window.width * 0.7, 12, 'bold'), { sizeMm: 12, weight: 'bold', backed: true })] : []),
+    ...(isHere && grain !== undefined ? grainMarks(centre, grain, reader) : []),
+    ...crosses(window),
+    ...foot({ piece, cell, tiling, reader, tile, tiles }),
+  ];
+}
+
+function grainMarks([x, y]: Point, grainDeg: number, reader: Reader): readonly Mark[] {
+  const turn = (grainDeg * Math.PI) / 180;
+  const [dx, dy] = [Math.cos(turn) * 14, Math.sin(turn) * 14];
+  const below = y + 12 + Math.abs(dy);
+  return [
+    line('fine', [x - dx, below - dy], [x + dx, below + dy]), arrowHead([x + dx, below + dy], [x, below]), arrowHead([x - dx, below - dy], [x, below]),
+    text([x + 17, below + 1], reader.words.template.grain, { sizeMm: sizes.body }),
+  ];
+}
+
+/** Registration crosses at the corners of the tile; neighbours have theirs at the same places of the deck. */
+const crosses = ({ x, y, width, height }: Box): readonly Mark[] =>
+  [[x, y], [x + width, y], [x, y + height], [x + width, y + height]].flatMap(([atX, atY]): readonly Mark[] => [
+    line('fine', [atX - 4, atY], [atX + 4, atY]), line('fine', [atX, atY - 4], [atX, atY + 4]), circle([atX, atY], 1.6, 'fine', 'none'),
+  ]);
+
+function foot({ piece, cell, tiling, reader, tile, tiles }: Tile): readonly Mark[] {
+  const { window } = tiling;
+  const said = reader.words.template;
+  const y = window.y + window.height + BLEED_MM + 9;
+  const [from, to] = [window.x, window.x + CHECK_LINE_MM];
+  const ticks = Array.from({ length: 11 }, (_, index) => line('fine', [from + index * 10, y], [from + index * 10, y - (index % 5 === 0 ? 2.4 : 1.4)]));
+  const keyX = window.x + window.width - 22;
+  const title = shortened(said.tile(shown(reader, piece.label), tile, tiles), keyX - to - 6, sizes.strong, 'bold');
+  const check = reader.units === 'us' ? `${said.check} ${said.checkInches}` : said.check;
+  return [
+    line('visible', [from, y], [to, y]), ...ticks,
+    text([from, y + 4], check, { sizeMm: sizes.fine }),
+    text([to + 4, y - 0.4], title, { sizeMm: sizes.strong, weight: 'bold' }),
+    ...(tiles === '1' ? [] : [text([from, y - 5], said.overlap, { sizeMm: sizes.fine })]),
+    ...keyMap(cell, tiling, { x: keyX, y: y - 7, width: 22, height: 11 }),
+  ];
+}
+
+/** Where this tile sits among the others. */
+function keyMap(cell: Cell, { columns, rows }: Tiling, room: Box): readonly Mark[] {
+  const side = Math.min(room.width / columns, room.height / rows);
+  return Array.from({ length: columns * rows }, (_, index) => {
+    const [column, row] = [index % columns, Math.floor(index / columns)];
+    const isThis = column === cell.column && row === cell.row;
+    return boxMark({ x: room.x + room.width - (columns - column) * side, y: room.y + row * side, width: side, height: side }, 'fine', isThis ? 'ink' : 'paper');
+  });
+}
+
+/** The parts of a closed outline that lie in a box, as open lines. */
+function clippedRing(ring: readonly Point[], box: Box): readonly (readonly Point[])[] {
+  const parts: Point[][] = [];
+  ring.forEach((from, index) => {
+    const cut = clippedSegment(from, ring[(index + 1) % ring.length], box);
+    if (cut === undefined) return;
+    const last = parts[parts.length - 1];
+    const joins = last !== undefined && Math.hypot(last[last.length - 1][0] - cut[0][0], last[last.length - 1][1] - cut[0][1]) < 1e-9;
+    if (joins) last.push(cut[1]);
+    else parts.push([...cut]);
+  });
+  return parts;
+}
+
+function clippedSegment(a: Point, b: Point, box: Box): readonly [Point, Point] | undefined {
+  let [from, to] = [0, 1];
+  const sides: readonly (readonly [number, number])[] = [
+    [a[0] - b[0], a[0] - box.x], [b[0] - a[0], box.x + box.width - a[0]],
+    [a[1] - b[1], a[1] - box.y], [b[1] - a[1], box.y + box.height - a[1]],
+  ];
+  for (const [run, room] of sides) {
+    if (run === 0 && room < 0) return undefined;
+    if (run < 0) from = Math.max(from, room / run);
+    if (run > 0) to = Math.min(to, room / run);
+  }
+  const along = (share: number): Point => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+  return from < to ? [along(from), along(to)] : undefined;
+}
