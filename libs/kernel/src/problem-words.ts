@@ -135,4 +135,36 @@ export const problemWords = {
     title: 'A pack is counted in another unit than the need',
     detail: '{field} is counted in {given}; {expected} was expected.',
   },
+  'nothing-left': {
+    title: 'The holes leave nothing of the panel',
+    detail: '{field} leaves nothing of the panel; draw the holes smaller or the outline larger.',
+  },
+  'resin-too-cold': {
+    title: 'The resin would not cure',
+    detail: '{field} is {value} degC; {resin} needs at least {lowest} degC: wait, heat the deck, or take a hardener made for the cold.',
+  },
+  'forecast-gap': {
+    title: 'The forecast has a gap',
+    detail: '{field} comes {hours} h after the hour before it; hours must follow each other by {expected} h, without a gap.',
+  },
+  'forecast-order': {
+    title: 'The forecast is out of order',
+    detail: '{field} is {value}, which is not after {before}; list the hours in order of time.',
+  },
+  'no-time-zone': {
+    title: 'An instant has no zone',
+    detail: '{field} is {value}; write it with its offset from UTC, such as 2026-04-11T08:00:00+02:00.',
+  },
+  'wrong-zone': {
+    title: 'An instant is not in the stated zone',
+    detail: '{field} has the offset {given}; {zone} stands at {expected} then.',
+  },
+  'clock-change': {
+    title: 'The clocks change inside a cure',
+    detail: '{field}: the clocks in {zone} change at {value}; give the hours with their UTC offsets so that none is counted twice or lost.',
+  },
+  'network-cycle': {
+    title: 'Operations wait for each other in a circle',
+    detail: '{field} closes a circle: {circle}; take one of these precedences out.',
+  },
 } as const satisfies Readonly<Record<string, { readonly title: string; readonly detail: string }>>;
