@@ -5,3 +5,9 @@ export {
   appliesTo, defineOperation, drivers, phases,
   type AppliesWhen, type Consumes, type Driver, type DriverAmounts, type GateKind, type Operation, type OperationFlags, type Phase, type Strain, type ThreePoint, type Wait,
 } from './operations/operation.js';
+export { planBatches } from './resin/batches.js';
+export type { BatchFinding, BatchLimit, BatchPlan, BatchRequest, HardenerVerdict, PlannedBatch, Weighing } from './resin/batch-request.js';
+export { resinDemand, type ResinDemand, type StepDemand } from './resin/resin-demand.js';
+export type { BeddedPiece, PlyToWet, ResinDemandRequest, ResinStepRequest } from './resin/resin-request.js';
+export { stepCodes, stepDefinitions, type StepBasis, type StepCode, type StepDefinition } from './resin/step-definitions.js';
+export type { ProcessAssumption } from './unit-figures.js';

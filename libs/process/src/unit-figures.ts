@@ -1,0 +1,52 @@
+import { Defect } from '#lib/kernel';
+import { assumed, derived, entered, fromCatalogue, type Cite, type Figure } from '#lib/provenance';
+import type { Datum } from '#lib/catalogue';
+import type { In } from '#lib/units';
+
+const isIn = <U extends string>(value: number, unit: U): value is In<U> => Number.isFinite(value) && unit !== '';
+
+/** Names the unit of a number that formulas of this room use and `libs/units` has no brand for. */
+export function inUnit<U extends string>(unit: U, value: number): In<U> {
+  if (isIn(value, unit)) return value;
+  throw new Defect(`A quantity in ${unit} came out as ${value}`);
+}
+
+export const enteredIn = <U extends string>(unit: U, value: number, meaning: string, at: string): Figure<U> =>
+  entered(unit, inUnit(unit, value), meaning, at);
+
+export interface Default {
+  readonly value: number;
+  readonly low?: number;
+  readonly high?: number;
+  readonly because: string;
+  readonly cite: Cite;
+}
+
+export const assumedIn = <U extends string>(unit: U, { value, ...rest }: Default, meaning: string, at: string): Figure<U> =>
+  assumed(unit, inUnit(unit, value), meaning, { at, ...rest });
+
+/** What the caller said, or the default, which then says that it is one. */
+export const enteredOrAssumed = <U extends string>(unit: U, given: number | undefined, meaning: string, fallback: Default & { readonly at: string }): Figure<U> =>
+  given === undefined ? assumedIn(unit, fallback, meaning, fallback.at) : enteredIn(unit, given, meaning, fallback.at);
+
+export const catalogueIn = <U extends string>(unit: U, { value, ...rest }: Datum, meaning: string, place: { readonly item: string; readonly field: string }): Figure<U> =>
+  fromCatalogue(unit, inUnit(unit, value), meaning, { ...place, ...rest });
+
+/** A figure that a method of this room worked out from others. */
+export const workedOut = <U extends string>(unit: U, value: number, meaning: string, method: { readonly formula: string; readonly title: string; readonly symbol: string; readonly cite: Cite; readonly inputs: Readonly<Record<string, Figure>> }): Figure<U> =>
+  derived(unit, inUnit(unit, value), meaning, method);
+
+/** One default that an answer rests on, as a reader of the estimate sees it. */
+export interface ProcessAssumption {
+  readonly at: string;
+  readonly meaning: string;
+  readonly value: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+export function assumptionFrom(figure: Figure): readonly ProcessAssumption[] {
+  if (figure.origin.kind !== 'assumed') return [];
+  const { at, because, cite } = figure.origin;
+  return [{ at, meaning: figure.meaning, value: `${figure.value} ${figure.unit === '1' ? '' : figure.unit}`.trim(), because, source: cite.source }];
+}
