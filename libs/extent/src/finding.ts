@@ -1,0 +1,57 @@
+/** Something measured that does not fit or that must be known, with its numbers; never an exception. */
+export interface Finding {
+  readonly code: FindingCode;
+  /** `stop`: do not cut before this is settled; `warn`: changes the work; `note`: good to know. */
+  readonly severity: 'stop' | 'warn' | 'note';
+  readonly text: string;
+  readonly facts: Readonly<Record<string, string | number>>;
+}
+
+interface FindingWords {
+  readonly severity: Finding['severity'];
+  readonly text: string;
+}
+
+/** The only place where findings become words; names in braces are facts. */
+const findingWords = {
+  'no-room-for-opening': { severity: 'stop', text: 'Zone {zone} cannot be opened: it lies within {insetMm} mm of an edge, where sound deck must stay; open from the other side or rebuild the edge.' },
+  'undercut-too-deep': { severity: 'warn', text: 'Opening {opening}: bad core runs {reachMm} mm under the skin that stays, more than the {mostMm} mm that can be reamed from the cut.' },
+  'no-room-for-taper': { severity: 'warn', text: 'Opening {opening}: the taper needs {neededMm} mm of skin beyond the cut and has {availableMm} mm near ({xMm}, {yMm}) mm; turn the laminate up the edge or taper the new plies inside the opening.' },
+  'cut-on-support': { severity: 'warn', text: 'Opening {opening}: a cut of {lengthMm} mm runs {awayMm} mm from the {kind} at its nearest, and there is no room to move it {clearanceMm} mm clear.' },
+  'cut-crosses-support': { severity: 'note', text: 'Opening {opening} crosses the {kind} near ({xMm}, {yMm}) mm; keep joints of core and skin {clearanceMm} mm clear of it.' },
+  'corner-too-tight': { severity: 'note', text: 'Opening {opening}: a corner has room for a radius of {radiusMm} mm only, under the {leastMm} mm wanted.' },
+  'narrow-bridge': { severity: 'warn', text: 'Openings {opening} and {other} leave a bridge of {bridgeMm} mm between them, less than the {neededMm} mm that both tapers need, and cannot be made one.' },
+  'fitting-on-cut': { severity: 'warn', text: 'The cut of opening {opening} passes under the base of {fitting} ({kind}); take the fitting off before marking, and give it a dense insert across the joint.' },
+  'highly-loaded-fitting': { severity: 'warn', text: '{fitting} is a {kind}: a repair under it needs a naval architect or a qualified surveyor before the deck is cut.' },
+  'leak-elsewhere': { severity: 'warn', text: '{fitting} ({kind}) leaks but lies {distanceMm} mm from the nearest opening; it is re-bedded all the same, and the core round it should be probed.' },
+  'depth-not-established': { severity: 'stop', text: 'No safe depth of cut: the outer skin is up to {skinMm} mm, and only {roomMm} mm lie above the last {clearanceMm} mm over the inner skin.' },
+  'depth-margin-short': { severity: 'warn', text: 'The saw is set to {depthMm} mm, only {marginMm} mm past the thickest skin, to stay {clearanceMm} mm clear of the inner skin.' },
+  'depth-over-usual': { severity: 'warn', text: 'The saw is set to {depthMm} mm, deeper than the {usualMm} mm usual on ordinary decks; confirm the skin by test holes on the line.' },
+  'skin-varies': { severity: 'warn', text: 'Plugs measured the skin from {leastMm} to {mostMm} mm against {statedMm} mm stated; the thickest governs the depth of cut.' },
+  'piece-too-large': { severity: 'warn', text: 'Opening {opening}: a skin piece of {areaM2} m2, {lengthMm} mm long is more than can be bonded at once ({mostM2} m2, {mostMm} mm).' },
+  'zone-clipped': { severity: 'note', text: 'Zone {zone} reached {outsideM2} m2 past the panel edge; that part is left out.' },
+  'no-plug-in-zone': { severity: 'warn', text: 'No plug was taken in zone {zone}: sounding and meters err both ways, so take one before the deck is cut.' },
+  'no-plug-outside-zone': { severity: 'note', text: 'No sound plug within {withinMm} mm outside zone {zone}: its boundary is not proven from outside.' },
+  'readings-outside': { severity: 'note', text: '{count} readings lie outside the panel (the farthest by {farthestMm} mm) and are left out of the map.' },
+  'readings-contradict': { severity: 'note', text: '{count} pairs of readings within {withinMm} mm of each other say opposite things, first near ({xMm}, {yMm}) mm; both count, and the map stays undecided there.' },
+  'readings-in-line': { severity: 'warn', text: 'All readings lie in one line: nothing is known across it, so take readings to both sides.' },
+  'readings-all-alike': { severity: 'warn', text: 'Every reading says {verdict}: the boundary is not found, so sound outwards until the answer changes.' },
+  'readings-sparse': { severity: 'warn', text: '{share} % of the panel lies more than {rangeMm} mm from any reading; there the map says only what is usual.' },
+  'bad-reading-outside-zone': { severity: 'warn', text: '{count} readings outside the drawn zones say bad core, first near ({xMm}, {yMm}) mm, {distanceMm} mm from the nearest zone.' },
+  'sound-reading-in-zone': { severity: 'note', text: '{count} readings inside the drawn zones say sound core, first near ({xMm}, {yMm}) mm.' },
+  'evidence-overstated': { severity: 'warn', text: 'The record says {stated}; the readings amount to {found}, which is used.' },
+  'nothing-to-open': { severity: 'note', text: 'Nowhere on the panel is core more likely bad than {threshold} %; the likeliest place is {probability} %.' },
+  'growth-capped': { severity: 'note', text: 'In {share} % of the cases the damage would outgrow the panel; it is held to the panel, so probe the panels beside it.' },
+} as const satisfies Readonly<Record<string, FindingWords>>;
+
+export type FindingCode = keyof typeof findingWords;
+
+export function finding(code: FindingCode, facts: Readonly<Record<string, string | number>>): Finding {
+  const { severity, text } = findingWords[code];
+  return { code, severity, facts, text: text.replace(/\{(\w+)\}/g, (_, name: string) => String(facts[name] ?? '(not stated)')) };
+}
+
+/** Millimetres as a tape reads them. */
+export const toWholeMm = (value: number): number => Math.round(value) + 0;
+
+export const roundTo = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;

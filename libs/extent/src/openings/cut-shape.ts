@@ -1,0 +1,108 @@
+import {
+  areaMm2, boundsOfPoints, convexHull, difference, intersection, offset, perimeterMm, principalAxisRad, rectangle, regionOf, ringsOf,
+  roundCorners, rotatePoint, simplifyRing, type Point, type Region, type Ring,
+} from '#lib/geometry';
+import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
+import { quarterApart, type Ground } from './ground.js';
+import type { Rules } from './rules.js';
+
+/** A cut line with straight sides, before and after its corners are rounded. */
+export interface CutShape {
+  readonly form: 'rectangle' | 'octagon' | 'outline' | 'hull';
+  /** Straight lines meeting in sharp corners: what is marked on the deck. */
+  readonly sharp: Region;
+  /** What is cut out. */
+  readonly region: Region;
+  readonly lengthMm: number;
+  readonly areaMm2: number;
+  /** Labour that this shape costs, by the rules' hours. */
+  readonly hours: number;
+}
+
+/** Parts of a clipped shape smaller than this are slivers between edges, not openings. */
+const SLIVER_MM2 = 2000;
+
+/** Straight lines replace an outline that wavers by less than these, coarser first tried last. */
+const OUTLINE_TOLERANCES_MM = [15, 40] as const;
+
+/**
+ * The straight-sided shape that takes in the target at the least labour: upright rectangles and octagons along the
+ * directions of the panel and of the target, and the target's own outline straightened outwards. Each is clipped to the
+ * ground that may be cut; what then lies outside is undercut.
+ */
+export function cheapestShape(target: Region, seeds: Region, ground: Ground): CutShape | undefined {
+  const shapes = forms(target, ground).flatMap(({ form, cover }) => {
+    const shape = clipped(form, cover, seeds, ground);
+    return shape === undefined ? [] : [shape];
+  });
+  return shapes.reduce<CutShape | undefined>((best, shape) =>
+    best === undefined || shape.hours < best.hours - 1e-6 ? shape : best, undefined);
+}
+
+interface Form {
+  readonly form: CutShape['form'];
+  readonly cover: Region;
+}
+
+function forms(target: Region, ground: Ground): readonly Form[] {
+  const points = target.flatMap(({ outer }) => outer);
+  const hull = convexHull(points);
+  const frames = framesFor(target, ground.directions);
+  const whole = target.length === 1 ? target[0].outer : hull;
+  return [
+    ...frames.map((angle): Form => ({ form: 'rectangle', cover: regionOf(boxAlong(hull, angle)) })),
+    ...frames.map((angle): Form => ({ form: 'octagon', cover: intersection(regionOf(boxAlong(hull, angle)), regionOf(boxAlong(hull, angle + Math.PI / 4))) })),
+    ...OUTLINE_TOLERANCES_MM.flatMap((tolerance) => [...straightCover('outline', whole, tolerance), ...straightCover('hull', hull, tolerance)]),
+  ];
+}
+
+const framesFor = (target: Region, directions: readonly number[]): readonly number[] => {
+  const own = principalAxisRad(target);
+  return directions.every((direction) => quarterApart(direction, own) > 0.05) ? [...directions, own] : directions;
+};
+
+function boxAlong(points: readonly Point[], angle: number): Ring {
+  const box = boundsOfPoints(points.map((point) => rotatePoint(point, -angle)));
+  if (box === undefined) return [];
+  return rectangle(box.minX, box.minY, box.maxX, box.maxY).map((corner) => rotatePoint(corner, angle));
+}
+
+function straightCover(form: CutShape['form'], ring: Ring, toleranceMm: number): readonly Form[] {
+  const cover = offset(regionOf(simplifyRing(ring, toleranceMm)), toleranceMm, 'miter');
+  const isCovering = areaMm2(difference(regionOf(ring), cover)) < 100;
+  return isCovering ? [{ form, cover }] : [];
+}
+
+function clipped(form: CutShape['form'], cover: Region, seeds: Region, ground: Ground): CutShape | undefined {
+  const inside = intersection(cover, ground.permitted);
+  const kept = inside.filter((polygon) => areaMm2([polygon]) > SLIVER_MM2 && areaMm2(intersection([polygon], seeds)) > 1);
+  const sharp = tidied(kept, ground.permitted);
+  return sharp.length === 0 ? undefined : shapeOf(form, sharp, ground.rules);
+}
+
+/** Takes away corners that stand for less than a saw's width, if the shape stays where it may be cut. */
+function tidied(region: Region, permitted: Region): Region {
+  const tidy = region.flatMap(({ outer, holes }) => regionOf(simplifyRing(outer, 4), holes.map((hole) => simplifyRing(hole, 4))));
+  return areaMm2(difference(tidy, permitted)) < 1 ? tidy : region;
+}
+
+export function shapeOf(form: CutShape['form'], sharp: Region, rules: Rules): CutShape {
+  const region = rounded(sharp, rules.cornerRadiusMm);
+  const corners = ringsOf(sharp).reduce((count, ring) => count + ring.length, 0);
+  const [lengthMm, area] = [perimeterMm(region), areaMm2(region)];
+  return { form, sharp, region, lengthMm, areaMm2: area, hours: hoursOf({ lengthMm, areaMm2: area, corners, openings: sharp.length }, rules) };
+}
+
+const rounded = (sharp: Region, radiusMm: number): Region => sharp.flatMap(({ outer, holes }) =>
+  regionOf(roundCorners(outer, radiusMm), holes.map((hole) => roundCorners(hole, radiusMm))));
+
+interface CutSize {
+  readonly lengthMm: number;
+  readonly areaMm2: number;
+  readonly corners: number;
+  readonly openings: number;
+}
+
+/** Labour that depends on where the cut runs: by metre, by area, by corner and by opening. */
+export const hoursOf = ({ lengthMm, areaMm2: area, corners, openings }: CutSize, rules: Rules): number =>
+  rules.cutHPerM * mFromMm(mm(lengthMm)) + rules.openedHPerM2 * m2FromMm2(mm2(area)) + rules.cornerH * corners + rules.openingH * openings;

@@ -1,0 +1,127 @@
+import { distanceToEdge, distanceToRegion, type Region } from '#lib/geometry';
+import type { Place } from '../reading.js';
+import { finding, toWholeMm, type Finding } from '../finding.js';
+import type { FittingKind, FittingOnDeck } from './request.js';
+
+export type FittingWork = 'remove' | 'pot' | 'insert' | 'plate' | 'refit' | 're-bed';
+
+/** What the job does to one fitting, and why it is in the scope. */
+export interface FittingInScope {
+  readonly id: string;
+  readonly kind: FittingKind;
+  readonly at: Place;
+  readonly holes: number;
+  readonly where: 'inside' | 'near';
+  /** Label of the nearest opening. */
+  readonly opening: string;
+  /** From the edge of its base to the opening; 0 inside. */
+  readonly distanceMm: number;
+  readonly isHighlyLoaded: boolean;
+  readonly work: readonly FittingWork[];
+  readonly because: string;
+}
+
+interface FittingKindFacts {
+  /** Its fastenings pull or crush: the core under it is replaced by something dense, and a plate spreads the load. */
+  readonly isLoaded: boolean;
+  /** A failure here endangers the craft. */
+  readonly isHighlyLoaded: boolean;
+  readonly usualHoles: number;
+}
+
+const facts: Readonly<Record<FittingKind, FittingKindFacts>> = {
+  'stanchion': { isLoaded: true, isHighlyLoaded: false, usualHoles: 4 },
+  'cleat': { isLoaded: true, isHighlyLoaded: false, usualHoles: 4 },
+  'winch': { isLoaded: true, isHighlyLoaded: false, usualHoles: 5 },
+  'windlass': { isLoaded: true, isHighlyLoaded: true, usualHoles: 4 },
+  'chainplate': { isLoaded: true, isHighlyLoaded: true, usualHoles: 4 },
+  'mast-step': { isLoaded: true, isHighlyLoaded: true, usualHoles: 4 },
+  'track': { isLoaded: true, isHighlyLoaded: false, usualHoles: 10 },
+  'hatch': { isLoaded: false, isHighlyLoaded: false, usualHoles: 12 },
+  'fill': { isLoaded: false, isHighlyLoaded: false, usualHoles: 3 },
+  'vent': { isLoaded: false, isHighlyLoaded: false, usualHoles: 4 },
+  'pad-eye': { isLoaded: true, isHighlyLoaded: false, usualHoles: 4 },
+  'other': { isLoaded: false, isHighlyLoaded: false, usualHoles: 4 },
+};
+
+export const isHighlyLoaded = (kind: FittingKind): boolean => facts[kind].isHighlyLoaded;
+export const fittingKinds: readonly FittingKind[] = [
+  'stanchion', 'cleat', 'winch', 'windlass', 'chainplate', 'mast-step', 'track', 'hatch', 'fill', 'vent', 'pad-eye', 'other',
+];
+
+interface LabelledOpening {
+  readonly label: string;
+  readonly region: Region;
+}
+
+export interface FittingsFound {
+  readonly inScope: readonly FittingInScope[];
+  readonly findings: readonly Finding[];
+  /** Fittings whose number of holes was not given, with the number taken. */
+  readonly assumedHoles: readonly { readonly index: number; readonly kind: FittingKind; readonly holes: number }[];
+}
+
+/** Every fitting inside an opening or within reach of one, and every leaking one wherever it stands. */
+export function fittingsInScope(fittings: readonly FittingOnDeck[], openings: readonly LabelledOpening[], reachMm: number): FittingsFound {
+  const found = fittings.flatMap((fitting, index) => {
+    const near = nearestOpening(fitting, openings);
+    if (near === undefined) return [];
+    const isFar = near.distanceMm > reachMm;
+    return isFar && fitting.isLeaking !== true ? [] : [{ index, fitting, near, isFar, scope: scopeOf(fitting, near) }];
+  });
+  return {
+    inScope: found.map(({ scope }) => scope),
+    findings: found.flatMap(({ fitting, near, isFar }) => findingsOf(fitting, near, isFar)),
+    assumedHoles: found.flatMap(({ fitting, index, scope }) => fitting.holes === undefined ? [{ index, kind: fitting.kind, holes: scope.holes }] : []),
+  };
+}
+
+interface Near {
+  readonly label: string;
+  readonly distanceMm: number;
+  readonly isInside: boolean;
+  readonly isOnCut: boolean;
+}
+
+function nearestOpening({ at, baseMm = 0 }: FittingOnDeck, openings: readonly LabelledOpening[]): Near | undefined {
+  const all = openings.map(({ label, region }): Near => {
+    const awayMm = distanceToRegion(at, region);
+    return {
+      label, isInside: awayMm === 0,
+      distanceMm: Math.max(0, awayMm - baseMm / 2),
+      isOnCut: distanceToEdge(at, region) < baseMm / 2,
+    };
+  });
+  return all.reduce<Near | undefined>((best, next) => best === undefined || next.distanceMm < best.distanceMm ? next : best, undefined);
+}
+
+function scopeOf(fitting: FittingOnDeck, near: Near): FittingInScope {
+  const { isLoaded, isHighlyLoaded: isHigh, usualHoles } = facts[fitting.kind];
+  return {
+    id: fitting.id, kind: fitting.kind, at: fitting.at, holes: fitting.holes ?? usualHoles, where: near.isInside ? 'inside' : 'near',
+    opening: near.label, distanceMm: near.distanceMm, isHighlyLoaded: isHigh,
+    work: near.isInside ? workInside(isLoaded) : workNear(isLoaded),
+    because: reasonFor(fitting, near),
+  };
+}
+
+/** New core lies under it: what carries load stands on a dense insert and a plate. */
+const workInside = (isLoaded: boolean): readonly FittingWork[] =>
+  isLoaded ? ['remove', 'insert', 'pot', 'plate', 're-bed', 'refit'] : ['remove', 'pot', 're-bed', 'refit'];
+
+/** Its core stays, but water can come in by its holes again: they are potted and it is bedded anew. */
+const workNear = (isLoaded: boolean): readonly FittingWork[] =>
+  isLoaded ? ['remove', 'pot', 'plate', 're-bed', 'refit'] : ['remove', 'pot', 're-bed', 'refit'];
+
+function reasonFor({ isLeaking }: FittingOnDeck, { label, isInside, distanceMm }: Near): string {
+  const place = isInside ? `stands in opening ${label}` : `${toWholeMm(distanceMm)} mm from opening ${label}`;
+  return isLeaking === true ? `${place}, and leaks` : place;
+}
+
+function findingsOf({ id, kind, isLeaking }: FittingOnDeck, near: Near, isFar: boolean): readonly Finding[] {
+  return [
+    ...(near.isOnCut ? [finding('fitting-on-cut', { opening: near.label, fitting: id, kind })] : []),
+    ...(isHighlyLoaded(kind) && !isFar ? [finding('highly-loaded-fitting', { fitting: id, kind })] : []),
+    ...(isFar && isLeaking === true ? [finding('leak-elsewhere', { fitting: id, kind, distanceMm: toWholeMm(near.distanceMm) })] : []),
+  ];
+}

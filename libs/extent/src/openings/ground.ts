@@ -1,0 +1,58 @@
+import {
+  areaMm2, difference, edgesOf, distance, offset, regionOf, ringsOf, simplifyRing, type Point, type Region, type Ring,
+} from '#lib/geometry';
+import type { Rules } from './rules.js';
+import type { PanelShape, SupportShape } from './request.js';
+
+/** The panel and the part of it that may be cut. */
+export interface Ground {
+  readonly panel: Region;
+  /** Far enough from every edge and hole; with few corners, so that cuts along it are straight lines. */
+  readonly permitted: Region;
+  readonly insetMm: number;
+  readonly supports: readonly SupportShape[];
+  /** Directions of the panel's longest edges, rad in [0, pi/2): cuts are laid along them. */
+  readonly directions: readonly number[];
+  readonly rules: Rules;
+  readonly taperWidthMm: number;
+}
+
+/** How far a straight cut may stray from a curved edge's parallel, inwards. */
+const STRAIGHTEN_MM = 8;
+
+export function groundOf(panel: Region, shape: PanelShape, rules: Rules, sizes: { readonly insetMm: number; readonly taperWidthMm: number }): Ground {
+  return {
+    panel, rules, ...sizes,
+    permitted: straightened(offset(panel, -sizes.insetMm, 'miter')),
+    supports: shape.supports ?? [],
+    directions: edgeDirections(panel),
+  };
+}
+
+/** Fewer corners, and nowhere outside the region it replaces. */
+function straightened(region: Region): Region {
+  const straight = region.map(({ outer, holes }) => regionOf(simplifyRing(outer, STRAIGHTEN_MM), holes.map((hole) => simplifyRing(hole, STRAIGHTEN_MM)))).flat();
+  if (areaMm2(difference(straight, region)) < 1) return straight;
+  const inside = offset(straight, -STRAIGHTEN_MM, 'miter');
+  return inside.length > 0 && areaMm2(difference(inside, region)) < 1 ? inside : region;
+}
+
+const QUARTER_TURN = Math.PI / 2;
+
+/** Up to three directions, longest edges first, that differ by more than 3 degrees. */
+function edgeDirections(panel: Region): readonly number[] {
+  const edges = panel.flatMap((polygon) => ringsOf([polygon])).flatMap((ring: Ring) => edgesOf(simplifyRing(ring, STRAIGHTEN_MM)));
+  const byLength = [...edges].sort((one, other) => distance(...other) - distance(...one));
+  return byLength.reduce<readonly number[]>((kept, [a, b]) => {
+    const direction = directionOf(a, b);
+    return kept.length < 3 && kept.every((other) => quarterApart(direction, other) > 0.05) ? [...kept, direction] : kept;
+  }, []);
+}
+
+const directionOf = (a: Point, b: Point): number => wrapped(Math.atan2(b[1] - a[1], b[0] - a[0]));
+const wrapped = (angle: number): number => ((angle % QUARTER_TURN) + QUARTER_TURN) % QUARTER_TURN;
+
+export function quarterApart(one: number, other: number): number {
+  const apart = wrapped(one - other);
+  return Math.min(apart, QUARTER_TURN - apart);
+}

@@ -1,0 +1,74 @@
+import { distance, distanceToSegment, edgesOf, centroid, ringsOf, roundedCorners, simplifyRing, type Point, type Polygon, type Region } from '#lib/geometry';
+
+/** The edge of the panel that a tape is hooked to. */
+export interface Datum {
+  readonly from: Point;
+  readonly to: Point;
+  readonly lengthMm: number;
+}
+
+/** A corner of the saw line as a person with a tape finds it. */
+export interface MarkedCorner {
+  readonly at: Point;
+  /** Along the datum edge from its first end. */
+  readonly alongMm: number;
+  /** Square off the datum edge. */
+  readonly offMm: number;
+  /** Straight from each end of the datum edge: where the two tapes meet. */
+  readonly fromStartMm: number;
+  readonly fromEndMm: number;
+  /** Radius cut at this corner; less than the rule's where the sides are too short. */
+  readonly radiusMm: number;
+}
+
+export interface SawLine {
+  readonly from: Point;
+  readonly to: Point;
+  /** Between the corner arcs: the straight run of the saw. */
+  readonly straightMm: number;
+}
+
+export interface MarkingOut {
+  readonly datum: Datum;
+  readonly corners: readonly MarkedCorner[];
+  readonly lines: readonly SawLine[];
+  /** Corner to opposite corner, to check that it is square; only for four corners. */
+  readonly diagonalsMm?: readonly [number, number];
+}
+
+/** A bend this slight leaves an edge straight enough to hook a tape to. */
+const STRAIGHT_WITHIN_MM = 5;
+
+/** Dimensions of the outer saw line from the best datum edge: long, straight, and near. */
+export function markingOut(sharp: Polygon, panel: Region, radiusMm: number): MarkingOut {
+  const datum = datumFor(sharp, panel);
+  const rings = [sharp.outer, ...sharp.holes];
+  const rounded = rings.map((ring) => roundedCorners(ring, radiusMm));
+  const lines = rounded.flatMap((corners) => corners.map(({ to }, index): SawLine => {
+    const next = corners[(index + 1) % corners.length];
+    return { from: to, to: next.from, straightMm: distance(to, next.from) };
+  }));
+  const corners = rounded.flat().map(({ corner, radiusMm: cut }) => marked(corner, cut, datum));
+  const { outer } = sharp;
+  return { datum, corners, lines, ...(outer.length === 4 ? { diagonalsMm: [distance(outer[0], outer[2]), distance(outer[1], outer[3])] as const } : {}) };
+}
+
+function datumFor(sharp: Polygon, panel: Region): Datum {
+  const centre = centroid([sharp]) ?? sharp.outer[0];
+  const edges = panel.flatMap((polygon) => ringsOf([polygon])).flatMap((ring) => edgesOf(simplifyRing(ring, STRAIGHT_WITHIN_MM)));
+  const worth = ([a, b]: readonly [Point, Point]): number => distance(a, b) - distanceToSegment(centre, a, b);
+  const [from, to] = edges.reduce((best, edge) => worth(edge) > worth(best) + 1e-6 ? edge : best, edges[0]);
+  return { from, to, lengthMm: distance(from, to) };
+}
+
+function marked(at: Point, radiusMm: number, { from, to, lengthMm }: Datum): MarkedCorner {
+  const [ux, uy] = [(to[0] - from[0]) / lengthMm, (to[1] - from[1]) / lengthMm];
+  const [dx, dy] = [at[0] - from[0], at[1] - from[1]];
+  return {
+    at, radiusMm,
+    alongMm: dx * ux + dy * uy,
+    offMm: Math.abs(dy * ux - dx * uy),
+    fromStartMm: distance(at, from),
+    fromEndMm: distance(at, to),
+  };
+}

@@ -1,0 +1,275 @@
+import { mapValue, type Outcome } from '#lib/kernel';
+import { areaMm2, difference, distance, intersection, offset, union, type Point, type Polygon, type Region, type Ring } from '#lib/geometry';
+import { derived, assumptionsOf, assumed, type Figure } from '#lib/provenance';
+import { m, m2, m2FromMm2, mFromMm, mm, mm2, fraction } from '#lib/units';
+import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
+import { shapeOf, type CutShape } from './cut-shape.js';
+import { depthOf, taperFigure, type CutDepth } from './depth.js';
+import { fittingsInScope, type FittingInScope, type FittingsFound } from './fittings.js';
+import { groundOf, type Ground } from './ground.js';
+import { markingOut, type MarkingOut } from './marking-out.js';
+import { gapBetween, groupFor, joined, type Join, type OpeningGroup } from './merge.js';
+import { skinPieces } from './pieces.js';
+import { reachUnder } from './reach.js';
+import { readOpeningRequest, type ReadRequest } from './read-request.js';
+import { bridgeFindings, shapeFindings, type JudgedOpening } from './fit.js';
+import type { OpeningRequest } from './request.js';
+import { ruleFigures, rulesOf, usualBondable, type RuleFigures } from './rules.js';
+
+/** Where to saw, how deep, what to ream out, what stays, and what does not fit. */
+export interface OpeningPlan {
+  /** From the largest to the smallest. */
+  readonly openings: readonly PlannedOpening[];
+  readonly panelAreaM2: number;
+  readonly openedAreaM2: number;
+  /** Skin that stays: with the openings it is the whole panel. */
+  readonly retained: Region;
+  readonly retainedAreaM2: number;
+  readonly undercutAreaM2: number;
+  readonly taperBandAreaM2: number;
+  readonly cutLengthM: number;
+  /** Cuts across lifted skin, beside the cuts round the openings. */
+  readonly splitLengthM: number;
+  /** Absent when no depth is safe; a finding of severity `stop` says why. */
+  readonly cutDepthMm?: number;
+  readonly taperWidthMm: number;
+  /** Distance kept from edges: the flange, or the taper where that is wider and there is room. */
+  readonly insetMm: number;
+  /** Bad core that no opening reaches. */
+  readonly unreached: Region;
+  readonly fittings: readonly FittingInScope[];
+  readonly findings: readonly Finding[];
+  /** Defaults that were used, each with its reason and source. */
+  readonly assumptions: readonly Figure[];
+  readonly figures: PlanFigures;
+}
+
+export interface PlanFigures {
+  readonly openedArea: Figure<'m2'>;
+  readonly retainedArea: Figure<'m2'>;
+  readonly undercutArea: Figure<'m2'>;
+  readonly taperBandArea: Figure<'m2'>;
+  readonly cutLength: Figure<'m'>;
+  readonly splitLength: Figure<'m'>;
+  readonly taperWidth: Figure<'mm'>;
+  readonly cutDepth?: Figure<'mm'>;
+}
+
+export interface PlannedOpening {
+  /** A, B, C ... from the largest. */
+  readonly label: string;
+  /** Ids of the zones it opens. */
+  readonly zones: readonly string[];
+  /** What is cut out, corners rounded. */
+  readonly area: Polygon;
+  /** The straight lines to mark, meeting in sharp corners. */
+  readonly sawLine: Ring;
+  readonly innerSawLines: readonly Ring[];
+  readonly cornerRadiusMm: number;
+  readonly marking: MarkingOut;
+  readonly areaM2: number;
+  readonly cutLengthM: number;
+  readonly cutDepthMm?: number;
+  /** Bad core under skin that stays. */
+  readonly undercut: Region;
+  readonly undercutAreaM2: number;
+  readonly undercutReachMm: number;
+  readonly taperBand: Region;
+  readonly taperBandAreaM2: number;
+  readonly skinPieces: readonly { readonly label: string; readonly area: Region; readonly areaM2: number }[];
+  readonly splits: readonly (readonly [Point, Point])[];
+  readonly joins: readonly Join[];
+  readonly form: 'rectangle' | 'octagon' | 'outline' | 'hull';
+  readonly reason: string;
+}
+
+export const planOpenings = (request: OpeningRequest): Outcome<OpeningPlan> =>
+  mapValue(readOpeningRequest(request), (read) => planned(request, read));
+
+interface Layout {
+  readonly ground: Ground;
+  readonly groups: readonly OpeningGroup[];
+  readonly unopened: readonly Region[];
+}
+
+function planned(request: OpeningRequest, read: ReadRequest): OpeningPlan {
+  const rules = rulesOf(request);
+  const figures = ruleFigures(request);
+  const taper = taperFigure(request, rules, figures);
+  const layout = layoutFor(request, read, taper.value);
+  const depth = depthOf(request, rules, figures);
+  const openings = openingsOf(layout, read, request, depth);
+  const opened = union(...openings.map(({ planned: { area } }) => [area]));
+  const fittings = fittingsInScope(request.fittings ?? [], openings.map(({ planned: { label, area } }) => ({ label, region: [area] })), rules.fittingReachMm);
+  const judged = openings.map(({ judged: one }) => one);
+  const findings = [
+    ...depth.findings, ...read.findings, ...unopenedFindings(layout, read), ...judged.flatMap((one) => shapeFindings(one, layout.ground)),
+    ...bridgeFindings(judged, layout.ground), ...fittings.findings,
+  ];
+  const plans = openings.map(({ planned: one }) => one);
+  return assembled({ request, read, layout, depth, taper, figures, fittings, plans, opened, findings });
+}
+
+/** Far from the edges where the taper wants it, unless the damage then lies out of reach; the flange is kept in any case. */
+function layoutFor(request: OpeningRequest, { panel, zones }: ReadRequest, taperWidthMm: number): Layout {
+  const rules = rulesOf(request);
+  const bad = union(...zones.map(({ region }) => region));
+  const at = (insetMm: number): Layout => laidOut(bad, groundOf(panel, request.panel, rules, { insetMm, taperWidthMm }));
+  const wide = at(Math.max(rules.flangeMm, taperWidthMm));
+  if (taperWidthMm <= rules.flangeMm || isWithinReach(wide)) return wide;
+  return at(rules.flangeMm);
+}
+
+const isWithinReach = ({ groups, unopened, ground }: Layout): boolean =>
+  unopened.length === 0 && groups.every(({ seeds, shape }) => reachUnder(difference(seeds, shape.region), shape.region) <= ground.rules.undercutReachMm);
+
+function laidOut(bad: Region, ground: Ground): Layout {
+  const targets = intersection(offset(bad, ground.rules.cutMarginMm), ground.panel);
+  const designed = targets.map((target) => ({ target, group: groupFor([target], bad, ground) }));
+  const groups = joined(designed.flatMap(({ group }) => (group === undefined ? [] : [group])), ground);
+  const unopened = designed.flatMap(({ target, group }) => (group === undefined ? [intersection(bad, [target])] : []));
+  return { ground, groups, unopened };
+}
+
+function unopenedFindings({ unopened, ground }: Layout, { zones }: ReadRequest): readonly Finding[] {
+  return unopened.flatMap((region) => zones.filter((zone) => areaMm2(intersection(zone.region, region)) > 1))
+    .map(({ id }) => finding('no-room-for-opening', { zone: id, insetMm: toWholeMm(ground.insetMm) }));
+}
+
+interface OpeningAndJudgement {
+  readonly planned: PlannedOpening;
+  readonly judged: JudgedOpening;
+}
+
+function openingsOf({ ground, groups }: Layout, { zones, panel }: ReadRequest, request: OpeningRequest, depth: CutDepth): readonly OpeningAndJudgement[] {
+  const opened = union(...groups.map(({ shape }) => shape.region));
+  const parts = groups.flatMap((group) => group.shape.sharp.map((sharp) => ({ group, shape: shapeOf(group.shape.form, [sharp], ground.rules) })));
+  const ordered = [...parts].sort((one, other) => other.shape.areaMm2 - one.shape.areaMm2);
+  return ordered.map(({ group, shape }, index) => {
+    const label = labelOf(index);
+    const left = difference(group.seeds, opened);
+    const undercut = group.shape.sharp.length === 1 ? left : left.filter((polygon) => isNearest(polygon, shape, group));
+    const pieces = skinPieces(shape.region, request.fittings ?? [], ground);
+    const judged = { label, shape, undercut, pieces };
+    const taperBand = difference(intersection(offset(shape.region, ground.taperWidthMm), panel), opened);
+    return { judged, planned: plannedOpening({ judged, group, zones, taperBand, ground, depth }) };
+  });
+}
+
+function isNearest(polygon: Polygon, shape: CutShape, group: OpeningGroup): boolean {
+  const gaps = group.shape.region.map((part) => gapBetween([polygon], [part]));
+  return gapBetween([polygon], shape.region) <= Math.min(...gaps) + 1e-6;
+}
+
+interface Making {
+  readonly judged: JudgedOpening;
+  readonly group: OpeningGroup;
+  readonly zones: ReadRequest['zones'];
+  readonly taperBand: Region;
+  readonly ground: Ground;
+  readonly depth: CutDepth;
+}
+
+function plannedOpening({ judged: { label, shape, undercut, pieces }, group, zones, taperBand, ground, depth }: Making): PlannedOpening {
+  const [sharp] = shape.sharp;
+  const ids = zones.filter(({ region }) => areaMm2(intersection(region, group.seeds)) > 1).map(({ id }) => id);
+  return {
+    label, zones: ids, area: shape.region[0], sawLine: sharp.outer, innerSawLines: sharp.holes,
+    cornerRadiusMm: ground.rules.cornerRadiusMm, marking: markingOut(sharp, ground.panel, ground.rules.cornerRadiusMm),
+    areaM2: m2FromMm2(mm2(shape.areaMm2)), cutLengthM: mFromMm(mm(shape.lengthMm)),
+    ...(depth.depthMm === undefined ? {} : { cutDepthMm: depth.depthMm }),
+    undercut, undercutAreaM2: m2FromMm2(mm2(areaMm2(undercut))), undercutReachMm: reachUnder(undercut, shape.region),
+    taperBand, taperBandAreaM2: m2FromMm2(mm2(areaMm2(taperBand))),
+    skinPieces: pieces.pieces.map((area, index) => ({
+      label: pieces.pieces.length === 1 ? label : `${label}${index + 1}`, area, areaM2: m2FromMm2(mm2(areaMm2(area))),
+    })),
+    splits: pieces.splits, joins: group.joins, form: shape.form, reason: reasonFor(ids, shape, group.joins),
+  };
+}
+
+const formWords: Readonly<Record<CutShape['form'], string>> = {
+  rectangle: 'a rectangle', octagon: 'a rectangle with cut corners', outline: 'straight lines along the outline', hull: 'straight lines round the outline',
+};
+
+function reasonFor(zones: readonly string[], shape: CutShape, joins: readonly Join[]): string {
+  const about = `${formWords[shape.form]} takes in ${zones.length === 1 ? `zone ${zones[0]}` : `zones ${zones.join(', ')}`} at the least labour (${roundTo(shape.hours, 1)} h for ${roundTo(mFromMm(mm(shape.lengthMm)), 2)} m of cut and ${roundTo(m2FromMm2(mm2(shape.areaMm2)), 2)} m2)`;
+  return [about, ...joins.map(joinWords)].join('; ');
+}
+
+function joinWords({ why, hoursTogether, hoursApart, bridgeMm, neededBridgeMm: needed }: Join): string {
+  const hours = `${roundTo(hoursTogether, 1)} h together against ${roundTo(hoursApart, 1)} h apart`;
+  if (why === 'overlap') return `two cuts would overlap (${hours})`;
+  return why === 'bridge-too-narrow'
+    ? `a bridge of ${toWholeMm(bridgeMm)} mm between two cuts is less than the ${toWholeMm(needed)} mm both tapers need (${hours})`
+    : `one opening costs less than two: ${hours}`;
+}
+
+/** A to Z, then AA, AB and on. */
+export function labelOf(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : labelOf(Math.floor(index / 26) - 1) + letter;
+}
+
+interface Parts {
+  readonly request: OpeningRequest;
+  readonly read: ReadRequest;
+  readonly layout: Layout;
+  readonly depth: CutDepth;
+  readonly taper: Figure<'mm'>;
+  readonly figures: RuleFigures;
+  readonly fittings: FittingsFound;
+  readonly plans: readonly PlannedOpening[];
+  readonly opened: Region;
+  readonly findings: readonly Finding[];
+}
+
+function assembled({ request, read, layout, depth, taper, figures, fittings, plans, opened, findings }: Parts): OpeningPlan {
+  const retained = difference(read.panel, opened);
+  const all = planFigures({ plans, opened, retained, depth, taper, figures });
+  return {
+    openings: plans, retained, insetMm: layout.ground.insetMm, unreached: union(...layout.unopened),
+    panelAreaM2: m2FromMm2(mm2(areaMm2(read.panel))),
+    openedAreaM2: all.openedArea.value, retainedAreaM2: all.retainedArea.value, undercutAreaM2: all.undercutArea.value,
+    taperBandAreaM2: all.taperBandArea.value, cutLengthM: all.cutLength.value, splitLengthM: all.splitLength.value,
+    taperWidthMm: taper.value, ...(depth.depthMm === undefined ? {} : { cutDepthMm: depth.depthMm }),
+    fittings: fittings.inScope, findings, figures: all,
+    assumptions: [...Object.values(figures).flatMap(assumptionsOf), ...bondAssumptions(request), ...holeAssumptions(fittings)],
+  };
+}
+
+type Measured = Pick<Parts, 'plans' | 'opened' | 'depth' | 'taper' | 'figures'> & { readonly retained: Region };
+
+const bySweep = { cite: { source: 'VATTI-1992' }, symbol: 'A' } as const;
+
+function planFigures({ plans, opened, retained, depth, taper, figures }: Measured): PlanFigures {
+  const { cutMarginMm, flangeMm, cornerRadiusMm } = figures;
+  const inputs = { margin: cutMarginMm, flange: flangeMm, cornerRadius: cornerRadiusMm, taperWidth: taper };
+  const area = (name: string, meaning: string, region: Region): Figure<'m2'> =>
+    derived('m2', m2(m2FromMm2(mm2(areaMm2(region)))), meaning, { ...bySweep, formula: `extent.${name}`, title: meaning, inputs });
+  const length = (name: string, meaning: string, lengthM: number): Figure<'m'> =>
+    derived('m', m(lengthM), meaning, { ...bySweep, symbol: 'L', formula: `extent.${name}`, title: meaning, inputs });
+  const bands = union(...plans.map(({ taperBand }) => taperBand));
+  const splitMm = plans.flatMap(({ splits }) => splits).reduce((sum, [a, b]) => sum + distance(a, b), 0);
+  return {
+    openedArea: area('opened-area', 'skin cut out', opened),
+    retainedArea: area('retained-area', 'skin that stays', retained),
+    undercutArea: area('undercut-area', 'core taken out under skin that stays', union(...plans.map(({ undercut }) => undercut))),
+    taperBandArea: area('taper-area', 'skin ground to a taper', bands),
+    cutLength: length('cut-length', 'length of all cuts round the openings', plans.reduce((sum, { cutLengthM }) => sum + cutLengthM, 0)),
+    splitLength: length('split-length', 'length of cuts across lifted skin', mFromMm(mm(splitMm))),
+    taperWidth: taper, ...(depth.figure === undefined ? {} : { cutDepth: depth.figure }),
+  };
+}
+
+function bondAssumptions({ method, rules }: OpeningRequest): readonly Figure[] {
+  if (method?.skin !== 're-bed') return [];
+  const because = 'lifted skins are cut to 2 to 3 ft lengths, because longer ones cannot be bedded before the resin gels';
+  const cite = { source: 'COMMON-PRACTICE' };
+  return [
+    ...(rules?.bondableLengthMm === undefined ? [assumed('mm', mm(usualBondable.lengthMm), 'longest skin piece bedded at once', { at: '/rules/bondableLengthMm', because, cite })] : []),
+    ...(rules?.bondableAreaM2 === undefined ? [assumed('m2', m2(usualBondable.areaM2), 'largest skin piece bedded at once', { at: '/rules/bondableAreaM2', because, cite })] : []),
+  ];
+}
+
+const holeAssumptions = ({ assumedHoles }: FittingsFound): readonly Figure[] => assumedHoles.map(({ index, kind, holes }) =>
+  assumed('1', fraction(holes), 'fastening holes of a fitting', { at: `/fittings/${index}/holes`, because: `usual for a ${kind}`, cite: { source: 'COMMON-PRACTICE' } }));
