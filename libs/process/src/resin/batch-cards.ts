@@ -48,13 +48,13 @@ interface CardParts {
 function card({ pots, share, context, resinG, hardenerG, fillerG }: CardParts): PlannedBatch {
   const { demand, minutesPerG } = pots;
   const mixedG = toTenths(resinG + hardenerG + fillerG);
-  const { lifeMin, peakC } = context.clock.lifeOf(mixedG);
+  const { lifeMin } = context.clock.lifeOf(mixedG);
   return {
     number: 0, stepIndex: demand.index, step: demand.step, title: demand.title, resinG, hardenerG, fillerG,
     ...(demand.filler === undefined ? {} : { filler: demand.filler }), mixedG, mixedMl: mixedG / demand.densityGPerCm3,
     weigh: weighings(context, demand.filler, { resinG, hardenerG, fillerG }),
     ...pumpsOf(context, resinG), covers: share.covers, spreadMin: mixedG * minutesPerG,
-    useWithinMin: lifeMin * paceOf(context.request).usableFraction, potLifeMin: lifeMin, forgottenPotPeakC: peakC,
+    useWithinMin: lifeMin * paceOf(context.request).usableFraction, potLifeMin: lifeMin, forgottenPotPeakC: context.clock.potPeakC(mixedG),
     limitedBy: share.limitedBy, edgeOpenMin: context.edgeOpenMin,
   };
 }

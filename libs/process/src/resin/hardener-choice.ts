@@ -22,6 +22,8 @@ const EDGE_SHARE = 0.5;
 const REFERENCE_C = 25;
 /** A pot this size is calm to use; smaller ones hurry the crew. From memory. */
 const CALM_POT_G = 150;
+/** More pots than this times the fewest mean that the pot, not the work, sets the pace. From memory. */
+const MOST_POTS_RATIO = 1.4;
 
 export function tryHardener(request: BatchRequest, hardener: Hardener): HardenerTrial | undefined {
   const demand = resinDemand({ ...request, hardener: hardener.code });
@@ -84,11 +86,12 @@ export function largestPieceOf(request: BatchRequest, index: number, totalG: num
 const speeds = ['fast', 'medium', 'slow', 'extra-slow'];
 const bySpeed = (a: HardenerTrial, b: HardenerTrial): number => speeds.indexOf(a.hardener.speed) - speeds.indexOf(b.hardener.speed);
 
-/** The quickest hardener that leaves the crew calm pots; else the one with the fewest objections, the slower on a tie. */
+/** The quickest hardener that leaves the crew calm pots and not many more of them; else the one with the fewest objections, the slower on a tie. */
 export function chooseHardener(trials: readonly HardenerTrial[]): HardenerTrial {
   const ordered = [...trials].sort(bySpeed);
   const workable = ordered.filter(({ objections }) => objections.length === 0);
-  const calm = workable.find((trial) => trial.pots.every(isCalm));
+  const fewest = Math.min(...workable.map(({ potCount }) => potCount));
+  const calm = workable.find((trial) => trial.pots.every(isCalm) && trial.potCount <= fewest * MOST_POTS_RATIO);
   if (calm !== undefined) return calm;
   if (workable.length > 0) return workable[workable.length - 1];
   return [...ordered].reverse().sort((a, b) => a.objections.length - b.objections.length)[0];

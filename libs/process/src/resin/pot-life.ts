@@ -2,40 +2,43 @@ import type { Hardener, PotLife, ResinSystem } from '#lib/catalogue';
 import { computeChecked, type Figure } from '#lib/provenance';
 import { rateRatioOf, timeBetweenTemperatures } from '../cure/arrhenius.js';
 import { catalogueIn, enteredIn, workedOut } from '../unit-figures.js';
-import { courseOf, layerLossTimeMin, potLossTimeMin, rateForPotLife, type PotMatter } from './pot-heat.js';
+import { courseOf, layerLossTimeMin, peakOf, potLossTimeMin, rateForPotLife, type PotMatter } from './pot-heat.js';
 
 /** How long a pot of any size lasts at one temperature. */
 export interface PotClock {
   readonly at100G: Figure<'min'>;
-  /** Pot life (min), how far the pot has warmed when half of it has passed, and where it ends if forgotten. */
-  readonly lifeOf: (massG: number) => { readonly lifeMin: number; readonly warmingK: number; readonly peakC: number };
+  /** Pot life (min), and how far the pot has warmed when half of it has passed. */
+  readonly lifeOf: (massG: number) => { readonly lifeMin: number; readonly warmingK: number };
+  /** Hottest that a forgotten pot gets. */
+  readonly potPeakC: (massG: number) => number;
   /** Hottest that a layer of this thickness gets where it lies. */
   readonly layerPeakC: (thicknessMm: number) => number;
 }
 
 /** Masses between which the pot is worked out, g; lives between them are interpolated on the logarithm of the mass. */
-const tableMassesG = [25, 50, 100, 200, 400, 800, 1600, 3200, 6400] as const;
+const tableMassesG = [25, 100, 400, 1600, 6400] as const;
 
 export function potClock(resin: ResinSystem, hardener: Hardener, temperatureC: number): PotClock {
   const at100G = potLifeFigure(resin, hardener, temperatureC);
   const matter = matterOf(resin);
   const ratePerMin = rateForPotLife(matter, temperatureC, { massG: referenceOf(hardener).massG, potLifeMin: at100G.value });
-  const course = (lossTimeMin: number) => courseOf({ matter, airC: temperatureC, ratePerMin, lossTimeMin });
-  const table = tableMassesG.map((massG) => course(potLossTimeMin(matter, massG)));
+  const potCase = (lossTimeMin: number) => ({ matter, airC: temperatureC, ratePerMin, lossTimeMin });
+  const table = tableMassesG.map((massG) => courseOf(potCase(potLossTimeMin(matter, massG))));
   return {
     at100G,
-    lifeOf: (massG) => between(massG, table.map(({ gelMin, halfTimeC, peakC }) => ({ lifeMin: gelMin, warmingK: halfTimeC - temperatureC, peakC }))),
-    layerPeakC: (thicknessMm) => course(layerLossTimeMin(matter, thicknessMm)).peakC,
+    lifeOf: (massG) => between(massG, table.map(({ gelMin, halfTimeC }) => ({ lifeMin: gelMin, warmingK: halfTimeC - temperatureC }))),
+    potPeakC: (massG) => peakOf(potCase(potLossTimeMin(matter, massG))),
+    layerPeakC: (thicknessMm) => peakOf(potCase(layerLossTimeMin(matter, thicknessMm))),
   };
 }
 
 type PotState = ReturnType<PotClock['lifeOf']>;
 
 function between(massG: number, states: readonly PotState[]): PotState {
-  const place = Math.min(Math.max(Math.log2(massG / tableMassesG[0]), 0), states.length - 1.000001);
+  const place = Math.min(Math.max(Math.log2(massG / tableMassesG[0]) / 2, 0), states.length - 1.000001);
   const [below, above, share] = [states[Math.floor(place)], states[Math.floor(place) + 1], place - Math.floor(place)];
   const blend = (pick: (state: PotState) => number): number => pick(below) * (1 - share) + pick(above) * share;
-  return { lifeMin: blend(({ lifeMin }) => lifeMin), warmingK: blend(({ warmingK }) => warmingK), peakC: blend(({ peakC }) => peakC) };
+  return { lifeMin: blend(({ lifeMin }) => lifeMin), warmingK: blend(({ warmingK }) => warmingK) };
 }
 
 export const matterOf = (resin: ResinSystem): PotMatter => ({
