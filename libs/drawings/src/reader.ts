@@ -40,7 +40,7 @@ export const percentText = (reader: Reader, share: number, decimals = 0): string
 
 /** A dimension on a drawing: whole millimetres without a unit (the sheet states it), or inches and fractions. */
 export const dimensionText = (reader: Reader, lengthMm: number): string =>
-  reader.units === 'us' ? usLength(mm(lengthMm)) : fixed(reader, Math.round(lengthMm), 0);
+  reader.units === 'us' ? usLength(mm(lengthMm)) : String(Math.round(lengthMm));
 
 /** A length with its unit. */
 export const lengthText = (reader: Reader, lengthMm: number, decimals = 0): string =>

@@ -1,8 +1,9 @@
 import { randomStream } from '#lib/kernel';
+import { m2FromMm2, mm2 } from '#lib/units';
 import type { Reading } from '#lib/extent';
 import type { DefectMapInput } from './deck/defect-map.js';
 import type { OpeningPlanInput } from './deck/opening-plan.js';
-import type { Panel } from './deck/panel-marks.js';
+import type { Fitting, Panel } from './deck/panel-marks.js';
 import type { PiecePlanInput } from './deck/piece-plan.js';
 import type { Outline, Place } from './deck/place.js';
 import type { PlyPlanInput } from './deck/ply-plan.js';
@@ -21,9 +22,9 @@ export const foredeck: Panel = {
 
 const box = (x: number, y: number, width: number, height: number): Outline => [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
 
-const fittings = [
-  { id: 'stanchion S1', at: [250, -900] as Place }, { id: 'cleat P', at: [1750, -420] as Place }, { id: 'cleat S', at: [1750, 420] as Place },
-  { id: 'vent', at: [420, 420] as Place }, { id: 'windlass', at: [1900, 0] as Place },
+const fittings: readonly Fitting[] = [
+  { id: 'stanchion S1', at: [250, -900] }, { id: 'cleat P', at: [1750, -420] }, { id: 'cleat S', at: [1750, 420] },
+  { id: 'vent', at: [420, 420] }, { id: 'windlass', at: [1900, 0] },
 ];
 
 function surveyed(): readonly Reading[] {
@@ -73,7 +74,7 @@ function gridded(outline: Outline, columns: number, rows: number, name: string):
   const [[x, y], , [right, bottom]] = outline;
   const [width, height] = [(right - x) / columns, (bottom - y) / rows];
   return Array.from({ length: columns * rows }, (_, index) => ({
-    label: `${name}${index + 1}`, beddingOrder: index + 1, grainDeg: 0, areaM2: (width * height) / 1e6,
+    label: `${name}${index + 1}`, beddingOrder: index + 1, grainDeg: 0, areaM2: m2FromMm2(mm2(width * height)),
     outline: box(x + (index % columns) * width + 1, y + Math.floor(index / columns) * height + 1, width - 2, height - 2), bleedHoles: [],
   }));
 }

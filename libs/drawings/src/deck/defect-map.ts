@@ -10,7 +10,7 @@ import { rectangle } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
 import { deckView, type DeckView } from './deck-view.js';
 import {
-  around, fittingLegend, fittingMarks, inside, lineSample, middleOf, overallDimensions, panelLegend, panelMarks, roomInside, type Fitting, type Panel,
+  around, blockFittings, fittingLegend, fittingMarks, inside, lineSample, middleOf, overallDimensions, panelLegend, panelMarks, roomInside, type Fitting, type Panel,
 } from './panel-marks.js';
 import { ringsOf, type Area, type Outline } from './place.js';
 
@@ -42,10 +42,12 @@ function drawn(input: DefectMapInput, request: DrawingRequest, notes: readonly s
     legend: legendOf(input, reader),
   });
   const view = deckView(input.panel.outer, roomInside(sheet.area, 12, 11));
-  const dimensions = overallDimensions(input.panel, view, sheet);
+  const dimensions = overallDimensions(input.panel.outer, view, sheet);
+  blockFittings(input.fittings, view, sheet);
   const grounds = [...zoneGrounds(input, view), ...contourMarks(input, view)];
   for (const { at } of input.readings) sheet.room.block(around(view.at(at), 1.1));
   const panel = panelMarks(input.panel, view, sheet);
+  for (const { outline } of input.zones) sheet.room.avoid(view.ring(outline), true);
   const zoneNames = namesOfZones(input, view, sheet);
   const fittings = fittingMarks(input.fittings, view, sheet);
   const readings = input.readings.flatMap((reading) => readingSymbol(reading, view.at(reading.at)));
@@ -88,7 +90,7 @@ const namesOfZones = ({ zones }: DefectMapInput, view: DeckView, sheet: OpenShee
 
 const meterValues = (readings: readonly Reading[], view: DeckView, sheet: OpenSheet): Labelled =>
   counted(readings.flatMap((reading) => (reading.kind !== 'moisture' ? [] : [sheet.room.place({
-    at: view.at(reading.at), content: upTo(sheet.request.reader, reading.value, 1), style: { sizeMm: sizes.fine }, clearMm: 1.3, leader: false,
+    at: view.at(reading.at), content: upTo(sheet.request.reader, reading.value, 1), style: { sizeMm: sizes.fine, backed: true }, clearMm: 1.3, leader: false,
   })])));
 
 const isBadPlug = (condition: string): boolean => condition !== 'dry-sound' && condition !== 'damp-sound';
@@ -123,18 +125,18 @@ function legendOf({ panel, zones, contours, readings, fittings }: DefectMapInput
   const symbol = (reading: Reading) => (box: Box) => readingSymbol(reading, middleOf(box));
   const has = (test: (reading: Reading) => boolean): boolean => readings.some(test);
   const heard = (sound: 'sharp' | 'dull' | 'void'): readonly LegendEntry[] =>
-    (has((one) => one.kind === 'sounding' && one.sound === sound) ? [{ sample: symbol({ kind: 'sounding', sound, ...at }), meaning: words.defectMap[sound] }] : []);
+    (has((one) => one.kind === 'sounding' && one.sound === sound) ? [{ room: 'symbol', sample: symbol({ kind: 'sounding', sound, ...at }), meaning: words.defectMap[sound] }] : []);
   const plugs = (bad: boolean): readonly LegendEntry[] =>
     (has((one) => one.kind === 'plug' && isBadPlug(one.condition) === bad)
-      ? [{ sample: symbol({ kind: 'plug', condition: bad ? 'rotten' : 'dry-sound', ...at }), meaning: bad ? words.defectMap.plugBad : words.defectMap.plugSound }] : []);
+      ? [{ room: 'symbol', sample: symbol({ kind: 'plug', condition: bad ? 'rotten' : 'dry-sound', ...at }), meaning: bad ? words.defectMap.plugBad : words.defectMap.plugSound }] : []);
   return [
     ...panelLegend(panel, reader),
     ...[...new Set(zones.map(({ condition }) => condition))].map((condition) => zoneEntry(condition, reader)),
     ...contours.map(({ probability }) => ({ sample: lineSample(contourLine(probability)), meaning: words.defectMap.contour(percentText(reader, probability)) })),
     ...heard('sharp'), ...heard('dull'), ...heard('void'),
-    ...(has((one) => one.kind === 'moisture') ? [{ sample: symbol({ kind: 'moisture', value: 0, ...at }), meaning: words.defectMap.moisture }] : []),
+    ...(has((one) => one.kind === 'moisture') ? [{ room: 'symbol' as const, sample: symbol({ kind: 'moisture', value: 0, ...at }), meaning: words.defectMap.moisture }] : []),
     ...plugs(false), ...plugs(true),
-    ...(has((one) => one.isUnreliable === true) ? [{ sample: symbol({ kind: 'sounding', sound: 'sharp', isUnreliable: true, ...at }), meaning: words.defectMap.unreliable }] : []),
+    ...(has((one) => one.isUnreliable === true) ? [{ room: 'symbol' as const, sample: symbol({ kind: 'sounding', sound: 'sharp', isUnreliable: true, ...at }), meaning: words.defectMap.unreliable }] : []),
     ...fittingLegend(fittings, reader),
   ];
 }

@@ -3,11 +3,11 @@ import { areaText, dimensionText, lengthText, shown, type Reader } from '../read
 import { runningDimensions } from '../sheet/dimension.js';
 import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
 import { hatched } from '../sheet/hatch.js';
-import { circle, line, shape, sizes, text, type Mark } from '../sheet/marks.js';
+import { boxMark, circle, line, shape, sizes, text, type Mark } from '../sheet/marks.js';
 import { inset, signedArea, type Box, type Point } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
 import { deckView, type DeckView } from './deck-view.js';
-import { blockTexts, fittingLegend, fittingMarks, inside, lineSample, panelLegend, panelMarks, type Fitting, type Panel } from './panel-marks.js';
+import { blockFittings, blockTexts, fittingLegend, fittingMarks, inside, lineSample, panelLegend, panelMarks, type Fitting, type Panel } from './panel-marks.js';
 import { ringsOf, type Area, type Outline, type Place } from './place.js';
 
 export interface PlannedOpening {
@@ -54,6 +54,7 @@ function drawn(input: OpeningPlanInput, request: DrawingRequest, notes: readonly
   });
   const view = deckView(panel.outer, inset(sheet.area, 17, 5, { right: 3, bottom: 17 }));
   const dimensions = datumDimensions(input, view, sheet);
+  blockFittings(input.fittings, view, sheet);
   const grounds = openings.flatMap((opening) => openingGround(opening, view));
   const edges = panelMarks(panel, view, sheet);
   for (const { area } of openings) for (const ring of ringsOf(area)) sheet.room.avoid(view.ring(ring), true);
@@ -75,7 +76,7 @@ const openingGround = ({ area, undercut, taperBand }: PlannedOpening, view: Deck
     ...hatched(ringsOf(part).map(view.ring), 'sparse'),
     ...ringsOf(part).map((ring) => shape([view.ring(ring)], 'hidden', 'none')),
   ]),
-  shape(ringsOf(area).map(view.ring), 'visible', 'light'),
+  shape(ringsOf(area).map(view.ring), 'saw', 'light'),
 ];
 
 const MOST_CORNERS = 16;
@@ -169,7 +170,7 @@ function legendOf({ panel, openings, fittings }: OpeningPlanInput, reader: Reade
   };
   return [
     ...panelLegend(panel, reader),
-    { sample: lineSample('visible'), meaning: said.sawLine },
+    { sample: (box) => [boxMark(box, 'saw', 'light')], meaning: said.sawLine },
     ...(openings.some((opening) => opening.taperBand.length > 0) ? [{ sample: lineSample('adjacent'), meaning: said.taper }] : []),
     ...(openings.some((opening) => opening.undercut.length > 0) ? [{ sample: undercut, meaning: said.undercut }] : []),
     ...fittingLegend(fittings, reader),

@@ -3,9 +3,10 @@ import { dimensionText, shown, type Reader } from '../reader.js';
 import { spanDimension } from '../sheet/dimension.js';
 import type { LegendEntry, OpenSheet } from '../sheet/furniture.js';
 import { circle, line, shape, sizes, textBox, textMarks, type Mark } from '../sheet/marks.js';
-import { boxOf, grown, inset, type Box, type Point, type Ring } from '../sheet/shapes.js';
+import { clippedLine, clippedRing } from '../sheet/clip.js';
+import { boxOf, contains, grown, inset, type Box, type Point, type Ring } from '../sheet/shapes.js';
 import type { DeckView } from './deck-view.js';
-import { ringsOf, type Area, type Place } from './place.js';
+import { ringsOf, type Area, type Outline, type Place } from './place.js';
 
 export interface Panel extends Area {
   readonly name: string;
@@ -24,16 +25,19 @@ export const roomInside = (area: Box, left: number, bottom: number): Box => inse
 export function panelMarks(panel: Panel, view: DeckView, sheet: OpenSheet): readonly Mark[] {
   const rings = ringsOf(panel).map(view.ring);
   for (const ring of rings) sheet.room.avoid(ring, true);
+  const supports = panel.supports.flatMap(({ from, to }) => clippedLine(view.at(from), view.at(to), sheet.area));
   return [
-    shape(rings, 'visible', 'none'),
-    ...panel.supports.map(({ from, to }) => line('hidden', view.at(from), view.at(to))),
+    ...(isWhole(rings, sheet.area) ? [shape(rings, 'visible', 'none')] : rings.flatMap((ring) => clippedRing(ring, sheet.area)).map((part) => line('visible', ...part))),
+    ...supports.map(([from, to]) => line('hidden', from, to)),
   ];
 }
 
-/** Overall length and width of the panel. */
-export function overallDimensions(panel: Panel, view: DeckView, sheet: OpenSheet): readonly Mark[] {
+const isWhole = (rings: readonly Ring[], area: Box): boolean => rings.every((ring) => contains(area, boxOf(ring)));
+
+/** Overall length and width of what the view shows. */
+export function overallDimensions(measured: Outline, view: DeckView, sheet: OpenSheet): readonly Mark[] {
   const { reader } = sheet.request;
-  const real = boxOf(panel.outer);
+  const real = boxOf(measured);
   const isUp = view.bow === 'up';
   const [across, down] = isUp ? [real.height, real.width] : [real.width, real.height];
   const { x, y, width, height } = view.box;
@@ -50,10 +54,14 @@ export const blockTexts = (marks: readonly Mark[], sheet: OpenSheet): void => {
   for (const mark of textMarks(marks)) sheet.room.block(grown(textBox(mark), 0.5));
 };
 
+/** Keeps the symbols of fittings clear of labels; called before any label is placed. */
+export const blockFittings = (fittings: readonly Fitting[], view: DeckView, sheet: OpenSheet): void => {
+  for (const { at } of fittings) sheet.room.block(around(view.at(at), 1.9));
+};
+
 /** A fitting: a small ringed cross with its name beside it. */
 export function fittingMarks(fittings: readonly Fitting[], view: DeckView, sheet: OpenSheet): { readonly marks: readonly Mark[]; readonly left: number } {
   const symbols = fittings.flatMap(({ at }) => fittingSymbol(view.at(at)));
-  for (const { at } of fittings) sheet.room.block(around(view.at(at), 1.7));
   const labels = fittings.map(({ id, at }) => sheet.room.place({
     at: view.at(at), content: shown(sheet.request.reader, id), style: { sizeMm: sizes.fine, backed: true }, clearMm: 2, leader: true,
   }));
@@ -85,4 +93,4 @@ export const panelLegend = (panel: Panel, reader: Reader): readonly LegendEntry[
 ];
 
 export const fittingLegend = (fittings: readonly Fitting[], reader: Reader): readonly LegendEntry[] =>
-  (fittings.length === 0 ? [] : [{ sample: (box: Box) => fittingSymbol(middleOf(box)), meaning: reader.words.drawing.fitting }]);
+  (fittings.length === 0 ? [] : [{ room: 'symbol', sample: (box: Box) => fittingSymbol(middleOf(box)), meaning: reader.words.drawing.fitting }]);

@@ -39,8 +39,9 @@ function drawn(input: PiecePlanInput, request: DrawingRequest, leftOut: number):
     description: said.describe(said.pieces(pieces.length), areaText(reader, pieces.reduce((sum, { areaM2 }) => sum + areaM2, 0))),
     legend: legendOf(input, reader),
   });
-  const view = deckView(panel.outer, roomInside(sheet.area, 12, 11));
-  const dimensions = overallDimensions(panel, view, sheet);
+  const shownPart = [...openings.flatMap(({ area }) => area.outer), ...pieces.flatMap(({ outline }) => outline)];
+  const view = deckView(shownPart, roomInside(sheet.area, 12, 11));
+  const dimensions = overallDimensions(shownPart, view, sheet);
   const grounds = pieces.flatMap((piece) => pieceMarks(piece, view));
   const edges = panelMarks(panel, view, sheet);
   const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'hidden', 'none'));
@@ -75,7 +76,7 @@ function legendOf({ pieces }: PiecePlanInput, reader: Reader): readonly LegendEn
     { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
     { sample: lineSample('hidden'), meaning: said.cut },
     { sample: (box) => [...lined([boxRing(box)], 0, 1.2), boxMark(box, 'contour', 'none')], meaning: said.piece },
-    ...(pieces.some(({ bleedHoles }) => bleedHoles.length > 0) ? [{ sample: (box: Parameters<typeof middleOf>[0]) => [circle(middleOf(box), 0.4, undefined, 'ink')], meaning: said.bleed }] : []),
+    ...(pieces.some(({ bleedHoles }) => bleedHoles.length > 0) ? [{ room: 'symbol' as const, sample: (box: Parameters<typeof middleOf>[0]) => [circle(middleOf(box), 0.4, undefined, 'ink')], meaning: said.bleed }] : []),
   ];
 }
 

@@ -35,8 +35,9 @@ export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
     description: said.describe(said.plies(plies.length), `${upTo(reader, input.taperRatio, 1)}:1`),
     legend: legendOf(input, reader),
   });
-  const view = deckView(panel.outer, roomInside(sheet.area, 12, 11));
-  const dimensions = overallDimensions(panel, view, sheet);
+  const shownPart = [...openings.flatMap(({ area }) => area.outer), ...plies.flatMap(({ outline }) => outline.flatMap(({ outer }) => outer))];
+  const view = deckView(shownPart, roomInside(sheet.area, 12, 11));
+  const dimensions = overallDimensions(shownPart, view, sheet);
   const edges = panelMarks(panel, view, sheet);
   const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'visible', 'light'));
   const outlines = plies.flatMap(({ outline }, index) => outline.map((area) => shape(ringsOf(area).map(view.ring), lineOf(index), 'none')));

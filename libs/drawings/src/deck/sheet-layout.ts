@@ -41,7 +41,7 @@ export function sheetLayout(input: SheetLayoutInput, request: DrawingRequest): D
     legend: legendOf(input, reader),
   });
   const { scale, boxes } = arranged(input.sheets, sheet.area);
-  const marks = input.sheets.flatMap((laid, index) => laidMarks(laid, boxes[index], scale, sheet, input.hasGrain));
+  const marks = input.sheets.flatMap((laid, index) => laidMarks({ laid, box: boxes[index], scale, hasGrain: input.hasGrain }, sheet));
   return closeSheet(sheet, marks, { scale });
 }
 
@@ -68,7 +68,14 @@ function inRows(sheets: readonly LaidSheet[], area: Box, { factor }: Scale): rea
   });
 }
 
-function laidMarks(laid: LaidSheet, box: Box, { factor }: Scale, sheet: OpenSheet, hasGrain: boolean): readonly Mark[] {
+interface Laying {
+  readonly laid: LaidSheet;
+  readonly box: Box;
+  readonly scale: Scale;
+  readonly hasGrain: boolean;
+}
+
+function laidMarks({ laid, box, scale: { factor }, hasGrain }: Laying, sheet: OpenSheet): readonly Mark[] {
   const { reader } = sheet.request;
   const onSheet = (outline: Outline): Ring => outline.map(([x, y]): Point => [box.x + x * factor, box.y + y * factor]);
   const size = `${lengthText(reader, laid.lengthMm)} × ${lengthText(reader, laid.widthMm)}`;

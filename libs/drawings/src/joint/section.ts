@@ -32,8 +32,7 @@ interface Layer {
   readonly label?: { readonly side: 'left' | 'right'; readonly content: string };
 }
 
-const HALF_KERF_MM = 1.5;
-const exaggerations = [20, 10, 5, 4, 3, 2, 1];
+const exaggerations = [5, 4, 3, 2, 1];
 
 /** Across the cut edge: what stays, what is new, how the plies step down the taper. */
 export function jointSection(input: SectionInput, request: DrawingRequest): Drawing {
@@ -60,12 +59,13 @@ export function jointSection(input: SectionInput, request: DrawingRequest): Draw
   return closeSheet({ ...sheet, request: { ...sheet.request, description: described } }, marks, { scale });
 }
 
+/** How far the plies stand above the old skin; drawn, so that it is seen. */
 const overheight = ({ plies, outerSkinMm }: SectionInput): number =>
   Math.max(0, plies.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0) - outerSkinMm);
 
 const reachOf = ({ taperWidthMm }: SectionInput): number => taperWidthMm * 1.25 + 12;
 
-const LABEL_SHARE = 0.25;
+const LABEL_SHARE = 0.29;
 
 /** Widths at the largest scale that fits between the label columns; heights then as much larger as there is room for. */
 function scaled(reach: number, heightMm: number, area: Box): { readonly scale: Scale; readonly times: number } {
@@ -79,7 +79,7 @@ function layersOf(input: SectionInput, reach: number, reader: Reader): readonly 
   const { innerSkinMm, cavityMm, outerSkinMm } = input;
   const said = reader.words.section;
   const coreTop = innerSkinMm + cavityMm;
-  const named = (name: string, thicknessMm: number): string => `${name}, ${lengthText(reader, thicknessMm, 1)}`;
+  const named = (name: string, thicknessMm: number): string => `${lengthText(reader, thicknessMm, 1)}  ${name}`;
   const slab = (fromX: number, toX: number, fromZ: number, toZ: number): Layer['corners'] => [[fromX, fromZ], [toX, fromZ], [toX, toZ], [fromX, toZ]];
   let level = innerSkinMm;
   const stack = input.stack.map(({ layer, thicknessMm, isBond }): Layer => {
@@ -87,7 +87,7 @@ function layersOf(input: SectionInput, reach: number, reader: Reader): readonly 
     level += thicknessMm;
     return { corners, fill: isBond ? 'ink' : 'paper', ...(isBond ? {} : { hatch: 'diagonal' }), label: { side: 'left', content: named(shown(reader, layer), thicknessMm) } };
   });
-  const outer: Layer['corners'] = [[HALF_KERF_MM, coreTop], [reach, coreTop], [reach, coreTop + outerSkinMm], [Math.max(input.taperWidthMm, HALF_KERF_MM), coreTop + outerSkinMm]];
+  const outer: Layer['corners'] = [[0, coreTop], [reach, coreTop], [reach, coreTop + outerSkinMm], [input.taperWidthMm, coreTop + outerSkinMm]];
   const lifted: readonly Layer[] = input.method === 'relay' ? [] : [{
     corners: outer.map(([x, z]) => [-x, z + level - coreTop]), fill: 'mid', label: { side: 'left', content: named(said.liftedSkin, outerSkinMm) },
   }];
@@ -101,25 +101,52 @@ function layersOf(input: SectionInput, reach: number, reader: Reader): readonly 
   ];
 }
 
-/** Relaid plies run out onto the taper one after another; closing plies fill the V from the narrowest up. */
+interface PlyShape {
+  readonly corners: Layer['corners'];
+  /** Where the next ply lies on. */
+  readonly top: (x: number) => number;
+}
+
 function plyLayers(input: SectionInput, reach: number, startLevel: number, reader: Reader): readonly Layer[] {
   const base = input.innerSkinMm + input.cavityMm;
-  const run = input.outerSkinMm === 0 ? 0 : input.taperWidthMm / input.outerSkinMm;
-  const edge = (z: number): number => Math.max(HALF_KERF_MM, (z - base) * run);
-  let level = input.method === 'relay' ? startLevel : base;
-  return input.plies.map(({ order, thicknessMm, materialName, widthMm }, index): Layer => {
-    const [low, high] = [level, level + thicknessMm];
-    level = high;
-    const half = widthMm === undefined ? edge(high) : widthMm / 2;
-    const far = input.method === 'relay' ? -reach : -half;
-    const near = input.method === 'relay' ? -reach : -Math.min(half, edge(low));
-    return {
-      corners: [[near, low], [input.method === 'relay' ? edge(low) : Math.min(half, edge(low)), low], [input.method === 'relay' ? edge(high) : half, high], [far, high]],
-      fill: index % 2 === 0 ? 'light' : 'paper',
-      label: { side: 'left', content: `${reader.words.section.ply(String(order))}, ${lengthText(reader, thicknessMm, 2)} · ${shown(reader, materialName)}` },
-    };
+  const slope = input.taperWidthMm === 0 ? 0 : input.outerSkinMm / input.taperWidthMm;
+  const ground = (x: number): number => base + Math.min(input.outerSkinMm, Math.abs(x) * slope);
+  let below: PlyShape = { corners: [], top: input.method === 'relay' ? () => startLevel : ground };
+  return input.plies.map((ply, index): Layer => {
+    below = input.method === 'relay' ? relaidPly(ply, below, { base, slope, reach }) : closingPly(input, index, below);
+    const content = `${lengthText(reader, ply.thicknessMm, 2)}  ${reader.words.section.ply(String(ply.order))}, ${shown(reader, ply.materialName)}`;
+    return { corners: below.corners, fill: index % 2 === 0 ? 'light' : 'paper', label: { side: 'left', content } };
   });
 }
+
+/** A relaid ply ends on the ground taper, so that the stack comes up flush with the old skin. */
+function relaidPly({ thicknessMm }: SectionInput['plies'][number], below: PlyShape, { base, slope, reach }: { base: number; slope: number; reach: number }): PlyShape {
+  const low = below.top(0);
+  const high = low + thicknessMm;
+  const edge = (z: number): number => (slope === 0 ? 0 : Math.max(0, (z - base) / slope));
+  return { corners: [[-reach, low], [edge(low), low], [edge(high), high], [-reach, high]], top: () => high };
+}
+
+/** A closing ply lies over both tapers and follows what is below it. */
+function closingPly(input: SectionInput, index: number, below: PlyShape): PlyShape {
+  const { thicknessMm } = input.plies[index];
+  const half = halfWidth(input, index);
+  const hem = 0.01;
+  const breaks = input.plies.slice(0, index).map((_, earlier) => halfWidth(input, earlier)).filter((at) => at < half)
+    .flatMap((at) => [-at - hem, -at + hem, at - hem, at + hem]);
+  const stations = [-half, ...breaks, 0, half].sort((a, b) => a - b);
+  const covers = (x: number): boolean => Math.abs(x) < half;
+  return {
+    corners: [
+      ...stations.map((x): readonly [number, number] => [x, below.top(x)]),
+      ...[...stations].reverse().map((x): readonly [number, number] => [x, below.top(x) + thicknessMm]),
+    ],
+    top: (x) => below.top(x) + (covers(x) ? thicknessMm : 0),
+  };
+}
+
+const halfWidth = ({ plies, taperWidthMm }: SectionInput, index: number): number =>
+  (plies[index].widthMm ?? (2 * taperWidthMm * (index + 1)) / plies.length) / 2;
 
 function layerMarks({ corners, fill, hatch }: Layer, at: (corner: readonly [number, number]) => Point): readonly Mark[] {
   const ring: Ring = corners.map(at);

@@ -1,7 +1,7 @@
 import { centredText, line, shape, sizes, text, type Mark } from './marks.js';
 import { spread, type LabelRoom } from './placing.js';
 import type { Point } from './shapes.js';
-import { textWidthMm } from './text-size.js';
+import { CAP_SHARE, textWidthMm } from './text-size.js';
 
 const HEAD_LONG_MM = 2.4;
 const HEAD_WIDE_MM = 0.8;
@@ -66,7 +66,7 @@ export function runningDimensions(request: RunningDimensions, room: LabelRoom): 
   const spots = spread(kept.map(({ at }) => at), PITCH_MM, range[0], range[1]);
   const side = Math.sign(level - (kept[0]?.from ?? level - 1)) || 1;
   const point = (run: number, across: number): Point => (along === 'x' ? [run, across] : [across, run]);
-  const lift = (sizes.body * 0.716) / 2;
+  const lift = (sizes.body * CAP_SHARE) / 2;
   const marks = kept.flatMap(({ at, from, content }, index) => {
     const spot = spots[index];
     const anchor = (along === 'x') === (side > 0) ? 'end' : 'start';

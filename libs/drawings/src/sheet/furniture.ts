@@ -9,7 +9,9 @@ import { shortened, textWidthMm, wrapped } from './text-size.js';
 import type { Drawing } from './svg.js';
 
 export interface LegendEntry {
-  /** Draws the sample into a box of 10 by 4 mm. */
+  /** Lines and hatches need room to show their pattern; symbols do not. */
+  readonly room?: 'symbol';
+  /** Draws the sample into a box 4 mm high. */
   readonly sample: (box: Box) => readonly Mark[];
   readonly meaning: string;
 }
@@ -86,6 +88,7 @@ export function closeSheet(sheet: OpenSheet, marks: readonly Mark[], orientation
   return {
     name, title: shown(reader, title), description: shown(reader, description), language: reader.words.language,
     widthMm: format.widthMm, heightMm: format.heightMm,
+    ...(orientation === undefined || !sheet.request.isToScale ? {} : { scale: orientation.scale }),
     marks: [...sheet.furniture, ...marks, ...stripMarks(sheet, orientation), ...block],
   };
 }
@@ -96,14 +99,14 @@ interface SetEntry {
   readonly meaning: string;
 }
 
-const SAMPLE_MM = 10;
+const sampleMm = ({ room }: LegendEntry): number => (room === 'symbol' ? 4 : 10);
 
 function legendRows({ legend, reader }: SheetRequest, width: number): readonly (readonly SetEntry[])[] {
   const rows: SetEntry[][] = [];
   let x = 0;
   for (const entry of legend) {
-    const meaning = shortened(shown(reader, entry.meaning), width - SAMPLE_MM - 2, sizes.fine, 'regular');
-    const long = SAMPLE_MM + 1.5 + textWidthMm(meaning, sizes.fine, 'regular');
+    const meaning = shortened(shown(reader, entry.meaning), width - sampleMm(entry) - 2, sizes.fine, 'regular');
+    const long = sampleMm(entry) + 1.5 + textWidthMm(meaning, sizes.fine, 'regular');
     if (rows.length === 0 || x + long > width) {
       rows.push([]);
       x = 0;
@@ -118,8 +121,8 @@ const legendMarks = (rows: readonly (readonly SetEntry[])[], left: number, top: 
   rows.flatMap((row, index) => row.flatMap(({ entry, x, meaning }) => {
     const y = top + index * LEGEND_LINE_MM;
     return [
-      ...entry.sample({ x: left + x, y: y + 0.4, width: SAMPLE_MM, height: LEGEND_LINE_MM - 1 }),
-      text([left + x + SAMPLE_MM + 1.5, y + 3.3], meaning, { sizeMm: sizes.fine }),
+      ...entry.sample({ x: left + x, y: y + 0.4, width: sampleMm(entry), height: LEGEND_LINE_MM - 1 }),
+      text([left + x + sampleMm(entry) + 1.5, y + 3.3], meaning, { sizeMm: sizes.fine }),
     ];
   }));
 
@@ -174,8 +177,8 @@ function titleBlock({ title, reader, block, format }: SheetRequest, frame: Box):
   const box = { x: frame.x + frame.width - width, y: frame.y + frame.height - BLOCK_MM, width, height: BLOCK_MM };
   const split = box.x + width - 62;
   const mid = box.y + BLOCK_MM / 2 + 0.5;
-  const cell = (x: number, y: number, name: string, value: string, room: number): readonly Mark[] => [
-    text([x + 1.5, y + 2.9], name, { sizeMm: 2 }),
+  const cell = ([x, y]: Point, name: string, value: string, room: number): readonly Mark[] => [
+    text([x + 1.5, y + 2.9], name, { sizeMm: sizes.fine }),
     text([x + 1.5, y + 6.9], shortened(shown(reader, value), room - 3, sizes.strong, 'regular'), { sizeMm: sizes.strong }),
   ];
   return [
@@ -185,10 +188,10 @@ function titleBlock({ title, reader, block, format }: SheetRequest, frame: Box):
     line('fine', [box.x, mid], [box.x + width, mid]),
     line('fine', [split + 31, box.y], [split + 31, box.y + BLOCK_MM]),
     text([box.x + 1.5, box.y + 6.4], shortened(shown(reader, title), width - 65, sizes.title, 'bold'), { sizeMm: sizes.title, weight: 'bold' }),
-    ...cell(box.x, mid, words.drawing.job, `${block.job}${block.reference === '' ? '' : ` · ${block.reference}`}`, width - 62),
-    ...cell(split + 31, box.y, words.drawing.sheet, block.sheet, 31),
-    ...cell(split, mid, words.drawing.paper, `${Math.round(format.widthMm)} × ${Math.round(format.heightMm)} mm`, 31),
-    ...cell(split + 31, mid, words.drawing.made, block.made, 31),
+    ...cell([box.x, mid], words.drawing.job, `${block.job}${block.reference === '' ? '' : ` · ${block.reference}`}`, width - 62),
+    ...cell([split + 31, box.y], words.drawing.sheet, block.sheet, 31),
+    ...cell([split, mid], words.drawing.paper, `${Math.round(format.widthMm)} × ${Math.round(format.heightMm)} mm`, 31),
+    ...cell([split + 31, mid], words.drawing.made, block.made, 31),
   ];
 }
 
@@ -197,7 +200,7 @@ function scaleCell({ request: { format, reader, isToScale } }: OpenSheet, scale:
   const right = format.widthMm - MARGIN_MM.sheet;
   const [x, y] = [right - 62, format.heightMm - MARGIN_MM.sheet - BLOCK_MM];
   return [
-    text([x + 1.5, y + 2.9], reader.words.drawing.scale, { sizeMm: 2 }),
+    text([x + 1.5, y + 2.9], reader.words.drawing.scale, { sizeMm: sizes.fine }),
     centredText([x + 15.5, y + 5.8], isToScale ? scale.text : reader.words.drawing.notToScale, { sizeMm: sizes.strong, weight: 'bold' }),
   ];
 }

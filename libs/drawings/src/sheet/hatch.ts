@@ -39,11 +39,14 @@ export function lined(rings: readonly Ring[], angleDeg: number, spacingMm: numbe
   return marks.length === 0 ? [] : [{ ...marks[0], rings: marks.flatMap((mark) => mark.rings) }];
 }
 
+/** A shorter piece of hatching cannot be seen. */
+const SHORTEST_MM = 0.05;
+
 function spansAt(rings: readonly Ring[], level: number): readonly (readonly [number, number])[] {
   const crossings = rings.flatMap((ring) => ring.flatMap(([x, y], index) => {
     const [nextX, nextY] = ring[(index + 1) % ring.length];
     const isCrossed = (y > level) !== (nextY > level);
     return isCrossed ? [x + ((level - y) / (nextY - y)) * (nextX - x)] : [];
   })).sort((a, b) => a - b);
-  return crossings.flatMap((from, index) => (index % 2 === 0 && index + 1 < crossings.length ? [[from, crossings[index + 1]] as const] : []));
+  return crossings.flatMap((from, index) => (index % 2 === 0 && crossings[index + 1] - from > SHORTEST_MM ? [[from, crossings[index + 1]] as const] : []));
 }

@@ -5,7 +5,7 @@
  *         dash 12 d, gap 3 d, long dash 24 d, dot 0.5 d.
  */
 export type LineType =
-  | 'visible' | 'fine' | 'hidden' | 'centre' | 'cutting-plane' | 'adjacent' | 'dimension' | 'hatch' | 'contour';
+  | 'visible' | 'saw' | 'fine' | 'hidden' | 'centre' | 'cutting-plane' | 'adjacent' | 'dimension' | 'hatch' | 'contour';
 
 export const NARROW_MM = 0.25;
 export const WIDE_MM = 0.5;
@@ -25,6 +25,7 @@ const longDashedDotted = [LONG_DASH, GAP, DOT, GAP];
 
 export const strokes: Readonly<Record<LineType, Stroke>> = {
   'visible': { widthMm: WIDE_MM, dashes: [] },
+  'saw': { widthMm: 0.7, dashes: [] },
   'fine': { widthMm: NARROW_MM, dashes: [] },
   'hidden': { widthMm: NARROW_MM, dashes: [DASH, GAP] },
   'centre': { widthMm: NARROW_MM, dashes: longDashedDotted },
@@ -37,3 +38,7 @@ export const strokes: Readonly<Record<LineType, Stroke>> = {
 
 export const dashesMm = (line: LineType): readonly number[] =>
   strokes[line].dashes.map((widths) => widths * strokes[line].widthMm);
+
+/** Lengths of the elements of a line in line widths, for checks against the standard's table. */
+export const lineElements = (of: 'hidden' | 'centre' | 'wide to narrow'): readonly number[] =>
+  (of === 'wide to narrow' ? [WIDE_MM / NARROW_MM] : strokes[of].dashes);

@@ -1,7 +1,7 @@
 import type { LineType } from './line-types.js';
 import type { Box, Point, Ring } from './shapes.js';
 import { rectangle } from './shapes.js';
-import { CAP_SHARE, DESCENT_SHARE, textWidthMm, type Weight } from './text-size.js';
+import { ASCENT_SHARE, CAP_SHARE, DESCENT_SHARE, textWidthMm, type Weight } from './text-size.js';
 
 /** Greys only: they survive a black and white printer and mean the same to every eye. */
 export type Fill = 'none' | 'paper' | 'light' | 'mid' | 'ink';
@@ -57,8 +57,8 @@ export interface TextStyle {
   readonly backed: boolean;
 }
 
-/** Type sizes whose capitals are 1.8, 2.1, 2.5, 3.5 and 5 mm high: the lettering heights, and one between for dense figures. */
-export const sizes = { fine: 2.5, body: 2.9, strong: 3.5, title: 4.9, giant: 7 } as const;
+/** Type sizes whose capitals are 1.8, 2.0, 2.5 and 3.5 mm high: the lettering heights of [ISO-3098-1], and one between. */
+export const sizes = { fine: 2.62, body: 2.9, strong: 3.63, title: 5.09 } as const;
 
 const plain: TextStyle = { sizeMm: sizes.body, anchor: 'start', weight: 'regular', turned: false, backed: false };
 
@@ -76,7 +76,7 @@ export const centredText = (at: Point, content: string, style: Partial<TextStyle
 export function textBox({ at, text: content, sizeMm, anchor, weight, turned }: TextMark): Box {
   const long = textWidthMm(content, sizeMm, weight);
   const before = anchor === 'start' ? 0 : anchor === 'middle' ? long / 2 : long;
-  const [up, down] = [sizeMm * CAP_SHARE, sizeMm * DESCENT_SHARE];
+  const [up, down] = [sizeMm * ASCENT_SHARE, sizeMm * DESCENT_SHARE];
   return turned
     ? { x: at[0] - up, y: at[1] - (long - before), width: up + down, height: long }
     : { x: at[0] - before, y: at[1] - up, width: long, height: up + down };

@@ -61,10 +61,13 @@ export function labelRoom(within: Box): LabelRoom {
 const compass: readonly (readonly [number, number])[] = [[1, 0], [0.7, -0.7], [0.7, 0.7], [0, -1], [0, 1], [-1, 0], [-0.7, -0.7], [-0.7, 0.7]];
 const reaches = [0, 2, 4, 7, 11, 16, 22, 30, 40];
 
+/** Without a leader a label has to stand so near that nobody takes it for a neighbour's. */
+const nearReaches = [0, 0.8];
+
 /** Where the label could stand, nearest first. */
-function candidates({ at, content, style, clearMm }: LabelWish): readonly TextMark[] {
+function candidates({ at, content, style, clearMm, leader }: LabelWish): readonly TextMark[] {
   const centred = clearMm === 0 ? [centredText(at, content, style)] : [];
-  return [...centred, ...reaches.flatMap((reach) => compass.map(([dx, dy]) => {
+  return [...centred, ...(leader ? reaches : nearReaches).flatMap((reach) => compass.map(([dx, dy]) => {
     const away = Math.max(clearMm, 0.8) + reach;
     const anchor = dx > 0.1 ? 'start' : dx < -0.1 ? 'end' : 'middle';
     const spot: Point = [at[0] + dx * away, at[1] + dy * away];

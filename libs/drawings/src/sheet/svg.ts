@@ -1,5 +1,6 @@
 import { strokes, dashesMm, type LineType } from './line-types.js';
 import { textBox, type Fill, type Mark, type PathMark, type TextMark } from './marks.js';
+import type { Scale } from './scale.js';
 import { grown, type Point } from './shapes.js';
 
 /** A drawing ready to be written: marks on a sheet, with the words that stand in for it. */
@@ -12,6 +13,8 @@ export interface Drawing {
   readonly language: string;
   readonly widthMm: number;
   readonly heightMm: number;
+  /** Absent when the drawing is not to scale. */
+  readonly scale?: Scale;
   readonly marks: readonly Mark[];
 }
 

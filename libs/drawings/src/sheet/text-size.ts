@@ -2,12 +2,10 @@ import { boldWidths, coveredRanges, regularWidths, UNITS_PER_EM } from './glyph-
 
 export type Weight = 'regular' | 'bold';
 
-/** Height of the capitals and depth of the descenders, as shares of the type size. */
-export const CAP_SHARE = 0.716;
+/** Height of the capitals, of the tallest letters and depth of the descenders, as shares of the type size. */
+export const CAP_SHARE = 0.688;
+export const ASCENT_SHARE = 0.74;
 export const DESCENT_SHARE = 0.212;
-
-/** Type size whose capitals have this height: drawing standards give lettering by the height of the capitals. */
-export const sizeForCapHeight = (capHeightMm: number): number => capHeightMm / CAP_SHARE;
 
 const tableOf = (rows: readonly (readonly [number, readonly number[]])[]): ReadonlyMap<number, number> =>
   new Map(rows.flatMap(([first, widths]) => widths.map((width, index): [number, number] => [first + index, width])));

@@ -7,6 +7,7 @@ import { arrowHead } from '../sheet/dimension.js';
 import { figure, papers, type PaperName } from '../sheet/formats.js';
 import { boxMark, centredText, circle, line, sizes, text, type Mark } from '../sheet/marks.js';
 import { boxOf, contains, grown, type Box, type Point } from '../sheet/shapes.js';
+import { clippedRing, clippedShape } from '../sheet/clip.js';
 import { shortened } from '../sheet/text-size.js';
 import type { Drawing } from '../sheet/svg.js';
 
@@ -103,12 +104,13 @@ function tileMarks({ piece, cell, tiling, reader, tile, tiles }: Tile): readonly
   const outline = clippedRing(view.ring(piece.outline), bleed).map((part) => line('visible', ...part));
   const holes = piece.bleedHoles.map(view.at).filter((hole) => contains(window, { x: hole[0] - 2, y: hole[1] - 2, width: 4, height: 4 }))
     .flatMap((hole): readonly Mark[] => [circle(hole, 2, 'fine', 'none'), line('fine', [hole[0] - 3, hole[1]], [hole[0] + 3, hole[1]]), line('fine', [hole[0], hole[1] - 3], [hole[0], hole[1] + 3])]);
-  const centre = inside([view.ring(piece.outline)]);
-  const isHere = contains(window, { x: centre[0] - 12, y: centre[1] - 8, width: 24, height: 16 });
+  const here = clippedShape(view.ring(piece.outline), window);
+  const centre = inside([here]);
+  const isHere = boxOf(here).width > 30 && boxOf(here).height > 40;
   const grain = piece.grainDeg;
   return [
     ...outline, ...holes,
-    ...(isHere ? [centredText(centre, shortened(shown(reader, piece.label), window.width * 0.7, 12, 'bold'), { sizeMm: 12, weight: 'bold', backed: true })] : []),
+    ...(isHere ? [centredText(centre, shortened(shown(reader, piece.label), boxOf(here).width * 0.7, 10, 'bold'), { sizeMm: 10, weight: 'bold', backed: true })] : []),
     ...(isHere && grain !== undefined ? grainMarks(centre, grain, reader) : []),
     ...crosses(window),
     ...foot({ piece, cell, tiling, reader, tile, tiles }),
@@ -157,33 +159,4 @@ function keyMap(cell: Cell, { columns, rows }: Tiling, room: Box): readonly Mark
     const isThis = column === cell.column && row === cell.row;
     return boxMark({ x: room.x + room.width - (columns - column) * side, y: room.y + row * side, width: side, height: side }, 'fine', isThis ? 'ink' : 'paper');
   });
-}
-
-/** The parts of a closed outline that lie in a box, as open lines. */
-function clippedRing(ring: readonly Point[], box: Box): readonly (readonly Point[])[] {
-  const parts: Point[][] = [];
-  ring.forEach((from, index) => {
-    const cut = clippedSegment(from, ring[(index + 1) % ring.length], box);
-    if (cut === undefined) return;
-    const last = parts[parts.length - 1];
-    const joins = last !== undefined && Math.hypot(last[last.length - 1][0] - cut[0][0], last[last.length - 1][1] - cut[0][1]) < 1e-9;
-    if (joins) last.push(cut[1]);
-    else parts.push([...cut]);
-  });
-  return parts;
-}
-
-function clippedSegment(a: Point, b: Point, box: Box): readonly [Point, Point] | undefined {
-  let [from, to] = [0, 1];
-  const sides: readonly (readonly [number, number])[] = [
-    [a[0] - b[0], a[0] - box.x], [b[0] - a[0], box.x + box.width - a[0]],
-    [a[1] - b[1], a[1] - box.y], [b[1] - a[1], box.y + box.height - a[1]],
-  ];
-  for (const [run, room] of sides) {
-    if (run === 0 && room < 0) return undefined;
-    if (run < 0) from = Math.max(from, room / run);
-    if (run > 0) to = Math.min(to, room / run);
-  }
-  const along = (share: number): Point => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
-  return from < to ? [along(from), along(to)] : undefined;
 }

@@ -1,0 +1,126 @@
+import { describe, expect, test } from '@jest/globals';
+import {
+  batchCard, CHECK_LINE_MM, defaultReader, defectMap, figure, gantt, jointSection, landscape, openingPlan, phone, piecePlan, plyPlan, portrait, sheetLayout, svgOf, templateTiles,
+  textBox, textMarks, type Drawing, type DrawingRequest, type Reader, type SheetFormat,
+} from './index.js';
+import {
+  sampleBatch, sampleContourMap, sampleDefectMap, sampleGantt, sampleOpeningPlan, samplePiecePlan, samplePlyPlan, sampleReBedSection, sampleSection, sampleSheetLayout,
+} from './sample-deck.js';
+
+const block = { job: 'Foredeck of a sailing yacht', reference: 'R-0001', made: '2026-03-02', sheet: '1' };
+const us: Reader = { ...defaultReader, locale: 'en-US', units: 'us' };
+
+const all = (request: DrawingRequest): readonly Drawing[] => [
+  defectMap(sampleDefectMap, request), defectMap(sampleContourMap, request), openingPlan(sampleOpeningPlan, request), piecePlan(samplePiecePlan, request), plyPlan(samplePlyPlan, request),
+  sheetLayout(sampleSheetLayout, request), jointSection(sampleSection, request), jointSection(sampleReBedSection, request), ...gantt(sampleGantt, request), batchCard(sampleBatch, request),
+];
+
+/** Pairs of texts whose boxes cover each other by more than a hair, and texts that leave the sheet. */
+function collisions(drawing: Drawing): readonly string[] {
+  const texts = textMarks(drawing.marks).map((mark) => ({ says: mark.text, box: textBox(mark) }));
+  const clash = texts.flatMap(({ says, box: a }, index) => texts.slice(index + 1).flatMap(({ says: other, box: b }) => {
+    const overlapX = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
+    const overlapY = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
+    return overlapX > 0.05 && overlapY > 0.05 ? [`${drawing.name}: "${says}" on "${other}"`] : [];
+  }));
+  const outside = texts.flatMap(({ says, box }) =>
+    (box.x < -0.05 || box.y < -0.05 || box.x + box.width > drawing.widthMm + 0.05 || box.y + box.height > drawing.heightMm + 0.05 ? [`${drawing.name}: "${says}" leaves the sheet`] : []));
+  return [...clash, ...outside];
+}
+
+const formats: readonly (readonly [string, SheetFormat])[] = [
+  ['A4 landscape', landscape('a4')], ['A4 portrait', portrait('a4')], ['letter landscape', landscape('letter')], ['letter portrait', portrait('letter')],
+  ['a figure of 176 by 130 mm', figure(176, 130)], ['a figure of 176 by 200 mm', figure(176, 200)], ['a phone', phone],
+];
+
+describe.each(formats)('on %s', (_, format) => {
+  test.each([['millimetres', defaultReader], ['feet and inches', us]] as const)('no text lies on another, in %s', (__, reader) => {
+    expect(all({ format, reader, block }).flatMap(collisions)).toEqual([]);
+  });
+});
+
+describe('a drawing', () => {
+  const request = { format: landscape('a4'), reader: defaultReader, block };
+
+  test('is the same bytes each time', () => {
+    expect(all(request).map(svgOf)).toEqual(all(request).map(svgOf));
+  });
+
+  test('names and describes itself to a screen reader', () => {
+    for (const drawing of all(request)) {
+      const svg = svgOf(drawing);
+      expect(svg).toMatch(new RegExp(`role="img" aria-labelledby="${drawing.name}-title ${drawing.name}-desc"`));
+      expect(svg).toMatch(/<title [^>]*>[^<]+<\/title>\n<desc [^>]*>[^<]{20,}<\/desc>/);
+    }
+  });
+
+  test('carries no script, style, link or event', () => {
+    for (const drawing of all(request)) expect(svgOf(drawing)).not.toMatch(/<script|<style|href=|\son\w+=|style=|url\(/i);
+  });
+
+  test('never mirrors the deck: port stays port', () => {
+    const upright = openingPlan(sampleOpeningPlan, { ...request, format: portrait('a4') });
+    const across = openingPlan(sampleOpeningPlan, request);
+    const turnOf = (drawing: Drawing): number => {
+      const spot = (says: string): readonly [number, number] => {
+        const box = textBox(textMarks(drawing.marks).find((mark) => mark.text.startsWith(says))!);
+        return [box.x + box.width / 2, box.y + box.height / 2];
+      };
+      const [[ax, ay], [bx, by], [cx, cy]] = [spot('A '), spot('B '), spot('cleat S')];
+      return Math.sign((bx - ax) * (cy - ay) - (by - ay) * (cx - ax));
+    };
+    expect(turnOf(upright)).toBe(turnOf(across));
+  });
+
+  test('states the scale at which the deck was drawn', () => {
+    const drawing = openingPlan(sampleOpeningPlan, request);
+    expect(drawing.scale?.text).toBe('1:20');
+    expect(textMarks(drawing.marks).map((mark) => mark.text)).toContain('1:20');
+  });
+
+  test('gives each corner of an opening its distance from the datum edges', () => {
+    const says = textMarks(openingPlan(sampleOpeningPlan, request).marks).map((mark) => mark.text);
+    for (const value of ['0', '100', '660', '1260', '1680', '510', '830', '1180', '1720']) expect(says).toContain(value);
+  });
+
+  test('shows hostile names as text', () => {
+    const evil = '</text><script>alert(1)</script>';
+    const svg = svgOf(defectMap({ ...sampleDefectMap, fittings: [{ id: evil, at: [400, 0] }] }, request));
+    expect(svg).not.toContain('<script>');
+    expect(svg).toContain('&lt;script&gt;');
+  });
+});
+
+describe('a full-size template', () => {
+  const outline = [[0, 0], [300, 20], [320, 260], [150, 330], [-10, 240]] as const;
+  const tiles = templateTiles({ label: 'A1', outline, grainDeg: 0, bleedHoles: [] }, 'a4', { reader: defaultReader, block });
+
+  test('of a piece 330 mm by 330 mm takes four A4 pages', () => {
+    expect(tiles).toHaveLength(4);
+  });
+
+  test('has a check line of 100 mm on every page, and the page itself is in millimetres', () => {
+    for (const tile of tiles) {
+      const svg = svgOf(tile);
+      const long = [...svg.matchAll(/d="M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)"/g)].filter((line) => line[2] === line[4]).map((line) => Number(line[3]) - Number(line[1]));
+      expect(long).toContain(CHECK_LINE_MM);
+      expect(svg).toContain(`width="${tile.widthMm}mm" height="${tile.heightMm}mm" viewBox="0 0 ${tile.widthMm} ${tile.heightMm}"`);
+    }
+  });
+
+  test('shows the whole outline at least once over its pages', () => {
+    const perimeter = outline.reduce((sum, [x, y], index) => {
+      const [nextX, nextY] = outline[(index + 1) % outline.length];
+      return sum + Math.hypot(nextX - x, nextY - y);
+    }, 0);
+    const drawn = tiles.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'path' && !mark.closed && mark.line === 'visible' && mark.rings[0].length > 1 ? mark.rings : [])))
+      .map((ring) => ring.slice(1).reduce((sum, [x, y], index) => sum + Math.hypot(x - ring[index][0], y - ring[index][1]), 0))
+      .reduce((sum, long) => sum + long, 0) - tiles.length * CHECK_LINE_MM;
+    expect(drawn).toBeGreaterThanOrEqual(perimeter);
+    expect(drawn).toBeLessThan(perimeter * 1.1);
+  });
+
+  test('no text lies on another', () => {
+    expect(tiles.flatMap(collisions)).toEqual([]);
+  });
+});
