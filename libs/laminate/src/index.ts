@@ -1,1 +1,31 @@
-export {};
+export { constituentSets, type ConstituentSet, type FibreConstants, type ResinChemistry, type ResinConstants } from './constituents.js';
+export { defaultFraction, mixedFraction, type FractionKind, type LayupSkill } from './default-fractions.js';
+export {
+  fibreVolumeFraction, lowFibreThicknessFactor, plyThickness, resinPerArea, stackFibreFraction, thicknessOf, volumeFractionOf, yardstickThickness,
+} from './ply-thickness.js';
+export { bvUnidirectional, glUnidirectional, lrUnidirectional, mixtureOf } from './class-methods.js';
+export {
+  crossPly, halpinTsai, matFrom, mixedPly, rigidCylinderShear, roundFibres, seriesModulus, type Mixture, type ShapeFactors,
+} from './micromechanics.js';
+export type { PlyBasis, PlyLayup, PlyMethod, PlyMethodName, PlyProperties, Remark } from './ply-method.js';
+export { plyMethods, plyProperties, spreadOverMethods, type MethodSpread, type PlyRequest, type PropertySpread } from './ply-properties.js';
+export type { Ply, PlyBreakingStrain, PlyElastic, PlyExpansion, PlyStrength } from './ply.js';
+export { stiffnessOf, writeQBar, writeTurn, type Stiffness, type Symmetric } from './stiffness.js';
+export { complianceOf, type Compliance } from './compliance.js';
+export { flexuralConstants, inPlaneConstants, type EngineeringConstants } from './engineering-constants.js';
+export { noClimate, noLoads, responseOf, type Climate, type Loads, type Response } from './response.js';
+export { criteria, modeAt, onsetOf, type Criterion, type FailureMode, type Onset, type PlyLimits, type Stress } from './failure.js';
+export { firstPlyFailure, progressiveFailure, type Degradation, type PlyFailure, type ProgressiveFailure } from './ply-failure.js';
+export { laminate, MOST_PLIES, type LaminateAnswer, type LaminateRequest, type PlyAnswer } from './laminate.js';
+export { layupOf, resinConstantsOf, type LaidPly, type Layup, type LayupRequest } from './layup.js';
+export { layupFigures, type LayupFigures, type LayupSource } from './layup-figures.js';
+export { membraneOf, membraneStrength, measureSkin, pulls, type Membrane, type Pull, type SkinMeasure } from './skin.js';
+export { guessedMatShare, type Assumption, type OldPly, type OldSkin } from './old-skin.js';
+export type { CoreLayer, FabricOffer, PanelBelow, ScheduleLimits, ScheduleRequest } from './schedule-request.js';
+export { searchSchedules, type LeftOut } from './schedule-search.js';
+export type { Missing, OldSkinReport, Schedule, SchedulePly, ScheduleSearch, SkinCheck } from './schedule-report.js';
+export { compareStacks, searchStacks, type SearchEffort, type Stack, type StackSearch } from './stack-search.js';
+export { arrange, type Arrangement, type PanelRatios } from './stack-order.js';
+export { EQUAL, type StackOption, type StackPanel, type StackProblem, type StackTarget } from './stack-problem.js';
+export { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
+export { formulas } from './formulas.js';

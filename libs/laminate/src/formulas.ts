@@ -1,0 +1,8 @@
+import type { AnyFormula } from '#lib/provenance';
+import { fibreVolumeFraction, lowFibreThicknessFactor, plyThickness, resinPerArea, yardstickThickness } from './ply-thickness.js';
+import { yardstickFormulas } from './yardstick-method.js';
+
+/** Every formula of the room, for the tests and the manual. */
+export const formulas: readonly AnyFormula[] = [
+  plyThickness, yardstickThickness, resinPerArea, fibreVolumeFraction, lowFibreThicknessFactor, ...yardstickFormulas,
+];

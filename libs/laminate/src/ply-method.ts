@@ -1,0 +1,50 @@
+import type { Cite } from '#lib/provenance';
+import type { ResinChemistry, ResinConstants } from './constituents.js';
+import type { PlyBreakingStrain, PlyElastic, PlyStrength } from './ply.js';
+
+export type PlyMethodName = 'small-craft-yardstick' | 'class-bv' | 'class-gl' | 'class-lr' | 'micromechanics';
+export type PlyLayup = 'mat' | 'woven' | 'unidirectional';
+
+export interface PlyBasis {
+  readonly layup: PlyLayup;
+  readonly fibreMassFraction: number;
+  readonly resin: ResinConstants;
+}
+
+/** Something the method's source does not give, or that we had to take from elsewhere. */
+export interface Remark {
+  readonly about: string;
+  readonly words: string;
+  readonly cite: Cite;
+}
+
+export interface PlyProperties extends PlyElastic {
+  readonly method: PlyMethodName;
+  readonly cite: Cite;
+  readonly fibreVolumeFraction: number;
+  readonly fibreDensityKgPerM3: number;
+  readonly resinDensityKgPerM3: number;
+  /** Absent where the source gives no strengths; `remarks` then says so. */
+  readonly strength?: PlyStrength;
+  readonly breakingStrain?: PlyBreakingStrain;
+  /** The source's own partial factors by mode; strains are divided by them when skins are compared. */
+  readonly partialFactors?: PlyBreakingStrain;
+  readonly interlaminarShearMPa?: number;
+  readonly flexuralStrengthMPa?: number;
+  readonly remarks: readonly Remark[];
+}
+
+/** One source's way from constituents to a ply, with where it may be used. */
+export interface PlyMethod {
+  readonly name: PlyMethodName;
+  readonly title: string;
+  readonly cite: Cite;
+  readonly layups: readonly PlyLayup[];
+  readonly chemistries: readonly ResinChemistry[];
+  /** Fibre mass fractions the method is used for. */
+  readonly from: number;
+  readonly upTo: number;
+  /** Whether a woven ply is one ply of the source or two half plies of fibres at right angles. */
+  readonly wovenAs: 'one-ply' | 'two-half-plies';
+  readonly propertiesOf: (basis: PlyBasis) => PlyProperties;
+}

@@ -1,0 +1,157 @@
+import type { Reinforcement } from '#lib/catalogue';
+import { problem, type Problem } from '#lib/kernel';
+import type { ResinConstants } from './constituents.js';
+import { countFaults, optionalRangeFaults, rangeFaults } from './faults.js';
+import type { Assumption, OldSkin } from './old-skin.js';
+import type { PlyMethodName } from './ply-method.js';
+import { basisFaults, findPlyMethod, plyMethods } from './ply-properties.js';
+
+export interface FabricOffer {
+  readonly material: Reinforcement;
+  /** Fabric with its resin, per m2 of ply, in any one currency: it ranks, it is never billed. */
+  readonly pricePerM2?: number;
+  /** Roll directions it may be laid in; 0, and for unidirectional 0 and 90, when absent. */
+  readonly turnsDeg?: readonly number[];
+  readonly fibreMassFraction?: number;
+}
+
+export interface CoreLayer {
+  readonly thicknessMm: number;
+  /** In the plane of the panel. */
+  readonly youngMPa: number;
+}
+
+/** The rest of the panel, as plain numbers. */
+export interface PanelBelow {
+  readonly core: CoreLayer;
+  /** The core that goes in; the same as the old when absent. */
+  readonly newCore?: CoreLayer;
+  readonly otherSkin: { readonly thicknessMm: number; readonly alongNPerMm: number; readonly acrossNPerMm: number };
+}
+
+export interface ScheduleLimits {
+  readonly mostPlies?: number;
+  readonly mostKinds?: number;
+  readonly taperRatio?: number;
+  /** Least step between the edges of two plies. */
+  readonly smallestStepMm?: number;
+  readonly worstPrintThrough?: number;
+}
+
+export interface ScheduleRequest {
+  readonly oldSkin: OldSkin;
+  readonly fabrics: readonly FabricOffer[];
+  readonly resin: ResinConstants;
+  readonly method?: PlyMethodName;
+  readonly panel?: PanelBelow;
+  /** How far the new surface may stand above or lie below the old. */
+  readonly flush?: { readonly proudUpToMm: number; readonly lowUpToMm: number };
+  readonly limits?: ScheduleLimits;
+  /** With a guessed old skin: restore its likely build, or its strongest. */
+  readonly restore?: 'likely' | 'strongest';
+  readonly restoreShear?: boolean;
+}
+
+export interface SettledRequest {
+  readonly method: PlyMethodName;
+  readonly proudUpToMm: number;
+  readonly lowUpToMm: number;
+  readonly mostPlies: number;
+  readonly mostKinds: number;
+  readonly taperRatio: number;
+  readonly smallestStepMm: number;
+  readonly worstPrintThrough: number;
+  readonly assumptions: readonly Assumption[];
+}
+
+const practice = (note: string) => ({ source: 'COMMON-PRACTICE', note }) as const;
+
+/** Every default, with its words and where it is from. */
+const defaults = {
+  method: { at: '/method', value: 'class-bv', words: 'plies by the BV set: it covers mat, woven and unidirectional in three resins, with strengths', cite: { source: 'BV-NR546-2022', clause: 'section 5' } },
+  flush: { at: '/flush', value: { proudUpToMm: 0.5, lowUpToMm: 1 }, words: 'the new skin may stand 0.5 mm proud, which fairing hides, or lie 1 mm low, which fairing fills', cite: practice('limit of what is faired without a visible hump') },
+  mostPlies: { at: '/limits/mostPlies', value: 8, words: 'at most 8 plies', cite: practice('more than the skins of small decks ever need') },
+  mostKinds: { at: '/limits/mostKinds', value: 3, words: 'at most 3 kinds of fabric in one skin', cite: practice('fewer rolls, fewer mistakes') },
+  taperRatio: { at: '/limits/taperRatio', value: 12, words: 'taper 12:1 round the edge', cite: { source: 'ROTHBARTH-PINTO-2019', note: '1:12 best of 1:6, 1:12 and 1:20; trade guidance asks for 12:1 at least' } },
+  smallestStepMm: { at: '/limits/smallestStepMm', value: 5, words: 'ply edges step at least 5 mm on average', cite: practice('smaller steps cannot be laid true by hand') },
+  worstPrintThrough: { at: '/limits/worstPrintThrough', value: 1, words: 'the outer ply prints little (1 of 3 at most)', cite: practice('roving pattern shows through gloss paint') },
+} as const;
+
+export function settle({ method, flush, limits = {} }: ScheduleRequest): SettledRequest {
+  const settled = {
+    method: method ?? defaults.method.value,
+    ...(flush ?? defaults.flush.value),
+    mostPlies: limits.mostPlies ?? defaults.mostPlies.value,
+    mostKinds: limits.mostKinds ?? defaults.mostKinds.value,
+    taperRatio: limits.taperRatio ?? defaults.taperRatio.value,
+    smallestStepMm: limits.smallestStepMm ?? defaults.smallestStepMm.value,
+    worstPrintThrough: limits.worstPrintThrough ?? defaults.worstPrintThrough.value,
+  };
+  const given: Readonly<Record<string, unknown>> = { method, flush, ...limits };
+  const assumptions = Object.entries(defaults).flatMap(([name, { at, words, cite }]) => (given[name] === undefined ? [{ at, words, cite }] : []));
+  return { ...settled, assumptions };
+}
+
+export const MOST_FABRICS = 40;
+
+export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {
+  const { oldSkin, fabrics, resin, method, flush } = request;
+  const methodFault = method === undefined || findPlyMethod(method) !== undefined ? []
+    : [problem('not-one-of', '/method', { value: String(method), choices: plyMethods.map(({ name }) => name).join(', ') })];
+  return [
+    ...rangeFaults('/oldSkin/thicknessMm', oldSkin.thicknessMm, { above: 0, upTo: 40 }),
+    ...(oldSkin.plies === undefined ? [] : countFaults('/oldSkin/plies', oldSkin.plies.length, 1, 60)),
+    ...(oldSkin.resin === undefined ? [] : basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin: oldSkin.resin }).map((found) => ({ ...found, at: `/oldSkin${found.at}` }))),
+    ...basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin }),
+    ...methodFault,
+    ...countFaults('/fabrics', fabrics.length, 1, MOST_FABRICS),
+    ...fabrics.flatMap(offerFaults),
+    ...priceFaults(fabrics),
+    ...(flush === undefined ? [] : [
+      ...rangeFaults('/flush/proudUpToMm', flush.proudUpToMm, { from: 0, upTo: 20 }),
+      ...rangeFaults('/flush/lowUpToMm', flush.lowUpToMm, { from: 0, upTo: 20 })]),
+    ...limitFaults(request.limits ?? {}),
+    ...panelFaults(request.panel),
+  ];
+}
+
+const offerFaults = ({ pricePerM2, turnsDeg, fibreMassFraction }: FabricOffer, i: number): readonly Problem[] => [
+  ...optionalRangeFaults(`/fabrics/${i}/pricePerM2`, pricePerM2, { from: 0, upTo: 10_000_000 }),
+  ...optionalRangeFaults(`/fabrics/${i}/fibreMassFraction`, fibreMassFraction, { above: 0, below: 1 }),
+  ...(turnsDeg === undefined ? [] : countFaults(`/fabrics/${i}/turnsDeg`, turnsDeg.length, 1, 6)),
+  ...(turnsDeg ?? []).flatMap((turn, j) => rangeFaults(`/fabrics/${i}/turnsDeg/${j}`, turn, { from: -180, upTo: 180 })),
+];
+
+/** Some prices but not all would rank the unpriced as free. */
+function priceFaults(fabrics: readonly FabricOffer[]): readonly Problem[] {
+  const isPriced = fabrics.map(({ pricePerM2 }) => pricePerM2 !== undefined);
+  if (!isPriced.includes(true)) return [];
+  return isPriced.flatMap((priced, i) => priced ? []
+    : [problem('missing', `/fabrics/${i}/pricePerM2`, { expected: 'a price for every fabric, or for none' })]);
+}
+
+const limitFaults = ({ mostPlies, mostKinds, taperRatio, smallestStepMm, worstPrintThrough }: ScheduleLimits): readonly Problem[] => [
+  ...wholeFaults('/limits/mostPlies', mostPlies, 12),
+  ...wholeFaults('/limits/mostKinds', mostKinds, 12),
+  ...optionalRangeFaults('/limits/taperRatio', taperRatio, { from: 1, upTo: 100 }),
+  ...optionalRangeFaults('/limits/smallestStepMm', smallestStepMm, { above: 0, upTo: 100 }),
+  ...optionalRangeFaults('/limits/worstPrintThrough', worstPrintThrough, { from: 0, upTo: 3 }),
+];
+
+const wholeFaults = (at: string, value: number | undefined, upTo: number): readonly Problem[] =>
+  value !== undefined && Number.isFinite(value) && !Number.isInteger(value)
+    ? [problem('out-of-range', at, { value, range: `a whole number from 1 to ${upTo}` })]
+    : optionalRangeFaults(at, value, { from: 1, upTo });
+
+const panelFaults = (panel: PanelBelow | undefined): readonly Problem[] => panel === undefined ? [] : [
+  ...coreFaults('/panel/core', panel.core),
+  ...(panel.newCore === undefined ? [] : coreFaults('/panel/newCore', panel.newCore)),
+  ...rangeFaults('/panel/otherSkin/thicknessMm', panel.otherSkin.thicknessMm, { above: 0, upTo: 40 }),
+  ...rangeFaults('/panel/otherSkin/alongNPerMm', panel.otherSkin.alongNPerMm, { above: 0, upTo: 10_000_000 }),
+  ...rangeFaults('/panel/otherSkin/acrossNPerMm', panel.otherSkin.acrossNPerMm, { above: 0, upTo: 10_000_000 }),
+];
+
+const coreFaults = (at: string, { thicknessMm, youngMPa }: CoreLayer): readonly Problem[] => [
+  ...rangeFaults(`${at}/thicknessMm`, thicknessMm, { above: 0, upTo: 200 }),
+  ...rangeFaults(`${at}/youngMPa`, youngMPa, { from: 0, upTo: 50_000 }),
+];
