@@ -1,0 +1,59 @@
+import type { Design } from './latin-hypercube.js';
+
+/** Quantile of values that stand in rising order: linear between neighbours, the ends are the least and the most. */
+export function quantileOfSorted(sorted: Float64Array, p: number): number {
+  const place = p * (sorted.length - 1);
+  const cell = Math.min(sorted.length - 2, Math.floor(place));
+  if (sorted.length === 1) return sorted[0];
+  return sorted[cell] + (place - cell) * (sorted[cell + 1] - sorted[cell]);
+}
+
+export const mean = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+
+export function deviation(values: Float64Array): number {
+  const centre = mean(values);
+  return Math.sqrt(values.reduce((sum, value) => sum + (value - centre) ** 2, 0) / (values.length - 1));
+}
+
+/** Standard error of a quantile, from its scatter over the replicates of the design. */
+export function quantileError(values: Float64Array, { replicates, strata }: Design, p: number): number {
+  const found = Float64Array.from({ length: replicates }, (_, replicate) =>
+    quantileOfSorted(values.slice(replicate * strata, (replicate + 1) * strata).sort(), p));
+  return deviation(found) / Math.sqrt(replicates);
+}
+
+const SHARE_BINS = 20;
+
+/**
+ * First-order share of the variance that one variable explains: the variance of the means of its bins over the whole
+ * variance, freed of what 20 bins of noise would show (which can leave a share a little below zero: it is then none).
+ */
+export function varianceShare(values: Float64Array, levels: Int32Array, whole: { readonly mean: number; readonly variance: number }): number {
+  if (whole.variance <= 0) return 0;
+  const sums = new Float64Array(SHARE_BINS);
+  const counts = new Float64Array(SHARE_BINS);
+  for (let i = 0; i < values.length; i += 1) {
+    const bin = Math.floor(levels[i] * SHARE_BINS / values.length);
+    sums[bin] += values[i];
+    counts[bin] += 1;
+  }
+  const between = sums.reduce((sum, total, bin) => (counts[bin] === 0 ? sum : sum + counts[bin] * (total / counts[bin] - whole.mean) ** 2), 0);
+  const raw = between / values.length / whole.variance;
+  const freed = 1 - (1 - raw) * (values.length - 1) / (values.length - SHARE_BINS);
+  return Math.max(0, freed);
+}
+
+export interface HistogramBar {
+  readonly from: number;
+  readonly to: number;
+  readonly count: number;
+}
+
+export function histogram(sorted: Float64Array, bars: number): readonly HistogramBar[] {
+  const from = sorted[0];
+  const width = (sorted[sorted.length - 1] - from) / bars;
+  if (width === 0) return [{ from, to: from, count: sorted.length }];
+  const counts = new Int32Array(bars);
+  for (const value of sorted) counts[Math.min(bars - 1, Math.floor((value - from) / width))] += 1;
+  return Array.from(counts, (count, bar) => ({ from: from + bar * width, to: from + (bar + 1) * width, count }));
+}
