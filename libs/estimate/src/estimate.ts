@@ -290,8 +290,6 @@ export interface CalendarTask {
   readonly after: readonly string[];
 }
 
-export type SectionCode = 'opening' | 'core' | 'laminate' | 'finish' | 'fittings' | 'site' | 'labour' | 'yard';
-
 export interface CostSection {
   readonly code: string;
   readonly title: string;
@@ -311,10 +309,15 @@ export interface EstimateLine {
   readonly wasteQuantity: number;
   readonly purchaseQuantity: number;
   /** Whole packs bought, when the quantity is sold in packs. */
-  readonly packs?: readonly { readonly sku: string; readonly name: string; readonly count: number }[];
+  readonly packs?: readonly { readonly sku: string; readonly name: string; readonly count: number; readonly contentQuantity: number }[];
+  /** What `unitPrice` is for: `pack`, `h`, `m2`, `day`, `job`. */
+  readonly pricedPer: string;
+  /** What it was multiplied with, as an exact decimal. */
+  readonly pricedQuantity: string;
   readonly unitPrice: MoneyJson;
   readonly amount: MoneyJson;
-  readonly quantityRange: Range;
+  /** Least and most of the amount at the recorded extent. */
+  readonly amountRange: { readonly low: MoneyJson; readonly high: MoneyJson };
   readonly depreciable: boolean;
   readonly taxGroup: string;
 }
@@ -334,6 +337,9 @@ export interface Totals {
   readonly parts: MoneyJson;
   readonly labour: MoneyJson;
   readonly drivers: readonly { readonly name: string; readonly shareOfVariance: number }[];
+  /** Standard error of P90 over P90, from the samples. */
+  readonly p90RelativeError: number;
+  readonly samples: number;
 }
 
 export interface Caution {

@@ -23,6 +23,7 @@ export type DegC = In<'degC'>;
 export type K = In<'K'>;
 export type Min = In<'min'>;
 export type H = In<'h'>;
+export type Days = In<'d'>;
 export type Percent = In<'%'>;
 export type Fraction = In<'1'>;
 
@@ -48,5 +49,6 @@ export const degC = named<DegC>;
 export const kelvin = named<K>;
 export const min = named<Min>;
 export const h = named<H>;
+export const days = named<Days>;
 export const percent = named<Percent>;
 export const fraction = named<Fraction>;

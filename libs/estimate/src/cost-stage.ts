@@ -1,0 +1,81 @@
+import { andThen, mapValue, type Outcome } from '#lib/kernel';
+import { costRisk, type CostRisk, type CostRollUp, type LineRequest } from '#lib/costing';
+import { findCurrency, moneyFrom, moneyJson, proportionOf, type Currency, type Money, type MoneyJson } from '#lib/money';
+import { Defect } from '#lib/kernel';
+import type { Totals } from './estimate.js';
+import { rolledUp } from './pricing-stage.js';
+import type { ResinContext } from './resin-steps.js';
+
+export interface CostWork {
+  readonly rollUp: CostRollUp;
+  readonly risk: CostRisk;
+  readonly totals: Totals;
+}
+
+/** Loadings, risk, contingency and tax over the priced lines. */
+export function costOf(context: ResinContext, lines: readonly LineRequest[]): Outcome<CostWork> {
+  return andThen(rolledUp(context, lines, undefined), (bare) =>
+    andThen(riskOf(context, bare), (risk) =>
+      mapValue(rolledUp(context, lines, contingencyFor(context, risk)), (rollUp) => ({ rollUp, risk, totals: totalsFor(rollUp, bare, { context, risk }) }))));
+}
+
+/** Overhead and profit ride on every line alike, so the risk is measured on lines that carry their share. */
+function riskOf({ job }: ResinContext, bare: CostRollUp): Outcome<CostRisk> {
+  const loading = Number(bare.net.amount) / Number(bare.direct.amount);
+  return costRisk({
+    currency: bare.currency,
+    lines: bare.lines.map(({ code, title, amount, spread, extentExponent, partOrLabour }) => ({
+      code, title, amount: Number(amount.amount) * loading, spread, extentExponent, partOrLabour,
+    })),
+    extent: { grade: job.evidence.value },
+    samples: job.record.pricing?.samples ?? DEFAULT_SAMPLES,
+    seed: job.record.pricing?.seed ?? DEFAULT_SEED,
+  });
+}
+
+export const DEFAULT_SAMPLES = 2000;
+export const DEFAULT_SEED = 1;
+
+const contingencyFor = ({ job }: ResinContext, risk: CostRisk): { readonly percent: string } | { readonly amount: string } => {
+  const stated = job.record.pricing?.contingencyPercent;
+  return stated === undefined ? { amount: risk.contingency.amount } : { percent: String(stated) };
+};
+
+interface TotalsContext {
+  readonly context: ResinContext;
+  readonly risk: CostRisk;
+}
+
+function totalsFor(rollUp: CostRollUp, bare: CostRollUp, { context: { job }, risk }: TotalsContext): Totals {
+  const withTax = taxedLike(bare);
+  const stated = job.record.pricing?.contingencyPercent;
+  return {
+    currency: rollUp.currency, net: rollUp.direct, overhead: rollUp.overhead, profit: rollUp.profit, contingency: rollUp.contingency,
+    contingencyBasis: stated === undefined ? 'P80 of the cost less the point estimate' : `${stated} % as stated in the record`,
+    taxes: rollUp.taxes.filter(({ taxable }) => Number(taxable.amount) !== 0).map(({ code, name, percent, taxable, tax }) => ({ code, name, percent, base: taxable, amount: tax })),
+    tax: rollUp.tax, total: rollUp.gross,
+    range: { p10: withTax(risk.p10), p50: withTax(risk.p50), p80: withTax(risk.p80), p90: withTax(risk.p90) },
+    byCause: rollUp.byCause.map(({ causeClass, gross }) => ({ causeClass, amount: gross })),
+    parts: shareOf(rollUp, 'part'), labour: shareOf(rollUp, 'labour'),
+    drivers: risk.drivers.map(({ title, varianceShare }) => ({ name: title, shareOfVariance: varianceShare })),
+    p90RelativeError: risk.p90RelativeError, samples: risk.samples,
+  };
+}
+
+const shareOf = (rollUp: CostRollUp, part: 'part' | 'labour'): MoneyJson =>
+  rollUp.byPartOrLabour.find(({ partOrLabour }) => partOrLabour === part)?.gross ?? { amount: '0', currency: rollUp.currency };
+
+/** The range is of net cost; the reader pays tax on it in the proportion of the point estimate. */
+function taxedLike({ currency, net, gross }: CostRollUp): (amount: MoneyJson) => MoneyJson {
+  const known = findCurrency(currency);
+  if (known === undefined) throw new Defect(`The roll-up is in ${currency}, which nobody knows`);
+  const read = (json: MoneyJson): Money => readMoney(json, known);
+  const [whole, share] = [read(net).minor, read(gross).minor];
+  return (amount) => whole === 0n ? amount : moneyJson(proportionOf(read(amount), share, whole, 'half-away-from-zero'));
+}
+
+function readMoney({ amount }: MoneyJson, currency: Currency): Money {
+  const found = moneyFrom(amount, currency);
+  if (found === undefined) throw new Defect(`${amount} is no amount in ${currency.code}`);
+  return found;
+}

@@ -1,0 +1,148 @@
+import { materialsOf, type Coating, type Datum } from '#lib/catalogue';
+import { assumed, fromCatalogue, productOf, derived, type Figure } from '#lib/provenance';
+import type { ResinDemand, StepDemand } from '#lib/process';
+import type { DriverQuantities, JobFlag, NeedRequest } from '#lib/takeoff';
+import { fraction, m2, kg } from '#lib/units';
+import { commonPractice } from './defaults.js';
+import type { ResinContext } from './resin-steps.js';
+
+/** Everything the rooms found the job to need, before waste is turned into packs. */
+export const needsOf = (context: ResinContext, demand: ResinDemand): readonly NeedRequest[] => [
+  ...coreNeeds(context),
+  ...fabricNeeds(context),
+  ...resinNeeds(context, demand),
+  ...coatingNeeds(context),
+];
+
+const coreNeeds = ({ core, job }: ResinContext): readonly NeedRequest[] =>
+  core.sheets.map(({ thicknessMm, form, sheet, count, netM2 }) => {
+    const sheetM2 = (sheet.lengthMm / 1000) * (sheet.widthMm / 1000);
+    const bought = count.value * sheetM2;
+    return {
+      id: `core-${thicknessMm}-${sheet.lengthMm}x${sheet.widthMm}`, title: `${job.core.name}, ${thicknessMm} mm`,
+      material: job.core.code, thicknessMm, form, sheet, unit: 'm2', purpose: 'core', netQuantity: netM2,
+      wasteFraction: derived('1', fraction(netM2.value === 0 ? 0 : bought / netM2.value - 1), 'cut to waste from whole sheets', {
+        formula: 'coring.sheet-waste', title: 'Whole sheets over the core fitted', symbol: 'w', cite: { source: 'ARITHMETIC' },
+        inputs: { sheets: count, sheetArea: derived('m2', m2(sheetM2), 'area of a sheet', { formula: 'geometry.area', title: 'Length times width', symbol: 'A', cite: { source: 'ARITHMETIC' }, inputs: {} }), fitted: netM2 },
+      }),
+      packQuantity: sheetM2,
+    };
+  });
+
+/** Cutting cloth to a curved outline wastes more than a straight piece: 10 to 35 %, from memory. */
+const clothWaste: Figure<'1'> = assumed('1', fraction(0.2), 'cloth cut to waste', {
+  at: '/method', because: 'outlines are cut from the width of the roll', cite: { source: 'FROM-MEMORY' }, low: 0.1, high: 0.35,
+});
+
+function fabricNeeds({ laminate }: ResinContext): readonly NeedRequest[] {
+  const codes = [...new Set(laminate.plies.map(({ fabric }) => fabric.code))];
+  return codes.map((code) => {
+    const plies = laminate.plies.filter(({ fabric }) => fabric.code === code);
+    const areas = Object.fromEntries(plies.map(({ label, areaM2 }) => [label, areaM2]));
+    const total = plies.reduce((sum, { areaM2 }) => sum + areaM2.value, 0);
+    const net = derived<string>('m2', m2(total), 'area of plies', { formula: 'arithmetic.sum', title: 'Sum of parts', symbol: 'Σ', cite: { source: 'ARITHMETIC' }, inputs: areas });
+    return {
+      id: `fabric-${code}`, title: plies[0].fabric.name, material: code, unit: net.unit, purpose: 'laminate', netQuantity: net,
+      wasteFraction: clothWaste, wasteRange: { low: 0.1, high: 0.35 },
+      ...(plies[0].fabric.fabric === 'tape' ? { rollWidthMm: plies[0].rollWidthMm } : {}),
+    };
+  });
+}
+
+function resinNeeds({ job }: ResinContext, demand: ResinDemand): readonly NeedRequest[] {
+  const hardener = job.resin.hardeners.find(({ code }) => code === demand.hardener);
+  const of = (title: string, pick: (step: StepDemand) => number) => massNeed(title, demand, pick);
+  return [
+    { ...of(`${job.resin.name}, resin`, ({ resinG }) => resinG), id: 'resin', material: job.resin.code, purpose: 'resin' },
+    { ...of(`${job.resin.name}, ${hardener?.name ?? demand.hardener}`, ({ hardenerG }) => hardenerG), id: 'hardener', material: job.resin.code, part: demand.hardener, purpose: 'resin' },
+    ...demand.totals.fillers.map(({ filler }) => {
+      const name = job.catalogue.materials.find(({ code }) => code === filler)?.name ?? filler;
+      return { ...of(name, (step) => (step.filler === filler ? step.fillerG : 0)), id: `filler-${filler}`, material: filler, purpose: 'filler' };
+    }),
+  ];
+}
+
+/** Net mass without waste, and the waste of the resin steps beside it; each step is an input of the figure. */
+function massNeed(title: string, demand: ResinDemand, pick: (step: StepDemand) => number): Pick<NeedRequest, 'title' | 'unit' | 'netQuantity' | 'wasteFraction' | 'wasteRange'> {
+  const steps = demand.steps.filter((step) => pick(step) > 0);
+  const netShare = ({ netL, totalL }: StepDemand): number => (totalL === 0 ? 0 : netL / totalL);
+  const netKg = steps.reduce((sum, step) => sum + pick(step) * netShare(step), 0) / 1000;
+  const totalKg = steps.reduce((sum, step) => sum + pick(step), 0) / 1000;
+  const wasteShare = netKg === 0 ? 0 : totalKg / netKg - 1;
+  return {
+    title, unit: 'kg',
+    netQuantity: derived<string>('kg', kg(netKg), `${title}, net`, {
+      formula: 'process.step-masses', title: 'Sum over the steps that take it', symbol: 'Σ', cite: { source: 'ARITHMETIC' },
+      inputs: Object.fromEntries(steps.map((step) => [step.step, step.why.netL])),
+    }),
+    wasteFraction: derived('1', fraction(wasteShare), 'waste as a share of net', {
+      formula: 'process.step-waste', title: 'Waste of the steps together', symbol: 'w', cite: commonPractice,
+      inputs: Object.fromEntries(steps.map((step) => [step.step, step.why.mixedG])),
+    }),
+    wasteRange: { low: 0.1, high: 0.3 },
+  };
+}
+
+function coatingNeeds({ job, quantities }: ResinContext): readonly NeedRequest[] {
+  if (job.access.value === 'from-below') return [];
+  const coatings = materialsOf(job.catalogue, 'coating');
+  const first = (kind: Coating['coating']): readonly Coating[] => coatings.filter(({ coating }) => coating === kind).slice(0, 1);
+  return [
+    ...first('fairing-compound').map((coating) => volumeNeed(coating, quantities.fairedM2, undefined)),
+    ...first('primer').map((coating) => volumeNeed(coating, quantities.finishM2, quantities.primerCoats)),
+    ...first('topcoat').map((coating) => volumeNeed(coating, quantities.finishM2, quantities.topcoatCoats)),
+    ...(quantities.nonskidM2.value > 0 ? first('nonskid').map((coating) => volumeNeed(coating, quantities.nonskidM2, undefined)) : []),
+  ];
+}
+
+const rollerLoss: Figure<'1'> = assumed('1', fraction(0.12), 'coating lost in tray and roller', {
+  at: '/method/finish', because: 'brush and roller lose 10 to 15 %', cite: { source: 'COATING-LOSS' }, low: 0.1, high: 0.15,
+});
+
+function volumeNeed(coating: Coating, areaM2: Figure<'m2'>, coats: Figure<'1'> | undefined): NeedRequest {
+  const spread = catalogueFigure(coating.code, coating.coverageM2PerL, { field: 'coverageM2PerL', unit: 'm2/l', meaning: 'coverage of one coat' });
+  const layers = coats ?? catalogueFigure(coating.code, coating.coats, { field: 'coats', unit: '1', meaning: 'coats' });
+  const litres = spread.value === 0 ? 0 : (areaM2.value * layers.value) / spread.value;
+  const { low = coating.coverageM2PerL.value, high = coating.coverageM2PerL.value } = coating.coverageM2PerL;
+  return {
+    id: coating.code, title: coating.name, material: coating.code, unit: 'l', purpose: 'finish',
+    netQuantity: derived<string>('l', fraction(litres), `${coating.name}, net`, {
+      formula: 'finish.coating-volume', title: 'Area times coats over coverage', symbol: 'V', cite: { source: 'ARITHMETIC' }, inputs: { area: areaM2, coats: layers, coverage: spread },
+    }),
+    netRange: { low: (litres * coating.coverageM2PerL.value) / high, high: (litres * coating.coverageM2PerL.value) / low },
+    wasteFraction: rollerLoss, wasteRange: { low: 0.1, high: 0.15 },
+  };
+}
+
+interface Wanted {
+  readonly field: string;
+  readonly unit: string;
+  readonly meaning: string;
+}
+
+const catalogueFigure = (item: string, { value, low, high, cite }: Datum, { field, unit, meaning }: Wanted): Figure =>
+  fromCatalogue<string>(unit, fraction(value), meaning, { item, field, cite, ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) });
+
+/** What consumables are counted by. */
+export const consumableDriversOf = ({ quantities, scope: { plan }, laminate }: ResinContext, labourH: Figure<'h'>, mixedL: number): DriverQuantities => ({
+  'job': 1,
+  'opened-m2': quantities.openedM2,
+  'cut-m': quantities.cutM,
+  'taper-m': quantities.taperM,
+  'laminate-m2': productOf<string>('m2', 'laminate area over all plies', { largestPly: laminate.largestPlyM2, plies: derived('1', fraction(laminate.plyCount), 'plies', { formula: 'laminate.count', title: 'Plies counted', symbol: 'n', cite: { source: 'ARITHMETIC' }, inputs: {} }) }),
+  'faired-m2': quantities.fairedM2,
+  'finish-m2': quantities.finishM2,
+  'hole': quantities.holes,
+  'fitting': plan.fittings.length,
+  'labour-h': labourH,
+  'mixed-l': mixedL,
+  'bag-perimeter-m': quantities.cutM,
+});
+
+export const consumableFlagsOf = ({ job, quantities }: ResinContext): readonly JobFlag[] => [
+  job.skin.value,
+  job.press.value,
+  job.resin.chemistry === 'epoxy' ? 'epoxy' : 'polyester',
+  ...(job.access.value === 'from-below' ? ['from-below' as const] : ['paint' as const]),
+  ...(job.access.value === 'from-above' && quantities.nonskidM2.value > 0 ? ['nonskid' as const] : []),
+];
