@@ -99,5 +99,5 @@ export function writeQBar(target: Float64Array, offset: number, ply: PlyElastic,
   target[offset + 2] = cs * ((q11 - mixed) * c2 + (mixed - q22) * s2);
   target[offset + 3] = q11 * s2 * s2 + 2 * mixed * c2 * s2 + q22 * c2 * c2;
   target[offset + 4] = cs * ((q11 - mixed) * s2 + (mixed - q22) * c2);
-  target[offset + 5] = (q11 + q22 - 2 * mixed) * c2 * s2 + q66 * (c2 * c2 + s2 * s2);
+  target[offset + 5] = (q11 + q22 - 2 * (q12 + q66)) * c2 * s2 + q66 * (c2 * c2 + s2 * s2);
 }
