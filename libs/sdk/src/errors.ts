@@ -1,4 +1,4 @@
-import type { ProblemCode, ProblemDocument, ProblemEntry } from './problem-document.js';
+import { kindOf, type ProblemDocument, type ProblemEntry, type ProblemKind } from './problem-document.js';
 
 /** Everything this client throws is one of these; `instanceof` tells which. */
 export abstract class KingplankError extends Error {
@@ -15,21 +15,22 @@ export abstract class KingplankError extends Error {
 /** The service answered, and said no: an RFC 9457 problem. */
 export abstract class ProblemError extends KingplankError {
   readonly status: number;
-  readonly code: ProblemCode;
+  /** Stable: what kind of refusal it is. */
+  readonly code: ProblemKind;
   readonly errors: readonly ProblemEntry[];
   readonly problem: ProblemDocument;
 
   constructor(problem: ProblemDocument) {
     super(messageOf(problem), problem.requestId);
     this.status = problem.status;
-    this.code = problem.code;
+    this.code = kindOf(problem);
     this.errors = problem.errors ?? [];
     this.problem = problem;
   }
 }
 
 const messageOf = ({ title, detail, errors = [] }: ProblemDocument): string =>
-  [detail ?? title, ...errors.map(({ pointer, detail: what }) => `${pointer}: ${what}`)].join('\n  ');
+  [detail ?? title, ...errors.map(({ pointer, parameter, header, detail: what }) => `${pointer ?? parameter ?? header ?? ''}: ${what}`)].join('\n  ');
 
 /** 400, 413, 415 or 422: the request can be put right; `errors` lists every fault with its JSON Pointer. */
 export class InvalidRequestError extends ProblemError {}

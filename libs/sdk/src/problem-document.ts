@@ -1,13 +1,22 @@
-/** A fault of one field. */
+/** One fault: of a field (`pointer`), of a parameter or of a header. */
 export interface ProblemEntry {
-  /** JSON Pointer (RFC 6901) to the field. */
-  readonly pointer: string;
+  /** JSON Pointer (RFC 6901) to the field of the request body. */
+  readonly pointer?: string;
+  readonly parameter?: string;
+  readonly header?: string;
   readonly code: string;
+  readonly title: string;
   readonly detail: string;
-  readonly facts?: Readonly<Record<string, string | number | boolean>>;
+  readonly facts: Readonly<Record<string, string | number | boolean>>;
 }
 
-export type ProblemCode = string;
+/** What kind of refusal it is: the last part of the problem's `type`. Kinds are stable. */
+export type ProblemKind =
+  | 'bad-request' | 'unauthenticated' | 'forbidden' | 'not-found' | 'method-not-allowed' | 'not-acceptable' | 'request-timeout'
+  | 'conflict' | 'precondition-failed' | 'content-too-large' | 'unsupported-media-type' | 'unprocessable'
+  | 'precondition-required' | 'too-many-requests' | 'headers-too-large' | 'internal' | 'unavailable'
+  /** The answer was no problem document: something between here and the service answered instead. */
+  | 'not-a-problem-document';
 
 /** RFC 9457 problem details as this service sends them. */
 export interface ProblemDocument {
@@ -15,9 +24,10 @@ export interface ProblemDocument {
   readonly title: string;
   readonly status: number;
   readonly detail?: string;
-  readonly code: ProblemCode;
+  readonly instance?: string;
   readonly requestId?: string;
   readonly errors?: readonly ProblemEntry[];
+  readonly errorCount?: number;
 }
 
 /** Reads a problem; an answer that is none (a proxy's page) becomes one that says so. */
@@ -26,8 +36,19 @@ export async function problemFrom(response: Response): Promise<ProblemDocument> 
   const text = await response.text().catch(() => '');
   const parsed = parsedOrUndefined(text);
   if (isProblem(parsed)) return { ...parsed, status: response.status, requestId: parsed.requestId ?? requestId };
-  return { type: 'about:blank', title: response.statusText || `HTTP ${response.status}`, status: response.status, code: 'not-a-problem-document', detail: text.slice(0, 500), requestId };
+  return { type: '/problems/not-a-problem-document', title: response.statusText || `HTTP ${response.status}`, status: response.status, detail: text.slice(0, 500), requestId };
 }
+
+export function kindOf({ type, status }: ProblemDocument): ProblemKind {
+  const slug = type.slice(type.lastIndexOf('/') + 1);
+  return kinds.find((kind) => kind === slug) ?? (status >= 500 ? 'internal' : 'bad-request');
+}
+
+const kinds: readonly ProblemKind[] = [
+  'bad-request', 'unauthenticated', 'forbidden', 'not-found', 'method-not-allowed', 'not-acceptable', 'request-timeout', 'conflict',
+  'precondition-failed', 'content-too-large', 'unsupported-media-type', 'unprocessable', 'precondition-required',
+  'too-many-requests', 'headers-too-large', 'internal', 'unavailable', 'not-a-problem-document',
+];
 
 function parsedOrUndefined(text: string): unknown {
   try {
@@ -38,4 +59,4 @@ function parsedOrUndefined(text: string): unknown {
 }
 
 const isProblem = (value: unknown): value is ProblemDocument =>
-  typeof value === 'object' && value !== null && 'title' in value && 'code' in value && typeof value.code === 'string';
+  typeof value === 'object' && value !== null && 'title' in value && 'type' in value && typeof value.type === 'string' && value.type.startsWith('/problems/');

@@ -18,8 +18,8 @@ function playback(...steps: readonly Step[]): { client: ClientOptions; asked: Re
   return { client: { baseUrl: 'http://127.0.0.1:1/', apiKey: 'k', fetch }, asked };
 }
 
-const problem = (status: number, code: string, headers: Record<string, string> = {}): Response =>
-  new Response(JSON.stringify({ type: 'about:blank', title: 'T', status, code, errors: [{ pointer: '/core/thicknessMm', code: 'out-of-range', detail: 'too thick' }] }), { status, headers });
+const problem = (status: number, kind: string, headers: Record<string, string> = {}): Response =>
+  new Response(JSON.stringify({ type: `/problems/${kind}`, title: 'T', status, errors: [{ pointer: '/core/thicknessMm', code: 'out-of-range', title: 'T', detail: 'too thick', facts: {} }] }), { status, headers });
 const good = new Response('{"ok":true}', { status: 200 });
 
 describe('a call', () => {
@@ -33,10 +33,10 @@ describe('a call', () => {
   });
 
   test('that cannot be right is not sent twice, and its faults are listed', async () => {
-    const { client, asked } = playback(problem(422, 'invalid'));
+    const { client, asked } = playback(problem(422, 'unprocessable'));
     const error = await send(client, { method: 'POST', path: '/v1/estimates', body: {} }).catch((caught: unknown) => caught);
     expect(error).toBeInstanceOf(InvalidRequestError);
-    expect(error).toMatchObject({ status: 422, code: 'invalid', errors: [{ pointer: '/core/thicknessMm' }] });
+    expect(error).toMatchObject({ status: 422, code: 'unprocessable', errors: [{ pointer: '/core/thicknessMm' }] });
     expect(asked).toHaveLength(1);
   });
 
