@@ -11,3 +11,7 @@ export { resinDemand, type ResinDemand, type StepDemand } from './resin/resin-de
 export type { BeddedPiece, PlyToWet, ResinDemandRequest, ResinStepRequest } from './resin/resin-request.js';
 export { stepCodes, stepDefinitions, type StepBasis, type StepCode, type StepDefinition } from './resin/step-definitions.js';
 export type { ProcessAssumption } from './unit-figures.js';
+export { formulas } from './formulas.js';
+export { planCure, milestoneCodes, CURE_REFERENCE_C, type CurePlan, type CureRequest, type Milestone, type MilestoneCode, type TemperatureInput } from './cure/cure-plan.js';
+export type { Forecast, ForecastHour } from './weather/forecast.js';
+export type { DeckWarmth } from './weather/deck.js';
