@@ -53,13 +53,20 @@ function search(packs: readonly Pack[], state: State): void {
   }
   const pack = packs.at(counts.length);
   if (pack === undefined || cost + (required - content) * leastPerUnit(pack) > best.cost * (1 + FULL)) return;
-  const most = Math.min(Math.ceil(((required - content) / pack.content.quantity) * (1 - FULL)), pack.stock ?? Number.POSITIVE_INFINITY);
-  for (let count = most; count >= 0; count -= 1) {
+  for (const count of countsToTry(pack, required - content)) {
     search(packs, {
       required, best, counts: [...counts, count],
       cost: cost + count * comparable(breakFor(pack, count)), content: content + count * pack.content.quantity,
     });
   }
+}
+
+/** From enough down to none, and the larger numbers at which a price break starts: more packs may cost less. */
+function countsToTry({ content, prices, stock = Number.POSITIVE_INFINITY }: Pack, missing: number): readonly number[] {
+  const enough = Math.ceil((missing / content.quantity) * (1 - FULL));
+  const breaks = prices.map(({ fromPacks }) => fromPacks).filter((fromPacks) => fromPacks > enough);
+  const counts = [...breaks, ...Array.from({ length: enough + 1 }, (_, index) => enough - index)];
+  return counts.filter((count) => count <= stock);
 }
 
 /** Never more than the true price per unit, so that it bounds from below. */

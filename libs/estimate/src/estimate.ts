@@ -92,7 +92,8 @@ export interface Opening {
   readonly cornerRadiusMm: number;
   readonly areaM2: number;
   readonly cutLengthM: number;
-  readonly cutDepthMm: number;
+  /** Absent when no depth is safe; a finding says why. */
+  readonly cutDepthMm?: number;
   readonly undercut: readonly Area[];
   readonly undercutAreaM2: number;
   readonly taperBand: readonly Area[];
