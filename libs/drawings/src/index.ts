@@ -19,3 +19,11 @@ export { english, type Words } from './words/english.js';
 export { batchCard, type BatchCardInput } from './work/batch-card.js';
 export { gantt, type GanttInput, type GanttTask } from './work/gantt.js';
 export { CHECK_LINE_MM, templateSize, templateTiles, type TemplatePiece } from './work/template.js';
+export type {
+  Block, Callout, Column, Facts, FigureBlock, Letterhead, List, Logo, Paragraph, ReportDocument, Row, Section, SignatureBlock, Table, Ticks,
+} from './report/document.js';
+export { reportOf } from './report/estimate-report.js';
+export { contentSecurityPolicy, htmlOf, noteColumn } from './report/html.js';
+export { jobPackOf } from './report/job-pack.js';
+export type { Change, Issue, ReportRequest, Revision } from './report/request.js';
+export { stylesheet } from './report/stylesheet.js';

@@ -16,7 +16,8 @@ export interface PlannedOpening {
   /** Corners of the saw line before rounding, in deck coordinates. */
   readonly sawLine: Outline;
   readonly areaM2: number;
-  readonly cutDepthMm: number;
+  /** Absent when no depth is safe. */
+  readonly cutDepthMm?: number;
   readonly undercut: readonly Area[];
   readonly taperBand: readonly Area[];
 }
@@ -44,10 +45,10 @@ function drawn(input: OpeningPlanInput, request: DrawingRequest, notes: readonly
   const { reader } = request;
   const { openings, panel } = input;
   const { openingPlan: said } = reader.words;
-  const depth = Math.min(...openings.map(({ cutDepthMm }) => cutDepthMm));
+  const depths = openings.flatMap(({ cutDepthMm }) => (cutDepthMm === undefined ? [] : [cutDepthMm]));
   const sheet = openSheet({
     name: 'opening-plan', title: said.title, ...request, isToScale: true,
-    notes: [...(openings.length === 0 ? [] : [said.note(lengthText(reader, depth, 1))]), ...notes],
+    notes: [...(depths.length === openings.length && depths.length > 0 ? [said.note(lengthText(reader, Math.min(...depths), 1))] : [said.noDepth]), ...notes],
     description: said.describe(
       said.openings(openings.length), areaText(reader, sum(openings.map(({ areaM2 }) => areaM2))), lengthText(reader, input.cutLengthM * 1000)),
     legend: legendOf(input, reader),

@@ -1,3 +1,5 @@
+import { reportWords } from './report-english.js';
+
 /** Every word of the drawings and reports in English: the first language, and the shape of every other. */
 const words = {
   language: 'en',
@@ -45,6 +47,7 @@ const words = {
     taper: 'outer edge of taper',
     datum: 'datum',
     note: (depth: string) => `Measure from the datum corner. Saw no deeper than ${depth}; try the depth on a scrap edge and look for wiring and tanks below first.`,
+    noDepth: 'Measure from the datum corner. No safe saw depth is known: read the findings before cutting.',
     notListed: (count: number) => `${count} values found no room here; the table of corners lists them all.`,
   },
   piecePlan: {
@@ -129,6 +132,7 @@ const words = {
     overlap: 'Lay the crosses of neighbouring tiles on each other.',
     forward: 'forward',
   },
+  ...reportWords,
 } as const;
 
 /** The same keys with any text: what a translation has to fill in. */

@@ -1,0 +1,116 @@
+import type { EstimateLine } from '#lib/estimate';
+import { percentText, upTo, type Reader } from '../reader.js';
+import { facts, flow, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section } from './document.js';
+import type { ReportRequest } from './request.js';
+import { dateText, moneyText, quantityText, unitName, word } from './said.js';
+
+export function costSections(request: ReportRequest): readonly Section[] {
+  const { estimate, reader } = request;
+  const { sections, cost } = reader.words;
+  return [
+    flow('cost', 1, sections.cost, [sectionTable(request), rangeTable(request), paragraph(cost.rangeNote)]),
+    flow('drivers', 2, sections.drivers, driverBlocks(request)),
+    flow('causes', 2, sections.causes, [causeTable(request)]),
+    flow('lines', 2, sections.costLines, estimate.lines.length === 0 ? [paragraph(reader.words.report.none)] : [lineTable(request)]),
+  ];
+}
+
+/** From the sections down to the total, each step of the roll-up on a row of its own. */
+function sectionTable({ estimate: { sections, totals }, reader }: ReportRequest): Block {
+  const { columns, cost } = reader.words;
+  const total = (name: string, amount: typeof totals.net): Row => ({ ...row(name, moneyText(reader, amount)), emphasis: 'total' });
+  return table(cost.sections, [wide(columns.item), numeric(columns.amount)], [
+    ...sections.map(({ title, amount }) => row(title, moneyText(reader, amount))),
+    total(cost.net, totals.net),
+    row(cost.overhead, moneyText(reader, totals.overhead)),
+    row(cost.profit, moneyText(reader, totals.profit)),
+    { ...row(cost.contingency, moneyText(reader, totals.contingency)), note: totals.contingencyBasis },
+    ...totals.taxes.map(({ name, percent, base, amount }) => row(cost.tax(name, percent, moneyText(reader, base)), moneyText(reader, amount))),
+    total(cost.total, totals.total),
+  ]);
+}
+
+function rangeTable({ estimate: { totals: { range } }, reader }: ReportRequest): Block {
+  const said = reader.words.cost;
+  return table(said.range, [numeric(said.p10), numeric(said.p50), numeric(said.p80), numeric(said.p90)],
+    [row(...[range.p10, range.p50, range.p80, range.p90].map((amount) => moneyText(reader, amount)))]);
+}
+
+function driverBlocks({ estimate: { totals }, reader }: ReportRequest): readonly Block[] {
+  const { columns, cost, report } = reader.words;
+  if (totals.drivers.length === 0) return [paragraph(report.none)];
+  return [table(cost.drivers, [wide(columns.item), numeric(columns.share)], totals.drivers.map(({ name, shareOfVariance }) => row(name, percentText(reader, shareOfVariance, 1))))];
+}
+
+function causeTable({ estimate: { totals }, reader }: ReportRequest): Block {
+  const { columns, cost } = reader.words;
+  return table(cost.byCause, [wide(columns.cause), numeric(columns.amount)], [
+    ...totals.byCause.map(({ causeClass, amount }) => row(word(cost.causes, causeClass), moneyText(reader, amount))),
+    row(cost.parts, moneyText(reader, totals.parts)),
+    row(cost.labour, moneyText(reader, totals.labour)),
+  ]);
+}
+
+function lineTable({ estimate: { lines }, reader }: ReportRequest): Block {
+  const { columns, cost } = reader.words;
+  return table(reader.words.sections.costLines,
+    [narrow(columns.line), wide(columns.what, 3), numeric(columns.quantity), numeric(columns.price), numeric(columns.amount), narrow(columns.cause), narrow(columns.kind)],
+    lines.map((line) => ({
+      ...row(line.code, line.title, quantityText(reader, line.purchaseQuantity, line.unit), priceText(line, reader), moneyText(reader, line.amount),
+        word(cost.causes, line.causeClass), word(cost.partOrLabour, line.partOrLabour)),
+      note: [
+        cost.netOf(quantityText(reader, line.netQuantity, line.unit), quantityText(reader, line.wasteQuantity, line.unit)),
+        ...(line.packs ?? []).map(({ name, count }) => `${upTo(reader, count, 0)} × ${name}`),
+      ].join('; '),
+    })));
+}
+
+/** How the amount comes about: what it was priced with, times the price. */
+const priceText = ({ pricedQuantity, unitPrice, pricedPer }: EstimateLine, reader: Reader): string =>
+  reader.words.cost.priced(upTo(reader, Number(pricedQuantity), 6), moneyText(reader, unitPrice), unitName(pricedPer, reader));
+
+const cautionOrder = { danger: 0, warning: 1, caution: 2 } as const;
+
+export function cautionSection(request: ReportRequest): Section {
+  return flow('cautions', 1, request.reader.words.sections.cautions, [paragraph(request.reader.words.cautions.lead), ...cautionCallouts(request)]);
+}
+
+export const cautionCallouts = ({ estimate: { cautions }, reader }: ReportRequest): readonly Callout[] =>
+  [...cautions].sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity]).map(({ severity, text, because, source }) => ({
+    kind: 'callout', severity, label: reader.words.cautions.severities[severity], text, small: [because, reader.words.cautions.source(source)].filter((part) => part !== '').join(' '),
+  }));
+
+export function assumptionSection({ estimate: { assumptions }, reader }: ReportRequest): Section {
+  const { columns, assumptions: said, sections } = reader.words;
+  if (assumptions.length === 0) return flow('assumptions', 1, sections.assumptions, [paragraph(said.none)]);
+  return flow('assumptions', 1, sections.assumptions, [
+    paragraph(said.lead),
+    table(sections.assumptions, [wide(columns.assumption, 2), wide(columns.value), wide(columns.because, 3), narrow(columns.source)],
+      assumptions.map(({ at, meaning, value, because, source }) => ({ ...row(meaning, value, because, source), note: at }))),
+  ]);
+}
+
+export function closingSections(request: ReportRequest): readonly Section[] {
+  const { estimate: { provenance }, issue, reader } = request;
+  const { provenance: said, sections, revisions, columns, signature } = reader.words;
+  return [
+    flow('provenance', 1, sections.provenance, [
+      paragraph(said.lead),
+      facts(sections.provenance, [
+        [said.engine, provenance.engineVersion], [said.edition, provenance.edition], [said.hash, provenance.catalogueHash],
+        [said.seed, String(provenance.seed)], [said.priceList, provenance.priceList], [said.labourRates, provenance.labourRates],
+      ]),
+    ]),
+    flow('revisions', 1, sections.revisions, issue.history.length === 0 ? [paragraph(revisions.only)] : [
+      table(sections.revisions, [numeric(columns.number), narrow(columns.when), wide(columns.reason), numeric(columns.total)],
+        issue.history.map(({ number, madeAt, reason, total }) => row(String(number), dateText(reader, madeAt), reason, total))),
+    ]),
+    ...(issue.changes.length === 0 ? [] : [flow('comparison', 2, sections.comparison, [
+      table(sections.comparison, [wide(columns.what), numeric(columns.before), numeric(columns.after)], issue.changes.map(({ what, before, after }) => row(what, before, after))),
+    ])]),
+    flow('signature', 1, sections.signature, [
+      paragraph(signature.lead), { kind: 'signature', fields: [signature.name, signature.place, signature.date, signature.signature] },
+    ]),
+  ];
+}
+

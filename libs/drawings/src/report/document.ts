@@ -1,0 +1,122 @@
+import type { PaperName } from '../sheet/formats.js';
+
+/** A report as structure: what is said and in which order, before anybody decides how it looks. */
+export interface ReportDocument {
+  readonly kind: 'estimate-report' | 'job-pack';
+  readonly title: string;
+  readonly subtitle: string;
+  /** BCP 47 language of the words. */
+  readonly language: string;
+  readonly paper: PaperName;
+  /** ISO 8601 instant; also the date inside the PDF, so that equal input gives equal bytes. */
+  readonly madeAt: string;
+  readonly letterhead: Letterhead;
+  /** Stands at the foot of each page. */
+  readonly runningFoot: string;
+  readonly words: { readonly contents: string; readonly page: string; readonly of: string };
+  readonly sections: readonly Section[];
+}
+
+export interface Letterhead {
+  readonly name: string;
+  readonly lines: readonly string[];
+  readonly logo?: Logo;
+}
+
+/** A picture that the upload checked for type and size. */
+export interface Logo {
+  readonly type: 'image/png' | 'image/jpeg';
+  readonly base64: string;
+}
+
+/** `task` sections start a page and are set large; `template` pages carry one drawing at full size. */
+export interface Section {
+  readonly id: string;
+  readonly level: 1 | 2;
+  readonly title: string;
+  readonly layout: 'flow' | 'task' | 'template';
+  readonly blocks: readonly Block[];
+}
+
+export type Block = Paragraph | List | Facts | Table | FigureBlock | Callout | Ticks | SignatureBlock;
+
+export interface Paragraph {
+  readonly kind: 'paragraph';
+  readonly text: string;
+}
+
+export interface List {
+  readonly kind: 'list';
+  readonly items: readonly string[];
+}
+
+/** Names and values, two columns without a header row. */
+export interface Facts {
+  readonly kind: 'facts';
+  readonly caption: string;
+  readonly rows: readonly { readonly name: string; readonly value: string }[];
+}
+
+export interface Column {
+  readonly title: string;
+  readonly align: 'start' | 'end';
+  /** Share of the width that is left after narrow columns; absent means as narrow as its content. */
+  readonly share?: number;
+}
+
+export interface Table {
+  readonly kind: 'table';
+  readonly caption: string;
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+}
+
+export interface Row {
+  readonly cells: readonly string[];
+  /** A second line below the first cell's text. */
+  readonly note?: string;
+  readonly emphasis?: 'total' | 'fails' | 'hold';
+}
+
+export interface FigureBlock {
+  readonly kind: 'figure';
+  readonly name: string;
+  readonly caption: string;
+  readonly alt: string;
+  readonly svg: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** The same drawing laid out for a narrow screen; only in documents made for one. */
+  readonly narrowSvg?: string;
+}
+
+export interface Callout {
+  readonly kind: 'callout';
+  readonly severity: 'danger' | 'warning' | 'caution' | 'note';
+  readonly label: string;
+  readonly text: string;
+  readonly small: string;
+}
+
+export interface Ticks {
+  readonly kind: 'ticks';
+  readonly items: readonly { readonly text: string; readonly isHold: boolean }[];
+}
+
+export interface SignatureBlock {
+  readonly kind: 'signature';
+  readonly fields: readonly string[];
+}
+
+export const paragraph = (text: string): Paragraph => ({ kind: 'paragraph', text });
+export const list = (items: readonly string[]): List => ({ kind: 'list', items });
+export const facts = (caption: string, rows: readonly (readonly [string, string])[]): Facts =>
+  ({ kind: 'facts', caption, rows: rows.map(([name, value]) => ({ name, value })) });
+export const table = (caption: string, columns: readonly Column[], rows: readonly Row[]): Table => ({ kind: 'table', caption, columns, rows });
+export const wide = (title: string, share = 1): Column => ({ title, align: 'start', share });
+export const narrow = (title: string): Column => ({ title, align: 'start' });
+export const numeric = (title: string): Column => ({ title, align: 'end' });
+export const row = (...cells: readonly string[]): Row => ({ cells });
+
+export const flow = (id: string, level: 1 | 2, title: string, blocks: readonly Block[]): Section => ({ id, level, title, layout: 'flow', blocks });
+export const task = (id: string, title: string, blocks: readonly Block[]): Section => ({ id, level: 1, title, layout: 'task', blocks });

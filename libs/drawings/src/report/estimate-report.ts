@@ -1,0 +1,35 @@
+import type { ReportDocument, Section } from './document.js';
+import { assumptionSection, cautionSection, closingSections, costSections } from './cost-sections.js';
+import { basisSections, identitySection, scopeSections, summarySection } from './opening-sections.js';
+import type { ReportRequest } from './request.js';
+import { dateText } from './said.js';
+import { checkSection, coreSection, laminateSection, processSections } from './work-sections.js';
+
+/** The report a surveyor attaches: the same structure becomes the PDF and the page on a screen. */
+export const reportOf = (request: ReportRequest): ReportDocument => documentOf(request, 'estimate-report', request.reader.words.report.kind, [
+  identitySection(request),
+  summarySection(request),
+  ...basisSections(request),
+  ...scopeSections(request),
+  coreSection(request),
+  laminateSection(request),
+  checkSection(request),
+  ...processSections(request),
+  ...costSections(request),
+  cautionSection(request),
+  assumptionSection(request),
+  ...closingSections(request),
+]);
+
+/** The frame that report and job pack share. */
+export function documentOf(request: ReportRequest, kind: ReportDocument['kind'], title: string, sections: readonly Section[]): ReportDocument {
+  const { estimate, issue, reader, paper } = request;
+  const { report, identity } = reader.words;
+  return {
+    kind, title: `${title}: ${estimate.title}`, subtitle: report.subtitle(estimate.scope.panel.name), language: reader.words.language, paper, madeAt: issue.madeAt,
+    letterhead: issue.letterhead,
+    runningFoot: `${identity.estimate} ${issue.id} · ${identity.revision} ${issue.revision} · ${dateText(reader, issue.madeAt)}`,
+    words: { contents: report.contents, page: report.pageWord, of: report.pageOf },
+    sections,
+  };
+}

@@ -1,0 +1,94 @@
+import type { DrawingRequest } from '../drawing-request.js';
+import { figure, papers, phone, type SheetFormat } from '../sheet/formats.js';
+import { snugFigure } from '../sheet/snug.js';
+import { svgOf, type Drawing } from '../sheet/svg.js';
+import { batchCard } from '../work/batch-card.js';
+import { gantt } from '../work/gantt.js';
+import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
+import { jointSection } from '../joint/section.js';
+import { defectMap } from '../deck/defect-map.js';
+import { openingPlan } from '../deck/opening-plan.js';
+import { piecePlan } from '../deck/piece-plan.js';
+import { plyPlan } from '../deck/ply-plan.js';
+import { sheetLayout } from '../deck/sheet-layout.js';
+import type { FigureBlock } from './document.js';
+import {
+  batchInput, checkBars, defectMapInput, ganttInput, openingPlanInput, piecePlanInput, plyPlanInput, sectionInput, sheetLayoutInputs,
+} from './inputs.js';
+import type { ReportRequest } from './request.js';
+
+/** Side margins of a report page in mm. */
+export const PAGE_SIDE_MM = 17;
+
+export const figureWidthMm = ({ paper }: ReportRequest): number => papers[paper].widthMm - 2 * PAGE_SIDE_MM;
+
+type Make = (request: DrawingRequest) => Drawing;
+
+/** A drawing as a figure of the page's width, no higher than it has to be; on screens with a narrow twin. */
+export function figureOf(request: ReportRequest, make: Make, tallestMm: number): FigureBlock {
+  const drawn = (format: SheetFormat): Drawing => make({ format, reader: request.reader, block: { job: '', reference: '', made: '', sheet: '' } });
+  return figureBlock(request, snugFigure(drawn, figureWidthMm(request), tallestMm), () => drawn(phone));
+}
+
+/** A drawing as a figure of a fixed height. */
+export function fixedFigure(request: ReportRequest, make: Make, heightMm: number): FigureBlock {
+  const drawn = (format: SheetFormat): Drawing => make({ format, reader: request.reader, block: { job: '', reference: '', made: '', sheet: '' } });
+  return figureBlock(request, drawn(figure(figureWidthMm(request), heightMm)), () => drawn({ ...phone, heightMm: Math.max(60, Math.min(phone.heightMm, heightMm)) }));
+}
+
+/** Drawings of one name may stand several times on a page of HTML, so that each gets identifiers of its own. */
+export function figureBlock({ medium }: ReportRequest, drawing: Drawing, narrow: (() => Drawing) | undefined): FigureBlock {
+  const small = medium === 'screen' && narrow !== undefined ? narrow() : undefined;
+  return {
+    kind: 'figure', name: drawing.name, caption: drawing.title, alt: drawing.description,
+    svg: svgOf(drawing), widthMm: drawing.widthMm, heightMm: drawing.heightMm,
+    ...(small === undefined ? {} : { narrowSvg: svgOf({ ...small, name: `${small.name}-narrow` }) }),
+  };
+}
+
+const MOST_HEIGHT_MM = 200;
+
+export const defectMapFigure = (request: ReportRequest): FigureBlock =>
+  figureOf(request, (drawing) => defectMap(defectMapInput(request), drawing), MOST_HEIGHT_MM);
+
+export const openingPlanFigure = (request: ReportRequest): FigureBlock =>
+  figureOf(request, (drawing) => openingPlan(openingPlanInput(request), drawing), MOST_HEIGHT_MM);
+
+/** All pieces, or those of one opening at a larger scale. */
+export const piecePlanFigure = (request: ReportRequest, opening: string | undefined): FigureBlock =>
+  figureOf(request, (drawing) => named(piecePlan(piecePlanInput(request, opening), drawing), opening), MOST_HEIGHT_MM);
+
+export const plyPlanFigure = (request: ReportRequest, opening: string | undefined): FigureBlock =>
+  figureOf(request, (drawing) => named(plyPlan(plyPlanInput(request, opening), drawing), opening), MOST_HEIGHT_MM);
+
+const named = (drawing: Drawing, opening: string | undefined): Drawing =>
+  (opening === undefined ? drawing : { ...drawing, name: `${drawing.name}-${opening.toLowerCase().replace(/[^a-z0-9]+/g, '-')}` });
+
+export const sheetFigures = (request: ReportRequest): readonly FigureBlock[] =>
+  sheetLayoutInputs(request).map((input, index) => figureOf(request, (drawing) => {
+    const laid = sheetLayout(input, drawing);
+    return { ...laid, name: `${laid.name}-${index + 1}` };
+  }, MOST_HEIGHT_MM));
+
+export const sectionFigure = (request: ReportRequest): FigureBlock =>
+  fixedFigure(request, (drawing) => jointSection(sectionInput(request), drawing), 100);
+
+export const chartFigure = (request: ReportRequest): FigureBlock => {
+  const bars = checkBars(request);
+  return fixedFigure(request, (drawing) => utilisationChart(bars, drawing), chartHeightMm(bars.length));
+};
+
+const TASK_ROW_MM = 5.4;
+
+export function ganttFigures(request: ReportRequest): readonly FigureBlock[] {
+  const { reader } = request;
+  const input = ganttInput(request);
+  const block = { job: '', reference: '', made: '', sheet: '' };
+  const heightMm = Math.min(MOST_HEIGHT_MM, input.tasks.length * TASK_ROW_MM + 30);
+  const narrow = request.medium === 'screen' ? gantt(input, { format: { ...phone, heightMm: Math.min(400, input.tasks.length * TASK_ROW_MM + 45) }, reader, block }) : [];
+  return gantt(input, { format: figure(figureWidthMm(request), heightMm), reader, block })
+    .map((drawing, index) => figureBlock(request, drawing, narrow[index] === undefined ? undefined : () => narrow[index]));
+}
+
+export const batchFigures = (request: ReportRequest): readonly FigureBlock[] =>
+  request.estimate.process.batches.map((batch) => fixedFigure(request, (drawing) => batchCard(batchInput(request, batch), drawing), 205));

@@ -1,0 +1,117 @@
+import { escaped } from '../sheet/svg.js';
+import type { Block, Callout, Column, FigureBlock, ReportDocument, Row, Section, Table } from './document.js';
+import { stylesheet } from './stylesheet.js';
+
+/** What the page may do: show its own text, its own style and pictures that it carries inside. Nothing else. */
+export const contentSecurityPolicy = (styleHash: string): string =>
+  `default-src 'none'; style-src 'sha256-${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`;
+
+export interface HtmlOptions {
+  /** Base64 SHA-256 of `stylesheet`, worked out by the caller: rooms do no cryptography. */
+  readonly styleHash: string;
+}
+
+/** The report as one self-contained page for a browser: no script, no font, no file beside it. */
+export function htmlOf(report: ReportDocument, { styleHash }: HtmlOptions): string {
+  return [
+    '<!doctype html>',
+    `<html lang="${escaped(report.language)}">`,
+    '<head>',
+    '<meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="${escaped(contentSecurityPolicy(styleHash))}">`,
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    '<meta name="referrer" content="no-referrer">',
+    `<title>${escaped(report.title)}</title>`,
+    `<style>${stylesheet}</style>`,
+    '</head>',
+    `<body class="${report.kind} ${report.paper}">`,
+    headerHtml(report),
+    navHtml(report),
+    '<main id="report">',
+    ...nested(report.sections),
+    '</main>',
+    `<footer><p>${escaped(report.runningFoot)}</p></footer>`,
+    '</body>',
+    '</html>',
+  ].join('\n') + '\n';
+}
+
+function headerHtml({ letterhead, title, subtitle }: ReportDocument): string {
+  const logo = letterhead.logo === undefined ? '' : `<img alt="${escaped(letterhead.name)}" src="data:${letterhead.logo.type};base64,${escaped(letterhead.logo.base64)}">`;
+  const lines = [letterhead.name, ...letterhead.lines].filter((line) => line !== '').map((line) => `<span>${bdi(line)}</span>`).join('');
+  const head = logo === '' && lines === '' ? '' : `<p class="letterhead">${logo}${lines}</p>`;
+  return `<header>${head}<h1>${bdi(title)}</h1><p class="subtitle">${bdi(subtitle)}</p></header>`;
+}
+
+function navHtml({ sections, words }: ReportDocument): string {
+  const items = sections.filter(({ level, layout }) => level === 1 && layout !== 'template').map(({ id, title }) => `<li><a href="#${escaped(id)}">${bdi(title)}</a></li>`);
+  return `<nav aria-labelledby="contents"><h2 id="contents">${escaped(words.contents)}</h2><ol>${items.join('')}</ol></nav>`;
+}
+
+/** Text that might run from right to left must not turn round what stands beside it. */
+const bdi = (text: string): string => (/[\u0590-\u08FF\u200E\u200F\u202A-\u202E\u2066-\u2069\uFB1D-\uFEFC]/.test(text) ? `<bdi>${escaped(text)}</bdi>` : escaped(text));
+
+/** Second-level sections lie inside the first-level one before them. */
+function nested(sections: readonly Section[]): readonly string[] {
+  const parts: string[] = [];
+  let isOpen = false;
+  for (const section of sections) {
+    if (section.level === 1 && isOpen) parts.push('</section>');
+    parts.push(sectionHtml(section));
+    if (section.level === 1) isOpen = true;
+    else parts.push('</section>');
+  }
+  return isOpen ? [...parts, '</section>'] : parts;
+}
+
+function sectionHtml({ id, level, title, layout, blocks }: Section): string {
+  const tag = level === 1 ? 'h2' : 'h3';
+  return [`<section class="${layout}" aria-labelledby="${escaped(id)}"><${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`, ...blocks.map((block, index) => blockHtml(block, `${id}-${index}`))].join('\n');
+}
+
+function blockHtml(block: Block, id: string): string {
+  switch (block.kind) {
+    case 'paragraph': return `<p>${bdi(block.text)}</p>`;
+    case 'list': return `<ul>${block.items.map((item) => `<li>${bdi(item)}</li>`).join('')}</ul>`;
+    case 'facts': return `<dl>${block.rows.map(({ name, value }) => `<div><dt>${bdi(name)}</dt><dd>${bdi(value)}</dd></div>`).join('')}</dl>`;
+    case 'table': return tableHtml(block, id);
+    case 'figure': return figureHtml(block, id);
+    case 'callout': return calloutHtml(block);
+    case 'ticks': return `<ul class="ticks">${block.items.map(({ text, isHold }) => `<li${isHold ? ' class="hold"' : ''}>${bdi(text)}</li>`).join('')}</ul>`;
+    case 'signature': return `<dl class="signature">${block.fields.map((field) => `<div><dt>${bdi(field)}</dt><dd></dd></div>`).join('')}</dl>`;
+  }
+}
+
+/** Wide tables scroll inside a region that the keyboard can reach. */
+function tableHtml({ caption, columns, rows }: Table, id: string): string {
+  const heads = columns.map((column) => `<th scope="col"${endClass(column)}>${bdi(column.title)}</th>`).join('');
+  return `<div class="scroll" role="region" aria-labelledby="${escaped(id)}" tabindex="0"><table><caption id="${escaped(id)}">${bdi(caption)}</caption>`
+    + `<thead><tr>${heads}</tr></thead><tbody>${rows.map((one) => rowHtml(one, columns)).join('')}</tbody></table></div>`;
+}
+
+const endClass = ({ align }: Column): string => (align === 'end' ? ' class="end"' : '');
+
+function rowHtml({ cells, note, emphasis }: Row, columns: readonly Column[]): string {
+  const noteAt = noteColumn(columns);
+  const cellHtml = cells.map((cell, index) => {
+    const small = note !== undefined && index === noteAt ? `<small>${bdi(note)}</small>` : '';
+    return `<td${endClass(columns[index])}>${bdi(cell)}${small}</td>`;
+  }).join('');
+  return `<tr${emphasis === undefined ? '' : ` class="${emphasis}"`}>${cellHtml}</tr>`;
+}
+
+/** A note stands under the widest column. */
+export const noteColumn = (columns: readonly Column[]): number => {
+  const shares = columns.map(({ share }) => share ?? 0);
+  return Math.max(0, shares.indexOf(Math.max(...shares)));
+};
+
+function figureHtml({ svg, narrowSvg, caption, name }: FigureBlock, id: string): string {
+  const own = (drawing: string, suffix: string): string => drawing.replaceAll(`${name}${suffix}-title`, `${id}${suffix}-title`).replaceAll(`${name}${suffix}-desc`, `${id}${suffix}-desc`);
+  const narrow = narrowSvg === undefined ? '' : `<div class="narrow">${own(narrowSvg, '-narrow')}</div>`;
+  const caption2 = caption === '' ? '' : `<figcaption>${bdi(caption)}</figcaption>`;
+  return `<figure><div class="${narrow === '' ? 'only' : 'broad'}">${own(svg, '')}</div>${narrow}${caption2}</figure>`;
+}
+
+const calloutHtml = ({ severity, label, text, small }: Callout): string =>
+  `<div class="callout ${severity}"><p><strong>${bdi(label)}.</strong> ${bdi(text)}</p>${small === '' ? '' : `<p class="small">${bdi(small)}</p>`}</div>`;

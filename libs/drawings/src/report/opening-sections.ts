@@ -1,0 +1,188 @@
+import { datumOf, listedCorners } from '../deck/opening-plan.js';
+import { conditionText } from '../deck/defect-map.js';
+import { areaText, dimensionText, lengthText, percentText, upTo } from '../reader.js';
+import type { Reading } from '#lib/extent';
+import type { Opening } from '#lib/estimate';
+import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Section, type Table } from './document.js';
+import { defectMapFigure, openingPlanFigure } from './figures.js';
+import { panelOf } from './inputs.js';
+import type { ReportRequest } from './request.js';
+import { dateText, daysText, hoursText, moneyRangeText, moneyText, rangeText, word } from './said.js';
+
+/** Who, what, when and why: the first thing an insurer reads. */
+export function identitySection(request: ReportRequest): Section {
+  const { estimate, record, issue, reader } = request;
+  const said = reader.words.identity;
+  const craft = craftText(request);
+  const rows: readonly (readonly [string, string])[] = [
+    [said.estimate, issue.id],
+    ...(estimate.reference === undefined ? [] : [[said.reference, estimate.reference] as const]),
+    [said.revision, String(issue.revision)],
+    [said.madeAt, dateText(reader, issue.madeAt)],
+    ...(issue.madeBy === undefined ? [] : [[said.madeBy, issue.madeBy] as const]),
+    ...(issue.letterhead.name === '' ? [] : [[said.organisation, issue.letterhead.name] as const]),
+    ...(craft === '' ? [] : [[said.craft, craft] as const]),
+    [said.panel, record.panel.name ?? estimate.scope.panel.name],
+  ];
+  return flow('identity', 1, reader.words.sections.identity, [
+    facts(reader.words.sections.identity, rows),
+    paragraph(issue.purpose ?? said.defaultPurpose),
+  ]);
+}
+
+function craftText({ record: { craft }, reader }: ReportRequest): string {
+  const said = reader.words.identity;
+  if (craft === undefined) return '';
+  return [
+    ...(craft.craftType === undefined ? [] : [word(said.craftTypes, craft.craftType)]),
+    ...(craft.lengthHullM === undefined ? [] : [said.hullLength(`${upTo(reader, craft.lengthHullM, 2)} m`)]),
+    ...(craft.yearBuilt === undefined ? [] : [said.built(String(craft.yearBuilt))]),
+    ...(craft.designCategory === undefined ? [] : [said.category(craft.designCategory)]),
+  ].join(', ');
+}
+
+export function summarySection({ estimate: { summary }, reader }: ReportRequest): Section {
+  const said = reader.words.summary;
+  return flow('summary', 1, reader.words.sections.summary, [
+    facts(reader.words.sections.summary, [
+      [said.total, moneyText(reader, summary.total)],
+      [said.range, moneyRangeText(reader, summary.totalRange)],
+      [said.opened, areaText(reader, summary.openedAreaM2)],
+      [said.cut, lengthText(reader, summary.cutLengthM * 1000)],
+      [said.sheets, upTo(reader, summary.coreSheets, 0)],
+      [said.resin, `${upTo(reader, summary.mixedResinL, 2)} l`],
+      [said.labour, rangeText(reader, summary.labourH, (hours) => hoursText(reader, hours))],
+      [said.days, rangeText(reader, summary.workingDays, (days) => daysText(reader, days))],
+      [said.verdict, word(said.verdicts, summary.verdict)],
+    ]),
+    paragraph(said.rangeExplained),
+  ]);
+}
+
+const MOST_READINGS = 120;
+
+/** What the extent rests on, with every reading that was used. */
+export function basisSections(request: ReportRequest): readonly Section[] {
+  const { estimate: { scope, limits }, record, reader } = request;
+  const said = reader.words.basis;
+  const readings = record.survey?.readings ?? [];
+  const rows: readonly (readonly [string, string])[] = [
+    [said.evidence, word(said.grades, scope.evidence)],
+    [said.damaged, rangeText(reader, scope.damagedAreaM2, (area) => areaText(reader, area))],
+    ...(readings.length === 0 ? [] : [[said.readings, upTo(reader, readings.length, 0)] as const]),
+    ...scope.contours.map(({ probability, areaM2 }) => [said.contour(percentText(reader, probability)), areaText(reader, areaM2)] as const),
+    ...(record.cause === undefined ? [] : [[said.cause, causeText(request)] as const]),
+  ];
+  return [
+    flow('basis', 1, reader.words.sections.basis, [facts(reader.words.sections.basis, rows)]),
+    flow('limits', 2, reader.words.sections.limits, [limits.length === 0 ? paragraph(reader.words.report.none) : list(limits)]),
+    flow('defect', 2, reader.words.sections.defect, [defectMapFigure(request), ...zoneTable(request), ...readingTable(readings, request)]),
+  ];
+}
+
+function causeText({ record, reader }: ReportRequest): string {
+  const cause = word(reader.words.basis.causes, record.cause?.cause ?? 'unknown');
+  const note = record.cause?.note;
+  return note === undefined ? cause : `${cause}: ${note}`;
+}
+
+function zoneTable({ estimate: { scope }, reader }: ReportRequest): readonly Table[] {
+  const said = reader.words.columns;
+  if (scope.zones.length === 0) return [];
+  return [table(said.zone, [narrow(said.zone), wide(said.condition), numeric(said.area)],
+    scope.zones.map(({ id, condition, areaM2 }) => row(id, conditionText(condition, reader), areaText(reader, areaM2))))];
+}
+
+function readingTable(readings: readonly Reading[], { reader }: ReportRequest): readonly Block[] {
+  const { columns, basis } = reader.words;
+  if (readings.length === 0) return [];
+  const unit = reader.units === 'us' ? '' : ' mm';
+  const rows = readings.slice(0, MOST_READINGS).map((reading, index) => row(
+    String(index + 1), `${dimensionText(reader, reading.at[0])}${unit}`, `${dimensionText(reader, reading.at[1])}${unit}`, basis.readingKinds[reading.kind],
+    `${resultText(reading, reader)}${reading.isUnreliable === true ? ` (${basis.doubtful})` : ''}`,
+  ));
+  return [
+    table(basis.readingTable, [numeric(columns.number), numeric('x'), numeric('y'), narrow(columns.kind), wide(columns.result)], rows),
+    ...(readings.length > MOST_READINGS ? [paragraph(basis.moreReadings(upTo(reader, MOST_READINGS, 0), upTo(reader, readings.length, 0)))] : []),
+  ];
+}
+
+function resultText(reading: Reading, reader: ReportRequest['reader']): string {
+  const { basis } = reader.words;
+  switch (reading.kind) {
+    case 'sounding': return basis.hammer[reading.sound];
+    case 'moisture': return upTo(reader, reading.value, 2);
+    case 'plug': return [basis.plug[reading.condition], ...(reading.moisturePercent === undefined ? [] : [`${upTo(reader, reading.moisturePercent, 1)} %`])].join(', ');
+  }
+}
+
+export function scopeSections(request: ReportRequest): readonly Section[] {
+  const { estimate: { scope }, reader } = request;
+  const said = reader.words.scope;
+  const area = (value: number): string => areaText(reader, value);
+  return [
+    flow('scope', 1, reader.words.sections.scope, [
+      facts(said.areas, [
+        [said.panelArea, area(scope.panel.areaM2)], [said.opened, area(scope.openedAreaM2)], [said.retained, area(scope.retainedAreaM2)],
+        [said.undercut, area(scope.undercutAreaM2)], [said.taperBand, area(scope.taperBandM2)],
+      ]),
+    ]),
+    flow('included', 2, reader.words.sections.included, [scope.included.length === 0 ? paragraph(reader.words.report.none) : list(scope.included)]),
+    flow('excluded', 2, reader.words.sections.excluded, [scope.excluded.length === 0 ? paragraph(reader.words.report.none) : list(scope.excluded)]),
+    flow('openings', 2, reader.words.sections.openings, [openingPlanFigure(request), openingTable(request), ...cornerTable(request)]),
+    ...(scope.fittings.length === 0 ? [] : [flow('fittings', 2, reader.words.sections.fittings, [fittingTable(request)])]),
+    ...(scope.findings.length === 0 ? [] : [flow('findings', 2, reader.words.sections.findings, findingCallouts(request))]),
+    flow('method', 2, reader.words.sections.method, [methodTable(request)]),
+  ];
+}
+
+function openingTable({ estimate: { scope }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  return table(reader.words.sections.openings,
+    [narrow(said.opening), numeric(said.area), numeric(said.cutLength), numeric(said.cutDepth), numeric(said.undercut), wide(said.reason)],
+    scope.openings.map(({ label, areaM2, cutLengthM, cutDepthMm, undercutAreaM2, reason }) =>
+      row(label, areaText(reader, areaM2), lengthText(reader, cutLengthM * 1000), cutDepthMm === undefined ? reader.words.report.notEstablished : lengthText(reader, cutDepthMm, 1), areaText(reader, undercutAreaM2), reason)));
+}
+
+/** Corner by corner as a person with two tapes marks them out, with a diagonal to check the square. */
+export function cornerTable(request: ReportRequest, only?: string): readonly Block[] {
+  const { estimate: { scope }, reader } = request;
+  const { columns, scope: said } = reader.words;
+  const openings = scope.openings.filter(({ label }) => only === undefined || label === only);
+  const [datumX, datumY] = datumOf(panelOf(request));
+  const unit = reader.units === 'us' ? 'ft in' : 'mm';
+  const rows = openings.flatMap((opening) => listedCorners(opening).map(([x, y], index) =>
+    row(opening.label, String(index + 1), dimensionText(reader, x - datumX), dimensionText(reader, y - datumY), index === 0 ? diagonalText(opening, request) : '')));
+  const radii = [...new Set(openings.map(({ cornerRadiusMm }) => cornerRadiusMm))];
+  if (rows.length === 0) return [];
+  return [
+    table(said.corners, [narrow(columns.opening), numeric(columns.corner), numeric(columns.xFromDatum(unit)), numeric(columns.yFromDatum(unit)), numeric(columns.diagonal)], rows),
+    ...radii.map((radius) => paragraph(said.roundCorners(lengthText(reader, radius)))),
+  ];
+}
+
+function diagonalText({ sawLine }: Opening, { reader }: ReportRequest): string {
+  if (sawLine.length < 4) return '';
+  const [[ax, ay], , [cx, cy]] = sawLine;
+  return lengthText(reader, Math.hypot(cx - ax, cy - ay));
+}
+
+export function fittingTable({ estimate: { scope }, reader }: ReportRequest): Table {
+  const { columns, scope: said } = reader.words;
+  return table(reader.words.sections.fittings, [wide(columns.fitting), narrow(columns.kind), narrow(columns.place), numeric(columns.holes), wide(columns.work, 2)],
+    scope.fittings.map(({ id, kind, where, holes, work, isHighlyLoaded }) => ({
+      ...row(id, word(said.fittingKinds, kind), word(said.where, where), upTo(reader, holes, 0), work.map((one) => word(said.work, one)).join(', ')),
+      ...(isHighlyLoaded ? { note: said.highlyLoaded } : {}),
+    })));
+}
+
+const severityOf = { stop: 'danger', warn: 'warning', note: 'note' } as const;
+
+const findingCallouts = ({ estimate: { scope }, reader }: ReportRequest): readonly Callout[] =>
+  scope.findings.map(({ severity, text }) => ({ kind: 'callout', severity: severityOf[severity], label: reader.words.scope.severities[severity], text, small: '' }));
+
+function methodTable({ estimate: { scope }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  return table(reader.words.sections.method, [wide(said.choice), wide(said.value), wide(said.reason, 2)], scope.method.map(({ choice, value, reason }) => row(choice, value, reason)));
+}
+

@@ -1,0 +1,63 @@
+import type { MoneyJson } from '#lib/money';
+import type { MoneyRange, Range } from '#lib/estimate';
+import { fixed, upTo, type Reader } from '../reader.js';
+
+const formats = new Map<string, Intl.NumberFormat>();
+
+/** An amount with its currency code, as many decimals as the amount itself has. */
+export function moneyText(reader: Reader, { amount, currency }: MoneyJson): string {
+  const decimals = amount.split('.')[1]?.length ?? 0;
+  const key = `${reader.locale} ${currency} ${decimals}`;
+  const known = formats.get(key) ?? new Intl.NumberFormat(reader.locale, {
+    style: 'currency', currency, currencyDisplay: 'code', minimumFractionDigits: decimals, maximumFractionDigits: decimals,
+  });
+  formats.set(key, known);
+  return known.format(Number(amount));
+}
+
+export const moneyRangeText = (reader: Reader, { p10, p90 }: MoneyRange): string =>
+  reader.words.summary.fromTo(moneyText(reader, p10), moneyText(reader, p90));
+
+/** Likely value first, the outer points in brackets, each with the unit. */
+export const rangeText = (reader: Reader, { p10, p50, p90 }: Range, say: (value: number) => string): string =>
+  reader.words.summary.threePoints(say(p10), say(p50), say(p90));
+
+export const hoursText = (reader: Reader, hours: number): string => `${fixed(reader, hours, 1)} h`;
+
+export const daysText = (reader: Reader, days: number): string => `${upTo(reader, days, 1)} d`;
+
+/** The date of an ISO instant, or an ISO date, in UTC: a report does not change with the reader's clock. */
+export function dateText(reader: Reader, iso: string): string {
+  const instant = new Date(iso);
+  if (Number.isNaN(instant.getTime())) return iso;
+  return new Intl.DateTimeFormat(reader.locale, { dateStyle: 'long', timeZone: 'UTC' }).format(instant);
+}
+
+const unitNames: Readonly<Record<string, string>> = { m2: 'm²', m3: 'm³', mm2: 'mm²', degC: '°C', '1': '', 'N.mm': 'N·mm', 'N.mm/mm': 'N·mm/mm', 'g/m2': 'g/m²', 'kg/m2': 'kg/m²', 'N/mm2': 'N/mm²', 'kg/m3': 'kg/m³', 'kN/m2': 'kN/m²' };
+
+/** A unit as people write it. */
+export const unitText = (unit: string): string => unitNames[unit] ?? unit;
+
+/** A value of any size with its unit: five significant digits at most, never in powers of ten where it can be read plainly. */
+export function valueText(reader: Reader, value: number, unit: string): string {
+  const size = Math.abs(value);
+  const decimals = size === 0 ? 0 : Math.max(0, Math.min(8, 3 - Math.floor(Math.log10(size))));
+  return `${upTo(reader, value, decimals)} ${unitText(unit)}`.trim();
+}
+
+/** A quantity of a priced line, to the three decimals it is priced with. */
+export function quantityText(reader: Reader, quantity: number, unit: string): string {
+  return `${upTo(reader, quantity, 3)} ${unitName(unit, reader)}`.trim();
+}
+
+/** A unit of sale or of work in the reader's words, any other unit as it is written. */
+export const unitName = (unit: string, reader: Reader): string => {
+  const known = Object.entries(reader.words.cost.units).find(([name]) => name === unit);
+  return known === undefined ? unitText(unit) : known[1];
+};
+
+/** A choice from a table of words; a choice without a word is said as it is. */
+export function word(table: Readonly<Record<string, string>>, choice: string): string {
+  return Object.hasOwn(table, choice) ? table[choice] : choice;
+}
+

@@ -1,0 +1,200 @@
+import type { Check, CureMilestones } from '#lib/estimate';
+import { areaText, fixed, lengthText, massText, percentText, temperatureText, upTo, volumeText, type Reader } from '../reader.js';
+import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section, type Table } from './document.js';
+import { chartFigure, ganttFigures, piecePlanFigure, plyPlanFigure, sectionFigure, sheetFigures } from './figures.js';
+import type { ReportRequest } from './request.js';
+import { dateText, daysText, hoursText, rangeText, valueText, word } from './said.js';
+
+export function coreSection(request: ReportRequest): Section {
+  const { estimate: { core }, reader } = request;
+  const said = reader.words.core;
+  const rows: readonly (readonly [string, string])[] = [
+    [said.material, core.materialName],
+    [said.cavity, lengthText(reader, core.cavityMm, 1)], [said.stackHeight, lengthText(reader, core.stackMm, 1)], [said.flush, lengthText(reader, core.flushMm, 1)],
+    [said.net, areaText(reader, core.netAreaM2, 3)], [said.waste, areaText(reader, core.wasteAreaM2, 3)], [said.purchase, areaText(reader, core.purchaseAreaM2, 3)],
+    [said.utilisation, percentText(reader, core.utilisation, 1)], [said.massChange, massText(reader, core.massChangeKg)],
+    ...(core.waterLeavingKg === undefined ? [] : [[said.water, massText(reader, core.waterLeavingKg)] as const]),
+  ];
+  return flow('core', 1, reader.words.sections.core, [
+    facts(reader.words.sections.core, rows),
+    stackTable(request),
+    ...(core.notes.length === 0 ? [] : [list(core.notes)]),
+    ...(core.pieces.length === 0 ? [] : [piecePlanFigure(request, undefined), pieceTable(request)]),
+    ...(core.sheets.length === 0 ? [] : [...sheetFigures(request), sheetTable(request)]),
+  ]);
+}
+
+function stackTable({ estimate: { core }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  return table(reader.words.core.stack, [wide(said.layer), numeric(said.thickness)], core.stack.map(({ layer, thicknessMm }) => row(layer, lengthText(reader, thicknessMm, 2))));
+}
+
+export function pieceTable({ estimate: { core }, reader }: ReportRequest, opening?: string): Table {
+  const said = reader.words.columns;
+  const pieces = core.pieces.filter((piece) => opening === undefined || piece.opening === opening);
+  return table(reader.words.core.pieces, [numeric(said.order), narrow(said.piece), wide(said.opening), numeric(said.thickness), numeric(said.area)],
+    [...pieces].sort((a, b) => a.beddingOrder - b.beddingOrder).map(({ beddingOrder, label, opening: cut, thicknessMm, areaM2 }) =>
+      row(String(beddingOrder), label, cut, lengthText(reader, thicknessMm, 1), areaText(reader, areaM2, 4))));
+}
+
+function sheetTable({ estimate: { core }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  return table(reader.words.core.sheets, [wide(said.sheet), numeric(said.size), numeric(said.thickness), numeric(said.used)],
+    core.sheets.map(({ label, lengthMm, widthMm, thicknessMm, utilisation }) =>
+      row(label, `${lengthText(reader, lengthMm)} × ${lengthText(reader, widthMm)}`, lengthText(reader, thicknessMm, 1), percentText(reader, utilisation, 1))));
+}
+
+export function laminateSection(request: ReportRequest): Section {
+  const { estimate: { laminate }, reader } = request;
+  const said = reader.words.laminate;
+  return flow('laminate', 1, reader.words.sections.laminate, [
+    paragraph(`${said.methods[laminate.method]}.`),
+    facts(reader.words.sections.laminate, [
+      [said.taper, said.taperText(upTo(reader, laminate.taperRatio, 1), lengthText(reader, laminate.taperWidthMm))],
+      [said.newThickness, lengthText(reader, laminate.totalThicknessMm, 2)], [said.oldThickness, lengthText(reader, laminate.oldThicknessMm, 2)],
+      [said.glass, massText(reader, laminate.glassKg)], [said.resin, massText(reader, laminate.resinKg)],
+    ]),
+    sectionFigure(request),
+    ...(laminate.plies.length === 0 ? [] : [plyTable(request), plyPlanFigure(request, undefined)]),
+    ...alternativesTable(request),
+    ...(laminate.properties.length === 0 ? [] : [facts(said.properties, laminate.properties.map(({ name, value, unit, note }) =>
+      [name, note === undefined ? valueText(reader, value, unit) : `${valueText(reader, value, unit)} (${note})`] as const))]),
+    ...(laminate.notes.length === 0 ? [] : [list(laminate.notes)]),
+  ]);
+}
+
+export function plyTable({ estimate: { laminate }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  return table(reader.words.laminate.plies,
+    [numeric(said.ply), wide(said.material), numeric(said.direction), numeric(said.thickness), numeric(said.area), numeric(said.rollLength), numeric(said.glass), numeric(said.resin)],
+    laminate.plies.map((ply) => row(
+      String(ply.order), ply.materialName, `${upTo(reader, ply.orientationDeg, 0)}°`, lengthText(reader, ply.thicknessMm, 2), areaText(reader, ply.areaM2, 3),
+      `${fixed(reader, ply.rollLengthM, 2)} m × ${lengthText(reader, ply.rollWidthMm)}`, massText(reader, ply.glassKg), massText(reader, ply.resinKg),
+    )));
+}
+
+function alternativesTable({ estimate: { laminate }, reader }: ReportRequest): readonly Table[] {
+  const { columns, laminate: said } = reader.words;
+  if (laminate.alternatives.length === 0) return [];
+  return [table(said.alternatives, [numeric(columns.rank), wide(said.plies, 2), numeric(columns.thickness), numeric(`${columns.amount} ${said.perM2}`), wide(columns.reason, 2)],
+    laminate.alternatives.map(({ rank, plies, thicknessMm, costPerM2, reason }) => row(String(rank), plies.join(' / '), lengthText(reader, thicknessMm, 2), costPerM2, reason)))];
+}
+
+export function checkSection(request: ReportRequest): Section {
+  const { estimate: { checks }, reader } = request;
+  const said = reader.words.columns;
+  const measured = checks.some(({ utilisation }) => utilisation !== undefined);
+  return flow('checks', 1, reader.words.sections.checks, [
+    paragraph(reader.words.checks.note),
+    ...(measured ? [chartFigure(request)] : []),
+    table(reader.words.checks.table,
+      [wide(said.check, 2), narrow(said.state), numeric(said.demand), numeric(said.capacity), numeric(said.utilisation), narrow(said.verdict), narrow(said.source)],
+      checks.map((check) => checkRow(check, reader))),
+  ]);
+}
+
+function checkRow(check: Check, reader: Reader): Row {
+  const said = reader.words.checks;
+  const { title, state, demand, capacity, unit, utilisation, verdict, governs, remedy, reason, source } = check;
+  const value = (given: number | undefined): string => (given === undefined ? '–' : valueText(reader, given, unit));
+  const note = [
+    ...(governs === '' ? [] : [`${said.governs} ${governs}`]), ...(reason === undefined ? [] : [reason]), ...(remedy === undefined ? [] : [`${said.remedy}: ${remedy}`]),
+  ].join('. ');
+  return {
+    ...row(title, state === undefined ? '–' : said.states[state], value(demand), value(capacity), utilisation === undefined ? '–' : percentText(reader, utilisation, 1), said.verdicts[verdict], source),
+    ...(note === '' ? {} : { note }),
+    ...(verdict === 'fails' ? { emphasis: 'fails' } : {}),
+  };
+}
+
+export function processSections(request: ReportRequest): readonly Section[] {
+  const { estimate: { process }, reader } = request;
+  const { sections, process: said } = reader.words;
+  return [
+    flow('process', 1, sections.process, [
+      facts(said.resin, [[said.resin, `${process.resin.name}, ${process.resin.hardenerName}`], [reader.words.columns.because, process.resin.why]]),
+      demandTable(request), batchTable(request),
+    ]),
+    flow('pressure', 2, said.pressure, pressureBlocks(request)),
+    flow('cure', 2, said.cure, [cureTable(request)]),
+    flow('gates', 2, sections.gates, [gateTable(request)]),
+    flow('calendar', 1, sections.calendar, calendarBlocks(request)),
+  ];
+}
+
+function demandTable({ estimate: { process }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  return table(reader.words.process.demands, [wide(said.step), numeric(said.net), numeric(said.waste), numeric(said.total), numeric(`${said.total}, kg`), numeric(said.filler)],
+    process.demands.map(({ title, netL, wasteL, totalL, totalKg, fillerKg, filler }) => row(
+      title, volumeText(reader, netL), volumeText(reader, wasteL), volumeText(reader, totalL), massText(reader, totalKg),
+      fillerKg === undefined ? '–' : `${massText(reader, fillerKg)}${filler === undefined ? '' : ` ${filler}`}`,
+    )));
+}
+
+function batchTable({ estimate: { process }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  const grams = (value: number): string => `${fixed(reader, value, 0)} g`;
+  return table(reader.words.process.batches,
+    [numeric(said.batch), wide(said.step), numeric(said.resin), numeric(said.hardener), numeric(said.filler), numeric(said.useWithin), wide(said.covers)],
+    process.batches.map(({ number, title, resinG, hardenerG, fillerG, useWithinMin, covers }) =>
+      row(String(number), title, grams(resinG), grams(hardenerG), grams(fillerG), `${fixed(reader, useWithinMin, 0)} min`, covers.join(', '))));
+}
+
+function pressureBlocks({ estimate: { process: { bondPressure } }, reader }: ReportRequest): readonly Block[] {
+  const said = reader.words.process;
+  const { props } = bondPressure;
+  const spacing = props.spacingMm === undefined ? said.propsNeeded : said.propsSpacing(lengthText(reader, props.spacingMm));
+  return [
+    facts(said.pressure, [
+      [reader.words.columns.choice, word(said.methods, bondPressure.method)],
+      [said.required, `${fixed(reader, bondPressure.requiredKPa, 2)} kPa`], [said.available, `${fixed(reader, bondPressure.availableKPa, 2)} kPa`],
+      [said.restsOn, bondPressure.restsOn],
+      [said.props, `${props.needed ? spacing : said.propsNotNeeded}. ${props.why}`],
+      ...bondPressure.quantities.map(({ name, value, unit }) => [name, valueText(reader, value, unit)] as const),
+    ]),
+    paragraph(bondPressure.recommendation),
+    ...bondPressure.refusals.map((text): Callout => ({ kind: 'callout', severity: 'warning', label: said.refused, text, small: '' })),
+  ];
+}
+
+export function cureTable({ estimate: { process }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  const hours = (value: CureMilestones['gelH']): string => (value === undefined ? '–' : hoursText(reader, value));
+  return table(reader.words.process.cure,
+    [wide(said.step), numeric(said.temperature), numeric(said.gel), numeric(said.release), numeric(said.sandable), numeric(said.recoatShuts), numeric(said.fullCure)],
+    process.cure.map(({ step, temperatureC, gelH, releaseH, sandableH, recoatShutsH, fullCureH, note }) => ({
+      ...row(step, temperatureText(reader, temperatureC), hours(gelH), hours(releaseH), hours(sandableH), hours(recoatShutsH), hours(fullCureH)),
+      ...(note === undefined ? {} : { note }),
+    })));
+}
+
+export function gateTable({ estimate: { process }, reader }: ReportRequest): Table {
+  const said = reader.words.columns;
+  return table(reader.words.sections.gates, [wide(said.step), wide(said.requires, 3)], process.gates.map(({ step, requires }) => row(step, requires.join('; '))));
+}
+
+function calendarBlocks(request: ReportRequest): readonly Block[] {
+  const { estimate: { process: { calendar } }, reader } = request;
+  const said = reader.words.calendar;
+  const finish = calendar.finish;
+  return [
+    facts(reader.words.sections.calendar, [
+      ...(calendar.startDate === undefined ? [] : [[said.start, dateText(reader, calendar.startDate)] as const]),
+      ...(finish === undefined ? [] : [[said.finish, [finish.early, finish.likely, finish.late].map((day) => dateText(reader, day)).join(' / ')] as const]),
+      [said.days, rangeText(reader, calendar.workingDays, (days) => daysText(reader, days))],
+    ]),
+    ...(calendar.tasks.length === 0 ? [] : [...ganttFigures(request), taskTable(request)]),
+    paragraph(said.note),
+  ];
+}
+
+export function taskTable({ estimate: { process: { calendar } }, reader }: ReportRequest): Table {
+  const { columns, calendar: said } = reader.words;
+  return table(said.tasks, [wide(columns.task), numeric(columns.start), numeric(columns.end), numeric(columns.labour), numeric(columns.wait)],
+    calendar.tasks.map(({ title, startDay, endDay, labourH, waitH, isHoldPoint, isCritical }) => ({
+      ...row(isHoldPoint ? `${said.hold}: ${title}` : isCritical ? `${title} (${said.critical})` : title,
+        upTo(reader, startDay, 1), upTo(reader, endDay, 1), hoursText(reader, labourH), hoursText(reader, waitH)),
+      ...(isHoldPoint ? { emphasis: 'hold' } : {}),
+    })));
+}
+
