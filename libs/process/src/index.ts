@@ -15,3 +15,7 @@ export { formulas } from './formulas.js';
 export { planCure, milestoneCodes, CURE_REFERENCE_C, type CurePlan, type CureRequest, type Milestone, type MilestoneCode, type TemperatureInput } from './cure/cure-plan.js';
 export type { Forecast, ForecastHour } from './weather/forecast.js';
 export type { DeckWarmth } from './weather/deck.js';
+export { weatherGates, type StepWeather, type WeatherPlan, type WeatherRequest, type WeatherStep, type WorkWindow } from './weather/windows.js';
+export { coatingLimits, requirementsOf, resinLimits, type GateLimits, type GateName, type Requirement } from './weather/gates.js';
+export { dewPointOf } from './weather/humid-air.js';
+export { equilibriumMoisture, waterInCore } from './core/moisture.js';

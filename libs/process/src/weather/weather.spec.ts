@@ -1,0 +1,59 @@
+import { describe, expect, test } from '@jest/globals';
+import { findMaterial, shippedCatalogue } from '#lib/catalogue';
+import { weatherGates, type ForecastHour, type WeatherPlan, type WeatherRequest } from '../index.js';
+
+const resin = findMaterial(shippedCatalogue, 'resin', 'resin-epoxy-5to1')!;
+const hour = (index: number, change: Partial<ForecastHour> = {}): ForecastHour => ({
+  at: new Date(Date.parse('2026-05-04T06:00:00Z') + index * 3_600_000).toISOString(), temperatureC: 18, relativeHumidityPercent: 55, windMPerS: 3, rainMm: 0, ...change,
+});
+const bed = { code: 'bed', title: 'Bed the core', gate: 'resin', workH: 2 } as const;
+const request = (hours: readonly ForecastHour[], change: Partial<WeatherRequest> = {}): WeatherRequest =>
+  ({ steps: [bed], resin, hardener: 'medium', shelter: 'open', forecast: { hours }, ...change });
+const planOf = (given: WeatherRequest): WeatherPlan => {
+  const outcome = weatherGates(given);
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+  return outcome.value;
+};
+const days = (count: number, change: (index: number) => Partial<ForecastHour>) => Array.from({ length: count * 24 }, (_, index) => hour(index, change(index)));
+
+describe('weather', () => {
+  test('without a forecast the answer is what to wait for', () => {
+    const [step] = planOf({ steps: [bed], resin, hardener: 'medium', shelter: 'open' }).steps;
+    expect(step.requires.map(({ gate }) => gate)).toEqual(['dew-margin', 'humidity', 'too-cold', 'too-warm', 'core-moisture', 'rain', 'wind']);
+    expect(step.windows).toEqual([]);
+  });
+
+  test('a dry mild forecast is open until the end, less the hours to work and to gel', () => {
+    const [step] = planOf(request(days(1, () => ({})))).steps;
+    expect(step.windows).toHaveLength(1);
+    expect(step.windows[0].startHours).toBe(24 - 2 - 2 + 1);
+    expect(step.windows[0].limitedBy).toBe('end-of-forecast');
+  });
+
+  test('rain shuts the hours before it, because resin laid then would still be wet', () => {
+    const [step] = planOf(request(days(1, (index) => ({ rainMm: index === 12 ? 2 : 0 })))).steps;
+    expect(step.windows.map(({ startHours, limitedBy }) => [startHours, limitedBy])).toContainEqual([9, 'rain']);
+    expect(planOf(request(days(1, (index) => ({ rainMm: index === 12 ? 2 : 0 })), { shelter: 'shed' })).steps[0].windows).toHaveLength(1);
+  });
+
+  test('a surface less than three kelvin above the dew point shuts the work; the same air warmed by a heater opens it', () => {
+    const damp = days(1, () => ({ temperatureC: 15, relativeHumidityPercent: 84 }));
+    expect(planOf(request(damp)).steps[0]).toMatchObject({ windows: [], shutBy: [{ gate: 'dew-margin', hours: 24 }] });
+    expect(planOf(request(damp, { warmth: { heaterK: 5 } })).steps[0].windows).toHaveLength(1);
+  });
+
+  test('longer windows rank before shorter ones', () => {
+    const [step] = planOf(request(days(2, (index) => ({ rainMm: index === 8 || index === 20 ? 1 : 0 })))).steps;
+    expect(step.windows.map(({ rank }) => rank)).toEqual([1, 2, 3]);
+    expect(step.windows.map(({ startHours }) => startHours)).toEqual([...step.windows.map(({ startHours }) => startHours)].sort((a, b) => b - a));
+  });
+
+  test('wet core shuts every hour whatever the sky', () => {
+    expect(planOf(request(days(1, () => ({})), { coreMoisturePercent: 18 })).steps[0].shutBy).toEqual([{ gate: 'core-moisture', hours: 24 }]);
+  });
+
+  test('two steps of one code, a humidity of nothing and a missing resin are all named', () => {
+    const outcome = weatherGates({ steps: [bed, bed], shelter: 'open', forecast: { hours: [hour(0), hour(1, { relativeHumidityPercent: 0 })] } });
+    expect(outcome.ok ? [] : outcome.problems.map(({ at }) => at)).toEqual(['/steps/1/code', '/resin', '/forecast/hours/1/relativeHumidityPercent']);
+  });
+});
