@@ -81,27 +81,31 @@ function addFreeGrowth({ plies, stiffness }: Laminate, climate: Climate, free: F
 
 function addGrowthForces({ heightsMm, qBarMPa }: Stiffness, free: Float64Array, k: number, pull: Float64Array): void {
   const thickness = heightsMm[k + 1] - heightsMm[k];
+  const q = qBarMPa.subarray(6 * k, 6 * k + 6);
+  const growth = free.subarray(3 * k, 3 * k + 3);
   const middle = (heightsMm[k + 1] + heightsMm[k]) / 2;
   for (let row = 0; row < 3; row += 1) {
-    const stress = times(qBarMPa, 6 * k, row, free, 3 * k);
+    const stress = times(q, row, growth);
     pull[row] += stress * thickness;
     pull[3 + row] += stress * thickness * middle;
   }
 }
 
 /** Row of a packed symmetric matrix, by a vector. */
-function times(m: Float64Array, offset: number, row: number, v: Float64Array, from: number): number {
+function times(m: Float64Array, row: number, v: Float64Array): number {
   const [i, j, l] = packedRows[row];
-  return m[offset + i] * v[from] + m[offset + j] * v[from + 1] + m[offset + l] * v[from + 2];
+  return m[i] * v[0] + m[j] * v[1] + m[l] * v[2];
 }
 
 const packedRows = [[0, 1, 2], [1, 3, 4], [2, 4, 5]] as const;
 
 function strainsFrom({ aMmPerN, bPerN, dPerNmm }: Compliance, pull: Float64Array, result: Response): void {
+  const forces = pull.subarray(0, 3);
+  const moments = pull.subarray(3, 6);
   for (let row = 0; row < 3; row += 1) {
-    result.midStrain[row] = times(aMmPerN, 0, row, pull, 0)
+    result.midStrain[row] = times(aMmPerN, row, forces)
       + bPerN[3 * row] * pull[3] + bPerN[3 * row + 1] * pull[4] + bPerN[3 * row + 2] * pull[5];
-    result.curvaturePerMm[row] = times(dPerNmm, 0, row, pull, 3)
+    result.curvaturePerMm[row] = times(dPerNmm, row, moments)
       + bPerN[row] * pull[0] + bPerN[3 + row] * pull[1] + bPerN[6 + row] * pull[2];
   }
 }
@@ -113,16 +117,14 @@ function writeLevel({ plies, stiffness }: Laminate, free: Float64Array, place: n
   const z = level === 0 ? heightsMm[k] : level === 1 ? (heightsMm[k] + heightsMm[k + 1]) / 2 : heightsMm[k + 1];
   const base = 3 * place;
   for (let i = 0; i < 3; i += 1) result.strainXy[base + i] = result.midStrain[i] + z * result.curvaturePerMm[i];
-  turnStrain(result.strainXy, base, turns, 2 * k, result.strain);
+  turnStrain(result, base, turns[2 * k], turns[2 * k + 1]);
   const along = result.strainXy[base] - free[3 * k];
   const across = result.strainXy[base + 1] - free[3 * k + 1];
   const shear = result.strainXy[base + 2] - free[3 * k + 2];
   writeStress(plies[k], result.stressMPa, base, { along, across, shear, c: turns[2 * k], s: turns[2 * k + 1] });
 }
 
-function turnStrain(xy: Float64Array, base: number, turns: Float64Array, turn: number, into: Float64Array): void {
-  const c = turns[turn];
-  const s = turns[turn + 1];
+function turnStrain({ strainXy: xy, strain: into }: Response, base: number, c: number, s: number): void {
   into[base] = c * c * xy[base] + s * s * xy[base + 1] + c * s * xy[base + 2];
   into[base + 1] = s * s * xy[base] + c * c * xy[base + 1] - c * s * xy[base + 2];
   into[base + 2] = 2 * c * s * (xy[base + 1] - xy[base]) + (c * c - s * s) * xy[base + 2];

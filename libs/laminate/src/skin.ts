@@ -41,7 +41,7 @@ export function membraneOf(plies: readonly LaidPly[]): Membrane {
   const turn = new Float64Array(2);
   const layers = plies.flatMap((ply) => {
     writeTurn(turn, 0, ply.angleDeg);
-    writeQBar(q, 0, ply, turn[0], turn[1]);
+    writeQBar(ply, turn, q, 0);
     for (let i = 0; i < 6; i += 1) a[i] += q[i] * ply.thicknessMm;
     const limits = limitsOf(ply);
     return limits === undefined ? [] : [{ cos: turn[0], sin: turn[1], limits }];

@@ -37,7 +37,7 @@ export function stiffnessOf(plies: readonly Ply[]): Stiffness {
   stack.heightsMm[0] = height;
   for (let k = 0; k < plies.length; k += 1) {
     writeTurn(stack.turns, 2 * k, plies[k].angleDeg);
-    writeQBar(stack.qBarMPa, 6 * k, plies[k], stack.turns[2 * k], stack.turns[2 * k + 1]);
+    writeQBar(plies[k], stack.turns, stack.qBarMPa, k);
     const top = height + plies[k].thicknessMm;
     addPly(stack, k, height, top);
     height = top;
@@ -79,12 +79,15 @@ export function writeTurn(target: Float64Array, offset: number, angleDeg: number
 }
 
 /**
- * Reduced stiffness turned into the laminate's axes.
+ * Reduced stiffness of ply k turned into the laminate's axes: reads its cos and sin at 2k, writes six members at 6k.
  *
  * Q11 = E1/(1 - ν12 ν21), Q12 = ν12 E2/(1 - ν12 ν21), Q66 = G12, then the fourth-power law.
  * Source: [JONES-1999] chapter 2
  */
-export function writeQBar(target: Float64Array, offset: number, ply: PlyElastic, cos: number, sin: number): void {
+export function writeQBar(ply: PlyElastic, turns: Float64Array, target: Float64Array, k: number): void {
+  const cos = turns[2 * k];
+  const sin = turns[2 * k + 1];
+  const offset = 6 * k;
   const shrink = 1 - ply.poissonRatio * ply.poissonRatio * ply.youngAcrossMPa / ply.youngAlongMPa;
   const q11 = ply.youngAlongMPa / shrink;
   const q22 = ply.youngAcrossMPa / shrink;

@@ -163,19 +163,19 @@ const hyerConstants = (angles: readonly number[]) => {
   return inPlaneConstants(complianceOf(whole), whole.thicknessMm).free;
 };
 const onePercent = { relative: 0.01, because: 'the source itself compares to 1 %' } as const;
-const hyer = (id: string, title: string, unit: string, printed: string, ours: () => number): PublishedCase =>
+const hyer = (id: string, title: string, [unit, printed]: readonly [string, string], ours: () => number): PublishedCase =>
   single(`hyer-${id}`, { title, source: 'HYER-1998', locus: 'public test of engineering constants', unit, printed, ours, tolerance: onePercent });
 
 export const hyerLaminates: readonly PublishedCase[] = [
-  hyer('weave-ex', 'Plain weave as [0/90]s: Ex', 'MPa', '67363.86', () => hyerConstants([0, 90, 90, 0]).youngAlongMPa),
-  hyer('weave-gxy', 'Plain weave as [0/90]s: Gxy', 'MPa', '5095.588', () => hyerConstants([0, 90, 90, 0]).shearModulusMPa),
-  hyer('weave-nu', 'Plain weave as [0/90]s: νxy', '1', '0.063', () => hyerConstants([0, 90, 90, 0]).poissonAlong),
-  hyer('pm45-ex', '[45/-45]s: Ex', 'MPa', '17899.5', () => hyerConstants([45, -45, -45, 45]).youngAlongMPa),
-  hyer('pm45-gxy', '[45/-45]s: Gxy', 'MPa', '31928', () => hyerConstants([45, -45, -45, 45]).shearModulusMPa),
-  hyer('pm45-nu', '[45/-45]s: νxy', '1', '0.756', () => hyerConstants([45, -45, -45, 45]).poissonAlong),
-  hyer('qi-ex', '[0/90/45/-45]s: Ex', 'MPa', '48663.52', () => hyerConstants([0, 90, 45, -45, -45, 45, 90, 0]).youngAlongMPa),
-  hyer('qi-gxy', '[0/90/45/-45]s: Gxy', 'MPa', '18387.97', () => hyerConstants([0, 90, 45, -45, -45, 45, 90, 0]).shearModulusMPa),
-  hyer('qi-nu', '[0/90/45/-45]s: νxy', '1', '0.32324', () => hyerConstants([0, 90, 45, -45, -45, 45, 90, 0]).poissonAlong),
+  hyer('weave-ex', 'Plain weave as [0/90]s: Ex', ['MPa', '67363.86'], () => hyerConstants([0, 90, 90, 0]).youngAlongMPa),
+  hyer('weave-gxy', 'Plain weave as [0/90]s: Gxy', ['MPa', '5095.588'], () => hyerConstants([0, 90, 90, 0]).shearModulusMPa),
+  hyer('weave-nu', 'Plain weave as [0/90]s: νxy', ['1', '0.063'], () => hyerConstants([0, 90, 90, 0]).poissonAlong),
+  hyer('pm45-ex', '[45/-45]s: Ex', ['MPa', '17899.5'], () => hyerConstants([45, -45, -45, 45]).youngAlongMPa),
+  hyer('pm45-gxy', '[45/-45]s: Gxy', ['MPa', '31928'], () => hyerConstants([45, -45, -45, 45]).shearModulusMPa),
+  hyer('pm45-nu', '[45/-45]s: νxy', ['1', '0.756'], () => hyerConstants([45, -45, -45, 45]).poissonAlong),
+  hyer('qi-ex', '[0/90/45/-45]s: Ex', ['MPa', '48663.52'], () => hyerConstants([0, 90, 45, -45, -45, 45, 90, 0]).youngAlongMPa),
+  hyer('qi-gxy', '[0/90/45/-45]s: Gxy', ['MPa', '18387.97'], () => hyerConstants([0, 90, 45, -45, -45, 45, 90, 0]).shearModulusMPa),
+  hyer('qi-nu', '[0/90/45/-45]s: νxy', ['1', '0.32324'], () => hyerConstants([0, 90, 45, -45, -45, 45, 90, 0]).poissonAlong),
 ];
 
 // NASA RP-1351, example 1 material in psi, inches and pounds; the kernel takes any one consistent set.
@@ -218,7 +218,7 @@ const turned = (angleDeg: number): Float64Array => {
   const q = new Float64Array(6);
   const turn = new Float64Array(2);
   writeTurn(turn, 0, angleDeg);
-  writeQBar(q, 0, glPly, turn[0], turn[1]);
+  writeQBar(glPly, turn, q, 0);
   return q;
 };
 const invariant = (q: Float64Array): number => q[0] + q[3] + 2 * q[1];
