@@ -1,6 +1,16 @@
-import type { Reinforcement } from '#lib/catalogue';
+import { andThen, below, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { materialsOf, type Material, type PriceList, type Reinforcement } from '#lib/catalogue';
+import { distanceToEdge, type Region } from '#lib/geometry';
+import {
+  closingPlies, layupOf, pliesToFill, relaidPlies, resinConstantsOf, searchSchedules,
+  type ClosingPlies, type FabricOffer, type PlyToLay, type RelaidPlies, type Schedule, type ScheduleRequest, type ScheduleSearch,
+} from '#lib/laminate';
 import type { Figure } from '#lib/provenance';
-import type { LaminateSection } from './estimate.js';
+import type { Check, LaminateSection } from './estimate.js';
+import type { Job } from './job.js';
+import { closingSection, relaidSection, scheduleChecks } from './laminate-section.js';
+import type { ScopeWork } from './scope-stage.js';
+import { plyMethodName, pliesOf, workedSkin, type OldSkins } from './skins.js';
 
 /** One ply of the new laminate as the bill and the pots need it. */
 export interface PlyWork {
@@ -18,4 +28,161 @@ export interface LaminateWork {
   readonly plyCount: number;
   readonly largestPlyM2: Figure<'m2'>;
   readonly section: LaminateSection;
+  readonly checks: readonly Check[];
+  /** Absent when the old skin is bedded again. */
+  readonly schedule?: Schedule;
+  readonly assumptions: readonly { readonly at: string; readonly words: string; readonly cite: { readonly source: string } }[];
 }
+
+/** The laminate that closes the openings: a new skin, or tapes over the cut of the old one. */
+export const laminateFor = (job: Job, scope: ScopeWork, skins: OldSkins): Outcome<LaminateWork> =>
+  job.skin.value === 'relay' ? relaid(job, scope, skins) : rebedded(job, scope, skins);
+
+function relaid(job: Job, { plan }: ScopeWork, skins: OldSkins): Outcome<LaminateWork> {
+  return andThen(scheduleFor(job, skins), ({ search, isRelaxed }) => {
+    const best = search.best[0];
+    const plies = best.plies.flatMap((ply) => {
+      const material = fabricOf(job, ply.material);
+      return material === undefined ? [] : [{ material, thicknessMm: ply.thicknessMm, fibreMassFraction: ply.fibreMassFraction, turnDeg: ply.turnDeg }];
+    });
+    const laid = relaidPlies({
+      opening: openingRegion(plan), oldThicknessMm: workedSkin(job, skins).workedMm.value, plies,
+      taperRatio: job.numbers.taperRatio.value, soundSkin: plan.retained.concat(openingRegion(plan)),
+    });
+    return laid.ok ? success(relaidWork(job, { laid: laid.value, search, best, isRelaxed })) : laid;
+  });
+}
+
+interface RelaidWork {
+  readonly laid: RelaidPlies;
+  readonly search: ScheduleSearch;
+  readonly best: Schedule;
+  readonly isRelaxed: boolean;
+}
+
+function relaidWork(job: Job, { laid, search, best, isRelaxed }: RelaidWork): LaminateWork {
+  const plies = laid.plies.flatMap((ply) => {
+    const fabric = fabricOf(job, ply.material);
+    return fabric === undefined ? [] : [{ label: `P${ply.order}`, fabric, areaM2: ply.areaM2, rollLengthM: ply.rollLengthM, rollWidthMm: ply.rollWidthMm, fibreMassFraction: best.plies[ply.order - 1]?.fibreMassFraction ?? fabric.fibreMassFraction.value }];
+  });
+  return {
+    plies, plyCount: plies.length, largestPlyM2: largestOf(plies), schedule: best,
+    section: relaidSection(job, laid, search), checks: scheduleChecks(best, laid, isRelaxed),
+    assumptions: [...search.assumptions, ...laid.assumptions],
+  };
+}
+
+const largestOf = (plies: readonly PlyWork[]): Figure<'m2'> =>
+  plies.map(({ areaM2 }) => areaM2).reduce((largest, area) => (area.value > largest.value ? area : largest));
+
+interface Found {
+  readonly search: ScheduleSearch;
+  readonly isRelaxed: boolean;
+}
+
+/** Flush limits that fairing can still hide with more work; used, and said, when nothing fits the usual ones. */
+const RELAXED_FLUSH = { proudUpToMm: 2, lowUpToMm: 2 };
+
+function scheduleFor(job: Job, skins: OldSkins): Outcome<Found> {
+  return andThen(scheduleRequest(job, skins), (request) => andThen(searchSchedules(request), (search): Outcome<Found> => {
+    if (search.best.length > 0) return success({ search, isRelaxed: false });
+    return andThen(searchSchedules({ ...request, flush: RELAXED_FLUSH, limits: { worstPrintThrough: 3, taperRatio: job.numbers.taperRatio.value } }), (relaxed) =>
+      relaxed.best.length > 0 ? success({ search: relaxed, isRelaxed: true }) : refusal(cannotBeDone(search)));
+  }));
+}
+
+const cannotBeDone = (search: ScheduleSearch) => problem('not-supported', '/method/skin', {
+  why: `no laminate of this catalogue restores the skin: ${search.missing?.words.join('; ') ?? 'no combination meets every demand'}`,
+});
+
+function scheduleRequest(job: Job, skins: OldSkins): Outcome<ScheduleRequest> {
+  const { other, workedMm, otherMm, record, at } = workedSkin(job, skins);
+  return andThen(pliesOf(record, job.catalogue, at), (plies) => success({
+    oldSkin: { thicknessMm: workedMm.value, ...(plies === undefined ? {} : { plies }) },
+    fabrics: fabricOffers(job), resin: resinConstantsOf(job.resin), method: plyMethodName,
+    panel: {
+      core: { thicknessMm: job.numbers.coreMm.value, youngMPa: oldCoreModulus(job) },
+      newCore: { thicknessMm: job.numbers.coreMm.value, youngMPa: job.core.inPlaneModulusMPa.value },
+      otherSkin: { thicknessMm: otherMm.value, alongNPerMm: other.measure.alongNPerMm, acrossNPerMm: other.measure.acrossNPerMm },
+    },
+    limits: { taperRatio: job.numbers.taperRatio.value },
+  }));
+}
+
+/** In-plane stiffness of the old core: that of the catalogue's core of its type nearest in density. */
+export const oldCoreModulus = (job: Job): number => oldCoreOf(job).inPlaneModulusMPa.value;
+
+export const oldCoreOf = (job: Job) =>
+  materialsOf(job.catalogue, 'core').filter(({ coreType }) => coreType === job.oldCoreType.value)
+    .sort((a, b) => Math.abs(a.densityKgPerM3.value - wantedDensity(job)) - Math.abs(b.densityKgPerM3.value - wantedDensity(job)))
+    .at(0) ?? job.core;
+
+const wantedDensity = ({ record, core }: Job): number => record.core.densityKgPerM3 ?? core.densityKgPerM3.value;
+
+function fabricOffers(job: Job): readonly FabricOffer[] {
+  const resinPerKg = pricePerUnit(job.priceList, job.resin.code) ?? 0;
+  return materialsOf(job.catalogue, 'reinforcement')
+    .filter(({ fabric, suitsResins }) => fabric !== 'tape' && suitsResins.includes(job.resin.chemistry))
+    .flatMap((material) => {
+      const fabricPrice = pricePerUnit(job.priceList, material.code);
+      if (fabricPrice === undefined) return [];
+      const psi = material.fibreMassFraction.value;
+      const resinKg = (material.arealMassGPerM2.value / 1000) * ((1 - psi) / psi);
+      return [{ material, pricePerM2: fabricPrice + resinKg * resinPerKg }];
+    });
+}
+
+/** Cheapest price of one unit over the packs that hold it; ranks fabrics, bills nothing. */
+const pricePerUnit = ({ packs }: PriceList, material: Material['code']): number | undefined => {
+  const prices = packs.filter(({ content }) => content.material === material && content.part === undefined)
+    .map(({ prices: [first], content }) => Number(first.price) / content.quantity);
+  return prices.length === 0 ? undefined : Math.min(...prices);
+};
+
+const fabricOf = (job: Job, code: string): Reinforcement | undefined => materialsOf(job.catalogue, 'reinforcement').find((fabric) => fabric.code === code);
+
+const openingRegion = (plan: ScopeWork['plan']): Region => plan.openings.map(({ area }) => area);
+
+function rebedded(job: Job, { plan }: ScopeWork, skins: OldSkins): Outcome<LaminateWork> {
+  const skinMm = workedSkin(job, skins).workedMm.value;
+  return andThen(closingStack(job, skinMm), (plies) => {
+    const closed = closingPlies({
+      skinThicknessMm: skinMm, opening: openingRegion(plan), taperRatio: job.numbers.taperRatio.value, plies, roomMm: roomBeside(job, plan),
+    });
+    return closed.ok ? success(closingWork(job, closed.value, plies)) : refusal(...below('/method', closed.problems));
+  });
+}
+
+function closingWork(job: Job, closed: ClosingPlies, laid: readonly PlyToLay[]): LaminateWork {
+  const plies = closed.plies.map((ply, index) => ({
+    label: `T${ply.order}`, fabric: laid[index].material, areaM2: ply.areaM2, rollLengthM: ply.rollLengthM, rollWidthMm: ply.rollWidthMm,
+    fibreMassFraction: laid[index].fibreMassFraction,
+  }));
+  const { section, checks } = closingSection(job, closed);
+  return { plies, plyCount: plies.length, largestPlyM2: largestOf(plies), section, checks, assumptions: closed.assumptions };
+}
+
+/** Fabrics a seam is closed with: they lie flat in a groove and carry across it. */
+const seamFabrics: readonly Reinforcement['fabric'][] = ['biaxial', 'biaxial-mat', 'tape', 'woven-roving'];
+
+/** The fabric whose whole plies come nearest to the skin's thickness; of equals, the one with fewer plies. */
+function closingStack(job: Job, skinMm: number): Outcome<readonly PlyToLay[]> {
+  const candidates = materialsOf(job.catalogue, 'reinforcement')
+    .filter((material) => seamFabrics.includes(material.fabric) && material.suitsResins.includes(job.resin.chemistry) && pricePerUnit(job.priceList, material.code) !== undefined)
+    .flatMap((material) => {
+      const layup = layupOf({ material, resin: resinConstantsOf(job.resin), method: plyMethodName });
+      if (!layup.ok) return [];
+      const count = pliesToFill(skinMm, layup.value.thicknessMm);
+      return [{ material, count, thicknessMm: layup.value.thicknessMm, fibreMassFraction: layup.value.fibreMassFraction, offMm: Math.abs(count * layup.value.thicknessMm - skinMm) }];
+    })
+    .sort((a, b) => a.offMm - b.offMm || a.count - b.count);
+  const best = candidates.at(0);
+  if (best === undefined) return refusal(problem('not-supported', '/method/resin', { why: 'no priced fabric of this catalogue closes a seam with this resin' }));
+  const { material, thicknessMm, fibreMassFraction } = best;
+  return success(Array.from({ length: best.count }, () => ({ material, thicknessMm, fibreMassFraction })));
+}
+
+const roomBeside = ({ record: { panel } }: Job, plan: ScopeWork['plan']): number => {
+  const whole: Region = [{ outer: panel.outline, holes: panel.holes ?? [] }];
+  return Math.min(...plan.openings.flatMap(({ area }) => area.outer.map((corner) => distanceToEdge(corner, whole))));
+};

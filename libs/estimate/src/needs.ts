@@ -2,7 +2,7 @@ import { materialsOf, type Coating, type Datum } from '#lib/catalogue';
 import { assumed, fromCatalogue, productOf, derived, type Figure } from '#lib/provenance';
 import type { ResinDemand, StepDemand } from '#lib/process';
 import type { DriverQuantities, JobFlag, NeedRequest } from '#lib/takeoff';
-import { fraction, m2, kg } from '#lib/units';
+import { fraction, kg, m, m2, mFromMm, mm } from '#lib/units';
 import { commonPractice } from './defaults.js';
 import type { ResinContext } from './resin-steps.js';
 
@@ -29,22 +29,22 @@ const coreNeeds = ({ core, job }: ResinContext): readonly NeedRequest[] =>
     };
   });
 
-/** Cutting cloth to a curved outline wastes more than a straight piece: 10 to 35 %, from memory. */
-const clothWaste: Figure<'1'> = assumed('1', fraction(0.2), 'cloth cut to waste', {
-  at: '/method', because: 'outlines are cut from the width of the roll', cite: { source: 'FROM-MEMORY' }, low: 0.1, high: 0.35,
-});
-
+/** Cloth is bought by the running metre of its roll: what the outlines leave of that length is waste. */
 function fabricNeeds({ laminate }: ResinContext): readonly NeedRequest[] {
-  const codes = [...new Set(laminate.plies.map(({ fabric }) => fabric.code))];
-  return codes.map((code) => {
-    const plies = laminate.plies.filter(({ fabric }) => fabric.code === code);
+  const rolls = new Map(laminate.plies.map((ply) => [`${ply.fabric.code}/${ply.rollWidthMm}`, ply]));
+  return [...rolls].map(([key, { fabric, rollWidthMm }]) => {
+    const plies = laminate.plies.filter((ply) => `${ply.fabric.code}/${ply.rollWidthMm}` === key);
     const areas = Object.fromEntries(plies.map(({ label, areaM2 }) => [label, areaM2]));
-    const total = plies.reduce((sum, { areaM2 }) => sum + areaM2.value, 0);
-    const net = derived<string>('m2', m2(total), 'area of plies', { formula: 'arithmetic.sum', title: 'Sum of parts', symbol: 'Σ', cite: { source: 'ARITHMETIC' }, inputs: areas });
+    const net = plies.reduce((sum, { areaM2 }) => sum + areaM2.value, 0);
+    const lengthM = plies.reduce((sum, { rollLengthM }) => sum + rollLengthM, 0);
+    const offRoll = lengthM * mFromMm(mm(rollWidthMm));
     return {
-      id: `fabric-${code}`, title: plies[0].fabric.name, material: code, unit: net.unit, purpose: 'laminate', netQuantity: net,
-      wasteFraction: clothWaste, wasteRange: { low: 0.1, high: 0.35 },
-      ...(plies[0].fabric.fabric === 'tape' ? { rollWidthMm: plies[0].rollWidthMm } : {}),
+      id: `fabric-${fabric.code}-${rollWidthMm}`, title: fabric.name, material: fabric.code, rollWidthMm, unit: 'm2', purpose: 'laminate',
+      netQuantity: derived<string>('m2', m2(net), 'area of plies', { formula: 'arithmetic.sum', title: 'Sum of parts', symbol: 'Σ', cite: { source: 'ARITHMETIC' }, inputs: areas }),
+      wasteFraction: derived('1', fraction(Math.max(0, net === 0 ? 0 : offRoll / net - 1)), 'cut to waste from the roll', {
+        formula: 'laminate.roll-waste', title: 'Area taken off the roll over area of plies', symbol: 'w', cite: { source: 'ARITHMETIC' },
+        inputs: { length: derived('m', m(lengthM), 'length off the roll', { formula: 'laminate.roll-length', title: 'Strips side by side with overlaps', symbol: 'L', cite: { source: 'COMMON-PRACTICE' }, inputs: areas }), width: derived('mm', mm(rollWidthMm), 'width of the roll', { formula: 'laminate.roll-width', title: 'Chosen roll', symbol: 'b', cite: { source: 'COMMON-PRACTICE' }, inputs: {} }) },
+      }),
     };
   });
 }
