@@ -19,3 +19,5 @@ export { weatherGates, type StepWeather, type WeatherPlan, type WeatherRequest, 
 export { coatingLimits, requirementsOf, resinLimits, type GateLimits, type GateName, type Requirement } from './weather/gates.js';
 export { dewPointOf } from './weather/humid-air.js';
 export { equilibriumMoisture, waterInCore } from './core/moisture.js';
+export { planBondPressure } from './press/bond-pressure.js';
+export { pressMethods, type BondPressurePlan, type BondPressureRequest, type InnerSkinCheck, type PressMethod, type PressOption, type PressQuantity } from './press/bond-request.js';
