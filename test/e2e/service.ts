@@ -1,10 +1,14 @@
 import 'reflect-metadata';
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
+import { jest } from '@jest/globals';
 import { readConfiguration } from '../../apps/api/src/configuration.js';
 import { Log } from '../../apps/api/src/http/log.js';
 import { start } from '../../apps/api/src/service.js';
+import { databaseOfTest, TEST_KEY } from './database-of-test.js';
+
+// A service opens a database first, which on a busy machine takes longer than a test usually may.
+jest.setTimeout(60_000);
+
+export { TEST_KEY };
 
 /** A service of its own for one test file: real HTTP, a temporary folder, its log kept for inspection. */
 export interface TestService {
@@ -25,9 +29,9 @@ export interface TestAnswer {
 }
 
 export async function startService(environment: Readonly<Record<string, string>> = {}): Promise<TestService> {
-  const folder = await mkdtemp(path.join(tmpdir(), 'kingplank-'));
+  const database = await databaseOfTest();
   const log: Record<string, unknown>[] = [];
-  const configuration = readConfiguration({ PORT: '0', DATA_DIR: folder, LOG_LEVEL: 'info', REQUESTS_PER_MINUTE: '100000', ...environment });
+  const configuration = readConfiguration({ PORT: '0', LOG_LEVEL: 'info', ...database.environment, REQUESTS_PER_MINUTE: '100000', ...environment });
   const service = await start(configuration, new Log('info', (line) => { log.push(JSON.parse(line) as Record<string, unknown>); }));
   const send: TestService['send'] = (method, at, body, headers = {}) => sendTo(service.url + at, method, body, headers);
   return {
@@ -38,7 +42,7 @@ export async function startService(environment: Readonly<Record<string, string>>
     get: (at, headers) => send('GET', at, undefined, headers),
     stop: async () => {
       await service.stop();
-      await rm(folder, { recursive: true, force: true });
+      await database.remove();
     },
   };
 }
@@ -46,7 +50,7 @@ export async function startService(environment: Readonly<Record<string, string>>
 async function sendTo(url: string, method: string, body: unknown, headers: Readonly<Record<string, string>>): Promise<TestAnswer> {
   const payload = body === undefined ? undefined : typeof body === 'string' ? body : JSON.stringify(body);
   const type: Record<string, string> = body === undefined ? {} : { 'content-type': 'application/json' };
-  const response = await fetch(url, { method, headers: { ...type, ...lowerCased(headers) }, body: payload });
+  const response = await fetch(url, { method, headers: { ...type, authorization: `Bearer ${TEST_KEY}`, ...lowerCased(headers) }, body: payload });
   const text = await response.text();
   const isJson = /json/.test(response.headers.get('content-type') ?? '');
   return { status: response.status, headers: response.headers, text, body: isJson && text !== '' ? JSON.parse(text) : undefined };

@@ -1,6 +1,6 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
-import { AccessGuard } from './access/access.guard.js';
+import { AccessModule } from './access/access.module.js';
 import { configurationToken, type Configuration } from './configuration.js';
 import { EstimatingModule } from './estimating/estimating.module.js';
 import { HealthController } from './health/health.controller.js';
@@ -11,6 +11,7 @@ import { Log } from './http/log.js';
 import { MediaGuard } from './http/media.guard.js';
 import { ProblemFilter } from './http/problem-filter.js';
 import { ProblemsController } from './http/problems.controller.js';
+import { PersistenceModule } from './persistence/persistence.module.js';
 
 @Module({})
 export class AppModule {
@@ -18,14 +19,14 @@ export class AppModule {
     return {
       module: AppModule,
       global: true,
-      imports: [EstimatingModule],
+      // The access guard comes before the media guard: bodies of strangers are not read.
+      imports: [PersistenceModule, AccessModule, EstimatingModule],
       controllers: [HealthController, ProblemsController],
       providers: [
         { provide: configurationToken, useValue: configuration },
         { provide: Log, useValue: log },
         Readiness,
         Metrics,
-        { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_GUARD, useClass: MediaGuard },
         { provide: APP_PIPE, useClass: DtoPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },

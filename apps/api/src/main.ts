@@ -8,6 +8,9 @@ async function main(): Promise<void> {
   const configuration = readConfiguration(process.env);
   const log = new Log(configuration.logLevel);
   const service = await start(configuration, log);
+  if (service.firstKey !== undefined) {
+    process.stdout.write(`\nThe first key, shown only now; keep it:\n\n    ${service.firstKey}\n\n`);
+  }
   log.entry('info', 'listening', { url: service.url, docs: `${service.url}/docs` });
   for (const signal of ['SIGTERM', 'SIGINT'] as const) {
     process.once(signal, () => {

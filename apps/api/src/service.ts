@@ -9,10 +9,14 @@ import { crossOrigin, edge } from './http/edge.js';
 import { StrictAdapter } from './http/http-server.js';
 import { Log } from './http/log.js';
 import { serveDocs } from './docs.js';
+import { Database } from './persistence/database.js';
+import { Seeding } from './persistence/seeding.js';
 
 export interface Service {
   readonly url: string;
   readonly app: NestExpressApplication;
+  /** Shown once, when the database was new. */
+  readonly firstKey?: string;
   /** Stops taking work, lets what is under way finish, then closes everything. */
   readonly stop: () => Promise<void>;
 }
@@ -35,9 +39,15 @@ export async function assemble(configuration: Configuration, log = new Log(confi
 /** A running service. */
 export async function start(configuration: Configuration, log = new Log(configuration.logLevel)): Promise<Service> {
   const app = await assemble(configuration, log);
-  await app.listen(configuration.port, configuration.host);
+  const database = app.get(Database);
+  await database.open();
+  const firstKey = await closingOnFailure(database, async () => {
+    const made = await app.get(Seeding).run();
+    await app.listen(configuration.port, configuration.host);
+    return made;
+  });
   const stop = onceOnly(() => stopGently(app, configuration));
-  return { url: await app.getUrl(), app, stop };
+  return { url: await app.getUrl(), app, firstKey, stop };
 }
 
 async function stopGently(app: NestExpressApplication, { drainMs }: Configuration): Promise<void> {
@@ -52,6 +62,16 @@ async function stopGently(app: NestExpressApplication, { drainMs }: Configuratio
   clearInterval(idleSweep);
   clearTimeout(patience);
   await app.close();
+  await app.get(Database).close();
+}
+
+async function closingOnFailure<T>(database: Database, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (failure) {
+    await database.close();
+    throw failure;
+  }
 }
 
 function onceOnly(work: () => Promise<void>): () => Promise<void> {

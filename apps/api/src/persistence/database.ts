@@ -1,0 +1,143 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { DataSource, type DataSourceOptions, type EntityManager, type QueryRunner } from 'typeorm';
+import { Defect } from '#lib/kernel';
+import { configurationToken, type Configuration } from '../configuration.js';
+import { Readiness } from '../health/readiness.js';
+import { Log } from '../http/log.js';
+import { unavailable } from '../http/problems.js';
+import { openEmbeddedDatabase, type EmbeddedDatabase } from './embedded-database.js';
+import { entities, migrations } from './entities.js';
+import { databaseFailure, isWorthRepeating } from './failures.js';
+import { isId } from './ids.js';
+
+/** The manager of one transaction: repositories are made from it, so that nothing happens outside one. */
+export type Transaction = EntityManager;
+type Work<T> = (tx: Transaction) => Promise<T>;
+
+/** Any number; the same in every copy of the service. */
+const MIGRATION_LOCK = 7_130_411;
+
+/** The one way to the database: every piece of work is a transaction under row security. */
+@Injectable()
+export class Database {
+  private source?: DataSource;
+  private embedded?: EmbeddedDatabase;
+
+  constructor(
+    @Inject(configurationToken) private readonly configuration: Configuration,
+    private readonly log: Log,
+    readiness: Readiness,
+  ) {
+    readiness.require(() => this.obstacle());
+  }
+
+  /** Opens the database and brings it to the newest migration. */
+  async open(): Promise<void> {
+    this.source = await new DataSource(await this.options()).initialize();
+    await this.migrate(this.source);
+  }
+
+  async close(): Promise<void> {
+    await this.source?.destroy();
+    await this.embedded?.close();
+  }
+
+  /** Work for one organisation: it sees and changes only what belongs to it, and what is shared. */
+  inOrganisation<T>(organisationId: string, work: Work<T>): Promise<T> {
+    if (!isId(organisationId)) throw new Defect(`${organisationId} is not an id`);
+    return this.transaction(`SET LOCAL kingplank.organisation = '${organisationId}'`, work);
+  }
+
+  /** Work across organisations and on the shipped catalogue; it sees no organisation's estimates. */
+  asOperator<T>(work: Work<T>): Promise<T> {
+    return this.transaction("SET LOCAL kingplank.operator = 'on'", work);
+  }
+
+  /** Finds who holds a key before any organisation is known. */
+  withKeyHash<T>(keyHash: string, work: Work<T>): Promise<T> {
+    if (!/^[0-9a-f]{64}$/.test(keyHash)) throw new Defect('A key hash is 64 hexadecimal digits');
+    return this.transaction(`SET LOCAL kingplank.key_hash = '${keyHash}'`, work);
+  }
+
+  /** For migrations and their tests alone. */
+  get dataSource(): DataSource {
+    if (this.source === undefined) throw unavailable('The database is not open yet.');
+    return this.source;
+  }
+
+  private async transaction<T>(scope: string, work: Work<T>): Promise<T> {
+    try {
+      return await this.attempt(scope, work);
+    } catch (failure) {
+      if (!isWorthRepeating(failure)) throw databaseFailure(failure);
+    }
+    try {
+      return await this.attempt(scope, work);
+    } catch (failure) {
+      throw databaseFailure(failure);
+    }
+  }
+
+  private async attempt<T>(scope: string, work: Work<T>): Promise<T> {
+    const runner = this.dataSource.createQueryRunner();
+    try {
+      await runner.startTransaction();
+      await runner.query(`SET LOCAL ROLE kingplank_service; ${scope}`);
+      const result = await work(runner.manager);
+      await runner.commitTransaction();
+      return result;
+    } catch (failure) {
+      await this.rolledBack(runner);
+      throw failure;
+    } finally {
+      await runner.release();
+    }
+  }
+
+  /** A rollback can fail only when the connection is gone, and the server has then rolled back by itself. */
+  private async rolledBack(runner: QueryRunner): Promise<void> {
+    if (!runner.isTransactionActive) return;
+    try {
+      await runner.rollbackTransaction();
+    } catch (failure) {
+      this.log.entry('warn', 'A rollback found its connection gone', { reason: String(failure) });
+    }
+  }
+
+  private async obstacle(): Promise<string | undefined> {
+    try {
+      await this.dataSource.query('SELECT 1');
+      return undefined;
+    } catch {
+      return 'The database does not answer.';
+    }
+  }
+
+  private async options(): Promise<DataSourceOptions> {
+    const common = { type: 'postgres' as const, entities, migrations, synchronize: false, logging: false, migrationsTransactionMode: 'each' as const, applicationName: 'kingplank' };
+    const { databaseUrl, dataDir, poolSize } = this.configuration;
+    if (databaseUrl !== undefined) {
+      return { ...common, url: databaseUrl, poolSize, extra: { connectionTimeoutMillis: 5000, statement_timeout: 10_000, idle_in_transaction_session_timeout: 30_000 } };
+    }
+    this.embedded = await openEmbeddedDatabase(dataDir);
+    const { host, port, user, database } = this.embedded;
+    // More than one connection to the embedded database would mix up answers.
+    return { ...common, host, port, username: user, database, poolSize: 1, extra: { connectionTimeoutMillis: 5000 } };
+  }
+
+  /** Copies that start together on one server take turns; the embedded database has its folder to itself. */
+  private async migrate(source: DataSource): Promise<void> {
+    if (this.embedded !== undefined) {
+      await source.runMigrations();
+      return;
+    }
+    const guard = source.createQueryRunner();
+    try {
+      await guard.query('SELECT pg_advisory_lock($1)', [MIGRATION_LOCK]);
+      await source.runMigrations();
+    } finally {
+      await guard.query('SELECT pg_advisory_unlock($1)', [MIGRATION_LOCK]);
+      await guard.release();
+    }
+  }
+}

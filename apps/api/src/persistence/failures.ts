@@ -1,0 +1,41 @@
+import { HttpProblem, unavailable } from '../http/problems.js';
+
+/** Database errors that say "not now": worth trying again, and none of the caller's doing. */
+const passing: readonly (readonly [RegExp, string])[] = [
+  [/^57014$/, 'The database took too long.'],
+  [/^(53\d{3}|54\d{3})$/, 'The database has no room left.'],
+  [/^(57P0[1-5]|08\d{3}|ECONNREFUSED|ECONNRESET|EPIPE|ENOENT|ETIMEDOUT)$/, 'The database cannot be reached.'],
+  [/^(40001|40P01|55P03)$/, 'The database was busy with a conflicting change.'],
+  [/^(ENOSPC|58030)$/, 'The disk is full.'],
+];
+
+const passingWords = /connection terminated|timeout exceeded when trying to connect|connection ended unexpectedly|driver not connected|pool after calling end|query read timeout/i;
+
+/** A failed database call as the filter understands it; a fault of ours stays what it is. */
+export function databaseFailure(failure: unknown): unknown {
+  if (failure instanceof HttpProblem) return failure;
+  const code = sqlState(failure);
+  const words = passing.find(([pattern]) => pattern.test(code))?.[1];
+  if (words !== undefined) return unavailable(words, failure);
+  if (failure instanceof Error && passingWords.test(failure.message)) return unavailable('The database cannot be reached.', failure);
+  return failure;
+}
+
+export const isUniqueViolation = (failure: unknown, constraint?: string): boolean =>
+  sqlState(failure) === '23505' && (constraint === undefined || constraintOf(failure) === constraint);
+
+/** Another transaction stood in the way; the same work may succeed at once. */
+export const isWorthRepeating = (failure: unknown): boolean => /^(40001|40P01)$/.test(sqlState(failure));
+
+const sqlState = (failure: unknown): string => textMember(failure, 'code') ?? textMember(memberOf(failure, 'driverError'), 'code') ?? '';
+
+const constraintOf = (failure: unknown): string | undefined =>
+  textMember(failure, 'constraint') ?? textMember(memberOf(failure, 'driverError'), 'constraint');
+
+const memberOf = (value: unknown, name: string): unknown =>
+  typeof value === 'object' && value !== null && Object.hasOwn(value, name) ? Object.getOwnPropertyDescriptor(value, name)?.value : undefined;
+
+function textMember(value: unknown, name: string): string | undefined {
+  const member = memberOf(value, name);
+  return typeof member === 'string' ? member : undefined;
+}

@@ -1,0 +1,13 @@
+import { randomBytes } from 'node:crypto';
+
+/** UUID version 7 (RFC 9562 §5.7): 48 bits of Unix time in ms, then chance; sorts by the time of making. */
+export function newId(nowMs: number = Date.now()): string {
+  const bytes = randomBytes(16);
+  bytes.writeUIntBE(nowMs, 0, 6);
+  bytes[6] = (bytes[6] & 0x0f) | 0x70;
+  bytes[8] = (bytes[8] & 0x3f) | 0x80;
+  const hex = bytes.toString('hex');
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join('-');
+}
+
+export const isId = (text: string): boolean => /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/.test(text);
