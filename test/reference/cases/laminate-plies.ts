@@ -44,7 +44,7 @@ export const plyThicknesses: readonly PublishedCase[] = [
   of('t-biaxial-mat-24oz', {
     title: 'Hand-laid biaxial-with-mat of 24 oz/yd2 at the yardstick fraction of its mix', source: 'MAKER-PLY-THICKNESS', locus: 'table of ply thickness', unit: 'mm', printed: '1.07',
     ours: () => thickness(24 * OZ_PER_YD2, mixedFraction(225 / 814, 'hand-simple').value),
-    disagreement: { oursShouldBe: 1.2967, relative: 1e-3, reason: 'the note does not state its fibre fraction; 1.07 mm is that of ψ 0.47, a tighter lay-up than the yardstick takes for a fabric with mat (0.41)' },
+    disagreement: { oursShouldBe: 1.2927, relative: 1e-3, reason: 'the note does not state its fibre fraction; 1.07 mm is that of ψ 0.47, a tighter lay-up than the yardstick takes for a fabric with mat (0.41)' },
   }),
   of('resin-cloth-10oz', { title: 'Resin in 10 oz/yd2 cloth at ψ 0.50, density 1.13', source: 'MAKER-EPOXY-ESTIMATE', locus: 'coverage by fabric', unit: 'L/m2', printed: '0.30', ours: () => 10 * OZ_PER_YD2 / 1130 }),
   of('resin-cloth-6oz', { title: 'Resin in 6 oz/yd2 cloth at ψ 0.50, density 1.13', source: 'MAKER-EPOXY-ESTIMATE', locus: 'coverage by fabric', unit: 'L/m2', printed: '0.18', ours: () => 6 * OZ_PER_YD2 / 1130 }),
