@@ -167,4 +167,8 @@ export const problemWords = {
     title: 'Operations wait for each other in a circle',
     detail: '{field} closes a circle: {circle}; take one of these precedences out.',
   },
+  'too-large-for-stock': {
+    title: 'A piece is larger than the stock',
+    detail: '{field}: piece {piece} is {size}; the room on the stock is {room} inside its trimmed edge, in the turns allowed. Allow more turns, add larger stock, or split the piece.',
+  },
 } as const satisfies Readonly<Record<string, { readonly title: string; readonly detail: string }>>;

@@ -1,1 +1,3 @@
-export {};
+export { nestInSheets } from './nest-in-sheets.js';
+export { longestPieceMm, mostOutlines, mostPieces, type NestPiece, type SheetRequest, type StockSheet, type StripRequest } from './request.js';
+export type { CutSheet, Offcut, Placement, SheetLayout } from './sheet-layout.js';

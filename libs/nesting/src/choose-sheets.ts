@@ -1,0 +1,199 @@
+import { randomStream } from '#lib/kernel';
+import { constructOn, fits, isBetter, isSpent, squeezeOn, tableOf, type Budget, type Packing } from './sheets.js';
+import type { SheetJob } from './sheet-job.js';
+
+/** At most this many sets of sheets are compared. */
+const mostSets = 4000;
+/** Sets of up to this many sheets are searched completely; of more, the last ones only. */
+const fewSheets = 6;
+const mostSeed = 2 ** 31;
+/** Work of the first attempt on a set. Slices do not depend on the budget, so a longer search begins with the shorter one. */
+const firstSlice = 3_000_000;
+/** A clean fill hardly ever gets more of the sheets than this; fuller sets are left to the search that removes overlaps. */
+const likelyFill = 0.92;
+/** Pieces moved at once by the search that removes overlaps. */
+const mostMoving = 160;
+
+/** Number of the piece kind for each single piece, largest first. */
+export function piecesBySize(job: SheetJob): readonly number[] {
+  const all = job.pieces.flatMap(({ index, count }) => Array.from({ length: count }, () => index));
+  return all.sort((p, q) => job.pieces[q].area - job.pieces[p].area || p - q);
+}
+
+/** A first packing on the best single kind of sheet after the free ones, then on any set that costs less. */
+export function choose(job: SheetJob, seed: number, budget: Budget): Packing | undefined {
+  const first = quickest(job, budget);
+  if (first === undefined) return undefined;
+  const tidy = improvedByOrder(job, first, seed, budget);
+  return improvedBySets(job, tidy, seed, budget);
+}
+
+/** Own offcuts and other free sheets come first in every set. */
+function freeSheets(job: SheetJob): readonly number[] {
+  return job.kinds.flatMap(({ stock, available, area }, kind) =>
+    stock.cost === 0 && Number.isFinite(available) ? Array.from({ length: available }, () => ({ kind, area })) : [])
+    .sort((p, q) => p.area - q.area).map(({ kind }) => kind);
+}
+
+function quickest(job: SheetJob, budget: Budget): Packing | undefined {
+  const orders = ordersOf(job);
+  const packings = job.kinds.flatMap((_, kind) => orders.slice(0, 1).flatMap((order) => filledWith(job, kind, order, budget) ?? []));
+  return packings.reduce<Packing | undefined>((best, packing) => (best === undefined || isBetter(packing, best) ? packing : best), undefined);
+}
+
+function ordersOf(job: SheetJob): readonly (readonly number[])[] {
+  const byArea = piecesBySize(job);
+  const sizeOf = (piece: number, of: (width: number, height: number) => number): number => {
+    const { width, height } = job.set.table.shapes[job.set.choicesOf[piece][0]];
+    return of(width, height);
+  };
+  const by = (of: (width: number, height: number) => number): readonly number[] =>
+    [...byArea].sort((p, q) => sizeOf(q, of) - sizeOf(p, of) || p - q);
+  return [byArea, by(Math.max), by((width) => width), by((_, height) => height)];
+}
+
+/** Free sheets, then one kind as often as it takes, then the other kinds when it runs out. */
+function filledWith(job: SheetJob, kind: number, order: readonly number[], budget: Budget): Packing | undefined {
+  const free = freeSheets(job);
+  const area = order.reduce((sum, piece) => sum + job.pieces[piece].area, 0);
+  const others = job.kinds.flatMap((other, k) => (k === kind || other.stock.cost === 0 ? [] : [k]));
+  const limit = Math.min(order.length, Math.ceil((3 * area) / job.kinds[kind].area) + 2);
+  const counts = [Math.min(Math.ceil(area / job.kinds[kind].area) + 1, limit), limit, order.length];
+  for (const count of counts) {
+    const own = Array.from({ length: Math.min(count, job.kinds[kind].stock.cost === 0 ? 0 : job.kinds[kind].available) }, () => kind);
+    const rest = others.flatMap((k) => Array.from({ length: Math.min(count, job.kinds[k].available) }, () => k));
+    const packing = constructOn(job, tableOf(job, [...free, ...own, ...rest]), order, budget);
+    if (packing !== undefined) return packing;
+  }
+  return undefined;
+}
+
+/** The same sheets filled in other orders: now and then one sheet less. */
+function improvedByOrder(job: SheetJob, start: Packing, seed: number, budget: Budget): Packing {
+  const random = randomStream(seed);
+  const byArea = ordersOf(job)[0];
+  const swaps = Array.from({ length: 6 }, () => slightlyShuffled(byArea, random));
+  let best = start;
+  for (const order of [...ordersOf(job).slice(1), ...swaps]) {
+    if (isSpent(budget)) return best;
+    const packing = constructOn(job, tableOf(job, best.sheets), order, budget);
+    if (packing !== undefined && isBetter(packing, best)) best = packing;
+  }
+  return best;
+}
+
+/** Neighbours in size change places, so that large still comes before small. */
+function slightlyShuffled(order: readonly number[], random: () => number): readonly number[] {
+  const place = order.map((piece, k) => ({ piece, at: k + random() * Math.max(3, order.length / 4) }));
+  return place.sort((p, q) => p.at - q.at).map(({ piece }) => piece);
+}
+
+/** Sets of sheets that cost less (or as much and are smaller), cleanly first, then by removing overlaps; the roomiest first. */
+function improvedBySets(job: SheetJob, start: Packing, seed: number, budget: Budget): Packing {
+  let best = start;
+  const scope = scopeOf(job, best);
+  const sets = betterSets(job, best, scope);
+  for (const set of sets) {
+    if (isSpent(budget)) return best;
+    if (!isBetter({ ...best, ...set }, best) || set.fill > likelyFill) continue;
+    const packing = tried(job, scope, set.sheets, budget);
+    if (packing !== undefined && isBetter(packing, best)) best = packing;
+  }
+  return squeezed(job, { best, scope, sets, seed }, budget);
+}
+
+/** The part of a packing that is up for change: all of it, or its last few sheets when there are many. */
+interface Scope {
+  readonly kept: Packing;
+  readonly order: readonly number[];
+}
+
+function scopeOf(job: SheetJob, { sheets, placed }: Packing): Scope {
+  const most = placed.length > mostMoving || sheets.length > fewSheets ? Math.min(2, sheets.length) : sheets.length;
+  const from = sheets.length - most;
+  const kept = placed.filter(({ sheet }) => sheet < from);
+  const moving = placed.filter(({ sheet }) => sheet >= from).map(({ piece }) => piece);
+  const keptKinds = sheets.slice(0, from).map((kind) => job.kinds[kind]);
+  return {
+    kept: {
+      sheets: sheets.slice(0, from), placed: kept,
+      cost: keptKinds.reduce((sum, { stock }) => sum + stock.cost, 0), area: keptKinds.reduce((sum, { area }) => sum + area, 0),
+    },
+    order: moving.sort((p, q) => job.pieces[q].area - job.pieces[p].area || p - q),
+  };
+}
+
+const joined = ({ kept }: Scope, part: Packing): Packing => ({
+  sheets: [...kept.sheets, ...part.sheets],
+  placed: [...kept.placed, ...part.placed.map((one) => ({ ...one, sheet: one.sheet + kept.sheets.length }))],
+  cost: kept.cost + part.cost,
+  area: kept.area + part.area,
+});
+
+function tried(job: SheetJob, scope: Scope, sheets: readonly number[], budget: Budget): Packing | undefined {
+  const packing = constructOn(job, tableOf(job, sheets), scope.order, budget);
+  return packing && joined(scope, packing);
+}
+
+interface SheetSet {
+  readonly sheets: readonly number[];
+  readonly cost: number;
+  readonly area: number;
+  /** Share of the sheets that the pieces in scope cover. */
+  readonly fill: number;
+}
+
+/** Sets for the pieces in scope that are large enough and better than the best, cheapest first. */
+function betterSets(job: SheetJob, best: Packing, { kept, order }: Scope): readonly SheetSet[] {
+  const need = order.reduce((sum, piece) => sum + job.pieces[piece].area, 0);
+  const left = job.kinds.map(({ available }, kind) => available - kept.sheets.filter((sheet) => sheet === kind).length);
+  const found: SheetSet[] = [];
+  const extend = (kind: number, set: SheetSet): void => {
+    if (found.length >= mostSets || set.sheets.length > order.length) return;
+    if (!isBetter({ ...best, cost: set.cost + kept.cost, area: set.area + kept.area }, best)) return;
+    if (kind === job.kinds.length) {
+      if (set.area >= need && canHoldEach(job, set, order)) found.push({ ...set, fill: need / set.area });
+      return;
+    }
+    const { stock, area } = job.kinds[kind];
+    const most = Math.min(left[kind], Math.ceil(need / area) + 2);
+    for (let count = 0; count <= most; count++) {
+      const sheets = Array.from({ length: count }, () => kind);
+      extend(kind + 1, { sheets: [...set.sheets, ...sheets], cost: set.cost + count * stock.cost, area: set.area + count * area, fill: 0 });
+    }
+  };
+  extend(0, { sheets: [], cost: 0, area: 0, fill: 0 });
+  return found.map((set) => ({ ...set, cost: set.cost + kept.cost, area: set.area + kept.area, sheets: freeFirst(job, set.sheets) }))
+    .sort((p, q) => p.cost - q.cost || p.area - q.area);
+}
+
+const freeFirst = (job: SheetJob, sheets: readonly number[]): readonly number[] =>
+  [...sheets].sort((p, q) => Number(job.kinds[p].stock.cost > 0) - Number(job.kinds[q].stock.cost > 0) || job.kinds[q].area - job.kinds[p].area);
+
+function canHoldEach(job: SheetJob, { sheets }: SheetSet, order: readonly number[]): boolean {
+  const { zones } = tableOf(job, [...new Set(sheets)]);
+  return [...new Set(order)].every((piece) => job.set.choicesOf[piece].some((shape) => zones.some((zone) => fits(job.set, zone, shape))));
+}
+
+/** The rest of the budget goes to sets that a clean fill could not do, the one with most room first. */
+function squeezed(
+  job: SheetJob,
+  { best: start, scope, sets, seed }: { readonly best: Packing; readonly scope: Scope; readonly sets: readonly SheetSet[]; readonly seed: number },
+  budget: Budget,
+): Packing {
+  let best = start;
+  if (scope.order.length > mostMoving) return best;
+  const random = randomStream(seed + 1);
+  for (let slice = firstSlice; !isSpent(budget); slice *= 2) {
+    const open = sets.filter((set) => isBetter({ ...best, ...set }, best)).sort((p, q) => q.area - p.area);
+    if (open.length === 0) return best;
+    for (const set of open) {
+      if (isSpent(budget) || !isBetter({ ...best, ...set }, best)) continue;
+      const order = scope.order;
+      const packing = squeezeOn(job, tableOf(job, set.sheets), { order, seed: Math.floor(random() * mostSeed), workLimit: slice }, budget);
+      if (packing !== undefined && isBetter(joined(scope, packing), best)) best = joined(scope, packing);
+    }
+  }
+  return best;
+}
+

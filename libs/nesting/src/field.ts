@@ -1,0 +1,255 @@
+import type { NoFitTable, NoFit } from './no-fit-table.js';
+import { appendBlocked, Stretches } from './slabs.js';
+
+/** A rectangle in which the true outlines must lie: a strip, or a sheet inside its trimmed edge. */
+export interface Zone {
+  readonly low: readonly [number, number];
+  readonly high: readonly [number, number];
+}
+
+/**
+ * Everything that moves in a search: where each piece is and in which turn, and how much each pair matters.
+ * Mutable on purpose: millions of positions are tried each second. Pieces below `fixed` are parts of a sheet's edge and stay.
+ */
+export class Field {
+  readonly at: readonly [Float64Array, Float64Array];
+  /** Index of the turned shape. */
+  readonly shape: Int32Array;
+  readonly zone: Int32Array;
+  readonly weight: Float64Array;
+  /** Pieces from here on are not placed yet. */
+  active: number;
+  /** Pairs looked at so far. */
+  work = 0;
+
+  constructor(readonly table: NoFitTable, readonly fixed: number, readonly total: number) {
+    this.at = [new Float64Array(total), new Float64Array(total)];
+    this.shape = new Int32Array(total);
+    this.zone = new Int32Array(total);
+    this.weight = new Float64Array(total * total).fill(1);
+    this.active = total;
+  }
+
+  put(piece: number, { shape, x, y, zone }: Spot): void {
+    this.shape[piece] = shape;
+    this.at[0][piece] = x;
+    this.at[1][piece] = y;
+    this.zone[piece] = zone;
+  }
+
+  spotOf(piece: number): Spot {
+    return { shape: this.shape[piece], x: this.at[0][piece], y: this.at[1][piece], zone: this.zone[piece] };
+  }
+}
+
+/** Where a piece is: its turned shape, its reference point, its zone. */
+export interface Spot {
+  readonly shape: number;
+  readonly x: number;
+  readonly y: number;
+  readonly zone: number;
+}
+
+/** Positions as plain values, to be kept while the field moves on. */
+export interface Snapshot {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly shape: Int32Array;
+  readonly zone: Int32Array;
+}
+
+export const snapshotOf = (field: Field): Snapshot => ({
+  x: field.at[0].slice(), y: field.at[1].slice(), shape: field.shape.slice(), zone: field.zone.slice(),
+});
+
+export function restore(field: Field, { x, y, shape, zone }: Snapshot): void {
+  field.at[0].set(x);
+  field.at[1].set(y);
+  field.shape.set(shape);
+  field.zone.set(zone);
+}
+
+/** A line along which one piece is tried, and the best place found on it. */
+export class Probe {
+  piece = 0;
+  shape = 0;
+  axis: 0 | 1 = 0;
+  level = 0;
+  low = 0;
+  high = 0;
+  /** Of several free places, the nearest to this one is taken. */
+  wish = 0;
+  /** Only places that touch something are taken. */
+  isSnug = true;
+  place = 0;
+  cost = Infinity;
+  readonly stretches = new Stretches();
+  weight = new Float64Array(64);
+  cap = new Float64Array(64);
+  slack = new Float64Array(64);
+  order = new Int32Array(64);
+}
+
+/**
+ * The place on a line where a piece costs least: sum over the pieces it would overlap of weight times depth, depth being the
+ * way out along the line, or straight across it where that is shorter. The cost is concave inside each blocked stretch,
+ * so it is least at an end of a stretch or of the line, and only those are tried.
+ *
+ * Source: [UMETANI-2009] and [EGEBLAD-2007], search along a line with a directional depth
+ */
+export function seekOnLine(field: Field, probe: Probe): void {
+  gather(field, probe);
+  probe.cost = Infinity;
+  if (probe.low > probe.high) return;
+  sortByStart(probe);
+  if (!takeFreePlace(probe)) takeCheapestEnd(probe);
+}
+
+/** Only a free place will do: answers whether there is one, nearest to the wish. */
+export function seekFree(field: Field, probe: Probe): boolean {
+  gather(field, probe);
+  if (probe.low > probe.high) return false;
+  sortByStart(probe);
+  return takeFreePlace(probe);
+}
+
+function gather(field: Field, probe: Probe): void {
+  const { axis, stretches } = probe;
+  const along = field.at[axis];
+  const across = field.at[1 - axis];
+  stretches.count = 0;
+  field.work += field.active;
+  for (let other = 0; other < field.active; other++) {
+    if (other === probe.piece) continue;
+    const noFit = field.table.between(field.shape[other], probe.shape);
+    const level = probe.level - across[other];
+    if (level <= noFit.low[1 - axis] || level >= noFit.high[1 - axis]) continue;
+    if (along[other] + noFit.high[axis] <= probe.low || along[other] + noFit.low[axis] >= probe.high) continue;
+    gatherPair(probe, noFit, level, { shift: along[other], weight: field.weight[probe.piece * field.total + other] });
+  }
+}
+
+function gatherPair(probe: Probe, noFit: NoFit, level: number, { shift, weight }: { readonly shift: number; readonly weight: number }): void {
+  const { axis, stretches } = probe;
+  const before = stretches.count;
+  appendBlocked(noFit.slabs[axis], level, stretches);
+  if (stretches.count > probe.weight.length) growProbe(probe, stretches.from.length);
+  const cap = Math.min(level - noFit.low[1 - axis], noFit.high[1 - axis] - level);
+  for (let k = before; k < stretches.count; k++) {
+    stretches.from[k] += shift;
+    stretches.to[k] += shift;
+    probe.weight[k] = weight;
+    probe.cap[k] = cap;
+    probe.slack[k] = noFit.slack;
+  }
+}
+
+function growProbe(probe: Probe, capacity: number): void {
+  probe.weight = lengthened(probe.weight, capacity);
+  probe.cap = lengthened(probe.cap, capacity);
+  probe.slack = lengthened(probe.slack, capacity);
+  probe.order = new Int32Array(capacity);
+}
+
+function lengthened(values: Float64Array, capacity: number): Float64Array<ArrayBuffer> {
+  const longer = new Float64Array(capacity);
+  longer.set(values);
+  return longer;
+}
+
+function sortByStart({ stretches: { from, count }, order }: Probe): void {
+  for (let k = 0; k < count; k++) {
+    let slot = k;
+    const start = from[k];
+    while (slot > 0 && from[order[slot - 1]] > start) {
+      order[slot] = order[slot - 1];
+      slot--;
+    }
+    order[slot] = k;
+  }
+}
+
+/** Walks the gaps between blocked stretches; a gap may be a single place. */
+function takeFreePlace(probe: Probe): boolean {
+  const { stretches: { from, to, count }, order, low, high, wish, isSnug } = probe;
+  let free = low;
+  let nearest = Infinity;
+  for (let k = 0; k <= count && free <= high; k++) {
+    const end = k < count ? Math.min(from[order[k]], high) : high;
+    if (end >= free) {
+      const snug = Math.abs(free - wish) <= Math.abs(end - wish) ? free : end;
+      const place = isSnug ? snug : Math.max(free, Math.min(wish, end));
+      if (Math.abs(place - wish) < nearest) {
+        nearest = Math.abs(place - wish);
+        probe.place = place;
+      }
+    }
+    if (k < count) free = Math.max(free, to[order[k]]);
+  }
+  if (nearest === Infinity) return false;
+  probe.cost = 0;
+  return true;
+}
+
+function takeCheapestEnd(probe: Probe): void {
+  const { stretches: { from, to, count } } = probe;
+  tryPlace(probe, probe.low);
+  tryPlace(probe, probe.high);
+  for (let k = 0; k < count; k++) {
+    if (from[k] > probe.low && from[k] < probe.high) tryPlace(probe, from[k]);
+    if (to[k] > probe.low && to[k] < probe.high) tryPlace(probe, to[k]);
+  }
+}
+
+function tryPlace(probe: Probe, place: number): void {
+  const { stretches: { from, to, count }, order, weight, cap, slack } = probe;
+  let cost = 0;
+  for (let k = 0; k < count && cost < probe.cost; k++) {
+    const one = order[k];
+    if (from[one] >= place) break;
+    if (to[one] <= place) continue;
+    const depth = Math.min(place - from[one], to[one] - place, cap[one]);
+    if (depth > slack[one]) cost += weight[one] * depth;
+  }
+  if (cost >= probe.cost) return;
+  probe.cost = cost;
+  probe.place = place;
+}
+
+const scratch = new Stretches();
+
+/** How far the moving piece at (dx, dy) from the fixed one must move along an axis to be free of it; 0 when it is free, exactly. */
+export function depthAt(noFit: NoFit, dx: number, dy: number): number {
+  if (dx <= noFit.low[0] || dx >= noFit.high[0] || dy <= noFit.low[1] || dy >= noFit.high[1]) return 0;
+  const level = wayOut(noFit, 0, dx, dy);
+  if (level <= noFit.slack) return 0;
+  const depth = Math.min(level, wayOut(noFit, 1, dy, dx));
+  return depth <= noFit.slack ? 0 : depth;
+}
+
+function wayOut(noFit: NoFit, axis: 0 | 1, place: number, level: number): number {
+  scratch.count = 0;
+  appendBlocked(noFit.slabs[axis], level, scratch);
+  for (let k = 0; k < scratch.count; k++) {
+    if (scratch.from[k] < place && place < scratch.to[k]) return Math.min(place - scratch.from[k], scratch.to[k] - place);
+  }
+  return 0;
+}
+
+export function pairDepth(field: Field, one: number, other: number): number {
+  const noFit = field.table.between(field.shape[one], field.shape[other]);
+  return depthAt(noFit, field.at[0][other] - field.at[0][one], field.at[1][other] - field.at[1][one]);
+}
+
+/** Weighted depth of a piece at a place over all others, given up once it reaches `ceiling`. */
+export function costAt(field: Field, piece: number, { shape, x, y }: Spot, ceiling: number): number {
+  const [xs, ys] = field.at;
+  let cost = 0;
+  field.work += field.active;
+  for (let other = 0; other < field.active && cost < ceiling; other++) {
+    if (other === piece) continue;
+    const depth = depthAt(field.table.between(field.shape[other], shape), x - xs[other], y - ys[other]);
+    if (depth > 0) cost += depth * field.weight[piece * field.total + other];
+  }
+  return cost;
+}
