@@ -1,0 +1,266 @@
+import { refusal, success, type Outcome } from '#lib/kernel';
+import { assumptionsOf, type Assumed, type Figure } from '#lib/provenance';
+import { inWords, type PanelCheckItem } from './check.js';
+import { criteriaOf, type ResolvedCriteria } from './criteria.js';
+import { fittingChecks, isHighlyLoaded } from './fitting-checks.js';
+import { loadsOf, type ResolvedLoad } from './loads.js';
+import { openSkinAnswer, type OpenSkinAnswer } from './open-skin.js';
+import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
+import type { EdgeRequest, PanelCheckRequest } from './panel-request.js';
+import type { EdgeFixing, PlateEdges } from './plate-answer.js';
+import { membraneStiffness } from './sandwich-section.js';
+import { analyseInnerSkin, analyseSandwich, figuresOf, stateAsFound, type AnalysedState, type Working } from './state-analysis.js';
+import { checksOf, ratioFigure } from './state-checks.js';
+import type { StateName } from './states.js';
+import { yardstickChecks } from './yardstick-checks.js';
+
+/** The four states of one panel under the same loads. A comparison, never a design approval. */
+export interface PanelCheck {
+  readonly verdict: 'restored' | 'not-restored';
+  /** Every ratio below 1, worst first. */
+  readonly shortfalls: readonly string[];
+  readonly states: readonly StateResult[];
+  /** As built over repaired: at least 1 means that the repair gives back what there was. */
+  readonly ratios: readonly Ratio[];
+  readonly opened: OpenSkinAnswer;
+  readonly fittings: readonly PanelCheckItem[];
+  readonly loads: readonly LoadResult[];
+  readonly cautions: readonly PanelCaution[];
+  readonly assumptions: readonly PanelAssumption[];
+  readonly limits: readonly string[];
+  /** Greatest estimated relative error of the series and polynomials. */
+  readonly truncation: number;
+}
+
+export interface LoadResult {
+  readonly code: string;
+  readonly title: string;
+  readonly pressureKPa: number;
+  readonly why: Figure;
+}
+
+export interface StateResult {
+  readonly state: StateName;
+  readonly section: SectionResult;
+  readonly responses: readonly Response[];
+  readonly checks: readonly PanelCheckItem[];
+  /** Greatest utilisation and where it is. */
+  readonly governing?: { readonly code: string; readonly load?: string; readonly utilisation: number };
+}
+
+export interface SectionResult {
+  readonly bendingXNmm: number;
+  readonly bendingYNmm: number;
+  readonly shearNPerMm: number;
+  readonly membraneXNPerMm: number;
+  readonly membraneYNPerMm: number;
+  readonly leverMm: number;
+  /** How far the thin-skin engineering form is from the exact section. */
+  readonly thinSkinError: number;
+  readonly isThinSkinFair: boolean;
+}
+
+export interface Response {
+  readonly load: string;
+  readonly working: Working;
+  readonly deflectionMm: number;
+  readonly deflectionAt: readonly [number, number];
+  readonly greatestMomentXN: number;
+  readonly greatestMomentYN: number;
+  readonly greatestShearNPerMm: number;
+}
+
+export interface Ratio {
+  readonly code: string;
+  readonly title: string;
+  readonly load?: string;
+  readonly ratio: number;
+  readonly why: Figure;
+}
+
+export interface PanelCaution {
+  readonly code: string;
+  readonly severity: 'danger' | 'warning' | 'caution';
+  readonly text: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+export interface PanelAssumption {
+  readonly at: string;
+  readonly meaning: string;
+  readonly value: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+/** Series and polynomials agree to about this; a smaller shortfall is no shortfall. */
+const AGREEMENT = 1e-6;
+
+/** Compares the panel as built, as found, opened and repaired, or says everything that stands in the way. */
+export function panelCheck(request: PanelCheckRequest): Outcome<PanelCheck> {
+  const faults = faultsOfRequest(request);
+  return faults.length > 0 ? refusal(...faults) : success(checked(request));
+}
+
+function checked(request: PanelCheckRequest): PanelCheck {
+  const criteria = criteriaOf(request.criteria ?? {});
+  const loads = loadsOf(request);
+  const states = analysed(request, loads);
+  const results = states.map((state) => resultOf(state, request, loads, criteria));
+  const ratios = ratiosOf(results);
+  const shortfalls = ratios.filter(({ ratio }) => ratio < 1 - AGREEMENT).sort((a, b) => a.ratio - b.ratio).map(shortfallInWords);
+  const fittings = (request.fittings ?? []).flatMap((fitting, at) => fittingChecks(fitting, `/fittings/${at}`, request.repaired, criteria));
+  const opened = openedOf(request, criteria);
+  return {
+    verdict: shortfalls.length === 0 ? 'restored' : 'not-restored', shortfalls, states: results, ratios, opened, fittings,
+    loads: loads.map(({ code, title, pressure }) => ({ code, title, pressureKPa: pressure.value, why: pressure })),
+    cautions: cautionsOf(request, opened),
+    assumptions: assumptionsFrom(request, [...results.flatMap(({ checks }) => checks), ...fittings]),
+    limits,
+    truncation: Math.max(...states.flatMap(({ loaded }) => loaded.map(({ answer }) => answer.truncation))),
+  };
+}
+
+function analysed(request: PanelCheckRequest, loads: readonly ResolvedLoad[]): readonly AnalysedState[] {
+  const setting = { size: request.panel, edges: edgesOf(request.panel.edges), loads };
+  const found = stateAsFound(request);
+  const builtFigures = figuresOf(request.asBuilt, '/asBuilt');
+  return [
+    analyseSandwich('as-built', request.asBuilt, setting, builtFigures),
+    analyseSandwich('as-found', found.values, setting, found.figures),
+    analyseInnerSkin(request.asBuilt, setting, builtFigures),
+    analyseSandwich('repaired', request.repaired, setting, figuresOf(request.repaired, '/repaired')),
+  ];
+}
+
+/** Free edges were refused before. */
+function edgesOf(edges: EdgeRequest = 'simply-supported'): PlateEdges {
+  const known = (edge: string): EdgeFixing => (edge === 'clamped' ? 'clamped' : 'simply-supported');
+  if (typeof edges === 'string') return { xStart: known(edges), xEnd: known(edges), yStart: known(edges), yEnd: known(edges) };
+  return { xStart: known(edges.xStart), xEnd: known(edges.xEnd), yStart: known(edges.yStart), yEnd: known(edges.yEnd) };
+}
+
+function resultOf(state: AnalysedState, request: PanelCheckRequest, loads: readonly ResolvedLoad[], criteria: ResolvedCriteria): StateResult {
+  const pressure = loads.find(({ code }) => code.startsWith('yardstick'))?.pressure;
+  const isWhole = state.name === 'as-built' || state.name === 'repaired';
+  const yardstick = pressure === undefined || !isWhole ? [] : yardstickChecks({
+    state: state.name, values: state.values, field: state.name === 'repaired' ? '/repaired' : '/asBuilt', panel: request.panel, pressure, craft: request.craft, criteria,
+  });
+  const checks = [...state.loaded.flatMap((loaded) => checksOf(state, loaded, criteria)), ...yardstick];
+  const governing = governingOf(checks);
+  return {
+    state: state.name, section: sectionOf(state), responses: state.loaded.map(responseOf), checks,
+    ...(governing === undefined ? {} : { governing }),
+  };
+}
+
+function sectionOf({ name, values, section, loaded }: AnalysedState): SectionResult {
+  const { stiffness } = name === 'opened' ? loaded[0] : section;
+  const alone = values.inner.thicknessMm;
+  const membrane = name === 'opened'
+    ? { xNPerMm: values.inner.modulusXMPa * alone, yNPerMm: values.inner.modulusYMPa * alone } : membraneStiffness(values);
+  return {
+    bendingXNmm: stiffness.d11, bendingYNmm: stiffness.d22, shearNPerMm: stiffness.sx,
+    membraneXNPerMm: membrane.xNPerMm, membraneYNPerMm: membrane.yNPerMm,
+    leverMm: name === 'opened' ? 0 : section.leverMm, thinSkinError: section.thinSkinError, isThinSkinFair: section.isThinSkinFair,
+  };
+}
+
+function responseOf({ load, working, answer }: AnalysedState['loaded'][number]): Response {
+  const greatest = (pick: (fields: (typeof answer.spots)[number]['fields']) => number): number =>
+    Math.max(...answer.spots.map(({ fields }) => Math.abs(pick(fields))));
+  return {
+    load: load.code, working, deflectionMm: answer.deflectionMm, deflectionAt: [answer.deflectionAt.xMm, answer.deflectionAt.yMm],
+    greatestMomentXN: greatest(({ mx }) => mx), greatestMomentYN: greatest(({ my }) => my),
+    greatestShearNPerMm: greatest(({ qx, qy }) => Math.hypot(qx, qy)),
+  };
+}
+
+function governingOf(checks: readonly PanelCheckItem[]): StateResult['governing'] {
+  return checks.reduce<StateResult['governing']>((worst, { code, load, utilisation }) =>
+    utilisation === undefined || utilisation <= (worst?.utilisation ?? 0)
+      ? worst : { code, utilisation, ...(load === undefined ? {} : { load }) }, undefined);
+}
+
+/** Stiffness and every check that both states answer for. */
+function ratiosOf(results: readonly StateResult[]): readonly Ratio[] {
+  const built = results.find(({ state }) => state === 'as-built');
+  const repaired = results.find(({ state }) => state === 'repaired');
+  if (built === undefined || repaired === undefined) return [];
+  return repaired.checks.flatMap((after) => {
+    const before = built.checks.find(({ code, load }) => code === after.code && load === after.load);
+    return before === undefined ? [] : ratioOf(before, after);
+  });
+}
+
+function ratioOf(before: PanelCheckItem, after: PanelCheckItem): readonly Ratio[] {
+  if (before.utilisation === undefined || after.utilisation === undefined || before.why === undefined || after.why === undefined) return [];
+  const ratio = before.utilisation / after.utilisation;
+  const title = after.code === 'deflection' ? 'Stiffness' : after.title;
+  return [{
+    code: after.code === 'deflection' ? 'stiffness' : after.code, title, ratio, ...(after.load === undefined ? {} : { load: after.load }),
+    why: ratioFigure(ratio, `${title}: as built over repaired`, { asBuilt: before.why, repaired: after.why }),
+  }];
+}
+
+const shortfallInWords = ({ title, load, ratio }: Ratio): string =>
+  `${title}${load === undefined ? '' : ` under ${load.replaceAll('-', ' ')}`}: ${inWords(ratio * PERCENT)} % of what the deck had as built`;
+
+const PERCENT = 100;
+
+const SAG_MM = 1;
+const CLAMP_KPA = 2;
+const PERSON_N = 1000;
+
+function openedOf({ opened = {}, panel, asBuilt }: PanelCheckRequest, criteria: ResolvedCriteria): OpenSkinAnswer {
+  return openSkinAnswer({
+    skin: asBuilt.inner, lengthXMm: opened.lengthXMm ?? panel.lengthXMm, widthYMm: opened.widthYMm ?? panel.widthYMm,
+    edges: opened.edges ?? 'simply-supported', clampPressureKPa: opened.clampPressureKPa ?? CLAMP_KPA, allowedSagMm: opened.allowedSagMm ?? SAG_MM,
+    personN: PERSON_N, heelRadiusMm: HEEL_RADIUS_MM, skinShare: criteria.skinShare.value,
+  });
+}
+
+/** Defaults that no figure carries, then every assumed leaf below the checks, each once. */
+function assumptionsFrom(request: PanelCheckRequest, checks: readonly PanelCheckItem[]): readonly PanelAssumption[] {
+  const { opened = {}, panel } = request;
+  const plain: readonly (PanelAssumption & { readonly isGiven: boolean })[] = [
+    { isGiven: panel.edges !== undefined, at: '/panel/edges', meaning: 'edges of the panel', value: 'simply-supported', because: 'the cautious case for deflection and for the middle of the panel', source: 'COMMON-PRACTICE' },
+    { isGiven: opened.lengthXMm !== undefined && opened.widthYMm !== undefined, at: '/opened', meaning: 'size of the opening', value: 'the whole panel', because: 'the largest it can be', source: 'COMMON-PRACTICE' },
+    { isGiven: opened.edges !== undefined, at: '/opened/edges', meaning: 'edges of the opened inner skin', value: 'simply-supported', because: 'the cautious case for its sag', source: 'COMMON-PRACTICE' },
+    { isGiven: opened.clampPressureKPa !== undefined, at: '/opened/clampPressureKPa', meaning: 'pressure on the new core', value: `${CLAMP_KPA} kPa`, because: 'a 20 kg bag on a tenth of a square metre', source: 'COMMON-PRACTICE' },
+    { isGiven: opened.allowedSagMm !== undefined, at: '/opened/allowedSagMm', meaning: 'sag the new core may keep', value: `${SAG_MM} mm`, because: 'a sag the fairing hides', source: 'FROM-MEMORY' },
+  ];
+  const found = new Map<string, PanelAssumption>();
+  for (const { isGiven, ...assumption } of plain) if (!isGiven) found.set(assumption.at, assumption);
+  for (const figure of checks.flatMap(({ why }) => (why === undefined ? [] : assumptionsOf(why)))) noteAssumed(found, figure);
+  return [...found.values()];
+}
+
+function noteAssumed(found: Map<string, PanelAssumption>, { origin, meaning, value, unit }: Figure): void {
+  if (origin.kind !== 'assumed') return;
+  const key = `${origin.at} ${meaning}`;
+  if (!found.has(key)) found.set(key, { at: origin.at, meaning, value: withUnit(value, unit, origin), because: origin.because, source: origin.cite.source });
+}
+
+const withUnit = (value: number, unit: string, { low, high }: Assumed): string => {
+  const spread = low === undefined || high === undefined ? '' : ` (${inWords(low)} to ${inWords(high)})`;
+  return `${inWords(value)}${unit === '1' ? '' : ` ${unit}`}${spread}`;
+};
+
+function cautionsOf({ fittings = [] }: PanelCheckRequest, opened: OpenSkinAnswer): readonly PanelCaution[] {
+  const heavy = fittings.filter(isHighlyLoaded);
+  return [
+    { code: 'comparison-only', severity: 'caution', text: 'This compares a repair with the deck it replaces. It is no design approval and no statement that a standard is met; local rules and licensed or qualified people decide.', because: 'yardsticks were read second-hand and material values are defaults', source: 'COMMON-PRACTICE' },
+    ...heavy.map(({ id, kind }): PanelCaution => ({
+      code: 'highly-loaded-fitting', severity: 'danger', text: `The ${kind.replaceAll('-', ' ')} ${id} is highly loaded: its structure, backing and laminate are for a naval architect or a qualified surveyor.`, because: 'its loads are not those of a walked-on deck', source: 'COMMON-PRACTICE',
+    })),
+    ...opened.advice.map((text): PanelCaution => ({ code: 'open-inner-skin', severity: 'warning', text, because: 'the inner skin alone is thin', source: 'COMMON-PRACTICE' })),
+  ];
+}
+
+const limits: readonly string[] = [
+  'The panel is a flat rectangle on four edges that do not sink; camber, hatches and uneven supports are left out.',
+  'Small deflections and elastic layers; fatigue, impact, moisture, heat and buckling of the whole panel under in-plane load are left out.',
+  'Stresses are direct stresses in x and y; twisting at the corners is left out.',
+];

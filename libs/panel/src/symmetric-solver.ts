@@ -1,0 +1,41 @@
+import { Defect } from '#lib/kernel';
+
+/** Lower factor of a symmetric positive matrix, row by row in one array. */
+export interface Factor {
+  readonly size: number;
+  readonly lower: Float64Array;
+}
+
+/** Cholesky's factor; `matrix` is overwritten. Source: [ARITHMETIC]. */
+export function factorOf(matrix: Float64Array, size: number): Factor {
+  for (let i = 0; i < size; i += 1) {
+    const rowI = i * size;
+    for (let j = 0; j <= i; j += 1) {
+      const rowJ = j * size;
+      let sum = matrix[rowI + j];
+      for (let k = 0; k < j; k += 1) sum -= matrix[rowI + k] * matrix[rowJ + k];
+      matrix[rowI + j] = j === i ? rootOf(sum) : sum / matrix[rowJ + j];
+    }
+  }
+  return { size, lower: matrix };
+}
+
+function rootOf(pivot: number): number {
+  if (pivot > 0) return Math.sqrt(pivot);
+  throw new Defect('A stiffness matrix was not positive');
+}
+
+/** Solves in place. */
+export function solveWith({ size, lower }: Factor, right: Float64Array): Float64Array {
+  for (let i = 0; i < size; i += 1) {
+    let sum = right[i];
+    for (let k = 0; k < i; k += 1) sum -= lower[i * size + k] * right[k];
+    right[i] = sum / lower[i * size + i];
+  }
+  for (let i = size - 1; i >= 0; i -= 1) {
+    const value = right[i] / lower[i * size + i];
+    right[i] = value;
+    for (let k = 0; k < i; k += 1) right[k] -= lower[i * size + k] * value;
+  }
+  return right;
+}
