@@ -22,6 +22,7 @@ export { CHECK_LINE_MM, templateSize, templateTiles, type TemplatePiece } from '
 export type {
   Block, Callout, Column, Facts, FigureBlock, Letterhead, List, Logo, Paragraph, ReportDocument, Row, Section, SignatureBlock, Table, Ticks,
 } from './report/document.js';
+export { isSaidByHeading } from './report/document.js';
 export { reportOf } from './report/estimate-report.js';
 export { contentSecurityPolicy, htmlOf, noteColumn } from './report/html.js';
 export { jobPackOf } from './report/job-pack.js';

@@ -53,6 +53,7 @@ export const sampleEstimate = (size: SampleSize): Estimate => ({
     utilisation: 0.545, massChangeKg: -1.2, waterLeavingKg: 3.4, notes: ['The sheet bends to the camber without scoring on the outer side.'],
   },
   laminate: laminateOf(),
+  panel: panelState(),
   checks: checksOf(),
   process: processOf(),
   sections: [{ code: 'opening', title: 'Opening and core out', amount: eur('2410.00') }, { code: 'core', title: 'New core', amount: eur('1873.40') }, { code: 'laminate', title: 'Skin', amount: eur('1604.11') }],
@@ -91,6 +92,17 @@ const laminateOf = (): Estimate['laminate'] => ({
     { rank: 2, plies: ['CSM 300', 'BXM 600', 'WR 500', 'CSM 300'], thicknessMm: 4.4, costPerM2: '44.80', reason: 'Stands 0.4 mm proud.' },
   ],
   properties: [{ code: 'ex', name: 'Modulus along the deck', value: 11820.4, unit: 'MPa' }, { code: 'ey', name: 'Modulus across the deck', value: 11790.1, unit: 'MPa' }], notes: [],
+});
+
+const panelState = (): Estimate['panel'] => ({
+  verdict: 'restored', shortfalls: [], sizeMm: [1450, 1340], loads: [{ code: 'person', name: 'A person on one foot', value: 1, unit: 'kN' }, { code: 'pressure', name: 'Yardstick pressure', value: 7.2, unit: 'kPa' }],
+  states: (['as-built', 'as-found', 'opened', 'repaired'] as const).map((state, index) => ({
+    state, bendingXNmm: [3120000, 610000, 8400, 3190000][index], bendingYNmm: [3010000, 590000, 8100, 3080000][index], shearNPerMm: [1480, 210, 0, 1510][index],
+    deflections: [{ load: 'a person', deflectionMm: [3.1, 9.8, 41.2, 2.9][index] }, { load: 'pressure', deflectionMm: [4.4, 13.9, 77.1, 4.2][index] }],
+    ...(index === 2 ? {} : { governs: 'core shear at the edge', utilisation: [0.38, 1.21, 0, 0.36][index] }),
+  })),
+  ratios: [{ code: 'stiffness', name: 'Stiffness', value: 1.022, unit: '1' }, { code: 'utilisation', name: 'Utilisation', value: 1.056, unit: '1' }],
+  limits: ['The panel is taken as a rectangle of the size stated.'],
 });
 
 const checksOf = (): Estimate['checks'] => [

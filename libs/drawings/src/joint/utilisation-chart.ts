@@ -20,7 +20,7 @@ const HEAD_MM = 6;
 const MOST_SHOWN = 1.5;
 
 /** How high the chart has to be for all its bars. */
-export const chartHeightMm = (bars: number): number => bars * ROW_MM + HEAD_MM + 13;
+export const chartHeightMm = (bars: number): number => bars * ROW_MM + HEAD_MM + 5;
 
 /** One bar for each check against the limit; a bar over the limit is hatched and its number bold. */
 export function utilisationChart(bars: readonly UtilisationBar[], request: DrawingRequest): Drawing {

@@ -119,4 +119,7 @@ export const numeric = (title: string): Column => ({ title, align: 'end' });
 export const row = (...cells: readonly string[]): Row => ({ cells });
 
 export const flow = (id: string, level: 1 | 2, title: string, blocks: readonly Block[]): Section => ({ id, level, title, layout: 'flow', blocks });
+
+/** What a table that says the same as its heading is called: the heading is enough for the eye, but not for a screen reader. */
+export const isSaidByHeading = (block: Table, { title }: Section): boolean => block.caption === title;
 export const task = (id: string, title: string, blocks: readonly Block[]): Section => ({ id, level: 1, title, layout: 'task', blocks });

@@ -1,6 +1,6 @@
 import type { ReportDocument, Section } from './document.js';
 import { assumptionSection, cautionSection, closingSections, costSections } from './cost-sections.js';
-import { basisSections, identitySection, scopeSections, summarySection } from './opening-sections.js';
+import { basisSections, identitySection, readingSections, scopeSections, summarySection } from './opening-sections.js';
 import type { ReportRequest } from './request.js';
 import { dateText } from './said.js';
 import { checkSection, coreSection, laminateSection, processSections } from './work-sections.js';
@@ -18,6 +18,7 @@ export const reportOf = (request: ReportRequest): ReportDocument => documentOf(r
   ...costSections(request),
   cautionSection(request),
   assumptionSection(request),
+  ...readingSections(request),
   ...closingSections(request),
 ]);
 

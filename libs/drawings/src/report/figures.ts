@@ -27,7 +27,7 @@ type Make = (request: DrawingRequest) => Drawing;
 /** A drawing as a figure of the page's width, no higher than it has to be; on screens with a narrow twin. */
 export function figureOf(request: ReportRequest, make: Make, tallestMm: number): FigureBlock {
   const drawn = (format: SheetFormat): Drawing => make({ format, reader: request.reader, block: { job: '', reference: '', made: '', sheet: '' } });
-  return figureBlock(request, snugFigure(drawn, figureWidthMm(request), tallestMm), () => drawn(phone));
+  return figureBlock(request, snugFigure(drawn, figureWidthMm(request), tallestMm), () => snugFigure((format) => drawn({ ...format, kind: 'phone' }), phone.widthMm, phone.heightMm));
 }
 
 /** A drawing as a figure of a fixed height. */
@@ -71,7 +71,7 @@ export const sheetFigures = (request: ReportRequest): readonly FigureBlock[] =>
   }, MOST_HEIGHT_MM));
 
 export const sectionFigure = (request: ReportRequest): FigureBlock =>
-  fixedFigure(request, (drawing) => jointSection(sectionInput(request), drawing), 100);
+  fixedFigure(request, (drawing) => jointSection(sectionInput(request), drawing), 92);
 
 export const chartFigure = (request: ReportRequest): FigureBlock => {
   const bars = checkBars(request);
@@ -91,4 +91,4 @@ export function ganttFigures(request: ReportRequest): readonly FigureBlock[] {
 }
 
 export const batchFigures = (request: ReportRequest): readonly FigureBlock[] =>
-  request.estimate.process.batches.map((batch) => fixedFigure(request, (drawing) => batchCard(batchInput(request, batch), drawing), 205));
+  request.estimate.process.batches.map((batch) => ({ ...fixedFigure(request, (drawing) => batchCard(batchInput(request, batch), drawing), 205), caption: '' }));

@@ -1,5 +1,5 @@
 import { escaped } from '../sheet/svg.js';
-import type { Block, Callout, Column, FigureBlock, ReportDocument, Row, Section, Table } from './document.js';
+import { isSaidByHeading, type Block, type Callout, type Column, type FigureBlock, type ReportDocument, type Row, type Section, type Table } from './document.js';
 import { stylesheet } from './stylesheet.js';
 
 /** What the page may do: show its own text, its own style and pictures that it carries inside. Nothing else. */
@@ -64,17 +64,18 @@ function nested(sections: readonly Section[]): readonly string[] {
   return isOpen ? [...parts, '</section>'] : parts;
 }
 
-function sectionHtml({ id, level, title, layout, blocks }: Section): string {
+function sectionHtml(section: Section): string {
+  const { id, level, title, layout } = section;
   const tag = level === 1 ? 'h2' : 'h3';
-  return [`<section class="${layout}" aria-labelledby="${escaped(id)}"><${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`, ...blocks.map((block, index) => blockHtml(block, `${id}-${index}`))].join('\n');
+  return [`<section class="${layout}"><${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`, ...section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`, section))].join('\n');
 }
 
-function blockHtml(block: Block, id: string): string {
+function blockHtml(block: Block, id: string, section: Section): string {
   switch (block.kind) {
     case 'paragraph': return `<p>${bdi(block.text)}</p>`;
     case 'list': return `<ul>${block.items.map((item) => `<li>${bdi(item)}</li>`).join('')}</ul>`;
     case 'facts': return `<dl>${block.rows.map(({ name, value }) => `<div><dt>${bdi(name)}</dt><dd>${bdi(value)}</dd></div>`).join('')}</dl>`;
-    case 'table': return tableHtml(block, id);
+    case 'table': return tableHtml(block, id, section);
     case 'figure': return figureHtml(block, id);
     case 'callout': return calloutHtml(block);
     case 'ticks': return `<ul class="ticks">${block.items.map(({ text, isHold }) => `<li${isHold ? ' class="hold"' : ''}>${bdi(text)}</li>`).join('')}</ul>`;
@@ -83,13 +84,16 @@ function blockHtml(block: Block, id: string): string {
 }
 
 /** Wide tables scroll inside a region that the keyboard can reach. */
-function tableHtml({ caption, columns, rows }: Table, id: string): string {
+function tableHtml(block: Table, id: string, section: Section): string {
+  const { caption, columns, rows } = block;
+  const isSilent = isSaidByHeading(block, section);
+  const region = isSilent ? caption : `${section.title}: ${caption}`;
   const heads = columns.map((column) => `<th scope="col"${endClass(column)}>${bdi(column.title)}</th>`).join('');
-  return `<div class="scroll" role="region" aria-labelledby="${escaped(id)}" tabindex="0"><table><caption id="${escaped(id)}">${bdi(caption)}</caption>`
+  return `<div class="scroll" role="region" aria-label="${escaped(region)}" tabindex="0"><table><caption id="${escaped(id)}"${isSilent ? ' class="silent"' : ''}>${bdi(caption)}</caption>`
     + `<thead><tr>${heads}</tr></thead><tbody>${rows.map((one) => rowHtml(one, columns)).join('')}</tbody></table></div>`;
 }
 
-const endClass = ({ align }: Column): string => (align === 'end' ? ' class="end"' : '');
+const endClass = ({ align, share }: Column): string => (align === 'end' ? ' class="end"' : share === undefined ? '' : ' class="wide"');
 
 function rowHtml({ cells, note, emphasis }: Row, columns: readonly Column[]): string {
   const noteAt = noteColumn(columns);

@@ -22,9 +22,10 @@ function coverTask(request: ReportRequest, tasks: readonly Section[]): Section {
   const { jobPack } = request.reader.words;
   const titles = tasks.filter(({ layout }) => layout === 'task').map(({ title }) => title);
   const hasTemplates = tasks.some(({ layout }) => layout === 'template');
+  const elsewhere = request.medium === 'screen' ? [paragraph(jobPack.templatesOnPaper)] : [];
   return task('cover', jobPack.cover, [
     paragraph(jobPack.coverLead), list([...titles, ...(hasTemplates ? [jobPack.templates] : [])]),
-    paragraph(jobPack.safety), ...cautionCallouts(request),
+    ...elsewhere, paragraph(jobPack.safety), ...cautionCallouts(request),
   ]);
 }
 
@@ -77,8 +78,9 @@ function checkListTask({ estimate: { process: { calendar } }, reader: { words: {
   return task('check-list', jobPack.checkList, [ticks, { kind: 'signature', fields: [jobPack.signedBy, signature.signature] }]);
 }
 
-const templatePages = ({ estimate, reader, paper }: ReportRequest): readonly Section[] =>
-  estimate.core.pieces.flatMap((piece) => {
+/** Full size is for paper; a screen shows the plans and says where the templates are. */
+const templatePages = ({ estimate, reader, paper, medium }: ReportRequest): readonly Section[] =>
+  (medium === 'screen' ? [] : estimate.core.pieces).flatMap((piece) => {
     const block = { job: '', reference: '', made: '', sheet: '' };
     const tiles = templateTiles(piece, paper, { reader, block });
     return tiles.map((tile, index): Section => ({

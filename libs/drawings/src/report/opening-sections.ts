@@ -1,6 +1,6 @@
 import { datumOf, listedCorners } from '../deck/opening-plan.js';
 import { conditionText } from '../deck/defect-map.js';
-import { areaText, dimensionText, lengthText, percentText, upTo } from '../reader.js';
+import { areaText, dimensionText, lengthText, percentText, upTo, type Reader } from '../reader.js';
 import type { Reading } from '#lib/extent';
 import type { Opening } from '#lib/estimate';
 import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Section, type Table } from './document.js';
@@ -76,7 +76,7 @@ export function basisSections(request: ReportRequest): readonly Section[] {
   return [
     flow('basis', 1, reader.words.sections.basis, [facts(reader.words.sections.basis, rows)]),
     flow('limits', 2, reader.words.sections.limits, [limits.length === 0 ? paragraph(reader.words.report.none) : list(limits)]),
-    flow('defect', 2, reader.words.sections.defect, [defectMapFigure(request), ...zoneTable(request), ...readingTable(readings, request)]),
+    flow('defect', 2, reader.words.sections.defect, [defectMapFigure(request), ...zoneTable(request)]),
   ];
 }
 
@@ -93,9 +93,14 @@ function zoneTable({ estimate: { scope }, reader }: ReportRequest): readonly Tab
     scope.zones.map(({ id, condition, areaM2 }) => row(id, conditionText(condition, reader), areaText(reader, areaM2))))];
 }
 
-function readingTable(readings: readonly Reading[], { reader }: ReportRequest): readonly Block[] {
+/** Every reading, behind the report itself: the map above shows the same. */
+export function readingSections({ record, reader }: ReportRequest): readonly Section[] {
+  const readings = record.survey?.readings ?? [];
+  return readings.length === 0 ? [] : [flow('readings', 1, reader.words.sections.readings, readingTable(readings, reader))];
+}
+
+function readingTable(readings: readonly Reading[], reader: Reader): readonly Block[] {
   const { columns, basis } = reader.words;
-  if (readings.length === 0) return [];
   const unit = reader.units === 'us' ? '' : ' mm';
   const rows = readings.slice(0, MOST_READINGS).map((reading, index) => row(
     String(index + 1), `${dimensionText(reader, reading.at[0])}${unit}`, `${dimensionText(reader, reading.at[1])}${unit}`, basis.readingKinds[reading.kind],
@@ -107,7 +112,7 @@ function readingTable(readings: readonly Reading[], { reader }: ReportRequest): 
   ];
 }
 
-function resultText(reading: Reading, reader: ReportRequest['reader']): string {
+function resultText(reading: Reading, reader: Reader): string {
   const { basis } = reader.words;
   switch (reading.kind) {
     case 'sounding': return basis.hammer[reading.sound];

@@ -20,9 +20,11 @@ dd { margin: 0; font-weight: 700; }
 .scroll { overflow-x: auto; margin: 0 0 1.2rem; }
 table { border-collapse: collapse; width: 100%; font-size: .92rem; font-variant-numeric: tabular-nums; overflow-wrap: break-word; }
 caption { text-align: left; font-weight: 700; padding: .2rem 0 .4rem; }
+caption.silent { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 th, td { text-align: left; vertical-align: top; padding: .35rem .6rem .35rem 0; border-bottom: 1px solid #ccc; }
 th { border-bottom: 2px solid #111; vertical-align: bottom; }
 .end { text-align: right; }
+.wide { min-width: 8.5rem; }
 td.end { white-space: nowrap; }
 td small { display: block; color: #444; font-size: .85em; white-space: normal; }
 tr.total td { font-weight: 700; border-top: 2px solid #111; }

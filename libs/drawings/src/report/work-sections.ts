@@ -1,4 +1,4 @@
-import type { Check, CureMilestones } from '#lib/estimate';
+import type { Check, CureMilestones, PanelState } from '#lib/estimate';
 import { areaText, fixed, lengthText, massText, percentText, temperatureText, upTo, volumeText, type Reader } from '../reader.js';
 import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section, type Table } from './document.js';
 import { chartFigure, ganttFigures, piecePlanFigure, plyPlanFigure, sectionFigure, sheetFigures } from './figures.js';
@@ -86,10 +86,44 @@ export function checkSection(request: ReportRequest): Section {
   const measured = checks.some(({ utilisation }) => utilisation !== undefined);
   return flow('checks', 1, reader.words.sections.checks, [
     paragraph(reader.words.checks.note),
+    ...panelBlocks(request),
     ...(measured ? [chartFigure(request)] : []),
     table(reader.words.checks.table,
       [wide(said.check, 2), narrow(said.state), numeric(said.demand), numeric(said.capacity), numeric(said.utilisation), narrow(said.verdict), narrow(said.source)],
       checks.map((check) => checkRow(check, reader))),
+  ]);
+}
+
+/** The four states of the panel side by side, and what the comparison comes to. */
+function panelBlocks({ estimate: { panel }, reader }: ReportRequest): readonly Block[] {
+  const said = reader.words.panel;
+  const named = (values: typeof panel.loads): readonly (readonly [string, string])[] =>
+    values.map(({ name, value, unit, note }) => [name, note === undefined ? valueText(reader, value, unit) : `${valueText(reader, value, unit)} (${note})`]);
+  const size = panel.sizeMm.map((side) => lengthText(reader, side)).join(' × ');
+  return [
+    facts(said.comparison, [[said.verdict, word(said.verdicts, panel.verdict)], [said.size, size], ...named(panel.loads)]),
+    ...(panel.shortfalls.length === 0 ? [] : [list(panel.shortfalls)]),
+    stateTable(panel.states, reader),
+    ...(panel.ratios.length === 0 ? [] : [facts(said.ratios, named(panel.ratios))]),
+    ...(panel.limits.length === 0 ? [] : [list(panel.limits)]),
+  ];
+}
+
+function stateTable(states: readonly PanelState[], reader: Reader): Table {
+  const said = reader.words.panel;
+  const stated = (name: string, say: (state: PanelState) => string): Row => row(name, ...states.map(say));
+  const loads = [...new Set(states.flatMap(({ deflections }) => deflections.map(({ load }) => load)))];
+  const deflection = (state: PanelState, load: string): string => {
+    const found = state.deflections.find((one) => one.load === load);
+    return found === undefined ? '–' : lengthText(reader, found.deflectionMm, 2);
+  };
+  return table(said.states, [wide(reader.words.columns.what), ...states.map(({ state }) => numeric(reader.words.checks.states[state]))], [
+    stated(said.bendingX, ({ bendingXNmm }) => valueText(reader, bendingXNmm, 'N.mm')),
+    stated(said.bendingY, ({ bendingYNmm }) => valueText(reader, bendingYNmm, 'N.mm')),
+    stated(said.shear, ({ shearNPerMm }) => valueText(reader, shearNPerMm, 'N/mm')),
+    ...loads.map((load) => stated(said.deflection(load), (state) => deflection(state, load))),
+    stated(reader.words.columns.utilisation, ({ utilisation }) => (utilisation === undefined ? '–' : percentText(reader, utilisation, 1))),
+    stated(said.governs, ({ governs }) => governs ?? '–'),
   ]);
 }
 
@@ -146,8 +180,9 @@ function pressureBlocks({ estimate: { process: { bondPressure } }, reader }: Rep
   const spacing = props.spacingMm === undefined ? said.propsNeeded : said.propsSpacing(lengthText(reader, props.spacingMm));
   return [
     facts(said.pressure, [
-      [reader.words.columns.choice, word(said.methods, bondPressure.method)],
-      [said.required, `${fixed(reader, bondPressure.requiredKPa, 2)} kPa`], [said.available, `${fixed(reader, bondPressure.availableKPa, 2)} kPa`],
+      [reader.words.columns.choice, bondPressure.method === undefined ? said.noMethod : word(said.methods, bondPressure.method)],
+      [said.required, `${fixed(reader, bondPressure.requiredKPa, 2)} kPa`],
+      ...(bondPressure.availableKPa === undefined ? [] : [[said.available, `${fixed(reader, bondPressure.availableKPa, 2)} kPa`] as const]),
       [said.restsOn, bondPressure.restsOn],
       [said.props, `${props.needed ? spacing : said.propsNotNeeded}. ${props.why}`],
       ...bondPressure.quantities.map(({ name, value, unit }) => [name, valueText(reader, value, unit)] as const),

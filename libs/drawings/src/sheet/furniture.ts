@@ -68,14 +68,15 @@ export function openSheet(request: SheetRequest): OpenSheet {
   const noteHeight = notes.length * NOTE_LINE_MM;
   const legendHeight = legend.length * LEGEND_LINE_MM;
   const bottom = inner.y + inner.height;
-  const strip = { x: inner.x, y: bottom - noteHeight - legendHeight - STRIP_MM, width: inner.width, height: STRIP_MM };
+  const stripHeight = request.isToScale ? STRIP_MM : 1;
+  const strip = { x: inner.x, y: bottom - noteHeight - legendHeight - stripHeight, width: inner.width, height: stripHeight };
   const area = { ...inner, height: strip.y - inner.y };
   return {
     request, area, strip,
     room: labelRoom(area),
     furniture: [
       ...(format.kind === 'sheet' ? titleBlock(request, frame) : []),
-      ...legendMarks(legend, inner.x, strip.y + STRIP_MM),
+      ...legendMarks(legend, inner.x, strip.y + stripHeight),
       ...notes.map((note, index) => text([inner.x, bottom - noteHeight + index * NOTE_LINE_MM + 2.8], note, { sizeMm: sizes.fine })),
     ],
   };

@@ -3,10 +3,20 @@ import type { Drawing } from './svg.js';
 
 const HEIGHTS_MM = [80, 95, 110, 125, 140, 155, 170, 185, 200, 215];
 
-/** The lowest figure of this width that still shows the subject at the largest scale any height allows. */
+/**
+ * The lowest figure of this width that still shows the subject at the largest scale any height allows.
+ * More height never makes the scale smaller, so the heights are searched by halves.
+ */
 export function snugFigure(make: (format: SheetFormat) => Drawing, widthMm: number, tallestMm: number): Drawing {
-  const drawn = [...HEIGHTS_MM.filter((height) => height < tallestMm), tallestMm].map((height) => make(figure(widthMm, height)));
-  const factorOf = ({ scale }: Drawing): number => scale?.factor ?? 0;
-  const best = Math.max(...drawn.map(factorOf));
-  return drawn.find((drawing) => factorOf(drawing) === best) ?? drawn[drawn.length - 1];
+  const heights = HEIGHTS_MM.filter((height) => height < tallestMm);
+  let best = make(figure(widthMm, tallestMm));
+  let [low, high] = [0, heights.length];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    const drawing = make(figure(widthMm, heights[middle]));
+    const isAsLarge = (drawing.scale?.factor ?? 0) >= (best.scale?.factor ?? 0);
+    if (isAsLarge) [best, high] = [drawing, middle];
+    else low = middle + 1;
+  }
+  return best;
 }

@@ -22,6 +22,7 @@ export interface TemplatePiece {
 export const PAGE_MARGIN_MM = 12;
 export const PAGE_HEAD_MM = 14;
 const BLEED_MM = 5;
+const EDGE_MM = 0.5;
 const FOOT_MM = 16;
 export const CHECK_LINE_MM = 100;
 
@@ -39,25 +40,44 @@ export const templateSize = (paper: PaperName): { readonly widthMm: number; read
 });
 
 /**
- * A piece at 1:1 over as many pages as it takes. Neighbouring tiles share the lines through their crosses and print
- * a little beyond them; every page carries the 100 mm check line. Tiles that the outline does not touch are left out.
+ * A piece at 1:1 over as many pages as it takes, turned by a quarter where that saves pages; an arrow shows the bow.
+ * Neighbouring tiles share the lines through their crosses and print a little beyond them; every page carries the
+ * 100 mm check line. Tiles that the outline does not touch are left out.
  */
 export function templateTiles(piece: TemplatePiece, paper: PaperName, request: Omit<DrawingRequest, 'format'>): readonly Drawing[] {
+  const { reader } = request;
+  const said = reader.words.template;
   const size = templateSize(paper);
-  const tiling = tilingOf(piece.outline, size);
-  const cells = Array.from({ length: tiling.columns * tiling.rows }, (_, index) => ({ column: index % tiling.columns, row: Math.floor(index / tiling.columns) }));
-  const wanted = cells.filter((cell) => isTouched(piece.outline, cell, tiling));
-  return wanted.map((cell, index) => {
-    const { reader } = request;
-    const said = reader.words.template;
-    const [tile, tiles] = [String(index + 1), String(wanted.length)];
-    const label = shown(reader, piece.label);
+  const lies = [false, true].map((isTurned) => laidOut(piece, isTurned, size)).reduce((best, other) => (other.wanted.length < best.wanted.length ? other : best));
+  const label = shown(reader, piece.label);
+  return lies.wanted.map((cell, index) => {
+    const [tile, tiles] = [String(index + 1), String(lies.wanted.length)];
     return {
       name: `template-${slug(piece.label)}-${tile}`, title: said.tile(label, tile, tiles), description: said.describe(label, tile, tiles),
       language: reader.words.language, ...figure(size.widthMm, size.heightMm),
-      marks: tileMarks({ piece, cell, tiling, reader, tile, tiles }),
+      marks: tileMarks({ ...lies, cell, reader, tile, tiles }),
     };
   });
+}
+
+interface LaidPiece {
+  /** Turned already, where it lies turned. */
+  readonly piece: TemplatePiece;
+  readonly isTurned: boolean;
+  readonly tiling: Tiling;
+  readonly wanted: readonly Cell[];
+}
+
+function laidOut(piece: TemplatePiece, isTurned: boolean, size: { readonly widthMm: number; readonly heightMm: number }): LaidPiece {
+  const turned = ([x, y]: Place): Place => (isTurned ? [y, -x] : [x, y]);
+  const outline = piece.outline.map(turned);
+  const tiling = tilingOf(outline, size);
+  const cells = Array.from({ length: tiling.columns * tiling.rows }, (_, index) => ({ column: index % tiling.columns, row: Math.floor(index / tiling.columns) }));
+  const grain = piece.grainDeg === undefined ? {} : { grainDeg: piece.grainDeg - (isTurned ? 90 : 0) };
+  return {
+    piece: { ...piece, ...grain, outline, bleedHoles: piece.bleedHoles.map(turned) }, isTurned, tiling,
+    wanted: cells.filter((cell) => isTouched(outline, cell, tiling)),
+  };
 }
 
 /** Identifiers inside an SVG take letters, digits and hyphens only. */
@@ -69,8 +89,10 @@ interface Cell {
 }
 
 function tilingOf(outline: Outline, { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }): Tiling {
-  const window = { x: BLEED_MM, y: BLEED_MM, width: widthMm - 2 * BLEED_MM, height: heightMm - 2 * BLEED_MM - FOOT_MM };
   const bounds = boxOf(outline);
+  const fitsOnePage = bounds.width <= widthMm - 2 * EDGE_MM && bounds.height <= heightMm - 2 * EDGE_MM - FOOT_MM;
+  const bleed = fitsOnePage ? EDGE_MM : BLEED_MM;
+  const window = { x: bleed, y: bleed, width: widthMm - 2 * bleed, height: heightMm - 2 * bleed - FOOT_MM };
   const columns = Math.max(1, Math.ceil(bounds.width / window.width - 1e-9));
   const rows = Math.max(1, Math.ceil(bounds.height / window.height - 1e-9));
   const origin: Place = [
@@ -88,16 +110,15 @@ const isTouched = (outline: Outline, cell: Cell, tiling: Tiling): boolean => {
   return clippedRing(outline, { x, y, width: tiling.window.width, height: tiling.window.height }).length > 0;
 };
 
-interface Tile {
-  readonly piece: TemplatePiece;
+interface Tile extends LaidPiece {
   readonly cell: Cell;
-  readonly tiling: Tiling;
   readonly reader: Reader;
   readonly tile: string;
   readonly tiles: string;
 }
 
-function tileMarks({ piece, cell, tiling, reader, tile, tiles }: Tile): readonly Mark[] {
+function tileMarks(page: Tile): readonly Mark[] {
+  const { piece, cell, tiling, reader, tiles } = page;
   const { window } = tiling;
   const view = fullSizeView(cellOrigin(cell, tiling), window);
   const bleed = grown(window, BLEED_MM - 0.5);
@@ -112,8 +133,8 @@ function tileMarks({ piece, cell, tiling, reader, tile, tiles }: Tile): readonly
     ...outline, ...holes,
     ...(isHere ? [centredText(centre, shortened(shown(reader, piece.label), boxOf(here).width * 0.7, 10, 'bold'), { sizeMm: 10, weight: 'bold', backed: true })] : []),
     ...(isHere && grain !== undefined ? grainMarks(centre, grain, reader) : []),
-    ...crosses(window),
-    ...foot({ piece, cell, tiling, reader, tile, tiles }),
+    ...(tiles === '1' ? [] : crosses(window)),
+    ...foot(page),
   ];
 }
 
@@ -133,10 +154,10 @@ const crosses = ({ x, y, width, height }: Box): readonly Mark[] =>
     line('fine', [atX - 4, atY], [atX + 4, atY]), line('fine', [atX, atY - 4], [atX, atY + 4]), circle([atX, atY], 1.6, 'fine', 'none'),
   ]);
 
-function foot({ piece, cell, tiling, reader, tile, tiles }: Tile): readonly Mark[] {
+function foot({ piece, cell, tiling, reader, tile, tiles, isTurned }: Tile): readonly Mark[] {
   const { window } = tiling;
   const said = reader.words.template;
-  const y = window.y + window.height + BLEED_MM + 9;
+  const y = window.y + window.height + window.y + 9;
   const [from, to] = [window.x, window.x + CHECK_LINE_MM];
   const ticks = Array.from({ length: 11 }, (_, index) => line('fine', [from + index * 10, y], [from + index * 10, y - (index % 5 === 0 ? 2.4 : 1.4)]));
   const keyX = window.x + window.width - 22;
@@ -147,8 +168,14 @@ function foot({ piece, cell, tiling, reader, tile, tiles }: Tile): readonly Mark
     text([from, y + 4], check, { sizeMm: sizes.fine }),
     text([to + 4, y - 0.4], title, { sizeMm: sizes.strong, weight: 'bold' }),
     ...(tiles === '1' ? [] : [text([from, y - 5], said.overlap, { sizeMm: sizes.fine })]),
+    ...bowMark([to + 8, y - 5.6], isTurned, reader),
     ...keyMap(cell, tiling, { x: keyX, y: y - 7, width: 22, height: 11 }),
   ];
+}
+
+function bowMark([x, y]: Point, isTurned: boolean, reader: Reader): readonly Mark[] {
+  const [from, to]: readonly Point[] = isTurned ? [[x, y + 2.2], [x, y - 2.2]] : [[x - 4, y], [x + 4, y]];
+  return [line('fine', from, to), arrowHead(to, from), text([x + 6, y + 1], reader.words.drawing.bow, { sizeMm: sizes.fine, weight: 'bold' })];
 }
 
 /** Where this tile sits among the others. */

@@ -1,0 +1,49 @@
+import { isSaidByHeading, noteColumn, printable, type Block, type ReportDocument, type Section } from '#lib/drawings';
+
+/** Longest run of letters that a narrow table column can hold; longer ones get places to break. */
+const LONGEST_RUN = 18;
+const BREAK = '\u200B';
+
+/** Text as the embedded font shows it, with invisible places to break in long runs. */
+export const paperText = (text: string): string =>
+  printable(text).replace(/[^\s\u200B-]{19,}/gu, (run) => broken(run));
+
+function broken(run: string): string {
+  const letters = [...run];
+  return letters.map((letter, index) => (index > 0 && index % LONGEST_RUN === 0 ? `${BREAK}${letter}` : letter)).join('');
+}
+
+/** The report as the template's JSON input; the logo travels as a file of its own. */
+export function typstInput(report: ReportDocument, logoPath: string): string {
+  const { title, subtitle, language, paper, letterhead, runningFoot, words, sections, kind, madeAt } = report;
+  const [lang, region] = language.split('-');
+  return JSON.stringify({
+    kind, paper, words, lang, region: region ?? null, made: dateParts(madeAt), logo: logoPath,
+    title: paperText(title), subtitle: paperText(subtitle), author: paperText(letterhead.name), foot: paperText(runningFoot),
+    letterhead: { name: paperText(letterhead.name), lines: letterhead.lines.map(paperText) },
+    sections: sections.map((section) => ({ ...section, title: paperText(section.title), blocks: section.blocks.map((block) => typstBlock(block, section)) })),
+  });
+}
+
+function typstBlock(block: Block, section: Section): unknown {
+  switch (block.kind) {
+    case 'table': return { kind: block.kind, noteAt: noteColumn(block.columns), ...texts({ caption: isSaidByHeading(block, section) ? '' : block.caption, columns: block.columns, rows: block.rows }) };
+    case 'figure': return { kind: block.kind, svg: block.svg, widthMm: block.widthMm, heightMm: block.heightMm, alt: paperText(block.alt), caption: paperText(block.caption) };
+    default: return mapped(block);
+  }
+}
+
+const texts = <T extends object>(block: T): object => Object.fromEntries(Object.entries(block).map(([key, part]) => [key, mapped(part)]));
+
+/** The same structure with every text as the paper shows it; kinds and alignments are plain words and pass through. */
+function mapped(value: unknown): unknown {
+  if (typeof value === 'string') return paperText(value);
+  if (Array.isArray(value)) return value.map(mapped);
+  if (typeof value === 'object' && value !== null) return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, mapped(part)]));
+  return value;
+}
+
+const dateParts = (iso: string): readonly number[] => {
+  const instant = new Date(iso);
+  return [instant.getUTCFullYear(), instant.getUTCMonth() + 1, instant.getUTCDate(), instant.getUTCHours(), instant.getUTCMinutes(), instant.getUTCSeconds()];
+};

@@ -1,0 +1,145 @@
+/**
+ * How a report looks on paper. The template is fixed text: everything that varies comes in as JSON through
+ * `sys.inputs` and is set as plain strings, so that no data is ever read as markup or code.
+ */
+export const typstTemplate = String.raw`
+#let doc = json(bytes(sys.inputs.doc))
+#let ink = luma(7%)
+#let grey = luma(35%)
+#let rule = luma(70%)
+#let large = doc.kind == "job-pack"
+#let base = if large { 12pt } else { 9pt }
+#let side = 17mm
+
+#let made = doc.made
+#set document(title: doc.title, author: doc.author, description: doc.subtitle,
+  date: datetime(year: made.at(0), month: made.at(1), day: made.at(2), hour: made.at(3), minute: made.at(4), second: made.at(5)))
+#set text(font: "Arimo", size: base, fill: ink, lang: doc.lang, region: doc.region, fallback: false, hyphenate: false, ligatures: false)
+#set par(leading: 0.62em, spacing: 0.9em, justify: false)
+#set page(paper: if doc.paper == "a4" { "a4" } else { "us-letter" }, margin: (x: side, top: 17mm, bottom: 18mm),
+  footer: context [
+    #set text(size: 7.5pt, fill: grey)
+    #line(length: 100%, stroke: 0.4pt + rule)
+    #v(-0.6em)
+    #grid(columns: (1fr, auto), doc.foot,
+      [#doc.words.page #counter(page).display() #doc.words.of #counter(page).final().first()])
+  ])
+#set heading(numbering: none)
+#show heading.where(level: 1): it => block(width: 100%, above: 1.9em, below: 0.9em, sticky: true,
+  stroke: (bottom: 0.7pt + ink), inset: (bottom: 0.35em), text(size: if large { 20pt } else { 13pt }, weight: "bold", it.body))
+#show heading.where(level: 2): it => block(width: 100%, above: 1.5em, below: 0.7em, sticky: true,
+  text(size: if large { 14pt } else { 10.5pt }, weight: "bold", it.body))
+#set table(stroke: none, inset: (x: 0.4em, top: 0.45em, bottom: 0.5em), align: left)
+#show title: set text(size: if large { 26pt } else { 20pt }, weight: "bold")
+#show title: set block(above: 0pt, below: 0.7em)
+#set table.cell(breakable: false)
+#set list(marker: [–], body-indent: 0.6em, spacing: 0.7em)
+#set figure(gap: 0.5em)
+#set figure.caption(separator: none)
+#show figure.caption: it => align(left, text(weight: "bold", size: 0.95em, it.body))
+#show figure.where(kind: table): set figure.caption(position: top)
+#show figure.where(kind: table): set block(breakable: true)
+#show figure.where(kind: table): it => block(width: 100%, above: 1.1em, below: 1.4em, align(left, it))
+#show figure.where(kind: image): it => block(above: 1.1em, below: 1.3em, breakable: false, it)
+
+#let side-of(column) = if column.align == "end" { right } else { left }
+#let width-of(column) = if "share" in column { column.share * 1fr } else { auto }
+#let small(body) = text(size: 0.86em, fill: grey, body)
+
+#let strong-text(cell) = text(weight: "bold", cell)
+
+#let cells-of(columns, row, note-at) = {
+  let strong = row.at("emphasis", default: none)
+  let ground = if strong == "fails" or strong == "hold" { luma(92%) } else { none }
+  row.cells.enumerate().map(((index, cell)) => {
+    let shown = if strong == none { cell } else { strong-text(cell) }
+    let noted = if index == note-at and "note" in row { [#shown #linebreak() #small(row.note)] } else { shown }
+    table.cell(align: side-of(columns.at(index)), fill: ground,
+      stroke: (bottom: 0.3pt + rule, top: if strong == "total" { 0.7pt + ink } else { none }), noted)
+  })
+}
+
+#let render-table(b) = {
+  let count = b.columns.len()
+  figure(kind: table, supplement: none, caption: if b.caption == "" { none } else { b.caption },
+    {
+      set text(size: if large { if count > 5 { 10.5pt } else { 12.5pt } } else if count > 6 { 7.6pt } else { 8.4pt })
+      table(
+        columns: b.columns.map(width-of),
+        table.header(..b.columns.map(column => table.cell(align: side-of(column) + bottom, stroke: (bottom: 0.9pt + ink), text(weight: "bold", column.title)))),
+        ..b.rows.map(row => cells-of(b.columns, row, b.noteAt)).flatten(),
+      )
+    })
+}
+
+#let facts(b) = figure(kind: table, supplement: none, caption: none,
+  table(columns: (1fr, 1.6fr),
+    ..b.rows.map(row => (
+      table.cell(stroke: (bottom: 0.3pt + rule), text(fill: grey, row.name)),
+      table.cell(stroke: (bottom: 0.3pt + rule), text(weight: "bold", row.value)),
+    )).flatten()))
+
+#let picture(b) = {
+  let art = image(bytes(b.svg), format: "svg", width: b.widthMm * 1mm, height: b.heightMm * 1mm, alt: b.alt)
+  figure(kind: image, supplement: none, caption: if b.caption == "" { none } else { b.caption }, alt: b.alt, art)
+}
+
+#let bar-of = (danger: 3pt + ink, warning: (paint: ink, thickness: 3pt, dash: "densely-dashed"), caution: (paint: grey, thickness: 3pt, dash: "dotted"), note: 1pt + grey)
+
+#let callout(b) = block(width: 100%, breakable: false, above: 0.8em, below: 0.8em, fill: luma(96%), stroke: (left: bar-of.at(b.severity)), inset: (left: 0.9em, right: 0.6em, y: 0.6em),
+  [#text(weight: "bold", b.label + ".") #b.text #if b.small != "" { linebreak(); small(b.small) }])
+
+#let ticks(b) = for item in b.items {
+  block(width: 100%, breakable: false, above: 0pt, below: 0pt, fill: if item.isHold { luma(92%) } else { none }, stroke: (bottom: 0.3pt + rule), inset: (y: 0.45em, x: 0.2em),
+    grid(columns: (1.9em, 1fr), pdf.artifact(box(width: 1em, height: 1em, stroke: 1pt + ink)), if item.isHold { text(weight: "bold", item.text) } else { item.text }))
+}
+
+#let signature(b) = block(width: 100%, breakable: false, above: 1.5em,
+  grid(columns: (1fr, 1fr), column-gutter: 2em, row-gutter: 2.6em,
+    ..b.fields.map(field => block(width: 100%, stroke: (top: 0.6pt + ink), inset: (top: 0.4em), small(field)))))
+
+#let render(b) = {
+  if b.kind == "paragraph" { par(b.text) }
+  else if b.kind == "list" { list(..b.items.map(item => [#item])) }
+  else if b.kind == "facts" { block(width: 100%, breakable: b.rows.len() > 14, facts(b)) }
+  else if b.kind == "table" { block(width: 100%, breakable: b.rows.len() > 9, render-table(b)) }
+  else if b.kind == "figure" { picture(b) }
+  else if b.kind == "callout" { callout(b) }
+  else if b.kind == "ticks" { ticks(b) }
+  else if b.kind == "signature" { signature(b) }
+}
+
+#let letterhead = {
+  let lines = (doc.letterhead.name,) + doc.letterhead.lines
+  let shown = lines.filter(said => said != "")
+  if shown.len() > 0 or doc.logo != "" {
+    block(width: 100%, below: 1.6em, grid(columns: (auto, 1fr), column-gutter: 1em, align: horizon,
+      if doc.logo != "" { image(doc.logo, height: 14mm, width: 50mm, fit: "contain", alt: doc.letterhead.name) },
+      align(right, text(size: 8pt, fill: grey, shown.join(linebreak())))))
+  }
+}
+
+#letterhead
+#title(doc.title)
+#block(below: 1.4em, text(size: 1.15em, doc.subtitle))
+#if not large {
+  heading(level: 1, outlined: false, bookmarked: false, doc.words.contents)
+  show outline.entry: it => link(it.element.location(), it.indented(none, it.inner()))
+  outline(title: none, depth: 1)
+}
+
+#for (index, section) in doc.sections.enumerate() {
+  if section.layout == "template" {
+    page(margin: 12mm, footer: none, {
+      show heading: it => block(height: 9mm, above: 0pt, below: 0pt, text(size: 11pt, weight: "bold", it.body))
+      heading(level: 1, section.title)
+      v(4mm, weak: false)
+      for b in section.blocks { image(bytes(b.svg), format: "svg", width: b.widthMm * 1mm, height: b.heightMm * 1mm, alt: b.alt) }
+    })
+  } else {
+    if section.layout == "task" and index > 0 { pagebreak(weak: true) }
+    heading(level: section.level, section.title)
+    for b in section.blocks { render(b) }
+  }
+}
+`;
