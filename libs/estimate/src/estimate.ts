@@ -14,6 +14,7 @@ export interface Estimate {
   readonly scope: Scope;
   readonly core: CoreSection;
   readonly laminate: LaminateSection;
+  readonly panel: PanelSection;
   readonly checks: readonly Check[];
   readonly process: ProcessSection;
   readonly sections: readonly CostSection[];
@@ -196,6 +197,28 @@ export interface NamedValue {
   readonly note?: string;
 }
 
+/** The panel as built, as found, opened and repaired, under the same loads. A comparison, never a design approval. */
+export interface PanelSection {
+  readonly verdict: 'restored' | 'not-restored';
+  readonly shortfalls: readonly string[];
+  readonly sizeMm: readonly [number, number];
+  readonly loads: readonly NamedValue[];
+  readonly states: readonly PanelState[];
+  /** Repaired over as built, stiffness; as built over repaired, utilisation: at least 1 means restored. */
+  readonly ratios: readonly NamedValue[];
+  readonly limits: readonly string[];
+}
+
+export interface PanelState {
+  readonly state: 'as-built' | 'as-found' | 'opened' | 'repaired';
+  readonly bendingXNmm: number;
+  readonly bendingYNmm: number;
+  readonly shearNPerMm: number;
+  readonly deflections: readonly { readonly load: string; readonly deflectionMm: number }[];
+  readonly governs?: string;
+  readonly utilisation?: number;
+}
+
 export type Verdict = 'passes' | 'fails' | 'not-established';
 
 /** A check that fails is a result. `utilisation` is demand over capacity. */
@@ -251,9 +274,10 @@ export interface BatchCard {
 }
 
 export interface BondPressureSection {
-  readonly method: 'weights' | 'battens' | 'vacuum';
+  /** Absent when no way to press can be recommended; the refusals say why. */
+  readonly method?: 'weights' | 'battens' | 'vacuum';
   readonly requiredKPa: number;
-  readonly availableKPa: number;
+  readonly availableKPa?: number;
   readonly restsOn: string;
   readonly quantities: readonly NamedValue[];
   readonly props: { readonly needed: boolean; readonly spacingMm?: number; readonly why: string };

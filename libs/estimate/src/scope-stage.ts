@@ -1,4 +1,4 @@
-import { mapValue, type Outcome } from '#lib/kernel';
+import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { planOpenings, type OpeningPlan, type OpeningRequest, type ZoneShape } from '#lib/extent';
 import type { Job } from './job.js';
 
@@ -8,9 +8,12 @@ export interface ScopeWork {
   readonly plan: OpeningPlan;
 }
 
-/** Plans the openings for zones that were drawn or found. */
+/** Plans the openings for zones that were drawn or found; with none there is nothing to price, and the findings say why. */
 export const scopeOf = (job: Job, zones: readonly ZoneShape[]): Outcome<ScopeWork> =>
-  mapValue(planOpenings(openingRequestOf(job, zones)), (plan) => ({ zones, plan }));
+  andThen(planOpenings(openingRequestOf(job, zones)), (plan) =>
+    plan.openings.length === 0
+      ? refusal(problem('not-supported', '/zones', { why: plan.findings.map(({ text }) => text).join(' ') || 'nothing can be opened' }))
+      : success({ zones, plan }));
 
 export function openingRequestOf({ record, skin, access, numbers }: Job, zones: readonly ZoneShape[]): OpeningRequest {
   return {

@@ -1,0 +1,99 @@
+import { assumptionsOf, type Figure } from '#lib/provenance';
+import { triangularQuantile } from '#lib/extent';
+import type { Assumption, Check, EstimateWithWhy, Range, Summary } from './estimate.js';
+import { bayOf } from './check-stage.js';
+import { panelChecks, panelSection } from './check-section.js';
+import { DEFAULT_SEED } from './cost-stage.js';
+import { linesSection, sectionsSection } from './lines-section.js';
+import { processSection } from './process-stage.js';
+import { scopeSection } from './scope-section.js';
+import type { WorkedJob } from './run.js';
+
+/** Puts everything worked out into the document, and keeps the derivations beside it. */
+export function documentOf(work: WorkedJob, engineVersion: string): EstimateWithWhy {
+  const { job, core, laminate, cost, pricing } = work;
+  const panel = panelChecks(work.panel);
+  const checks: readonly Check[] = [...laminate.checks, ...panel.checks];
+  return {
+    estimate: {
+      title: job.record.title ?? 'Deck repair', ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
+      summary: summaryOf(work, checks),
+      scope: scopeSection(job, work.scope, work.extent),
+      core: core.section, laminate: laminate.section,
+      panel: panelSection(work.panel, bayOf(job)), checks,
+      process: { ...processSection(job, work.process, work.press), calendar: { workingDays: daysOf(work), tasks: [] } },
+      sections: sectionsSection(cost.rollUp), lines: linesSection(cost.rollUp, pricing.purchases), totals: cost.totals,
+      cautions: work.panel.cautions, assumptions: assumptionsIn(work), limits: limitsOf(work),
+      provenance: {
+        engineVersion, edition: job.catalogue.edition, catalogueHash: job.catalogue.hash, seed: job.record.pricing?.seed ?? DEFAULT_SEED,
+        priceList: job.priceList.code, labourRates: job.labourRates.code,
+      },
+    },
+    derivations: { ...Object.fromEntries(cost.rollUp.lines.map(({ code, why }) => [code, why])), ...panel.derivations, ...quantityFigures(work) },
+  };
+}
+
+function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
+  const { scope: { plan }, core, process, labour, cost } = work;
+  return {
+    openedAreaM2: plan.openedAreaM2, cutLengthM: plan.cutLengthM + plan.splitLengthM,
+    coreSheets: core.sheets.reduce((sum, { count }) => sum + count.value, 0),
+    mixedResinL: process.batches.demand.totals.totalL,
+    labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH), workingDays: daysOf(work),
+    total: cost.totals.total, totalRange: cost.totals.range,
+    verdict: checks.some(({ verdict }) => verdict === 'fails') ? 'some-checks-fail' : 'all-checks-pass',
+  };
+}
+
+/** Three points read as a triangle: its tenth, middle and ninetieth percentiles. */
+const rangeOf = (low: number, likely: number, high: number): Range => {
+  const at = (p: number): number => triangularQuantile({ low, likely, high }, p);
+  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
+};
+
+function daysOf({ labour, job }: WorkedJob): Range {
+  const perDay = job.numbers.people.value * job.numbers.hoursPerDay.value;
+  return rangeOf(labour.lowH / perDay, labour.likelyH.value / perDay, labour.highH / perDay);
+}
+
+const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Record<string, Figure>> => Object.fromEntries([
+  ...Object.entries(quantities).map(([name, figure]) => [`quantity:${name}`, figure] as const),
+  ['quantity:coreM2', core.netM2], ['quantity:largestPlyM2', laminate.largestPlyM2],
+]);
+
+/** Every default taken anywhere, once for each field and meaning. */
+function assumptionsIn(work: WorkedJob): readonly Assumption[] {
+  const { job, scope: { plan }, pricing, labour, process, press, panel, laminate } = work;
+  const figures = [
+    ...Object.values(job.numbers), ...plan.assumptions, ...pricing.assumptions, ...work.cost.risk.assumptions,
+    ...labour.operations.map(({ driverFigure }) => driverFigure), ...Object.values(work.quantities),
+  ].flatMap((figure: Figure) => assumptionsOf(figure));
+  const chosen = job.choices.flatMap(({ at, value, because, assumedFrom }): readonly Assumption[] =>
+    assumedFrom === undefined ? [] : [{ at, meaning: meaningOf(at), value, because, source: assumedFrom.source }]);
+  const laid = laminate.assumptions.map(({ at, words, cite }) => ({ at: `/laminate${at}`, meaning: 'laminate', value: words, because: words, source: cite.source }));
+  const all = [...chosen, ...figures.flatMap(assumptionFrom), ...process.batches.assumptions, ...process.cure.assumptions, ...press.assumptions, ...panel.assumptions, ...laid];
+  return [...new Map(all.map((assumption) => [`${assumption.at} ${assumption.meaning}`, assumption])).values()];
+}
+
+const meaningOf = (at: string): string => at.split('/').at(-1) ?? at;
+
+function assumptionFrom({ origin, meaning, value, unit }: Figure): readonly Assumption[] {
+  if (origin.kind !== 'assumed') return [];
+  return [{ at: origin.at, meaning, value: unit === '1' ? String(value) : `${value} ${unit}`, because: origin.because, source: origin.cite.source }];
+}
+
+/** What nobody looked at, and what the figures therefore cannot say. */
+function limitsOf({ job, extent, pricing, panel }: WorkedJob): readonly string[] {
+  const hasPlugs = job.record.survey?.readings.some(({ kind }) => kind === 'plug') === true;
+  const unpriced = pricing.purchases.filter(({ choices }) => choices.length === 0).map(({ need }) => need.title);
+  return [
+    'The inside of the deck was not seen: the extent is judged from above, and may grow when the deck is opened.',
+    ...(hasPlugs ? [] : ['No core sample is recorded: take one in each zone before the deck is cut.']),
+    ...(extent.grade === 'single-symptom' ? ['A single symptom is recorded: sound and meter the whole panel before relying on the range.'] : []),
+    'Structure below, tanks, wiring and linings were not inspected.',
+    ...(unpriced.length === 0 ? [] : [`Not in the price list, and so not in the total: ${unpriced.join(', ')}.`]),
+    ...panel.limits,
+    'Local rules and licensed or qualified people decide; this document plans and prices, it approves nothing.',
+  ];
+}
+

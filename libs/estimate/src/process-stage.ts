@@ -1,0 +1,90 @@
+import { andThen, below, refusal, success, type Outcome } from '#lib/kernel';
+import { materialsOf } from '#lib/catalogue';
+import {
+  planBatches, planBondPressure, planCure, requirementsOf, resinLimits, coatingLimits,
+  type BatchPlan, type BondPressurePlan, type CurePlan,
+} from '#lib/process';
+import { bayOf } from './check-stage.js';
+import type { Job } from './job.js';
+import { extentOfOutline } from './outline-size.js';
+import { resinStepsOf, type ResinContext } from './resin-steps.js';
+import type { ScopeWork } from './scope-stage.js';
+import type { ProcessSection } from './estimate.js';
+
+export interface ProcessWork {
+  readonly batches: BatchPlan;
+  readonly cure: CurePlan;
+}
+
+/** Pots and waits for this resin at this temperature. */
+export function processOf(context: ResinContext): Outcome<ProcessWork> {
+  const { job } = context;
+  const batches = planBatches({
+    resin: job.resin, fillers: materialsOf(job.catalogue, 'filler'), steps: resinStepsOf(context),
+    temperatureC: job.numbers.temperatureC.value, people: job.numbers.people.value,
+  });
+  if (!batches.ok) return refusal(...below('/process', batches.problems));
+  return andThen(planCure({
+    resin: job.resin, hardener: batches.value.resin.hardener, temperature: { kind: 'constant', temperatureC: job.numbers.temperatureC.value },
+  }), (cure) => success({ batches: batches.value, cure }));
+}
+
+/** What presses the largest opening, and whether the inner skin can carry it. */
+export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
+  const largest = plan.openings[0];
+  const box = extentOfOutline(largest.area.outer);
+  const [lengthXMm, widthYMm] = bayOf(job);
+  return planBondPressure({
+    areaM2: largest.areaM2, lengthMm: box.maxX - box.minX, widthMm: box.maxY - box.minY, perimeterM: largest.cutLengthM,
+    prefer: job.press.value, altitudeM: job.numbers.altitudeM.value,
+    innerSkin: { thicknessMm: otherSkinMm(job), spanMm: Math.min(lengthXMm, widthYMm) },
+    canPropFromBelow: job.accessBelow.value !== 'none',
+    ...(job.record.panel.camberRadiusMm === undefined ? {} : {
+      camber: {
+        radiusMm: job.record.panel.camberRadiusMm, pieceLengthMm: Math.sqrt(job.core.largestPieceM2.value) * 1000,
+        thicknessMm: job.numbers.coreMm.value, modulusMPa: job.core.inPlaneModulusMPa.value,
+      },
+    }),
+  });
+}
+
+const otherSkinMm = ({ access, numbers }: Job): number =>
+  access.value === 'from-above' ? numbers.innerSkinMm.value : numbers.outerSkinMm.value;
+
+type Sections = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'bondPressure' | 'cure' | 'gates'>;
+
+export const processSection = (job: Job, { batches, cure }: ProcessWork, press: BondPressurePlan): Sections => ({
+  resin: batches.resin,
+  demands: batches.demand.steps.map(({ step, title, netL, wasteL, totalL, totalKg, fillerG, filler }) => ({
+    step, title, netL, wasteL, totalL, totalKg, ...(filler === undefined ? {} : { filler, fillerKg: fillerG / 1000 }),
+  })),
+  batches: batches.batches.map(({ number, step, title, resinG, hardenerG, fillerG, filler, mixedMl, covers, useWithinMin, limitedBy, pumps }) => ({
+    number, step, title, resinG, hardenerG, fillerG, mixedMl, covers, useWithinMin, limitedBy,
+    ...(filler === undefined ? {} : { filler }), ...(pumps === undefined ? {} : { pumps }),
+  })),
+  bondPressure: {
+    ...(press.method === undefined ? {} : { method: press.method }), requiredKPa: press.requiredKPa,
+    ...(press.availableKPa === undefined ? {} : { availableKPa: press.availableKPa }), restsOn: press.restsOn,
+    quantities: press.quantities, props: propsOf(press), recommendation: press.recommendation, refusals: press.refusals,
+  },
+  cure: [cureRow(job, cure)],
+  gates: gatesOf(job, batches.resin.hardener),
+});
+
+const propsOf = ({ innerSkin: { props } }: BondPressurePlan): ProcessSection['bondPressure']['props'] => ({
+  needed: props.needed, why: props.why, ...(props.spacingMm === undefined ? {} : { spacingMm: props.spacingMm }),
+});
+
+function cureRow(job: Job, { milestones, notes }: CurePlan): ProcessSection['cure'][number] {
+  const hoursTo = (wanted: CurePlan['milestones'][number]['code']) => milestones.find(({ code }) => code === wanted)?.likelyH;
+  const entries = { gelH: hoursTo('gel'), releaseH: hoursTo('release'), sandableH: hoursTo('sandable'), recoatShutsH: hoursTo('recoat-shuts'), fullCureH: hoursTo('full') };
+  const known = Object.fromEntries(Object.entries(entries).filter(([, hours]) => hours !== undefined));
+  return { step: 'every bonding and laminating step', temperatureC: job.numbers.temperatureC.value, ...known, ...(notes.length === 0 ? {} : { note: notes.join(' ') }) };
+}
+
+const gatesOf = (job: Job, hardener: string): ProcessSection['gates'] => [
+  { step: 'Bonding and laminating', requires: requirementsOf(resinLimits(job.resin, hardener), job.shelter.value).map(({ text }) => text) },
+  ...(job.access.value === 'from-below' ? [] : materialsOf(job.catalogue, 'coating')
+    .filter(({ coating }) => coating === 'primer' || coating === 'topcoat').slice(0, 2)
+    .map((coating) => ({ step: coating.name, requires: requirementsOf(coatingLimits(coating), job.shelter.value).map(({ text }) => text) }))),
+];
