@@ -17,3 +17,15 @@ export { normalScore, normalShare } from './risk/normal.js';
 export type { CommonCause } from './risk/risk-model.js';
 export type { HistogramBar } from './risk/sample-statistics.js';
 export { betaQuantiles, triangularMean, triangularQuantile, type SpreadShape } from './risk/spread-quantile.js';
+export type {
+  Basket, BasketLine, BasketOrder, Coverage, Leftover, MatchedResin, Missing, Proof, SecondBest, Substitution, SupplierOrder,
+} from './basket/basket.js';
+export { faultsOfBasket, faultsOfPriceList } from './basket/basket-faults.js';
+export type { Excluded } from './basket/basket-plan.js';
+export type {
+  BasketNeed, BasketOptions, BasketRequest, OnHand, ResinMatch, Substitute, Transport,
+} from './basket/basket-request.js';
+export { contentIn } from './basket/content.js';
+export { solveByHighs } from './basket/highs-solver.js';
+export type { Column, LinearModel, Row, Solve, SolverAnswer, SolverLimits, Term } from './basket/linear-model.js';
+export { solveBasket } from './basket/solve-basket.js';

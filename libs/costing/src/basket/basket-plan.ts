@@ -1,0 +1,228 @@
+import type { Pack, Supplier } from '#lib/catalogue';
+import { moneyFrom, type Currency, type Money } from '#lib/money';
+import { variantOf, wholePackCount, type MaterialVariant } from '#lib/takeoff';
+import type { BasketNeed, BasketOptions, BasketRequest, OnHand, ResinMatch, Substitute } from './basket-request.js';
+import { contentIn, satisfies, variantKey } from './content.js';
+
+/** All needs of one variant together: what the order must cover. */
+export interface Demand {
+  readonly variant: MaterialVariant;
+  readonly unit: string;
+  readonly needs: readonly BasketNeed[];
+  readonly required: number;
+  readonly fromOnHand: number;
+  /** What is left to buy. */
+  readonly toBuy: number;
+}
+
+/** A price from so many packs on, up to the next break. */
+export interface Tier {
+  readonly from: number;
+  readonly upTo: number;
+  readonly price: Money;
+}
+
+/** A pack that may be bought. */
+export interface Offer {
+  readonly pack: Pack;
+  /** Place of its supplier in the plan. */
+  readonly supplier: number;
+  /** Place of its good in the plan. */
+  readonly good: number;
+  /** No more than this many are of use: what covers everything it serves alone, or a break that makes more cost less. */
+  readonly mostPacks: number;
+  readonly tiers: readonly Tier[];
+  readonly cutFee: Money | undefined;
+}
+
+/** Packs with the same content, whatever their size and seller, and what they can be used for. */
+export interface Good {
+  readonly variant: MaterialVariant;
+  readonly unit: string;
+  readonly arcs: readonly Arc[];
+}
+
+/** A use of a good for a demand. */
+export interface Arc {
+  readonly demand: number;
+  /** Units of the demand that one unit of the good covers. */
+  readonly factor: number;
+  /** Minor units of penalty for each unit of the demand. */
+  readonly penaltyMinor: number;
+  readonly substitute: Substitute | undefined;
+}
+
+export interface Excluded {
+  readonly sku: string;
+  readonly reason: 'supplier-not-chosen' | 'does-not-keep' | 'hazardous-by-air' | 'out-of-stock';
+}
+
+/** Everything the model is made of; demands that nothing on the list can serve have no arc. */
+export interface BasketPlan {
+  readonly currency: Currency;
+  readonly demands: readonly Demand[];
+  readonly goods: readonly Good[];
+  readonly offers: readonly Offer[];
+  /** Places of the offers of each good. */
+  readonly offersOfGood: readonly (readonly number[])[];
+  /** Places of the goods that can serve each demand. */
+  readonly goodsForDemand: readonly (readonly number[])[];
+  readonly suppliers: readonly Supplier[];
+  readonly matches: readonly ResinMatch[];
+  readonly options: BasketOptions;
+  readonly excluded: readonly Excluded[];
+  readonly excludedVariants: readonly MaterialVariant[];
+}
+
+/** Sorts needs into demands and packs into goods; the request has been found sound. */
+export function planBasket(request: BasketRequest, currency: Currency): BasketPlan {
+  const options = request.options ?? {};
+  const demands = demandsOf(request.needs, request.onHand ?? []);
+  const context = { demands, currency, substitutes: request.substitutes ?? [], matches: request.matches ?? [] };
+  const relevant = request.priceList.packs.filter(({ content }) => isOfUse(content, context));
+  const judged = relevant.map((pack) => ({ pack, reason: exclusionOf(pack, options) }));
+  const kept = judged.flatMap(({ pack, reason }) => (reason === undefined ? [pack] : []));
+  const goods = goodsOf(kept, context);
+  const goodPlaces = new Map(goods.map(({ variant, unit }, index) => [`${variantKey(variant)}|${unit}`, index]));
+  const offers = kept.flatMap((pack) => offersOf(pack, { ...context, goods, goodPlaces, suppliers: request.priceList.suppliers }));
+  return {
+    currency, demands, goods, offers,
+    offersOfGood: placesBy(offers.map(({ good }) => [good]), goods.length),
+    goodsForDemand: placesBy(goods.map(({ arcs }) => arcs.map(({ demand }) => demand)), demands.length),
+    suppliers: request.priceList.suppliers, matches: context.matches, options,
+    excluded: judged.flatMap(({ pack, reason }) => (reason === undefined ? [] : [{ sku: pack.sku, reason }])),
+    excludedVariants: judged.flatMap(({ pack, reason }) => (reason === undefined ? [] : [variantOf(pack.content)])),
+  };
+}
+
+/** For each of `count` targets, the places of those that point to it. */
+function placesBy(targets: readonly (readonly number[])[], count: number): readonly (readonly number[])[] {
+  const places: number[][] = Array.from({ length: count }, () => []);
+  targets.forEach((list, place) => list.forEach((target) => places[target].push(place)));
+  return places;
+}
+
+interface Context {
+  readonly demands: readonly Demand[];
+  readonly currency: Currency;
+  readonly substitutes: readonly Substitute[];
+  readonly matches: readonly ResinMatch[];
+}
+
+function demandsOf(needs: readonly BasketNeed[], onHand: readonly OnHand[]): readonly Demand[] {
+  const groups = new Map<string, BasketNeed[]>();
+  for (const need of needs) {
+    const key = `${variantKey(need)}|${need.unit}`;
+    groups.set(key, [...(groups.get(key) ?? []), need]);
+  }
+  const left = onHand.map((stock) => ({ stock, quantity: stock.quantity }));
+  return [...groups.values()].map((group) => {
+    const required = group.reduce((sum, need) => sum + need.requiredQuantity, 0);
+    const fromOnHand = takenFrom(left, group[0], required);
+    return { variant: variantOf(group[0]), unit: group[0].unit, needs: group, required, fromOnHand, toBuy: required - fromOnHand };
+  });
+}
+
+/** Uses up what is at hand, in the order it was listed. */
+function takenFrom(left: { readonly stock: OnHand; quantity: number }[], need: BasketNeed, required: number): number {
+  let taken = 0;
+  for (const entry of left) {
+    if (entry.stock.unit !== need.unit || !satisfies(entry.stock, need)) continue;
+    const used = Math.min(entry.quantity, required - taken);
+    entry.quantity -= used;
+    taken += used;
+  }
+  return taken;
+}
+
+const isHardenerOf = (variant: MaterialVariant, { resin, hardener }: ResinMatch): boolean =>
+  variant.material === resin && variant.part === hardener;
+
+function isOfUse(content: MaterialVariant, { demands, substitutes, matches }: Context): boolean {
+  return demands.some(({ variant }) => satisfies(content, variant))
+    || substitutes.some(({ use, insteadOf }) => satisfies(content, use) && demands.some(({ variant }) => satisfies(variant, insteadOf)))
+    || matches.some((match) => isHardenerOf(content, match));
+}
+
+function exclusionOf(pack: Pack, options: BasketOptions): Excluded['reason'] | undefined {
+  if (options.suppliers !== undefined && !options.suppliers.includes(pack.supplier)) return 'supplier-not-chosen';
+  if (pack.shelfLifeMonths !== undefined && pack.shelfLifeMonths < (options.monthsUntilUse ?? 0)) return 'does-not-keep';
+  if (options.transport === 'air' && pack.hazardous) return 'hazardous-by-air';
+  return pack.stock === 0 ? 'out-of-stock' : undefined;
+}
+
+const goodKey = (pack: Pack): string => `${variantKey(pack.content)}|${pack.content.unit}`;
+
+function goodsOf(packs: readonly Pack[], context: Context): readonly Good[] {
+  const byKey = new Map(packs.map((pack) => [goodKey(pack), pack.content]));
+  return [...byKey.values()].map((content) => ({
+    variant: variantOf(content), unit: content.unit, arcs: context.demands.flatMap((demand, index) => arcsTo(demand, index, { content, context })),
+  }));
+}
+
+interface Offered {
+  readonly content: Pack['content'];
+  readonly context: Context;
+}
+
+function arcsTo(demand: Demand, index: number, { content, context }: Offered): readonly Arc[] {
+  const factor = contentIn({ ...content, quantity: 1 }, demand.unit);
+  if (factor === undefined) return [];
+  if (satisfies(content, demand.variant)) return [{ demand: index, factor, penaltyMinor: 0, substitute: undefined }];
+  const substitute = context.substitutes.find(({ use, insteadOf }) => satisfies(content, use) && satisfies(demand.variant, insteadOf));
+  if (substitute === undefined) return [];
+  const penalty = moneyFrom(substitute.penaltyPerUnit, context.currency);
+  return [{ demand: index, factor: factor / substitute.ratio, penaltyMinor: Number(penalty?.minor ?? 0n), substitute }];
+}
+
+interface OfferContext extends Context {
+  readonly goods: readonly Good[];
+  readonly goodPlaces: ReadonlyMap<string, number>;
+  readonly suppliers: readonly Supplier[];
+}
+
+function offersOf(pack: Pack, context: OfferContext): readonly Offer[] {
+  const good = context.goodPlaces.get(goodKey(pack));
+  if (good === undefined) return [];
+  const allTiers = tiersOf(pack, context.currency);
+  const cover = packsOfUse(pack, context.goods[good], context);
+  const useful = Math.max(cover, ...allTiers.filter(({ from, price }) => from > cover && isCheaper(from, price, { cover, allTiers })).map(({ from }) => from));
+  const mostPacks = Math.min(useful, pack.stock ?? useful);
+  if (mostPacks === 0) return [];
+  return [{
+    pack, good, mostPacks, supplier: context.suppliers.findIndex(({ code }) => code === pack.supplier),
+    tiers: allTiers.filter(({ from }) => from <= mostPacks).map((tier) => ({ ...tier, upTo: Math.min(tier.upTo, mostPacks) })),
+    cutFee: pack.cutFee === undefined ? undefined : moneyFrom(pack.cutFee, context.currency),
+  }];
+}
+
+const tiersOf = ({ prices }: Pack, currency: Currency): readonly Tier[] =>
+  prices.flatMap(({ fromPacks, price }, index) => {
+    const read = moneyFrom(price, currency);
+    return read === undefined ? [] : [{ from: fromPacks, upTo: (prices[index + 1]?.fromPacks ?? Number.POSITIVE_INFINITY) - 1, price: read }];
+  });
+
+function isCheaper(from: number, price: Money, { cover, allTiers }: { readonly cover: number; readonly allTiers: readonly Tier[] }): boolean {
+  const now = allTiers.find((tier) => tier.from <= cover && cover <= tier.upTo);
+  return now !== undefined && BigInt(from) * price.minor < BigInt(cover) * now.price.minor;
+}
+
+/** Packs that cover everything this good can serve, alone. */
+function packsOfUse(pack: Pack, good: Good, context: OfferContext): number {
+  const forDemands = good.arcs.reduce((sum, { demand, factor }) =>
+    sum + wholePackCount(context.demands[demand].toBuy, pack.content.quantity * factor), 0);
+  return Math.max(forDemands, packsForMatch(pack, context));
+}
+
+/** Hardener for the most resin that can sensibly be bought: what is needed and one more pack of the largest. */
+function packsForMatch({ content }: Pack, { matches, demands, goods }: OfferContext): number {
+  const match = matches.find((one) => isHardenerOf(content, one));
+  if (match === undefined) return 0;
+  const isResin = ({ material, part }: MaterialVariant): boolean => material === match.resin && part === undefined;
+  const needed = goods.filter(({ variant }) => isResin(variant)).flatMap(({ arcs }) => arcs)
+    .reduce((sum, { demand, factor }) => sum + demands[demand].toBuy / factor, 0);
+  if (needed === 0) return 0;
+  return wholePackCount(2 * needed * match.massRatio, content.quantity) + 1;
+}
+
+export { isHardenerOf };

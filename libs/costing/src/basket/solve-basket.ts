@@ -1,0 +1,192 @@
+import { Defect, refusal, success, type Outcome } from '#lib/kernel';
+import { findCurrency, money, moneyFrom, moneyJson, noMoney, spread, subtractMoney, type Currency, type Money, type MoneyJson } from '#lib/money';
+import type { Basket, BasketOrder, Missing, Proof, SecondBest } from './basket.js';
+import { faultsOfBasket } from './basket-faults.js';
+import { basketModel, names, type ModelChoice, type Other, type Shortfalls } from './basket-model.js';
+import { planBasket, type BasketPlan } from './basket-plan.js';
+import type { BasketRequest } from './basket-request.js';
+import { satisfies } from './content.js';
+import type { LinearModel, Solve, SolverAnswer } from './linear-model.js';
+import { handPicked } from './hand-picked.js';
+import { negligibleShare, orderOf, priceFor, purchaseFrom, type Purchase } from './read-order.js';
+
+const DEFAULT_TIME_LIMIT_S = 5;
+
+/** The second best is there to be compared, so it may be this share above the best of its kind. */
+const SECOND_BEST_GAP = 0.005;
+
+/**
+ * The cheapest set of whole packs that covers every need, or the best that can be had with what is missing named.
+ *
+ * The solver is given by the caller; whatever it answers is read, checked against every need and priced again exactly.
+ */
+export async function solveBasket(request: BasketRequest, solve: Solve): Promise<Outcome<Basket>> {
+  const problems = faultsOfBasket(request);
+  const currency = findCurrency(request.currency);
+  if (problems.length > 0 || currency === undefined) return refusal(...problems);
+  const plan = planBasket(request, currency);
+  const solver = { solve, timeLimitS: request.options?.timeLimitS ?? DEFAULT_TIME_LIMIT_S, relativeGap: 0 };
+  const found = await bestOf(plan, solver);
+  const order = orderOf(plan, found.purchase);
+  checkCovered(order, found.shortfalls);
+  const second = request.options?.secondBest === false ? undefined
+    : await secondBest(plan, found, { order, solver: { ...solver, relativeGap: SECOND_BEST_GAP } });
+  return success({
+    ...order, currency: request.currency, priceList: request.priceList.code, isInvented: request.priceList.invented,
+    pricesIncludeTax: request.priceList.pricesIncludeTax, proof: found.proof, isComplete: order.coverage.every(({ short }) => short === 0),
+    missing: missingOf(plan, order, found), excluded: plan.excluded, byEstimate: byEstimate(plan, found.purchase, order),
+    ...(second === undefined ? {} : { secondBest: second }), warnings: warningsOf(request),
+  });
+}
+
+interface Solver {
+  readonly solve: Solve;
+  readonly timeLimitS: number;
+  readonly relativeGap: number;
+}
+
+interface Found {
+  readonly purchase: Purchase;
+  readonly proof: Proof;
+  readonly shortfalls: Shortfalls;
+}
+
+interface Solved {
+  readonly model: LinearModel;
+  readonly answer: SolverAnswer;
+}
+
+async function solved(plan: BasketPlan, choice: ModelChoice, { solve, ...limits }: Solver): Promise<Solved> {
+  const model = basketModel(plan, choice);
+  if (model.columns.length === 0) return { model, answer: { status: 'optimal', values: [], bound: 0 } };
+  const answer = await solve(model, limits);
+  if (answer.status === 'failed') throw new Defect(`The solver failed: ${answer.said ?? 'it did not say why'}`);
+  return { model, answer };
+}
+
+/** First as if everything could be had; where it cannot, as complete as possible first and as cheap as possible then. */
+async function bestOf(plan: BasketPlan, solver: Solver): Promise<Found> {
+  const unserved = plan.demands.map(({ toBuy }, demand) => (plan.goodsForDemand[demand].some((good) => plan.offersOfGood[good].length > 0) ? 0 : toBuy));
+  const first = await solved(plan, { aim: 'least-cost', shortfalls: unserved }, solver);
+  if (first.answer.status !== 'infeasible') return foundIn(plan, first, unserved);
+  const shortest = await solved(plan, { aim: 'least-shortfall' }, solver);
+  if (shortest.answer.values.length === 0) return picked(plan, shortest.answer);
+  const shortfalls = shortfallsIn(plan, shortest);
+  const second = await solved(plan, { aim: 'least-cost', shortfalls }, solver);
+  return foundIn(plan, second.answer.values.length > 0 ? second : shortest, shortfalls);
+}
+
+/** What stayed uncovered, with room for the solver's tolerance. */
+function shortfallsIn(plan: BasketPlan, { model, answer }: Solved): Shortfalls {
+  const places = new Map(model.columns.map(({ name }, index) => [name, index]));
+  return plan.demands.map(({ toBuy }, demand) => {
+    const place = places.get(names.short(demand));
+    const short = place === undefined ? 0 : answer.values[place];
+    return short <= toBuy * negligibleShare ? 0 : Math.min(toBuy, short * (1 + negligibleShare));
+  });
+}
+
+function foundIn(plan: BasketPlan, { model, answer }: Solved, shortfalls: Shortfalls): Found {
+  if (answer.values.length === 0 && model.columns.length > 0) return picked(plan, answer);
+  return { purchase: purchaseFrom(plan, model, answer.values), proof: proofOf(plan, model, answer), shortfalls };
+}
+
+function proofOf({ currency }: BasketPlan, { columns }: LinearModel, { status, values, bound }: SolverAnswer): Proof {
+  if (status === 'optimal') return { kind: 'proven' };
+  const cost = columns.reduce((sum, column, index) => sum + column.cost * values[index], 0);
+  if (bound === undefined || !Number.isFinite(bound)) return { kind: 'gap' };
+  return { kind: 'gap', bound: minorJson(Math.ceil(bound - 1), currency), gapFraction: cost <= 0 ? 0 : Math.max(0, (cost - bound) / cost) };
+}
+
+const minorJson = (minor: number, currency: Currency): MoneyJson => moneyJson(money(BigInt(Math.max(0, minor)), currency));
+
+/** Out of time without an order from the solver: one picked by hand, with what it leaves uncovered. */
+function picked(plan: BasketPlan, { bound }: SolverAnswer): Found {
+  const purchase = handPicked(plan);
+  const order = orderOf(plan, purchase);
+  const total = Number(moneyOf(order.total, plan).minor);
+  const isBound = bound !== undefined && Number.isFinite(bound) && bound > 0;
+  return {
+    purchase, shortfalls: order.coverage.map(({ short }) => short),
+    proof: isBound && total > 0 ? { kind: 'gap', bound: minorJson(Math.ceil(bound - 1), plan.currency), gapFraction: Math.max(0, (total - bound) / total) } : { kind: 'gap' },
+  };
+}
+
+function checkCovered({ coverage }: BasketOrder, shortfalls: Shortfalls): void {
+  coverage.forEach(({ short, required, material }, demand) => {
+    if (short > shortfalls[demand] + required * 1e-5) throw new Defect(`The order leaves ${short} of ${material} uncovered without saying so`);
+  });
+}
+
+interface Beside {
+  readonly order: BasketOrder;
+  readonly solver: Solver;
+}
+
+/** Another set of suppliers where there is one, else other packs of the dearest material. */
+async function secondBest(plan: BasketPlan, found: Found, beside: Beside): Promise<SecondBest | undefined> {
+  const suppliers = new Set(plan.offers.flatMap(({ supplier }, index) => (found.purchase.packs[index] > 0 ? [supplier] : [])));
+  if (suppliers.size === 0) return undefined;
+  const elsewhere = await otherOrder(plan, found, { suppliers }, beside);
+  if (elsewhere !== undefined) return { ...elsewhere, kind: 'other-suppliers' };
+  const otherwise = await otherOrder(plan, found, { offers: dearestGood(plan, found.purchase) }, beside);
+  return otherwise === undefined ? undefined : { ...otherwise, kind: 'other-packs' };
+}
+
+async function otherOrder(plan: BasketPlan, { shortfalls }: Found, other: Other, { order, solver }: Beside): Promise<Omit<SecondBest, 'kind'> | undefined> {
+  const attempt = await solved(plan, { aim: 'least-cost', shortfalls, other }, solver);
+  if (attempt.answer.values.length === 0) return undefined;
+  const second = orderOf(plan, purchaseFrom(plan, attempt.model, attempt.answer.values));
+  return { ...second, difference: moneyJson(subtractMoney(moneyOf(second.total, plan), moneyOf(order.total, plan))) };
+}
+
+const moneyOf = ({ amount }: MoneyJson, { currency }: BasketPlan): Money => moneyFrom(amount, currency) ?? noMoney(currency);
+
+function dearestGood(plan: BasketPlan, { packs }: Purchase): NonNullable<Other['offers']> {
+  const spent = (good: number): number => plan.offersOfGood[good].reduce((sum, offer) =>
+    (packs[offer] === 0 ? sum : sum + packs[offer] * Number(priceFor(plan.offers[offer], packs[offer]).minor)), 0);
+  const dearest = plan.goods.reduce((best, _, good) => (spent(good) > spent(best) ? good : best), 0);
+  const among = plan.offersOfGood[dearest];
+  return { among, used: new Set(among.filter((offer) => packs[offer] > 0)) };
+}
+
+function missingOf(plan: BasketPlan, { coverage }: BasketOrder, { proof }: Found): readonly Missing[] {
+  return coverage.flatMap(({ short, unit, needs }, demand) => (short === 0 ? [] : [{
+    ...plan.demands[demand].variant, quantity: short, unit, needs: needs.map(({ id }) => id), reason: reasonFor(plan, demand, proof),
+  }]));
+}
+
+function reasonFor(plan: BasketPlan, demand: number, proof: Proof): Missing['reason'] {
+  const goods = plan.goodsForDemand[demand];
+  if (goods.some((good) => plan.offersOfGood[good].length > 0)) return proof.kind === 'gap' ? 'not-found-in-time' : 'not-enough';
+  const { variant } = plan.demands[demand];
+  if (plan.goods.some((good) => satisfies(good.variant, variant))) return 'other-unit';
+  return plan.excludedVariants.some((excluded) => satisfies(excluded, variant)) ? 'all-excluded' : 'no-pack';
+}
+
+/** What each estimate of a shared order pays: goods by what it needs of them, freight and fees by goods. */
+function byEstimate(plan: BasketPlan, { packs }: Purchase, order: BasketOrder): Basket['byEstimate'] {
+  const weights = new Map<string, number>();
+  plan.goods.forEach((good, g) => {
+    const spent = plan.offersOfGood[g].reduce((sum, offer) => (packs[offer] === 0 ? sum : sum + packs[offer] * Number(priceFor(plan.offers[offer], packs[offer]).minor)), 0);
+    const needs = good.arcs.flatMap(({ demand }) => plan.demands[demand].needs);
+    const all = needs.reduce((sum, { requiredQuantity }) => sum + requiredQuantity, 0);
+    for (const { estimate, requiredQuantity } of needs) {
+      weights.set(estimate ?? '', (weights.get(estimate ?? '') ?? 0) + (all === 0 ? 0 : spent * requiredQuantity / all));
+    }
+  });
+  const estimates = [...weights.keys()].sort();
+  const shares = estimates.map((estimate) => BigInt(Math.round(weights.get(estimate) ?? 0)));
+  if (shares.every((share) => share === 0n)) return estimates.map((estimate) => ({ estimate, amount: moneyJson(noMoney(plan.currency)) }));
+  const amounts = spread(moneyOf(order.total, plan), shares);
+  return estimates.map((estimate, index) => ({ estimate, amount: moneyJson(amounts[index]) }));
+}
+
+function warningsOf({ options, priceList: { validFrom, validTo, invented } }: BasketRequest): readonly string[] {
+  const date = options?.orderDate;
+  const isOutside = date !== undefined && (date < validFrom || date > validTo);
+  return [
+    ...(isOutside ? [`prices are valid from ${validFrom} to ${validTo}, the order is of ${date}`] : []),
+    ...(invented ? ['the prices are invented: use them to try the calculation, not to buy'] : []),
+  ];
+}
