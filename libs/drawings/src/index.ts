@@ -25,6 +25,7 @@ export type {
 export { isSaidByHeading } from './report/document.js';
 export { reportOf } from './report/estimate-report.js';
 export { contentSecurityPolicy, htmlOf, noteColumn } from './report/html.js';
+export { drawingNames, namedDrawing, sheetDocument, templateDocument } from './report/drawings.js';
 export { jobPackOf } from './report/job-pack.js';
 export type { Change, Issue, ReportRequest, Revision } from './report/request.js';
 export { stylesheet } from './report/stylesheet.js';

@@ -109,7 +109,7 @@ export const typstTemplate = String.raw`
   else if b.kind == "signature" { signature(b) }
 }
 
-#let letterhead = {
+#let letterhead-block = {
   let lines = (doc.letterhead.name,) + doc.letterhead.lines
   let shown = lines.filter(said => said != "")
   if shown.len() > 0 or doc.logo != "" {
@@ -119,17 +119,24 @@ export const typstTemplate = String.raw`
   }
 }
 
-#letterhead
-#title(doc.title)
-#block(below: 1.4em, text(size: 1.15em, doc.subtitle))
-#if not large {
+#if doc.kind != "sheets" {
+  letterhead-block
+  title(doc.title)
+  block(below: 1.4em, text(size: 1.15em, doc.subtitle))
+}
+#if doc.kind == "estimate-report" {
   heading(level: 1, outlined: false, bookmarked: false, doc.words.contents)
   show outline.entry: it => link(it.element.location(), it.indented(none, it.inner()))
   outline(title: none, depth: 1)
 }
 
 #for (index, section) in doc.sections.enumerate() {
-  if section.layout == "template" {
+  if section.layout == "sheet" {
+    for b in section.blocks {
+      page(width: b.widthMm * 1mm, height: b.heightMm * 1mm, margin: 0mm, footer: none,
+        image(bytes(b.svg), format: "svg", width: b.widthMm * 1mm, height: b.heightMm * 1mm, alt: b.alt))
+    }
+  } else if section.layout == "template" {
     page(margin: 12mm, footer: none, {
       show heading: it => block(height: 9mm, above: 0pt, below: 0pt, text(size: 11pt, weight: "bold", it.body))
       heading(level: 1, section.title)

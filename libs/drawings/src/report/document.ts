@@ -2,7 +2,7 @@ import type { PaperName } from '../sheet/formats.js';
 
 /** A report as structure: what is said and in which order, before anybody decides how it looks. */
 export interface ReportDocument {
-  readonly kind: 'estimate-report' | 'job-pack';
+  readonly kind: 'estimate-report' | 'job-pack' | 'sheets';
   readonly title: string;
   readonly subtitle: string;
   /** BCP 47 language of the words. */
@@ -29,12 +29,12 @@ export interface Logo {
   readonly base64: string;
 }
 
-/** `task` sections start a page and are set large; `template` pages carry one drawing at full size. */
+/** `task` sections start a page and are set large; `template` and `sheet` pages carry one drawing at full size. */
 export interface Section {
   readonly id: string;
   readonly level: 1 | 2;
   readonly title: string;
-  readonly layout: 'flow' | 'task' | 'template';
+  readonly layout: 'flow' | 'task' | 'template' | 'sheet';
   readonly blocks: readonly Block[];
 }
 

@@ -79,7 +79,7 @@ function checkListTask({ estimate: { process: { calendar } }, reader: { words: {
 }
 
 /** Full size is for paper; a screen shows the plans and says where the templates are. */
-const templatePages = ({ estimate, reader, paper, medium }: ReportRequest): readonly Section[] =>
+export const templatePages = ({ estimate, reader, paper, medium }: ReportRequest): readonly Section[] =>
   (medium === 'screen' ? [] : estimate.core.pieces).flatMap((piece) => {
     const block = { job: '', reference: '', made: '', sheet: '' };
     const tiles = templateTiles(piece, paper, { reader, block });

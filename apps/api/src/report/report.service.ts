@@ -1,0 +1,82 @@
+import { fileURLToPath } from 'node:url';
+import { Injectable, type OnModuleDestroy } from '@nestjs/common';
+import { Piscina } from 'piscina';
+import { Defect } from '#lib/kernel';
+import type { Estimate } from '#lib/estimate';
+import { linesCsv } from './lines-csv.js';
+import { htmlPolicy, namesOfDrawings, render, type RenderOrder, type RenderTask, type Rendered, type ReportSubject, type SheetShape } from './render.js';
+import type { PdfStandard } from './typst-compiler.js';
+
+/** Threads that lay out documents; each holds a compiler and the fonts, about 100 MB. */
+const THREADS = 2;
+const LONGEST_QUEUE = 100;
+const IDLE_MS = 60_000;
+
+export interface Cancel {
+  /** Ends the work when the client has gone. */
+  readonly signal?: AbortSignal;
+}
+
+/** Reports, job packs and drawings of an estimate. The layout runs in worker threads, so that the service answers others. */
+@Injectable()
+export class ReportService implements OnModuleDestroy {
+  private pool: Piscina | undefined;
+
+  /** The report or the job pack as tagged PDF; the same bytes for the same subject. */
+  async pdf(subject: ReportSubject, what: 'report' | 'job-pack' | 'templates', options: Cancel & { readonly standard?: PdfStandard } = {}): Promise<Uint8Array> {
+    return bytes(await this.done({ subject, task: { as: 'pdf', what, standard: options.standard ?? 'a-2a' } }, options));
+  }
+
+  /** The same content as one self-contained page, and the policy to send with it. */
+  async html(subject: ReportSubject, what: 'report' | 'job-pack', options: Cancel = {}): Promise<{ readonly html: string; readonly contentSecurityPolicy: string }> {
+    const html = await this.done({ subject, task: { as: 'html', what } }, options);
+    if (typeof html !== 'string') throw new Defect('A page of HTML came back as something else');
+    return { html, contentSecurityPolicy: htmlPolicy };
+  }
+
+  /** The priced lines as CSV. */
+  csv(estimate: Estimate): string {
+    return linesCsv(estimate);
+  }
+
+  /** Names that `drawing` and `drawingPdf` answer to. */
+  drawingNames(subject: ReportSubject): readonly string[] {
+    return namesOfDrawings(subject);
+  }
+
+  /** One drawing as SVG; undefined when the estimate has none of that name. */
+  async drawing(subject: ReportSubject, name: string, options: Cancel & { readonly shape?: SheetShape } = {}): Promise<string | undefined> {
+    const svg = await this.done({ subject, task: { as: 'drawing-svg', name, shape: options.shape ?? 'landscape' } }, options);
+    if (svg !== undefined && typeof svg !== 'string') throw new Defect('A drawing came back as something else than SVG');
+    return svg;
+  }
+
+  /** One drawing on a sheet of its own as PDF; `templates` gives every core piece at 1:1. */
+  async drawingPdf(subject: ReportSubject, name: string, options: Cancel & { readonly shape?: SheetShape } = {}): Promise<Uint8Array | undefined> {
+    const standard = 'a-2a';
+    const task: RenderTask = name === 'templates'
+      ? { as: 'pdf', what: 'templates', standard }
+      : { as: 'drawing-pdf', name, shape: options.shape ?? 'landscape', standard };
+    const pdf = await this.done({ subject, task }, options);
+    return pdf === undefined ? undefined : bytes(pdf);
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    await this.pool?.destroy();
+  }
+
+  /** Sources run untranslated in tests have no file that a thread could load; there the work is done in place. */
+  private async done(order: RenderOrder, { signal }: Cancel): Promise<Rendered> {
+    if (import.meta.url.endsWith('.ts')) return render(order);
+    this.pool ??= new Piscina<RenderOrder, Rendered>({
+      filename: fileURLToPath(new URL('./render-worker.js', import.meta.url)), name: 'run',
+      minThreads: 0, maxThreads: THREADS, maxQueue: LONGEST_QUEUE, idleTimeout: IDLE_MS, concurrentTasksPerWorker: 1,
+    });
+    return this.pool.run(order, signal === undefined ? {} : { signal });
+  }
+}
+
+function bytes(rendered: Rendered): Uint8Array {
+  if (rendered instanceof Uint8Array) return rendered;
+  throw new Defect('A PDF came back as something else');
+}

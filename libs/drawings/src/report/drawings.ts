@@ -1,0 +1,75 @@
+import { defectMap } from '../deck/defect-map.js';
+import { openingPlan } from '../deck/opening-plan.js';
+import { piecePlan } from '../deck/piece-plan.js';
+import { plyPlan } from '../deck/ply-plan.js';
+import { sheetLayout } from '../deck/sheet-layout.js';
+import type { DrawingRequest } from '../drawing-request.js';
+import { jointSection } from '../joint/section.js';
+import { utilisationChart } from '../joint/utilisation-chart.js';
+import type { SheetFormat } from '../sheet/formats.js';
+import { svgOf, type Drawing } from '../sheet/svg.js';
+import { batchCard } from '../work/batch-card.js';
+import { gantt } from '../work/gantt.js';
+import type { ReportDocument, Section } from './document.js';
+import { documentOf } from './estimate-report.js';
+import {
+  batchInput, checkBars, defectMapInput, ganttInput, openingPlanInput, piecePlanInput, plyPlanInput, sectionInput, sheetLayoutInputs,
+} from './inputs.js';
+import { templatePages } from './job-pack.js';
+import type { ReportRequest } from './request.js';
+import { dateText } from './said.js';
+
+/** What a name stands for: the sheets that are drawn when it is asked for. */
+interface NamedDrawing {
+  readonly name: string;
+  readonly draw: (request: DrawingRequest) => Drawing;
+}
+
+/** Every drawing that this estimate has, by stable names, in the order of the sheets. */
+function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
+  const { estimate } = request;
+  const { pieces, sheets } = estimate.core;
+  const bars = checkBars(request);
+  const layouts = sheetLayoutInputs(request);
+  return [
+    { name: 'defect-map', draw: (drawing) => defectMap(defectMapInput(request), drawing) },
+    { name: 'opening-plan', draw: (drawing) => openingPlan(openingPlanInput(request), drawing) },
+    ...(pieces.length === 0 ? [] : [{ name: 'piece-plan', draw: (drawing: DrawingRequest) => piecePlan(piecePlanInput(request, undefined), drawing) }]),
+    ...(sheets.length === 0 ? [] : layouts.map((input, index) => ({ name: numbered('sheet-layout', index), draw: (drawing: DrawingRequest) => sheetLayout(input, drawing) }))),
+    ...(estimate.laminate.plies.length === 0 ? [] : [{ name: 'ply-plan', draw: (drawing: DrawingRequest) => plyPlan(plyPlanInput(request, undefined), drawing) }]),
+    { name: 'section', draw: (drawing) => jointSection(sectionInput(request), drawing) },
+    ...(bars.length === 0 ? [] : [{ name: 'panel-checks', draw: (drawing: DrawingRequest) => utilisationChart(bars, drawing) }]),
+    { name: 'calendar', draw: (drawing) => gantt(ganttInput(request), drawing)[0] },
+    ...estimate.process.batches.map((batch) => ({ name: `batch-${batch.number}`, draw: (drawing: DrawingRequest) => batchCard(batchInput(request, batch), drawing) })),
+  ];
+}
+
+const numbered = (name: string, index: number): string => (index === 0 ? name : `${name}-${index + 1}`);
+
+/** Names that `namedDrawing` answers to for this estimate. */
+export const drawingNames = (request: ReportRequest): readonly string[] => drawingsOf(request).map(({ name }) => name);
+
+/** A drawing as a sheet of its own with a title block; undefined when the estimate has none of that name. */
+export function namedDrawing(name: string, request: ReportRequest, format: SheetFormat): Drawing | undefined {
+  const all = drawingsOf(request);
+  const index = all.findIndex((one) => one.name === name);
+  if (index < 0) return undefined;
+  const { estimate, issue, reader } = request;
+  const block = {
+    job: estimate.title, reference: estimate.reference ?? issue.id, made: dateText(reader, issue.madeAt), sheet: `${index + 1} / ${all.length}`,
+  };
+  return all[index].draw({ format, reader, block });
+}
+
+/** One drawing, or all the templates at full size, as a document to print. */
+export function sheetDocument(request: ReportRequest, drawing: Drawing): ReportDocument {
+  const section: Section = {
+    id: drawing.name, level: 1, title: drawing.title, layout: 'sheet',
+    blocks: [{ kind: 'figure', name: drawing.name, caption: '', alt: drawing.description, svg: svgOf(drawing), widthMm: drawing.widthMm, heightMm: drawing.heightMm }],
+  };
+  return documentOf(request, 'sheets', drawing.title, [section]);
+}
+
+/** Every core piece at 1:1 over as many pages as it takes. */
+export const templateDocument = (request: ReportRequest): ReportDocument =>
+  documentOf(request, 'sheets', request.reader.words.jobPack.templates, templatePages({ ...request, medium: 'page' }));
