@@ -9,7 +9,7 @@ import ts from 'typescript';
  *   node apps/api/schemas.mjs           writes the file
  *   node apps/api/schemas.mjs --check   fails when the file is not what it would write
  *
- * The names asked for are the texts in `@Answers('Name')` and `@RoomEndpoint({ result: 'Name' })`; each must be exported
+ * The names asked for are the texts in `@Answers('Name')`, `@AnswersIn('Name', ...)` and `@RoomEndpoint({ result: 'Name' })`; each must be exported
  * by a room's index or by a file of `apps/api/src`.
  */
 const root = path.resolve(import.meta.dirname, '..', '..');
@@ -42,7 +42,7 @@ function requestedNames() {
   for (const file of apiFiles) ts.forEachChild(program.getSourceFile(file), function look(node) {
     if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
       const [first] = node.arguments;
-      if (node.expression.text === 'Answers' && first !== undefined && ts.isStringLiteral(first)) names.add(first.text);
+      if (['Answers', 'AnswersIn'].includes(node.expression.text) && first !== undefined && ts.isStringLiteral(first)) names.add(first.text);
       if (node.expression.text === 'RoomEndpoint' && first !== undefined && ts.isObjectLiteralExpression(first)) {
         for (const property of first.properties) {
           if (ts.isPropertyAssignment(property) && property.name.getText() === 'result' && ts.isStringLiteral(property.initializer)) names.add(property.initializer.text);

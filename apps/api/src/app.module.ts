@@ -2,6 +2,8 @@ import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import { AccessModule } from './access/access.module.js';
 import { configurationToken, type Configuration } from './configuration.js';
+import { CatalogueModule } from './catalogue/catalogue.module.js';
+import { EstimatesModule } from './estimates/estimates.module.js';
 import { EstimatingModule } from './estimating/estimating.module.js';
 import { HealthController } from './health/health.controller.js';
 import { Metrics } from './health/metrics.js';
@@ -20,7 +22,7 @@ export class AppModule {
       module: AppModule,
       global: true,
       // The access guard comes before the media guard: bodies of strangers are not read.
-      imports: [PersistenceModule, AccessModule, EstimatingModule],
+      imports: [PersistenceModule, AccessModule, CatalogueModule, EstimatesModule, EstimatingModule],
       controllers: [HealthController, ProblemsController],
       providers: [
         { provide: configurationToken, useValue: configuration },

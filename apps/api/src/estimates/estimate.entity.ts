@@ -75,9 +75,9 @@ export class EstimateRow {
   @Column('jsonb')
   readonly input!: DefectRecord;
 
-  @Column('jsonb')
+  @Column('json')
   readonly result!: Estimate;
 
-  @Column('jsonb')
+  @Column('json')
   readonly derivations!: Readonly<Record<string, Figure>>;
 }

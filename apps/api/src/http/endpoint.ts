@@ -1,7 +1,7 @@
 import { applyDecorators, HttpCode } from '@nestjs/common';
 import { ApiOperation, ApiResponse } from '@nestjs/swagger';
 import { ForRoles } from '../access/access.decorators.js';
-import { schemaNames } from '../schemas/schema-names.js';
+import { problemKinds, type ProblemKind } from './problems.js';
 
 type InlineSchema = Readonly<Record<string, unknown>>;
 
@@ -9,14 +9,48 @@ type InlineSchema = Readonly<Record<string, unknown>>;
 export const Shown = (schema: InlineSchema, status = 200): MethodDecorator =>
   ApiResponse({ status, description: 'The answer.', schema });
 
+/** Header fields that an answer can carry, with what they say. */
+const knownHeaders = {
+  'Location': 'Where the new resource is.',
+  'ETag': 'The version of the resource.',
+  'Link': 'RFC 8288: rel="next" leads to the next page.',
+  'Idempotency-Replayed': 'true when the answer is that of an earlier request with the same key.',
+} as const;
+
+type KnownHeader = keyof typeof knownHeaders;
+
+interface Answer {
+  readonly status?: number;
+  readonly description?: string;
+  readonly headers?: readonly KnownHeader[];
+}
+
 /**
- * Documents an answer by the name of a type exported from `libs/`; its schema is generated from the type itself
- * (`npm run gen`), so that the document cannot say something else than the code.
+ * Documents an answer by the name of a type exported from `libs/` or `apps/api`; its schema is generated from the type
+ * itself (`node apps/api/schemas.mjs`), so that the document cannot say something else than the code.
  */
-export const Answers = (type: string, { status = 200, description = 'The answer.' } = {}): MethodDecorator => {
-  schemaNames.add(type);
-  return ApiResponse({ status, description, schema: { $ref: `#/components/schemas/${type}` } });
-};
+export const Answers = (type: string, { status = 200, description = 'The answer.', headers = [] }: Answer = {}): MethodDecorator =>
+  ApiResponse({ status, description, headers: headersOf(headers), schema: { $ref: `#/components/schemas/${type}` } });
+
+/** Documents an answer that has other forms beside JSON, chosen by Accept. */
+export const AnswersIn = (type: string, otherTypes: readonly string[], headers: readonly KnownHeader[] = []): MethodDecorator =>
+  applyDecorators(
+    ApiResponse({
+      status: 200, description: 'The answer, in the form agreed by Accept.', headers: headersOf(headers),
+      content: {
+        'application/json': { schema: { $ref: `#/components/schemas/${type}` } },
+        ...Object.fromEntries(otherTypes.map((other) => [other, { schema: { type: 'string', ...(other.startsWith('text/') || other.includes('xml') ? {} : { format: 'binary' }) } }])),
+      },
+    }),
+    ApiResponse({ status: 304, description: 'The caller has this version already.' }),
+  );
+
+/** Documents refusals that are a route's own; those of the edge are documented for all routes at once. */
+export const Refuses = (...kinds: readonly ProblemKind[]): MethodDecorator =>
+  applyDecorators(...kinds.map((kind) => ApiResponse({ status: problemKinds[kind].status, description: `${problemKinds[kind].title}.` })));
+
+const headersOf = (names: readonly KnownHeader[]) =>
+  Object.fromEntries(names.map((name) => [name, { description: knownHeaders[name], schema: { type: 'string' } }]));
 
 interface Room {
   /** Unique name of the operation; the SDK's method is made from it. */

@@ -24,6 +24,10 @@ export const Text = (said: TextLimits & Said = {}): PropertyDecorator =>
 export const Code = (said: Said = {}): PropertyDecorator =>
   Text({ ...said, atMost: 80, form: { pattern: /^[a-z0-9]+(?:[.-][a-z0-9]+)*$/, words: 'a code of lower-case letters, digits, dots and hyphens' } });
 
+/** A name that a person gave to something of theirs, short enough for a drawing: "Z1", "cleat-port". */
+export const Label = (said: Said = {}): PropertyDecorator =>
+  Text({ ...said, atMost: 60, form: { pattern: /^[A-Za-z0-9][A-Za-z0-9._-]*$/, words: 'a short name of letters, digits, dots, hyphens and underscores' } });
+
 /** An ISO 8601 calendar date. */
 export const CalendarDate = (said: Said = {}): PropertyDecorator =>
   Field({

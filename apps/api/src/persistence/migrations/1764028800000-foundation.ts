@@ -132,8 +132,9 @@ const estimates = [
      labour_h double precision NOT NULL,
      verdict text NOT NULL,
      input jsonb NOT NULL,
-     result jsonb NOT NULL,
-     derivations jsonb NOT NULL,
+     -- json, not jsonb: it keeps the very text, so that the document read is the document made, to the byte.
+     result json NOT NULL,
+     derivations json NOT NULL,
      CONSTRAINT estimate_revision_unique UNIQUE (root_id, revision_number),
      CONSTRAINT estimate_revision_reasoned CHECK (revision_number = 0 OR revision_reason IS NOT NULL)
    )`,

@@ -1,5 +1,2416 @@
 // Written by apps/api/schemas.mjs from the types of libs/; do not edit.
 export const generatedSchemas: Readonly<Record<string, object>> = {
+  "AmountChange": {
+    "type": "object",
+    "properties": {
+      "before": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "after": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "before",
+      "after",
+      "difference"
+    ]
+  },
+  "Area": {
+    "type": "object",
+    "properties": {
+      "outer": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      }
+    },
+    "required": [
+      "outer",
+      "holes"
+    ]
+  },
+  "Assumed": {
+    "type": "object",
+    "description": "Nobody said it; we took a default and say so. `at` is the field that would replace it.",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "assumed"
+        ]
+      },
+      "at": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      },
+      "cite": {
+        "$ref": "#/components/schemas/Cite"
+      },
+      "low": {
+        "type": "number"
+      },
+      "high": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "kind",
+      "at",
+      "because",
+      "cite"
+    ]
+  },
+  "Assumption": {
+    "type": "object",
+    "properties": {
+      "at": {
+        "type": "string",
+        "description": "JSON Pointer of the field that would replace the default."
+      },
+      "meaning": {
+        "type": "string"
+      },
+      "value": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "at",
+      "meaning",
+      "value",
+      "because",
+      "source"
+    ]
+  },
+  "BatchCard": {
+    "type": "object",
+    "properties": {
+      "number": {
+        "type": "number"
+      },
+      "step": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "resinG": {
+        "type": "number"
+      },
+      "hardenerG": {
+        "type": "number"
+      },
+      "fillerG": {
+        "type": "number"
+      },
+      "filler": {
+        "type": "string"
+      },
+      "mixedMl": {
+        "type": "number"
+      },
+      "covers": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "useWithinMin": {
+        "type": "number"
+      },
+      "limitedBy": {
+        "type": "string"
+      },
+      "pumps": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "number",
+      "step",
+      "title",
+      "resinG",
+      "hardenerG",
+      "fillerG",
+      "mixedMl",
+      "covers",
+      "useWithinMin",
+      "limitedBy"
+    ]
+  },
+  "BondPressureSection": {
+    "type": "object",
+    "properties": {
+      "method": {
+        "type": "string",
+        "enum": [
+          "battens",
+          "vacuum",
+          "weights"
+        ],
+        "description": "Absent when no way to press can be recommended; the refusals say why."
+      },
+      "requiredKPa": {
+        "type": "number"
+      },
+      "availableKPa": {
+        "type": "number"
+      },
+      "restsOn": {
+        "type": "string"
+      },
+      "quantities": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/NamedValue"
+        }
+      },
+      "props": {
+        "type": "object",
+        "properties": {
+          "needed": {
+            "type": "boolean"
+          },
+          "spacingMm": {
+            "type": "number"
+          },
+          "why": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "needed",
+          "why"
+        ]
+      },
+      "recommendation": {
+        "type": "string"
+      },
+      "refusals": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "requiredKPa",
+      "restsOn",
+      "quantities",
+      "props",
+      "recommendation",
+      "refusals"
+    ]
+  },
+  "CalendarSection": {
+    "type": "object",
+    "properties": {
+      "startDate": {
+        "type": "string"
+      },
+      "workingDays": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "tasks": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CalendarTask"
+        }
+      },
+      "finish": {
+        "type": "object",
+        "properties": {
+          "early": {
+            "type": "string"
+          },
+          "likely": {
+            "type": "string"
+          },
+          "late": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "early",
+          "likely",
+          "late"
+        ]
+      }
+    },
+    "required": [
+      "workingDays",
+      "tasks"
+    ]
+  },
+  "CalendarTask": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "startDay": {
+        "type": "number"
+      },
+      "endDay": {
+        "type": "number"
+      },
+      "labourH": {
+        "type": "number"
+      },
+      "waitH": {
+        "type": "number"
+      },
+      "isCritical": {
+        "type": "boolean"
+      },
+      "isHoldPoint": {
+        "type": "boolean"
+      },
+      "after": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "startDay",
+      "endDay",
+      "labourH",
+      "waitH",
+      "isCritical",
+      "isHoldPoint",
+      "after"
+    ]
+  },
+  "CauseRecord": {
+    "type": "object",
+    "properties": {
+      "cause": {
+        "type": "string",
+        "enum": [
+          "construction",
+          "impact",
+          "leaking-fitting",
+          "unknown"
+        ]
+      },
+      "causeClass": {
+        "type": "string",
+        "enum": [
+          "maintenance",
+          "pre-existing",
+          "sudden"
+        ],
+        "description": "What the insurer will ask: sudden, already there, or upkeep."
+      },
+      "note": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "cause"
+    ]
+  },
+  "Caution": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "severity": {
+        "type": "string",
+        "enum": [
+          "caution",
+          "danger",
+          "warning"
+        ]
+      },
+      "text": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "severity",
+      "text",
+      "because",
+      "source"
+    ]
+  },
+  "Check": {
+    "type": "object",
+    "description": "A check that fails is a result. `utilisation` is demand over capacity.",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "state": {
+        "type": "string",
+        "enum": [
+          "as-built",
+          "as-found",
+          "opened",
+          "repaired"
+        ]
+      },
+      "demand": {
+        "type": "number"
+      },
+      "capacity": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "not-established",
+          "passes"
+        ]
+      },
+      "governs": {
+        "type": "string"
+      },
+      "remedy": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      },
+      "reason": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "unit",
+      "verdict",
+      "governs",
+      "source"
+    ]
+  },
+  "Cite": {
+    "type": "object",
+    "description": "Where a fact was read. `source` is a key of a file in `libs/catalogue/data/sources/`.",
+    "properties": {
+      "source": {
+        "type": "string"
+      },
+      "clause": {
+        "type": "string",
+        "description": "Clause, table, equation or page in the source."
+      },
+      "note": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "source"
+    ]
+  },
+  "ComparedEstimate": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string"
+      },
+      "revision": {
+        "$ref": "#/components/schemas/RevisionMark"
+      },
+      "edition": {
+        "type": "string"
+      },
+      "engineVersion": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "id",
+      "createdAt",
+      "revision",
+      "edition",
+      "engineVersion"
+    ]
+  },
+  "Comparison": {
+    "type": "object",
+    "description": "What changed from one estimate to another, line by line.",
+    "properties": {
+      "before": {
+        "$ref": "#/components/schemas/ComparedEstimate"
+      },
+      "after": {
+        "$ref": "#/components/schemas/ComparedEstimate"
+      },
+      "figures": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/FigureChange"
+        },
+        "description": "Changed figures of the scope, such as the opened area."
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LineChange"
+        }
+      },
+      "sections": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SectionChange"
+        }
+      },
+      "total": {
+        "$ref": "#/components/schemas/AmountChange"
+      }
+    },
+    "required": [
+      "before",
+      "after",
+      "figures",
+      "lines",
+      "sections",
+      "total"
+    ]
+  },
+  "Computed": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "computed"
+        ]
+      },
+      "formula": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "symbol": {
+        "type": "string"
+      },
+      "cite": {
+        "$ref": "#/components/schemas/Cite"
+      },
+      "inputs": {
+        "type": "object",
+        "additionalProperties": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      }
+    },
+    "required": [
+      "kind",
+      "formula",
+      "title",
+      "symbol",
+      "cite",
+      "inputs"
+    ]
+  },
+  "Conditions": {
+    "type": "object",
+    "properties": {
+      "temperatureC": {
+        "type": "number"
+      },
+      "relativeHumidityPercent": {
+        "type": "number"
+      },
+      "shelter": {
+        "type": "string",
+        "enum": [
+          "open",
+          "shed",
+          "tent"
+        ]
+      },
+      "altitudeM": {
+        "type": "number"
+      },
+      "isAfloat": {
+        "type": "boolean"
+      }
+    }
+  },
+  "CorePiece": {
+    "type": "object",
+    "properties": {
+      "label": {
+        "type": "string"
+      },
+      "beddingOrder": {
+        "type": "number"
+      },
+      "opening": {
+        "type": "string"
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        },
+        "description": "In deck coordinates."
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "grainDeg": {
+        "type": "number"
+      },
+      "bleedHoles": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      }
+    },
+    "required": [
+      "label",
+      "beddingOrder",
+      "opening",
+      "outline",
+      "thicknessMm",
+      "areaM2",
+      "bleedHoles"
+    ]
+  },
+  "CoreSection": {
+    "type": "object",
+    "properties": {
+      "material": {
+        "type": "string"
+      },
+      "materialName": {
+        "type": "string"
+      },
+      "stack": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "layer": {
+              "type": "string"
+            },
+            "thicknessMm": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "layer",
+            "thicknessMm"
+          ]
+        }
+      },
+      "cavityMm": {
+        "type": "number"
+      },
+      "stackMm": {
+        "type": "number"
+      },
+      "flushMm": {
+        "type": "number"
+      },
+      "netAreaM2": {
+        "type": "number"
+      },
+      "wasteAreaM2": {
+        "type": "number"
+      },
+      "purchaseAreaM2": {
+        "type": "number"
+      },
+      "pieces": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CorePiece"
+        }
+      },
+      "sheets": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CoreSheetLayout"
+        }
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "massChangeKg": {
+        "type": "number"
+      },
+      "waterLeavingKg": {
+        "type": "number"
+      },
+      "notes": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "material",
+      "materialName",
+      "stack",
+      "cavityMm",
+      "stackMm",
+      "flushMm",
+      "netAreaM2",
+      "wasteAreaM2",
+      "purchaseAreaM2",
+      "pieces",
+      "sheets",
+      "utilisation",
+      "massChangeKg",
+      "notes"
+    ]
+  },
+  "CoreSheetLayout": {
+    "type": "object",
+    "properties": {
+      "label": {
+        "type": "string"
+      },
+      "lengthMm": {
+        "type": "number"
+      },
+      "widthMm": {
+        "type": "number"
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "placed": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "piece": {
+              "type": "string"
+            },
+            "outline": {
+              "type": "array",
+              "items": {
+                "type": "array",
+                "items": {
+                  "type": "number"
+                },
+                "minItems": 2,
+                "maxItems": 2
+              }
+            },
+            "turnDeg": {
+              "type": "number"
+            },
+            "cutOrder": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "piece",
+            "outline",
+            "turnDeg",
+            "cutOrder"
+          ]
+        }
+      },
+      "offcutsKept": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      }
+    },
+    "required": [
+      "label",
+      "lengthMm",
+      "widthMm",
+      "thicknessMm",
+      "utilisation",
+      "placed",
+      "offcutsKept"
+    ]
+  },
+  "CostSection": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "amount"
+    ]
+  },
+  "Craft": {
+    "type": "object",
+    "properties": {
+      "craftType": {
+        "type": "string",
+        "enum": [
+          "motor",
+          "sail"
+        ]
+      },
+      "lengthHullM": {
+        "type": "number"
+      },
+      "lengthWaterlineM": {
+        "type": "number"
+      },
+      "massLoadedKg": {
+        "type": "number"
+      },
+      "designCategory": {
+        "type": "string",
+        "enum": [
+          "A",
+          "B",
+          "C",
+          "D"
+        ]
+      },
+      "yearBuilt": {
+        "type": "number"
+      }
+    }
+  },
+  "Crew": {
+    "type": "object",
+    "properties": {
+      "people": {
+        "type": "number"
+      },
+      "skill": {
+        "type": "string",
+        "enum": [
+          "owner",
+          "professional"
+        ]
+      },
+      "hoursPerDay": {
+        "type": "number"
+      },
+      "startDate": {
+        "type": "string",
+        "description": "ISO 8601 date on which work may start."
+      },
+      "workingDays": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "fri",
+            "mon",
+            "sat",
+            "sun",
+            "thu",
+            "tue",
+            "wed"
+          ]
+        }
+      }
+    }
+  },
+  "CureMilestones": {
+    "type": "object",
+    "properties": {
+      "step": {
+        "type": "string"
+      },
+      "temperatureC": {
+        "type": "number"
+      },
+      "gelH": {
+        "type": "number"
+      },
+      "releaseH": {
+        "type": "number"
+      },
+      "sandableH": {
+        "type": "number"
+      },
+      "recoatShutsH": {
+        "type": "number"
+      },
+      "fullCureH": {
+        "type": "number"
+      },
+      "note": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "step",
+      "temperatureC"
+    ]
+  },
+  "DefectRecord": {
+    "type": "object",
+    "description": "What somebody knows about a soft deck. Only `panel.outline`, one of `zones` and `survey`, and the\nthicknesses are needed; everything else has a default that the estimate lists under `assumptions`.\n\nLengths in mm, areas in m2, masses in kg, temperatures in degC; points `[xMm, yMm]` in the deck plane.",
+    "properties": {
+      "title": {
+        "type": "string"
+      },
+      "reference": {
+        "type": "string"
+      },
+      "craft": {
+        "$ref": "#/components/schemas/Craft"
+      },
+      "panel": {
+        "$ref": "#/components/schemas/PanelRecord"
+      },
+      "outerSkin": {
+        "$ref": "#/components/schemas/SkinRecord"
+      },
+      "innerSkin": {
+        "$ref": "#/components/schemas/SkinRecord"
+      },
+      "core": {
+        "$ref": "#/components/schemas/OldCore"
+      },
+      "zones": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ZoneRecord"
+        }
+      },
+      "survey": {
+        "$ref": "#/components/schemas/Survey"
+      },
+      "fittings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/FittingRecord"
+        }
+      },
+      "evidence": {
+        "type": "string",
+        "enum": [
+          "mapped-with-plugs",
+          "single-symptom",
+          "sounded-and-metered"
+        ]
+      },
+      "cause": {
+        "$ref": "#/components/schemas/CauseRecord"
+      },
+      "method": {
+        "$ref": "#/components/schemas/MethodChoice"
+      },
+      "conditions": {
+        "$ref": "#/components/schemas/Conditions"
+      },
+      "crew": {
+        "$ref": "#/components/schemas/Crew"
+      },
+      "pricing": {
+        "$ref": "#/components/schemas/PricingChoice"
+      },
+      "locale": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "panel",
+      "outerSkin",
+      "innerSkin",
+      "core"
+    ]
+  },
+  "Entered": {
+    "type": "object",
+    "description": "Typed by the caller; `at` is the JSON Pointer of the field.",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "entered"
+        ]
+      },
+      "at": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "kind",
+      "at"
+    ]
+  },
+  "Estimate": {
+    "type": "object",
+    "description": "The document a surveyor attaches: everything in JSON-safe values, SI units in the names.\nImmutable once made. `derivations` answers \"why?\" and is stored beside the document.",
+    "properties": {
+      "title": {
+        "type": "string"
+      },
+      "reference": {
+        "type": "string"
+      },
+      "summary": {
+        "$ref": "#/components/schemas/Summary"
+      },
+      "scope": {
+        "$ref": "#/components/schemas/Scope"
+      },
+      "core": {
+        "$ref": "#/components/schemas/CoreSection"
+      },
+      "laminate": {
+        "$ref": "#/components/schemas/LaminateSection"
+      },
+      "panel": {
+        "$ref": "#/components/schemas/PanelSection"
+      },
+      "checks": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Check"
+        }
+      },
+      "process": {
+        "$ref": "#/components/schemas/ProcessSection"
+      },
+      "sections": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CostSection"
+        }
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EstimateLine"
+        }
+      },
+      "totals": {
+        "$ref": "#/components/schemas/Totals"
+      },
+      "cautions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Caution"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Assumption"
+        }
+      },
+      "limits": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "provenance": {
+        "$ref": "#/components/schemas/ProvenanceStamp"
+      }
+    },
+    "required": [
+      "title",
+      "summary",
+      "scope",
+      "core",
+      "laminate",
+      "panel",
+      "checks",
+      "process",
+      "sections",
+      "lines",
+      "totals",
+      "cautions",
+      "assumptions",
+      "limits",
+      "provenance"
+    ]
+  },
+  "EstimateLine": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "section": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "kind": {
+        "type": "string",
+        "enum": [
+          "charge",
+          "consumable",
+          "disposal",
+          "hire",
+          "labour",
+          "material"
+        ]
+      },
+      "partOrLabour": {
+        "type": "string",
+        "enum": [
+          "labour",
+          "part"
+        ]
+      },
+      "causeClass": {
+        "type": "string",
+        "enum": [
+          "maintenance",
+          "pre-existing",
+          "sudden"
+        ]
+      },
+      "material": {
+        "type": "string"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "netQuantity": {
+        "type": "number"
+      },
+      "wasteQuantity": {
+        "type": "number"
+      },
+      "purchaseQuantity": {
+        "type": "number"
+      },
+      "packs": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "sku": {
+              "type": "string"
+            },
+            "name": {
+              "type": "string"
+            },
+            "count": {
+              "type": "number"
+            },
+            "contentQuantity": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "sku",
+            "name",
+            "count",
+            "contentQuantity"
+          ]
+        },
+        "description": "Whole packs bought, when the quantity is sold in packs."
+      },
+      "pricedPer": {
+        "type": "string",
+        "description": "What `unitPrice` is for: `pack`, `h`, `m2`, `day`, `job`."
+      },
+      "pricedQuantity": {
+        "type": "string",
+        "description": "What it was multiplied with, as an exact decimal."
+      },
+      "unitPrice": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "amountRange": {
+        "type": "object",
+        "properties": {
+          "low": {
+            "$ref": "#/components/schemas/MoneyJson"
+          },
+          "high": {
+            "$ref": "#/components/schemas/MoneyJson"
+          }
+        },
+        "required": [
+          "low",
+          "high"
+        ],
+        "description": "Least and most of the amount at the recorded extent."
+      },
+      "depreciable": {
+        "type": "boolean"
+      },
+      "taxGroup": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "section",
+      "title",
+      "kind",
+      "partOrLabour",
+      "causeClass",
+      "unit",
+      "netQuantity",
+      "wasteQuantity",
+      "purchaseQuantity",
+      "pricedPer",
+      "pricedQuantity",
+      "unitPrice",
+      "amount",
+      "amountRange",
+      "depreciable",
+      "taxGroup"
+    ]
+  },
+  "EstimatePage": {
+    "type": "object",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EstimateSummary"
+        }
+      },
+      "nextCursor": {
+        "type": "string",
+        "description": "Give it as `cursor` to read on; absent on the last page."
+      }
+    },
+    "required": [
+      "items"
+    ]
+  },
+  "EstimateSummary": {
+    "type": "object",
+    "description": "An estimate in a list.",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "reference": {
+        "type": "string"
+      },
+      "revision": {
+        "$ref": "#/components/schemas/RevisionMark"
+      },
+      "total": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "totalP10": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "totalP90": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "labourH": {
+        "type": "number"
+      },
+      "verdict": {
+        "type": "string"
+      },
+      "engineVersion": {
+        "type": "string"
+      },
+      "edition": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "id",
+      "createdAt",
+      "title",
+      "revision",
+      "total",
+      "totalP10",
+      "totalP90",
+      "labourH",
+      "verdict",
+      "engineVersion",
+      "edition"
+    ]
+  },
+  "Figure": {
+    "type": "object",
+    "description": "A number that can answer \"why?\": its value, its unit, and where it came from, down to the leaves.",
+    "properties": {
+      "value": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "meaning": {
+        "type": "string"
+      },
+      "origin": {
+        "oneOf": [
+          {
+            "$ref": "#/components/schemas/Entered"
+          },
+          {
+            "$ref": "#/components/schemas/FromCatalogue"
+          },
+          {
+            "$ref": "#/components/schemas/Assumed"
+          },
+          {
+            "$ref": "#/components/schemas/Computed"
+          }
+        ]
+      }
+    },
+    "required": [
+      "value",
+      "unit",
+      "meaning",
+      "origin"
+    ]
+  },
+  "FigureChange": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "before": {
+        "type": "number"
+      },
+      "after": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "code",
+      "name",
+      "unit",
+      "before",
+      "after"
+    ]
+  },
+  "Finding": {
+    "type": "object",
+    "description": "Something measured that does not fit, with its numbers.",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "severity": {
+        "type": "string",
+        "enum": [
+          "note",
+          "stop",
+          "warn"
+        ]
+      },
+      "text": {
+        "type": "string"
+      },
+      "facts": {
+        "type": "object",
+        "additionalProperties": {
+          "oneOf": [
+            {
+              "type": "string"
+            },
+            {
+              "type": "number"
+            }
+          ]
+        }
+      }
+    },
+    "required": [
+      "code",
+      "severity",
+      "text",
+      "facts"
+    ]
+  },
+  "FittingRecord": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "kind": {
+        "type": "string",
+        "enum": [
+          "chainplate",
+          "cleat",
+          "fill",
+          "hatch",
+          "mast-step",
+          "other",
+          "pad-eye",
+          "stanchion",
+          "track",
+          "vent",
+          "winch",
+          "windlass"
+        ]
+      },
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "holes": {
+        "type": "number"
+      },
+      "holeDiameterMm": {
+        "type": "number"
+      },
+      "baseMm": {
+        "type": "number",
+        "description": "Largest size of its base on deck."
+      },
+      "isLeaking": {
+        "type": "boolean"
+      }
+    },
+    "required": [
+      "id",
+      "kind",
+      "at"
+    ]
+  },
+  "FittingScope": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "kind": {
+        "type": "string",
+        "enum": [
+          "chainplate",
+          "cleat",
+          "fill",
+          "hatch",
+          "mast-step",
+          "other",
+          "pad-eye",
+          "stanchion",
+          "track",
+          "vent",
+          "winch",
+          "windlass"
+        ]
+      },
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "holes": {
+        "type": "number"
+      },
+      "where": {
+        "type": "string",
+        "enum": [
+          "inside",
+          "near"
+        ]
+      },
+      "work": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "insert",
+            "plate",
+            "pot",
+            "re-bed",
+            "refit",
+            "remove"
+          ]
+        }
+      },
+      "isHighlyLoaded": {
+        "type": "boolean"
+      }
+    },
+    "required": [
+      "id",
+      "kind",
+      "at",
+      "holes",
+      "where",
+      "work",
+      "isHighlyLoaded"
+    ]
+  },
+  "FromCatalogue": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "catalogue"
+        ]
+      },
+      "item": {
+        "type": "string"
+      },
+      "field": {
+        "type": "string"
+      },
+      "cite": {
+        "$ref": "#/components/schemas/Cite"
+      },
+      "low": {
+        "type": "number"
+      },
+      "high": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "kind",
+      "item",
+      "field",
+      "cite"
+    ]
+  },
+  "LaminateSection": {
+    "type": "object",
+    "properties": {
+      "method": {
+        "type": "string",
+        "enum": [
+          "re-bed",
+          "relay"
+        ]
+      },
+      "taperRatio": {
+        "type": "number"
+      },
+      "taperWidthMm": {
+        "type": "number"
+      },
+      "plies": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PlyLine"
+        }
+      },
+      "totalThicknessMm": {
+        "type": "number"
+      },
+      "oldThicknessMm": {
+        "type": "number"
+      },
+      "glassKg": {
+        "type": "number"
+      },
+      "resinKg": {
+        "type": "number"
+      },
+      "alternatives": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "rank": {
+              "type": "number"
+            },
+            "plies": {
+              "type": "array",
+              "items": {
+                "type": "string"
+              }
+            },
+            "thicknessMm": {
+              "type": "number"
+            },
+            "costPerM2": {
+              "type": "string"
+            },
+            "reason": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "rank",
+            "plies",
+            "thicknessMm",
+            "costPerM2",
+            "reason"
+          ]
+        },
+        "description": "Relaid: the best schedules with why the others lost. Re-bedded: empty."
+      },
+      "properties": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/NamedValue"
+        }
+      },
+      "notes": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "method",
+      "taperRatio",
+      "taperWidthMm",
+      "plies",
+      "totalThicknessMm",
+      "oldThicknessMm",
+      "glassKg",
+      "resinKg",
+      "alternatives",
+      "properties",
+      "notes"
+    ]
+  },
+  "LineChange": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "change": {
+        "type": "string",
+        "enum": [
+          "added",
+          "changed",
+          "removed"
+        ]
+      },
+      "unit": {
+        "type": "string"
+      },
+      "quantityBefore": {
+        "type": "number"
+      },
+      "quantityAfter": {
+        "type": "number"
+      },
+      "amountBefore": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "amountAfter": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "change",
+      "unit",
+      "difference"
+    ]
+  },
+  "MeterReading": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "moisture"
+        ]
+      },
+      "value": {
+        "type": "number",
+        "description": "On the meter's own scale; judged against `dryReference`."
+      },
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "isUnreliable": {
+        "type": "boolean",
+        "description": "True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful."
+      }
+    },
+    "required": [
+      "kind",
+      "value",
+      "at"
+    ]
+  },
+  "MethodChoice": {
+    "type": "object",
+    "properties": {
+      "skin": {
+        "type": "string",
+        "enum": [
+          "re-bed",
+          "relay"
+        ]
+      },
+      "access": {
+        "type": "string",
+        "enum": [
+          "from-above",
+          "from-below"
+        ]
+      },
+      "press": {
+        "type": "string",
+        "enum": [
+          "battens",
+          "vacuum",
+          "weights"
+        ]
+      },
+      "core": {
+        "type": "string",
+        "description": "Code of a core sheet in the catalogue."
+      },
+      "resin": {
+        "type": "string"
+      },
+      "finish": {
+        "type": "string",
+        "enum": [
+          "panel",
+          "patch",
+          "whole-deck"
+        ]
+      },
+      "wholeDeckAreaM2": {
+        "type": "number"
+      },
+      "taperRatio": {
+        "type": "number"
+      },
+      "cutMarginMm": {
+        "type": "number"
+      },
+      "flangeMm": {
+        "type": "number"
+      }
+    }
+  },
+  "MoneyJson": {
+    "type": "object",
+    "description": "The form money takes in JSON.",
+    "properties": {
+      "amount": {
+        "type": "string"
+      },
+      "currency": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "amount",
+      "currency"
+    ]
+  },
+  "MoneyRange": {
+    "type": "object",
+    "properties": {
+      "p10": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p50": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p80": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p90": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "p10",
+      "p50",
+      "p80",
+      "p90"
+    ]
+  },
+  "NamedValue": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "value": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "note": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "name",
+      "value",
+      "unit"
+    ]
+  },
+  "OldCore": {
+    "type": "object",
+    "properties": {
+      "thicknessMm": {
+        "type": "number"
+      },
+      "coreType": {
+        "type": "string",
+        "enum": [
+          "cross-linked-foam",
+          "end-grain-balsa",
+          "linear-foam",
+          "marine-plywood",
+          "san-foam"
+        ]
+      },
+      "densityKgPerM3": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "thicknessMm"
+    ]
+  },
+  "Opening": {
+    "type": "object",
+    "properties": {
+      "label": {
+        "type": "string"
+      },
+      "area": {
+        "$ref": "#/components/schemas/Area"
+      },
+      "sawLine": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        },
+        "description": "Corners of the saw line before rounding, measured from the datum corner of the panel."
+      },
+      "cornerRadiusMm": {
+        "type": "number"
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "cutLengthM": {
+        "type": "number"
+      },
+      "cutDepthMm": {
+        "type": "number",
+        "description": "Absent when no depth is safe; a finding says why."
+      },
+      "undercut": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Area"
+        }
+      },
+      "undercutAreaM2": {
+        "type": "number"
+      },
+      "taperBand": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Area"
+        }
+      },
+      "reason": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "label",
+      "area",
+      "sawLine",
+      "cornerRadiusMm",
+      "areaM2",
+      "cutLengthM",
+      "undercut",
+      "undercutAreaM2",
+      "taperBand",
+      "reason"
+    ]
+  },
+  "PanelRecord": {
+    "type": "object",
+    "properties": {
+      "name": {
+        "type": "string"
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        },
+        "description": "Hatches and other openings in the deck."
+      },
+      "supports": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SupportLine"
+        },
+        "description": "Lines the deck rests on (bulkheads, beams): no joint of core or skin over them."
+      },
+      "edges": {
+        "type": "string",
+        "enum": [
+          "clamped",
+          "simply-supported"
+        ]
+      },
+      "camberRadiusMm": {
+        "type": "number",
+        "description": "Radius of the deck's camber; absent means flat."
+      },
+      "under": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "fuel-tank",
+            "hoses",
+            "insulation",
+            "lining",
+            "water-tank",
+            "wiring"
+          ]
+        },
+        "description": "What lies below: each brings its caution and its checks."
+      },
+      "accessBelow": {
+        "type": "string",
+        "enum": [
+          "lined",
+          "none",
+          "open"
+        ],
+        "description": "Height clear for a person below."
+      },
+      "surface": {
+        "type": "string",
+        "enum": [
+          "moulded-nonskid",
+          "painted-nonskid",
+          "planked",
+          "smooth-paint"
+        ]
+      }
+    },
+    "required": [
+      "outline"
+    ]
+  },
+  "PanelSection": {
+    "type": "object",
+    "description": "The panel as built, as found, opened and repaired, under the same loads. A comparison, never a design approval.",
+    "properties": {
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "not-restored",
+          "restored"
+        ]
+      },
+      "shortfalls": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "sizeMm": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "loads": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/NamedValue"
+        }
+      },
+      "states": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PanelState"
+        }
+      },
+      "ratios": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/NamedValue"
+        },
+        "description": "Repaired over as built, stiffness; as built over repaired, utilisation: at least 1 means restored."
+      },
+      "limits": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "verdict",
+      "shortfalls",
+      "sizeMm",
+      "loads",
+      "states",
+      "ratios",
+      "limits"
+    ]
+  },
+  "PanelState": {
+    "type": "object",
+    "properties": {
+      "state": {
+        "type": "string",
+        "enum": [
+          "as-built",
+          "as-found",
+          "opened",
+          "repaired"
+        ]
+      },
+      "bendingXNmm": {
+        "type": "number"
+      },
+      "bendingYNmm": {
+        "type": "number"
+      },
+      "shearNPerMm": {
+        "type": "number"
+      },
+      "deflections": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "load": {
+              "type": "string"
+            },
+            "deflectionMm": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "load",
+            "deflectionMm"
+          ]
+        }
+      },
+      "governs": {
+        "type": "string"
+      },
+      "utilisation": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "state",
+      "bendingXNmm",
+      "bendingYNmm",
+      "shearNPerMm",
+      "deflections"
+    ]
+  },
+  "Plug": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "plug"
+        ]
+      },
+      "condition": {
+        "type": "string",
+        "enum": [
+          "damp-sound",
+          "debonded-dry",
+          "dry-sound",
+          "rotten",
+          "wet-bonded"
+        ]
+      },
+      "moisturePercent": {
+        "type": "number"
+      },
+      "outerSkinMm": {
+        "type": "number"
+      },
+      "innerSkinMm": {
+        "type": "number"
+      },
+      "coreMm": {
+        "type": "number"
+      },
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "isUnreliable": {
+        "type": "boolean",
+        "description": "True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful."
+      }
+    },
+    "required": [
+      "kind",
+      "condition",
+      "at"
+    ]
+  },
+  "PlyLine": {
+    "type": "object",
+    "properties": {
+      "order": {
+        "type": "number"
+      },
+      "material": {
+        "type": "string"
+      },
+      "materialName": {
+        "type": "string"
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Area"
+        }
+      },
+      "widthMm": {
+        "type": "number"
+      },
+      "rollLengthM": {
+        "type": "number"
+      },
+      "rollWidthMm": {
+        "type": "number"
+      },
+      "glassKg": {
+        "type": "number"
+      },
+      "resinKg": {
+        "type": "number"
+      },
+      "orientationDeg": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "order",
+      "material",
+      "materialName",
+      "thicknessMm",
+      "areaM2",
+      "outline",
+      "rollLengthM",
+      "rollWidthMm",
+      "glassKg",
+      "resinKg",
+      "orientationDeg"
+    ]
+  },
+  "PricingChoice": {
+    "type": "object",
+    "properties": {
+      "priceList": {
+        "type": "string"
+      },
+      "labourRates": {
+        "type": "string"
+      },
+      "contingencyPercent": {
+        "type": "number",
+        "description": "Absent: P80 minus the point estimate."
+      },
+      "seed": {
+        "type": "number"
+      },
+      "samples": {
+        "type": "number"
+      }
+    }
+  },
+  "ProcessSection": {
+    "type": "object",
+    "properties": {
+      "resin": {
+        "type": "object",
+        "properties": {
+          "code": {
+            "type": "string"
+          },
+          "name": {
+            "type": "string"
+          },
+          "hardener": {
+            "type": "string"
+          },
+          "hardenerName": {
+            "type": "string"
+          },
+          "why": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "code",
+          "name",
+          "hardener",
+          "hardenerName",
+          "why"
+        ]
+      },
+      "demands": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ResinStep"
+        }
+      },
+      "batches": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/BatchCard"
+        }
+      },
+      "bondPressure": {
+        "$ref": "#/components/schemas/BondPressureSection"
+      },
+      "cure": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CureMilestones"
+        }
+      },
+      "gates": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "step": {
+              "type": "string"
+            },
+            "requires": {
+              "type": "array",
+              "items": {
+                "type": "string"
+              }
+            }
+          },
+          "required": [
+            "step",
+            "requires"
+          ]
+        }
+      },
+      "calendar": {
+        "$ref": "#/components/schemas/CalendarSection"
+      }
+    },
+    "required": [
+      "resin",
+      "demands",
+      "batches",
+      "bondPressure",
+      "cure",
+      "gates",
+      "calendar"
+    ]
+  },
+  "ProvenanceStamp": {
+    "type": "object",
+    "properties": {
+      "engineVersion": {
+        "type": "string"
+      },
+      "edition": {
+        "type": "string"
+      },
+      "catalogueHash": {
+        "type": "string"
+      },
+      "seed": {
+        "type": "number"
+      },
+      "priceList": {
+        "type": "string"
+      },
+      "labourRates": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "engineVersion",
+      "edition",
+      "catalogueHash",
+      "seed",
+      "priceList",
+      "labourRates"
+    ]
+  },
   "QuantitiesRead": {
     "type": "object",
     "properties": {
@@ -32,6 +2443,726 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "text",
       "value",
       "unit"
+    ]
+  },
+  "Range": {
+    "type": "object",
+    "description": "Three points of one uncertain number.",
+    "properties": {
+      "p10": {
+        "type": "number"
+      },
+      "p50": {
+        "type": "number"
+      },
+      "p90": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "p10",
+      "p50",
+      "p90"
+    ]
+  },
+  "ResinStep": {
+    "type": "object",
+    "properties": {
+      "step": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "netL": {
+        "type": "number"
+      },
+      "wasteL": {
+        "type": "number"
+      },
+      "totalL": {
+        "type": "number"
+      },
+      "totalKg": {
+        "type": "number"
+      },
+      "fillerKg": {
+        "type": "number"
+      },
+      "filler": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "step",
+      "title",
+      "netL",
+      "wasteL",
+      "totalL",
+      "totalKg"
+    ]
+  },
+  "RevisionList": {
+    "type": "object",
+    "description": "The revisions of one estimate, first to last.",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EstimateSummary"
+        }
+      }
+    },
+    "required": [
+      "items"
+    ]
+  },
+  "RevisionMark": {
+    "type": "object",
+    "properties": {
+      "rootId": {
+        "type": "string",
+        "description": "The first estimate of this line of revisions."
+      },
+      "number": {
+        "type": "number",
+        "description": "0 for the first."
+      },
+      "reason": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "rootId",
+      "number"
+    ]
+  },
+  "Scope": {
+    "type": "object",
+    "properties": {
+      "panel": {
+        "type": "object",
+        "properties": {
+          "name": {
+            "type": "string"
+          },
+          "outline": {
+            "type": "array",
+            "items": {
+              "type": "array",
+              "items": {
+                "type": "number"
+              },
+              "minItems": 2,
+              "maxItems": 2
+            }
+          },
+          "holes": {
+            "type": "array",
+            "items": {
+              "type": "array",
+              "items": {
+                "type": "array",
+                "items": {
+                  "type": "number"
+                },
+                "minItems": 2,
+                "maxItems": 2
+              }
+            }
+          },
+          "areaM2": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "name",
+          "outline",
+          "holes",
+          "areaM2"
+        ]
+      },
+      "evidence": {
+        "type": "string",
+        "enum": [
+          "mapped-with-plugs",
+          "single-symptom",
+          "sounded-and-metered"
+        ]
+      },
+      "damagedAreaM2": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "zones": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "id": {
+              "type": "string"
+            },
+            "outline": {
+              "type": "array",
+              "items": {
+                "type": "array",
+                "items": {
+                  "type": "number"
+                },
+                "minItems": 2,
+                "maxItems": 2
+              }
+            },
+            "areaM2": {
+              "type": "number"
+            },
+            "condition": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "id",
+            "outline",
+            "areaM2",
+            "condition"
+          ]
+        }
+      },
+      "contours": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "probability": {
+              "type": "number"
+            },
+            "areas": {
+              "type": "array",
+              "items": {
+                "$ref": "#/components/schemas/Area"
+              }
+            },
+            "areaM2": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "probability",
+            "areas",
+            "areaM2"
+          ]
+        },
+        "description": "Probability contours when the extent came from readings."
+      },
+      "openings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Opening"
+        }
+      },
+      "openedAreaM2": {
+        "type": "number"
+      },
+      "retainedAreaM2": {
+        "type": "number"
+      },
+      "undercutAreaM2": {
+        "type": "number"
+      },
+      "cutLengthM": {
+        "type": "number"
+      },
+      "taperBandM2": {
+        "type": "number"
+      },
+      "fittings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/FittingScope"
+        }
+      },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Finding"
+        }
+      },
+      "method": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "choice": {
+              "type": "string"
+            },
+            "value": {
+              "type": "string"
+            },
+            "reason": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "choice",
+            "value",
+            "reason"
+          ]
+        }
+      },
+      "included": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "excluded": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "panel",
+      "evidence",
+      "damagedAreaM2",
+      "zones",
+      "contours",
+      "openings",
+      "openedAreaM2",
+      "retainedAreaM2",
+      "undercutAreaM2",
+      "cutLengthM",
+      "taperBandM2",
+      "fittings",
+      "findings",
+      "method",
+      "included",
+      "excluded"
+    ]
+  },
+  "SectionChange": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "before": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "after": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "before",
+      "after",
+      "difference"
+    ]
+  },
+  "SkinRecord": {
+    "type": "object",
+    "properties": {
+      "thicknessMm": {
+        "type": "number"
+      },
+      "plies": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "material": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "material"
+          ]
+        },
+        "description": "Known plies, from the face of the skin inwards; otherwise a stated guess from thickness."
+      }
+    },
+    "required": [
+      "thicknessMm"
+    ]
+  },
+  "Sounding": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "sounding"
+        ]
+      },
+      "sound": {
+        "type": "string",
+        "enum": [
+          "dull",
+          "sharp",
+          "void"
+        ]
+      },
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "isUnreliable": {
+        "type": "boolean",
+        "description": "True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful."
+      }
+    },
+    "required": [
+      "kind",
+      "sound",
+      "at"
+    ]
+  },
+  "StoredEstimate": {
+    "type": "object",
+    "description": "An estimate as it is kept: the document, and what the service adds to it. Never changed once made.",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "revision": {
+        "$ref": "#/components/schemas/RevisionMark"
+      },
+      "inputHash": {
+        "type": "string",
+        "description": "SHA-256 of the defect record, with its members in order."
+      },
+      "estimate": {
+        "$ref": "#/components/schemas/Estimate"
+      }
+    },
+    "required": [
+      "id",
+      "createdAt",
+      "revision",
+      "inputHash",
+      "estimate"
+    ]
+  },
+  "Summary": {
+    "type": "object",
+    "properties": {
+      "openedAreaM2": {
+        "type": "number"
+      },
+      "cutLengthM": {
+        "type": "number"
+      },
+      "coreSheets": {
+        "type": "number"
+      },
+      "mixedResinL": {
+        "type": "number"
+      },
+      "labourH": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "workingDays": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "total": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "totalRange": {
+        "$ref": "#/components/schemas/MoneyRange"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "all-checks-pass",
+          "some-checks-fail"
+        ]
+      }
+    },
+    "required": [
+      "openedAreaM2",
+      "cutLengthM",
+      "coreSheets",
+      "mixedResinL",
+      "labourH",
+      "workingDays",
+      "total",
+      "totalRange",
+      "verdict"
+    ]
+  },
+  "SupportLine": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "beam",
+          "bulkhead",
+          "coaming",
+          "hatch",
+          "hull-joint",
+          "other",
+          "toe-rail"
+        ]
+      },
+      "from": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "to": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      }
+    },
+    "required": [
+      "kind",
+      "from",
+      "to"
+    ]
+  },
+  "Survey": {
+    "type": "object",
+    "properties": {
+      "readings": {
+        "type": "array",
+        "items": {
+          "oneOf": [
+            {
+              "$ref": "#/components/schemas/Sounding"
+            },
+            {
+              "$ref": "#/components/schemas/MeterReading"
+            },
+            {
+              "$ref": "#/components/schemas/Plug"
+            }
+          ]
+        }
+      },
+      "meter": {
+        "type": "object",
+        "properties": {
+          "dryReference": {
+            "type": "number"
+          },
+          "wetReference": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "dryReference",
+          "wetReference"
+        ],
+        "description": "Reading of the same meter on sound, dry deck of the same build, and the reading it gives on soaked core."
+      }
+    },
+    "required": [
+      "readings"
+    ]
+  },
+  "Totals": {
+    "type": "object",
+    "properties": {
+      "currency": {
+        "type": "string"
+      },
+      "net": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "overhead": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "profit": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "contingency": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "contingencyBasis": {
+        "type": "string"
+      },
+      "taxes": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "code": {
+              "type": "string"
+            },
+            "name": {
+              "type": "string"
+            },
+            "percent": {
+              "type": "string"
+            },
+            "base": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "amount": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
+          },
+          "required": [
+            "code",
+            "name",
+            "percent",
+            "base",
+            "amount"
+          ]
+        }
+      },
+      "tax": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "total": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "range": {
+        "$ref": "#/components/schemas/MoneyRange"
+      },
+      "byCause": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "causeClass": {
+              "type": "string",
+              "enum": [
+                "maintenance",
+                "pre-existing",
+                "sudden"
+              ]
+            },
+            "amount": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
+          },
+          "required": [
+            "causeClass",
+            "amount"
+          ]
+        }
+      },
+      "parts": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "labour": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "drivers": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "name": {
+              "type": "string"
+            },
+            "shareOfVariance": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "name",
+            "shareOfVariance"
+          ]
+        }
+      },
+      "p90RelativeError": {
+        "type": "number",
+        "description": "Standard error of P90 over P90, from the samples."
+      },
+      "samples": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "currency",
+      "net",
+      "overhead",
+      "profit",
+      "contingency",
+      "contingencyBasis",
+      "taxes",
+      "tax",
+      "total",
+      "range",
+      "byCause",
+      "parts",
+      "labour",
+      "drivers",
+      "p90RelativeError",
+      "samples"
+    ]
+  },
+  "WhyAnswer": {
+    "type": "object",
+    "description": "Why a figure is what it is: the tree of formulas, inputs and sources below it.",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "figure": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "code",
+      "figure"
+    ]
+  },
+  "ZoneRecord": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "condition": {
+        "type": "string",
+        "enum": [
+          "dry-debonded",
+          "wet-bonded",
+          "wet-rotten"
+        ]
+      }
+    },
+    "required": [
+      "id",
+      "outline"
     ]
   }
 };

@@ -1,0 +1,50 @@
+import { Injectable } from '@nestjs/common';
+import { Defect } from '#lib/kernel';
+import type { Catalogue } from '#lib/catalogue';
+import { Database } from '../persistence/database.js';
+import { catalogueFrom } from './catalogue-document.js';
+import { EditionsRepository } from './editions.repository.js';
+
+interface Remembered {
+  readonly editionId: string;
+  readonly until: number;
+}
+
+/** How long another copy's publication may go unnoticed; an estimate names the edition it used either way. */
+const REMEMBERED_MS = 1000;
+const MOST_EDITIONS = 20;
+
+/** The edition an organisation's estimates are made with. Published editions never change, so they are kept in memory. */
+@Injectable()
+export class CurrentCatalogue {
+  private readonly current = new Map<string, Remembered>();
+  private readonly editions = new Map<string, Catalogue>();
+
+  constructor(private readonly database: Database) {}
+
+  async of(organisationId: string): Promise<Catalogue> {
+    const known = this.current.get(organisationId);
+    const remembered = known === undefined ? undefined : this.editions.get(known.editionId);
+    if (known !== undefined && remembered !== undefined && known.until > Date.now()) return remembered;
+    return this.load(organisationId);
+  }
+
+  /** After a publication in this copy of the service. */
+  forget(organisationId: string): void {
+    this.current.delete(organisationId);
+  }
+
+  private async load(organisationId: string): Promise<Catalogue> {
+    const [editionId, catalogue] = await this.database.inOrganisation(organisationId, async (tx) => {
+      const editions = EditionsRepository.in(tx);
+      const edition = await editions.findCurrent();
+      if (edition === null) throw new Defect('No edition of the catalogue is published');
+      const known = this.editions.get(edition.id);
+      return [edition.id, known ?? catalogueFrom(edition, await editions.contentOf(edition.id))] as const;
+    });
+    if (this.editions.size >= MOST_EDITIONS) this.editions.clear();
+    this.editions.set(editionId, catalogue);
+    this.current.set(organisationId, { editionId, until: Date.now() + REMEMBERED_MS });
+    return catalogue;
+  }
+}

@@ -1,0 +1,27 @@
+import { Part, Text } from '../../http/dto/index.js';
+import { PageSize } from '../../http/dto/query.js';
+import { DefectRecordDto } from './defect-record.dto.js';
+
+export class RevisionRequestDto {
+  @Text({ atMost: 1000, description: 'What became known or was decided since the last revision.' })
+  readonly reason!: string;
+
+  @Part(() => DefectRecordDto, { description: 'The whole defect record as it is known now.' })
+  readonly record!: DefectRecordDto;
+}
+
+export class EstimatesQueryDto {
+  @PageSize()
+  readonly limit?: number;
+
+  @Text({ optional: true, atMost: 100, description: '`nextCursor` of the page before.' })
+  readonly cursor?: string;
+
+  @Text({ optional: true, atMost: 100, description: "Only estimates with this reference of the caller's." })
+  readonly reference?: string;
+}
+
+export class ComparisonQueryDto {
+  @Text({ optional: true, atMost: 36, description: 'Id of the estimate to compare with; the revision before this one when absent.' })
+  readonly with?: string;
+}

@@ -1,0 +1,93 @@
+import { createHash } from 'node:crypto';
+import { Defect } from '#lib/kernel';
+import { findCurrency, type MoneyJson } from '#lib/money';
+import type { DefectRecord, EstimateWithWhy } from '#lib/estimate';
+import type { EstimateRow } from './estimate.entity.js';
+import type { EstimateSummary, RevisionMark, StoredEstimate } from './stored-estimate.js';
+
+/** What the service knows beside the estimate itself. */
+export interface Circumstances {
+  readonly id: string;
+  readonly organisationId: string;
+  readonly createdByKeyId: string;
+  readonly revision: RevisionMark;
+}
+
+export type NewEstimateRow = Omit<EstimateRow, 'createdAt'>;
+
+export function rowOf({ id, organisationId, createdByKeyId, revision }: Circumstances, record: DefectRecord, { estimate, derivations }: EstimateWithWhy): NewEstimateRow {
+  const { totals, provenance, summary } = estimate;
+  return {
+    id, organisationId, createdByKeyId,
+    title: estimate.title,
+    reference: estimate.reference ?? null,
+    rootId: revision.rootId,
+    revisionNumber: revision.number,
+    revisionReason: revision.reason ?? null,
+    engineVersion: provenance.engineVersion,
+    edition: provenance.edition,
+    catalogueHash: provenance.catalogueHash,
+    inputHash: hashOf(record),
+    currency: totals.currency,
+    netAmount: totals.net.amount,
+    taxAmount: totals.tax.amount,
+    totalAmount: totals.total.amount,
+    totalP10Amount: totals.range.p10.amount,
+    totalP50Amount: totals.range.p50.amount,
+    totalP90Amount: totals.range.p90.amount,
+    labourH: summary.labourH.p50,
+    verdict: summary.verdict,
+    input: record,
+    result: estimate,
+    derivations,
+  };
+}
+
+export const storedEstimate = (row: EstimateRow): StoredEstimate => ({
+  id: row.id,
+  createdAt: row.createdAt.toISOString(),
+  revision: revisionOf(row),
+  inputHash: row.inputHash,
+  estimate: row.result,
+});
+
+export type SummaryRow = Omit<EstimateRow, 'input' | 'result' | 'derivations'>;
+
+export const summaryOfRow = (row: SummaryRow): EstimateSummary => ({
+  id: row.id,
+  createdAt: row.createdAt.toISOString(),
+  title: row.title,
+  ...(row.reference === null ? {} : { reference: row.reference }),
+  revision: revisionOf(row),
+  total: moneyOf(row.totalAmount, row.currency),
+  totalP10: moneyOf(row.totalP10Amount, row.currency),
+  totalP90: moneyOf(row.totalP90Amount, row.currency),
+  labourH: row.labourH,
+  verdict: row.verdict,
+  engineVersion: row.engineVersion,
+  edition: row.edition,
+});
+
+const revisionOf = (row: SummaryRow): RevisionMark => ({
+  rootId: row.rootId,
+  number: row.revisionNumber,
+  ...(row.revisionReason === null ? {} : { reason: row.revisionReason }),
+});
+
+/** `numeric(20, 4)` shows four decimals; the currency has as many as it has. */
+export function moneyOf(amount: string, code: string): MoneyJson {
+  const currency = findCurrency(code);
+  if (currency === undefined) throw new Defect(`A stored amount is in ${code}, which is not a currency`);
+  const [whole, part = ''] = amount.split('.');
+  const { minorDigits } = currency;
+  return { amount: minorDigits === 0 ? whole : `${whole}.${part.padEnd(minorDigits, '0').slice(0, minorDigits)}`, currency: code };
+}
+
+/** The same for the same content, in whatever order its members came. */
+export const hashOf = (content: unknown): string => createHash('sha256').update(JSON.stringify(ordered(content))).digest('hex');
+
+function ordered(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(ordered);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, part]) => [key, ordered(part)]));
+}

@@ -1,0 +1,55 @@
+import type { Estimate } from '#lib/estimate';
+import type { MoneyJson } from '#lib/money';
+import type { Figure } from '#lib/provenance';
+
+/** An estimate as it is kept: the document, and what the service adds to it. Never changed once made. */
+export interface StoredEstimate {
+  readonly id: string;
+  /** RFC 3339 instant. */
+  readonly createdAt: string;
+  readonly revision: RevisionMark;
+  /** SHA-256 of the defect record, with its members in order. */
+  readonly inputHash: string;
+  readonly estimate: Estimate;
+}
+
+export interface RevisionMark {
+  /** The first estimate of this line of revisions. */
+  readonly rootId: string;
+  /** 0 for the first. */
+  readonly number: number;
+  readonly reason?: string;
+}
+
+/** An estimate in a list. */
+export interface EstimateSummary {
+  readonly id: string;
+  readonly createdAt: string;
+  readonly title: string;
+  readonly reference?: string;
+  readonly revision: RevisionMark;
+  readonly total: MoneyJson;
+  readonly totalP10: MoneyJson;
+  readonly totalP90: MoneyJson;
+  readonly labourH: number;
+  readonly verdict: string;
+  readonly engineVersion: string;
+  readonly edition: string;
+}
+
+export interface EstimatePage {
+  readonly items: readonly EstimateSummary[];
+  /** Give it as `cursor` to read on; absent on the last page. */
+  readonly nextCursor?: string;
+}
+
+/** The revisions of one estimate, first to last. */
+export interface RevisionList {
+  readonly items: readonly EstimateSummary[];
+}
+
+/** Why a figure is what it is: the tree of formulas, inputs and sources below it. */
+export interface WhyAnswer {
+  readonly code: string;
+  readonly figure: Figure;
+}
