@@ -1,5 +1,14 @@
 export type * from './reading.js';
 export type { Finding, FindingCode } from './finding.js';
+export {
+  estimateExtent, type Extent, type ExtentFigures, type ExtentZone, type ProbabilityContour, type ProbabilityMap,
+} from './estimate-extent.js';
+export type { ExtentRequest, MapSettings } from './extent-request.js';
+export { BRACKET_MM, extentMultipliers, triangularQuantile, type ExtentMultiplier } from './evidence-grade.js';
+export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';
+export { usualOdds, type ReadingOdds } from './map/reading-odds.js';
+export { normalCdf, normalQuantile } from './map/normal.js';
+export { quantilesOf, type Quantiles } from './quantiles.js';
 export { planOpenings, labelOf, type OpeningPlan, type PlanFigures, type PlannedOpening } from './openings/plan.js';
 export { fittingKinds, isHighlyLoaded, type FittingInScope, type FittingWork } from './openings/fittings.js';
 export type { Datum, MarkedCorner, MarkingOut, SawLine } from './openings/marking-out.js';
@@ -9,5 +18,8 @@ export type {
 } from './openings/request.js';
 export { openingRules } from './openings/rules.js';
 import { cutDepth, taperWidth } from './openings/depth.js';
+import { grownArea } from './evidence-grade.js';
+import { bayesOdds } from './map/reading-odds.js';
+import { cutProbability } from './map/settings.js';
 
-export const formulas = [cutDepth, taperWidth];
+export const formulas = [cutDepth, taperWidth, grownArea, bayesOdds, cutProbability];

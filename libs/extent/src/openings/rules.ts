@@ -30,7 +30,7 @@ export const openingRules = {
   },
   taperRatio: {
     unit: '1', meaning: 'taper ratio, length to one of thickness', at: '/method/taperRatio', value: 12, from: 3, upTo: 100,
-    because: 'the usual figure for glass decks; in tests of 1:6, 1:12 and 1:20 the best of the three', cite: { source: 'ROTHBARTH-2019' },
+    because: 'the usual figure for glass decks; in tests of 1:6, 1:12 and 1:20 the best of the three', cite: { source: 'ROTHBARTH-PINTO-2019' },
   },
   cornerRadiusMm: {
     unit: 'mm', meaning: 'radius of the corners of the cut', at: '/rules/cornerRadiusMm', value: 40, from: 5, upTo: 300,

@@ -1,0 +1,30 @@
+import type { PanelShape, ZoneShape } from './openings/request.js';
+import type { EvidenceGrade, HammerSound, PlugCondition, Survey } from './reading.js';
+
+/** Readings, or zones that somebody drew, or both: drawn zones are then the extent, and the readings grade them. */
+export interface ExtentRequest {
+  readonly panel: PanelShape;
+  readonly survey?: Survey;
+  readonly zones?: readonly ZoneShape[];
+  /** The grade as stated; with readings it is believed downwards only. */
+  readonly evidence?: EvidenceGrade;
+  readonly map?: MapSettings;
+}
+
+/** Each absent setting has a default, listed among the assumptions. */
+export interface MapSettings {
+  /** Core this likely to be bad, or more, lies inside the zones. */
+  readonly cutProbability?: number;
+  /** Further contours for the drawing. */
+  readonly contourProbabilities?: readonly number[];
+  /** Share of such a panel that is bad before any reading. */
+  readonly usualBadShare?: number;
+  readonly draws?: number;
+  readonly seed?: number;
+  readonly odds?: {
+    readonly plug?: Readonly<Partial<Record<PlugCondition, number>>>;
+    readonly sounding?: Readonly<Partial<Record<HammerSound, number>>>;
+    readonly meterWet?: number;
+    readonly unreliableShare?: number;
+  };
+}

@@ -1,0 +1,40 @@
+import type { Lattice } from './lattice.js';
+import type { Posterior } from './posterior.js';
+
+/** Posteriors for several ranges, each with the weight that the readings give it. */
+export interface Mixture {
+  readonly parts: readonly { readonly posterior: Posterior; readonly weight: number }[];
+}
+
+export interface DrawChoice {
+  readonly draws: number;
+  readonly seed: number;
+}
+
+/**
+ * Area of bad core in conditional simulations of the whole panel, mm2, in the order drawn: each draw is a field that agrees
+ * with the readings as far as they can be trusted, and its bad area is summed over the panel.
+ * Source: [CHILES-DELFINER-2012] chapter 7, conditional simulation
+ */
+export function areaDraws({ parts }: Mixture, lattice: Lattice, { draws, seed }: DrawChoice): Float64Array {
+  const counts = shared(parts.map(({ weight }) => weight), draws);
+  const areas = lattice.nodes.map(({ areaMm2 }) => areaMm2);
+  const drawn = parts.flatMap(({ posterior }, part) => {
+    const next = posterior.sampler(seed + part);
+    return Array.from({ length: counts[part] }, () => badArea(next(), areas));
+  });
+  return Float64Array.from(drawn);
+}
+
+const badArea = (field: Float64Array, areas: readonly number[]): number =>
+  areas.reduce((sum, area, node) => field[node] > 0 ? sum + area : sum, 0);
+
+/** Whole shares of a number that add up to it, by largest remainder. */
+export function shared(weights: readonly number[], total: number): readonly number[] {
+  const exact = weights.map((weight) => weight * total);
+  const whole = exact.map(Math.floor);
+  const left = total - whole.reduce((sum, count) => sum + count, 0);
+  const order = exact.map((value, index) => ({ index, rest: value - whole[index] })).sort((a, b) => b.rest - a.rest || a.index - b.index);
+  const extra = new Set(order.slice(0, left).map(({ index }) => index));
+  return whole.map((count, index) => count + (extra.has(index) ? 1 : 0));
+}

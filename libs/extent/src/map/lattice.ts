@@ -1,0 +1,129 @@
+import {
+  areaMm2, boundsOfPoints, convexHull, edgesOf, intersection, regionOf, rotatePoint, type Point, type Region,
+} from '#lib/geometry';
+
+/** Square cells over the panel, laid along its smallest rectangle, so that turning the deck turns the cells with it. */
+export interface Lattice {
+  readonly stepMm: number;
+  /** Along the long side. */
+  readonly columns: number;
+  readonly rows: number;
+  /** Middle of cell (column, row) on the deck. */
+  readonly placeOf: (column: number, row: number) => Point;
+  /** Column and row, with fractions, of a place on the deck. */
+  readonly cellAt: (place: Point) => Point;
+  /** Number of the node in a cell, or -1 where the lattice has none (well off the panel). */
+  readonly nodeAt: Int32Array;
+  readonly nodes: readonly LatticeNode[];
+  /** Greatest difference between the numbers of cells that touch, corner to corner too. */
+  readonly reach: number;
+}
+
+export interface LatticeNode {
+  readonly column: number;
+  readonly row: number;
+  readonly place: Point;
+  /** Panel within the cell, mm2. */
+  readonly areaMm2: number;
+}
+
+interface Frame {
+  readonly angle: number;
+  readonly centre: Point;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+}
+
+/** Cells are not made smaller than this: finer than anybody sounds. */
+const LEAST_STEP_MM = 15;
+
+export function latticeOver(panel: Region, cells: number): Lattice {
+  const frame = smallestRectangle(panel.flatMap(({ outer }) => outer));
+  const stepMm = Math.max(LEAST_STEP_MM, Math.sqrt(areaMm2(panel) / cells));
+  const [columns, rows] = [frame.lengthMm, frame.widthMm].map((side) => Math.ceil(side / stepMm - 1e-6) + 2);
+  const placeOf = (column: number, row: number): Point =>
+    toDeck(frame, [(column - (columns - 1) / 2) * stepMm, (row - (rows - 1) / 2) * stepMm]);
+  const cellAt = (place: Point): Point => {
+    const [x, y] = toFrame(frame, place);
+    return [x / stepMm + (columns - 1) / 2, y / stepMm + (rows - 1) / 2];
+  };
+  const areas = cellAreas(panel, { columns, rows, placeOf });
+  return { stepMm, columns, rows, placeOf, cellAt, ...numbered(areas, { columns, rows, placeOf }) };
+}
+
+type Shape = Pick<Lattice, 'columns' | 'rows' | 'placeOf'>;
+
+/** Nodes stand in every cell that holds panel and in the cells round those, so that contours reach the panel's edge. */
+function numbered(areas: Float64Array, { columns, rows, placeOf }: Shape): Pick<Lattice, 'nodeAt' | 'nodes' | 'reach'> {
+  const nodeAt = new Int32Array(columns * rows).fill(-1);
+  const nodes: LatticeNode[] = [];
+  for (let column = 0; column < columns; column += 1) {
+    for (let row = 0; row < rows; row += 1) {
+      if (!touchesPanel(areas, column, row, { columns, rows, placeOf })) continue;
+      nodeAt[column * rows + row] = nodes.length;
+      nodes.push({ column, row, place: placeOf(column, row), areaMm2: areas[column * rows + row] });
+    }
+  }
+  return { nodeAt, nodes, reach: reachOf(nodeAt, nodes, rows) };
+}
+
+function touchesPanel(areas: Float64Array, column: number, row: number, { columns, rows }: Shape): boolean {
+  for (let c = Math.max(0, column - 1); c <= Math.min(columns - 1, column + 1); c += 1) {
+    for (let r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r += 1) {
+      if (areas[c * rows + r] > 0) return true;
+    }
+  }
+  return false;
+}
+
+function reachOf(nodeAt: Int32Array, nodes: readonly LatticeNode[], rows: number): number {
+  return nodes.reduce((reach, { column, row }, index) => {
+    const ahead = [row - 1, row, row + 1].filter((r) => r >= 0 && r < rows).map((r) => nodeAt[(column + 1) * rows + r] ?? -1);
+    return Math.max(reach, ...ahead.map((other) => other - index));
+  }, 1);
+}
+
+/** Panel within each cell, exactly: the panel is cut into columns first, so that each cell meets few edges. */
+function cellAreas(panel: Region, { columns, rows, placeOf }: Shape): Float64Array {
+  const areas = new Float64Array(columns * rows);
+  for (let column = 0; column < columns; column += 1) {
+    const strip = intersection(panel, regionOf(cellsBetween(placeOf, column, 0, rows - 1)));
+    const whole = areaMm2(strip);
+    if (whole > 0) fillColumn(areas, strip, { columns, rows, placeOf }, column);
+  }
+  return areas;
+}
+
+function fillColumn(areas: Float64Array, strip: Region, { rows, placeOf }: Shape, column: number): void {
+  for (let row = 0; row < rows; row += 1) {
+    areas[column * rows + row] = areaMm2(intersection(strip, regionOf(cellsBetween(placeOf, column, row, row))));
+  }
+}
+
+function cellsBetween(placeOf: Lattice['placeOf'], column: number, first: number, last: number): readonly Point[] {
+  return [placeOf(column - 0.5, first - 0.5), placeOf(column + 0.5, first - 0.5), placeOf(column + 0.5, last + 0.5), placeOf(column - 0.5, last + 0.5)];
+}
+
+/** The rectangle of least area round the points: one of its sides lies along a side of their hull. Source: [FREEMAN-SHAPIRA-1975] */
+function smallestRectangle(points: readonly Point[]): Frame {
+  const hull = convexHull(points);
+  const frames = edgesOf(hull).map(([a, b]) => frameAlong(hull, Math.atan2(b[1] - a[1], b[0] - a[0])));
+  return frames.reduce((best, frame) => frame.lengthMm * frame.widthMm < best.lengthMm * best.widthMm * (1 - 1e-9) ? frame : best);
+}
+
+function frameAlong(hull: readonly Point[], along: number): Frame {
+  const box = boundsOfPoints(hull.map((point) => rotatePoint(point, -along))) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
+  const centre = rotatePoint([(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2], along);
+  return width >= height
+    ? { angle: along, centre, lengthMm: width, widthMm: height }
+    : { angle: along + Math.PI / 2, centre, lengthMm: height, widthMm: width };
+}
+
+function toDeck({ angle, centre }: Frame, point: Point): Point {
+  const [x, y] = rotatePoint(point, angle);
+  return [x + centre[0], y + centre[1]];
+}
+
+const toFrame = ({ angle, centre }: Frame, [x, y]: Point): Point => rotatePoint([x - centre[0], y - centre[1]], -angle);
+

@@ -1,0 +1,71 @@
+import { defineFormula, type Cite } from '#lib/provenance';
+import { fraction } from '#lib/units';
+import type { PlugCondition, HammerSound, Reading, Survey } from '../reading.js';
+
+/**
+ * How often a reading of this kind is seen over bad core against how often over sound core. Nobody has published
+ * rates; these are judgements that keep the order everyone agrees on: a plug outranks everything, a void is plainer
+ * than a dull sound, and meters err both ways. The caller may replace them.
+ */
+export interface ReadingOdds {
+  readonly plug: Readonly<Record<PlugCondition, number>>;
+  readonly sounding: Readonly<Record<HammerSound, number>>;
+  /** Odds at the wet reference; at the dry reference they are the inverse, between them they run evenly in the logarithm. */
+  readonly meterWet: number;
+  /** Share of its weight that an unreliable reading keeps. */
+  readonly unreliableShare: number;
+}
+
+export const usualOdds: ReadingOdds = {
+  plug: { 'rotten': 2000, 'wet-bonded': 2000, 'debonded-dry': 2000, 'damp-sound': 1 / 100, 'dry-sound': 1 / 2000 },
+  sounding: { void: 8, dull: 4, sharp: 1 / 4 },
+  meterWet: 3,
+  unreliableShare: 0.25,
+};
+
+export const oddsCite: Cite = { source: 'FROM-MEMORY', note: 'judgement: surveyors report that symptoms err both ways and that only a plug is proof; no rates are published' };
+
+/** One reading as evidence: how likely it is over bad core and over sound core, scaled to sum to 1. */
+export interface Evidence {
+  readonly ifBad: number;
+  readonly ifSound: number;
+}
+
+export const bayesOdds = defineFormula({
+  id: 'extent.chance-after-reading',
+  title: 'Chance that core is bad after one reading',
+  cite: { source: 'BAYES', clause: 'odds form' },
+  inputs: {
+    chanceBefore: { symbol: 'p', unit: '1', meaning: 'chance before the reading', above: 0, below: 1 },
+    odds: { symbol: 'LR', unit: '1', meaning: 'odds of the reading over bad core to sound core', above: 0 },
+  },
+  output: { symbol: "p'", unit: '1', meaning: 'chance after the reading' },
+  evaluate: ({ chanceBefore, odds }) => fraction((chanceBefore * odds) / (chanceBefore * odds + 1 - chanceBefore)),
+  // By hand: 0.25 before, odds 4: 1.00 / (1.00 + 0.75) = 0.5714.
+  worked: [{ at: 'by hand', given: { chanceBefore: 0.25, odds: 4 }, printed: '0.5714' }],
+});
+
+export function evidenceOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds): Evidence {
+  const ratio = oddsOf(reading, meter, odds) ** (reading.isUnreliable === true ? odds.unreliableShare : 1);
+  return { ifBad: ratio / (1 + ratio), ifSound: 1 / (1 + ratio) };
+}
+
+/** Odds of bad core to sound core that one reading speaks for. */
+export function oddsOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds): number {
+  switch (reading.kind) {
+    case 'plug': return odds.plug[reading.condition];
+    case 'sounding': return odds.sounding[reading.sound];
+    case 'moisture': return meter === undefined ? 1 : odds.meterWet ** (2 * wetness(reading.value, meter) - 1);
+  }
+}
+
+/** Where a meter reading stands between its dry and wet references, 0 to 1; beyond them it says no more than at them. */
+export const wetness = (value: number, { dryReference, wetReference }: NonNullable<Survey['meter']>): number =>
+  Math.min(1, Math.max(0, (value - dryReference) / (wetReference - dryReference)));
+
+/** What a reading says on its own: odds of two or more either way, else nothing. */
+export function verdictOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds): 'bad' | 'sound' | 'undecided' {
+  const ratio = oddsOf(reading, meter, odds);
+  if (ratio >= 2) return 'bad';
+  return ratio <= 0.5 ? 'sound' : 'undecided';
+}

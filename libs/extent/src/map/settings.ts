@@ -1,0 +1,118 @@
+import { pointer, problem, type Problem } from '#lib/kernel';
+import { assumed, computeChecked, defineFormula, type Cite, type Figure } from '#lib/provenance';
+import { fraction } from '#lib/units';
+import type { MapSettings } from '../extent-request.js';
+import { rangeProblem } from '../openings/rules.js';
+import type { Survey } from '../reading.js';
+import { normalQuantile } from './normal.js';
+import type { Prior } from './posterior.js';
+import { oddsCite, usualOdds, type ReadingOdds } from './reading-odds.js';
+
+/** Settings in force. */
+export interface Settings {
+  readonly cutProbability: number;
+  readonly contourProbabilities: readonly number[];
+  readonly usualBadShare: number;
+  readonly draws: number;
+  readonly seed: number;
+  readonly odds: ReadingOdds;
+  readonly prior: Prior;
+}
+
+/** Bad core left under a closed deck is opened a second time; sound core taken is only new core. */
+const LEAVING_TO_TAKING = 2;
+
+export const cutProbability = defineFormula({
+  id: 'extent.cut-probability',
+  title: 'Chance of bad core from which core is taken out',
+  cite: { source: 'BERGER-1985', clause: 'decision between two actions with linear losses' },
+  inputs: { lossRatio: { symbol: 'k', unit: '1', meaning: 'loss of leaving bad core to loss of taking sound core', above: 0 } },
+  output: { symbol: 'p', unit: '1', meaning: 'chance from which taking core out loses less' },
+  evaluate: ({ lossRatio }) => fraction(1 / (1 + lossRatio)),
+  // By hand: leaving costs three times taking: 1 / 4.
+  worked: [{ at: 'by hand', given: { lossRatio: 3 }, printed: '0.25' }],
+});
+
+const judgement: Cite = { source: 'FROM-MEMORY', note: 'judgement; no published figure was found' };
+
+export const USUAL_BAD_SHARE = 0.25;
+export const LEVEL_SD = 0.7;
+export const USUAL_DRAWS = 600;
+export const USUAL_SEED = 20_011;
+export const USUAL_CONTOURS: readonly number[] = [0.1, 0.5, 0.9];
+
+const lossRatio = (): Figure<'1'> => assumed('1', fraction(LEAVING_TO_TAKING), 'loss of leaving bad core to loss of taking sound core', {
+  at: '/map/cutProbability', because: 'bad core left in is opened a second time, sound core taken out is only replaced', cite: judgement, low: 1, high: 5,
+});
+
+export const cutProbabilityFigure = (): Figure<'1'> => computeChecked(cutProbability, { lossRatio: lossRatio() });
+
+export function settingsOf(map: MapSettings = {}): Settings {
+  const usualBadShare = map.usualBadShare ?? USUAL_BAD_SHARE;
+  return {
+    usualBadShare,
+    cutProbability: map.cutProbability ?? cutProbabilityFigure().value,
+    contourProbabilities: map.contourProbabilities ?? USUAL_CONTOURS,
+    draws: map.draws ?? USUAL_DRAWS,
+    seed: map.seed ?? USUAL_SEED,
+    odds: {
+      plug: { ...usualOdds.plug, ...map.odds?.plug },
+      sounding: { ...usualOdds.sounding, ...map.odds?.sounding },
+      meterWet: map.odds?.meterWet ?? usualOdds.meterWet,
+      unreliableShare: map.odds?.unreliableShare ?? usualOdds.unreliableShare,
+    },
+    // The share that is bad is the chance that level + field lies above 0.
+    prior: { level: normalQuantile(usualBadShare) * Math.sqrt(1 + LEVEL_SD ** 2), levelSd: LEVEL_SD },
+  };
+}
+
+export function settingProblems(map: MapSettings = {}): readonly Problem[] {
+  const chance = { from: 0.01, upTo: 0.99, unit: '(probability)' };
+  const odd = { from: 1 / 10_000, upTo: 10_000, unit: '(odds)' };
+  const { plug = {}, sounding = {} } = map.odds ?? {};
+  return [
+    ...rangeProblem(map.cutProbability, '/map/cutProbability', chance),
+    ...rangeProblem(map.usualBadShare, '/map/usualBadShare', chance),
+    ...rangeProblem(map.draws, '/map/draws', { from: 100, upTo: 5000, unit: 'draws' }),
+    ...rangeProblem(map.seed, '/map/seed', { from: 0, upTo: 4_294_967_295, unit: '(whole number)' }),
+    ...contourProblems(map.contourProbabilities ?? [], chance),
+    ...Object.entries({ ...plug, ...sounding }).flatMap(([name, value]) => rangeProblem(value, pointer('/map/odds', name in plug ? 'plug' : 'sounding', name), odd)),
+    ...rangeProblem(map.odds?.meterWet, '/map/odds/meterWet', odd),
+    ...rangeProblem(map.odds?.unreliableShare, '/map/odds/unreliableShare', { from: 0, upTo: 1, unit: '(share)' }),
+  ];
+}
+
+const MOST_CONTOURS = 12;
+
+const contourProblems = (probabilities: readonly number[], chance: { readonly from: number; readonly upTo: number; readonly unit: string }): readonly Problem[] =>
+  probabilities.length > MOST_CONTOURS
+    ? [problem('too-many', '/map/contourProbabilities', { count: probabilities.length, most: MOST_CONTOURS })]
+    : probabilities.flatMap((probability, index) => rangeProblem(probability, pointer('/map/contourProbabilities', index), chance));
+
+/** Every default that the map of this survey rests on. */
+export function mapAssumptions(map: MapSettings = {}, { readings }: Survey): readonly Figure[] {
+  const taken = (value: number, meaning: string, at: string, because: string): Figure<'1'> => assumed('1', fraction(value), meaning, { at, because, cite: judgement });
+  const share = taken(USUAL_BAD_SHARE, 'share of such a panel that is bad before any reading', '/map/usualBadShare', 'somebody had a reason to survey it, and most of a deck is sound');
+  return [
+    ...(map.cutProbability === undefined ? [lossRatio()] : []),
+    ...(map.usualBadShare === undefined ? [share] : []),
+    ...oddsAssumptions(map, readings),
+  ];
+}
+
+function oddsAssumptions({ odds: said }: MapSettings, readings: Survey['readings']): readonly Figure[] {
+  const odds = (value: number, meaning: string, at: string): Figure<'1'> =>
+    assumed('1', fraction(value), meaning, { at, because: 'keeps the order everyone agrees on: plugs outrank soundings, soundings outrank meters', cite: oddsCite });
+  const sounds = [...new Set(readings.flatMap((reading) => reading.kind === 'sounding' ? [reading.sound] : []))];
+  const conditions = [...new Set(readings.flatMap((reading) => reading.kind === 'plug' ? [reading.condition] : []))];
+  const hasMeter = readings.some(({ kind }) => kind === 'moisture');
+  const hasUnreliable = readings.some(({ isUnreliable }) => isUnreliable === true);
+  return [
+    ...sounds.filter((sound) => said?.sounding?.[sound] === undefined)
+      .map((sound) => odds(usualOdds.sounding[sound], `odds of bad core that a ${sound} sound speaks for`, `/map/odds/sounding/${sound}`)),
+    ...conditions.filter((condition) => said?.plug?.[condition] === undefined)
+      .map((condition) => odds(usualOdds.plug[condition], `odds of bad core that a plug found ${condition} speaks for`, `/map/odds/plug/${condition}`)),
+    ...(hasMeter && said?.meterWet === undefined ? [odds(usualOdds.meterWet, 'odds of bad core that a meter at its wet reference speaks for', '/map/odds/meterWet')] : []),
+    ...(hasUnreliable && said?.unreliableShare === undefined ? [odds(usualOdds.unreliableShare, 'share of its weight that an unreliable reading keeps', '/map/odds/unreliableShare')] : []),
+  ];
+}
