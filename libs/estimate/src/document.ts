@@ -61,25 +61,37 @@ const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Re
   ['quantity:coreM2', core.netM2], ['quantity:largestPlyM2', laminate.largestPlyM2],
 ]);
 
-/** Every default taken anywhere, once for each field and meaning. */
+/** Every default taken anywhere, once for each field and meaning; counting to one is not an assumption. */
 function assumptionsIn(work: WorkedJob): readonly Assumption[] {
-  const { job, scope: { plan }, pricing, labour, process, press, panel, laminate } = work;
-  const figures = [
-    ...Object.values(job.numbers), ...plan.assumptions, ...pricing.assumptions, ...work.cost.risk.assumptions,
-    ...labour.operations.map(({ driverFigure }) => driverFigure), ...Object.values(work.quantities),
-  ].flatMap((figure: Figure) => assumptionsOf(figure));
+  const all = [...recordAssumptions(work), ...roomAssumptions(work)].filter(({ source }) => source !== 'ARITHMETIC');
+  return [...new Map(all.map((assumption) => [`${assumption.of} ${assumption.at} ${assumption.meaning}`, assumption])).values()];
+}
+
+function recordAssumptions({ job, pricing, labour, quantities }: WorkedJob): readonly Assumption[] {
   const chosen = job.choices.flatMap(({ at, value, because, assumedFrom }): readonly Assumption[] =>
-    assumedFrom === undefined ? [] : [{ at, meaning: meaningOf(at), value, because, source: assumedFrom.source }]);
-  const laid = laminate.assumptions.map(({ at, words, cite }) => ({ at: `/laminate${at}`, meaning: 'laminate', value: words, because: words, source: cite.source }));
-  const all = [...chosen, ...figures.flatMap(assumptionFrom), ...process.batches.assumptions, ...process.cure.assumptions, ...press.assumptions, ...panel.assumptions, ...laid];
-  return [...new Map(all.map((assumption) => [`${assumption.at} ${assumption.meaning}`, assumption])).values()];
+    assumedFrom === undefined ? [] : [{ of: 'record', at, meaning: meaningOf(at), value, because, source: assumedFrom.source }]);
+  const figures = [...Object.values(job.numbers), ...pricing.assumptions, ...labour.operations.map(({ driverFigure }) => driverFigure), ...Object.values(quantities)];
+  return [...chosen, ...figures.flatMap((figure: Figure) => assumptionsOf(figure)).flatMap((figure) => assumptionFrom(figure, 'record'))];
+}
+
+/** Defaults of the rooms, each under the endpoint that lets a caller set it. */
+function roomAssumptions({ scope: { plan }, cost, process, press, panel, laminate }: WorkedJob): readonly Assumption[] {
+  const under = (of: string, found: readonly Omit<Assumption, 'of'>[]): readonly Assumption[] =>
+    found.map(({ at, meaning, value, because, source }) => ({ of: `/v1/estimating/${of}`, at, meaning, value, because, source }));
+  return [
+    ...plan.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/openings')),
+    ...cost.risk.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/cost-rollup')),
+    ...under('resin-batches', process.batches.assumptions), ...under('cure-plan', process.cure.assumptions),
+    ...under('bond-pressure', press.assumptions), ...under('panel-check', panel.assumptions),
+    ...under('laminate-schedule', laminate.assumptions.map(({ at, words, cite }) => ({ at, meaning: 'laminate', value: words, because: words, source: cite.source }))),
+  ];
 }
 
 const meaningOf = (at: string): string => at.split('/').at(-1) ?? at;
 
-function assumptionFrom({ origin, meaning, value, unit }: Figure): readonly Assumption[] {
+function assumptionFrom({ origin, meaning, value, unit }: Figure, of: string): readonly Assumption[] {
   if (origin.kind !== 'assumed') return [];
-  return [{ at: origin.at, meaning, value: unit === '1' ? String(value) : `${value} ${unit}`, because: origin.because, source: origin.cite.source }];
+  return [{ of, at: origin.at, meaning, value: unit === '1' ? String(value) : `${value} ${unit}`, because: origin.because, source: origin.cite.source }];
 }
 
 /** What nobody looked at, and what the figures therefore cannot say. */

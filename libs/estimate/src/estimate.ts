@@ -376,7 +376,9 @@ export interface Caution {
 }
 
 export interface Assumption {
-  /** JSON Pointer of the field that would replace the default. */
+  /** `record`, or the stateless endpoint (`/v1/estimating/...`) that lets a caller set what the record has no field for. */
+  readonly of: string;
+  /** JSON Pointer, in the record or in that endpoint's request, of the field that would replace the default. */
   readonly at: string;
   readonly meaning: string;
   readonly value: string;

@@ -80,15 +80,27 @@ interface Found {
   readonly isRelaxed: boolean;
 }
 
-/** Flush limits that fairing can still hide with more work; used, and said, when nothing fits the usual ones. */
-const RELAXED_FLUSH = { proudUpToMm: 2, lowUpToMm: 2 };
+/**
+ * How level the new skin must be, strictest first. A skin at least as thick as the old keeps the distance between the skins,
+ * and with it the stiffness of the panel; the last is what fairing can just hide.
+ */
+const flushSteps = [
+  { flush: { proudUpToMm: 0.5, lowUpToMm: 0 }, isRelaxed: false },
+  { flush: { proudUpToMm: 0.5, lowUpToMm: 1 }, isRelaxed: false },
+  { flush: { proudUpToMm: 2, lowUpToMm: 2 }, isRelaxed: true },
+] as const;
 
 function scheduleFor(job: Job, skins: OldSkins): Outcome<Found> {
-  return andThen(scheduleRequest(job, skins), (request) => andThen(searchSchedules(request), (search): Outcome<Found> => {
-    if (search.best.length > 0) return success({ search, isRelaxed: false });
-    return andThen(searchSchedules({ ...request, flush: RELAXED_FLUSH, limits: { worstPrintThrough: 3, taperRatio: job.numbers.taperRatio.value } }), (relaxed) =>
-      relaxed.best.length > 0 ? success({ search: relaxed, isRelaxed: true }) : refusal(cannotBeDone(search)));
-  }));
+  return andThen(scheduleRequest(job, skins), (request) => {
+    let refused: Outcome<Found> = refusal();
+    for (const { flush, isRelaxed } of flushSteps) {
+      const outcome = searchSchedules({ ...request, flush });
+      if (!outcome.ok) return outcome;
+      if (outcome.value.best.length > 0) return success({ search: outcome.value, isRelaxed });
+      refused = refusal(cannotBeDone(outcome.value));
+    }
+    return refused;
+  });
 }
 
 const cannotBeDone = (search: ScheduleSearch) => problem('not-supported', '/method/skin', {

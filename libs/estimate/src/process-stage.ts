@@ -33,11 +33,12 @@ export function processOf(context: ResinContext): Outcome<ProcessWork> {
 export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
   const largest = plan.openings[0];
   const box = extentOfOutline(largest.area.outer);
-  const [lengthXMm, widthYMm] = bayOf(job);
+  const [lengthMm, widthMm] = [box.maxX - box.minX, box.maxY - box.minY];
   return planBondPressure({
-    areaM2: largest.areaM2, lengthMm: box.maxX - box.minX, widthMm: box.maxY - box.minY, perimeterM: largest.cutLengthM,
+    areaM2: largest.areaM2, lengthMm, widthMm, perimeterM: largest.cutLengthM,
     prefer: job.press.value, altitudeM: job.numbers.altitudeM.value,
-    innerSkin: { thicknessMm: otherSkinMm(job), spanMm: Math.min(lengthXMm, widthYMm) },
+    // Round the opening the deck is still a sandwich: the skin alone spans the opening, or the bay where that is shorter.
+    innerSkin: { thicknessMm: otherSkinMm(job), spanMm: Math.min(lengthMm, widthMm, ...bayOf(job)) },
     canPropFromBelow: job.accessBelow.value !== 'none',
     ...(job.record.panel.camberRadiusMm === undefined ? {} : {
       camber: {

@@ -2,8 +2,8 @@ import type { Catalogue } from '../catalogue.js';
 
 /** Generated from libs/catalogue/data by `npm run gen`; never edited by hand. */
 export const shippedCatalogue: Catalogue = {
- "edition": "shipped-07dcc2e3",
- "hash": "07dcc2e35cd25c5bca9fb8b33976869d74eef295dc62a013ba777e0fd780a342",
+ "edition": "shipped-59474aae",
+ "hash": "59474aaee45f1772ed32f4146542d738d1b231594c44a40bd8f90cec27f5ea17",
  "materials": [
   {
    "kind": "coating",
@@ -57328,7 +57328,7 @@ export const shippedCatalogue: Catalogue = {
     },
     {
      "code": "tent",
-     "name": "Shrink cover over the deck",
+     "name": "Hire of frame, film for the shrink cover",
      "per": "job",
      "price": "480.00",
      "when": "tent"
@@ -57426,7 +57426,7 @@ export const shippedCatalogue: Catalogue = {
     },
     {
      "code": "tent",
-     "name": "Tent over the deck, put up and taken down",
+     "name": "Hire of tent frame and cover",
      "per": "job",
      "price": "340.00",
      "when": "tent"
@@ -57581,6 +57581,13 @@ export const shippedCatalogue: Catalogue = {
    "readAs": "first-hand"
   },
   {
+   "key": "BENNELL-OLIVEIRA-2008",
+   "title": "The geometry of nesting problems: a tutorial",
+   "body": "J. A. Bennell, J. F. Oliveira, European Journal of Operational Research 184",
+   "year": "2008",
+   "readAs": "memory"
+  },
+  {
    "key": "BORREGA-GIBSON-2015",
    "title": "Mechanics of balsa (Ochroma pyramidale) wood",
    "body": "M. Borrega, L. J. Gibson, Mechanics of Materials 84",
@@ -57694,6 +57701,13 @@ export const shippedCatalogue: Catalogue = {
    "readAs": "memory"
   },
   {
+   "key": "EGEBLAD-2007",
+   "title": "Fast neighborhood search for two- and three-dimensional nesting problems",
+   "body": "J. Egeblad, B. K. Nielsen, A. Odgaard, European Journal of Operational Research 183",
+   "year": "2007",
+   "readAs": "memory"
+  },
+  {
    "key": "EMC-ENCYCLOPAEDIA",
    "title": "Equilibrium moisture content, degF form, worked example",
    "body": "encyclopaedia extract",
@@ -57794,6 +57808,15 @@ export const shippedCatalogue: Catalogue = {
    "readAs": "memory"
   },
   {
+   "key": "GARDEYN-2025",
+   "title": "An open-source heuristic to reboot 2D nesting research",
+   "body": "J. Gardeyn, G. Vanden Berghe, T. Wauters, arXiv 2509.13329",
+   "year": "2025",
+   "readAs": "second-hand",
+   "url": "https://arxiv.org/abs/2509.13329",
+   "note": "best known and mean densities of strip-packing instances, tables 2 and 3, as listed beside the instances; the program was not read"
+  },
+  {
    "key": "GHS",
    "title": "Globally harmonised system of classification and labelling of chemicals",
    "body": "United Nations",
@@ -57838,6 +57861,13 @@ export const shippedCatalogue: Catalogue = {
    "body": "a maker of epoxy",
    "year": "n.d.",
    "readAs": "first-hand"
+  },
+  {
+   "key": "HERTEL-MEHLHORN-1983",
+   "title": "Fast triangulation of simple polygons",
+   "body": "S. Hertel, K. Mehlhorn, in: Foundations of Computation Theory",
+   "year": "1983",
+   "readAs": "memory"
   },
   {
    "key": "HOFFMAN-1967",
@@ -58697,6 +58727,13 @@ export const shippedCatalogue: Catalogue = {
    "year": "2004",
    "readAs": "first-hand",
    "url": "https://ufgscriteria.tpub.com/3_190_06/3_190_060170.htm"
+  },
+  {
+   "key": "UMETANI-2009",
+   "title": "Solving the irregular strip packing problem via guided local search for overlap minimization",
+   "body": "S. Umetani, M. Yagiura, S. Imahori, T. Imamichi, K. Nonobe, T. Ibaraki, International Transactions in Operational Research 16",
+   "year": "2009",
+   "readAs": "memory"
   },
   {
    "key": "UNECE-REC-20",
