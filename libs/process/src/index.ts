@@ -21,3 +21,7 @@ export { dewPointOf } from './weather/humid-air.js';
 export { equilibriumMoisture, waterInCore } from './core/moisture.js';
 export { planBondPressure } from './press/bond-pressure.js';
 export { pressMethods, type BondPressurePlan, type BondPressureRequest, type InnerSkinCheck, type PressMethod, type PressOption, type PressQuantity } from './press/bond-request.js';
+export { planCalendar } from './calendar/calendar.js';
+export { calendarText, type ICalendarChoice } from './calendar/icalendar.js';
+export { criticalPath, threePointMean, threePointVariance, type Activity, type ActivityTimes, type CriticalPath } from './calendar/critical-path.js';
+export { weekdays, type CalendarMilestone, type CalendarPlan, type CalendarRequest, type CustomOperation, type PlannedTask, type TodayItem, type Weekday } from './calendar/calendar-request.js';

@@ -31,10 +31,29 @@ export type ZoneOffset = (epochMs: number) => number;
 export function zoneOffset(timeZone: string): ZoneOffset | undefined {
   try {
     const format = new Intl.DateTimeFormat('en-US', { timeZone, timeZoneName: 'longOffset' });
-    return (epochMs) => offsetInName(format.formatToParts(new Date(epochMs)).find(({ type }) => type === 'timeZoneName')?.value ?? 'GMT');
+    return rememberedByDay((epochMs) => offsetInName(format.formatToParts(new Date(epochMs)).find(({ type }) => type === 'timeZoneName')?.value ?? 'GMT'));
   } catch {
     return undefined;
   }
+}
+
+const DAY_MS = 24 * 3_600_000;
+
+/** Asking the zone database is slow; a day that begins and ends with one offset is asked for once. */
+function rememberedByDay(ask: ZoneOffset): ZoneOffset {
+  const atDawn = new Map<number, number>();
+  const dawn = (day: number): number => {
+    const known = atDawn.get(day);
+    if (known !== undefined) return known;
+    const found = ask(day * DAY_MS);
+    atDawn.set(day, found);
+    return found;
+  };
+  return (epochMs) => {
+    const day = Math.floor(epochMs / DAY_MS);
+    const offset = dawn(day);
+    return offset === dawn(day + 1) ? offset : ask(epochMs);
+  };
 }
 
 /** `GMT`, `GMT+02:00` or `GMT-03:30`. */
