@@ -4,6 +4,7 @@ import { findCurrency, moneyFrom, moneyJson, proportionOf, type Currency, type M
 import { Defect } from '#lib/kernel';
 import type { Totals } from './estimate.js';
 import { rolledUp } from './pricing-stage.js';
+import type { ExtentWork } from './extent-stage.js';
 import type { ResinContext } from './resin-steps.js';
 
 export interface CostWork {
@@ -12,22 +13,27 @@ export interface CostWork {
   readonly totals: Totals;
 }
 
+/** How far the damage may still grow drives the risk. */
+export interface CostContext extends ResinContext {
+  readonly extent: ExtentWork;
+}
+
 /** Loadings, risk, contingency and tax over the priced lines. */
-export function costOf(context: ResinContext, lines: readonly LineRequest[]): Outcome<CostWork> {
+export function costOf(context: CostContext, lines: readonly LineRequest[]): Outcome<CostWork> {
   return andThen(rolledUp(context, lines, undefined), (bare) =>
     andThen(riskOf(context, bare), (risk) =>
       mapValue(rolledUp(context, lines, contingencyFor(context, risk)), (rollUp) => ({ rollUp, risk, totals: totalsFor(rollUp, bare, { context, risk }) }))));
 }
 
 /** Overhead and profit ride on every line alike, so the risk is measured on lines that carry their share. */
-function riskOf({ job }: ResinContext, bare: CostRollUp): Outcome<CostRisk> {
+function riskOf({ job, extent: { growth } }: CostContext, bare: CostRollUp): Outcome<CostRisk> {
   const loading = Number(bare.net.amount) / Number(bare.direct.amount);
   return costRisk({
     currency: bare.currency,
     lines: bare.lines.map(({ code, title, amount, spread, extentExponent, partOrLabour }) => ({
       code, title, amount: Number(amount.amount) * loading, spread, extentExponent, partOrLabour,
     })),
-    extent: { grade: job.evidence.value },
+    extent: { low: growth.low, likely: growth.likely, high: growth.high },
     samples: job.record.pricing?.samples ?? DEFAULT_SAMPLES,
     seed: job.record.pricing?.seed ?? DEFAULT_SEED,
   });

@@ -75,11 +75,11 @@ function recordAssumptions({ job, pricing, labour, quantities }: WorkedJob): rea
 }
 
 /** Defaults of the rooms, each under the endpoint that lets a caller set it. */
-function roomAssumptions({ scope: { plan }, cost, process, press, panel, laminate }: WorkedJob): readonly Assumption[] {
+function roomAssumptions({ scope: { plan }, extent, cost, process, press, panel, laminate }: WorkedJob): readonly Assumption[] {
   const under = (of: string, found: readonly Omit<Assumption, 'of'>[]): readonly Assumption[] =>
     found.map(({ at, meaning, value, because, source }) => ({ of: `/v1/estimating/${of}`, at, meaning, value, because, source }));
   return [
-    ...plan.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/openings')),
+    ...[...extent.assumptions, ...plan.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/openings')),
     ...cost.risk.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/cost-rollup')),
     ...under('resin-batches', process.batches.assumptions), ...under('cure-plan', process.cure.assumptions),
     ...under('bond-pressure', press.assumptions), ...under('panel-check', panel.assumptions),

@@ -1,27 +1,45 @@
-import { extentMultipliers } from '#lib/costing';
-import type { EvidenceGrade, Finding, ZoneShape } from '#lib/extent';
-import { areaMm2, type Region } from '#lib/geometry';
-import { m2FromMm2, mm2 } from '#lib/units';
-import { success, type Outcome } from '#lib/kernel';
+import { mapValue, type Outcome } from '#lib/kernel';
+import { estimateExtent, type EvidenceGrade, type Extent, type Finding, type ZoneShape } from '#lib/extent';
+import type { Figure } from '#lib/provenance';
 import type { Range, Scope } from './estimate.js';
 import type { Job } from './job.js';
+import { areasOf } from './scope-section.js';
 
 /** How far the bad core goes, and how sure that is. */
 export interface ExtentWork {
   readonly zones: readonly (ZoneShape & { readonly condition: string })[];
   readonly grade: EvidenceGrade;
+  readonly gradeBecause: string;
+  /** How much larger the bad area may turn out than mapped, by the grade. */
+  readonly growth: { readonly low: number; readonly likely: number; readonly high: number };
   readonly damagedAreaM2: Range;
   readonly contours: Scope['contours'];
   readonly findings: readonly Finding[];
+  readonly assumptions: readonly Figure[];
 }
 
-export const extentOf = (job: Job): Outcome<ExtentWork> => success(drawnExtent(job));
+/** From readings or from drawn zones; readings can lower a stated grade, never raise it. */
+export const extentOf = (job: Job): Outcome<ExtentWork> =>
+  mapValue(estimateExtent(requestOf(job)), (extent) => extentWork(job, extent));
 
-/** Drawn zones are taken as drawn; the evidence says how far they may still grow. */
-function drawnExtent(job: Job): ExtentWork {
-  const zones = (job.record.zones ?? []).map(({ id, outline, condition }) => ({ id, outline, condition: condition ?? 'wet-rotten' }));
-  const drawn: Region = zones.map(({ outline }) => ({ outer: outline, holes: [] }));
-  const { low, likely, high } = extentMultipliers[job.evidence.value];
-  const area = m2FromMm2(mm2(areaMm2(drawn)));
-  return { zones, grade: job.evidence.value, damagedAreaM2: { p10: area * low, p50: area * likely, p90: area * high }, contours: [], findings: [] };
+function requestOf({ record, evidence }: Job): Parameters<typeof estimateExtent>[0] {
+  const isGradedByReadings = record.survey !== undefined && record.evidence === undefined;
+  return {
+    panel: record.panel,
+    ...(record.survey === undefined ? {} : { survey: record.survey }),
+    ...(record.zones === undefined || record.zones.length === 0 ? {} : { zones: record.zones }),
+    ...(isGradedByReadings ? {} : { evidence: evidence.value }),
+  };
+}
+
+function extentWork({ record }: Job, extent: Extent): ExtentWork {
+  const conditionOf = (id: string) => record.zones?.find((zone) => zone.id === id)?.condition ?? 'wet-rotten';
+  const { p10, p50, p90 } = extent.damagedAreaM2;
+  return {
+    zones: extent.zones.map(({ id, outline, holes }) => ({ id, outline, holes, condition: conditionOf(id) })),
+    grade: extent.evidence.grade, gradeBecause: extent.evidence.because, growth: extent.evidence.multiplier,
+    damagedAreaM2: { p10, p50, p90 },
+    contours: extent.contours.map(({ probability, areas, areaM2 }) => ({ probability, areas: areasOf(areas), areaM2 })),
+    findings: extent.findings, assumptions: extent.assumptions,
+  };
 }
