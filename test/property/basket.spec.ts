@@ -1,7 +1,7 @@
 import { expect, test } from '@jest/globals';
-import loadHighs from 'highs';
 import { solveBasket, solveByHighs, type Basket, type BasketRequest } from '#lib/costing';
 import { randomStream } from '#lib/kernel';
+import { loadHighs } from '../support/load-highs.js';
 
 /**
  * An order priced by counting everything: its own arithmetic in whole cents, no code shared with the room.

@@ -1,4 +1,4 @@
-import type { Currency, MoneyJson } from '#lib/money';
+import type { MoneyJson } from '#lib/money';
 import type { Cite, Figure } from '#lib/provenance';
 
 /** Where a line stands in the roll-up. */
@@ -50,8 +50,10 @@ export interface LineRequest {
   /** Whole packs; charged instead of the required quantity when given. */
   readonly purchaseQuantity?: number | Figure;
   readonly unit: string;
-  /** Exact decimal text per unit, in the roll-up's currency. */
-  readonly unitRate: string;
+  /** Exact decimal text per unit, in the roll-up's currency; absent where packs are priced instead. */
+  readonly unitRate?: string;
+  /** The packs bought: the amount is then their count times their price, and the rate shown is an average. */
+  readonly packs?: readonly LinePack[];
   readonly rateCite?: Cite;
   readonly rateIncludesTax?: boolean;
   readonly taxGroup: string;
@@ -63,6 +65,16 @@ export interface LineRequest {
   /** `out` lines are listed so that nobody can say they were forgotten, and are not summed. */
   readonly scope?: 'in' | 'out';
   readonly note?: string;
+}
+
+/** So many packs of one kind in a line. */
+export interface LinePack {
+  readonly sku: string;
+  readonly name: string;
+  readonly supplier: string;
+  readonly count: number;
+  /** Exact decimal text for one pack. */
+  readonly price: string;
 }
 
 export interface LineQuantity {
@@ -100,6 +112,9 @@ export interface CostLine {
   readonly quantity: LineQuantity;
   readonly unit: string;
   readonly unitRate: MoneyJson;
+  /** True where packs were priced and the rate is their price over their content. */
+  readonly isAverageRate: boolean;
+  readonly packs: readonly LinePack[];
   readonly rateIncludesTax: boolean;
   readonly taxGroup: string;
   readonly amount: MoneyJson;
@@ -117,5 +132,3 @@ export interface TaxGroup {
   /** Exact decimal text. */
   readonly percent: string;
 }
-
-export type KnownCurrency = Currency;

@@ -1,6 +1,6 @@
 export {
   causeClasses, partOrLabours, sectionTitles, type CauseClass, type CostLine, type DepreciationTerms, type LineDepreciation,
-  type LineQuantity, type LineRequest, type MoneyRange, type PartOrLabour, type Section, type TaxGroup,
+  type LinePack, type LineQuantity, type LineRequest, type MoneyRange, type PartOrLabour, type Section, type TaxGroup,
 } from './cost-line.js';
 export { commercialRounding, moneyNear, netOfInclusivePrice, percentOf } from './exact.js';
 export {
@@ -29,3 +29,4 @@ export { contentIn } from './basket/content.js';
 export { solveByHighs } from './basket/highs-solver.js';
 export type { Column, LinearModel, Row, Solve, SolverAnswer, SolverLimits, Term } from './basket/linear-model.js';
 export { solveBasket } from './basket/solve-basket.js';
+export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';

@@ -1,4 +1,4 @@
-import { problem, type Problem } from '#lib/kernel';
+import { pointer, problem, type Problem } from '#lib/kernel';
 import { decimalFrom } from '#lib/money';
 import type { Figure } from '#lib/provenance';
 import { causeClasses, partOrLabours, sectionTitles, type DepreciationTerms, type LineRequest, type TaxGroup } from './cost-line.js';
@@ -13,6 +13,15 @@ export function decimalFault(text: string, at: string): readonly Problem[] {
   return read.scaled < 0n ? [problem('out-of-range', at, { value: text, range: '0 or more' })] : [];
 }
 
+function priceFaults({ unitRate, packs }: LineRequest): readonly Problem[] {
+  if (unitRate !== undefined) return decimalFault(unitRate, '/unitRate');
+  if (packs === undefined) return [problem('missing', '/unitRate', { expected: 'a price per unit, or the packs that are bought' })];
+  return packs.flatMap(({ count, price }, index) => [
+    ...decimalFault(price, pointer('/packs', index, 'price')),
+    ...(Number.isSafeInteger(count) && count >= 0 ? [] : [problem('out-of-range', pointer('/packs', index, 'count'), { value: count, range: 'a whole number of 0 or more' })]),
+  ]);
+}
+
 const MOST_QUANTITY = 1e9;
 
 export function faultsOfLine(line: LineRequest, taxGroups: readonly TaxGroup[]): readonly Problem[] {
@@ -20,7 +29,7 @@ export function faultsOfLine(line: LineRequest, taxGroups: readonly TaxGroup[]):
     ...quantityFault(line.netQuantity, '/netQuantity'),
     ...(line.wasteFraction === undefined ? [] : quantityFault(line.wasteFraction, '/wasteFraction')),
     ...(line.purchaseQuantity === undefined ? [] : quantityFault(line.purchaseQuantity, '/purchaseQuantity')),
-    ...decimalFault(line.unitRate, '/unitRate'),
+    ...priceFaults(line),
     ...choiceFault(line.section, Object.keys(sectionTitles), '/section'),
     ...choiceFault(line.causeClass, causeClasses, '/causeClass'),
     ...choiceFault(line.partOrLabour, partOrLabours, '/partOrLabour'),

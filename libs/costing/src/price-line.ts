@@ -1,12 +1,12 @@
 import {
-  decimalFromNumber, decimalString, decimalText, moneyJson, priceOf, rate, subtractMoney, type Currency, type Decimal, type Money,
+  decimal, decimalFrom, decimalFromNumber, decimalString, moneyJson, priceOf, rate, roundedDivision, subtractMoney, type Currency, type Decimal, type Money,
   type Rounding,
 } from '#lib/money';
 import { assumed, derived, entered, fromCatalogue, type Cite, type Figure } from '#lib/provenance';
 import { pointer } from '#lib/kernel';
 import { figureOf, requiredFigure } from '#lib/takeoff';
 import { fraction } from '#lib/units';
-import type { CostLine, LineDepreciation, LineQuantity, LineRequest } from './cost-line.js';
+import type { CostLine, LineDepreciation, LinePack, LineQuantity, LineRequest } from './cost-line.js';
 import { majorUnits, netOfInclusivePrice, percentOf, timesFactor } from './exact.js';
 
 /** Everything a line needs besides itself; its texts have been read and found right. */
@@ -34,16 +34,19 @@ export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine
   const { currency, rounding } = terms;
   const figures = quantityFigures(request, terms.at);
   const charged = decimalFromNumber(figures.charged.value, pricingDecimals(request.unit), rounding);
+  const packsPrice = packsPriceOf(request);
+  const [quantity, unitRate] = packsPrice === undefined ? [charged, terms.unitRate] : [once, packsPrice];
   const amount = request.rateIncludesTax === true
-    ? netOfInclusivePrice(charged, terms.unitRate, terms.taxPercent, { currency, rounding })
-    : priceOf(charged, rate(terms.unitRate, currency, request.unit), rounding);
+    ? netOfInclusivePrice(quantity, unitRate, terms.taxPercent, { currency, rounding })
+    : priceOf(quantity, rate(unitRate, currency, request.unit), rounding);
   const depreciation = depreciationOf(request, amount, terms);
   return {
     amount, depreciation: depreciation?.amount ?? { minor: 0n, currency },
     line: {
       ...described(request),
       quantity: quantityOf(figures, decimalString(charged)),
-      unitRate: { amount: decimalString(terms.unitRate), currency: currency.code },
+      unitRate: { amount: decimalString(packsPrice === undefined ? terms.unitRate : averageRate(packsPrice, charged)), currency: currency.code },
+      isAverageRate: packsPrice !== undefined, packs: request.packs ?? [],
       amount: moneyJson(amount),
       range: rangeOf(request, amount, rounding),
       ...(depreciation === undefined ? {} : { depreciation: depreciation.shown }),
@@ -51,6 +54,24 @@ export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine
     },
   };
 }
+
+const once = decimal(1n, 0);
+
+/** What the packs of a line cost together, exactly; undefined where a rate is used. */
+function packsPriceOf({ packs }: LineRequest): Decimal | undefined {
+  if (packs === undefined) return undefined;
+  const places = 12;
+  const scaled = packs.reduce((sum, { count, price }) => {
+    const read = decimalFrom(price) ?? decimal(0n, 0);
+    return sum + BigInt(count) * read.scaled * 10n ** BigInt(places - read.places);
+  }, 0n);
+  return decimal(scaled, places);
+}
+
+/** For display: price over content to four decimals. */
+const averageRate = (price: Decimal, charged: Decimal): Decimal =>
+  charged.scaled === 0n ? decimal(0n, 4)
+    : decimal(roundedDivision(price.scaled * 10n ** BigInt(charged.places + 4), charged.scaled * 10n ** BigInt(price.places), 'half-away-from-zero'), 4);
 
 type Described = 'code' | 'section' | 'title' | 'stage' | 'partOrLabour' | 'causeClass' | 'scope' | 'unit' | 'rateIncludesTax'
   | 'taxGroup' | 'spread' | 'extentExponent' | 'note';
@@ -118,15 +139,28 @@ function amountFigure(request: LineRequest, { amount, charged, quantity }: Price
     formula: 'costing.pricing-quantity', title: `Quantity fixed to ${charged.places} decimals, ${terms.rounding}`, symbol: 'q',
     cite: pricingRule, inputs: { quantity },
   });
-  const inputs = { quantity: fixed, unitRate: rateFigure(request, terms), ...taxInput(request, terms) };
+  const inputs = { quantity: fixed, ...priceInputs(request, terms), ...taxInput(request, terms) };
   return derived<string>(amount.currency.code, fraction(majorUnits(amount)), `${request.title}, amount without tax`, {
     formula: 'costing.line-amount', title: `Quantity times rate, rounded once, ${terms.rounding}`, symbol: 'A', cite: pricingRule, inputs,
   });
 }
 
+function priceInputs(request: LineRequest, terms: PricingTerms): Readonly<Record<string, Figure>> {
+  if (request.packs === undefined) return { unitRate: rateFigure(request, terms) };
+  return Object.fromEntries(request.packs.map((pack) => [pack.sku, packFigure(pack, request, terms)]));
+}
+
+const packFigure = ({ sku, name, count, price }: LinePack, { rateCite }: LineRequest, { currency }: PricingTerms): Figure =>
+  derived<string>(currency.code, fraction(count * Number(price)), `${count} x ${name}`, {
+    formula: 'costing.packs', title: 'Packs times price of a pack', symbol: 'P', cite: pricingRule,
+    inputs: { price: fromCatalogue<string>(currency.code, fraction(Number(price)), 'price of a pack', {
+      item: sku, field: 'price', cite: rateCite ?? { source: 'PRICE-DATA' },
+    }) },
+  });
+
 function rateFigure({ unit, unitRate, rateCite, code }: LineRequest, { currency, at }: PricingTerms): Figure {
   const perUnit: string = `${currency.code}/${unit}`;
-  const value = fraction(Number(unitRate));
+  const value = fraction(Number(unitRate ?? '0'));
   return rateCite === undefined
     ? entered(perUnit, value, 'unit rate', pointer(at, 'unitRate'))
     : fromCatalogue(perUnit, value, 'unit rate', { item: code, field: 'unitRate', cite: rateCite });
@@ -138,5 +172,3 @@ const taxInput = ({ rateIncludesTax, taxGroup }: LineRequest, { taxPercent, at }
       at: pointer(at, 'taxGroup'), because: `the rate includes the tax of group ${taxGroup}`, cite: { source: 'EN-16931-1', clause: 'BT-146, item net price' },
     }) }
     : {};
-
-export const exactAmountText = (amount: Money): string => decimalText(amount);

@@ -1,5 +1,4 @@
 import { describe, expect, test } from '@jest/globals';
-import loadHighs from 'highs';
 import { readFileSync, readdirSync } from 'node:fs';
 import type { Material, Pack, PriceList, Supplier } from '#lib/catalogue';
 import type { Basket } from './basket.js';
@@ -8,6 +7,7 @@ import type { BasketNeed, BasketOptions, BasketRequest } from './basket-request.
 import { solveByHighs } from './highs-solver.js';
 import type { LinearModel, SolverLimits } from './linear-model.js';
 import { solveBasket } from './solve-basket.js';
+import { loadHighs } from '../../../../test/support/load-highs.js';
 
 const highs = await loadHighs();
 const solve = async (model: LinearModel, limits: SolverLimits) => solveByHighs(highs, model, limits);

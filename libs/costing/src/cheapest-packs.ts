@@ -1,0 +1,143 @@
+import type { BasketPlan, Offer } from './basket/basket-plan.js';
+import { isHardenerOf } from './basket/basket-plan.js';
+import { needsFlow } from './basket/basket-model.js';
+import { orderOf, priceFor, type Purchase } from './basket/read-order.js';
+
+/** Up to here every set of suppliers is tried. */
+const MOST_SUPPLIERS_TRIED = 6;
+
+/** The cheapest order that can be found by taking suppliers as sets and needs one by one. */
+export function cheapestPurchase(plan: BasketPlan): Purchase {
+  const tried = supplierSets(plan).map((suppliers) => purchaseFrom(plan, suppliers)).map((purchase) => ({ purchase, ...judged(plan, purchase) }));
+  return tried.reduce((best, one) => (isBetter(one, best) ? one : best)).purchase;
+}
+
+interface Judged {
+  readonly short: number;
+  readonly total: number;
+}
+
+const isBetter = (a: Judged, b: Judged): boolean => a.short < b.short - 1e-9 || (a.short <= b.short + 1e-9 && a.total < b.total);
+
+/** How many demands stay open, in shares of them, and what it costs. An order below a minimum counts as not had. */
+function judged(plan: BasketPlan, purchase: Purchase): Judged {
+  const order = orderOf(plan, purchase);
+  const isTooSmall = order.orders.some(({ supplier, goods }) =>
+    Number(goods.amount) < Number(plan.suppliers.find(({ code }) => code === supplier)?.minimumOrder ?? '0'));
+  const short = order.coverage.reduce((sum, demand) => sum + (demand.required === 0 ? 0 : demand.short / demand.required), 0);
+  return { short: isTooSmall ? short + plan.demands.length + 1 : short, total: Number(order.total.amount) };
+}
+
+function supplierSets(plan: BasketPlan): readonly ReadonlySet<number>[] {
+  const all = plan.suppliers.map((_, supplier) => supplier).filter((supplier) => plan.offers.some((offer) => offer.supplier === supplier));
+  if (all.length > MOST_SUPPLIERS_TRIED) return [new Set(all), ...all.map((supplier) => new Set([supplier]))];
+  return Array.from({ length: 2 ** all.length }, (_, mask) => new Set(all.filter((__, place) => Math.floor(mask / 2 ** place) % 2 === 1)));
+}
+
+function purchaseFrom(plan: BasketPlan, suppliers: ReadonlySet<number>): Purchase {
+  const packs = plan.offers.map(() => 0);
+  const flows = new Map<string, number>();
+  const open = plan.demands.map(({ variant, toBuy }, demand) => ({ demand, toBuy, isHardener: variant.part !== undefined }));
+  for (const { demand, toBuy } of open.filter(({ isHardener }) => !isHardener)) {
+    addPacks(packs, coverOf(plan, suppliers, { demand, quantity: toBuy }));
+    noteFlows(plan, flows, { packs, demand });
+  }
+  for (const { demand, toBuy } of open.filter(({ isHardener }) => isHardener)) {
+    addPacks(packs, coverOf(plan, suppliers, { demand, quantity: Math.max(toBuy, hardenerFor(plan, packs, demand)) }));
+  }
+  return { packs, cut: plan.offers.map(() => 0), flows };
+}
+
+interface Cover {
+  readonly demand: number;
+  readonly quantity: number;
+}
+
+interface Choice {
+  readonly offer: number;
+  readonly content: number;
+}
+
+const addPacks = (packs: number[], added: ReadonlyMap<number, number>): void => {
+  for (const [offer, count] of added) packs[offer] += count;
+};
+
+/** A good that could serve several demands serves them as they come. */
+function noteFlows(plan: BasketPlan, flows: Map<string, number>, { packs, demand }: { readonly packs: readonly number[]; readonly demand: number }): void {
+  for (const good of plan.goodsForDemand[demand].filter((one) => needsFlow(plan.goods[one]))) {
+    const bought = plan.offersOfGood[good].reduce((sum, offer) => sum + packs[offer] * plan.offers[offer].pack.content.quantity, 0);
+    const used = plan.goods[good].arcs.reduce((sum, arc) => sum + (flows.get(`${good}/${arc.demand}`) ?? 0) / arc.factor, 0);
+    const factor = plan.goods[good].arcs.find((arc) => arc.demand === demand)?.factor ?? 0;
+    flows.set(`${good}/${demand}`, Math.min(plan.demands[demand].toBuy, Math.max(0, bought - used) * factor));
+  }
+}
+
+/** Hardener that the resin bought so far asks for. */
+function hardenerFor(plan: BasketPlan, packs: readonly number[], demand: number): number {
+  const match = plan.matches.find((one) => isHardenerOf(plan.demands[demand].variant, one));
+  if (match === undefined) return 0;
+  const resinKg = plan.offers.reduce((sum, { pack: { content } }, offer) =>
+    (content.material === match.resin && content.part === undefined ? sum + packs[offer] * content.quantity : sum), 0);
+  return resinKg * match.massRatio;
+}
+
+const MOST_STEPS = 20_000;
+
+/** Cheapest packs of one demand from these suppliers: depth first, cut off by what the rest must cost at least. */
+function coverOf(plan: BasketPlan, suppliers: ReadonlySet<number>, { demand, quantity }: Cover): ReadonlyMap<number, number> {
+  if (quantity <= 0) return new Map();
+  const choices = plan.goodsForDemand[demand].flatMap((good) => {
+    const arc = plan.goods[good].arcs.find((one) => one.demand === demand);
+    if (arc === undefined || arc.substitute !== undefined) return [];
+    return plan.offersOfGood[good].filter((offer) => suppliers.has(plan.offers[offer].supplier))
+      .map((offer): Choice => ({ offer, content: plan.offers[offer].pack.content.quantity * arc.factor }));
+  }).sort((a, b) => leastPerUnit(plan.offers[a.offer], a.content) - leastPerUnit(plan.offers[b.offer], b.content));
+  return searched(plan, choices, quantity);
+}
+
+const leastPerUnit = ({ tiers }: Offer, content: number): number => Math.min(...tiers.map(({ price }) => Number(price.minor))) / content;
+
+interface Search {
+  readonly plan: BasketPlan;
+  readonly choices: readonly Choice[];
+  /** Least price per unit among the choices from each place on. */
+  readonly floor: readonly number[];
+  readonly counts: number[];
+  best: { readonly cost: number; readonly counts: readonly number[] };
+  steps: number;
+}
+
+function searched(plan: BasketPlan, choices: readonly Choice[], quantity: number): ReadonlyMap<number, number> {
+  const floor = choices.map((_, place) => Math.min(...choices.slice(place).map(({ offer, content }) => leastPerUnit(plan.offers[offer], content))));
+  const search: Search = { plan, choices, floor, counts: choices.map(() => 0), best: { cost: Number.POSITIVE_INFINITY, counts: [] }, steps: 0 };
+  descend(search, { place: 0, left: quantity * (1 - 1e-9), cost: 0 });
+  return new Map(search.best.counts.flatMap((count, place): [number, number][] => (count === 0 ? [] : [[choices[place].offer, count]])));
+}
+
+interface Node {
+  readonly place: number;
+  readonly left: number;
+  readonly cost: number;
+}
+
+function descend(search: Search, { place, left, cost }: Node): void {
+  search.steps += 1;
+  if (left <= 0) {
+    if (cost < search.best.cost) search.best = { cost, counts: [...search.counts] };
+    return;
+  }
+  if (place === search.choices.length || search.steps > MOST_STEPS) return;
+  if (cost + left * search.floor[place] >= search.best.cost) return;
+  const { offer, content } = search.choices[place];
+  const { mostPacks, tiers } = search.plan.offers[offer];
+  const most = Math.min(mostPacks, Math.max(Math.ceil(left / content), ...tiers.map(({ from }) => from)));
+  for (let count = most; count >= 0; count -= 1) {
+    search.counts[place] = count;
+    descend(search, { place: place + 1, left: left - count * content, cost: cost + lineCost(search.plan.offers[offer], count) });
+  }
+  search.counts[place] = 0;
+}
+
+/** Packs and, for cut goods, the fee for cutting them. */
+const lineCost = (offer: Offer, count: number): number =>
+  count === 0 ? 0 : count * Number(priceFor(offer, count).minor) + (offer.pack.oversize ? 0 : Number(offer.cutFee?.minor ?? 0n));
