@@ -1,22 +1,64 @@
 import { readFileSync } from 'node:fs';
+import os from 'node:os';
 import path from 'node:path';
-import { Injectable } from '@nestjs/common';
+import { fileURLToPath } from 'node:url';
+import { Injectable, type OnModuleDestroy } from '@nestjs/common';
+import { Piscina } from 'piscina';
 import type { Catalogue } from '#lib/catalogue';
-import { estimate, type DefectRecord, type EstimateWithWhy } from '#lib/estimate';
-import { Defect, type Outcome } from '#lib/kernel';
+import type { DefectRecord } from '#lib/estimate';
+import { Defect } from '#lib/kernel';
+import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { isRecord } from '../http/dto/field.js';
+import { answer, unavailable } from '../http/problems.js';
 import { projectRoot } from '../persistence/project-root.js';
+import { estimated, type EstimatingAnswer, type EstimatingOrder, type WrittenEstimate } from './estimating.js';
 
 /** The version of the program, which every estimate keeps. */
 export const engineVersion = versionOf(JSON.parse(readFileSync(path.join(projectRoot, 'package.json'), 'utf8')));
 
-/** Where estimates are computed; a promise, so that the work can move to threads without anybody noticing. */
+const THREADS = Math.max(1, Math.min(8, os.availableParallelism() - 1));
+/** Beyond this many waiting estimates a caller is better told to come back than kept waiting. */
+const LONGEST_QUEUE = 200;
+
+/** Where estimates are computed: in threads, so that the service answers others meanwhile. */
 @Injectable()
-export class Engine {
-  estimate(record: DefectRecord, catalogue: Catalogue): Promise<Outcome<EstimateWithWhy>> {
-    return Promise.resolve().then(() => estimate(record, catalogue, engineVersion));
+export class Engine implements OnModuleDestroy {
+  private pool: Piscina<EstimatingOrder, EstimatingAnswer> | undefined;
+
+  constructor(private readonly catalogues: CurrentCatalogue) {}
+
+  /** An estimate with the organisation's current edition. @throws {HttpProblem} unprocessable, with every problem */
+  async estimate(record: DefectRecord, organisationId: string): Promise<WrittenEstimate> {
+    return this.estimateWith(record, await this.catalogues.of(organisationId));
+  }
+
+  /** An estimate with a given edition. @throws {HttpProblem} unprocessable, with every problem */
+  async estimateWith(record: DefectRecord, catalogue: Catalogue): Promise<WrittenEstimate> {
+    const order: EstimatingOrder = { record: plain(record), catalogueHash: catalogue.hash, engineVersion };
+    const first = await this.done(order);
+    const made = first === 'catalogue-needed' ? await this.done({ ...order, catalogue }) : first;
+    if (made === 'catalogue-needed') throw new Defect('A thread asked again for the catalogue it was given');
+    return answer(made);
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    await this.pool?.destroy();
+  }
+
+  /** Sources run untranslated in tests have no file that a thread could load; there the work is done in place. */
+  private async done(order: EstimatingOrder): Promise<EstimatingAnswer> {
+    if (import.meta.url.endsWith('.ts')) return estimated(order);
+    const pool = this.pool ??= new Piscina<EstimatingOrder, EstimatingAnswer>({
+      filename: fileURLToPath(new URL('./estimating-worker.js', import.meta.url)), name: 'run',
+      minThreads: 1, maxThreads: THREADS, maxQueue: LONGEST_QUEUE, concurrentTasksPerWorker: 1,
+    });
+    if (pool.queueSize >= LONGEST_QUEUE) throw unavailable('Too many estimates are waiting.');
+    return pool.run(order);
   }
 }
+
+/** DTOs are objects of classes; a thread, a hash and a column take plain ones. */
+const plain = (record: DefectRecord): DefectRecord => structuredClone(record);
 
 function versionOf(manifest: unknown): string {
   if (isRecord(manifest) && typeof manifest.version === 'string') return manifest.version;

@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
 import { Defect } from '#lib/kernel';
 import { findCurrency, type MoneyJson } from '#lib/money';
-import type { DefectRecord, EstimateWithWhy } from '#lib/estimate';
+import type { DefectRecord } from '#lib/estimate';
 import type { EstimateRow } from './estimate.entity.js';
+import type { WrittenEstimate } from './estimating.js';
 import type { EstimateSummary, RevisionMark, StoredEstimate } from './stored-estimate.js';
 
 /** What the service knows beside the estimate itself. */
@@ -13,14 +14,21 @@ export interface Circumstances {
   readonly revision: RevisionMark;
 }
 
-export type NewEstimateRow = Omit<EstimateRow, 'createdAt'>;
+export type SummaryRow = Omit<EstimateRow, 'input' | 'result' | 'derivations'>;
 
-export function rowOf({ id, organisationId, createdByKeyId, revision }: Circumstances, record: DefectRecord, { estimate, derivations }: EstimateWithWhy): NewEstimateRow {
-  const { totals, provenance, summary } = estimate;
+/** A new row; the documents are the very texts that the engine wrote. */
+export interface NewEstimateRow extends Omit<SummaryRow, 'createdAt'> {
+  readonly input: DefectRecord;
+  readonly resultJson: string;
+  readonly derivationsJson: string;
+}
+
+export function rowOf({ id, organisationId, createdByKeyId, revision }: Circumstances, record: DefectRecord, made: WrittenEstimate): NewEstimateRow {
+  const { totals, provenance, summary } = made;
   return {
     id, organisationId, createdByKeyId,
-    title: estimate.title,
-    reference: estimate.reference ?? null,
+    title: made.title,
+    reference: made.reference ?? null,
     rootId: revision.rootId,
     revisionNumber: revision.number,
     revisionReason: revision.reason ?? null,
@@ -38,20 +46,25 @@ export function rowOf({ id, organisationId, createdByKeyId, revision }: Circumst
     labourH: summary.labourH.p50,
     verdict: summary.verdict,
     input: record,
-    result: estimate,
-    derivations,
+    resultJson: made.resultJson,
+    derivationsJson: made.derivationsJson,
   };
 }
 
-export const storedEstimate = (row: EstimateRow): StoredEstimate => ({
+/** A `StoredEstimate` as JSON text, around the document as it was written. */
+export function storedJson(row: SummaryRow, resultJson: string): string {
+  const frame = JSON.stringify(frameOf(row));
+  return `${frame.slice(0, -1)},"estimate":${resultJson}}`;
+}
+
+export const storedEstimate = (row: EstimateRow): StoredEstimate => ({ ...frameOf(row), estimate: row.result });
+
+const frameOf = (row: SummaryRow): Omit<StoredEstimate, 'estimate'> => ({
   id: row.id,
   createdAt: row.createdAt.toISOString(),
   revision: revisionOf(row),
   inputHash: row.inputHash,
-  estimate: row.result,
 });
-
-export type SummaryRow = Omit<EstimateRow, 'input' | 'result' | 'derivations'>;
 
 export const summaryOfRow = (row: SummaryRow): EstimateSummary => ({
   id: row.id,

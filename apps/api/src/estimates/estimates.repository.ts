@@ -1,3 +1,4 @@
+import type { Figure } from '#lib/provenance';
 import type { Transaction } from '../persistence/database.js';
 import { IdempotencyKeyRow } from '../idempotency/idempotency-key.entity.js';
 import { EstimateRow } from './estimate.entity.js';
@@ -8,6 +9,11 @@ export interface KeyUse {
   readonly operation: string;
   readonly key: string;
   readonly requestHash: string;
+}
+
+export interface WrittenRow {
+  readonly row: SummaryRow;
+  readonly resultJson: string;
 }
 
 interface PageRequest {
@@ -33,9 +39,12 @@ export class EstimatesRepository {
 
   /** Returns the moment at which the database wrote it. */
   async add(row: NewEstimateRow): Promise<Date> {
-    const { generatedMaps: [generated] } = await this.tx.createQueryBuilder().insert().into(EstimateRow).values(row).returning(['createdAt']).execute();
-    const createdAt: unknown = generated.createdAt;
-    return createdAt instanceof Date ? createdAt : new Date(String(createdAt));
+    const { resultJson, derivationsJson, ...columns } = row;
+    const { raw } = await this.tx.createQueryBuilder().insert().into(EstimateRow)
+      .values({ ...columns, result: () => ':resultJson::json', derivations: () => ':derivationsJson::json' })
+      .setParameters({ resultJson, derivationsJson }).returning('created_at').updateEntity(false).execute();
+    const [{ created_at: createdAt }]: readonly { readonly created_at: Date }[] = raw;
+    return createdAt;
   }
 
   async rememberKey(use: KeyUse, estimateId: string): Promise<void> {
@@ -50,11 +59,30 @@ export class EstimatesRepository {
     return this.tx.findOneBy(EstimateRow, { id });
   }
 
+  /** The row without its documents, and the document of the estimate as the text it was written as. */
+  async findWritten(id: string): Promise<WrittenRow | null> {
+    const { entities: [row], raw } = await this.tx.createQueryBuilder(EstimateRow, 'estimate').select(summaryColumns)
+      .addSelect('estimate.result::text', 'result_json').where('estimate.id = :id', { id }).getRawAndEntities();
+    const [texts]: readonly ({ readonly result_json: string } | undefined)[] = raw;
+    return row === undefined || texts === undefined ? null : { row, resultJson: texts.result_json };
+  }
+
+  async findWhy(id: string, code: string): Promise<{ readonly figure: Figure | null } | null> {
+    const [found]: readonly ({ readonly figure: Figure | null } | undefined)[] =
+      await this.tx.query('SELECT derivations -> $2 AS figure FROM estimate WHERE id = $1', [id, code]);
+    return found ?? null;
+  }
+
   page({ limit, beforeId, reference }: PageRequest): Promise<SummaryRow[]> {
     const query = this.tx.createQueryBuilder(EstimateRow, 'estimate').select(summaryColumns).orderBy('estimate.id', 'DESC').limit(limit);
     if (beforeId !== undefined) query.andWhere('estimate.id < :beforeId', { beforeId });
     if (reference !== undefined) query.andWhere('estimate.reference = :reference', { reference });
     return query.getMany();
+  }
+
+  async findRootId(id: string): Promise<string | null> {
+    const [found]: readonly ({ readonly root_id: string } | undefined)[] = await this.tx.query('SELECT root_id FROM estimate WHERE id = $1', [id]);
+    return found?.root_id ?? null;
   }
 
   revisionsOf(rootId: string): Promise<SummaryRow[]> {

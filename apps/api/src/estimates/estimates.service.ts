@@ -1,19 +1,20 @@
 import { Injectable } from '@nestjs/common';
 import type { DefectRecord } from '#lib/estimate';
 import type { Caller } from '../access/roles.js';
-import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { Metrics } from '../health/metrics.js';
-import { answer, HttpProblem, notFound } from '../http/problems.js';
+import { HttpProblem, notFound } from '../http/problems.js';
 import { problem } from '#lib/kernel';
 import { RunningKeys } from '../idempotency/running-keys.js';
 import { Database } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { isId, newId } from '../persistence/ids.js';
+import { AccessRepository } from '../access/access.repository.js';
 import { Engine } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
-import { hashOf, rowOf, storedEstimate, summaryOfRow, type NewEstimateRow } from './estimate.mapper.js';
-import { EstimatesRepository, type KeyUse } from './estimates.repository.js';
-import type { EstimatePage, RevisionList, RevisionMark, StoredEstimate, WhyAnswer } from './stored-estimate.js';
+import { hashOf, rowOf, summaryOfRow } from './estimate.mapper.js';
+import { EstimatesRepository, type KeyUse, type WrittenRow } from './estimates.repository.js';
+import type { Lineage } from './subject.js';
+import type { EstimatePage, RevisionList, RevisionMark, WhyAnswer } from './stored-estimate.js';
 
 interface Order {
   readonly caller: Caller;
@@ -21,8 +22,7 @@ interface Order {
   readonly idempotencyKey?: string;
 }
 
-export interface Made {
-  readonly stored: StoredEstimate;
+export interface Made extends WrittenRow {
   /** True when the answer is that of an earlier request with the same key. */
   readonly isReplay: boolean;
 }
@@ -45,7 +45,6 @@ export interface PageQuery {
 export class EstimatesService {
   constructor(
     private readonly database: Database,
-    private readonly catalogue: CurrentCatalogue,
     private readonly engine: Engine,
     private readonly running: RunningKeys,
     private readonly metrics: Metrics,
@@ -56,22 +55,24 @@ export class EstimatesService {
   }
 
   async revise(id: string, reason: string, { caller, record, idempotencyKey }: Order): Promise<Made> {
-    const { rootId } = await this.row(caller, id);
+    const rootId = await this.rootOf(caller, id);
     return this.once({ caller, record, revise: { rootId, reason } }, `revisions of ${rootId}`, idempotencyKey, { reason, record });
   }
 
-  async get(caller: Caller, id: string): Promise<StoredEstimate> {
-    return storedEstimate(await this.row(caller, id));
+  async written({ organisationId }: Caller, id: string): Promise<WrittenRow> {
+    const checked = checkedId(id);
+    return found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).findWritten(checked)), id);
   }
 
   async record(caller: Caller, id: string): Promise<DefectRecord> {
     return (await this.row(caller, id)).input;
   }
 
-  async why(caller: Caller, id: string, code: string): Promise<WhyAnswer> {
-    const { derivations } = await this.row(caller, id);
-    if (!Object.hasOwn(derivations, code)) throw notFound(`A derivation of ${JSON.stringify(code.slice(0, 80))} in estimate ${id}`);
-    return { code, figure: derivations[code] };
+  async why({ organisationId }: Caller, id: string, code: string): Promise<WhyAnswer> {
+    const checked = checkedId(id);
+    const { figure } = found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).findWhy(checked, code)), id);
+    if (figure === null) throw notFound(`A derivation of ${JSON.stringify(code.slice(0, 80))} in estimate ${id}`);
+    return { code, figure };
   }
 
   page({ organisationId }: Caller, { limit, cursor, reference }: PageQuery): Promise<EstimatePage> {
@@ -105,6 +106,24 @@ export class EstimatesService {
     });
   }
 
+  /** All that a report or a drawing needs. */
+  lineage({ organisationId }: Caller, id: string): Promise<Lineage> {
+    const checked = checkedId(id);
+    return this.database.inOrganisation(organisationId, async (tx) => {
+      const estimates = EstimatesRepository.in(tx);
+      const row = found(await estimates.find(checked), id);
+      const history = (await estimates.revisionsOf(row.rootId)).filter(({ revisionNumber }) => revisionNumber <= row.revisionNumber);
+      const before = row.revisionNumber === 0 ? null : await estimates.findRevision(row.rootId, row.revisionNumber - 1);
+      const organisation = await AccessRepository.in(tx).findOrganisation(organisationId);
+      return { row, history, organisationName: organisation?.name ?? '', ...(before === null ? {} : { before }) };
+    });
+  }
+
+  private async rootOf({ organisationId }: Caller, id: string): Promise<string> {
+    const checked = checkedId(id);
+    return found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).findRootId(checked)), id);
+  }
+
   async row({ organisationId }: Caller, id: string): Promise<EstimateRow> {
     const checked = checkedId(id);
     return found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).find(checked)), id);
@@ -112,7 +131,7 @@ export class EstimatesService {
 
   /** Runs a plan; under a key, at most once. */
   private async once(plan: Plan, operation: string, key: string | undefined, body: unknown): Promise<Made> {
-    if (key === undefined) return { stored: await this.make(plan), isReplay: false };
+    if (key === undefined) return { ...await this.make(plan), isReplay: false };
     const { organisationId } = plan.caller;
     const use: KeyUse = { organisationId, operation, key, requestHash: hashOf(body) };
     return this.running.alone([organisationId, operation, key], async () => {
@@ -123,7 +142,7 @@ export class EstimatesService {
 
   private async madeUnderKey(plan: Plan, use: KeyUse): Promise<Made> {
     try {
-      return { stored: await this.make(plan), isReplay: false };
+      return { ...await this.make(plan), isReplay: false };
     } catch (failure) {
       if (!isUniqueViolation(failure, 'idempotency_key_pkey')) throw failure;
       const earlier = await this.earlier(use);
@@ -133,31 +152,30 @@ export class EstimatesService {
   }
 
   private async earlier(use: KeyUse): Promise<Made | undefined> {
-    const row = await this.database.inOrganisation(use.organisationId, async (tx) => {
+    const written = await this.database.inOrganisation(use.organisationId, async (tx) => {
       const estimates = EstimatesRepository.in(tx);
       const known = await estimates.findKey(use);
       if (known === null) return undefined;
       if (known.requestHash !== use.requestHash) throw reusedKey();
-      return found(await estimates.find(known.estimateId), known.estimateId);
+      return found(await estimates.findWritten(known.estimateId), known.estimateId);
     });
-    return row === undefined ? undefined : { stored: storedEstimate(row), isReplay: true };
+    return written === undefined ? undefined : { ...written, isReplay: true };
   }
 
-  private async make(plan: Plan): Promise<StoredEstimate> {
-    const { caller, record } = plan;
-    const catalogue = await this.catalogue.of(caller.organisationId);
-    const made = answer(await this.engine.estimate(record, catalogue));
+  private async make(plan: Plan): Promise<WrittenRow> {
+    const { caller: { organisationId, keyId }, record } = plan;
+    const made = await this.engine.estimate(record, organisationId);
     const id = newId();
-    const [row, createdAt] = await this.database.inOrganisation(caller.organisationId, async (tx) => {
+    const row = await this.database.inOrganisation(organisationId, async (tx) => {
       const estimates = EstimatesRepository.in(tx);
       const revision = await revisionMark(estimates, id, plan);
-      const newRow: NewEstimateRow = rowOf({ id, organisationId: caller.organisationId, createdByKeyId: caller.keyId, revision }, record, made);
-      const at = await estimates.add(newRow);
+      const newRow = rowOf({ id, organisationId, createdByKeyId: keyId, revision }, record, made);
+      const createdAt = await estimates.add(newRow);
       if (plan.use !== undefined) await estimates.rememberKey(plan.use, id);
-      return [newRow, at] as const;
+      return { ...newRow, createdAt };
     });
     this.metrics.estimateMade();
-    return storedEstimate({ ...row, createdAt });
+    return { row, resultJson: made.resultJson };
   }
 }
 

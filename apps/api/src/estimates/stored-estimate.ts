@@ -53,3 +53,7 @@ export interface WhyAnswer {
   readonly code: string;
   readonly figure: Figure;
 }
+
+export interface DrawingList {
+  readonly items: readonly { readonly name: string; readonly href: string }[];
+}

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { OpeningsController } from './openings/openings.controller.js';
 import { QuantitiesController } from './quantities/quantities.controller.js';
 
 /**
@@ -14,6 +15,7 @@ import { QuantitiesController } from './quantities/quantities.controller.js';
  */
 @Module({
   controllers: [
+    OpeningsController,
     QuantitiesController,
   ],
 })

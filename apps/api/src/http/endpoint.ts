@@ -39,11 +39,17 @@ export const AnswersIn = (type: string, otherTypes: readonly string[], headers: 
       status: 200, description: 'The answer, in the form agreed by Accept.', headers: headersOf(headers),
       content: {
         'application/json': { schema: { $ref: `#/components/schemas/${type}` } },
-        ...Object.fromEntries(otherTypes.map((other) => [other, { schema: { type: 'string', ...(other.startsWith('text/') || other.includes('xml') ? {} : { format: 'binary' }) } }])),
+        ...Object.fromEntries(otherTypes.map((other) => [other, { schema: contentSchema(other) }])),
       },
     }),
     ApiResponse({ status: 304, description: 'The caller has this version already.' }),
   );
+
+/** Documents an answer that is never JSON. */
+export const AnswersOnlyIn = (types: readonly string[]): MethodDecorator =>
+  ApiResponse({ status: 200, description: 'The answer, in the form agreed by Accept.', content: Object.fromEntries(types.map((type) => [type, { schema: contentSchema(type) }])) });
+
+const contentSchema = (type: string) => ({ type: 'string' as const, ...(type.startsWith('text/') || type.includes('xml') ? {} : { format: 'binary' }) });
 
 /** Documents refusals that are a route's own; those of the edge are documented for all routes at once. */
 export const Refuses = (...kinds: readonly ProblemKind[]): MethodDecorator =>

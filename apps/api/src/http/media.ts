@@ -4,9 +4,12 @@ export const JSON_TYPE = 'application/json';
 export const MERGE_PATCH_TYPE = 'application/merge-patch+json';
 export const CSV_TYPE = 'text/csv';
 
+export const HTML_TYPE = 'text/html';
+export const PDF_TYPE = 'application/pdf';
+export const SVG_TYPE = 'image/svg+xml';
+
 export const producesKey = 'kingplank:produces';
 export const consumesKey = 'kingplank:consumes';
-export const publicKey = 'kingplank:public';
 
 /** Media types an answer can have; JSON when nothing is said. The first is what `Accept: *\/*` gets. */
 export const Produces = (...types: readonly string[]): CustomDecorator => SetMetadata(producesKey, types);

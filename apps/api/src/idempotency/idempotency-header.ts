@@ -1,15 +1,18 @@
-import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
-import type { Request } from 'express';
+import { ApiHeader } from '@nestjs/swagger';
 import { problem } from '#lib/kernel';
 import { HttpProblem } from '../http/problems.js';
 
-/** The caller's Idempotency-Key: a quoted string as the IETF draft has it, or bare as people send it. */
-export const IdempotencyKey = createParamDecorator((_: unknown, context: ExecutionContext): string | undefined => {
-  const given = context.switchToHttp().getRequest<Request>().headers['idempotency-key'];
-  return given === undefined ? undefined : keyOf(given);
+/** Documents that a route takes an Idempotency-Key. */
+export const TakesIdempotencyKey = (): MethodDecorator => ApiHeader({
+  name: 'Idempotency-Key', required: false, schema: { type: 'string', minLength: 1, maxLength: 257 },
+  description: 'The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409.',
 });
 
-/** @throws {HttpProblem} bad-request */
+/**
+ * The caller's key: a quoted string as the IETF draft has it, or bare as people send it.
+ *
+ * @throws {HttpProblem} bad-request
+ */
 export function keyOf(given: string | string[]): string {
   const text = Array.isArray(given) ? given.join(',') : given.trim();
   const quoted = /^"([\x20-\x21\x23-\x7e]{1,255})"$/.exec(text)?.[1];

@@ -1,4 +1,4 @@
-import { Part, Text } from '../../http/dto/index.js';
+import { OneOf, Part, Text } from '../../http/dto/index.js';
 import { PageSize } from '../../http/dto/query.js';
 import { DefectRecordDto } from './defect-record.dto.js';
 
@@ -24,4 +24,20 @@ export class EstimatesQueryDto {
 export class ComparisonQueryDto {
   @Text({ optional: true, atMost: 36, description: 'Id of the estimate to compare with; the revision before this one when absent.' })
   readonly with?: string;
+}
+
+export class FormQueryDto {
+  @OneOf(['report', 'job-pack'], { optional: true, description: 'Which document, as PDF or HTML: for the owner and the insurer, or for the people doing the work.' })
+  readonly document?: 'report' | 'job-pack';
+
+  @OneOf(['a4', 'letter'], { optional: true })
+  readonly paper?: 'a4' | 'letter';
+}
+
+export class DrawingQueryDto {
+  @OneOf(['landscape', 'portrait', 'phone'], { optional: true })
+  readonly shape?: 'landscape' | 'portrait' | 'phone';
+
+  @OneOf(['a4', 'letter'], { optional: true })
+  readonly paper?: 'a4' | 'letter';
 }

@@ -89,9 +89,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Assumption": {
     "type": "object",
     "properties": {
+      "of": {
+        "type": "string",
+        "description": "`record`, or the stateless endpoint (`/v1/estimating/...`) that lets a caller set what the record has no field for."
+      },
       "at": {
         "type": "string",
-        "description": "JSON Pointer of the field that would replace the default."
+        "description": "JSON Pointer, in the record or in that endpoint's request, of the field that would replace the default."
       },
       "meaning": {
         "type": "string"
@@ -107,6 +111,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     },
     "required": [
+      "of",
       "at",
       "meaning",
       "value",
@@ -936,6 +941,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "temperatureC"
     ]
   },
+  "Datum": {
+    "type": "object",
+    "description": "The edge of the panel that a tape is hooked to.",
+    "properties": {
+      "from": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "to": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "lengthMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "from",
+      "to",
+      "lengthMm"
+    ]
+  },
   "DefectRecord": {
     "type": "object",
     "description": "What somebody knows about a soft deck. Only `panel.outline`, one of `zones` and `survey`, and the\nthicknesses are needed; everything else has a default that the estimate lists under `assumptions`.\n\nLengths in mm, areas in m2, masses in kg, temperatures in degC; points `[xMm, yMm]` in the deck plane.",
@@ -1008,6 +1043,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "outerSkin",
       "innerSkin",
       "core"
+    ]
+  },
+  "DrawingList": {
+    "type": "object",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "name": {
+              "type": "string"
+            },
+            "href": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "name",
+            "href"
+          ]
+        }
+      }
+    },
+    "required": [
+      "items"
     ]
   },
   "Entered": {
@@ -1116,6 +1177,45 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions",
       "limits",
       "provenance"
+    ]
+  },
+  "EstimateFinding": {
+    "type": "object",
+    "description": "Something measured that does not fit, with its numbers.",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "severity": {
+        "type": "string",
+        "enum": [
+          "note",
+          "stop",
+          "warn"
+        ]
+      },
+      "text": {
+        "type": "string"
+      },
+      "facts": {
+        "type": "object",
+        "additionalProperties": {
+          "oneOf": [
+            {
+              "type": "string"
+            },
+            {
+              "type": "number"
+            }
+          ]
+        }
+      }
+    },
+    "required": [
+      "code",
+      "severity",
+      "text",
+      "facts"
     ]
   },
   "EstimateLine": {
@@ -1328,6 +1428,264 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "edition"
     ]
   },
+  "Extent": {
+    "type": "object",
+    "description": "How far the damage goes, and how sure that is.",
+    "properties": {
+      "from": {
+        "type": "string",
+        "enum": [
+          "drawn-zones",
+          "readings"
+        ]
+      },
+      "zones": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ExtentZone"
+        },
+        "description": "Bad core to be opened, largest first; ready to be the zones of `planOpenings`."
+      },
+      "contours": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ProbabilityContour"
+        }
+      },
+      "map": {
+        "$ref": "#/components/schemas/ProbabilityMap",
+        "description": "Chance of bad core at the middle of each cell of the panel; absent for drawn zones."
+      },
+      "mappedAreaM2": {
+        "type": "number",
+        "description": "Area of the zones."
+      },
+      "mapSpreadM2": {
+        "$ref": "#/components/schemas/Quantiles",
+        "description": "Area of bad core as far as the readings leave it open; absent for drawn zones."
+      },
+      "damagedAreaM2": {
+        "$ref": "#/components/schemas/Quantiles",
+        "description": "Area of bad core once the deck is open: the map's spread widened by the evidence grade."
+      },
+      "growth": {
+        "$ref": "#/components/schemas/Quantiles",
+        "description": "`damagedAreaM2` over `mappedAreaM2`; absent when nothing is mapped."
+      },
+      "evidence": {
+        "type": "object",
+        "properties": {
+          "grade": {
+            "type": "string",
+            "enum": [
+              "mapped-with-plugs",
+              "single-symptom",
+              "sounded-and-metered"
+            ]
+          },
+          "because": {
+            "type": "string"
+          },
+          "multiplier": {
+            "$ref": "#/components/schemas/ExtentMultiplier"
+          }
+        },
+        "required": [
+          "grade",
+          "because",
+          "multiplier"
+        ]
+      },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ExtentFinding"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      },
+      "figures": {
+        "$ref": "#/components/schemas/ExtentFigures"
+      }
+    },
+    "required": [
+      "from",
+      "zones",
+      "contours",
+      "mappedAreaM2",
+      "damagedAreaM2",
+      "evidence",
+      "findings",
+      "assumptions",
+      "figures"
+    ]
+  },
+  "ExtentAndOpenings": {
+    "type": "object",
+    "properties": {
+      "extent": {
+        "$ref": "#/components/schemas/Extent"
+      },
+      "plan": {
+        "$ref": "#/components/schemas/OpeningPlan",
+        "description": "Absent when nothing on the panel is worth opening; a finding of the extent says so."
+      }
+    },
+    "required": [
+      "extent"
+    ]
+  },
+  "ExtentFigures": {
+    "type": "object",
+    "properties": {
+      "mappedArea": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "likelyArea": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "mappedArea",
+      "likelyArea"
+    ]
+  },
+  "ExtentFinding": {
+    "type": "object",
+    "description": "Something measured that does not fit or that must be known, with its numbers; never an exception.",
+    "properties": {
+      "code": {
+        "type": "string",
+        "enum": [
+          "bad-reading-outside-zone",
+          "corner-too-tight",
+          "cut-crosses-support",
+          "cut-on-support",
+          "depth-margin-short",
+          "depth-not-established",
+          "depth-over-usual",
+          "evidence-overstated",
+          "fitting-on-cut",
+          "growth-capped",
+          "highly-loaded-fitting",
+          "leak-elsewhere",
+          "narrow-bridge",
+          "no-plug-in-zone",
+          "no-plug-outside-zone",
+          "no-room-for-opening",
+          "no-room-for-taper",
+          "nothing-to-open",
+          "piece-too-large",
+          "readings-all-alike",
+          "readings-contradict",
+          "readings-in-line",
+          "readings-outside",
+          "readings-sparse",
+          "skin-varies",
+          "sound-reading-in-zone",
+          "undercut-too-deep",
+          "zone-clipped"
+        ]
+      },
+      "severity": {
+        "type": "string",
+        "enum": [
+          "note",
+          "stop",
+          "warn"
+        ],
+        "description": "`stop`: do not cut before this is settled; `warn`: changes the work; `note`: good to know."
+      },
+      "text": {
+        "type": "string"
+      },
+      "facts": {
+        "type": "object",
+        "additionalProperties": {
+          "oneOf": [
+            {
+              "type": "string"
+            },
+            {
+              "type": "number"
+            }
+          ]
+        }
+      }
+    },
+    "required": [
+      "code",
+      "severity",
+      "text",
+      "facts"
+    ]
+  },
+  "ExtentMultiplier": {
+    "type": "object",
+    "description": "How the true extent has compared with the mapped one: low, likely and high.",
+    "properties": {
+      "low": {
+        "type": "number"
+      },
+      "likely": {
+        "type": "number"
+      },
+      "high": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "low",
+      "likely",
+      "high"
+    ]
+  },
+  "ExtentZone": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      },
+      "areaM2": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "id",
+      "outline",
+      "holes",
+      "areaM2"
+    ]
+  },
   "Figure": {
     "type": "object",
     "description": "A number that can answer \"why?\": its value, its unit, and where it came from, down to the leaves.",
@@ -1392,43 +1750,88 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "after"
     ]
   },
-  "Finding": {
+  "FittingInScope": {
     "type": "object",
-    "description": "Something measured that does not fit, with its numbers.",
+    "description": "What the job does to one fitting, and why it is in the scope.",
     "properties": {
-      "code": {
+      "id": {
         "type": "string"
       },
-      "severity": {
+      "kind": {
         "type": "string",
         "enum": [
-          "note",
-          "stop",
-          "warn"
+          "chainplate",
+          "cleat",
+          "fill",
+          "hatch",
+          "mast-step",
+          "other",
+          "pad-eye",
+          "stanchion",
+          "track",
+          "vent",
+          "winch",
+          "windlass"
         ]
       },
-      "text": {
-        "type": "string"
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
       },
-      "facts": {
-        "type": "object",
-        "additionalProperties": {
-          "oneOf": [
-            {
-              "type": "string"
-            },
-            {
-              "type": "number"
-            }
+      "holes": {
+        "type": "number"
+      },
+      "where": {
+        "type": "string",
+        "enum": [
+          "inside",
+          "near"
+        ]
+      },
+      "opening": {
+        "type": "string",
+        "description": "Label of the nearest opening."
+      },
+      "distanceMm": {
+        "type": "number",
+        "description": "From the edge of its base to the opening; 0 inside."
+      },
+      "isHighlyLoaded": {
+        "type": "boolean"
+      },
+      "work": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "insert",
+            "plate",
+            "pot",
+            "re-bed",
+            "refit",
+            "remove"
           ]
         }
+      },
+      "because": {
+        "type": "string"
       }
     },
     "required": [
-      "code",
-      "severity",
-      "text",
-      "facts"
+      "id",
+      "kind",
+      "at",
+      "holes",
+      "where",
+      "opening",
+      "distanceMm",
+      "isHighlyLoaded",
+      "work",
+      "because"
     ]
   },
   "FittingRecord": {
@@ -1583,6 +1986,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cite"
     ]
   },
+  "Join": {
+    "type": "object",
+    "description": "Why two openings became one, with the numbers that decided.",
+    "properties": {
+      "why": {
+        "type": "string",
+        "enum": [
+          "bridge-too-narrow",
+          "cheaper-together",
+          "overlap"
+        ]
+      },
+      "hoursTogether": {
+        "type": "number"
+      },
+      "hoursApart": {
+        "type": "number"
+      },
+      "bridgeMm": {
+        "type": "number"
+      },
+      "neededBridgeMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "why",
+      "hoursTogether",
+      "hoursApart",
+      "bridgeMm",
+      "neededBridgeMm"
+    ]
+  },
   "LaminateSection": {
     "type": "object",
     "properties": {
@@ -1720,6 +2156,81 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "change",
       "unit",
       "difference"
+    ]
+  },
+  "MarkedCorner": {
+    "type": "object",
+    "description": "A corner of the saw line as a person with a tape finds it.",
+    "properties": {
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "alongMm": {
+        "type": "number",
+        "description": "Along the datum edge from its first end."
+      },
+      "offMm": {
+        "type": "number",
+        "description": "Square off the datum edge."
+      },
+      "fromStartMm": {
+        "type": "number",
+        "description": "Straight from each end of the datum edge: where the two tapes meet."
+      },
+      "fromEndMm": {
+        "type": "number"
+      },
+      "radiusMm": {
+        "type": "number",
+        "description": "Radius cut at this corner; less than the rule's where the sides are too short."
+      }
+    },
+    "required": [
+      "at",
+      "alongMm",
+      "offMm",
+      "fromStartMm",
+      "fromEndMm",
+      "radiusMm"
+    ]
+  },
+  "MarkingOut": {
+    "type": "object",
+    "properties": {
+      "datum": {
+        "$ref": "#/components/schemas/Datum"
+      },
+      "corners": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/MarkedCorner"
+        }
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SawLine"
+        }
+      },
+      "diagonalsMm": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2,
+        "description": "Corner to opposite corner, to check that it is square; only for four corners."
+      }
+    },
+    "required": [
+      "datum",
+      "corners",
+      "lines"
     ]
   },
   "MeterReading": {
@@ -1963,6 +2474,106 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "reason"
     ]
   },
+  "OpeningPlan": {
+    "type": "object",
+    "description": "Where to saw, how deep, what to ream out, what stays, and what does not fit.",
+    "properties": {
+      "openings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PlannedOpening"
+        },
+        "description": "From the largest to the smallest."
+      },
+      "panelAreaM2": {
+        "type": "number"
+      },
+      "openedAreaM2": {
+        "type": "number"
+      },
+      "retained": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Polygon"
+        },
+        "description": "Skin that stays: with the openings it is the whole panel."
+      },
+      "retainedAreaM2": {
+        "type": "number"
+      },
+      "undercutAreaM2": {
+        "type": "number"
+      },
+      "taperBandAreaM2": {
+        "type": "number"
+      },
+      "cutLengthM": {
+        "type": "number"
+      },
+      "splitLengthM": {
+        "type": "number",
+        "description": "Cuts across lifted skin, beside the cuts round the openings."
+      },
+      "cutDepthMm": {
+        "type": "number",
+        "description": "Absent when no depth is safe; a finding of severity `stop` says why."
+      },
+      "taperWidthMm": {
+        "type": "number"
+      },
+      "insetMm": {
+        "type": "number",
+        "description": "Distance kept from edges: the flange, or the taper where that is wider and there is room."
+      },
+      "unreached": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Polygon"
+        },
+        "description": "Bad core that no opening reaches."
+      },
+      "fittings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/FittingInScope"
+        }
+      },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ExtentFinding"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        },
+        "description": "Defaults that were used, each with its reason and source."
+      },
+      "figures": {
+        "$ref": "#/components/schemas/PlanFigures"
+      }
+    },
+    "required": [
+      "openings",
+      "panelAreaM2",
+      "openedAreaM2",
+      "retained",
+      "retainedAreaM2",
+      "undercutAreaM2",
+      "taperBandAreaM2",
+      "cutLengthM",
+      "splitLengthM",
+      "taperWidthMm",
+      "insetMm",
+      "unreached",
+      "fittings",
+      "findings",
+      "assumptions",
+      "figures"
+    ]
+  },
   "PanelRecord": {
     "type": "object",
     "properties": {
@@ -2166,6 +2777,207 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "deflections"
     ]
   },
+  "PlanFigures": {
+    "type": "object",
+    "properties": {
+      "openedArea": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "retainedArea": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "undercutArea": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "taperBandArea": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "cutLength": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "splitLength": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "taperWidth": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "cutDepth": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "openedArea",
+      "retainedArea",
+      "undercutArea",
+      "taperBandArea",
+      "cutLength",
+      "splitLength",
+      "taperWidth"
+    ]
+  },
+  "PlannedOpening": {
+    "type": "object",
+    "properties": {
+      "label": {
+        "type": "string",
+        "description": "A, B, C ... from the largest."
+      },
+      "zones": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Ids of the zones it opens."
+      },
+      "area": {
+        "$ref": "#/components/schemas/Polygon",
+        "description": "What is cut out, corners rounded."
+      },
+      "sawLine": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        },
+        "description": "The straight lines to mark, meeting in sharp corners."
+      },
+      "innerSawLines": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      },
+      "cornerRadiusMm": {
+        "type": "number"
+      },
+      "marking": {
+        "$ref": "#/components/schemas/MarkingOut"
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "cutLengthM": {
+        "type": "number"
+      },
+      "cutDepthMm": {
+        "type": "number"
+      },
+      "undercut": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Polygon"
+        },
+        "description": "Bad core under skin that stays."
+      },
+      "undercutAreaM2": {
+        "type": "number"
+      },
+      "undercutReachMm": {
+        "type": "number"
+      },
+      "taperBand": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Polygon"
+        }
+      },
+      "taperBandAreaM2": {
+        "type": "number"
+      },
+      "skinPieces": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "label": {
+              "type": "string"
+            },
+            "area": {
+              "type": "array",
+              "items": {
+                "$ref": "#/components/schemas/Polygon"
+              }
+            },
+            "areaM2": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "label",
+            "area",
+            "areaM2"
+          ]
+        }
+      },
+      "splits": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "joins": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Join"
+        }
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "hull",
+          "octagon",
+          "outline",
+          "rectangle"
+        ]
+      },
+      "reason": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "label",
+      "zones",
+      "area",
+      "sawLine",
+      "innerSawLines",
+      "cornerRadiusMm",
+      "marking",
+      "areaM2",
+      "cutLengthM",
+      "undercut",
+      "undercutAreaM2",
+      "undercutReachMm",
+      "taperBand",
+      "taperBandAreaM2",
+      "skinPieces",
+      "splits",
+      "joins",
+      "form",
+      "reason"
+    ]
+  },
   "Plug": {
     "type": "object",
     "properties": {
@@ -2273,6 +3085,41 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "orientationDeg"
     ]
   },
+  "Polygon": {
+    "type": "object",
+    "description": "`outer` runs from x towards y (positive signed area); each hole runs the other way.",
+    "properties": {
+      "outer": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      }
+    },
+    "required": [
+      "outer",
+      "holes"
+    ]
+  },
   "PricingChoice": {
     "type": "object",
     "properties": {
@@ -2293,6 +3140,69 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       }
     }
+  },
+  "ProbabilityContour": {
+    "type": "object",
+    "properties": {
+      "probability": {
+        "type": "number"
+      },
+      "areas": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Polygon"
+        },
+        "description": "Where core is bad with at least this probability."
+      },
+      "areaM2": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "probability",
+      "areas",
+      "areaM2"
+    ]
+  },
+  "ProbabilityMap": {
+    "type": "object",
+    "properties": {
+      "stepMm": {
+        "type": "number"
+      },
+      "rangeMm": {
+        "type": "number",
+        "description": "Distance over which the readings suggest that the damage hangs together."
+      },
+      "cells": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "at": {
+              "type": "array",
+              "items": {
+                "type": "number"
+              },
+              "minItems": 2,
+              "maxItems": 2
+            },
+            "chance": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "at",
+            "chance"
+          ]
+        }
+      }
+    },
+    "required": [
+      "stepMm",
+      "rangeMm",
+      "cells"
+    ]
   },
   "ProcessSection": {
     "type": "object",
@@ -2409,6 +3319,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "seed",
       "priceList",
       "labourRates"
+    ]
+  },
+  "Quantiles": {
+    "type": "object",
+    "description": "Three points of an uncertain number.",
+    "properties": {
+      "p10": {
+        "type": "number"
+      },
+      "p50": {
+        "type": "number"
+      },
+      "p90": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "p10",
+      "p50",
+      "p90"
     ]
   },
   "QuantitiesRead": {
@@ -2535,6 +3465,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "rootId",
       "number"
+    ]
+  },
+  "SawLine": {
+    "type": "object",
+    "properties": {
+      "from": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "to": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "straightMm": {
+        "type": "number",
+        "description": "Between the corner arcs: the straight run of the saw."
+      }
+    },
+    "required": [
+      "from",
+      "to",
+      "straightMm"
     ]
   },
   "Scope": {
@@ -2683,7 +3643,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "findings": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/Finding"
+          "$ref": "#/components/schemas/EstimateFinding"
         }
       },
       "method": {

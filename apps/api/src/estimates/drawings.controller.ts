@@ -1,0 +1,32 @@
+import { Controller, Get, Param, Query, Req } from '@nestjs/common';
+import { ApiOperation, ApiTags } from '@nestjs/swagger';
+import type { Request } from 'express';
+import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
+import { Answers, AnswersOnlyIn } from '../http/endpoint.js';
+import { PDF_TYPE, Produces, SVG_TYPE } from '../http/media.js';
+import { DrawingQueryDto } from './dto/estimates.dto.js';
+import { EstimateForms } from './estimate-forms.js';
+import type { DrawingList } from './stored-estimate.js';
+
+@ApiTags('Estimates')
+@Controller('v1/estimates/:id/drawings')
+@ForRoles('surveyor', 'chandler', 'integrator')
+export class DrawingsController {
+  constructor(private readonly forms: EstimateForms) {}
+
+  @Get()
+  @ApiOperation({ operationId: 'listDrawings', summary: 'Names of the drawings an estimate has' })
+  @Answers('DrawingList')
+  list(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<DrawingList> {
+    return this.forms.drawingList(caller, id, request);
+  }
+
+  @Get(':name')
+  @Produces(SVG_TYPE, PDF_TYPE)
+  @ApiOperation({ operationId: 'getDrawing', summary: 'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1' })
+  @AnswersOnlyIn([SVG_TYPE, PDF_TYPE])
+  async one(@CallerParam() caller: Caller, @Param() place: { readonly id: string; readonly name: string }, @Query() query: DrawingQueryDto, @Req() request: Request): Promise<void> {
+    if (request.res !== undefined) await this.forms.sendDrawing({ caller, ...place, query, type: String(request.res.locals.mediaType) }, request, request.res);
+  }
+}

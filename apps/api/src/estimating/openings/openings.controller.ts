@@ -1,0 +1,21 @@
+import { Body, Controller, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { extentAndOpenings, type ExtentAndOpenings } from '#lib/extent';
+import { RoomEndpoint } from '../../http/endpoint.js';
+import { answer } from '../../http/problems.js';
+import { OpeningsRequestDto } from './openings.dto.js';
+
+@ApiTags('Estimating')
+@Controller('v1/estimating')
+export class OpeningsController {
+  @Post('openings')
+  @RoomEndpoint({
+    operationId: 'planOpenings',
+    summary: 'From readings or drawn zones to the extent of bad core and the cut line',
+    description: 'Readings become a chance of bad core over the panel, contours, and an area as a range; zones become straight cuts with flange, taper room, undercut, depth of cut, fittings in scope, and what does not fit.',
+    result: 'ExtentAndOpenings',
+  })
+  openings(@Body() request: OpeningsRequestDto): ExtentAndOpenings {
+    return answer(extentAndOpenings(request));
+  }
+}

@@ -1,0 +1,178 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
+import { startService, type TestService } from './service.js';
+
+const sample = (name: string) => JSON.parse(readFileSync(path.join(import.meta.dirname, '../../apps/workshop/samples', `${name}.json`), 'utf8')) as Record<string, unknown>;
+const foredeck = sample('foredeck');
+
+describe('the main job', () => {
+  let service: TestService;
+  let made: Awaited<ReturnType<TestService['post']>>;
+  beforeAll(async () => {
+    service = await startService();
+    made = await service.post('/v1/estimates', foredeck);
+  });
+  afterAll(async () => { await service.stop(); });
+
+  test('a defect record becomes a stored, priced estimate that is read back to the byte', async () => {
+    expect(made.status).toBe(201);
+    expect(made.body.estimate.totals.total.amount).toMatch(/^\d+\.\d\d$/);
+    expect(made.headers.get('location')).toBe(`/v1/estimates/${made.body.id}`);
+    const read = await service.get(`/v1/estimates/${made.body.id}`);
+    expect(read.status).toBe(200);
+    expect(read.text).toBe(made.text);
+    expect(read.headers.get('etag')).toBe(made.headers.get('etag'));
+  });
+
+  test('whoever has it already is told that nothing changed', async () => {
+    const answer = await service.get(`/v1/estimates/${made.body.id}`, { 'if-none-match': made.headers.get('etag') ?? '' });
+    expect(answer.status).toBe(304);
+    expect(answer.text).toBe('');
+  });
+
+  test('the record it was made from is kept, with text quantities read to numbers', async () => {
+    const { body } = await service.get(`/v1/estimates/${made.body.id}/record`);
+    expect(body.core.thicknessMm).toBe(12.7);
+    expect(body.panel.outline).toEqual((foredeck.panel as { outline: unknown }).outline);
+  });
+
+  test('the lines add up to the sections and the sections to the net sum, to the cent', () => {
+    const { lines, sections, totals } = made.body.estimate as { lines: { section: string; amount: { amount: string } }[]; sections: { code: string; amount: { amount: string } }[]; totals: { net: { amount: string } } };
+    const cents = (amount: string): number => Math.round(Number(amount) * 100);
+    const total = (amounts: readonly string[]): number => amounts.reduce((sum, amount) => sum + cents(amount), 0);
+    for (const section of sections) {
+      expect([section.code, total(lines.filter((line) => line.section === section.code).map((line) => line.amount.amount))]).toEqual([section.code, cents(section.amount.amount)]);
+    }
+    expect(total(sections.map((section) => section.amount.amount))).toBe(cents(totals.net.amount));
+  });
+
+  test('every line answers why, down to what was entered, looked up or assumed', async () => {
+    const [line] = made.body.estimate.lines as readonly { code: string }[];
+    const { status, body } = await service.get(`/v1/estimates/${made.body.id}/lines/${encodeURIComponent(line.code)}/why`);
+    expect(status).toBe(200);
+    expect(body.figure.origin.kind).toBe('computed');
+    expect((await service.get(`/v1/estimates/${made.body.id}/lines/no-such-line/why`)).status).toBe(404);
+  });
+
+  test('it comes as CSV, HTML and PDF by Accept', async () => {
+    const at = `/v1/estimates/${made.body.id}`;
+    const csv = await service.get(at, { accept: 'text/csv' });
+    expect(csv.headers.get('content-type')).toMatch(/^text\/csv/);
+    expect(csv.text.trim().split('\r\n')).toHaveLength(made.body.estimate.lines.length + 1);
+    const html = await service.get(at, { accept: 'text/html' });
+    expect(html.text).toMatch(/^<!doctype html>/i);
+    const pdf = await service.get(at, { accept: 'application/pdf' });
+    expect(pdf.text.slice(0, 5)).toBe('%PDF-');
+    expect((await service.get(at, { accept: 'image/gif' })).status).toBe(406);
+  });
+
+  test('its drawings are listed and drawn as SVG', async () => {
+    const { body: { items } } = await service.get(`/v1/estimates/${made.body.id}/drawings`);
+    expect(items.length).toBeGreaterThan(0);
+    const drawing = await service.get(items[0].href);
+    expect(drawing.headers.get('content-type')).toMatch(/^image\/svg\+xml/);
+    expect(drawing.text).toContain('<svg');
+    expect((await service.get(`/v1/estimates/${made.body.id}/drawings/nothing`)).status).toBe(404);
+  });
+
+  test('the same Idempotency-Key and body give the same estimate, another body is refused', async () => {
+    const headers = { 'idempotency-key': '"a-key-for-one-estimate"' };
+    const first = await service.post('/v1/estimates', foredeck, headers);
+    const again = await service.post('/v1/estimates', foredeck, { 'idempotency-key': 'a-key-for-one-estimate' });
+    expect(again.status).toBe(201);
+    expect(again.text).toBe(first.text);
+    expect(again.headers.get('idempotency-replayed')).toBe('true');
+    const other = await service.post('/v1/estimates', { ...foredeck, title: 'Another' }, headers);
+    expect(other.status).toBe(422);
+    expect(other.body.errors[0].header).toBe('Idempotency-Key');
+    expect((await service.post('/v1/estimates', foredeck, { 'idempotency-key': '"' })).status).toBe(400);
+  });
+
+  test('a key that is still at work is refused with 409, and one estimate comes of five requests', async () => {
+    const before = (await service.get('/v1/estimates?limit=200')).body.items.length as number;
+    const answers = await Promise.all([1, 2, 3, 4, 5].map(() => service.post('/v1/estimates', foredeck, { 'idempotency-key': 'five-at-once' })));
+    const statuses = answers.map(({ status }) => status);
+    expect(statuses.every((status) => status === 201 || status === 409)).toBe(true);
+    expect(statuses).toContain(201);
+    expect(new Set(answers.filter(({ status }) => status === 201).map(({ body }) => body.id as string)).size).toBe(1);
+    expect((await service.get('/v1/estimates?limit=200')).body.items).toHaveLength(before + 1);
+  });
+
+  test('a list is read page by page without gap or repetition', async () => {
+    const seen: string[] = [];
+    let next: string | undefined = '/v1/estimates?limit=2';
+    while (next !== undefined) {
+      const page: Awaited<ReturnType<TestService['get']>> = await service.get(next);
+      seen.push(...page.body.items.map(({ id }: { id: string }) => id));
+      next = /<([^>]+)>; rel="next"/.exec(page.headers.get('link') ?? '')?.[1];
+    }
+    const all = (await service.get('/v1/estimates?limit=200')).body.items.map(({ id }: { id: string }) => id);
+    expect(seen).toEqual(all);
+    expect([...seen].sort().reverse()).toEqual(seen);
+    for (const query of ['limit=0', 'limit=1.5', 'cursor=nonsense', 'colour=red', 'limit=2&limit=3']) {
+      expect([query, (await service.get(`/v1/estimates?${query}`)).status]).toEqual([query, 400]);
+    }
+  });
+
+  test('a revision carries its reason, and the comparison says what changed', async () => {
+    const zones = (foredeck.zones as { outline: [number, number][] }[]).map((zone) => ({ ...zone, outline: zone.outline.map(([x, y]) => [x - (x - 1100) * -0.15, y * 1.15]) }));
+    const revised = await service.post(`/v1/estimates/${made.body.id}/revisions`, { reason: 'The deck was opened', record: { ...foredeck, zones } });
+    expect(revised.status).toBe(201);
+    expect(revised.body.revision).toEqual({ rootId: made.body.id, number: 1, reason: 'The deck was opened' });
+    const { body } = await service.get(`/v1/estimates/${revised.body.id}/comparison`);
+    expect(body.figures.map(({ code }: { code: string }) => code)).toContain('openedAreaM2');
+    const cents = (amount: string): number => Math.round(Number(amount) * 100);
+    expect(cents(body.total.after.amount) - cents(body.total.before.amount)).toBe(cents(body.total.difference.amount));
+    const list = await service.get(`/v1/estimates/${made.body.id}/revisions`);
+    expect(list.body.items.map(({ revision }: { revision: { number: number } }) => revision.number)).toEqual([0, 1]);
+    expect((await service.get(`/v1/estimates/${made.body.id}/comparison`)).status).toBe(404);
+    expect((await service.post(`/v1/estimates/${made.body.id}/revisions`, { reason: '', record: foredeck })).body.errors[0].pointer).toBe('/reason');
+  });
+
+  const panel = foredeck.panel as Record<string, unknown>;
+  const wrong: readonly (readonly [string, unknown, string])[] = [
+    ['an outline that crosses itself', { ...foredeck, panel: { ...panel, outline: [[0, 0], [1000, 1000], [1000, 0], [0, 1000]] } }, '/panel/outline'],
+    ['an outline without area', { ...foredeck, panel: { ...panel, outline: [[0, 0], [500, 0], [1000, 0]] } }, '/panel/outline'],
+    ['an outline of two points', { ...foredeck, panel: { ...panel, outline: [[0, 0], [500, 0]] } }, '/panel/outline'],
+    ['a zone outside the panel', { ...foredeck, zones: [{ id: 'Z1', outline: [[9000, 0], [9500, 0], [9500, 500]] }] }, '/zones/0/outline'],
+    ['a negative thickness', { ...foredeck, outerSkin: { thicknessMm: -3 } }, '/outerSkin/thicknessMm'],
+    ['a skin half a metre thick', { ...foredeck, outerSkin: { thicknessMm: 500 } }, '/outerSkin/thicknessMm'],
+    ['an unknown core', { ...foredeck, method: { core: 'core-of-cheese' } }, '/method/core'],
+    ['a thickness in kilograms', { ...foredeck, core: { thicknessMm: '3 kg' } }, '/core/thicknessMm'],
+    ['a decimal comma', { ...foredeck, core: { thicknessMm: '12,7' } }, '/core/thicknessMm'],
+    ['a point of three numbers', { ...foredeck, panel: { ...panel, outline: [[0, 0], [1, 2, 3], [500, 500]] } }, '/panel/outline/1'],
+    ['null where a value is needed', { ...foredeck, innerSkin: null }, '/innerSkin'],
+    ['a field nobody knows', { ...foredeck, panel: { ...panel, colour: 'white' } }, '/panel/colour'],
+    ['a polygon of 5,000 corners', { ...foredeck, panel: { ...panel, outline: Array.from({ length: 5000 }, (_, i) => [Math.round(1000 * Math.cos(i)), Math.round(1000 * Math.sin(i))]) } }, '/panel/outline'],
+    ['neither zones nor a survey', { ...foredeck, zones: undefined }, '/zones'],
+  ];
+
+  test.each(wrong)('%s is refused with its place', async (_, record, at) => {
+    const answer = await service.post('/v1/estimates', record);
+    expect(answer.status).toBe(422);
+    expect(answer.body.errors.map(({ pointer }: { pointer: string }) => pointer)).toContain(at);
+    expect((await service.get('/health/live')).status).toBe(200);
+  });
+
+  test('all faults are named at once', async () => {
+    const answer = await service.post('/v1/estimates', { core: { thicknessMm: 'thick' }, outerSkin: { thicknessMm: 0 }, zones: [{ id: 'a b' }], crew: { people: 1.5 } });
+    expect(answer.body.errors.map(({ pointer }: { pointer: string }) => pointer).sort()).toEqual([
+      '/core/thicknessMm', '/crew/people', '/innerSkin', '/outerSkin/thicknessMm', '/panel', '/zones/0/id', '/zones/0/outline',
+    ]);
+  });
+
+  test('ids that are none of ours are not found', async () => {
+    for (const id of ['7', '01a21240-7ff6-7f97-95a8-08c8d0b62aa3', "'; DROP TABLE estimate; --"]) {
+      expect((await service.get(`/v1/estimates/${encodeURIComponent(id)}`)).status).toBe(404);
+    }
+  });
+
+  test('a stranger is asked for a key', async () => {
+    for (const authorization of ['', 'Bearer kp_nobody-has-this-key-nobody-has-this-key', 'Basic dTpw', 'Bearer']) {
+      const answer = await service.get('/v1/estimates', { authorization });
+      expect(answer.status).toBe(401);
+      expect(answer.headers.get('www-authenticate')).toMatch(/^Bearer realm="kingplank"/);
+    }
+  });
+});
