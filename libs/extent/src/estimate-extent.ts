@@ -9,6 +9,7 @@ import type { ExtentRequest } from './extent-request.js';
 import { finding, roundTo, toWholeMm, type Finding } from './finding.js';
 import { areaDraws } from './map/area-draws.js';
 import { contourAt } from './map/contour.js';
+import { drawable } from './map/drawable.js';
 import { cutProbabilityFigure, mapAssumptions, settingProblems, settingsOf, type Settings } from './map/settings.js';
 import { mapOf, type SurveyMap } from './map/survey-map.js';
 import { problemsOf, readPanel, readZones, type ZoneOnPanel } from './panel-reading.js';
@@ -120,7 +121,7 @@ function contoursOf(map: SurveyMap, settings: Settings, panel: Region, cut: Regi
 
 const squareMetres = (region: Region): number => m2FromMm2(mm2(areaMm2(region)));
 
-const zonesFrom = (cut: Region): readonly ExtentZone[] => cut
+const zonesFrom = (cut: Region): readonly ExtentZone[] => drawable(cut)
   .map(({ outer, holes }) => ({ outline: outer, holes, areaM2: squareMetres([{ outer, holes }]) }))
   .sort((one, other) => other.areaM2 - one.areaM2)
   .map((zone, index) => ({ id: `mapped-${index + 1}`, ...zone }));

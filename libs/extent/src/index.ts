@@ -3,6 +3,7 @@ export type { Finding, FindingCode } from './finding.js';
 export {
   estimateExtent, type Extent, type ExtentFigures, type ExtentZone, type ProbabilityContour, type ProbabilityMap,
 } from './estimate-extent.js';
+export { extentAndOpenings, type ExtentAndOpenings, type ExtentAndOpeningsRequest } from './extent-and-openings.js';
 export type { ExtentRequest, MapSettings } from './extent-request.js';
 export { BRACKET_MM, extentMultipliers, triangularQuantile, type ExtentMultiplier } from './evidence-grade.js';
 export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';

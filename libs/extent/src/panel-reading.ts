@@ -4,9 +4,9 @@ import { m2FromMm2, mm2 } from '#lib/units';
 import { finding, roundTo, type Finding } from './finding.js';
 import type { PanelShape, SupportShape, ZoneShape } from './openings/request.js';
 
-const MOST_HOLES = 40;
-const MOST_SUPPORTS = 60;
-const MOST_ZONES = 40;
+const MOST_HOLES = 100;
+const MOST_SUPPORTS = 100;
+const MOST_ZONES = 50;
 
 /** The panel as a region; a hole that swallows it is refused. */
 export function readPanel(panel: PanelShape, at: string): Outcome<Region> {

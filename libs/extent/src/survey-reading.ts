@@ -21,14 +21,14 @@ function readingProblems(reading: Reading, at: string): readonly Problem[] {
   const place = problemsOf(readPoint(reading.at, `${at}/at`));
   switch (reading.kind) {
     case 'sounding': return [...place, ...choiceProblem(reading.sound, `${at}/sound`, ['sharp', 'dull', 'void'])];
-    case 'moisture': return [...place, ...rangeProblem(reading.value, `${at}/value`, { from: -1000, upTo: 1000, unit: 'on the meter’s scale' })];
+    case 'moisture': return [...place, ...rangeProblem(reading.value, `${at}/value`, { from: -10_000, upTo: 10_000, unit: 'on the meter’s scale' })];
     case 'plug': return [
       ...place,
       ...choiceProblem(reading.condition, `${at}/condition`, ['dry-sound', 'damp-sound', 'wet-bonded', 'rotten', 'debonded-dry']),
-      ...rangeProblem(reading.moisturePercent, `${at}/moisturePercent`, { from: 0, upTo: 400, unit: '%' }),
-      ...rangeProblem(reading.outerSkinMm, `${at}/outerSkinMm`, { from: 0.3, upTo: 40, unit: 'mm' }),
-      ...rangeProblem(reading.innerSkinMm, `${at}/innerSkinMm`, { from: 0.3, upTo: 40, unit: 'mm' }),
-      ...rangeProblem(reading.coreMm, `${at}/coreMm`, { from: 1, upTo: 120, unit: 'mm' }),
+      ...rangeProblem(reading.moisturePercent, `${at}/moisturePercent`, { from: 0, upTo: 1000, unit: '%' }),
+      ...rangeProblem(reading.outerSkinMm, `${at}/outerSkinMm`, { from: 0.1, upTo: 60, unit: 'mm' }),
+      ...rangeProblem(reading.innerSkinMm, `${at}/innerSkinMm`, { from: 0.1, upTo: 60, unit: 'mm' }),
+      ...rangeProblem(reading.coreMm, `${at}/coreMm`, { from: 1, upTo: 200, unit: 'mm' }),
     ];
     default: return [problem('not-one-of', `${at}/kind`, { value: String(kindOf(reading)), choices: 'sounding, moisture, plug' })];
   }
@@ -46,7 +46,7 @@ function meterProblems({ readings, meter }: Survey, at: string): readonly Proble
     return [problem('missing', `${at}/meter`, { expected: 'the reading of the same meter on sound, dry deck of the same build, and the reading it gives on soaked core' })];
   }
   const { dryReference, wetReference } = meter;
-  const range = { from: -1000, upTo: 1000, unit: 'on the meter’s scale' };
+  const range = { from: -10_000, upTo: 10_000, unit: 'on the meter’s scale' };
   const problems = [...rangeProblem(dryReference, `${at}/meter/dryReference`, range), ...rangeProblem(wetReference, `${at}/meter/wetReference`, range)];
   if (problems.length > 0 || dryReference !== wetReference) return problems;
   return [problem('contradiction', `${at}/meter/wetReference`, { other: `${at}/meter/dryReference`, why: 'a meter that reads the same on dry and on soaked deck tells nothing' })];

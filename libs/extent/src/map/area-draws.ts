@@ -21,7 +21,7 @@ export function areaDraws({ parts }: Mixture, lattice: Lattice, { draws, seed }:
   const areas = lattice.nodes.map(({ areaMm2 }) => areaMm2);
   const drawn = parts.flatMap(({ posterior }, part) => {
     const next = posterior.sampler(seed + part);
-    return Array.from({ length: counts[part] }, () => badArea(next(), areas));
+    return Array.from({ length: Math.ceil(counts[part] / 2) }, () => next().map((field) => badArea(field, areas))).flat().slice(0, counts[part]);
   });
   return Float64Array.from(drawn);
 }

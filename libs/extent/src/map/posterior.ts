@@ -27,7 +27,8 @@ export interface Posterior {
   readonly chance: Float64Array;
   /** The Gaussian that stands for each reading; a good start for a field of another range. */
   readonly sites: Sites;
-  readonly sampler: (seed: number) => () => Float64Array;
+  /** Draws of the whole field in pairs that lie opposite each other about the mean. */
+  readonly sampler: (seed: number) => () => readonly [Float64Array, Float64Array];
 }
 
 /** exp(pull f - weight f^2 / 2) for each reading, f being the field's height there. */
@@ -240,8 +241,8 @@ interface Samplable {
   readonly factor: Banded;
 }
 
-/** Draws of the whole field, wholly decided by the seed. */
-function samplerOf({ mean, scale, levelShare, levelPrecision, factor }: Samplable, seed: number): () => Float64Array {
+/** Wholly decided by the seed; opposite pairs make the mean of the draws exact for half the work. */
+function samplerOf({ mean, scale, levelShare, levelPrecision, factor }: Samplable, seed: number): () => readonly [Float64Array, Float64Array] {
   const random = randomStream(seed);
   const noise = new Float64Array(mean.length);
   const own = new Float64Array(2);
@@ -250,6 +251,7 @@ function samplerOf({ mean, scale, levelShare, levelPrecision, factor }: Samplabl
     fillNormal(own, random);
     solveUpper(factor, noise);
     const level = own[0] / Math.sqrt(levelPrecision);
-    return mean.map((value, node) => value + noise[node] / scale[node] + level * levelShare[node]);
+    const away = noise.map((value, node) => value / scale[node] + level * levelShare[node]);
+    return [mean.map((value, node) => value + away[node]), mean.map((value, node) => value - away[node])];
   };
 }

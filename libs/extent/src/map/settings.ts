@@ -37,7 +37,7 @@ const judgement: Cite = { source: 'FROM-MEMORY', note: 'judgement; no published 
 
 export const USUAL_BAD_SHARE = 0.25;
 export const LEVEL_SD = 0.7;
-export const USUAL_DRAWS = 600;
+export const USUAL_DRAWS = 500;
 export const USUAL_SEED = 20_011;
 export const USUAL_CONTOURS: readonly number[] = [0.1, 0.5, 0.9];
 

@@ -24,9 +24,9 @@ export function readOpeningRequest(request: OpeningRequest): Outcome<ReadRequest
 }
 
 const thicknessProblems = ({ outerSkin, innerSkin, core }: OpeningRequest): readonly Problem[] => [
-  ...rangeProblem(outerSkin.thicknessMm, '/outerSkin/thicknessMm', { from: 0.3, upTo: 40, unit: 'mm' }),
-  ...rangeProblem(innerSkin.thicknessMm, '/innerSkin/thicknessMm', { from: 0.3, upTo: 40, unit: 'mm' }),
-  ...rangeProblem(core.thicknessMm, '/core/thicknessMm', { from: 2, upTo: 120, unit: 'mm' }),
+  ...rangeProblem(outerSkin.thicknessMm, '/outerSkin/thicknessMm', { from: 0.1, upTo: 60, unit: 'mm' }),
+  ...rangeProblem(innerSkin.thicknessMm, '/innerSkin/thicknessMm', { from: 0.1, upTo: 60, unit: 'mm' }),
+  ...rangeProblem(core.thicknessMm, '/core/thicknessMm', { from: 1, upTo: 200, unit: 'mm' }),
 ];
 
 function fittingProblems(fittings: readonly FittingOnDeck[]): readonly Problem[] {
@@ -38,7 +38,7 @@ function fittingProblems(fittings: readonly FittingOnDeck[]): readonly Problem[]
       ...(fittingKinds.includes(kind) ? [] : [problem('not-one-of', `${here}/kind`, { value: kind, choices: fittingKinds.join(', ') })]),
       ...problemsOf(readPoint(at, `${here}/at`)),
       ...rangeProblem(holes, `${here}/holes`, { from: 0, upTo: 200, unit: 'holes' }),
-      ...rangeProblem(baseMm, `${here}/baseMm`, { from: 1, upTo: 2000, unit: 'mm' }),
+      ...rangeProblem(baseMm, `${here}/baseMm`, { from: 1, upTo: 3000, unit: 'mm' }),
     ];
   });
 }
