@@ -27,7 +27,7 @@ export type { Missing, OldSkinReport, Schedule, SchedulePly, ScheduleSearch, Ski
 export { compareStacks, searchStacks, type SearchEffort, type Stack, type StackSearch } from './stack-search.js';
 export { arrange, type Arrangement, type PanelRatios } from './stack-order.js';
 export { EQUAL, type StackOption, type StackPanel, type StackProblem, type StackTarget } from './stack-problem.js';
-export { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
+export { diagnose, type Constraint, type ConstraintReport, type Diagnosis } from './stack-diagnosis.js';
 export { formulas } from './formulas.js';
 export { checkScarf, scarfPeel, scarfRatio, scarfShear, taperWidth, type ScarfCheck, type ScarfCheckRequest } from './scarf.js';
 export { closingPlies, pliesToFill, type ClosingCheck, type ClosingPlies, type ClosingPly, type ClosingRequest } from './closing-plies.js';

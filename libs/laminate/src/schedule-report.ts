@@ -6,7 +6,7 @@ import { layupFigures, type LayupFigures } from './layup-figures.js';
 import type { Assumption } from './old-skin.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './schedule-search.js';
 import { measureSkin, pulls, type SkinMeasure } from './skin.js';
-import { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
+import { diagnose, type Constraint, type ConstraintReport, type Diagnosis } from './stack-diagnosis.js';
 import type { SearchEffort, Stack, StackSearch } from './stack-search.js';
 
 export interface ScheduleSearch {
@@ -82,6 +82,9 @@ export interface Missing {
   /** Constraints that no stack meets, whatever else it misses. */
   readonly metByNone: readonly Constraint[];
   readonly words: readonly string[];
+  readonly examined: number;
+  /** False when only a part of the stacks was looked at for this; that none will do is proven all the same. */
+  readonly isComplete: boolean;
 }
 
 const theory: Cite = { source: 'JONES-1999', clause: 'chapter 4' };
@@ -224,14 +227,14 @@ function lostTo(first: Stack, stack: Stack, priced: boolean): NonNullable<Schedu
   return { by: 'nothing', difference: 0, words: 'equal in price, mass and plies; listed second by catalogue order' };
 }
 
-function missingFrom(reports: readonly ConstraintReport[]): Missing {
+function missingFrom({ reports, examined, isComplete }: Diagnosis): Missing {
   const metByNone = reports.filter(({ metBy, constraint }) => metBy === 0 && constraint !== 'order').map(({ constraint }) => constraint);
   const alone = reports.filter(({ soleObstacleOf }) => soleObstacleOf > 0);
   const words = [
     ...reports.filter(({ constraint }) => metByNone.includes(constraint)).map((report) => `no stack meets: ${wordsOf(report.constraint)}; the best reaches ${percent(report.bestRatio)} of it`),
     ...alone.map(nearMiss),
   ];
-  return { reports, metByNone, words: words.length > 0 ? words : ['every stack misses two or more of the demands at once: offer stiffer or thinner fabrics, or allow more difference of level'] };
+  return { reports, metByNone, examined, isComplete, words: words.length > 0 ? words : ['every stack misses two or more of the demands at once: offer stiffer or thinner fabrics, or allow more difference of level'] };
 }
 
 const percent = (ratio: number): string => `${(100 * ratio).toFixed(1)} %`;

@@ -1,5 +1,6 @@
-import { measureMembrane, type Membrane } from './skin.js';
-import { arrange } from './stack-order.js';
+import { invertSymmetric } from './compliance.js';
+import { membraneStrength } from './skin.js';
+import { hasOrder } from './stack-order.js';
 import { reaches, type StackProblem } from './stack-problem.js';
 
 export const constraints = [
@@ -32,83 +33,119 @@ interface Walk {
   readonly problem: StackProblem;
   readonly tally: Tally;
   readonly counts: Int32Array;
+  readonly kindCounts: Int32Array;
   readonly a: Float64Array;
+  readonly inverse: Float64Array;
+  readonly ratios: Float64Array;
+  kinds: number;
   examined: number;
 }
 
-/** How much thicker than flush the diagnosis looks, so that it can say what a little room would do. */
-export const LOOK_BEYOND_MM = 3;
+export interface Diagnosis {
+  readonly reports: readonly ConstraintReport[];
+  readonly examined: number;
+  /** False when there were more stacks than are looked at. */
+  readonly isComplete: boolean;
+}
 
-/** Looks at every stack without cutting and counts, constraint by constraint, what is met and what stands alone in the way. */
-export function diagnose(problem: StackProblem): readonly ConstraintReport[] {
+/** How much thicker than flush the diagnosis looks, so that it can say what a little room would do. */
+export const LOOK_BEYOND_MM = 2;
+
+/** A quarter of a second's worth. */
+const MOST_EXAMINED = 150_000;
+
+/** Looks at stacks without cutting and counts, constraint by constraint, what is met and what stands alone in the way. */
+export function diagnose(problem: StackProblem): Diagnosis {
   const tally: Tally = { metBy: zeros(), best: zeros(), sole: zeros(), nearest: zeros() };
-  const walk: Walk = { problem, tally, counts: new Int32Array(problem.options.length), a: new Float64Array(6), examined: 0 };
-  step(walk, 0, { plies: 0, thicknessMm: 0 });
-  return constraints.map((constraint, i) => ({
-    constraint, metBy: tally.metBy[i], bestRatio: tally.best[i], soleObstacleOf: tally.sole[i],
-    ...(tally.nearest[i] > 0 ? { nearestRatio: tally.nearest[i] } : {}),
-  }));
+  const kinds = 1 + Math.max(...problem.options.map(({ kind }) => kind));
+  const walk: Walk = {
+    problem, tally, counts: new Int32Array(problem.options.length), kindCounts: new Int32Array(kinds),
+    a: new Float64Array(6), inverse: new Float64Array(6), ratios: zeros(), kinds: 0, examined: 0,
+  };
+  step(walk, 0, 0, 0);
+  return {
+    examined: walk.examined, isComplete: walk.examined < MOST_EXAMINED,
+    reports: constraints.map((constraint, i) => ({
+      constraint, metBy: tally.metBy[i], bestRatio: tally.best[i], soleObstacleOf: tally.sole[i],
+      ...(tally.nearest[i] > 0 ? { nearestRatio: tally.nearest[i] } : {}),
+    })),
+  };
 }
 
 const zeros = (): Float64Array => new Float64Array(constraints.length);
 
-function step(walk: Walk, from: number, so: { readonly plies: number; readonly thicknessMm: number }): void {
-  const { problem: { options, mostPlies, thickestMm } } = walk;
-  for (let i = from; i < options.length; i += 1) {
-    const thicknessMm = so.thicknessMm + options[i].membrane.thicknessMm;
-    if (thicknessMm > thickestMm + LOOK_BEYOND_MM) continue;
+/** One kind more than allowed is looked at, so that the answer can say whether it would help. */
+function step(walk: Walk, from: number, plies: number, thicknessMm: number): void {
+  const { problem: { options, mostPlies, thickestMm, mostKinds } } = walk;
+  for (let i = from; i < options.length && walk.examined < MOST_EXAMINED; i += 1) {
+    const thicker = thicknessMm + options[i].membrane.thicknessMm;
+    const isNewKind = walk.kindCounts[options[i].kind] === 0;
+    if (thicker > thickestMm + LOOK_BEYOND_MM || (isNewKind && walk.kinds > mostKinds)) continue;
     change(walk, i, 1);
-    count(walk, thicknessMm);
-    if (so.plies + 1 < mostPlies) step(walk, i, { plies: so.plies + 1, thicknessMm });
+    count(walk, thicker);
+    if (plies + 1 < mostPlies) step(walk, i, plies + 1, thicker);
     change(walk, i, -1);
   }
 }
 
 function change(walk: Walk, i: number, sign: 1 | -1): void {
+  const { kind, membrane: { aNPerMm } } = walk.problem.options[i];
   walk.counts[i] += sign;
-  const { aNPerMm } = walk.problem.options[i].membrane;
+  const before = walk.kindCounts[kind];
+  walk.kindCounts[kind] += sign;
+  if (before === 0 || walk.kindCounts[kind] === 0) walk.kinds += sign;
   for (let j = 0; j < 6; j += 1) walk.a[j] += sign * aNPerMm[j];
 }
 
 function count(walk: Walk, thicknessMm: number): void {
-  const { problem, tally } = walk;
-  const membrane: Membrane = {
-    thicknessMm, aNPerMm: walk.a, hasLimits: true,
-    layers: problem.options.flatMap(({ membrane: { layers } }, i) => (walk.counts[i] > 0 ? layers : [])),
-  };
-  const measure = measureMembrane(membrane);
+  const { problem, ratios, inverse } = walk;
   const { target } = problem;
-  const kinds = new Set(problem.options.flatMap(({ kind }, i) => (walk.counts[i] > 0 ? [kind] : []))).size;
-  const ratios = [
-    problem.thickestMm / thicknessMm, problem.thinnestMm > 0 ? thicknessMm / problem.thinnestMm : 1,
-    measure.alongNPerMm / target.alongNPerMm, measure.acrossNPerMm / target.acrossNPerMm,
-    target.shearNPerMm > 0 ? measure.shearNPerMm / target.shearNPerMm : 1,
-    ...measure.strengthNPerMm.map((strength, pull) => strength / target.strengthNPerMm[pull]),
-    problem.mostKinds / kinds,
-  ];
-  tallyUp(tally, ratios, () => hasOrder(walk, measure));
+  walk.examined += 1;
+  invertSymmetric(walk.a, inverse);
+  ratios[0] = problem.thickestMm / thicknessMm;
+  ratios[1] = problem.thinnestMm > 0 ? thicknessMm / problem.thinnestMm : 1;
+  ratios[2] = 1 / (inverse[0] * target.alongNPerMm);
+  ratios[3] = 1 / (inverse[3] * target.acrossNPerMm);
+  ratios[4] = target.shearNPerMm > 0 ? 1 / (inverse[5] * target.shearNPerMm) : 1;
+  for (let pull = 0; pull < 4; pull += 1) ratios[5 + pull] = stackStrength(walk.problem, walk, pull) / target.strengthNPerMm[pull];
+  ratios[9] = problem.mostKinds / walk.kinds;
+  tallyUp(walk);
 }
 
-function tallyUp(tally: Tally, ratios: readonly number[], order: () => boolean): void {
-  const failed = ratios.flatMap((ratio, i) => {
-    tally.best[i] = Math.max(tally.best[i], ratio);
-    if (reaches(ratio, 1)) tally.metBy[i] += 1;
-    return reaches(ratio, 1) ? [] : [i];
-  });
-  const last = constraints.length - 1;
-  const isOrdered = failed.length <= 1 && order();
-  if (isOrdered) {
-    tally.metBy[last] += 1;
-    tally.best[last] = 1;
+/** Force per width at which the first of the plies counted breaks; `inverse` is that of their A. */
+export function stackStrength({ options }: StackProblem, { counts, inverse }: { readonly counts: Int32Array; readonly inverse: Float64Array }, pull: number): number {
+  let least = Number.MAX_VALUE;
+  for (let i = 0; i < counts.length; i += 1) {
+    if (counts[i] > 0) least = Math.min(least, membraneStrength(inverse, options[i].membrane.layers, pull));
   }
-  if (failed.length === 1 && isOrdered) {
-    tally.sole[failed[0]] += 1;
-    tally.nearest[failed[0]] = Math.max(tally.nearest[failed[0]], ratios[failed[0]]);
-  }
-  if (failed.length === 0 && !isOrdered) tally.sole[last] += 1;
+  return least;
 }
 
-function hasOrder({ problem, counts }: Walk, measure: ReturnType<typeof measureMembrane>): boolean {
-  const [t1, c1, t2, c2] = measure.strengthNPerMm;
-  return arrange(problem, counts, [Math.min(t1, c1) / measure.alongNPerMm, Math.min(t2, c2) / measure.acrossNPerMm]) !== undefined;
+const ORDER = constraints.length - 1;
+
+function tallyUp(walk: Walk): void {
+  const { tally, ratios } = walk;
+  let failed = -1;
+  let failures = 0;
+  for (let i = 0; i < ORDER; i += 1) {
+    tally.best[i] = Math.max(tally.best[i], ratios[i]);
+    const isMet = reaches(ratios[i], 1);
+    tally.metBy[i] += isMet ? 1 : 0;
+    failures += isMet ? 0 : 1;
+    if (!isMet) failed = i;
+  }
+  if (failures > 1) return;
+  const isOrdered = canBeOrdered(walk);
+  tally.metBy[ORDER] += isOrdered ? 1 : 0;
+  tally.best[ORDER] = Math.max(tally.best[ORDER], isOrdered ? 1 : 0);
+  if (failures === 0) tally.sole[ORDER] += isOrdered ? 0 : 1;
+  else if (isOrdered) {
+    tally.sole[failed] += 1;
+    tally.nearest[failed] = Math.max(tally.nearest[failed], ratios[failed]);
+  }
+}
+
+function canBeOrdered({ problem, counts, ratios, inverse }: Walk): boolean {
+  const force = (pull: number): number => ratios[5 + pull] * problem.target.strengthNPerMm[pull];
+  return hasOrder(problem, counts, [Math.min(force(0), force(1)) * inverse[0], Math.min(force(2), force(3)) * inverse[3]]);
 }

@@ -19,6 +19,10 @@ interface Ordering {
   readonly limitStrain: readonly [number, number];
   readonly counts: Int32Array;
   readonly order: number[];
+  /** Options in the order they are tried from the core outwards, the least dense first. */
+  readonly tried: readonly number[];
+  /** Whether any order will do. */
+  readonly isFirstEnough: boolean;
   best?: { readonly arrangement: Arrangement; readonly score: readonly number[] };
 }
 
@@ -29,16 +33,38 @@ interface Ordering {
  * the panel the outer ply that prints least wins, then the stiffest panel, or heavy plies inside where no panel is given.
  */
 export function arrange(problem: StackProblem, counts: Int32Array, limitStrain: readonly [number, number]): Arrangement | undefined {
-  if (!mayReachBending(problem, counts)) return undefined;
-  const ordering: Ordering = { problem, limitStrain, counts: counts.slice(), order: [] };
+  return bestOrder(problem, counts, limitStrain, false);
+}
+
+/** Whether any order of the plies meets what `arrange` asks. */
+export const hasOrder = (problem: StackProblem, counts: Int32Array, limitStrain: readonly [number, number]): boolean =>
+  bestOrder(problem, counts, limitStrain, true) !== undefined;
+
+function bestOrder(problem: StackProblem, counts: Int32Array, limitStrain: readonly [number, number], isFirstEnough: boolean): Arrangement | undefined {
+  if (!hasEnds(problem, counts) || !mayReachBending(problem, counts)) return undefined;
+  const tried = [...new Set(densestOutermost(problem.options, counts, 0))];
+  const ordering: Ordering = { problem, limitStrain, counts: counts.slice(), order: [], tried, isFirstEnough };
   extend(ordering, counts.reduce((sum, count) => sum + count, 0));
   return ordering.best?.arrangement;
+}
+
+/** A ply for the core and a ply for the outside, which may be one only where the stack is one ply. */
+function hasEnds({ options, worstPrintThrough }: StackProblem, counts: Int32Array): boolean {
+  let inner = false;
+  let outer = false;
+  for (let i = 0; i < counts.length; i += 1) {
+    if (counts[i] === 0) continue;
+    inner ||= options[i].suitsAgainstCore;
+    outer ||= options[i].printThrough <= worstPrintThrough;
+  }
+  return inner && outer;
 }
 
 function extend(ordering: Ordering, left: number): void {
   if (left === 0) return weigh(ordering);
   const { options, worstPrintThrough } = ordering.problem;
-  for (let i = 0; i < options.length; i += 1) {
+  for (const i of ordering.tried) {
+    if (ordering.isFirstEnough && ordering.best !== undefined) return;
     if (ordering.counts[i] === 0) continue;
     if (ordering.order.length === 0 && !options[i].suitsAgainstCore) continue;
     if (left === 1 && options[i].printThrough > worstPrintThrough) continue;

@@ -1,5 +1,5 @@
 import { invertSymmetric } from './compliance.js';
-import { membraneStrength } from './skin.js';
+import { stackStrength } from './stack-diagnosis.js';
 import { arrange, type Arrangement } from './stack-order.js';
 import { EQUAL, reaches, type StackOption, type StackProblem } from './stack-problem.js';
 
@@ -211,19 +211,11 @@ function consider(state: State, depth: number): void {
   invertSymmetric(a.subarray(6 * depth, 6 * depth + 6), inverse);
   const isStiff = reaches(1 / inverse[0], target.alongNPerMm) && reaches(1 / inverse[3], target.acrossNPerMm) && reaches(1 / inverse[5], target.shearNPerMm);
   if (!isStiff) return;
-  const strengths = [0, 1, 2, 3].map((pull) => strengthOf(state, pull));
+  const strengths = [0, 1, 2, 3].map((pull) => stackStrength(problem, state, pull));
   if (!strengths.every((strength, pull) => reaches(strength, target.strengthNPerMm[pull]))) return;
   const limitStrain = [Math.min(strengths[0], strengths[1]) * inverse[0], Math.min(strengths[2], strengths[3]) * inverse[3]] as const;
   const arrangement = arrange(problem, state.counts, limitStrain);
   if (arrangement !== undefined) keep(state, depth, arrangement);
-}
-
-function strengthOf({ problem, counts, inverse }: State, pull: number): number {
-  let least = Number.MAX_VALUE;
-  for (let i = 0; i < counts.length; i += 1) {
-    if (counts[i] > 0) least = Math.min(least, membraneStrength(inverse, problem.options[i].membrane.layers, pull));
-  }
-  return least;
 }
 
 function isBetterThanKept(state: State, depth: number): boolean {
