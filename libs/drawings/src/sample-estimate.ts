@@ -64,8 +64,8 @@ export const sampleEstimate = (size: SampleSize): Estimate => ({
     { code: 'sensitiser', severity: 'caution', text: 'Epoxy resins and hardeners can sensitise the skin: no contact, no solvent on skin.', because: 'Epoxy is used.', source: 'COMMON-PRACTICE' },
   ],
   assumptions: [
-    { at: '/conditions/temperatureC', meaning: 'temperature of the deck', value: '18 °C', because: 'Not stated.', source: 'COMMON-PRACTICE' },
-    { at: '/method/taperRatio', meaning: 'taper ratio', value: '12', because: 'Usual for glass decks.', source: 'COMMON-PRACTICE' },
+    { of: 'record', at: '/conditions/temperatureC', meaning: 'temperature of the deck', value: '18 °C', because: 'Not stated.', source: 'COMMON-PRACTICE' },
+    { of: 'record', at: '/method/taperRatio', meaning: 'taper ratio', value: '12', because: 'Usual for glass decks.', source: 'COMMON-PRACTICE' },
   ],
   limits: ['The lining was not removed.', 'No core samples were taken forward of the windlass.'],
   provenance: { engineVersion: '0.1.0', edition: '2026-1', catalogueHash: 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855', seed: 1, priceList: 'list-eu-2026', labourRates: 'rates-eu-2026' },
@@ -134,9 +134,9 @@ const processOf = (): Estimate['process'] => ({
 const linesOf = (size: SampleSize): Estimate['lines'] => Array.from({ length: size.lines }, (_, index) => ({
   code: `L${String(index + 1).padStart(3, '0')}`, section: 'core', title: lengthened(titles[index % titles.length], size), kind: index % 10 < 6 ? 'material' : 'labour', partOrLabour: index % 10 < 6 ? 'part' : 'labour',
   causeClass: index % 7 === 0 ? 'sudden' : 'pre-existing', unit: index % 10 < 6 ? 'kg' : 'h', netQuantity: 1.25 + index, wasteQuantity: 0.225, purchaseQuantity: 1.475 + index,
-  unitPrice: eur('31.80'), pricedPer: index % 10 < 6 ? 'kg' : 'h', pricedQuantity: `${1 + index}.475`, amount: eur(`${46 + index * 31}.${String((index * 17) % 100).padStart(2, '0')}`),
+  unitPrice: eur('31.80'), isAveragePrice: false, packs: [], pricedQuantity: `${1 + index}.475`, amount: eur(`${46 + index * 31}.${String((index * 17) % 100).padStart(2, '0')}`),
   amountRange: { low: eur('40.00'), high: eur('80.00') }, depreciable: index % 10 < 6, taxGroup: 'standard',
-  ...(index % 10 === 0 ? { packs: [{ sku: 'RS-5', name: 'Resin, 5 kg', count: 1, contentQuantity: 5 }] } : {}),
+  ...(index % 10 === 0 ? { packs: [{ sku: 'RS-5', name: 'Resin, 5 kg', supplier: 'Invented chandlery', count: 1, price: eur('46.00') }] } : {}),
 }));
 
 const totalsOf = (): Estimate['totals'] => ({

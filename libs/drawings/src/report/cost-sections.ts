@@ -60,14 +60,14 @@ function lineTable({ estimate: { lines }, reader }: ReportRequest): Block {
         word(cost.causes, line.causeClass), word(cost.partOrLabour, line.partOrLabour)),
       note: [
         cost.netOf(quantityText(reader, line.netQuantity, line.unit), quantityText(reader, line.wasteQuantity, line.unit)),
-        ...(line.packs ?? []).map(({ name, count }) => `${upTo(reader, count, 0)} × ${name}`),
+        ...line.packs.map(({ name, count }) => `${upTo(reader, count, 0)} × ${name}`),
       ].join('; '),
     })));
 }
 
 /** How the amount comes about: what it was priced with, times the price. */
-const priceText = ({ pricedQuantity, unitPrice, pricedPer }: EstimateLine, reader: Reader): string =>
-  reader.words.cost.priced(upTo(reader, Number(pricedQuantity), 6), moneyText(reader, unitPrice), unitName(pricedPer, reader));
+const priceText = ({ pricedQuantity, unitPrice, unit }: EstimateLine, reader: Reader): string =>
+  reader.words.cost.priced(upTo(reader, Number(pricedQuantity), 6), moneyText(reader, unitPrice), unitName(unit, reader));
 
 const cautionOrder = { danger: 0, warning: 1, caution: 2 } as const;
 
@@ -86,7 +86,7 @@ export function assumptionSection({ estimate: { assumptions }, reader }: ReportR
   return flow('assumptions', 1, sections.assumptions, [
     paragraph(said.lead),
     table(sections.assumptions, [wide(columns.assumption, 2), wide(columns.value), wide(columns.because, 3), narrow(columns.source)],
-      assumptions.map(({ at, meaning, value, because, source }) => ({ ...row(meaning, value, because, source), note: at }))),
+      assumptions.map(({ of, at, meaning, value, because, source }) => ({ ...row(meaning, value, because, source), note: of === 'record' ? at : `${of} ${at}` }))),
   ]);
 }
 

@@ -2,7 +2,9 @@ import type { MoneyJson } from '#lib/money';
 import type { MoneyRange, Range } from '#lib/estimate';
 import { fixed, upTo, type Reader } from '../reader.js';
 
+/** Formats are costly to make and hold no state, so each is made once. */
 const formats = new Map<string, Intl.NumberFormat>();
+const dateFormats = new Map<string, Intl.DateTimeFormat>();
 
 /** An amount with its currency code, as many decimals as the amount itself has. */
 export function moneyText(reader: Reader, { amount, currency }: MoneyJson): string {
@@ -30,7 +32,9 @@ export const daysText = (reader: Reader, days: number): string => `${upTo(reader
 export function dateText(reader: Reader, iso: string): string {
   const instant = new Date(iso);
   if (Number.isNaN(instant.getTime())) return iso;
-  return new Intl.DateTimeFormat(reader.locale, { dateStyle: 'long', timeZone: 'UTC' }).format(instant);
+  const known = dateFormats.get(reader.locale) ?? new Intl.DateTimeFormat(reader.locale, { dateStyle: 'long', timeZone: 'UTC' });
+  dateFormats.set(reader.locale, known);
+  return known.format(instant);
 }
 
 const unitNames: Readonly<Record<string, string>> = { m2: 'm²', m3: 'm³', mm2: 'mm²', degC: '°C', '1': '', 'N.mm': 'N·mm', 'N.mm/mm': 'N·mm/mm', 'g/m2': 'g/m²', 'kg/m2': 'kg/m²', 'N/mm2': 'N/mm²', 'kg/m3': 'kg/m³', 'kN/m2': 'kN/m²' };

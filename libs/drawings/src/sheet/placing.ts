@@ -39,8 +39,7 @@ export function labelRoom(within: Box): LabelRoom {
     return true;
   };
   const place = (wish: LabelWish): readonly Mark[] => {
-    const free = candidates(wish).filter((mark) => isFree(grown(textBox(mark), AIR_MM)));
-    const best = free.slice(0, 40).find((mark) => isClear(textBox(mark))) ?? free[0];
+    const best = firstGood(candidates(wish), isFree, isClear);
     if (best === undefined) return [];
     claim(best);
     return [...leaderTo(best, wish), best];
@@ -58,6 +57,18 @@ export function labelRoom(within: Box): LabelRoom {
   };
 }
 
+/** The first free place that no line crosses, else the first free one. */
+function firstGood(spots: Iterable<TextMark>, isFree: (box: Box) => boolean, isClear: (box: Box) => boolean): TextMark | undefined {
+  let fallback: TextMark | undefined;
+  for (const spot of spots) {
+    const box = textBox(spot);
+    if (!isFree(grown(box, AIR_MM))) continue;
+    if (isClear(box)) return spot;
+    fallback ??= spot;
+  }
+  return fallback;
+}
+
 const compass: readonly (readonly [number, number])[] = [[1, 0], [0.7, -0.7], [0.7, 0.7], [0, -1], [0, 1], [-1, 0], [-0.7, -0.7], [-0.7, 0.7]];
 const reaches = [0, 2, 4, 7, 11, 16, 22, 30, 40];
 
@@ -65,14 +76,15 @@ const reaches = [0, 2, 4, 7, 11, 16, 22, 30, 40];
 const nearReaches = [0, 0.8];
 
 /** Where the label could stand, nearest first. */
-function candidates({ at, content, style, clearMm, leader }: LabelWish): readonly TextMark[] {
-  const centred = clearMm === 0 ? [centredText(at, content, style)] : [];
-  return [...centred, ...(leader ? reaches : nearReaches).flatMap((reach) => compass.map(([dx, dy]) => {
+function* candidates({ at, content, style, clearMm, leader }: LabelWish): Generator<TextMark> {
+  if (clearMm === 0) yield centredText(at, content, style);
+  for (const reach of leader ? reaches : nearReaches) {
     const away = Math.max(clearMm, 0.8) + reach;
-    const anchor = dx > 0.1 ? 'start' : dx < -0.1 ? 'end' : 'middle';
-    const spot: Point = [at[0] + dx * away, at[1] + dy * away];
-    return besidePoint(spot, content, { ...style, anchor, turned: false }, dy);
-  }))];
+    for (const [dx, dy] of compass) {
+      const anchor = dx > 0.1 ? 'start' : dx < -0.1 ? 'end' : 'middle';
+      yield besidePoint([at[0] + dx * away, at[1] + dy * away], content, { ...style, anchor, turned: false }, dy);
+    }
+  }
 }
 
 function besidePoint(spot: Point, content: string, style: Partial<TextStyle>, dy: number): TextMark {
