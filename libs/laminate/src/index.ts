@@ -19,7 +19,7 @@ export { firstPlyFailure, progressiveFailure, type Degradation, type PlyFailure,
 export { laminate, MOST_PLIES, type LaminateAnswer, type LaminateRequest, type PlyAnswer } from './laminate.js';
 export { layupOf, resinConstantsOf, type LaidPly, type Layup, type LayupRequest } from './layup.js';
 export { layupFigures, type LayupFigures, type LayupSource } from './layup-figures.js';
-export { membraneOf, membraneStrength, measureSkin, pulls, type Membrane, type Pull, type SkinMeasure } from './skin.js';
+export { measureMembrane, measureSkin, membraneOf, membraneStrength, pulls, type Membrane, type Pull, type SkinMeasure } from './skin.js';
 export { guessedMatShare, type Assumption, type OldPly, type OldSkin } from './old-skin.js';
 export type { CoreLayer, FabricOffer, PanelBelow, ScheduleLimits, ScheduleRequest } from './schedule-request.js';
 export { searchSchedules, type LeftOut } from './schedule-search.js';

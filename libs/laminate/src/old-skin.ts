@@ -23,12 +23,15 @@ export interface OldSkin {
   readonly resin?: ResinConstants;
 }
 
-export interface OldSkinMeasure {
+export interface SkinBuild {
   readonly measure: SkinMeasure;
   readonly plies: readonly LaidPly[];
+}
+
+export interface OldSkinMeasure extends SkinBuild {
   /** Where the plies were guessed: the same thickness as its weakest and strongest likely build. */
-  readonly low?: SkinMeasure;
-  readonly high?: SkinMeasure;
+  readonly low?: SkinBuild;
+  readonly high?: SkinBuild;
   readonly assumptions: readonly Assumption[];
 }
 
@@ -77,11 +80,12 @@ function guessed(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
   const { resin, assumptions } = oldResinOf(old);
   const faults = (['mat', 'woven'] as const).flatMap((layup) => methodFaults(method, { layup, fibreMassFraction: psiOf(layup), resin }));
   if (faults.length > 0) return refusal(...below('/oldSkin', faults));
-  const build = (matShare: number): readonly LaidPly[] => guessedPlies(old.thicknessMm, matShare, { resin, method });
-  const plies = build(guessedMatShare.likely);
+  const build = (matShare: number): SkinBuild => {
+    const plies = guessedPlies(old.thicknessMm, matShare, { resin, method });
+    return { measure: measureSkin(plies), plies };
+  };
   return success({
-    measure: measureSkin(plies), plies,
-    low: measureSkin(build(guessedMatShare.weakest)), high: measureSkin(build(guessedMatShare.strongest)),
+    ...build(guessedMatShare.likely), low: build(guessedMatShare.weakest), high: build(guessedMatShare.strongest),
     assumptions: [...assumptions, {
       at: '/oldSkin/plies',
       words: 'the plies of the old skin are guessed from its thickness: half the glass mat and half woven roving; the spread runs from all mat to three tenths mat. Its age does not enter: no source ties builds to years',

@@ -118,7 +118,7 @@ const panelAssumption = ({ request: { panel } }: PreparedSearch): readonly Assum
   : [{ at: '/panel/newCore', words: 'the new core is taken as thick and as stiff as the old', cite: practice }];
 
 function oldReport({ request, old, target }: PreparedSearch): OldSkinReport {
-  const spread = old.low === undefined || old.high === undefined ? {} : { alongLowNPerMm: old.low.alongNPerMm, alongHighNPerMm: old.high.alongNPerMm };
+  const spread = old.low === undefined || old.high === undefined ? {} : { alongLowNPerMm: old.low.measure.alongNPerMm, alongHighNPerMm: old.high.measure.alongNPerMm };
   return {
     thicknessMm: request.oldSkin.thicknessMm, alongNPerMm: target.alongNPerMm, acrossNPerMm: target.acrossNPerMm,
     shearNPerMm: target.shearNPerMm, strengthNPerMm: target.strengthNPerMm, isGuessed: request.oldSkin.plies === undefined, ...spread,

@@ -2,7 +2,7 @@ import { below, pointer, problem, refusal, success, type Outcome, type Problem }
 import type { PlyMethod } from './ply-method.js';
 import { findPlyMethod } from './ply-properties.js';
 import { layupOf, type Layup } from './layup.js';
-import { measureOldSkin, type OldSkinMeasure } from './old-skin.js';
+import { measureOldSkin, type OldSkinMeasure, type SkinBuild } from './old-skin.js';
 import { emptyStrip, neutralHeight, stripBending, withLayer, type StripSums } from './sandwich-strip.js';
 import { scheduleFaults, settle, type CoreLayer, type FabricOffer, type PanelBelow, type ScheduleRequest, type SettledRequest } from './schedule-request.js';
 import { scheduleReport, type ScheduleSearch } from './schedule-report.js';
@@ -86,7 +86,8 @@ type Preparation = Omit<PreparedSearch, 'problem' | 'target'>;
 
 function prepare(preparation: Preparation): PreparedSearch {
   const { request, settled, old, offers } = preparation;
-  const target = request.restore === 'strongest' ? old.high ?? old.measure : old.measure;
+  const build = request.restore === 'strongest' ? old.high ?? old : old;
+  const target = build.measure;
   const { thicknessMm } = request.oldSkin;
   const steps = Math.floor(settled.taperRatio * thicknessMm / settled.smallestStepMm);
   const { panel } = request;
@@ -96,7 +97,7 @@ function prepare(preparation: Preparation): PreparedSearch {
       alongNPerMm: target.alongNPerMm, acrossNPerMm: target.acrossNPerMm,
       shearNPerMm: request.restoreShear === true ? target.shearNPerMm : 0, strengthNPerMm: target.strengthNPerMm,
     },
-    ...(panel === undefined ? {} : { panel: stackPanel(panel, request, target) }),
+    ...(panel === undefined ? {} : { panel: stackPanel(panel, request, build) }),
     thinnestMm: Math.max(0, thicknessMm - settled.lowUpToMm), thickestMm: thicknessMm + settled.proudUpToMm,
     mostPlies: Math.max(1, Math.min(settled.mostPlies, steps)), mostKinds: settled.mostKinds,
     worstPrintThrough: settled.worstPrintThrough, keep: 3,
@@ -113,9 +114,9 @@ function optionOf({ offer, offerIndex, layup }: LaidOffer, { fabrics }: Schedule
   };
 }
 
-function stackPanel(panel: PanelBelow, { oldSkin }: ScheduleRequest, target: SkinMeasure): StackPanel {
+function stackPanel(panel: PanelBelow, { oldSkin }: ScheduleRequest, build: SkinBuild): StackPanel {
   const newCore = panel.newCore ?? panel.core;
-  const [along, across] = [0, 1].map((side) => oldPanel(panel, { side, target, oldThicknessMm: oldSkin.thicknessMm }));
+  const [along, across] = [0, 1].map((side) => oldPanel(panel, { side, build, oldThicknessMm: oldSkin.thicknessMm }));
   return {
     base: [baseStrip(panel, newCore, 'alongNPerMm'), baseStrip(panel, newCore, 'acrossNPerMm')],
     coreFaceMm: panel.otherSkin.thicknessMm + newCore.thicknessMm,
@@ -130,16 +131,21 @@ function baseStrip({ otherSkin }: PanelBelow, core: CoreLayer, key: 'alongNPerMm
 
 interface OldSide {
   readonly side: number;
-  readonly target: SkinMeasure;
+  readonly build: SkinBuild;
   readonly oldThicknessMm: number;
 }
 
-/** The panel as it was: the old skin spread evenly over its measured thickness. */
-function oldPanel(panel: PanelBelow, { side, target, oldThicknessMm }: OldSide): { readonly bending: number; readonly moment: number } {
+/** The panel as it was: the old plies in their places, stretched evenly to the thickness that was measured. */
+function oldPanel(panel: PanelBelow, { side, build: { measure, plies }, oldThicknessMm }: OldSide): { readonly bending: number; readonly moment: number } {
   const key = side === 0 ? 'alongNPerMm' : 'acrossNPerMm';
-  const face = panel.otherSkin.thicknessMm + panel.core.thicknessMm;
-  const sums = withLayer(baseStrip(panel, panel.core, key), target.aNPerMm[side === 0 ? 0 : 3], face, oldThicknessMm);
+  let top = panel.otherSkin.thicknessMm + panel.core.thicknessMm;
+  let sums = baseStrip(panel, panel.core, key);
+  for (const ply of plies) {
+    const thicknessMm = ply.thicknessMm * oldThicknessMm / measure.thicknessMm;
+    sums = withLayer(sums, membraneOf([ply]).aNPerMm[side === 0 ? 0 : 3], top, thicknessMm);
+    top += thicknessMm;
+  }
   const bending = stripBending(sums);
-  const strength = Math.min(target.strengthNPerMm[2 * side], target.strengthNPerMm[2 * side + 1]);
-  return { bending, moment: momentCapacity(bending, strength / target[key], face + oldThicknessMm - neutralHeight(sums)) };
+  const strength = Math.min(measure.strengthNPerMm[2 * side], measure.strengthNPerMm[2 * side + 1]);
+  return { bending, moment: momentCapacity(bending, strength / measure[key], top - neutralHeight(sums)) };
 }
