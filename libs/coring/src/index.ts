@@ -1,1 +1,14 @@
-export {};
+import { bendRadius, bondResin, camberGap, coreMass, flushness, kerfVolume, stackHeight, wasteShare, waterLeaving } from './stack/formulas.js';
+
+export { planStack, type StackCheck, type StackLayer, type StackPlan } from './stack/plan-stack.js';
+export type { StackChoice } from './stack/choices.js';
+export type { CamberPlan } from './stack/camber.js';
+export type { CamberRequest, OldCoreRequest, StackRequest, StackRules } from './stack/request.js';
+export { cutMosaic, type CorePiece, type Mosaic, type MosaicFinding } from './mosaic/cut-mosaic.js';
+export type { MosaicRequest, MosaicRules, OpeningToFill } from './mosaic/request.js';
+export type { Entry } from './mosaic/slide.js';
+export { coreBill, type CoreBill, type CoreCut, type CutCoreSheet } from './bill/core-bill.js';
+export type { CoreBillRequest, OwnOffcut, SheetOnSale } from './bill/request.js';
+export type { SheetUse } from './bill/waste.js';
+
+export const formulas = [stackHeight, flushness, kerfVolume, bendRadius, camberGap, coreMass, waterLeaving, bondResin, wasteShare];

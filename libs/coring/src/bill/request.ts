@@ -1,0 +1,47 @@
+import type { Point } from '#lib/geometry';
+import type { CoreSheet } from '#lib/catalogue';
+import type { MosaicRules, OpeningToFill } from '../mosaic/request.js';
+import type { CamberRequest, OldCoreRequest, StackRules } from '../stack/request.js';
+
+/** Everything from openings to sheets. */
+export interface CoreBillRequest {
+  readonly openings: readonly OpeningToFill[];
+  readonly supports?: readonly { readonly from: Point; readonly to: Point }[];
+  readonly cavityMm: number;
+  readonly core: CoreSheet;
+  readonly wantedMm?: number;
+  readonly form?: 'plain' | 'scored';
+  readonly camber?: CamberRequest;
+  readonly oldCore?: OldCoreRequest;
+  /** Direction of the grain on the deck; it lies along the length of the sheet. */
+  readonly grainDeg?: number;
+  readonly stackRules?: StackRules;
+  readonly mosaicRules?: MosaicRules;
+  /** What can be bought; the material's own formats at a cost by area when absent. */
+  readonly sheets?: readonly SheetOnSale[];
+  /** The customer's own pieces of the same core. */
+  readonly offcuts?: readonly OwnOffcut[];
+  readonly kerfMm?: number;
+  readonly edgeTrimMm?: number;
+  /** An offcut narrower than this is thrown away. */
+  readonly keepFromMm?: number;
+  readonly seed?: number;
+  /** Thousands of pairs looked at for each thickness. */
+  readonly workUnits?: number;
+}
+
+export interface SheetOnSale {
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  /** In any one currency: costs are only compared. Cut fees of half and quarter sheets belong in it. */
+  readonly cost: number;
+  readonly available?: number;
+}
+
+export interface OwnOffcut {
+  readonly id: string;
+  readonly outline: readonly Point[];
+  readonly holes?: readonly (readonly Point[])[];
+  readonly thicknessMm: number;
+  readonly form?: 'plain' | 'scored';
+}
