@@ -22,7 +22,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
       core: core.section, laminate: laminate.section,
       panel: panelSection(work.panel, bayOf(job)), checks,
       process: { ...processSection(job, work.process, work.press), calendar: { workingDays: daysOf(work), tasks: [] } },
-      sections: sectionsSection(cost.rollUp), lines: linesSection(cost.rollUp, pricing.purchases), totals: cost.totals,
+      sections: sectionsSection(cost.rollUp), lines: linesSection(cost.rollUp, pricing.needs), totals: cost.totals,
       cautions: work.panel.cautions, assumptions: assumptionsIn(work), limits: limitsOf(work),
       provenance: {
         engineVersion, edition: job.catalogue.edition, catalogueHash: job.catalogue.hash, seed: job.record.pricing?.seed ?? DEFAULT_SEED,
@@ -97,7 +97,7 @@ function assumptionFrom({ origin, meaning, value, unit }: Figure, of: string): r
 /** What nobody looked at, and what the figures therefore cannot say. */
 function limitsOf({ job, extent, pricing, panel }: WorkedJob): readonly string[] {
   const hasPlugs = job.record.survey?.readings.some(({ kind }) => kind === 'plug') === true;
-  const unpriced = pricing.purchases.filter(({ choices }) => choices.length === 0).map(({ need }) => need.title);
+  const unpriced = pricing.needs.filter(({ id }) => pricing.missing.includes(id)).map(({ title }) => title);
   return [
     'The inside of the deck was not seen: the extent is judged from above, and may grow when the deck is opened.',
     ...(hasPlugs ? [] : ['No core sample is recorded: take one in each zone before the deck is cut.']),

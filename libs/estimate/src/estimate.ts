@@ -333,13 +333,15 @@ export interface EstimateLine {
   readonly netQuantity: number;
   readonly wasteQuantity: number;
   readonly purchaseQuantity: number;
-  /** Whole packs bought, when the quantity is sold in packs. */
-  readonly packs?: readonly { readonly sku: string; readonly name: string; readonly count: number; readonly contentQuantity: number }[];
-  /** What `unitPrice` is for: `pack`, `h`, `m2`, `day`, `job`. */
-  readonly pricedPer: string;
-  /** What it was multiplied with, as an exact decimal. */
+  /** Least and most that may be needed, waste counted; absent for services. */
+  readonly range?: { readonly low: number; readonly high: number };
+  /** What was multiplied, as an exact decimal. */
   readonly pricedQuantity: string;
+  /** Whole packs bought; empty for services. The amount is their count times their price. */
+  readonly packs: readonly { readonly sku: string; readonly name: string; readonly supplier: string; readonly count: number; readonly price: MoneyJson }[];
   readonly unitPrice: MoneyJson;
+  /** True where packs were priced and `unitPrice` is their price over their content. */
+  readonly isAveragePrice: boolean;
   readonly amount: MoneyJson;
   /** Least and most of the amount at the recorded extent. */
   readonly amountRange: { readonly low: MoneyJson; readonly high: MoneyJson };

@@ -1,46 +1,53 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
-import { labourLines, rollUp, yardLines, type CostRollUp, type LineRequest, type RollUpRequest } from '#lib/costing';
+import { labourLines, packLines, rollUp, yardLines, type CostRollUp, type LineRequest, type PackLines, type RollUpRequest } from '#lib/costing';
 import { productOf, type Figure } from '#lib/provenance';
 import type { ResinDemand } from '#lib/process';
 import { takeOff, type Need } from '#lib/takeoff';
 import type { CauseClass } from './defect-record.js';
 import type { LabourWork } from './labour-stage.js';
 import { consumableDriversOf, consumableFlagsOf, needsOf } from './needs.js';
-import { purchaseLines, purchasesOf, type Purchase } from './purchasing.js';
 import type { ResinContext } from './resin-steps.js';
 
 export interface PricingWork {
+  /** Every need with what is bought for it. */
   readonly needs: readonly Need[];
-  readonly purchases: readonly Purchase[];
   readonly lines: readonly LineRequest[];
+  /** Needs that nothing on the price list covers. */
+  readonly missing: readonly string[];
   readonly assumptions: readonly Figure[];
 }
 
-/** Goods, services and untaxed: the codes every set of labour rates carries. */
+/** Goods and services: the tax groups that every set of labour rates carries. */
 export const taxGroups = { goods: 'parts', services: 'labour' } as const;
 
 /** Every priced line of the job, before loadings. */
 export function pricedWork(context: ResinContext, demand: ResinDemand, labour: LabourWork): Outcome<PricingWork> {
-  const consumables = [...materialsOf(context.job.catalogue, 'consumable'), ...materialsOf(context.job.catalogue, 'safety'), ...materialsOf(context.job.catalogue, 'fastener')];
+  const { job } = context;
+  const consumables = [...materialsOf(job.catalogue, 'consumable'), ...materialsOf(job.catalogue, 'safety'), ...materialsOf(job.catalogue, 'fastener')];
   const taken = takeOff({
     items: needsOf(context, demand), consumables,
     drivers: consumableDriversOf(context, labour.likelyH, demand.totals.totalL), flags: consumableFlagsOf(context),
   });
-  return andThen(taken, ({ needs, assumptions }) => {
-    const purchases = purchasesOf(needs, context.job.priceList);
-    return mapValue(linesFor(context, purchases, labour), (lines) => ({ needs, purchases, lines, assumptions }));
-  });
+  return andThen(taken, ({ needs, assumptions }) =>
+    andThen(partsFor(context, needs, demand), (parts) =>
+      mapValue(servicesFor(context, labour), (services) => ({
+        needs: parts.needs, lines: [...services, ...parts.lines], missing: parts.missing, assumptions,
+      }))));
 }
 
-function linesFor({ job, quantities }: ResinContext, purchases: readonly Purchase[], labour: LabourWork): Outcome<readonly LineRequest[]> {
-  const { labourRates: rates, priceList } = job;
-  const causeClass = causeOf(job.record.cause?.causeClass);
-  const services = { rates, taxGroup: taxGroups.services, causeClass };
+/** The cheapest whole packs, freight counted; resin and hardener are bought in their ratio. */
+const partsFor = ({ job }: ResinContext, needs: readonly Need[], demand: ResinDemand): Outcome<PackLines> =>
+  packLines({
+    needs, priceList: job.priceList, taxGroup: taxGroups.goods, causeClass: causeOf(job.record.cause?.causeClass),
+    matches: [{ resin: demand.resin, hardener: demand.hardener, massRatio: demand.partsByMass / 100 }],
+  });
+
+function servicesFor({ job, quantities }: ResinContext, labour: LabourWork): Outcome<readonly LineRequest[]> {
+  const services = { rates: job.labourRates, taxGroup: taxGroups.services, causeClass: causeOf(job.record.cause?.causeClass) };
   const worked = labour.operations.map(({ driverFigure, ...operation }) => ({ ...operation, driverAmount: driverFigure }));
   return mapValue(labourLines(worked, services), (lines) => [
     ...lines,
-    ...purchaseLines(purchases, { priceList, causeClass, taxGroup: taxGroups.goods }),
     ...yardLines({ shelter: job.shelter.value, days: yardDays(labour), labourH: labour.likelyH, openedM2: quantities.openedM2 }, services),
   ]);
 }
