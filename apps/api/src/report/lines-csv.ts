@@ -14,7 +14,6 @@ const columns: readonly (readonly [string, (line: EstimateLine) => string | numb
   ['wasteQuantity', ({ wasteQuantity }) => wasteQuantity],
   ['purchaseQuantity', ({ purchaseQuantity }) => purchaseQuantity],
   ['pricedQuantity', ({ pricedQuantity }) => pricedQuantity],
-  ['pricedPer', ({ pricedPer }) => pricedPer],
   ['unitPrice', ({ unitPrice }) => unitPrice.amount],
   ['amount', ({ amount }) => amount.amount],
   ['amountLow', ({ amountRange }) => amountRange.low.amount],
@@ -22,7 +21,7 @@ const columns: readonly (readonly [string, (line: EstimateLine) => string | numb
   ['currency', ({ amount }) => amount.currency],
   ['depreciable', ({ depreciable }) => String(depreciable)],
   ['taxGroup', ({ taxGroup }) => taxGroup],
-  ['packs', ({ packs }) => (packs ?? []).map(({ sku, count }) => `${count} x ${sku}`).join('; ')],
+  ['packs', ({ packs }) => packs.map(({ sku, count }) => `${count} x ${sku}`).join('; ')],
 ];
 
 /**
