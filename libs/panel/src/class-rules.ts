@@ -47,7 +47,7 @@ export const lrPanelDeflection = defineFormula({
     aspect,
     bending: { symbol: 'D_s', unit: 'N.mm', meaning: 'bending stiffness per unit width, of a beam', above: 0 },
     poisson: { symbol: 'nu', unit: '1', meaning: "Poisson's ratio of the skins", from: 0, below: 1 },
-    shear: { symbol: 'S', unit: 'N/mm', meaning: 'shear stiffness per unit width', above: 0 },
+    shear: { symbol: 'G t_c', unit: 'N/mm', meaning: 'shear modulus times core thickness, as the rule has it', above: 0 },
   },
   output: { symbol: 'delta', unit: 'mm', meaning: 'deflection' },
   evaluate: ({ pressure, shortSideMm: b, aspect: r, bending, poisson, shear }) => {
@@ -55,7 +55,7 @@ export const lrPanelDeflection = defineFormula({
     const shearShare = r <= 3 ? 1.2 - 0.6 / r : 1;
     return mm(((pressure * b * b) / 8000) * ((b * b * (1 - poisson ** 2) * bendingShare) / (48 * bending) + shearShare / shear));
   },
-  worked: [{ at: 'by hand: 156.25 (250000 x 0.91/(48 x 4853625) + 1/531.5875)', given: { pressure: 5, shortSideMm: 500, aspect: 4, bending: 4853625, poisson: 0.3, shear: 531.5875 }, printed: '0.4465' }],
+  worked: [{ at: 'by hand: 156.25 (250000 x 0.91/(48 x 4853625) + 1/460)', given: { pressure: 5, shortSideMm: 500, aspect: 3, bending: 4853625, poisson: 0.3, shear: 460 }, printed: '0.49225' }],
 });
 
 /** By hand at a knife edge: k = 1; 50 x 700^2/12e5 = 20.4167 N.m per cm, which is 2041.67 N.mm per mm. */

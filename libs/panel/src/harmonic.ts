@@ -23,61 +23,58 @@ export interface Harmonic {
 
 const SEPARATION = 1e-4;
 
-type Quadratic = readonly [number, number, number];
-
 /**
  * Source: [ZENKERT-1995] sandwich plates by first-order shear theory; the partial fractions are [PANEL-DERIVED].
  * Worked: test/reference/cases/panel-plates.ts
  */
 export function harmonicOf(stiffness: PlateStiffness, beta: number): Harmonic {
-  const { numerators, cubic } = rationalAnswer(stiffness, beta);
+  const numerators = new Float64Array(3 * FIELD_COUNT);
+  const cubic = rationalAnswer(stiffness, beta, numerators);
   const roots = separated(rootsOf(cubic));
   const residues = new Float64Array(3 * FIELD_COUNT * 2);
   const waves = new Float64Array(6);
   for (let k = 0; k < 3; k += 1) {
-    const [re, im] = squareRoot(roots[2 * k], roots[2 * k + 1]);
-    waves[2 * k] = re;
-    waves[2 * k + 1] = im;
-    numerators.forEach((numerator, field) => {
-      const [resRe, resIm] = residueAt(numerator, cubic[3], roots, k);
-      residues[2 * (k * FIELD_COUNT + field)] = resRe;
-      residues[2 * (k * FIELD_COUNT + field) + 1] = resIm;
-    });
+    putSquareRoot(waves, roots, k);
+    putResidues(residues, numerators, { leading: cubic[3], roots, k });
   }
   return { beta, roots, waves, residues };
 }
 
-/** Numerators (degree 2) and common denominator (degree 3) in p, written without differences of nearly equal numbers. */
-function rationalAnswer({ d11, d12, d22, d66, sx, sy }: PlateStiffness, beta: number): {
-  readonly numerators: readonly Quadratic[]; readonly cubic: readonly [number, number, number, number];
-} {
+/**
+ * Numerators (degree 2, three coefficients a field) and common denominator (degree 3) in p, written without differences of
+ * nearly equal numbers.
+ */
+function rationalAnswer({ d11, d12, d22, d66, sx, sy }: PlateStiffness, beta: number, into: Float64Array): Cubic {
   const b2 = beta * beta;
   const e = (d12 + d66) * beta;
   const a0 = sx + d66 * b2;
   const c0 = sy + d22 * b2;
-  const deflection: Quadratic = [a0 * c0, d11 * c0 + a0 * d66 - e * e, d11 * d66];
-  const slopeX: Quadratic = [sx * c0 - e * sy * beta, sx * d66, 0];
-  const slopeY: Quadratic = [sy * beta * a0, sy * beta * d11 - e * sx, 0];
-  const shearX: Quadratic = [
-    sx * (d66 * b2 * c0 + e * sy * beta), sx * (d11 * c0 + d66 * d66 * b2 - e * e), sx * d11 * d66,
-  ];
-  const shearY: Quadratic = [
-    sy * beta * a0 * d22 * b2, sy * (beta * (d66 * a0 + d11 * d22 * b2 - e * e) + e * sx), sy * beta * d11 * d66,
-  ];
-  const cubic = [
-    beta * shearY[0], shearX[0] + beta * shearY[1], shearX[1] + beta * shearY[2], shearX[2],
-  ] as const;
-  const moment = (alongX: number, alongY: number): Quadratic => [
-    alongY * beta * slopeY[0], alongX * slopeX[0] + alongY * beta * slopeY[1], alongX * slopeX[1],
-  ];
-  const twist: Quadratic = [
-    -d66 * (beta * slopeX[0] + slopeY[0]), -d66 * (beta * slopeX[1] + slopeY[1]), 0,
-  ];
-  return { numerators: [deflection, moment(d11, d12), moment(d12, d22), twist, shearX, shearY, slopeX, slopeY], cubic };
+  const slopeX0 = sx * c0 - e * sy * beta;
+  const slopeX1 = sx * d66;
+  const slopeY0 = sy * beta * a0;
+  const slopeY1 = sy * beta * d11 - e * sx;
+  const shearX0 = sx * (d66 * b2 * c0 + e * sy * beta);
+  const shearX1 = sx * (d11 * c0 + d66 * d66 * b2 - e * e);
+  const shearY1 = sy * (beta * (d66 * a0 + d11 * d22 * b2 - e * e) + e * sx);
+  put(into, 0, a0 * c0, d11 * c0 + a0 * d66 - e * e, d11 * d66);
+  put(into, 1, d12 * beta * slopeY0, d11 * slopeX0 + d12 * beta * slopeY1, d11 * slopeX1);
+  put(into, 2, d22 * beta * slopeY0, d12 * slopeX0 + d22 * beta * slopeY1, d12 * slopeX1);
+  put(into, 3, -d66 * (beta * slopeX0 + slopeY0), -d66 * (beta * slopeX1 + slopeY1), 0);
+  put(into, 4, shearX0, shearX1, sx * d11 * d66);
+  put(into, 5, sy * beta * a0 * d22 * b2, shearY1, sy * beta * d11 * d66);
+  put(into, 6, slopeX0, slopeX1, 0);
+  put(into, 7, slopeY0, slopeY1, 0);
+  return [beta * sy * beta * a0 * d22 * b2, shearX0 + beta * shearY1, shearX1 + beta * sy * beta * d11 * d66, sx * d11 * d66];
+}
+
+type Cubic = readonly [number, number, number, number];
+
+function put(into: Float64Array, field: number, ...coefficients: readonly [number, number, number]): void {
+  into.set(coefficients, 3 * field);
 }
 
 /** Roots s = -p of c0 + c1 p + c2 p^2 + c3 p^3, as (re, im) pairs. */
-function rootsOf(cubic: readonly [number, number, number, number]): Float64Array {
+function rootsOf(cubic: Cubic): Float64Array {
   const [c0, c1, c2, c3] = cubic;
   const b = c2 / c3;
   const c = c1 / c3;
@@ -148,28 +145,42 @@ function moveApart(roots: Float64Array, i: number, j: number): void {
   roots[2 * j + 1] = im;
 }
 
-/** Numerator at p = -s over the derivative of the denominator there. */
-function residueAt(numerator: Quadratic, leading: number, roots: Float64Array, k: number): readonly [number, number] {
+interface RootAt {
+  readonly leading: number;
+  readonly roots: Float64Array;
+  readonly k: number;
+}
+
+/** Each numerator at p = -s over the derivative of the denominator there. */
+function putResidues(into: Float64Array, numerators: Float64Array, { leading, roots, k }: RootAt): void {
   const sRe = roots[2 * k];
   const sIm = roots[2 * k + 1];
-  const [n0, n1, n2] = numerator;
-  const topRe = n0 - n1 * sRe + n2 * (sRe * sRe - sIm * sIm);
-  const topIm = -n1 * sIm + 2 * n2 * sRe * sIm;
-  const i = (k + 1) % 3;
-  const j = (k + 2) % 3;
-  const aRe = roots[2 * i] - sRe;
-  const aIm = roots[2 * i + 1] - sIm;
-  const bRe = roots[2 * j] - sRe;
-  const bIm = roots[2 * j + 1] - sIm;
+  const i = 2 * ((k + 1) % 3);
+  const j = 2 * ((k + 2) % 3);
+  const aRe = roots[i] - sRe;
+  const aIm = roots[i + 1] - sIm;
+  const bRe = roots[j] - sRe;
+  const bIm = roots[j + 1] - sIm;
   const downRe = leading * (aRe * bRe - aIm * bIm);
   const downIm = leading * (aRe * bIm + aIm * bRe);
   const size = downRe * downRe + downIm * downIm;
-  return [(topRe * downRe + topIm * downIm) / size, (topIm * downRe - topRe * downIm) / size];
+  const squareRe = sRe * sRe - sIm * sIm;
+  const squareIm = 2 * sRe * sIm;
+  for (let field = 0; field < FIELD_COUNT; field += 1) {
+    const n1 = numerators[3 * field + 1];
+    const n2 = numerators[3 * field + 2];
+    const topRe = numerators[3 * field] - n1 * sRe + n2 * squareRe;
+    const topIm = n2 * squareIm - n1 * sIm;
+    const at = 2 * (k * FIELD_COUNT + field);
+    into[at] = (topRe * downRe + topIm * downIm) / size;
+    into[at + 1] = (topIm * downRe - topRe * downIm) / size;
+  }
 }
 
-function squareRoot(re: number, im: number): readonly [number, number] {
+function putSquareRoot(into: Float64Array, roots: Float64Array, k: number): void {
+  const re = roots[2 * k];
+  const im = roots[2 * k + 1];
   const size = Math.hypot(re, im);
-  const real = Math.sqrt(Math.max(0, (size + re) / 2));
-  const imaginary = Math.sign(im) * Math.sqrt(Math.max(0, (size - re) / 2));
-  return [real, imaginary];
+  into[2 * k] = Math.sqrt(Math.max(0, (size + re) / 2));
+  into[2 * k + 1] = Math.sign(im) * Math.sqrt(Math.max(0, (size - re) / 2));
 }

@@ -1,6 +1,7 @@
 import { andThen, success, type Outcome, refusal } from '#lib/kernel';
 import { faultsOfSkin, numberFaults } from './panel-faults.js';
-import { plateModel, type EdgeFixing } from './plate-answer.js';
+import { isLarge, largeDeflection } from './large-deflection.js';
+import { plateModel, type EdgeFixing, type PlateAnswer } from './plate-answer.js';
 import { skinPlate } from './sandwich-section.js';
 import type { SkinValues } from './states.js';
 import type { PlateStiffness } from './plate.js';
@@ -20,9 +21,13 @@ export interface OpenSkinRequest {
 }
 
 export interface OpenSkinAnswer {
+  /** With the pull of the skin between held edges, where the sag is large. */
   readonly clampSagMm: number;
   readonly clampStressMPa: number;
+  /** Plate bending alone. */
+  readonly linearClampSagMm: number;
   readonly personSagMm: number;
+  /** Plate bending alone: an upper bound where the sag is large. */
   readonly personStressMPa: number;
   readonly usableStressMPa: number;
   /** Sag over half the skin: the plate theory then overstates it, and the skin pulls at its edges. */
@@ -30,8 +35,8 @@ export interface OpenSkinAnswer {
   readonly propsNeeded: boolean;
   /** Spacing of props in both directions that keeps sag and stress within bounds under the clamp load. */
   readonly propSpacingMm: number;
-  /** The same for a person who kneels or steps on it. */
-  readonly propSpacingForPersonMm: number;
+  /** The same for a person who kneels or steps on it; absent when no spacing between props makes that safe. */
+  readonly propSpacingForPersonMm?: number;
   readonly advice: readonly string[];
 }
 
@@ -54,27 +59,30 @@ export function openSkin(request: OpenSkinRequest): Outcome<OpenSkinAnswer> {
 export function openSkinAnswer(request: OpenSkinRequest): OpenSkinAnswer {
   const { skin, lengthXMm, widthYMm, edges, personN, heelRadiusMm } = request;
   const { stiffness, face } = skinPlate(skin);
-  const size = { lengthXMm, widthYMm };
-  const model = plateModel(stiffness, size, { xStart: edges, xEnd: edges, yStart: edges, yEnd: edges });
+  const model = plateModel(stiffness, { lengthXMm, widthYMm }, { xStart: edges, xEnd: edges, yStart: edges, yEnd: edges });
   const side = Math.min(heelRadiusMm * Math.sqrt(Math.PI), lengthXMm, widthYMm);
   const clamp = model.answerTo({ pressureMPa: request.clampPressureKPa / KPA_PER_MPA, x1Mm: 0, x2Mm: lengthXMm, y1Mm: 0, y2Mm: widthYMm });
   const person = model.answerTo({
     pressureMPa: personN / (side * side), x1Mm: (lengthXMm - side) / 2, x2Mm: (lengthXMm + side) / 2, y1Mm: (widthYMm - side) / 2, y2Mm: (widthYMm + side) / 2,
   });
-  const stress = ({ spots }: typeof clamp): number => Math.max(...spots.flatMap(({ fields: { mx, my } }) => [
+  const stress = ({ spots }: PlateAnswer): number => Math.max(...spots.flatMap(({ fields: { mx, my } }) => [
     Math.abs(face.xx * mx + face.xy * my), Math.abs(face.yx * mx + face.yy * my),
   ]));
   const usableStressMPa = request.skinShare * Math.min(skin.tensileStrengthMPa, skin.compressiveStrengthMPa, skin.tensileStrengthYMPa ?? Infinity, skin.compressiveStrengthYMPa ?? Infinity);
+  const clampSag = largeDeflection(skin, { lengthXMm, widthYMm }, clamp.deflectionMm);
   const answer = {
-    clampSagMm: clamp.deflectionMm, clampStressMPa: stress(clamp), personSagMm: person.deflectionMm, personStressMPa: stress(person), usableStressMPa,
+    clampSagMm: clampSag.deflectionMm, clampStressMPa: stress(clamp) * clampSag.bendingShare + clampSag.membraneStressMPa,
+    linearClampSagMm: clamp.deflectionMm,
+    personSagMm: largeDeflection(skin, { lengthXMm, widthYMm }, person.deflectionMm).deflectionMm, personStressMPa: stress(person), usableStressMPa,
   };
   const propsNeeded = answer.clampSagMm > request.allowedSagMm || answer.clampStressMPa > usableStressMPa;
+  const forPerson = spacingUnderPerson(request, stiffness, usableStressMPa);
   return {
     ...answer, propsNeeded,
-    isLargeDeflection: Math.max(answer.clampSagMm, answer.personSagMm) > skin.thicknessMm / 2,
+    isLargeDeflection: isLarge(skin, Math.max(clamp.deflectionMm, person.deflectionMm)),
     propSpacingMm: spacingUnderPressure(request, stiffness, usableStressMPa),
-    propSpacingForPersonMm: spacingUnderPerson(request, stiffness, usableStressMPa),
-    advice: adviceFor(request, answer, propsNeeded),
+    ...(forPerson === undefined ? {} : { propSpacingForPersonMm: forPerson }),
+    advice: adviceFor(request, { ...answer, linearPersonSagMm: person.deflectionMm }, propsNeeded),
   };
 }
 
@@ -93,10 +101,11 @@ function spacingUnderPressure({ clampPressureKPa, allowedSagMm, skin }: OpenSkin
 }
 
 /** Square bay with a foot at its middle: deflection 0.0116 P s^2/D and Roark's centre stress with nu 0.3. */
-function spacingUnderPerson({ personN, heelRadiusMm, allowedSagMm, skin }: OpenSkinRequest, { d11, d22 }: PlateStiffness, usableMPa: number): number {
+function spacingUnderPerson({ personN, heelRadiusMm, allowedSagMm, skin }: OpenSkinRequest, { d11, d22 }: PlateStiffness, usableMPa: number): number | undefined {
   const bySag = Math.sqrt((allowedSagMm * Math.min(d11, d22)) / (SQUARE_POINT_DEFLECTION * personN));
   const byStress = (Math.PI * heelRadiusMm * Math.exp(((2 * Math.PI * skin.thicknessMm ** 2 * usableMPa) / (3 * personN) - SQUARE_BETA) / 1.3)) / 2;
-  return Math.min(bySag, Math.max(2 * heelRadiusMm, byStress));
+  const spacing = Math.min(bySag, byStress);
+  return spacing > 2 * heelRadiusMm ? spacing : undefined;
 }
 
 /** Source: [TIMOSHENKO-PLATES-1959] point load on a square plate. */
@@ -105,6 +114,8 @@ const SQUARE_POINT_DEFLECTION = 0.0116;
 const SQUARE_BETA = 0.435;
 
 interface OpenAnswer {
+  readonly linearClampSagMm: number;
+  readonly linearPersonSagMm: number;
   readonly clampSagMm: number;
   readonly personSagMm: number;
   readonly personStressMPa: number;
@@ -112,11 +123,11 @@ interface OpenAnswer {
 }
 
 function adviceFor({ skin, allowedSagMm }: OpenSkinRequest, answer: OpenAnswer, propsNeeded: boolean): readonly string[] {
-  const large = Math.max(answer.clampSagMm, answer.personSagMm) > skin.thicknessMm / 2;
+  const large = isLarge(skin, Math.max(answer.linearClampSagMm, answer.linearPersonSagMm));
   return [
     ...(propsNeeded ? ['Prop the inner skin from below before the deck is opened; the new core would keep the sag.'] : []),
     ...(answer.personStressMPa > answer.usableStressMPa ? ['Nobody stands or kneels on the inner skin: work from planks that rest on the deck around.'] : []),
     ...(answer.personStressMPa <= answer.usableStressMPa && answer.personSagMm > allowedSagMm ? ['Stepping on the inner skin sags it; work from planks.'] : []),
-    ...(large ? ['The sag is large for so thin a skin: the figures overstate it, and the edges of the opening are pulled inwards.'] : []),
+    ...(large ? ['The sag is large for so thin a skin: it hangs like a sheet and pulls the edges of the opening inwards; the sag is an estimate, the stress under a foot an upper bound.'] : []),
   ];
 }

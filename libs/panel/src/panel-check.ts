@@ -3,6 +3,7 @@ import { assumptionsOf, type Assumed, type Figure } from '#lib/provenance';
 import { inWords, type PanelCheckItem } from './check.js';
 import { criteriaOf, type ResolvedCriteria } from './criteria.js';
 import { fittingChecks, isHighlyLoaded } from './fitting-checks.js';
+import { largeDeflection } from './large-deflection.js';
 import { loadsOf, type ResolvedLoad } from './loads.js';
 import { openSkinAnswer, type OpenSkinAnswer } from './open-skin.js';
 import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
@@ -63,7 +64,10 @@ export interface SectionResult {
 export interface Response {
   readonly load: string;
   readonly working: Working;
+  /** With the pull of a sagging skin between held edges, where the inner skin is alone and slack. */
   readonly deflectionMm: number;
+  /** By plate bending alone. */
+  readonly linearDeflectionMm: number;
   readonly deflectionAt: readonly [number, number];
   readonly greatestMomentXN: number;
   readonly greatestMomentYN: number;
@@ -150,7 +154,7 @@ function resultOf(state: AnalysedState, request: PanelCheckRequest, loads: reado
   const checks = [...state.loaded.flatMap((loaded) => checksOf(state, loaded, criteria)), ...yardstick];
   const governing = governingOf(checks);
   return {
-    state: state.name, section: sectionOf(state), responses: state.loaded.map(responseOf), checks,
+    state: state.name, section: sectionOf(state), responses: state.loaded.map((loaded) => responseOf(state, loaded)), checks,
     ...(governing === undefined ? {} : { governing }),
   };
 }
@@ -167,11 +171,13 @@ function sectionOf({ name, values, section, loaded }: AnalysedState): SectionRes
   };
 }
 
-function responseOf({ load, working, answer }: AnalysedState['loaded'][number]): Response {
+function responseOf({ values, size }: AnalysedState, { load, working, answer }: AnalysedState['loaded'][number]): Response {
   const greatest = (pick: (fields: (typeof answer.spots)[number]['fields']) => number): number =>
     Math.max(...answer.spots.map(({ fields }) => Math.abs(pick(fields))));
   return {
-    load: load.code, working, deflectionMm: answer.deflectionMm, deflectionAt: [answer.deflectionAt.xMm, answer.deflectionAt.yMm],
+    load: load.code, working, linearDeflectionMm: answer.deflectionMm,
+    deflectionMm: working === 'inner-skin-alone' ? largeDeflection(values.inner, size, answer.deflectionMm).deflectionMm : answer.deflectionMm,
+    deflectionAt: [answer.deflectionAt.xMm, answer.deflectionAt.yMm],
     greatestMomentXN: greatest(({ mx }) => mx), greatestMomentYN: greatest(({ my }) => my),
     greatestShearNPerMm: greatest(({ qx, qy }) => Math.hypot(qx, qy)),
   };

@@ -56,7 +56,7 @@ export function analyseSandwich(name: StateName, values: SandwichValues, setting
   const middles: readonly Face[] = [
     { skin: 'outer', values: values.outer, per: section.outerMiddle }, { skin: 'inner', values: values.inner, per: section.innerMiddle },
   ];
-  const apart = name === 'as-found' ? apartModel(values, setting) : undefined;
+  const apart = name === 'as-found' && mayActApart(section.stiffness, separateSkins(values), setting.size) ? apartModel(values, setting) : undefined;
   const loaded = setting.loads.map((load): LoadedState => {
     const together: LoadedState = { load, answer: bonded.answerTo(load.rectangle), working: 'sandwich', stiffness: section.stiffness, faces, middles };
     const separate = apart?.(load);
@@ -70,6 +70,15 @@ export interface Setting {
   readonly edges: PlateEdges;
   readonly loads: readonly ResolvedLoad[];
 }
+
+/** Whether skins apart could be the stiffer, judged on the first wave with much to spare. */
+function mayActApart(together: PlateStiffness, apart: PlateStiffness, { lengthXMm, widthYMm }: Rectangle): boolean {
+  const wave = Math.PI ** 2 * (1 / lengthXMm ** 2 + 1 / widthYMm ** 2);
+  const give = ({ d11, d22, sx }: PlateStiffness): number => 1 / (Math.sqrt(d11 * d22) * wave ** 2) + 1 / (sx * wave);
+  return give(apart) < MUCH * give(together);
+}
+
+const MUCH = 10;
 
 function apartModel(values: SandwichValues, setting: Setting): (load: ResolvedLoad) => LoadedState {
   const stiffness = separateSkins(values);

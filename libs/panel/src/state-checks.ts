@@ -3,6 +3,7 @@ import { computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { defineCheck, inWords, notEstablished, type PanelCheckItem } from './check.js';
 import type { ResolvedCriteria } from './criteria.js';
 import { roundPatch } from './indentation.js';
+import { isLarge, largeDeflection, largeDeflectionCite } from './large-deflection.js';
 import type { NamedSpot } from './plate-answer.js';
 import { skinPlate } from './sandwich-section.js';
 import { coreShearStress, wrinklingClass, wrinklingYardstick } from './sandwich-formulas.js';
@@ -13,6 +14,7 @@ import { designCoreShear, designSkinStress } from './yardstick.js';
 /** Every check of one state under one load. */
 export function checksOf(state: AnalysedState, loaded: LoadedState, criteria: ResolvedCriteria): readonly PanelCheckItem[] {
   const setting: Setting = { state, loaded, criteria, where: { state: state.name, load: loaded.load.code } };
+  if (loaded.working === 'inner-skin-alone' && isLarge(state.values.inner, loaded.answer.deflectionMm)) return slackSkinChecks(setting);
   const stresses = stressesOf(loaded.answer, loaded.faces);
   return [
     ...skinChecks(setting, stresses, 'outer'),
@@ -32,6 +34,31 @@ interface Setting {
 }
 
 const yardstickStress = { source: 'ISO-12215-5-2008', clause: 'table 11', note: 'a yardstick for comparison' };
+
+/** A skin that sags by more than half its thickness hangs like a sheet: the sag can be estimated, local stress cannot. */
+function slackSkinChecks(setting: Setting): readonly PanelCheckItem[] {
+  const { loaded, state, where, criteria } = setting;
+  const { inner } = state.values;
+  const sag = largeDeflection(inner, state.size, loaded.answer.deflectionMm);
+  const isWhole = loaded.load.rectangle.x1Mm <= 0 && loaded.load.rectangle.y1Mm <= 0;
+  const deflection = deflectionCheck(setting, sag.deflectionMm);
+  if (!isWhole) {
+    return [notEstablished({
+      code: 'inner-skin', title: 'Stress in the inner skin', unit: 'MPa', source: largeDeflectionCite.source, where,
+      reason: 'the opened skin sags by more than half its thickness under a concentrated load; its local stress is not established, so nobody stands on it',
+    }), deflection];
+  }
+  const worst = worstOf(stressesOf(loaded.answer, loaded.faces));
+  const demand = derived('MPa', mPa(Math.abs(worst.stressMPa) * sag.bendingShare + sag.membraneStressMPa), 'stress in the inner skin, bending and pull', {
+    formula: 'panel.large-deflection', title: 'Bending and membrane stress of a sagging skin', symbol: 'sigma', cite: largeDeflectionCite, inputs: plateFigures(state, loaded),
+  });
+  const strength = Math.min(inner.tensileStrengthMPa, inner.tensileStrengthYMPa ?? Infinity);
+  const capacity = computeChecked(designSkinStress, { share: criteria.skinShare, ultimate: entered('MPa', mPa(strength), 'tensile strength of the inner skin', '/asBuilt/inner/tensileStrengthMPa') });
+  return [defineCheck({
+    code: 'inner-skin', title: 'Stress in the inner skin', where, demand, capacity, cite: largeDeflectionCite, governs: `bending and pull ${worst.spot.name}`,
+    remedy: () => 'props under the inner skin before the deck is opened',
+  }), deflection];
+}
 
 /** Strength that a stress meets: tension or compression, in its own direction where that was given. */
 function strengthAgainst(values: SkinValues, { stressMPa, along }: Pick<FaceStress, 'stressMPa' | 'along'>): number {
@@ -131,9 +158,9 @@ function coreShearChecks(setting: Setting): readonly PanelCheckItem[] {
   })];
 }
 
-function deflectionCheck({ loaded, state, where, criteria }: Setting): PanelCheckItem {
+function deflectionCheck({ loaded, state, where, criteria }: Setting, deflectionMm = Math.abs(loaded.answer.deflectionMm)): PanelCheckItem {
   const span = Math.min(state.size.lengthXMm, state.size.widthYMm);
-  const demand = derived('mm', mm(Math.abs(loaded.answer.deflectionMm)), 'greatest deflection', {
+  const demand = derived('mm', mm(deflectionMm), 'greatest deflection', {
     formula: 'panel.plate', title: 'Orthotropic plate with shear deformation', symbol: 'w',
     cite: { source: 'TIMOSHENKO-PLATES-1959', note: 'Navier and Levy series, edges clamped by superposition' }, inputs: plateFigures(state, loaded),
   });

@@ -7,10 +7,11 @@ import { partlyLoadedBeam } from './partly-loaded-beam.js';
 import { newWaveAnswer, waveAnswer, type LoadedSpan, type WaveAnswer } from './wave-answer.js';
 
 const MOST_HARMONICS = 400;
-const TOLERANCE = 1e-8;
+const TOLERANCE = 1e-7;
 /** Terms looked back over, so that a harmonic that the load happens to miss does not end the sum. */
 const WINDOW = 4;
 const SMALLEST = 1e-300;
+const CANCELLED = 0.01;
 /** Place of slopeX among the fields. */
 const SLOPE_X = 6;
 
@@ -95,7 +96,7 @@ function seriesAt({ stiffness, size, bank, load }: Series, spot: Spot): SeriesFi
   const running: Running = {
     total: new Float64Array(FIELD_COUNT),
     scale: new Float64Array(FIELD_COUNT),
-    base: [Math.abs(strip.w), Math.abs(strip.my), Math.abs(strip.qy)],
+    base: [strip.w, strip.mx, strip.my, strip.qy],
   };
   const wave = newWaveAnswer();
   const brought = new Float64Array(FIELD_COUNT);
@@ -123,8 +124,8 @@ const harmonicPressure = ({ pressureMPa, y1Mm, y2Mm }: RectangularLoad, width: n
 interface Running {
   readonly total: Float64Array;
   readonly scale: Float64Array;
-  /** Size of the local strip's deflection, moment and shear. */
-  readonly base: readonly [number, number, number];
+  /** The local strip's deflection, both moments and shear. */
+  readonly base: readonly [number, number, number, number];
 }
 
 /** Fields that go with cos(beta y) rather than sin(beta y): mxy, qy, slopeY. */
@@ -140,11 +141,18 @@ function accumulate({ total, scale, base }: Running, brought: Float64Array, ampl
     brought[field] = Math.abs(part);
     scale[field] += brought[field];
   }
-  const deflection = brought[0] / Math.max(base[0], scale[0], SMALLEST);
-  const moment = Math.max(brought[1], brought[2], brought[3]) / Math.max(base[1], scale[1], scale[2], scale[3], SMALLEST);
-  const shear = Math.max(brought[4], brought[5]) / Math.max(base[2], scale[4], scale[5], SMALLEST);
+  const deflection = brought[0] / sizeToJudgeBy(Math.abs(base[0] + total[0]), Math.abs(base[0]) + scale[0]);
+  const moment = Math.max(brought[1], brought[2], brought[3]) / sizeToJudgeBy(
+    Math.max(Math.abs(base[1] + total[1]), Math.abs(base[2] + total[2]), Math.abs(total[3])),
+    Math.abs(base[2]) + scale[1] + scale[2] + scale[3],
+  );
+  const shear = Math.max(brought[4], brought[5])
+    / sizeToJudgeBy(Math.max(Math.abs(total[4]), Math.abs(base[3] + total[5])), Math.abs(base[3]) + scale[4] + scale[5]);
   return Math.max(deflection, moment, shear);
 }
+
+/** What there is, or a share of what was summed where the parts cancel, as a deflection does on an edge. */
+const sizeToJudgeBy = (present: number, summed: number): number => Math.max(present, CANCELLED * summed, SMALLEST);
 
 function isSettled(envelopes: readonly number[]): boolean {
   const count = envelopes.length;

@@ -8,16 +8,26 @@ export interface Factor {
 
 /** Cholesky's factor; `matrix` is overwritten. Source: [ARITHMETIC]. */
 export function factorOf(matrix: Float64Array, size: number): Factor {
+  const first = firstEntries(matrix, size);
   for (let i = 0; i < size; i += 1) {
     const rowI = i * size;
-    for (let j = 0; j <= i; j += 1) {
+    for (let j = first[i]; j <= i; j += 1) {
       const rowJ = j * size;
       let sum = matrix[rowI + j];
-      for (let k = 0; k < j; k += 1) sum -= matrix[rowI + k] * matrix[rowJ + k];
+      for (let k = Math.max(first[i], first[j]); k < j; k += 1) sum -= matrix[rowI + k] * matrix[rowJ + k];
       matrix[rowI + j] = j === i ? rootOf(sum) : sum / matrix[rowJ + j];
     }
   }
   return { size, lower: matrix };
+}
+
+/** Zeros before the first entry of a row stay zeros in the factor. */
+function firstEntries(matrix: Float64Array, size: number): Int32Array {
+  return Int32Array.from({ length: size }, (_, i) => {
+    let at = 0;
+    while (at < i && matrix[i * size + at] === 0) at += 1;
+    return at;
+  });
 }
 
 function rootOf(pivot: number): number {

@@ -43,9 +43,28 @@ interface Edge {
 
 /** Adds cosh(k from) sinh(k (span - x)) / sinh(k span) and its slope, for x at or beyond `from`. */
 function addEdge(kRe: number, kIm: number, edge: Edge, into: WaveAnswer): void {
-  if (kIm === 0) addRealEdge(kRe, edge, into);
+  const isFarFromEnds = kRe * Math.min(edge.x + edge.from, 2 * (edge.span - edge.x)) > FADED;
+  if (isFarFromEnds) addNearEdge(kRe, kIm, edge, into);
+  else if (kIm === 0) addRealEdge(kRe, edge, into);
   else addComplexEdge(kRe, kIm, edge, into);
 }
+
+/** A wave that has fallen by e^-40 is below the last digit. */
+const FADED = 40;
+
+/** Neither end of the span is felt: only the falling wave from the edge of the load is left. */
+function addNearEdge(kRe: number, kIm: number, { x, from, sign, slopeSign }: Edge, into: WaveAnswer): void {
+  const size = Math.exp(kRe * (from - x)) / 2;
+  if (size < GONE) return;
+  const re = kIm === 0 ? size : size * Math.cos(kIm * (x - from));
+  const im = kIm === 0 ? 0 : -size * Math.sin(kIm * (x - from));
+  into[0] += sign * re;
+  into[1] += sign * im;
+  into[2] -= slopeSign * (kRe * re - kIm * im);
+  into[3] -= slopeSign * (kRe * im + kIm * re);
+}
+
+const GONE = 1e-20;
 
 function addRealEdge(k: number, { span, x, from, sign, slopeSign }: Edge, into: WaveAnswer): void {
   const head = (Math.exp(k * (from - x)) + Math.exp(-k * (x + from))) / (2 * (1 - Math.exp(-2 * k * span)));

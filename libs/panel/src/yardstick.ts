@@ -121,6 +121,22 @@ export const shearAspectFactor = defineFormula({
   ],
 });
 
+/** Reference panel of the second-hand tests: 400 sqrt(48.6 x 0.5/(1000 x 60.9)) = 7.990. */
+export const requiredSingleSkin = defineFormula({
+  id: 'panel.yardstick.required-single-skin', title: 'Least thickness of a single skin', cite: cited('eq. 35'),
+  inputs: {
+    shortSideMm: { symbol: 'b', unit: 'mm', meaning: 'short side of the panel', above: 0 },
+    curvatureFactor: { symbol: 'k_C', unit: '1', meaning: 'curvature factor', from: 0.5, upTo: 1 },
+    pressure: { symbol: 'P', unit: 'kPa', meaning: 'design pressure', above: 0 },
+    aspectFactor: { symbol: 'k2', unit: '1', meaning: 'aspect factor for bending strength', above: 0, upTo: 0.5 },
+    designStress: { symbol: 'sigma_d', unit: 'MPa', meaning: 'design flexural stress', above: 0 },
+  },
+  output: { symbol: 't', unit: 'mm', meaning: 'least thickness' },
+  evaluate: ({ shortSideMm, curvatureFactor, pressure, aspectFactor, designStress }) =>
+    mm(shortSideMm * curvatureFactor * Math.sqrt((pressure * aspectFactor) / (1000 * designStress))),
+  worked: [{ at: 'reference panel', given: { shortSideMm: 400, curvatureFactor: 1, pressure: 48.6, aspectFactor: 0.5, designStress: 60.9 }, printed: '7.99' }],
+});
+
 /** By hand: 0.463 x 8 x 500 / (1000 x 0.495) = 3.741. */
 export const requiredSkinDistance = defineFormula({
   id: 'panel.yardstick.required-skin-distance', title: 'Least distance between skin middles for core shear', cite: cited('clause 10'),
@@ -269,6 +285,6 @@ export const designCoreShear = defineFormula({
 
 export const yardstickFormulas = [
   motorDeckBasePressure, sailDeckBasePressure, areaReduction, lengthwiseFactor, deckPressure, strengthAspectFactor, stiffnessAspectFactor,
-  shearAspectFactor, requiredSkinDistance, requiredSectionModulus, requiredInertia, minimumOuterFibre, minimumInnerFibre,
+  shearAspectFactor, requiredSingleSkin, requiredSkinDistance, requiredSectionModulus, requiredInertia, minimumOuterFibre, minimumInnerFibre,
   minimumCoreStrength, stripInertia, stripSectionModulus, designSkinStress, designCoreShear,
 ] as const;
