@@ -1,4 +1,5 @@
 import type { AnyFormula } from '#lib/provenance';
+import { exposureFormulas } from './cautions/exposure.js';
 import { coatingFormulas } from './coatings/spreading-rate.js';
 import { moistureFormulas } from './core/moisture.js';
 import { arrheniusFormulas } from './cure/arrhenius.js';
@@ -13,5 +14,5 @@ import { humidAirFormulas } from './weather/humid-air.js';
 /** Every standard equation of the room, with its source and its worked examples. */
 export const formulas: readonly AnyFormula[] = [
   ...mixingFormulas, ...stepVolumeFormulas, ...arrheniusFormulas, ...humidAirFormulas, ...atmosphereFormulas,
-  ...weightFormulas, ...battenFormulas, ...innerSkinFormulas, ...moistureFormulas, ...coatingFormulas,
+  ...weightFormulas, ...battenFormulas, ...innerSkinFormulas, ...moistureFormulas, ...coatingFormulas, ...exposureFormulas,
 ];

@@ -17,8 +17,19 @@ export type { Forecast, ForecastHour } from './weather/forecast.js';
 export type { DeckWarmth } from './weather/deck.js';
 export { weatherGates, type StepWeather, type WeatherPlan, type WeatherRequest, type WeatherStep, type WorkWindow } from './weather/windows.js';
 export { coatingLimits, requirementsOf, resinLimits, type GateLimits, type GateName, type Requirement } from './weather/gates.js';
-export { dewPointOf } from './weather/humid-air.js';
-export { equilibriumMoisture, waterInCore } from './core/moisture.js';
+export {
+  absoluteHumidity, alduchovEskridge, dewPointOf, fullSaturationPressurePa, humidityFromDewPoint, saturationPressureHPa, wmoMagnus, type MagnusCoefficients,
+} from './weather/humid-air.js';
+export { equilibriumMoisture, greatestMoisture, moistureContent, sinkMoisture, waterInCore } from './core/moisture.js';
+export { energyFromTimes, rateRatioOf, timeBetweenTemperatures } from './cure/arrhenius.js';
+export { equivalentAges, hoursToAge, temperatureAdjustedAge, temperatureTimeSum } from './cure/equivalent-age.js';
+export { geopotentialM, pumpDownTime, standardPressurePa, vacuumPressure } from './press/atmosphere.js';
+export { ALLOWABLE_LAG, battenSag, battenScrewLoad, lagAllowable, lagConstantSi, screwAllowable, screwConstantSi, screwUltimate } from './press/battens.js';
+export { weightNeeded, weightPressure } from './press/dead-weight.js';
+export { hardenerInBatch, mixedDensity, partsByMassFromVolume, thickenedDensity } from './resin/mixing.js';
+export { plyResin } from './resin/step-volumes.js';
+export { practicalSpreadingRate, spotMean, spreadingRate, thinnedSolids, wetFilm } from './coatings/spreading-rate.js';
+export { massConcentration } from './cautions/exposure.js';
 export { planBondPressure } from './press/bond-pressure.js';
 export { pressMethods, type BondPressurePlan, type BondPressureRequest, type InnerSkinCheck, type PressMethod, type PressOption, type PressQuantity } from './press/bond-request.js';
 export { planCalendar } from './calendar/calendar.js';

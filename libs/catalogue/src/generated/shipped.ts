@@ -2,8 +2,8 @@ import type { Catalogue } from '../catalogue.js';
 
 /** Generated from libs/catalogue/data by `npm run gen`; never edited by hand. */
 export const shippedCatalogue: Catalogue = {
- "edition": "shipped-59474aae",
- "hash": "59474aaee45f1772ed32f4146542d738d1b231594c44a40bd8f90cec27f5ea17",
+ "edition": "shipped-222b539a",
+ "hash": "222b539a749e905d5bb826ba72915b04ab3224b0cec4c1bd71d71363bfcbdc6a",
  "materials": [
   {
    "kind": "coating",
@@ -57784,6 +57784,13 @@ export const shippedCatalogue: Catalogue = {
    "note": "formula read in the federation's open library"
   },
   {
+   "key": "FLORY-1953",
+   "title": "Principles of polymer chemistry: gel point of step polymers",
+   "body": "P. J. Flory",
+   "year": "1953",
+   "readAs": "memory"
+  },
+  {
    "key": "FPL-GTR-282-CH4",
    "title": "Wood handbook, chapter 4: moisture relations",
    "body": "USDA Forest Products Laboratory",
@@ -57868,6 +57875,14 @@ export const shippedCatalogue: Catalogue = {
    "body": "S. Hertel, K. Mehlhorn, in: Foundations of Computation Theory",
    "year": "1983",
    "readAs": "memory"
+  },
+  {
+   "key": "HILLIER-LIEBERMAN",
+   "title": "Introduction to operations research: prototype example of project planning",
+   "body": "F. S. Hillier and G. J. Lieberman",
+   "year": "2001",
+   "readAs": "memory",
+   "note": "activities and the 44 weeks recalled, not read"
   },
   {
    "key": "HOFFMAN-1967",
@@ -58400,6 +58415,20 @@ export const shippedCatalogue: Catalogue = {
    "body": "APA, The Engineered Wood Association",
    "year": "2026",
    "readAs": "second-hand"
+  },
+  {
+   "key": "PM-LECTURE-CPM",
+   "title": "Lecture example of a seven-activity network with earliest and latest times",
+   "body": "course page on a document-sharing site",
+   "year": "n.d.",
+   "readAs": "first-hand"
+  },
+  {
+   "key": "PM-SOLVED-PERT",
+   "title": "Solved exercise: fourteen activities with three-point times",
+   "body": "homework answer site",
+   "year": "n.d.",
+   "readAs": "first-hand"
   },
   {
    "key": "PRACTICAL-ACTION-FIBREGLASS",

@@ -5,7 +5,7 @@ import { calendarText, criticalPath, planCalendar, type CalendarPlan, type Calen
 
 const resin = findMaterial(shippedCatalogue, 'resin', 'resin-epoxy-5to1')!;
 const job: CalendarRequest = {
-  startDate: '2026-05-04', timeZone: 'Europe/Lisbon', resin, hardener: 'medium', crew: { people: 2 }, deckTemperatureC: 18,
+  startDate: '2026-05-04', timeZone: 'Europe/Lisbon', resin, hardener: 'medium', crew: { people: 2 }, deckTemperatureC: 18, runs: 200,
   drivers: { 'opened-m2': 1.2, 'cut-m': 4.4, 'taper-m': 4.4, 'laminate-m2': 1.5, 'faired-m2-cycle': 6, 'primed-m2-coat': 4, 'topcoat-m2-coat': 4, 'finish-m2': 2, 'nonskid-m2': 2, hole: 8, 'fitting-small': 2 },
   flags: { skin: 'relay', access: 'from-above', condition: 'wet-rotten', press: 'weights', shelter: 'tent', below: 'open', skill: 'professional', props: 'needed', finish: 'painted', nonskid: 'yes', berth: 'ashore', panel: 'usual' },
 };
