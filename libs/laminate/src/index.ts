@@ -37,3 +37,7 @@ export { cutFromRoll, type RollCut, type RollPiece, type RollRequest } from './r
 export { glassMass, plyMass, resinMass } from './ply-mass.js';
 export { measureOldSkin, type OldSkinMeasure } from './old-skin.js';
 export { findPlyMethod } from './ply-properties.js';
+export {
+  laminateSchedule, type LaminateSchedule, type LaminateScheduleRequest, type LayOutRequest, type NamedFabric, type NamedPly,
+  type RebeddedSkinRequest, type RelaidSkinRequest,
+} from './laminate-schedule.js';
