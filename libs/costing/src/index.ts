@@ -1,3 +1,6 @@
+import type { AnyFormula } from '#lib/provenance';
+import { triangularMean } from './risk/spread-quantile.js';
+
 export {
   causeClasses, partOrLabours, sectionTitles, type CauseClass, type CostLine, type DepreciationTerms, type LineDepreciation,
   type LinePack, type LineQuantity, type LineRequest, type MoneyRange, type PartOrLabour, type Section, type TaxGroup,
@@ -30,3 +33,18 @@ export { solveByHighs } from './basket/highs-solver.js';
 export type { Column, LinearModel, Row, Solve, SolverAnswer, SolverLimits, Term } from './basket/linear-model.js';
 export { solveBasket } from './basket/solve-basket.js';
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
+export { costWithRisk, riskLinesOf, type CostWithRisk, type CostWithRiskRequest } from './cost-with-risk.js';
+export { basketCsv, comparisonCsv, csv, linesCsv } from './exports/csv.js';
+export {
+  ublOrders, ublQuotation, type DocumentHead, type OrderDocument, type Party, type QuotationHead,
+} from './exports/ubl.js';
+export { unitCodeOf, unitCodes, type UnitCode } from './exports/unit-codes.js';
+export {
+  changeOrder, compareRevisions, type Change, type ChangeOrder, type ChangeOrderRequest, type LineChange, type RevisionComparison,
+  type RevisionReasons, type TotalChange,
+} from './revisions.js';
+export {
+  compareVariants, criteria, criterionTitles, type Criterion, type VariantComparison, type VariantResult, type VariantRow,
+} from './variants.js';
+
+export const formulas: readonly AnyFormula[] = [triangularMean];

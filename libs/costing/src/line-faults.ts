@@ -1,6 +1,7 @@
 import { pointer, problem, type Problem } from '#lib/kernel';
 import { decimalFrom } from '#lib/money';
 import type { Figure } from '#lib/provenance';
+import { unitCodes } from './exports/unit-codes.js';
 import { causeClasses, partOrLabours, sectionTitles, type DepreciationTerms, type LineRequest, type TaxGroup } from './cost-line.js';
 
 /** Twelve decimals are read exactly; more would be cut, so they are refused. */
@@ -30,6 +31,7 @@ export function faultsOfLine(line: LineRequest, taxGroups: readonly TaxGroup[]):
     ...(line.wasteFraction === undefined ? [] : quantityFault(line.wasteFraction, '/wasteFraction')),
     ...(line.purchaseQuantity === undefined ? [] : quantityFault(line.purchaseQuantity, '/purchaseQuantity')),
     ...priceFaults(line),
+    ...choiceFault(line.unit, Object.keys(unitCodes), '/unit'),
     ...choiceFault(line.section, Object.keys(sectionTitles), '/section'),
     ...choiceFault(line.causeClass, causeClasses, '/causeClass'),
     ...choiceFault(line.partOrLabour, partOrLabours, '/partOrLabour'),

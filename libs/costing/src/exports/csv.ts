@@ -1,0 +1,65 @@
+import type { BasketOrder } from '../basket/basket.js';
+import type { CostRollUp } from '../roll-up.js';
+import type { RevisionComparison } from '../revisions.js';
+
+/** A cell is text or a number; numbers are written as they are. */
+export type Cell = string | number;
+
+const LINE_END = '\r\n';
+
+/** A plain number, which no spreadsheet takes for a formula although it may begin with a minus. */
+const isPlainNumber = (text: string): boolean => /^-?\d+(\.\d+)?$/.test(text);
+
+/** What a spreadsheet would run as a formula, also behind blanks and in full-width form, gets an apostrophe in front. */
+const neutral = (text: string): string => (/^\s*[=+\-@\t\r\n＝＋－＠]/.test(text) && !isPlainNumber(text) ? `'${text}` : text);
+
+function field(cell: Cell): string {
+  const text = typeof cell === 'number' ? String(cell) : neutral(cell);
+  return /[",\r\n;]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** Rows as RFC 4180 writes them: commas, CRLF, quotes doubled, a header line. */
+export const csv = (header: readonly string[], rows: readonly (readonly Cell[])[]): string =>
+  [header, ...rows].map((row) => row.map(field).join(',')).join(LINE_END) + LINE_END;
+
+/** The lines of a roll-up, then what is out of scope, then the totals. */
+export function linesCsv({ lines, outOfScope, currency, ...totals }: CostRollUp): string {
+  const header = [
+    'code', 'scope', 'section', 'title', 'causeClass', 'partOrLabour', 'quantityNet', 'quantityRequired', 'quantityPurchase', 'quantityCharged', 'unit',
+    'unitRate', 'amount', 'amountLow', 'amountHigh', 'currency', 'taxGroup',
+  ];
+  const rows = [...lines, ...outOfScope].map((line): readonly Cell[] => [
+    line.code, line.scope, line.section, line.title, line.causeClass, line.partOrLabour, line.quantity.net, line.quantity.required,
+    line.quantity.purchase ?? '', line.quantity.charged, line.unit, line.unitRate.amount, line.amount.amount, line.range.low.amount,
+    line.range.high.amount, currency, line.taxGroup,
+  ]);
+  const sums = (['direct', 'overhead', 'profit', 'contingency', 'net', 'tax', 'gross'] as const)
+    .map((name): readonly Cell[] => [name, 'total', '', '', '', '', '', '', '', '', '', '', totals[name].amount, '', '', currency, '']);
+  return csv(header, [...rows, ...sums]);
+}
+
+export function basketCsv({ lines, orders, total }: BasketOrder): string {
+  const header = ['supplier', 'sku', 'name', 'packCount', 'quantityPerPack', 'quantity', 'unit', 'unitPrice', 'amount', 'cutFee', 'currency', 'hazardous', 'oversize'];
+  const rows = lines.map((line): readonly Cell[] => [
+    line.supplier, line.sku, line.name, line.packCount, line.quantityPerPack, line.quantity, line.unit, line.unitPrice.amount, line.amount.amount,
+    line.cutFee.amount, line.amount.currency, String(line.hazardous), String(line.oversize),
+  ]);
+  const charge = (supplier: string, name: string, amount: string): readonly Cell[] =>
+    [supplier, '', name, '', '', '', '', '', amount, '', total.currency, '', ''];
+  const charges = orders.flatMap((order) => [
+    charge(order.supplier, 'delivery', order.delivery.amount), charge(order.supplier, 'hazard surcharge', order.hazardSurcharge.amount),
+    charge(order.supplier, 'oversize freight', order.oversizeFreight.amount), charge(order.supplier, 'total of supplier', order.total.amount),
+  ]);
+  return csv(header, [...rows, ...charges, charge('', 'total', total.amount)]);
+}
+
+export function comparisonCsv({ lines, totals, currency }: RevisionComparison): string {
+  const header = ['code', 'title', 'change', 'quantityBefore', 'quantityAfter', 'unit', 'before', 'after', 'difference', 'becauseOfQuantity', 'becauseOfRate', 'currency', 'because'];
+  const rows = lines.map((line): readonly Cell[] => [
+    line.code, line.title, line.change, line.quantityBefore, line.quantityAfter, line.unit, line.before.amount, line.after.amount, line.difference.amount,
+    line.becauseOfQuantity.amount, line.becauseOfRate.amount, currency, line.because.join('; '),
+  ]);
+  const sums = totals.map((total): readonly Cell[] =>
+    ['', total.name, 'total', '', '', '', total.before.amount, total.after.amount, total.difference.amount, '', '', currency, '']);
+  return csv(header, [...rows, ...sums]);
+}

@@ -1,0 +1,213 @@
+import { Defect, problem, refusal, success, type Outcome } from '#lib/kernel';
+import {
+  addMoney, decimalFrom, findCurrency, money, moneyFrom, moneyJson, noMoney, roundedDivision, subtractMoney, sumMoney, type Currency, type Money,
+  type MoneyJson,
+} from '#lib/money';
+import type { CostLine } from './cost-line.js';
+import type { CostRollUp } from './roll-up.js';
+
+export type Change = 'added' | 'removed' | 'changed' | 'same';
+
+export interface LineChange {
+  readonly code: string;
+  readonly title: string;
+  readonly change: Change;
+  readonly before: MoneyJson;
+  readonly after: MoneyJson;
+  readonly difference: MoneyJson;
+  readonly unit: string;
+  readonly quantityBefore: string;
+  readonly quantityAfter: string;
+  /** Of the difference, because there is more or less of it, at the old rate. */
+  readonly becauseOfQuantity: MoneyJson;
+  /** Of the difference, because it costs more or less. */
+  readonly becauseOfRate: MoneyJson;
+  /** In words: what the caller said of it, else what the numbers say. */
+  readonly because: readonly string[];
+}
+
+export interface TotalChange {
+  readonly name: string;
+  readonly before: MoneyJson;
+  readonly after: MoneyJson;
+  readonly difference: MoneyJson;
+}
+
+export interface RevisionComparison {
+  readonly currency: string;
+  readonly lines: readonly LineChange[];
+  readonly totals: readonly TotalChange[];
+  readonly difference: MoneyJson;
+  /** Of the amount without tax before; undefined when that was nothing. */
+  readonly shareOfBefore?: number;
+}
+
+export interface RevisionReasons {
+  /** What became known, e.g. that the opened area was measured again. */
+  readonly overall?: string;
+  /** By line code. */
+  readonly byLine?: Readonly<Record<string, string>>;
+}
+
+/** Line by line what changed from one revision to the next, by how much and because of what. */
+export function compareRevisions(before: CostRollUp, after: CostRollUp, reasons: RevisionReasons = {}): Outcome<RevisionComparison> {
+  const currency = findCurrency(after.currency);
+  if (currency === undefined || before.currency !== after.currency) {
+    return refusal(problem('other-currency', '/before/currency', { value: before.currency, currency: after.currency }));
+  }
+  const lines = pairsOf(before, after).map((pair) => lineChange(pair, currency, reasons));
+  const lineSum = sumMoney(lines.map(({ difference }) => read(difference, currency)), currency);
+  const difference = subtractMoney(read(after.direct, currency), read(before.direct, currency));
+  if (lineSum.minor !== difference.minor) throw new Defect('The differences of the lines do not make the difference of the totals');
+  const net = Number(before.net.amount);
+  const change = subtractMoney(read(after.net, currency), read(before.net, currency));
+  return success({
+    currency: after.currency, lines, totals: totalsOf(before, after, currency), difference: moneyJson(change),
+    ...(net === 0 ? {} : { shareOfBefore: (Number(after.net.amount) - net) / net }),
+  });
+}
+
+const read = ({ amount }: MoneyJson, currency: Currency): Money => moneyFrom(amount, currency) ?? noMoney(currency);
+
+interface Pair {
+  readonly before: CostLine | undefined;
+  readonly after: CostLine | undefined;
+}
+
+/** In the order of the new revision, what fell away at the end. */
+function pairsOf(before: CostRollUp, after: CostRollUp): readonly Pair[] {
+  const old = new Map(before.lines.map((line) => [line.code, line]));
+  const kept = new Set(after.lines.map(({ code }) => code));
+  return [
+    ...after.lines.map((line) => ({ before: old.get(line.code), after: line })),
+    ...before.lines.filter(({ code }) => !kept.has(code)).map((line) => ({ before: line, after: undefined })),
+  ];
+}
+
+function lineChange({ before, after }: Pair, currency: Currency, reasons: RevisionReasons): LineChange {
+  const known = after ?? before;
+  if (known === undefined) throw new Defect('A change of no line');
+  const amountBefore = before === undefined ? noMoney(currency) : read(before.amount, currency);
+  const amountAfter = after === undefined ? noMoney(currency) : read(after.amount, currency);
+  const difference = subtractMoney(amountAfter, amountBefore);
+  const byQuantity = quantityEffect({ before, after }, difference);
+  const change = changeOf({ before, after }, difference);
+  return {
+    code: known.code, title: known.title, change, before: moneyJson(amountBefore), after: moneyJson(amountAfter), difference: moneyJson(difference),
+    unit: known.unit, quantityBefore: before?.quantity.charged ?? '0', quantityAfter: after?.quantity.charged ?? '0',
+    becauseOfQuantity: moneyJson(byQuantity), becauseOfRate: moneyJson(subtractMoney(difference, byQuantity)),
+    because: change === 'same' ? [] : reasonsFor({ before, after }, change, reasons),
+  };
+}
+
+function changeOf({ before, after }: Pair, difference: Money): Change {
+  if (before === undefined) return 'added';
+  if (after === undefined) return 'removed';
+  const isSame = difference.minor === 0n && before.quantity.charged === after.quantity.charged && before.unitRate.amount === after.unitRate.amount;
+  return isSame ? 'same' : 'changed';
+}
+
+/** (new quantity - old quantity) at the old rate, which is the old amount over the old quantity; the rest is the rate's. */
+function quantityEffect({ before, after }: Pair, difference: Money): Money {
+  if (before === undefined || after === undefined) return difference;
+  const old = decimalFrom(before.quantity.charged);
+  const now = decimalFrom(after.quantity.charged);
+  if (old === undefined || now === undefined || old.scaled === 0n || before.unit !== after.unit) return difference;
+  const places = Math.max(old.places, now.places);
+  const scaled = (one: typeof old): bigint => one.scaled * 10n ** BigInt(places - one.places);
+  const amount = read(before.amount, difference.currency);
+  return money(roundedDivision(amount.minor * (scaled(now) - scaled(old)), scaled(old), 'half-away-from-zero'), difference.currency);
+}
+
+function reasonsFor(pair: Pair, change: Change, { overall, byLine }: RevisionReasons): readonly string[] {
+  const code = (pair.after ?? pair.before)?.code ?? '';
+  const said = byLine?.[code];
+  return [...(said === undefined ? [] : [said]), ...wordsFor(pair, change), ...(said === undefined && overall !== undefined ? [overall] : [])];
+}
+
+function wordsFor({ before, after }: Pair, change: Change): readonly string[] {
+  if (before === undefined || after === undefined) return [change === 'added' ? 'not in the revision before' : 'no longer needed'];
+  const isMore = before.quantity.charged !== after.quantity.charged;
+  const isDearer = before.unitRate.amount !== after.unitRate.amount;
+  return [
+    ...(isMore ? [`quantity ${before.quantity.charged} to ${after.quantity.charged} ${after.unit}`] : []),
+    ...(isDearer ? [`rate ${before.unitRate.amount} to ${after.unitRate.amount} ${after.unitRate.currency}/${after.unit}`] : []),
+  ];
+}
+
+function totalsOf(before: CostRollUp, after: CostRollUp, currency: Currency): readonly TotalChange[] {
+  const sections = [...new Set([...after.sections, ...before.sections].map(({ section }) => section))];
+  const sectionOf = (rolled: CostRollUp, section: string): MoneyJson =>
+    rolled.sections.find((one) => one.section === section)?.amount ?? moneyJson(noMoney(currency));
+  const titleOf = (section: string): string => [...after.sections, ...before.sections].find((one) => one.section === section)?.title ?? section;
+  const named: readonly (readonly [string, (rolled: CostRollUp) => MoneyJson])[] = [
+    ...sections.map((section) => [titleOf(section), (rolled: CostRollUp) => sectionOf(rolled, section)] as const),
+    ['Sum of lines', ({ direct }) => direct], ['Overhead', ({ overhead }) => overhead], ['Profit', ({ profit }) => profit],
+    ['Contingency', ({ contingency }) => contingency], ['Without tax', ({ net }) => net], ['Tax', ({ tax }) => tax], ['With tax', ({ gross }) => gross],
+  ];
+  return named.map(([name, pick]) => ({
+    name, before: pick(before), after: pick(after),
+    difference: moneyJson(subtractMoney(read(pick(after), currency), read(pick(before), currency))),
+  }));
+}
+
+export interface ChangeOrderRequest {
+  readonly number: number;
+  readonly reference: string;
+  readonly reason: string;
+  readonly date: string;
+  /** Working days more or less. */
+  readonly extraDays?: number;
+  /** Sums agreed before this change order, without tax: the original and earlier change orders. */
+  readonly earlierChanges?: MoneyJson;
+}
+
+/** A change order as text to be signed, in the parts that a letter has. */
+export interface ChangeOrder {
+  readonly title: string;
+  readonly reason: string;
+  readonly additions: readonly LineChange[];
+  readonly deductions: readonly LineChange[];
+  readonly sums: readonly { readonly name: string; readonly amount: MoneyJson }[];
+  readonly statements: readonly string[];
+  readonly signatures: readonly string[];
+}
+
+/** Above this share of the sum agreed, work should not go on before the owner has agreed in writing. */
+const AUTHORISE_ABOVE_SHARE = 0.1;
+
+export function changeOrder(comparison: RevisionComparison, request: ChangeOrderRequest): ChangeOrder {
+  const currency = findCurrency(comparison.currency);
+  if (currency === undefined) throw new Defect(`A comparison in ${comparison.currency}`);
+  const total = (name: string): TotalChange => comparison.totals.find((one) => one.name === name) ?? missing(name);
+  const before = read(total('Without tax').before, currency);
+  const earlier = request.earlierChanges === undefined ? noMoney(currency) : read(request.earlierChanges, currency);
+  const isAbove = (test: (minor: bigint) => boolean) => comparison.lines.filter(({ difference }) => test(read(difference, currency).minor));
+  return {
+    title: `Change order ${request.number} to ${request.reference}, ${request.date}`, reason: request.reason,
+    additions: isAbove((minor) => minor > 0n), deductions: isAbove((minor) => minor < 0n),
+    sums: [
+      { name: 'Sum agreed first, without tax', amount: moneyJson(subtractMoney(before, earlier)) },
+      { name: 'Earlier change orders', amount: moneyJson(earlier) },
+      { name: 'This change order', amount: comparison.difference },
+      { name: 'Sum after this change order, without tax', amount: moneyJson(addMoney(before, read(comparison.difference, currency))) },
+      { name: 'Tax on the whole', amount: total('Tax').after },
+      { name: 'Sum with tax', amount: total('With tax').after },
+    ],
+    statements: statementsOf(comparison, request),
+    signatures: ['For the yard: name, date, signature', 'For the owner: name, date, signature'],
+  };
+}
+
+const missing = (name: string): never => { throw new Defect(`A comparison without ${name}`); };
+
+function statementsOf({ shareOfBefore }: RevisionComparison, { extraDays }: ChangeOrderRequest): readonly string[] {
+  const share = shareOfBefore ?? 0;
+  const days = extraDays ?? 0;
+  return [
+    'Everything not named here stays as agreed.',
+    days === 0 ? 'The date of completion stays as agreed.' : `The work takes ${Math.abs(days)} working days ${days > 0 ? 'more' : 'less'}.`,
+    ...(share > AUTHORISE_ABOVE_SHARE
+      ? [`The sum rises by ${Math.round(share * 1000) / 10} %. Work on what is added does not start before this is signed; local law may ask for the same.`] : []),
+  ];
+}
