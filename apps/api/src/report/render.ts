@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import {
   contentSecurityPolicy, drawingNames, english, htmlOf, jobPackOf, landscape, namedDrawing, phone, portrait, reportOf, sheetDocument, stylesheet, svgOf, templateDocument,
-  type Issue, type PaperName, type ReportDocument, type ReportRequest,
+  type Issue, type Logo, type PaperName, type ReportDocument, type ReportRequest,
 } from '#lib/drawings';
 import type { DefectRecord, Estimate } from '#lib/estimate';
 import { pdfPress, type PdfPress, type PdfStandard } from './typst-compiler.js';
@@ -27,13 +27,15 @@ export type SheetShape = 'landscape' | 'portrait' | 'phone';
 export type RenderTask =
   | { readonly as: 'pdf'; readonly what: 'report' | 'job-pack' | 'templates'; readonly standard: PdfStandard }
   | { readonly as: 'html'; readonly what: 'report' | 'job-pack' }
+  | { readonly as: 'logo-trial'; readonly logo: Logo }
   | { readonly as: 'drawing-svg'; readonly name: string; readonly shape: SheetShape }
   | { readonly as: 'drawing-pdf'; readonly name: string; readonly shape: SheetShape; readonly standard: PdfStandard };
 
-export interface RenderOrder {
-  readonly subject: ReportSubject;
-  readonly task: RenderTask;
-}
+export type DocumentTask = Exclude<RenderTask, { as: 'logo-trial' }>;
+
+export type RenderOrder =
+  | { readonly subject: ReportSubject; readonly task: DocumentTask }
+  | { readonly task: Extract<RenderTask, { as: 'logo-trial' }> };
 
 /** Undefined when the estimate has no drawing of that name. */
 export type Rendered = Uint8Array | string | undefined;
@@ -52,12 +54,29 @@ function openPress(): PdfPress {
 }
 
 /** Lays out and writes one document or drawing. Runs in a worker; takes and gives plain data only. */
-export function render({ subject, task }: RenderOrder): Rendered {
+export function render(order: RenderOrder): Rendered {
+  return 'subject' in order ? renderDocument(order.subject, order.task) : logoTrial(order.task.logo);
+}
+
+function renderDocument(subject: ReportSubject, task: DocumentTask): Rendered {
   switch (task.as) {
     case 'pdf': return openPress().print(paged(subject, task.what), task.standard);
     case 'html': return htmlOf(screened(subject, task.what), { styleHash });
     case 'drawing-svg': return svg(subject, task.name, task.shape);
     case 'drawing-pdf': return drawnPdf(subject, task);
+  }
+}
+
+/** An empty page with the logo on it: the letters 'ok' when the picture can be decoded, undefined when not. */
+function logoTrial(logo: Logo): Rendered {
+  try {
+    openPress().print({
+      kind: 'job-pack', title: '-', subtitle: '', language: 'en', paper: 'a4', madeAt: '2000-01-01T00:00:00Z', letterhead: { name: '-', lines: [], logo },
+      runningFoot: '', words: { contents: '', page: '', of: '' }, sections: [],
+    }, 'a-2a');
+    return 'ok';
+  } catch {
+    return undefined;
   }
 }
 

@@ -1,10 +1,12 @@
 import { fileURLToPath } from 'node:url';
 import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Piscina } from 'piscina';
-import { Defect } from '#lib/kernel';
+import type { Logo } from '#lib/drawings';
 import type { Estimate } from '#lib/estimate';
+import { Defect, refusal, type Outcome } from '#lib/kernel';
+import { logoFrom, undecodable } from './logo.js';
 import { linesCsv } from './lines-csv.js';
-import { htmlPolicy, namesOfDrawings, render, type RenderOrder, type RenderTask, type Rendered, type ReportSubject, type SheetShape } from './render.js';
+import { htmlPolicy, namesOfDrawings, render, type DocumentTask, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
 import type { PdfStandard } from './typst-compiler.js';
 
 /** Threads that lay out documents; each holds a compiler and the fonts, about 100 MB. */
@@ -34,6 +36,14 @@ export class ReportService implements OnModuleDestroy {
     return { html, contentSecurityPolicy: htmlPolicy };
   }
 
+  /** A letterhead logo from an upload, or every reason why it cannot be one. */
+  async logo(uploaded: Uint8Array, options: Cancel = {}): Promise<Outcome<Logo>> {
+    const outcome = logoFrom(uploaded);
+    if (!outcome.ok) return outcome;
+    const trial = await this.done({ task: { as: 'logo-trial', logo: outcome.value } }, options);
+    return trial === 'ok' ? outcome : refusal(undecodable);
+  }
+
   /** The priced lines as CSV. */
   csv(estimate: Estimate): string {
     return linesCsv(estimate);
@@ -54,7 +64,7 @@ export class ReportService implements OnModuleDestroy {
   /** One drawing on a sheet of its own as PDF; `templates` gives every core piece at 1:1. */
   async drawingPdf(subject: ReportSubject, name: string, options: Cancel & { readonly shape?: SheetShape } = {}): Promise<Uint8Array | undefined> {
     const standard = 'a-2a';
-    const task: RenderTask = name === 'templates'
+    const task: DocumentTask = name === 'templates'
       ? { as: 'pdf', what: 'templates', standard }
       : { as: 'drawing-pdf', name, shape: options.shape ?? 'landscape', standard };
     const pdf = await this.done({ subject, task }, options);

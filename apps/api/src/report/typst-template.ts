@@ -36,7 +36,7 @@ export const typstTemplate = String.raw`
 #set list(marker: [–], body-indent: 0.6em, spacing: 0.7em)
 #set figure(gap: 0.5em)
 #set figure.caption(separator: none)
-#show figure.caption: it => align(left, text(weight: "bold", size: 0.95em, it.body))
+#show figure.caption: it => block(width: 100%, sticky: it.kind == table, align(left, text(weight: "bold", size: 0.95em, it.body)))
 #show figure.where(kind: table): set figure.caption(position: top)
 #show figure.where(kind: table): set block(breakable: true)
 #show figure.where(kind: table): it => block(width: 100%, above: 1.1em, below: 1.4em, align(left, it))
@@ -145,8 +145,15 @@ export const typstTemplate = String.raw`
     })
   } else {
     if section.layout == "task" and index > 0 { pagebreak(weak: true) }
-    heading(level: section.level, section.title)
-    for b in section.blocks { render(b) }
+    let signed = section.blocks.any(b => b.kind == "signature") and section.layout == "flow"
+    let body = {
+      heading(level: section.level, section.title)
+      for (at, b) in section.blocks.enumerate() {
+        let leads = b.kind == "paragraph" and at + 1 < section.blocks.len() and section.blocks.at(at + 1).kind != "paragraph"
+        if leads { block(sticky: true, par(b.text)) } else { render(b) }
+      }
+    }
+    if signed { block(breakable: false, width: 100%, above: 1.9em, body) } else { body }
   }
 }
 `;
