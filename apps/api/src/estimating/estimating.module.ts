@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { LaminateScheduleController } from './laminate-schedule/laminate-schedule.controller.js';
 import { OpeningsController } from './openings/openings.controller.js';
 import { QuantitiesController } from './quantities/quantities.controller.js';
 
@@ -15,6 +16,7 @@ import { QuantitiesController } from './quantities/quantities.controller.js';
  */
 @Module({
   controllers: [
+    LaminateScheduleController,
     OpeningsController,
     QuantitiesController,
   ],

@@ -86,39 +86,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cite"
     ]
   },
-  "Assumption": {
-    "type": "object",
-    "properties": {
-      "of": {
-        "type": "string",
-        "description": "`record`, or the stateless endpoint (`/v1/estimating/...`) that lets a caller set what the record has no field for."
-      },
-      "at": {
-        "type": "string",
-        "description": "JSON Pointer, in the record or in that endpoint's request, of the field that would replace the default."
-      },
-      "meaning": {
-        "type": "string"
-      },
-      "value": {
-        "type": "string"
-      },
-      "because": {
-        "type": "string"
-      },
-      "source": {
-        "type": "string"
-      }
-    },
-    "required": [
-      "of",
-      "at",
-      "meaning",
-      "value",
-      "because",
-      "source"
-    ]
-  },
   "BatchCard": {
     "type": "object",
     "properties": {
@@ -466,6 +433,187 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "source"
     ]
   },
+  "ClosingCheck": {
+    "type": "object",
+    "properties": {
+      "check": {
+        "type": "string",
+        "enum": [
+          "bond-peel",
+          "bond-shear",
+          "flush",
+          "taper-room"
+        ]
+      },
+      "title": {
+        "type": "string"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "not-established",
+          "passes"
+        ]
+      },
+      "demand": {
+        "type": "number"
+      },
+      "capacity": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "cite": {
+        "$ref": "#/components/schemas/Cite"
+      },
+      "words": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "check",
+      "title",
+      "unit",
+      "verdict",
+      "cite"
+    ]
+  },
+  "ClosingPlies": {
+    "type": "object",
+    "properties": {
+      "taperWidthMm": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "grooveWidthMm": {
+        "type": "number"
+      },
+      "order": {
+        "type": "string",
+        "enum": [
+          "largest-first",
+          "smallest-first"
+        ]
+      },
+      "consequences": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "plies": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ClosingPly"
+        }
+      },
+      "stages": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Stage"
+        }
+      },
+      "glassKg": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "resinKg": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "checks": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ClosingCheck"
+        }
+      },
+      "leastTaperRatio": {
+        "type": "number",
+        "description": "Least taper that the bond allows, where the joint's stress was given."
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LaminateAssumption"
+        }
+      }
+    },
+    "required": [
+      "taperWidthMm",
+      "grooveWidthMm",
+      "order",
+      "consequences",
+      "plies",
+      "stages",
+      "glassKg",
+      "resinKg",
+      "checks",
+      "assumptions"
+    ]
+  },
+  "ClosingPly": {
+    "type": "object",
+    "properties": {
+      "order": {
+        "type": "number"
+      },
+      "stage": {
+        "type": "number"
+      },
+      "material": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "widthMm": {
+        "type": "number"
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Polygon"
+        }
+      },
+      "areaM2": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "strips": {
+        "type": "number"
+      },
+      "rollWidthMm": {
+        "type": "number"
+      },
+      "rollLengthM": {
+        "type": "number"
+      },
+      "glassKg": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "resinKg": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "order",
+      "stage",
+      "material",
+      "name",
+      "thicknessMm",
+      "widthMm",
+      "areaM2",
+      "strips",
+      "rollWidthMm",
+      "rollLengthM",
+      "glassKg",
+      "resinKg"
+    ]
+  },
   "ComparedEstimate": {
     "type": "object",
     "properties": {
@@ -597,6 +745,49 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     }
   },
+  "ConstraintReport": {
+    "type": "object",
+    "properties": {
+      "constraint": {
+        "type": "string",
+        "enum": [
+          "flush-low",
+          "flush-proud",
+          "kinds",
+          "order",
+          "stiffness-across",
+          "stiffness-along",
+          "stiffness-shear",
+          "strength-compression-across",
+          "strength-compression-along",
+          "strength-tension-across",
+          "strength-tension-along"
+        ]
+      },
+      "metBy": {
+        "type": "number",
+        "description": "Stacks that meet it, whatever else they miss."
+      },
+      "bestRatio": {
+        "type": "number",
+        "description": "Best value over all stacks against what is needed; at least 1 where `metBy` is above 0."
+      },
+      "soleObstacleOf": {
+        "type": "number",
+        "description": "Stacks that meet everything but this one."
+      },
+      "nearestRatio": {
+        "type": "number",
+        "description": "Best ratio among those: how near the catalogue comes when all else is met."
+      }
+    },
+    "required": [
+      "constraint",
+      "metBy",
+      "bestRatio",
+      "soleObstacleOf"
+    ]
+  },
   "CorePiece": {
     "type": "object",
     "properties": {
@@ -624,6 +815,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "thicknessMm": {
         "type": "number"
       },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "layer": {
+        "type": "number",
+        "description": "1 lies on the inner skin."
+      },
       "areaM2": {
         "type": "number"
       },
@@ -648,6 +850,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "opening",
       "outline",
       "thicknessMm",
+      "form",
+      "layer",
       "areaM2",
       "bleedHoles"
     ]
@@ -697,6 +901,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "purchaseAreaM2": {
         "type": "number"
       },
+      "wasteByCause": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "cause": {
+              "type": "string"
+            },
+            "areaM2": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "cause",
+            "areaM2"
+          ]
+        }
+      },
       "pieces": {
         "type": "array",
         "items": {
@@ -735,6 +957,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "netAreaM2",
       "wasteAreaM2",
       "purchaseAreaM2",
+      "wasteByCause",
       "pieces",
       "sheets",
       "utilisation",
@@ -756,6 +979,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "thicknessMm": {
         "type": "number"
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "isBought": {
+        "type": "boolean",
+        "description": "False for a piece that the customer has."
       },
       "utilisation": {
         "type": "number"
@@ -814,6 +1048,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "lengthMm",
       "widthMm",
       "thicknessMm",
+      "form",
+      "isBought",
       "utilisation",
       "placed",
       "offcutsKept"
@@ -1071,6 +1307,43 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "items"
     ]
   },
+  "EngineeringConstants": {
+    "type": "object",
+    "description": "Moduli of a homogeneous plate that would answer the same.",
+    "properties": {
+      "youngAlongMPa": {
+        "type": "number"
+      },
+      "youngAcrossMPa": {
+        "type": "number"
+      },
+      "poissonAlong": {
+        "type": "number"
+      },
+      "poissonAcross": {
+        "type": "number"
+      },
+      "shearModulusMPa": {
+        "type": "number"
+      },
+      "shearCouplingAlong": {
+        "type": "number",
+        "description": "Shear strain per along (across) strain under a pull along (across): 0 for a balanced laminate."
+      },
+      "shearCouplingAcross": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "youngAlongMPa",
+      "youngAcrossMPa",
+      "poissonAlong",
+      "poissonAcross",
+      "shearModulusMPa",
+      "shearCouplingAlong",
+      "shearCouplingAcross"
+    ]
+  },
   "Entered": {
     "type": "object",
     "description": "Typed by the caller; `at` is the JSON Pointer of the field.",
@@ -1148,7 +1421,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/Assumption"
+          "$ref": "#/components/schemas/EstimateAssumption"
         }
       },
       "limits": {
@@ -1177,6 +1450,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions",
       "limits",
       "provenance"
+    ]
+  },
+  "EstimateAssumption": {
+    "type": "object",
+    "properties": {
+      "of": {
+        "type": "string",
+        "description": "`record`, or the stateless endpoint (`/v1/estimating/...`) that lets a caller set what the record has no field for."
+      },
+      "at": {
+        "type": "string",
+        "description": "JSON Pointer, in the record or in that endpoint's request, of the field that would replace the default."
+      },
+      "meaning": {
+        "type": "string"
+      },
+      "value": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "of",
+      "at",
+      "meaning",
+      "value",
+      "because",
+      "source"
     ]
   },
   "EstimateFinding": {
@@ -1271,6 +1577,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "purchaseQuantity": {
         "type": "number"
       },
+      "range": {
+        "type": "object",
+        "properties": {
+          "low": {
+            "type": "number"
+          },
+          "high": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "low",
+          "high"
+        ],
+        "description": "Least and most that may be needed, waste counted; absent for services."
+      },
+      "pricedQuantity": {
+        "type": "string",
+        "description": "What was multiplied, as an exact decimal."
+      },
       "packs": {
         "type": "array",
         "items": {
@@ -1282,32 +1608,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "name": {
               "type": "string"
             },
+            "supplier": {
+              "type": "string"
+            },
             "count": {
               "type": "number"
             },
-            "contentQuantity": {
-              "type": "number"
+            "price": {
+              "$ref": "#/components/schemas/MoneyJson"
             }
           },
           "required": [
             "sku",
             "name",
+            "supplier",
             "count",
-            "contentQuantity"
+            "price"
           ]
         },
-        "description": "Whole packs bought, when the quantity is sold in packs."
-      },
-      "pricedPer": {
-        "type": "string",
-        "description": "What `unitPrice` is for: `pack`, `h`, `m2`, `day`, `job`."
-      },
-      "pricedQuantity": {
-        "type": "string",
-        "description": "What it was multiplied with, as an exact decimal."
+        "description": "Whole packs bought; empty for services. The amount is their count times their price."
       },
       "unitPrice": {
         "$ref": "#/components/schemas/MoneyJson"
+      },
+      "isAveragePrice": {
+        "type": "boolean",
+        "description": "True where packs were priced and `unitPrice` is their price over their content."
       },
       "amount": {
         "$ref": "#/components/schemas/MoneyJson"
@@ -1346,9 +1672,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "netQuantity",
       "wasteQuantity",
       "purchaseQuantity",
-      "pricedPer",
       "pricedQuantity",
+      "packs",
       "unitPrice",
+      "isAveragePrice",
       "amount",
       "amountRange",
       "depreciable",
@@ -2019,6 +2346,127 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "neededBridgeMm"
     ]
   },
+  "LaidOutPly": {
+    "type": "object",
+    "properties": {
+      "order": {
+        "type": "number",
+        "description": "In the order of laying, from 1."
+      },
+      "stage": {
+        "type": "number"
+      },
+      "material": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "turnDeg": {
+        "type": "number"
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "beyondOpeningMm": {
+        "type": "number",
+        "description": "How far its edge lies outside the opening."
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Polygon"
+        }
+      },
+      "areaM2": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "pieces": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/RollPiece"
+        }
+      },
+      "rollWidthMm": {
+        "type": "number"
+      },
+      "rollLengthM": {
+        "type": "number"
+      },
+      "overlapAreaM2": {
+        "type": "number"
+      },
+      "glassKg": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "resinKg": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "order",
+      "stage",
+      "material",
+      "name",
+      "turnDeg",
+      "thicknessMm",
+      "beyondOpeningMm",
+      "outline",
+      "areaM2",
+      "pieces",
+      "rollWidthMm",
+      "rollLengthM",
+      "overlapAreaM2",
+      "glassKg",
+      "resinKg"
+    ]
+  },
+  "LaminateAssumption": {
+    "type": "object",
+    "properties": {
+      "at": {
+        "type": "string",
+        "description": "JSON Pointer of the field that would replace it."
+      },
+      "words": {
+        "type": "string"
+      },
+      "cite": {
+        "$ref": "#/components/schemas/Cite"
+      }
+    },
+    "required": [
+      "at",
+      "words",
+      "cite"
+    ]
+  },
+  "LaminateSchedule": {
+    "type": "object",
+    "properties": {
+      "search": {
+        "$ref": "#/components/schemas/ScheduleSearch",
+        "description": "The best skins, where a skin is laid anew."
+      },
+      "relaid": {
+        "$ref": "#/components/schemas/RelaidPlies",
+        "description": "The first of them laid out over the opening."
+      },
+      "rebedded": {
+        "$ref": "#/components/schemas/ClosingPlies",
+        "description": "The plies over the cut, where the lifted skin is bonded back."
+      },
+      "cautions": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "cautions"
+    ]
+  },
   "LaminateSection": {
     "type": "object",
     "properties": {
@@ -2112,6 +2560,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "alternatives",
       "properties",
       "notes"
+    ]
+  },
+  "LeftOut": {
+    "type": "object",
+    "properties": {
+      "material": {
+        "type": "string"
+      },
+      "problems": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Problem"
+        }
+      }
+    },
+    "required": [
+      "material",
+      "problems"
     ]
   },
   "LineChange": {
@@ -2319,6 +2785,57 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     }
   },
+  "Missing": {
+    "type": "object",
+    "properties": {
+      "reports": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ConstraintReport"
+        }
+      },
+      "metByNone": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "flush-low",
+            "flush-proud",
+            "kinds",
+            "order",
+            "stiffness-across",
+            "stiffness-along",
+            "stiffness-shear",
+            "strength-compression-across",
+            "strength-compression-along",
+            "strength-tension-across",
+            "strength-tension-along"
+          ]
+        },
+        "description": "Constraints that no stack meets, whatever else it misses."
+      },
+      "words": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "examined": {
+        "type": "number"
+      },
+      "isComplete": {
+        "type": "boolean",
+        "description": "False when only a part of the stacks was looked at for this; that none will do is proven all the same."
+      }
+    },
+    "required": [
+      "reports",
+      "metByNone",
+      "words",
+      "examined",
+      "isComplete"
+    ]
+  },
   "MoneyJson": {
     "type": "object",
     "description": "The form money takes in JSON.",
@@ -2390,6 +2907,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "thicknessMm": {
         "type": "number"
       },
+      "cavityMm": {
+        "type": "number",
+        "description": "From the inner skin to the underside of the outer skin, where somebody measured it: the core with its old bond lines."
+      },
       "coreType": {
         "type": "string",
         "enum": [
@@ -2406,6 +2927,48 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "thicknessMm"
+    ]
+  },
+  "OldSkinReport": {
+    "type": "object",
+    "properties": {
+      "thicknessMm": {
+        "type": "number"
+      },
+      "alongNPerMm": {
+        "type": "number"
+      },
+      "acrossNPerMm": {
+        "type": "number"
+      },
+      "shearNPerMm": {
+        "type": "number"
+      },
+      "strengthNPerMm": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "description": "In the order tension along, compression along, tension across, compression across."
+      },
+      "isGuessed": {
+        "type": "boolean"
+      },
+      "alongLowNPerMm": {
+        "type": "number",
+        "description": "Where guessed: stiffness along of the weakest and the strongest likely build."
+      },
+      "alongHighNPerMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "thicknessMm",
+      "alongNPerMm",
+      "acrossNPerMm",
+      "shearNPerMm",
+      "strengthNPerMm",
+      "isGuessed"
     ]
   },
   "Opening": {
@@ -3204,6 +3767,84 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cells"
     ]
   },
+  "Problem": {
+    "type": "object",
+    "description": "Something the caller can put right. Words are made from the code, in `problem-words.ts` only.",
+    "properties": {
+      "code": {
+        "type": "string",
+        "enum": [
+          "breaks-out-of-order",
+          "clock-change",
+          "contradiction",
+          "duplicate",
+          "duplicate-name",
+          "forecast-gap",
+          "forecast-order",
+          "hardener-without-resin",
+          "malformed-json",
+          "missing",
+          "network-cycle",
+          "no-time-zone",
+          "not-a-decimal",
+          "not-a-flag",
+          "not-a-list",
+          "not-a-number",
+          "not-a-point",
+          "not-a-quantity",
+          "not-an-object",
+          "not-in-form",
+          "not-one-of",
+          "not-supported",
+          "not-text",
+          "nothing-left",
+          "other-currency",
+          "out-of-range",
+          "outline-crosses-itself",
+          "outline-without-area",
+          "outside-panel",
+          "reserved-name",
+          "resin-too-cold",
+          "text-length",
+          "too-deep",
+          "too-few",
+          "too-large-for-stock",
+          "too-many",
+          "unit-mismatch",
+          "unknown-code",
+          "unknown-field",
+          "unusable-text",
+          "wrong-unit",
+          "wrong-zone"
+        ]
+      },
+      "at": {
+        "type": "string",
+        "description": "JSON Pointer (RFC 6901) to the offending field; '' is the whole document."
+      },
+      "facts": {
+        "type": "object",
+        "additionalProperties": {
+          "oneOf": [
+            {
+              "type": "boolean"
+            },
+            {
+              "type": "string"
+            },
+            {
+              "type": "number"
+            }
+          ]
+        }
+      }
+    },
+    "required": [
+      "code",
+      "at",
+      "facts"
+    ]
+  },
   "ProcessSection": {
     "type": "object",
     "properties": {
@@ -3395,6 +4036,80 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "p90"
     ]
   },
+  "RelaidPlies": {
+    "type": "object",
+    "properties": {
+      "taperWidthMm": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "taperAreaM2": {
+        "type": "number"
+      },
+      "order": {
+        "type": "string",
+        "enum": [
+          "largest-first",
+          "smallest-first"
+        ]
+      },
+      "consequences": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "plies": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LaidOutPly"
+        }
+      },
+      "stages": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Stage"
+        }
+      },
+      "glassKg": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "resinKg": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "largestPlyM2": {
+        "type": "number"
+      },
+      "room": {
+        "$ref": "#/components/schemas/RoomCheck"
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LaminateAssumption"
+        }
+      },
+      "notes": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "taperWidthMm",
+      "taperAreaM2",
+      "order",
+      "consequences",
+      "plies",
+      "stages",
+      "glassKg",
+      "resinKg",
+      "largestPlyM2",
+      "room",
+      "assumptions",
+      "notes"
+    ]
+  },
   "ResinStep": {
     "type": "object",
     "properties": {
@@ -3467,6 +4182,59 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "number"
     ]
   },
+  "RollPiece": {
+    "type": "object",
+    "properties": {
+      "lengthMm": {
+        "type": "number"
+      },
+      "widthMm": {
+        "type": "number"
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Polygon"
+        }
+      }
+    },
+    "required": [
+      "lengthMm",
+      "widthMm",
+      "outline"
+    ]
+  },
+  "RoomCheck": {
+    "type": "object",
+    "properties": {
+      "check": {
+        "type": "string",
+        "enum": [
+          "taper-room"
+        ]
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "not-established",
+          "passes"
+        ]
+      },
+      "outsideM2": {
+        "type": "number"
+      },
+      "words": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "check",
+      "verdict",
+      "outsideM2",
+      "words"
+    ]
+  },
   "SawLine": {
     "type": "object",
     "properties": {
@@ -3495,6 +4263,287 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "from",
       "to",
       "straightMm"
+    ]
+  },
+  "Schedule": {
+    "type": "object",
+    "properties": {
+      "rank": {
+        "type": "number"
+      },
+      "plies": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SchedulePly"
+        },
+        "description": "From the core outwards."
+      },
+      "thicknessMm": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "glassGPerM2": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "resinGPerM2": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "stiffnessAlongNPerMm": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "stiffnessAcrossNPerMm": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "proudMm": {
+        "type": "number",
+        "description": "Above the old surface when positive."
+      },
+      "pricePerM2": {
+        "type": "number"
+      },
+      "checks": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SkinCheck"
+        }
+      },
+      "governs": {
+        "type": "string"
+      },
+      "laminate": {
+        "type": "object",
+        "properties": {
+          "aNPerMm": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            }
+          },
+          "bN": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            }
+          },
+          "dNmm": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            }
+          },
+          "inPlane": {
+            "type": "object",
+            "properties": {
+              "free": {
+                "$ref": "#/components/schemas/EngineeringConstants"
+              },
+              "heldFlat": {
+                "$ref": "#/components/schemas/EngineeringConstants"
+              }
+            },
+            "required": [
+              "free",
+              "heldFlat"
+            ]
+          },
+          "flexural": {
+            "$ref": "#/components/schemas/EngineeringConstants"
+          }
+        },
+        "required": [
+          "aNPerMm",
+          "bN",
+          "dNmm",
+          "inPlane",
+          "flexural"
+        ]
+      },
+      "lost": {
+        "type": "object",
+        "properties": {
+          "by": {
+            "type": "string",
+            "enum": [
+              "mass",
+              "nothing",
+              "plies",
+              "price"
+            ]
+          },
+          "difference": {
+            "type": "number"
+          },
+          "words": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "by",
+          "difference",
+          "words"
+        ],
+        "description": "Why it is not the first."
+      }
+    },
+    "required": [
+      "rank",
+      "plies",
+      "thicknessMm",
+      "glassGPerM2",
+      "resinGPerM2",
+      "stiffnessAlongNPerMm",
+      "stiffnessAcrossNPerMm",
+      "proudMm",
+      "checks",
+      "governs",
+      "laminate"
+    ]
+  },
+  "SchedulePly": {
+    "type": "object",
+    "properties": {
+      "material": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "turnDeg": {
+        "type": "number"
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "glassGPerM2": {
+        "type": "number"
+      },
+      "resinGPerM2": {
+        "type": "number"
+      },
+      "fibreMassFraction": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "material",
+      "name",
+      "turnDeg",
+      "thicknessMm",
+      "glassGPerM2",
+      "resinGPerM2",
+      "fibreMassFraction"
+    ]
+  },
+  "ScheduleSearch": {
+    "type": "object",
+    "properties": {
+      "outcome": {
+        "type": "string",
+        "enum": [
+          "cannot-be-done",
+          "found"
+        ]
+      },
+      "method": {
+        "type": "string"
+      },
+      "rankedBy": {
+        "type": "string",
+        "enum": [
+          "mass",
+          "price"
+        ]
+      },
+      "oldSkin": {
+        "$ref": "#/components/schemas/OldSkinReport"
+      },
+      "best": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Schedule"
+        },
+        "description": "At most three, best first."
+      },
+      "effort": {
+        "type": "object",
+        "properties": {
+          "space": {
+            "type": "number",
+            "description": "Every choice of up to the most plies from the options, order apart."
+          },
+          "examined": {
+            "type": "number",
+            "description": "Stacks looked at one by one."
+          },
+          "cut": {
+            "type": "object",
+            "properties": {
+              "dearer": {
+                "type": "number"
+              },
+              "tooThick": {
+                "type": "number"
+              },
+              "outOfReach": {
+                "type": "number"
+              },
+              "tooManyKinds": {
+                "type": "number"
+              }
+            },
+            "required": [
+              "dearer",
+              "tooThick",
+              "outOfReach",
+              "tooManyKinds"
+            ],
+            "description": "Branches cut off because nothing below them could be better, fit, or reach the target."
+          },
+          "isProvenBest": {
+            "type": "boolean",
+            "enum": [
+              true
+            ]
+          }
+        },
+        "required": [
+          "space",
+          "examined",
+          "cut",
+          "isProvenBest"
+        ]
+      },
+      "missing": {
+        "$ref": "#/components/schemas/Missing"
+      },
+      "leftOut": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LeftOut"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LaminateAssumption"
+        }
+      },
+      "limits": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "outcome",
+      "method",
+      "rankedBy",
+      "oldSkin",
+      "best",
+      "effort",
+      "leftOut",
+      "assumptions",
+      "limits"
     ]
   },
   "Scope": {
@@ -3727,6 +4776,52 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "difference"
     ]
   },
+  "SkinCheck": {
+    "type": "object",
+    "properties": {
+      "check": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "demand": {
+        "type": "number"
+      },
+      "capacity": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "passes"
+        ]
+      },
+      "cite": {
+        "$ref": "#/components/schemas/Cite"
+      },
+      "toPass": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "check",
+      "title",
+      "unit",
+      "demand",
+      "capacity",
+      "utilisation",
+      "verdict",
+      "cite"
+    ]
+  },
   "SkinRecord": {
     "type": "object",
     "properties": {
@@ -3787,6 +4882,35 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "kind",
       "sound",
       "at"
+    ]
+  },
+  "Stage": {
+    "type": "object",
+    "description": "A group of plies that may be laid wet on wet.",
+    "properties": {
+      "stage": {
+        "type": "number"
+      },
+      "plies": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "description": "Places in the order of laying, from 1."
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "isOverLimit": {
+        "type": "boolean",
+        "description": "A single ply thicker than the limit cannot be divided."
+      }
+    },
+    "required": [
+      "stage",
+      "plies",
+      "thicknessMm",
+      "isOverLimit"
     ]
   },
   "StoredEstimate": {
