@@ -83,10 +83,11 @@ export const deckPressure = defineFormula({
 
 const aspectInput = { aspect: { symbol: 'l/b', unit: '1', meaning: 'long side over short side', from: 1 } } as const;
 
+/** The polynomial serves up to 2; beyond, the table prints 0.5. */
 export const strengthAspectFactor = defineFormula({
   id: 'panel.yardstick.k2', title: 'Aspect factor for bending strength', cite: cited('table 5'), inputs: aspectInput,
   output: { symbol: 'k2', unit: '1', meaning: 'aspect factor for bending strength' },
-  evaluate: ({ aspect: r }) => fraction(Math.min(0.5, Math.max(0.308, (0.271 * r * r + 0.91 * r - 0.554) / (r * r - 0.313 * r + 1.351)))),
+  evaluate: ({ aspect: r }) => fraction(r > 2 ? 0.5 : Math.min(0.5, Math.max(0.308, (0.271 * r * r + 0.91 * r - 0.554) / (r * r - 0.313 * r + 1.351)))),
   worked: [
     { at: 'table 5', given: { aspect: 1 }, printed: '0.308' },
     { at: 'table 5', given: { aspect: 1.5 }, printed: '0.454' },
@@ -94,10 +95,11 @@ export const strengthAspectFactor = defineFormula({
   ],
 });
 
+/** The polynomial serves up to 2; beyond, the table prints 0.028. */
 export const stiffnessAspectFactor = defineFormula({
   id: 'panel.yardstick.k3', title: 'Aspect factor for bending stiffness', cite: cited('table 5'), inputs: aspectInput,
   output: { symbol: 'k3', unit: '1', meaning: 'aspect factor for bending stiffness' },
-  evaluate: ({ aspect: r }) => fraction(Math.min(0.028, Math.max(0.014, (0.027 * r * r - 0.029 * r + 0.011) / (r * r - 1.463 * r + 1.108)))),
+  evaluate: ({ aspect: r }) => fraction(r > 2 ? 0.028 : Math.min(0.028, Math.max(0.014, (0.027 * r * r - 0.029 * r + 0.011) / (r * r - 1.463 * r + 1.108)))),
   worked: [
     { at: 'table 5', given: { aspect: 1 }, printed: '0.014' },
     { at: 'table 5', given: { aspect: 1.5 }, printed: '0.024' },
