@@ -7,6 +7,8 @@ export const commonPractice: Cite = { source: 'COMMON-PRACTICE' };
 
 const practice = <T>(value: T, because: string): Fallback<T> => ({ value, because, cite: commonPractice });
 
+const OLD_BOND_LINES_MM = 1;
+
 /** What is taken when the record is silent. Each use is listed in the estimate with its reason and source. */
 export const fallbacks = {
   oldCoreType: practice<NonNullable<DefectRecord['core']['coreType']>>('end-grain-balsa', 'the commonest deck core; a plug would tell'),
@@ -27,6 +29,9 @@ export const fallbacks = {
   altitudeM: practice(0, 'most decks are repaired at sea level'),
   people: practice(2, 'bedding core and fastening through the deck take two'),
   hoursPerDay: practice(8, 'a working day'),
+  cavityMm: (coreMm: number): Fallback<number> => ({
+    value: coreMm + OLD_BOND_LINES_MM, because: 'the old core was bedded on a line of about half a millimetre at each face', cite: { source: 'FROM-MEMORY' },
+  }),
   /** For numbers that the record must carry; `faultsOfRecord` refuses before this could be used. */
   never: practice(Number.NaN, 'required'),
 } as const;

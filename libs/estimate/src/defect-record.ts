@@ -68,6 +68,8 @@ export interface SkinRecord {
 
 export interface OldCore {
   readonly thicknessMm: number;
+  /** From the inner skin to the underside of the outer skin, where somebody measured it: the core with its old bond lines. */
+  readonly cavityMm?: number;
   readonly coreType?: 'end-grain-balsa' | 'cross-linked-foam' | 'san-foam' | 'linear-foam' | 'marine-plywood';
   readonly densityKgPerM3?: number;
 }

@@ -13,7 +13,7 @@ import type { WorkedJob } from './run.js';
 export function documentOf(work: WorkedJob, engineVersion: string): EstimateWithWhy {
   const { job, core, laminate, cost, pricing } = work;
   const panel = panelChecks(work.panel);
-  const checks: readonly Check[] = [...laminate.checks, ...panel.checks];
+  const checks: readonly Check[] = [...core.checks, ...laminate.checks, ...panel.checks];
   return {
     estimate: {
       title: job.record.title ?? 'Deck repair', ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
@@ -58,7 +58,7 @@ function daysOf({ labour, job }: WorkedJob): Range {
 
 const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Record<string, Figure>> => Object.fromEntries([
   ...Object.entries(quantities).map(([name, figure]) => [`quantity:${name}`, figure] as const),
-  ['quantity:coreM2', core.netM2], ['quantity:largestPlyM2', laminate.largestPlyM2],
+  ['quantity:coreM2', core.beddedM2], ['quantity:largestPlyM2', laminate.largestPlyM2],
 ]);
 
 /** Every default taken anywhere, once for each field and meaning; counting to one is not an assumption. */
@@ -75,12 +75,13 @@ function recordAssumptions({ job, pricing, labour, quantities }: WorkedJob): rea
 }
 
 /** Defaults of the rooms, each under the endpoint that lets a caller set it. */
-function roomAssumptions({ scope: { plan }, extent, cost, process, press, panel, laminate }: WorkedJob): readonly Assumption[] {
+function roomAssumptions({ scope: { plan }, extent, core, cost, process, press, panel, laminate }: WorkedJob): readonly Assumption[] {
   const under = (of: string, found: readonly Omit<Assumption, 'of'>[]): readonly Assumption[] =>
     found.map(({ at, meaning, value, because, source }) => ({ of: `/v1/estimating/${of}`, at, meaning, value, because, source }));
   return [
     ...[...extent.assumptions, ...plan.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/openings')),
     ...cost.risk.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/cost-rollup')),
+    ...[...core.bill.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/core-bill')),
     ...under('resin-batches', process.batches.assumptions), ...under('cure-plan', process.cure.assumptions),
     ...under('bond-pressure', press.assumptions), ...under('panel-check', panel.assumptions),
     ...under('laminate-schedule', laminate.assumptions.map(({ at, words, cite }) => ({ at, meaning: 'laminate', value: words, because: words, source: cite.source }))),

@@ -129,6 +129,7 @@ export interface CoreSection {
   readonly netAreaM2: number;
   readonly wasteAreaM2: number;
   readonly purchaseAreaM2: number;
+  readonly wasteByCause: readonly { readonly cause: string; readonly areaM2: number }[];
   readonly pieces: readonly CorePiece[];
   readonly sheets: readonly CoreSheetLayout[];
   readonly utilisation: number;
@@ -144,6 +145,9 @@ export interface CorePiece {
   /** In deck coordinates. */
   readonly outline: Outline;
   readonly thicknessMm: number;
+  readonly form: 'plain' | 'scored';
+  /** 1 lies on the inner skin. */
+  readonly layer: number;
   readonly areaM2: number;
   readonly grainDeg?: number;
   readonly bleedHoles: readonly Place[];
@@ -154,6 +158,9 @@ export interface CoreSheetLayout {
   readonly lengthMm: number;
   readonly widthMm: number;
   readonly thicknessMm: number;
+  readonly form: 'plain' | 'scored';
+  /** False for a piece that the customer has. */
+  readonly isBought: boolean;
   readonly utilisation: number;
   readonly placed: readonly { readonly piece: string; readonly outline: Outline; readonly turnDeg: number; readonly cutOrder: number }[];
   readonly offcutsKept: readonly Outline[];

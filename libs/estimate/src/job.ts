@@ -35,6 +35,7 @@ export interface JobNumbers {
   readonly outerSkinMm: Figure<'mm'>;
   readonly innerSkinMm: Figure<'mm'>;
   readonly coreMm: Figure<'mm'>;
+  readonly cavityMm: Figure<'mm'>;
   readonly taperRatio: Figure<'1'>;
   readonly cutMarginMm: Figure<'mm'>;
   readonly flangeMm: Figure<'mm'>;
@@ -94,6 +95,7 @@ function numbersOf(record: DefectRecord): JobNumbers {
     outerSkinMm: figureOr(record.outerSkin.thicknessMm, asked('mm', 'outer skin thickness', '/outerSkin/thicknessMm'), fallbacks.never),
     innerSkinMm: figureOr(record.innerSkin.thicknessMm, asked('mm', 'inner skin thickness', '/innerSkin/thicknessMm'), fallbacks.never),
     coreMm: figureOr(record.core.thicknessMm, asked('mm', 'old core thickness', '/core/thicknessMm'), fallbacks.never),
+    cavityMm: figureOr(record.core.cavityMm, asked('mm', 'cavity between the skins', '/core/cavityMm'), fallbacks.cavityMm(record.core.thicknessMm)),
     taperRatio: figureOr(method?.taperRatio, asked('1', 'taper ratio, length to one of thickness', '/method/taperRatio'), fallbacks.taperRatio),
     cutMarginMm: figureOr(method?.cutMarginMm, asked('mm', 'margin of the cut beyond the bad core', '/method/cutMarginMm'), fallbacks.cutMarginMm),
     flangeMm: figureOr(method?.flangeMm, asked('mm', 'sound deck kept at every edge', '/method/flangeMm'), fallbacks.flangeMm),

@@ -19,7 +19,7 @@ const coreNeeds = ({ core, job }: ResinContext): readonly NeedRequest[] =>
     const sheetM2 = (sheet.lengthMm / 1000) * (sheet.widthMm / 1000);
     const bought = count.value * sheetM2;
     return {
-      id: `core-${thicknessMm}-${sheet.lengthMm}x${sheet.widthMm}`, title: `${job.core.name}, ${thicknessMm} mm`,
+      id: `core-${form}-${thicknessMm}-${sheet.lengthMm}x${sheet.widthMm}`, title: `${job.core.name}, ${thicknessMm} mm`,
       material: job.core.code, thicknessMm, form, sheet, unit: 'm2', purpose: 'core', netQuantity: netM2,
       wasteFraction: derived('1', fraction(netM2.value === 0 ? 0 : bought / netM2.value - 1), 'cut to waste from whole sheets', {
         formula: 'coring.sheet-waste', title: 'Whole sheets over the core fitted', symbol: 'w', cite: { source: 'ARITHMETIC' },

@@ -36,11 +36,13 @@ const ranges = {
 } as const satisfies Readonly<Record<string, Bounds>>;
 
 const MOST_ZONES = 40;
+const MOST_OLD_BOND_MM = 10;
 const MOST_FITTINGS = 200;
 
 /** Everything wrong with the record itself, before any room looks at it. */
 export const faultsOfRecord = (record: DefectRecord): readonly Problem[] => [
   ...numberFaults(record),
+  ...cavityFaults(record),
   ...outlineFaults(record),
   ...zoneFaults(record.zones),
   ...fittingFaults(record.fittings ?? []),
@@ -53,6 +55,7 @@ function numberFaults(record: DefectRecord): readonly Problem[] {
     outside(record.outerSkin.thicknessMm, '/outerSkin/thicknessMm', ranges.skinMm),
     outside(record.innerSkin.thicknessMm, '/innerSkin/thicknessMm', ranges.skinMm),
     outside(record.core.thicknessMm, '/core/thicknessMm', ranges.coreMm),
+    outside(record.core.cavityMm, '/core/cavityMm', ranges.coreMm),
     outside(record.core.densityKgPerM3, '/core/densityKgPerM3', ranges.densityKgPerM3),
     outside(panel.camberRadiusMm, '/panel/camberRadiusMm', ranges.camberRadiusMm),
     outside(method?.taperRatio, '/method/taperRatio', ranges.taperRatio),
@@ -72,6 +75,12 @@ function numberFaults(record: DefectRecord): readonly Problem[] {
     outside(pricing?.samples, '/pricing/samples', ranges.samples),
     outside(pricing?.seed, '/pricing/seed', ranges.seed),
   ].flat();
+}
+
+/** The cavity holds the core: it cannot be thinner, and much thicker means that one of the two is wrong. */
+function cavityFaults({ core: { thicknessMm, cavityMm } }: DefectRecord): readonly Problem[] {
+  if (cavityMm === undefined || (cavityMm >= thicknessMm && cavityMm <= thicknessMm + MOST_OLD_BOND_MM)) return [];
+  return [problem('contradiction', '/core/cavityMm', { other: '/core/thicknessMm', why: `a core of ${thicknessMm} mm lies in a cavity of ${thicknessMm} to ${thicknessMm + MOST_OLD_BOND_MM} mm` })];
 }
 
 const outlineFaults = ({ panel }: DefectRecord): readonly Problem[] => [

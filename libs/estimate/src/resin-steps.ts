@@ -27,7 +27,7 @@ export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[]
 
 function beddingSteps({ job, scope: { plan }, core, quantities }: ResinContext): readonly ResinStepRequest[] {
   const areaM2 = quantities.openedM2.value;
-  const beddedM2 = core.netM2.value;
+  const beddedM2 = core.beddedM2.value;
   const undercutReachMm = Math.max(...plan.openings.map(({ undercutReachMm }) => undercutReachMm), 0);
   const undercut: readonly ResinStepRequest[] = undercutReachMm > 0
     ? [{ step: 'undercut', lengthM: quantities.cutM.value, widthMm: undercutReachMm, heightMm: job.numbers.coreMm.value }]
@@ -55,7 +55,7 @@ function closingSteps({ job, scope: { plan }, core, laminate, quantities }: Resi
     ];
   }
   return [
-    { step: 'bed-skin', areaM2: core.netM2.value, pieces: plan.openings.flatMap(({ skinPieces }) => skinPieces.map(({ label, areaM2 }) => ({ label, areaM2 }))) },
+    { step: 'bed-skin', areaM2: core.beddedM2.value, pieces: plan.openings.flatMap(({ skinPieces }) => skinPieces.map(({ label, areaM2 }) => ({ label, areaM2 }))) },
     { step: 'cut-kerf', lengthM: quantities.cutM.value, heightMm: job.numbers.outerSkinMm.value + job.numbers.coreMm.value },
     { step: 'closing-plies', plies },
   ];
