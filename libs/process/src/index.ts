@@ -36,3 +36,6 @@ export { planCalendar } from './calendar/calendar.js';
 export { calendarText, type ICalendarChoice } from './calendar/icalendar.js';
 export { criticalPath, threePointMean, threePointVariance, type Activity, type ActivityTimes, type CriticalPath } from './calendar/critical-path.js';
 export { weekdays, type CalendarMilestone, type CalendarPlan, type CalendarRequest, type CustomOperation, type PlannedTask, type TodayItem, type Weekday } from './calendar/calendar-request.js';
+export { cautionRules, cautionsFor } from './cautions/cautions.js';
+export type { CautionContext, CautionKind, CautionRule, CautionSeverity, ProcessCaution } from './cautions/caution-context.js';
+export { hazardStatements, statementsFor, type HazardStatement } from './cautions/hazard-statements.js';
