@@ -28,10 +28,12 @@ export type { Excluded } from './basket/basket-plan.js';
 export type {
   BasketNeed, BasketOptions, BasketRequest, OnHand, ResinMatch, Substitute, Transport,
 } from './basket/basket-request.js';
+export { basketFrom, type BasketByCode } from './basket/basket-by-code.js';
 export { contentIn } from './basket/content.js';
 export { solveByHighs } from './basket/highs-solver.js';
 export type { Column, LinearModel, Row, Solve, SolverAnswer, SolverLimits, Term } from './basket/linear-model.js';
 export { solveBasket } from './basket/solve-basket.js';
+export { priceJob, type PricedJob, type PriceJobRequest, type RiskTerms } from './price-job.js';
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
 export { costWithRisk, riskLinesOf, type CostWithRisk, type CostWithRiskRequest } from './cost-with-risk.js';
 export { basketCsv, comparisonCsv, csv, linesCsv } from './exports/csv.js';

@@ -1,6 +1,10 @@
 import { Module } from '@nestjs/common';
+import { BasketController } from './basket/basket.controller.js';
+import { BasketSolver } from './basket/basket-solver.js';
+import { CostRollupController } from './cost-rollup/cost-rollup.controller.js';
 import { LaminateScheduleController } from './laminate-schedule/laminate-schedule.controller.js';
 import { OpeningsController } from './openings/openings.controller.js';
+import { PanelCheckController } from './panel-check/panel-check.controller.js';
 import { QuantitiesController } from './quantities/quantities.controller.js';
 
 /**
@@ -16,9 +20,13 @@ import { QuantitiesController } from './quantities/quantities.controller.js';
  */
 @Module({
   controllers: [
+    BasketController,
+    CostRollupController,
     LaminateScheduleController,
     OpeningsController,
+    PanelCheckController,
     QuantitiesController,
   ],
+  providers: [BasketSolver],
 })
 export class EstimatingModule {}

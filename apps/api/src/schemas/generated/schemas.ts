@@ -86,6 +86,234 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cite"
     ]
   },
+  "Basket": {
+    "type": "object",
+    "properties": {
+      "currency": {
+        "type": "string"
+      },
+      "priceList": {
+        "type": "string"
+      },
+      "isInvented": {
+        "type": "boolean"
+      },
+      "pricesIncludeTax": {
+        "type": "boolean"
+      },
+      "proof": {
+        "oneOf": [
+          {
+            "type": "object",
+            "properties": {
+              "kind": {
+                "type": "string",
+                "enum": [
+                  "proven"
+                ]
+              }
+            },
+            "required": [
+              "kind"
+            ]
+          },
+          {
+            "type": "object",
+            "properties": {
+              "kind": {
+                "type": "string",
+                "enum": [
+                  "gap"
+                ]
+              },
+              "bound": {
+                "$ref": "#/components/schemas/MoneyJson"
+              },
+              "gapFraction": {
+                "type": "number"
+              }
+            },
+            "required": [
+              "kind"
+            ]
+          }
+        ]
+      },
+      "isComplete": {
+        "type": "boolean"
+      },
+      "missing": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CostingMissing"
+        }
+      },
+      "excluded": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Excluded"
+        }
+      },
+      "byEstimate": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "estimate": {
+              "type": "string"
+            },
+            "amount": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
+          },
+          "required": [
+            "estimate",
+            "amount"
+          ]
+        }
+      },
+      "secondBest": {
+        "$ref": "#/components/schemas/SecondBest"
+      },
+      "warnings": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "total": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/BasketLine"
+        }
+      },
+      "orders": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SupplierOrder"
+        }
+      },
+      "substitutions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Substitution"
+        }
+      },
+      "leftovers": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Leftover"
+        }
+      },
+      "coverage": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Coverage"
+        }
+      },
+      "matched": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/MatchedResin"
+        }
+      }
+    },
+    "required": [
+      "currency",
+      "priceList",
+      "isInvented",
+      "pricesIncludeTax",
+      "proof",
+      "isComplete",
+      "missing",
+      "excluded",
+      "byEstimate",
+      "warnings",
+      "total",
+      "lines",
+      "orders",
+      "substitutions",
+      "leftovers",
+      "coverage",
+      "matched"
+    ]
+  },
+  "BasketLine": {
+    "type": "object",
+    "description": "So many packs of one kind from one supplier.",
+    "properties": {
+      "sku": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "supplier": {
+        "type": "string"
+      },
+      "content": {
+        "$ref": "#/components/schemas/MaterialVariant"
+      },
+      "packCount": {
+        "type": "number"
+      },
+      "quantityPerPack": {
+        "type": "number"
+      },
+      "quantity": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "unitPrice": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Packs times price."
+      },
+      "cutFee": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "cutCount": {
+        "type": "number",
+        "description": "Sheets that the shop cuts so that they travel as ordinary goods."
+      },
+      "massKg": {
+        "type": "number"
+      },
+      "hazardous": {
+        "type": "boolean"
+      },
+      "oversize": {
+        "type": "boolean"
+      },
+      "shelfLifeMonths": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "sku",
+      "name",
+      "supplier",
+      "content",
+      "packCount",
+      "quantityPerPack",
+      "quantity",
+      "unit",
+      "unitPrice",
+      "amount",
+      "cutFee",
+      "cutCount",
+      "massKg",
+      "hazardous",
+      "oversize"
+    ]
+  },
   "BatchCard": {
     "type": "object",
     "properties": {
@@ -1055,6 +1283,518 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "offcutsKept"
     ]
   },
+  "CostLine": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "section": {
+        "type": "string",
+        "enum": [
+          "consumables",
+          "disposal",
+          "freight",
+          "hire",
+          "labour",
+          "materials",
+          "safety",
+          "subcontract",
+          "yard"
+        ]
+      },
+      "title": {
+        "type": "string"
+      },
+      "stage": {
+        "type": "string"
+      },
+      "partOrLabour": {
+        "type": "string",
+        "enum": [
+          "labour",
+          "part"
+        ]
+      },
+      "causeClass": {
+        "type": "string",
+        "enum": [
+          "maintenance",
+          "pre-existing",
+          "sudden"
+        ]
+      },
+      "scope": {
+        "type": "string",
+        "enum": [
+          "in",
+          "out"
+        ]
+      },
+      "quantity": {
+        "$ref": "#/components/schemas/LineQuantity"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "unitRate": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "isAverageRate": {
+        "type": "boolean",
+        "description": "True where packs were priced and the rate is their price over their content."
+      },
+      "packs": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LinePack"
+        }
+      },
+      "rateIncludesTax": {
+        "type": "boolean"
+      },
+      "taxGroup": {
+        "type": "string"
+      },
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "range": {
+        "$ref": "#/components/schemas/CostingMoneyRange"
+      },
+      "spread": {
+        "type": "object",
+        "properties": {
+          "low": {
+            "type": "number"
+          },
+          "high": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "low",
+          "high"
+        ]
+      },
+      "extentExponent": {
+        "type": "number"
+      },
+      "depreciation": {
+        "$ref": "#/components/schemas/LineDepreciation"
+      },
+      "note": {
+        "type": "string"
+      },
+      "why": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "code",
+      "section",
+      "title",
+      "partOrLabour",
+      "causeClass",
+      "scope",
+      "quantity",
+      "unit",
+      "unitRate",
+      "isAverageRate",
+      "packs",
+      "rateIncludesTax",
+      "taxGroup",
+      "amount",
+      "range",
+      "spread",
+      "extentExponent",
+      "why"
+    ]
+  },
+  "CostRisk": {
+    "type": "object",
+    "properties": {
+      "currency": {
+        "type": "string"
+      },
+      "samples": {
+        "type": "number"
+      },
+      "seed": {
+        "type": "number"
+      },
+      "shape": {
+        "type": "string",
+        "enum": [
+          "beta",
+          "triangular"
+        ]
+      },
+      "extent": {
+        "$ref": "#/components/schemas/ThreePoint"
+      },
+      "point": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "mean": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "deviation": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p10": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p50": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p80": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p90": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p90StandardError": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p90RelativeError": {
+        "type": "number"
+      },
+      "contingency": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "P80 minus the point, none when the point already covers it."
+      },
+      "shareAtPoint": {
+        "type": "number",
+        "description": "How likely the job costs no more than the point."
+      },
+      "drivers": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Driver"
+        }
+      },
+      "jointShare": {
+        "type": "number",
+        "description": "Of the variance, by drivers acting together."
+      },
+      "histogram": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/HistogramBar"
+        }
+      },
+      "information": {
+        "$ref": "#/components/schemas/InformationValue"
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      }
+    },
+    "required": [
+      "currency",
+      "samples",
+      "seed",
+      "shape",
+      "extent",
+      "point",
+      "mean",
+      "deviation",
+      "p10",
+      "p50",
+      "p80",
+      "p90",
+      "p90StandardError",
+      "p90RelativeError",
+      "contingency",
+      "shareAtPoint",
+      "drivers",
+      "jointShare",
+      "histogram",
+      "information",
+      "assumptions"
+    ]
+  },
+  "CostRollUp": {
+    "type": "object",
+    "properties": {
+      "currency": {
+        "type": "string"
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CostLine"
+        }
+      },
+      "outOfScope": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CostLine"
+        },
+        "description": "Named and priced, not summed."
+      },
+      "sections": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SectionTotal"
+        }
+      },
+      "direct": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "overhead": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "profit": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "contingency": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "net": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "taxes": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "code": {
+              "type": "string"
+            },
+            "name": {
+              "type": "string"
+            },
+            "percent": {
+              "type": "string",
+              "description": "Exact decimal text."
+            },
+            "taxable": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "tax": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
+          },
+          "required": [
+            "code",
+            "name",
+            "percent",
+            "taxable",
+            "tax"
+          ]
+        }
+      },
+      "tax": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "gross": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "byCause": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "direct": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "loadings": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "net": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "tax": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "gross": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "causeClass": {
+              "type": "string",
+              "enum": [
+                "maintenance",
+                "pre-existing",
+                "sudden"
+              ]
+            }
+          },
+          "required": [
+            "direct",
+            "loadings",
+            "net",
+            "tax",
+            "gross",
+            "causeClass"
+          ]
+        }
+      },
+      "byPartOrLabour": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "direct": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "loadings": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "net": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "tax": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "gross": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "partOrLabour": {
+              "type": "string",
+              "enum": [
+                "labour",
+                "part"
+              ]
+            }
+          },
+          "required": [
+            "direct",
+            "loadings",
+            "net",
+            "tax",
+            "gross",
+            "partOrLabour"
+          ]
+        }
+      },
+      "byCauseAndPart": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "direct": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "loadings": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "net": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "tax": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "gross": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "causeClass": {
+              "type": "string",
+              "enum": [
+                "maintenance",
+                "pre-existing",
+                "sudden"
+              ]
+            },
+            "partOrLabour": {
+              "type": "string",
+              "enum": [
+                "labour",
+                "part"
+              ]
+            }
+          },
+          "required": [
+            "direct",
+            "loadings",
+            "net",
+            "tax",
+            "gross",
+            "causeClass",
+            "partOrLabour"
+          ]
+        },
+        "description": "Cause and part or labour crossed, as a claim splits them."
+      },
+      "depreciation": {
+        "type": "object",
+        "properties": {
+          "parts": {
+            "$ref": "#/components/schemas/MoneyJson"
+          },
+          "depreciation": {
+            "$ref": "#/components/schemas/MoneyJson"
+          },
+          "remaining": {
+            "$ref": "#/components/schemas/MoneyJson"
+          }
+        },
+        "required": [
+          "parts",
+          "depreciation",
+          "remaining"
+        ]
+      },
+      "terms": {
+        "type": "object",
+        "properties": {
+          "overheadPercent": {
+            "type": "string"
+          },
+          "profitPercent": {
+            "type": "string"
+          },
+          "contingencyPercent": {
+            "type": "string"
+          },
+          "rounding": {
+            "type": "string",
+            "enum": [
+              "ceiling",
+              "floor",
+              "half-away-from-zero",
+              "half-to-even"
+            ]
+          }
+        },
+        "required": [
+          "overheadPercent",
+          "profitPercent",
+          "rounding"
+        ]
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      }
+    },
+    "required": [
+      "currency",
+      "lines",
+      "outOfScope",
+      "sections",
+      "direct",
+      "overhead",
+      "profit",
+      "contingency",
+      "net",
+      "taxes",
+      "tax",
+      "gross",
+      "byCause",
+      "byPartOrLabour",
+      "byCauseAndPart",
+      "depreciation",
+      "terms",
+      "assumptions"
+    ]
+  },
   "CostSection": {
     "type": "object",
     "properties": {
@@ -1072,6 +1812,180 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "code",
       "title",
       "amount"
+    ]
+  },
+  "CostingMissing": {
+    "type": "object",
+    "properties": {
+      "quantity": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "needs": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "reason": {
+        "type": "string",
+        "enum": [
+          "all-excluded",
+          "no-pack",
+          "not-enough",
+          "not-found-in-time",
+          "other-unit"
+        ]
+      },
+      "material": {
+        "type": "string"
+      },
+      "part": {
+        "type": "string",
+        "description": "Hardener code of a resin system."
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "sheet": {
+        "type": "object",
+        "properties": {
+          "lengthMm": {
+            "type": "number"
+          },
+          "widthMm": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "lengthMm",
+          "widthMm"
+        ]
+      },
+      "rollWidthMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "quantity",
+      "unit",
+      "needs",
+      "reason",
+      "material"
+    ]
+  },
+  "CostingMoneyRange": {
+    "type": "object",
+    "properties": {
+      "low": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "likely": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "high": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "low",
+      "likely",
+      "high"
+    ]
+  },
+  "Coverage": {
+    "type": "object",
+    "description": "How one demand is met.",
+    "properties": {
+      "unit": {
+        "type": "string"
+      },
+      "needs": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "id": {
+              "type": "string"
+            },
+            "estimate": {
+              "type": "string"
+            },
+            "requiredQuantity": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "id",
+            "requiredQuantity"
+          ]
+        }
+      },
+      "required": {
+        "type": "number"
+      },
+      "fromOnHand": {
+        "type": "number"
+      },
+      "covered": {
+        "type": "number"
+      },
+      "short": {
+        "type": "number"
+      },
+      "material": {
+        "type": "string"
+      },
+      "part": {
+        "type": "string",
+        "description": "Hardener code of a resin system."
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "sheet": {
+        "type": "object",
+        "properties": {
+          "lengthMm": {
+            "type": "number"
+          },
+          "widthMm": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "lengthMm",
+          "widthMm"
+        ]
+      },
+      "rollWidthMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "unit",
+      "needs",
+      "required",
+      "fromOnHand",
+      "covered",
+      "short",
+      "material"
     ]
   },
   "Craft": {
@@ -1304,6 +2218,98 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     },
     "required": [
+      "items"
+    ]
+  },
+  "Driver": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "atP10": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Total with this driver at its P10 and P90 and everything else at its median."
+      },
+      "atP90": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "swing": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "varianceShare": {
+        "type": "number",
+        "description": "Of the variance, first order."
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "atP10",
+      "atP90",
+      "swing",
+      "varianceShare"
+    ]
+  },
+  "Edition": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "state": {
+        "type": "string",
+        "enum": [
+          "draft",
+          "published"
+        ]
+      },
+      "isShipped": {
+        "type": "boolean",
+        "description": "True for the catalogue shipped with the program, which everybody reads and nobody changes."
+      },
+      "note": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "publishedAt": {
+        "type": "string"
+      },
+      "contentHash": {
+        "type": "string",
+        "description": "SHA-256 of the content of a published edition."
+      }
+    },
+    "required": [
+      "code",
+      "state",
+      "isShipped",
+      "note",
+      "createdAt"
+    ]
+  },
+  "EditionList": {
+    "type": "object",
+    "properties": {
+      "current": {
+        "type": "string",
+        "description": "Code of the edition that estimates are made with now."
+      },
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Edition"
+        }
+      }
+    },
+    "required": [
+      "current",
       "items"
     ]
   },
@@ -1682,6 +2688,29 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "taxGroup"
     ]
   },
+  "EstimateMoneyRange": {
+    "type": "object",
+    "properties": {
+      "p10": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p50": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p80": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "p90": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "p10",
+      "p50",
+      "p80",
+      "p90"
+    ]
+  },
   "EstimatePage": {
     "type": "object",
     "properties": {
@@ -1753,6 +2782,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "verdict",
       "engineVersion",
       "edition"
+    ]
+  },
+  "Excluded": {
+    "type": "object",
+    "properties": {
+      "sku": {
+        "type": "string"
+      },
+      "reason": {
+        "type": "string",
+        "enum": [
+          "does-not-keep",
+          "hazardous-by-air",
+          "out-of-stock",
+          "supplier-not-chosen"
+        ]
+      }
+    },
+    "required": [
+      "sku",
+      "reason"
     ]
   },
   "Extent": {
@@ -2313,6 +3363,106 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cite"
     ]
   },
+  "HistogramBar": {
+    "type": "object",
+    "properties": {
+      "from": {
+        "type": "number"
+      },
+      "to": {
+        "type": "number"
+      },
+      "count": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "from",
+      "to",
+      "count"
+    ]
+  },
+  "History": {
+    "type": "object",
+    "description": "What was done to a thing, newest first.",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/HistoryEntry"
+        }
+      }
+    },
+    "required": [
+      "items"
+    ]
+  },
+  "HistoryEntry": {
+    "type": "object",
+    "properties": {
+      "at": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "action": {
+        "type": "string"
+      },
+      "keyId": {
+        "type": "string"
+      },
+      "requestId": {
+        "type": "string"
+      },
+      "before": {
+        "type": "object"
+      },
+      "after": {
+        "type": "object"
+      }
+    },
+    "required": [
+      "at",
+      "action"
+    ]
+  },
+  "InformationValue": {
+    "type": "object",
+    "description": "What it is worth to open the deck and measure before the price is agreed.",
+    "properties": {
+      "reserveNow": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Money set aside above the mean so that it suffices in 8 of 10 cases, as things stand."
+      },
+      "reserveThen": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "The same, on average, once the extent is known."
+      },
+      "reserveFreed": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What need not be set aside any more."
+      },
+      "stageZeroCost": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "decisionValue": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Expected gain from being able to say no: a repair that turns out dearer than it is worth is not done.\nPresent when the worth of the repair is known."
+      },
+      "decisionValueNet": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Gain from saying no, less the price of stage 0."
+      },
+      "shareAboveWorth": {
+        "type": "number",
+        "description": "How likely the repair turns out dearer than it is worth."
+      }
+    },
+    "required": [
+      "reserveNow",
+      "reserveThen",
+      "reserveFreed"
+    ]
+  },
   "Join": {
     "type": "object",
     "description": "Why two openings became one, with the numbers that decided.",
@@ -2344,6 +3494,65 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "hoursApart",
       "bridgeMm",
       "neededBridgeMm"
+    ]
+  },
+  "Key": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "organisationId": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "prefix": {
+        "type": "string",
+        "description": "The first characters, by which a person recognises the key."
+      },
+      "roles": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "catalogue-admin",
+            "chandler",
+            "integrator",
+            "operator",
+            "surveyor"
+          ]
+        }
+      },
+      "createdAt": {
+        "type": "string"
+      },
+      "revokedAt": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "id",
+      "organisationId",
+      "name",
+      "prefix",
+      "roles",
+      "createdAt"
+    ]
+  },
+  "KeyList": {
+    "type": "object",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Key"
+        }
+      }
+    },
+    "required": [
+      "items"
     ]
   },
   "LaidOutPly": {
@@ -2439,6 +3648,57 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "at",
       "words",
       "cite"
+    ]
+  },
+  "LaminateMissing": {
+    "type": "object",
+    "properties": {
+      "reports": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ConstraintReport"
+        }
+      },
+      "metByNone": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "flush-low",
+            "flush-proud",
+            "kinds",
+            "order",
+            "stiffness-across",
+            "stiffness-along",
+            "stiffness-shear",
+            "strength-compression-across",
+            "strength-compression-along",
+            "strength-tension-across",
+            "strength-tension-along"
+          ]
+        },
+        "description": "Constraints that no stack meets, whatever else it misses."
+      },
+      "words": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "examined": {
+        "type": "number"
+      },
+      "isComplete": {
+        "type": "boolean",
+        "description": "False when only a part of the stacks was looked at for this; that none will do is proven all the same."
+      }
+    },
+    "required": [
+      "reports",
+      "metByNone",
+      "words",
+      "examined",
+      "isComplete"
     ]
   },
   "LaminateSchedule": {
@@ -2580,6 +3840,66 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "problems"
     ]
   },
+  "Leftover": {
+    "type": "object",
+    "description": "What remains of a bought good when every need is met.",
+    "properties": {
+      "quantity": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "worth": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "At the least price of the goods bought."
+      },
+      "keepsMonths": {
+        "type": "number"
+      },
+      "material": {
+        "type": "string"
+      },
+      "part": {
+        "type": "string",
+        "description": "Hardener code of a resin system."
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "sheet": {
+        "type": "object",
+        "properties": {
+          "lengthMm": {
+            "type": "number"
+          },
+          "widthMm": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "lengthMm",
+          "widthMm"
+        ]
+      },
+      "rollWidthMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "quantity",
+      "unit",
+      "worth",
+      "material"
+    ]
+  },
   "LineChange": {
     "type": "object",
     "properties": {
@@ -2622,6 +3942,87 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "change",
       "unit",
       "difference"
+    ]
+  },
+  "LineDepreciation": {
+    "type": "object",
+    "properties": {
+      "ageYears": {
+        "type": "number"
+      },
+      "percent": {
+        "type": "string"
+      },
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "remaining": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "ageYears",
+      "percent",
+      "amount",
+      "remaining"
+    ]
+  },
+  "LinePack": {
+    "type": "object",
+    "description": "So many packs of one kind in a line.",
+    "properties": {
+      "sku": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "supplier": {
+        "type": "string"
+      },
+      "count": {
+        "type": "number"
+      },
+      "price": {
+        "type": "string",
+        "description": "Exact decimal text for one pack."
+      }
+    },
+    "required": [
+      "sku",
+      "name",
+      "supplier",
+      "count",
+      "price"
+    ]
+  },
+  "LineQuantity": {
+    "type": "object",
+    "properties": {
+      "net": {
+        "type": "number"
+      },
+      "waste": {
+        "type": "number",
+        "description": "Wasted on top of the net quantity."
+      },
+      "required": {
+        "type": "number"
+      },
+      "purchase": {
+        "type": "number",
+        "description": "Whole packs; absent for what is not bought in packs."
+      },
+      "charged": {
+        "type": "string",
+        "description": "What the rate was multiplied with, exactly."
+      }
+    },
+    "required": [
+      "net",
+      "waste",
+      "required",
+      "charged"
     ]
   },
   "MarkedCorner": {
@@ -2697,6 +4098,88 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "datum",
       "corners",
       "lines"
+    ]
+  },
+  "MatchedResin": {
+    "type": "object",
+    "properties": {
+      "resin": {
+        "type": "string"
+      },
+      "resinKg": {
+        "type": "number"
+      },
+      "hardeners": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "hardener": {
+              "type": "string"
+            },
+            "boughtKg": {
+              "type": "number"
+            },
+            "curesKg": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "hardener",
+            "boughtKg",
+            "curesKg"
+          ]
+        }
+      }
+    },
+    "required": [
+      "resin",
+      "resinKg",
+      "hardeners"
+    ]
+  },
+  "MaterialVariant": {
+    "type": "object",
+    "description": "Which form of a material a need asks for; packs must agree in every field that is given.",
+    "properties": {
+      "material": {
+        "type": "string"
+      },
+      "part": {
+        "type": "string",
+        "description": "Hardener code of a resin system."
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "sheet": {
+        "type": "object",
+        "properties": {
+          "lengthMm": {
+            "type": "number"
+          },
+          "widthMm": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "lengthMm",
+          "widthMm"
+        ]
+      },
+      "rollWidthMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "material"
     ]
   },
   "MeterReading": {
@@ -2785,57 +4268,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     }
   },
-  "Missing": {
-    "type": "object",
-    "properties": {
-      "reports": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/ConstraintReport"
-        }
-      },
-      "metByNone": {
-        "type": "array",
-        "items": {
-          "type": "string",
-          "enum": [
-            "flush-low",
-            "flush-proud",
-            "kinds",
-            "order",
-            "stiffness-across",
-            "stiffness-along",
-            "stiffness-shear",
-            "strength-compression-across",
-            "strength-compression-along",
-            "strength-tension-across",
-            "strength-tension-along"
-          ]
-        },
-        "description": "Constraints that no stack meets, whatever else it misses."
-      },
-      "words": {
-        "type": "array",
-        "items": {
-          "type": "string"
-        }
-      },
-      "examined": {
-        "type": "number"
-      },
-      "isComplete": {
-        "type": "boolean",
-        "description": "False when only a part of the stacks was looked at for this; that none will do is proven all the same."
-      }
-    },
-    "required": [
-      "reports",
-      "metByNone",
-      "words",
-      "examined",
-      "isComplete"
-    ]
-  },
   "MoneyJson": {
     "type": "object",
     "description": "The form money takes in JSON.",
@@ -2850,29 +4282,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "amount",
       "currency"
-    ]
-  },
-  "MoneyRange": {
-    "type": "object",
-    "properties": {
-      "p10": {
-        "$ref": "#/components/schemas/MoneyJson"
-      },
-      "p50": {
-        "$ref": "#/components/schemas/MoneyJson"
-      },
-      "p80": {
-        "$ref": "#/components/schemas/MoneyJson"
-      },
-      "p90": {
-        "$ref": "#/components/schemas/MoneyJson"
-      }
-    },
-    "required": [
-      "p10",
-      "p50",
-      "p80",
-      "p90"
     ]
   },
   "NamedValue": {
@@ -2899,6 +4308,56 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "name",
       "value",
       "unit"
+    ]
+  },
+  "NewKey": {
+    "type": "object",
+    "description": "The only answer that ever holds the key itself.",
+    "properties": {
+      "key": {
+        "type": "string"
+      },
+      "id": {
+        "type": "string"
+      },
+      "organisationId": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "prefix": {
+        "type": "string",
+        "description": "The first characters, by which a person recognises the key."
+      },
+      "roles": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "catalogue-admin",
+            "chandler",
+            "integrator",
+            "operator",
+            "surveyor"
+          ]
+        }
+      },
+      "createdAt": {
+        "type": "string"
+      },
+      "revokedAt": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "key",
+      "id",
+      "organisationId",
+      "name",
+      "prefix",
+      "roles",
+      "createdAt"
     ]
   },
   "OldCore": {
@@ -3135,6 +4594,40 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "findings",
       "assumptions",
       "figures"
+    ]
+  },
+  "Organisation": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      }
+    },
+    "required": [
+      "id",
+      "name",
+      "createdAt"
+    ]
+  },
+  "OrganisationList": {
+    "type": "object",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Organisation"
+        }
+      }
+    },
+    "required": [
+      "items"
     ]
   },
   "PanelRecord": {
@@ -3681,6 +5174,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "outer",
       "holes"
+    ]
+  },
+  "PricedJob": {
+    "type": "object",
+    "properties": {
+      "rollUp": {
+        "$ref": "#/components/schemas/CostRollUp"
+      },
+      "risk": {
+        "$ref": "#/components/schemas/CostRisk"
+      }
+    },
+    "required": [
+      "rollUp"
     ]
   },
   "PricingChoice": {
@@ -4513,7 +6020,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ]
       },
       "missing": {
-        "$ref": "#/components/schemas/Missing"
+        "$ref": "#/components/schemas/LaminateMissing"
       },
       "leftOut": {
         "type": "array",
@@ -4749,6 +6256,72 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "excluded"
     ]
   },
+  "SecondBest": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "other-packs",
+          "other-suppliers"
+        ],
+        "description": "What makes it another kind of order."
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "total": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/BasketLine"
+        }
+      },
+      "orders": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SupplierOrder"
+        }
+      },
+      "substitutions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Substitution"
+        }
+      },
+      "leftovers": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Leftover"
+        }
+      },
+      "coverage": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Coverage"
+        }
+      },
+      "matched": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/MatchedResin"
+        }
+      }
+    },
+    "required": [
+      "kind",
+      "difference",
+      "total",
+      "lines",
+      "orders",
+      "substitutions",
+      "leftovers",
+      "coverage",
+      "matched"
+    ]
+  },
   "SectionChange": {
     "type": "object",
     "properties": {
@@ -4774,6 +6347,40 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "before",
       "after",
       "difference"
+    ]
+  },
+  "SectionTotal": {
+    "type": "object",
+    "properties": {
+      "section": {
+        "type": "string",
+        "enum": [
+          "consumables",
+          "disposal",
+          "freight",
+          "hire",
+          "labour",
+          "materials",
+          "safety",
+          "subcontract",
+          "yard"
+        ]
+      },
+      "title": {
+        "type": "string"
+      },
+      "lineCount": {
+        "type": "number"
+      },
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "section",
+      "title",
+      "lineCount",
+      "amount"
     ]
   },
   "SkinCheck": {
@@ -4943,6 +6550,37 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "estimate"
     ]
   },
+  "Substitution": {
+    "type": "object",
+    "properties": {
+      "insteadOf": {
+        "$ref": "#/components/schemas/MaterialVariant"
+      },
+      "use": {
+        "$ref": "#/components/schemas/MaterialVariant"
+      },
+      "quantity": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "penalty": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "reason": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "insteadOf",
+      "use",
+      "quantity",
+      "unit",
+      "penalty",
+      "reason"
+    ]
+  },
   "Summary": {
     "type": "object",
     "properties": {
@@ -4968,7 +6606,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/MoneyJson"
       },
       "totalRange": {
-        "$ref": "#/components/schemas/MoneyRange"
+        "$ref": "#/components/schemas/EstimateMoneyRange"
       },
       "verdict": {
         "type": "string",
@@ -4988,6 +6626,57 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "total",
       "totalRange",
       "verdict"
+    ]
+  },
+  "SupplierOrder": {
+    "type": "object",
+    "properties": {
+      "supplier": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "goods": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "cutFees": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "delivery": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "isDeliveryFree": {
+        "type": "boolean"
+      },
+      "hazardSurcharge": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "hazardBoxes": {
+        "type": "number"
+      },
+      "oversizeFreight": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "total": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "massKg": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "supplier",
+      "name",
+      "goods",
+      "cutFees",
+      "delivery",
+      "isDeliveryFree",
+      "hazardSurcharge",
+      "hazardBoxes",
+      "oversizeFreight",
+      "total",
+      "massKg"
     ]
   },
   "SupportLine": {
@@ -5068,6 +6757,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "readings"
     ]
   },
+  "ThreePoint": {
+    "type": "object",
+    "description": "A quantity nobody knows exactly: least, most likely and most.",
+    "properties": {
+      "low": {
+        "type": "number"
+      },
+      "likely": {
+        "type": "number"
+      },
+      "high": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "low",
+      "likely",
+      "high"
+    ]
+  },
   "Totals": {
     "type": "object",
     "properties": {
@@ -5126,7 +6835,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/MoneyJson"
       },
       "range": {
-        "$ref": "#/components/schemas/MoneyRange"
+        "$ref": "#/components/schemas/EstimateMoneyRange"
       },
       "byCause": {
         "type": "array",

@@ -1,0 +1,27 @@
+import { Body, Controller, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { basketFrom, type Basket } from '#lib/costing';
+import { CallerParam } from '../../access/access.decorators.js';
+import type { Caller } from '../../access/roles.js';
+import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
+import { RoomEndpoint } from '../../http/endpoint.js';
+import { answer } from '../../http/problems.js';
+import { BasketRequestDto } from './basket.dto.js';
+import { BasketSolver } from './basket-solver.js';
+
+@ApiTags('Estimating')
+@Controller('v1/estimating')
+export class BasketController {
+  constructor(private readonly catalogue: CurrentCatalogue, private readonly solver: BasketSolver) {}
+
+  @Post('basket')
+  @RoomEndpoint({
+    operationId: 'fillBasket',
+    summary: 'The cheapest whole packs that cover every need, proven, with what is left over',
+    description: 'An integer programme over packs, price breaks, suppliers, delivery, minimum orders, hazard and oversize rules, with hardener for all the resin bought. What cannot be had is named; a second best of another kind stands beside it.',
+    result: 'Basket',
+  })
+  async basket(@CallerParam() caller: Caller, @Body() request: BasketRequestDto): Promise<Basket> {
+    return this.solver.solve(answer(basketFrom(request, await this.catalogue.of(caller.organisationId))));
+  }
+}

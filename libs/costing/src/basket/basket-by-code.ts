@@ -1,0 +1,89 @@
+import { findMaterial, type Catalogue, type PriceList } from '#lib/catalogue';
+import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import type { BasketNeed, BasketOptions, BasketRequest, OnHand, ResinMatch, Substitute } from './basket-request.js';
+import { satisfies } from './content.js';
+
+/** A basket asked for by the codes of a catalogue. */
+export interface BasketByCode {
+  /** Code of a price list of the edition. */
+  readonly priceList: string;
+  readonly needs: readonly BasketNeed[];
+  /** Which hardener cures a resin of the order; those that are needed themselves are known. */
+  readonly hardeners?: readonly { readonly resin: string; readonly hardener: string }[];
+  readonly substitutes?: readonly Substitute[];
+  readonly onHand?: readonly OnHand[];
+  readonly options?: BasketOptions;
+}
+
+/** The codes looked up: the price list, cut down to what can matter, and the mixing ratio of every resin. */
+export function basketFrom(asked: BasketByCode, catalogue: Catalogue): Outcome<BasketRequest> {
+  const priceList = catalogue.priceLists.find(({ code }) => code === asked.priceList);
+  const problems = [
+    ...(priceList === undefined ? [unknown('/priceList', asked.priceList, { kind: 'price list', known: catalogue.priceLists.map(({ code }) => code) })] : []),
+    ...unknownMaterials(asked, catalogue), ...unknownHardeners(asked, catalogue),
+  ];
+  if (problems.length > 0 || priceList === undefined) return refusal(...problems);
+  const { needs, substitutes, onHand, options } = asked;
+  return success({
+    currency: priceList.currency, priceList: relevantPart(priceList, asked), needs, matches: matchesFor(asked, catalogue),
+    ...(substitutes === undefined ? {} : { substitutes }), ...(onHand === undefined ? {} : { onHand }), ...(options === undefined ? {} : { options }),
+  });
+}
+
+const MOST_NAMED = 12;
+
+const unknown = (at: string, value: string, { kind, known }: { readonly kind: string; readonly known: readonly string[] }): Problem =>
+  problem('unknown-code', at, { value, kind, known: known.slice(0, MOST_NAMED).join(', ') + (known.length > MOST_NAMED ? ', ...' : '') });
+
+function unknownMaterials({ needs, substitutes = [], onHand = [] }: BasketByCode, { materials }: Catalogue): readonly Problem[] {
+  const codes = new Set(materials.map(({ code }) => code));
+  const named = [
+    ...needs.map(({ material }, index) => [pointer('/needs', index, 'material'), material] as const),
+    ...onHand.map(({ material }, index) => [pointer('/onHand', index, 'material'), material] as const),
+    ...substitutes.flatMap(({ insteadOf, use }, index) => [
+      [pointer('/substitutes', index, 'insteadOf', 'material'), insteadOf.material] as const,
+      [pointer('/substitutes', index, 'use', 'material'), use.material] as const,
+    ]),
+  ];
+  return named.flatMap(([at, code]) => (codes.has(code) ? [] : [unknown(at, code, { kind: 'material', known: [...codes] })]));
+}
+
+function unknownHardeners({ hardeners = [] }: BasketByCode, catalogue: Catalogue): readonly Problem[] {
+  return hardeners.flatMap(({ resin, hardener }, index) => {
+    const found = findMaterial(catalogue, 'resin', resin);
+    if (found === undefined) {
+      const known = catalogue.materials.filter(({ kind }) => kind === 'resin').map(({ code }) => code);
+      return [unknown(pointer('/hardeners', index, 'resin'), resin, { kind: 'resin', known })];
+    }
+    const known = found.hardeners.map(({ code }) => code);
+    return known.includes(hardener) ? []
+      : [problem('hardener-without-resin', pointer('/hardeners', index, 'hardener'), { value: hardener, resin, known: known.join(', ') })];
+  });
+}
+
+/**
+ * The hardeners that are asked for, with their parts by mass. A resin nobody asked a hardener for may be cured by any of
+ * its own: the cheapest is bought, and the order says which.
+ */
+function matchesFor({ needs, hardeners = [] }: BasketByCode, catalogue: Catalogue): readonly ResinMatch[] {
+  return [...new Set(needs.map(({ material }) => material))].flatMap((code) => {
+    const resin = findMaterial(catalogue, 'resin', code);
+    if (resin === undefined) return [];
+    const asked = new Set([
+      ...needs.flatMap(({ material, part }) => (material === code && part !== undefined ? [part] : [])),
+      ...hardeners.flatMap((one) => (one.resin === code ? [one.hardener] : [])),
+    ]);
+    return resin.hardeners.filter((hardener) => asked.size === 0 || asked.has(hardener.code))
+      .map((hardener) => ({ resin: code, hardener: hardener.code, massRatio: hardener.partsByMass.value / PARTS }));
+  });
+}
+
+/** A mixing ratio is given to this many parts of resin. */
+const PARTS = 100;
+
+/** Packs of other materials cannot matter and need not travel to the solver. */
+function relevantPart(priceList: PriceList, { needs, substitutes = [] }: BasketByCode): PriceList {
+  const materials = new Set(needs.map(({ material }) => material));
+  return { ...priceList, packs: priceList.packs.filter(({ content }) =>
+    materials.has(content.material) || substitutes.some(({ use }) => satisfies(content, use))) };
+}
