@@ -8,7 +8,7 @@ export { isHighlyLoaded } from './fitting-checks.js';
 export { pointLoad, roundPatch, type Indentation, type SkinOnCore } from './indentation.js';
 export { openSkin, type OpenSkinAnswer, type OpenSkinRequest } from './open-skin.js';
 export { panelCheck, type LoadResult, type PanelAssumption, type PanelCaution, type PanelCheck, type Ratio, type Response, type SectionResult, type StateResult } from './panel-check.js';
-export type { AsFound, CraftForPanel, Criteria, EdgeKindAsked, EdgeRequest, FittingRequest, LoadedFitting, LoadRequest, OpenedPanel, PanelCheckRequest, PanelSize } from './panel-request.js';
+export type { AsFound, CraftForPanel, Criteria, EachEdge, EdgeKindAsked, FittingRequest, LoadedFitting, LoadRequest, OpenedPanel, PanelCheckRequest, PanelSize } from './panel-request.js';
 export { plateModel, type EdgeFixing, type NamedSpot, type PlateAnswer, type PlateEdges, type PlateModel } from './plate-answer.js';
 export { everywhere, type PlateFields, type PlateStiffness, type Rectangle, type RectangularLoad, type Spot } from './plate.js';
 export * as plywood from './plywood.js';

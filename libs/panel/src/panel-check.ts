@@ -7,7 +7,7 @@ import { largeDeflection } from './large-deflection.js';
 import { loadsOf, type ResolvedLoad } from './loads.js';
 import { openSkinAnswer, type OpenSkinAnswer } from './open-skin.js';
 import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
-import type { EdgeRequest, PanelCheckRequest } from './panel-request.js';
+import type { PanelCheckRequest } from './panel-request.js';
 import type { EdgeFixing, PlateEdges } from './plate-answer.js';
 import { membraneStiffness } from './sandwich-section.js';
 import { analyseInnerSkin, analyseSandwich, figuresOf, stateAsFound, type AnalysedState, type Working } from './state-analysis.js';
@@ -127,7 +127,7 @@ function checked(request: PanelCheckRequest): PanelCheck {
 }
 
 function analysed(request: PanelCheckRequest, loads: readonly ResolvedLoad[]): readonly AnalysedState[] {
-  const setting = { size: request.panel, edges: edgesOf(request.panel.edges), loads };
+  const setting = { size: request.panel, edges: edgesOf(request.panel), loads };
   const found = stateAsFound(request);
   const builtFigures = figuresOf(request.asBuilt, '/asBuilt');
   return [
@@ -139,10 +139,10 @@ function analysed(request: PanelCheckRequest, loads: readonly ResolvedLoad[]): r
 }
 
 /** Free edges were refused before. */
-function edgesOf(edges: EdgeRequest = 'simply-supported'): PlateEdges {
+function edgesOf({ edges = 'simply-supported', eachEdge }: PanelCheckRequest['panel']): PlateEdges {
   const known = (edge: string): EdgeFixing => (edge === 'clamped' ? 'clamped' : 'simply-supported');
-  if (typeof edges === 'string') return { xStart: known(edges), xEnd: known(edges), yStart: known(edges), yEnd: known(edges) };
-  return { xStart: known(edges.xStart), xEnd: known(edges.xEnd), yStart: known(edges.yStart), yEnd: known(edges.yEnd) };
+  const { xStart, xEnd, yStart, yEnd } = eachEdge ?? { xStart: edges, xEnd: edges, yStart: edges, yEnd: edges };
+  return { xStart: known(xStart), xEnd: known(xEnd), yStart: known(yStart), yEnd: known(yEnd) };
 }
 
 function resultOf(state: AnalysedState, request: PanelCheckRequest, loads: readonly ResolvedLoad[], criteria: ResolvedCriteria): StateResult {
@@ -231,7 +231,7 @@ function openedOf({ opened = {}, panel, asBuilt }: PanelCheckRequest, criteria: 
 function assumptionsFrom(request: PanelCheckRequest, checks: readonly PanelCheckItem[]): readonly PanelAssumption[] {
   const { opened = {}, panel } = request;
   const plain: readonly (PanelAssumption & { readonly isGiven: boolean })[] = [
-    { isGiven: panel.edges !== undefined, at: '/panel/edges', meaning: 'edges of the panel', value: 'simply-supported', because: 'the cautious case for deflection and for the middle of the panel', source: 'COMMON-PRACTICE' },
+    { isGiven: panel.edges !== undefined || panel.eachEdge !== undefined, at: '/panel/edges', meaning: 'edges of the panel', value: 'simply-supported', because: 'the cautious case for deflection and for the middle of the panel', source: 'COMMON-PRACTICE' },
     { isGiven: opened.lengthXMm !== undefined && opened.widthYMm !== undefined, at: '/opened', meaning: 'size of the opening', value: 'the whole panel', because: 'the largest it can be', source: 'COMMON-PRACTICE' },
     { isGiven: opened.edges !== undefined, at: '/opened/edges', meaning: 'edges of the opened inner skin', value: 'simply-supported', because: 'the cautious case for its sag', source: 'COMMON-PRACTICE' },
     { isGiven: opened.clampPressureKPa !== undefined, at: '/opened/clampPressureKPa', meaning: 'pressure on the new core', value: `${CLAMP_KPA} kPa`, because: 'a 20 kg bag on a tenth of a square metre', source: 'COMMON-PRACTICE' },

@@ -1,5 +1,5 @@
 import { pointer, problem, type Problem } from '#lib/kernel';
-import type { AsFound, CraftForPanel, Criteria, EdgeRequest, FittingRequest, LoadRequest, OpenedPanel, PanelCheckRequest, PanelSize } from './panel-request.js';
+import type { AsFound, CraftForPanel, Criteria, EdgeKindAsked, FittingRequest, LoadRequest, OpenedPanel, PanelCheckRequest, PanelSize } from './panel-request.js';
 import type { CoreValues, SandwichValues, SkinValues } from './states.js';
 
 /** Everything that makes the request impossible, all at once. */
@@ -50,27 +50,29 @@ const moduli: Range = { from: 1, upTo: 1e6, unit: 'MPa' };
 const strengths: Range = { above: 0, upTo: 1e4, unit: 'MPa' };
 const shares: Range = { from: 0, upTo: 1 };
 
-function faultsOfPanel({ lengthXMm, widthYMm, edges }: PanelSize): readonly Problem[] {
+function faultsOfPanel({ lengthXMm, widthYMm, edges, eachEdge }: PanelSize): readonly Problem[] {
   return [
     ...numberFaults(lengthXMm, '/panel/lengthXMm', lengths),
     ...numberFaults(widthYMm, '/panel/widthYMm', lengths),
-    ...(edges === undefined ? [] : faultsOfEdges(edges)),
+    ...(edges === undefined ? [] : faultsOfEdges([[edges, '/panel/edges']])),
+    ...(eachEdge === undefined ? [] : faultsOfEdges(edgeNames.map((name) => [eachEdge[name], pointer('/panel/eachEdge', name)]))),
+    ...(edges === undefined || eachEdge === undefined ? [] : [
+      problem('contradiction', '/panel/eachEdge', { other: 'panel.edges', why: 'the edges are given all alike and each by itself; give one of the two' }),
+    ]),
   ];
 }
 
 const edgeNames = ['xStart', 'xEnd', 'yStart', 'yEnd'] as const;
 const edgeChoices = 'simply-supported, clamped';
 
-function faultsOfEdges(edges: EdgeRequest): readonly Problem[] {
-  const asked = edgeNames.map((name) => (typeof edges === 'string' ? edges : edges[name]));
-  if (asked.every((edge) => edge === 'free')) {
-    return [problem('not-supported', '/panel/edges', { why: 'a panel with no support carries nothing; say which edges rest on something' })];
+function faultsOfEdges(asked: readonly (readonly [EdgeKindAsked, string])[]): readonly Problem[] {
+  if (asked.every(([edge]) => edge === 'free')) {
+    return [problem('not-supported', asked.length === 1 ? '/panel/edges' : '/panel/eachEdge', { why: 'a panel with no support carries nothing; say which edges rest on something' })];
   }
-  return asked.flatMap((edge, at) => {
+  return asked.flatMap(([edge, at]) => {
     if (edge === 'simply-supported' || edge === 'clamped') return [];
-    const field = typeof edges === 'string' ? '/panel/edges' : pointer('/panel/edges', edgeNames[at]);
-    if (edge === 'free') return [problem('not-supported', field, { why: 'an edge without support is not answered; take the panel on to its next support, or use the strip between two supports' })];
-    return [problem('not-one-of', field, { value: String(edge), choices: edgeChoices })];
+    if (edge === 'free') return [problem('not-supported', at, { why: 'an edge without support is not answered; take the panel on to its next support, or use the strip between two supports' })];
+    return [problem('not-one-of', at, { value: String(edge), choices: edgeChoices })];
   });
 }
 

@@ -35,13 +35,16 @@ export interface Criteria {
 export interface PanelSize {
   readonly lengthXMm: number;
   readonly widthYMm: number;
-  /** Absent: simply supported all round, stated as an assumption. */
-  readonly edges?: EdgeRequest;
+  /** All four alike. Absent: simply supported all round, stated as an assumption. */
+  readonly edges?: EdgeKindAsked;
+  /** Each edge by itself, instead of `edges`. */
+  readonly eachEdge?: EachEdge;
 }
 
 /** `free` is read so that it can be refused with a reason. */
 export type EdgeKindAsked = EdgeFixing | 'free';
-export type EdgeRequest = EdgeKindAsked | Readonly<Record<'xStart' | 'xEnd' | 'yStart' | 'yEnd', EdgeKindAsked>>;
+/** `xStart` is the edge at x = 0, `yStart` the edge at y = 0. */
+export type EachEdge = Readonly<Record<'xStart' | 'xEnd' | 'yStart' | 'yEnd', EdgeKindAsked>>;
 
 export interface AsFound {
   /** Share of the panel whose core is bad. */

@@ -438,15 +438,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "properties": {
       "startDate": {
-        "type": "string"
+        "type": "string",
+        "description": "Absent when the record names no start: days are then counted from any Monday."
       },
       "workingDays": {
         "$ref": "#/components/schemas/Range"
+      },
+      "calendarDays": {
+        "$ref": "#/components/schemas/Range",
+        "description": "From the first day to the last, waits counted."
       },
       "tasks": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CalendarTask"
+        }
+      },
+      "criticalChain": {
+        "type": "array",
+        "items": {
+          "type": "string"
         }
       },
       "finish": {
@@ -467,11 +478,42 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "likely",
           "late"
         ]
+      },
+      "milestones": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "code": {
+              "type": "string"
+            },
+            "title": {
+              "type": "string"
+            },
+            "at": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "code",
+            "title"
+          ]
+        }
+      },
+      "notes": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
       }
     },
     "required": [
       "workingDays",
-      "tasks"
+      "calendarDays",
+      "tasks",
+      "criticalChain",
+      "milestones",
+      "notes"
     ]
   },
   "CalendarTask": {
@@ -489,11 +531,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "endDay": {
         "type": "number"
       },
+      "startAt": {
+        "type": "string"
+      },
+      "endAt": {
+        "type": "string"
+      },
       "labourH": {
         "type": "number"
       },
       "waitH": {
         "type": "number"
+      },
+      "waitKind": {
+        "type": "string",
+        "enum": [
+          "cure",
+          "drying",
+          "elapsed",
+          "hold",
+          "none"
+        ]
       },
       "isCritical": {
         "type": "boolean"
@@ -515,6 +573,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "endDay",
       "labourH",
       "waitH",
+      "waitKind",
       "isCritical",
       "isHoldPoint",
       "after"
@@ -563,11 +622,51 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "warning"
         ]
       },
+      "kind": {
+        "type": "string",
+        "enum": [
+          "fire",
+          "health",
+          "site",
+          "structure",
+          "work"
+        ]
+      },
       "text": {
         "type": "string"
       },
       "because": {
-        "type": "string"
+        "type": "string",
+        "description": "The condition of this job that called it."
+      },
+      "protection": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "hazards": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "code": {
+              "type": "string"
+            },
+            "text": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "code",
+            "text"
+          ]
+        },
+        "description": "GHS hazard statements of the materials concerned."
+      },
+      "decides": {
+        "type": "string",
+        "description": "Who decides, where it is not the crew."
       },
       "source": {
         "type": "string"
@@ -576,8 +675,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "code",
       "severity",
+      "kind",
       "text",
       "because",
+      "protection",
+      "hazards",
       "source"
     ]
   },
@@ -4025,6 +4127,29 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "charged"
     ]
   },
+  "LoadResult": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "pressureKPa": {
+        "type": "number"
+      },
+      "why": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "pressureKPa",
+      "why"
+    ]
+  },
   "MarkedCorner": {
     "type": "object",
     "description": "A corner of the saw line as a person with a tape finds it.",
@@ -4430,6 +4555,65 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "isGuessed"
     ]
   },
+  "OpenSkinAnswer": {
+    "type": "object",
+    "properties": {
+      "clampSagMm": {
+        "type": "number",
+        "description": "With the pull of the skin between held edges, where the sag is large."
+      },
+      "clampStressMPa": {
+        "type": "number"
+      },
+      "linearClampSagMm": {
+        "type": "number",
+        "description": "Plate bending alone."
+      },
+      "personSagMm": {
+        "type": "number"
+      },
+      "personStressMPa": {
+        "type": "number",
+        "description": "Plate bending alone: an upper bound where the sag is large."
+      },
+      "usableStressMPa": {
+        "type": "number"
+      },
+      "isLargeDeflection": {
+        "type": "boolean",
+        "description": "Sag over half the skin: the plate theory then overstates it, and the skin pulls at its edges."
+      },
+      "propsNeeded": {
+        "type": "boolean"
+      },
+      "propSpacingMm": {
+        "type": "number",
+        "description": "Spacing of props in both directions that keeps sag and stress within bounds under the clamp load."
+      },
+      "propSpacingForPersonMm": {
+        "type": "number",
+        "description": "The same for a person who kneels or steps on it; absent when no spacing between props makes that safe."
+      },
+      "advice": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "clampSagMm",
+      "clampStressMPa",
+      "linearClampSagMm",
+      "personSagMm",
+      "personStressMPa",
+      "usableStressMPa",
+      "isLargeDeflection",
+      "propsNeeded",
+      "propSpacingMm",
+      "advice"
+    ]
+  },
   "Opening": {
     "type": "object",
     "properties": {
@@ -4628,6 +4812,220 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "items"
+    ]
+  },
+  "PanelAssumption": {
+    "type": "object",
+    "properties": {
+      "at": {
+        "type": "string"
+      },
+      "meaning": {
+        "type": "string"
+      },
+      "value": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "at",
+      "meaning",
+      "value",
+      "because",
+      "source"
+    ]
+  },
+  "PanelCaution": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "severity": {
+        "type": "string",
+        "enum": [
+          "caution",
+          "danger",
+          "warning"
+        ]
+      },
+      "text": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "severity",
+      "text",
+      "because",
+      "source"
+    ]
+  },
+  "PanelCheck": {
+    "type": "object",
+    "description": "The four states of one panel under the same loads. A comparison, never a design approval.",
+    "properties": {
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "not-restored",
+          "restored"
+        ]
+      },
+      "shortfalls": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Every ratio below 1, worst first."
+      },
+      "states": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/StateResult"
+        }
+      },
+      "ratios": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Ratio"
+        },
+        "description": "As built over repaired: at least 1 means that the repair gives back what there was."
+      },
+      "opened": {
+        "$ref": "#/components/schemas/OpenSkinAnswer"
+      },
+      "fittings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PanelCheckItem"
+        }
+      },
+      "loads": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LoadResult"
+        }
+      },
+      "cautions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PanelCaution"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PanelAssumption"
+        }
+      },
+      "limits": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "truncation": {
+        "type": "number",
+        "description": "Greatest estimated relative error of the series and polynomials."
+      }
+    },
+    "required": [
+      "verdict",
+      "shortfalls",
+      "states",
+      "ratios",
+      "opened",
+      "fittings",
+      "loads",
+      "cautions",
+      "assumptions",
+      "limits",
+      "truncation"
+    ]
+  },
+  "PanelCheckItem": {
+    "type": "object",
+    "description": "A demand against a capacity. Failing is a result; `why` is the utilisation with everything it came from.",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "state": {
+        "type": "string",
+        "enum": [
+          "as-built",
+          "as-found",
+          "opened",
+          "repaired"
+        ]
+      },
+      "load": {
+        "type": "string"
+      },
+      "fitting": {
+        "type": "string"
+      },
+      "demand": {
+        "type": "number"
+      },
+      "capacity": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "utilisation": {
+        "type": "number",
+        "description": "Demand over capacity."
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "not-established",
+          "passes"
+        ]
+      },
+      "governs": {
+        "type": "string"
+      },
+      "remedy": {
+        "type": "string",
+        "description": "What would make it pass."
+      },
+      "source": {
+        "type": "string"
+      },
+      "reason": {
+        "type": "string"
+      },
+      "why": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "unit",
+      "verdict",
+      "governs",
+      "source"
     ]
   },
   "PanelRecord": {
@@ -5543,6 +5941,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "p90"
     ]
   },
+  "Ratio": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "load": {
+        "type": "string"
+      },
+      "ratio": {
+        "type": "number"
+      },
+      "why": {
+        "$ref": "#/components/schemas/Figure"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "ratio",
+      "why"
+    ]
+  },
   "RelaidPlies": {
     "type": "object",
     "properties": {
@@ -5652,6 +6076,57 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "wasteL",
       "totalL",
       "totalKg"
+    ]
+  },
+  "Response": {
+    "type": "object",
+    "properties": {
+      "load": {
+        "type": "string"
+      },
+      "working": {
+        "type": "string",
+        "enum": [
+          "inner-skin-alone",
+          "sandwich",
+          "separate-skins"
+        ]
+      },
+      "deflectionMm": {
+        "type": "number",
+        "description": "With the pull of a sagging skin between held edges, where the inner skin is alone and slack."
+      },
+      "linearDeflectionMm": {
+        "type": "number",
+        "description": "By plate bending alone."
+      },
+      "deflectionAt": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "greatestMomentXN": {
+        "type": "number"
+      },
+      "greatestMomentYN": {
+        "type": "number"
+      },
+      "greatestShearNPerMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "load",
+      "working",
+      "deflectionMm",
+      "linearDeflectionMm",
+      "deflectionAt",
+      "greatestMomentXN",
+      "greatestMomentYN",
+      "greatestShearNPerMm"
     ]
   },
   "RevisionList": {
@@ -6349,6 +6824,46 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "difference"
     ]
   },
+  "SectionResult": {
+    "type": "object",
+    "properties": {
+      "bendingXNmm": {
+        "type": "number"
+      },
+      "bendingYNmm": {
+        "type": "number"
+      },
+      "shearNPerMm": {
+        "type": "number"
+      },
+      "membraneXNPerMm": {
+        "type": "number"
+      },
+      "membraneYNPerMm": {
+        "type": "number"
+      },
+      "leverMm": {
+        "type": "number"
+      },
+      "thinSkinError": {
+        "type": "number",
+        "description": "How far the thin-skin engineering form is from the exact section."
+      },
+      "isThinSkinFair": {
+        "type": "boolean"
+      }
+    },
+    "required": [
+      "bendingXNmm",
+      "bendingYNmm",
+      "shearNPerMm",
+      "membraneXNPerMm",
+      "membraneYNPerMm",
+      "leverMm",
+      "thinSkinError",
+      "isThinSkinFair"
+    ]
+  },
   "SectionTotal": {
     "type": "object",
     "properties": {
@@ -6520,6 +7035,60 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "isOverLimit"
     ]
   },
+  "StateResult": {
+    "type": "object",
+    "properties": {
+      "state": {
+        "type": "string",
+        "enum": [
+          "as-built",
+          "as-found",
+          "opened",
+          "repaired"
+        ]
+      },
+      "section": {
+        "$ref": "#/components/schemas/SectionResult"
+      },
+      "responses": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Response"
+        }
+      },
+      "checks": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PanelCheckItem"
+        }
+      },
+      "governing": {
+        "type": "object",
+        "properties": {
+          "code": {
+            "type": "string"
+          },
+          "load": {
+            "type": "string"
+          },
+          "utilisation": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "code",
+          "utilisation"
+        ],
+        "description": "Greatest utilisation and where it is."
+      }
+    },
+    "required": [
+      "state",
+      "section",
+      "responses",
+      "checks"
+    ]
+  },
   "StoredEstimate": {
     "type": "object",
     "description": "An estimate as it is kept: the document, and what the service adds to it. Never changed once made.",
@@ -6602,6 +7171,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "workingDays": {
         "$ref": "#/components/schemas/Range"
       },
+      "calendarDays": {
+        "$ref": "#/components/schemas/Range"
+      },
       "total": {
         "$ref": "#/components/schemas/MoneyJson"
       },
@@ -6623,6 +7195,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "mixedResinL",
       "labourH",
       "workingDays",
+      "calendarDays",
       "total",
       "totalRange",
       "verdict"
