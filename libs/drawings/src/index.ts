@@ -14,7 +14,7 @@ export { snugFigure } from './sheet/snug.js';
 export type { TitleBlock } from './sheet/furniture.js';
 export { textBox, textMarks, type Mark, type TextMark } from './sheet/marks.js';
 export { svgOf, type Drawing } from './sheet/svg.js';
-export { printable } from './sheet/text-size.js';
+export { printable, textWidthMm } from './sheet/text-size.js';
 export { english, type Words } from './words/english.js';
 export { batchCard, type BatchCardInput } from './work/batch-card.js';
 export { gantt, type GanttInput, type GanttTask } from './work/gantt.js';

@@ -41,15 +41,16 @@ const titles = ['Epoxy laminating resin', 'Slow hardener', 'End-grain balsa, sco
 export const sampleEstimate = (size: SampleSize): Estimate => ({
   title: lengthened('Foredeck of a sailing yacht', size), reference: 'Job 2026-014',
   summary: {
-    openedAreaM2: 0.4368, cutLengthM: 3.68, coreSheets: 2, mixedResinL: 5.42, labourH: range(48.2, 63.5, 88.1), workingDays: range(14, 19, 27),
+    openedAreaM2: 0.4368, cutLengthM: 3.68, coreSheets: 2, mixedResinL: 5.42, labourH: range(48.2, 63.5, 88.1), workingDays: range(14, 19, 27), calendarDays: range(22, 30, 44),
     total: eur('9333.21'), totalRange: total, verdict: 'some-checks-fail',
   },
   scope: scopeOf(size),
   core: {
     material: 'core-balsa-150', materialName: 'End-grain balsa 150 kg/m³, scored', cavityMm: 13, stackMm: 12.6, flushMm: -0.4, netAreaM2: 0.4213, wasteAreaM2: 0.1172, purchaseAreaM2: 1.4884,
+    wasteByCause: [{ cause: 'kerf', areaM2: 0.0172 }, { cause: 'scraps', areaM2: 0.1 }],
     stack: [{ layer: 'bond line', thicknessMm: 0.6 }, { layer: 'End-grain balsa 150 kg/m³', thicknessMm: 12 }],
-    pieces: samplePiecePlan.pieces.map((piece) => ({ ...piece, opening: piece.label.slice(0, 1), thicknessMm: 12 })),
-    sheets: sampleSheetLayout.sheets.map((sheet) => ({ ...sheet, thicknessMm: 12, placed: sheet.placed.map((placed) => ({ ...placed, turnDeg: 0 })) })),
+    pieces: samplePiecePlan.pieces.map((piece) => ({ ...piece, opening: piece.label.slice(0, 1), thicknessMm: 12, form: 'plain', layer: 1 })),
+    sheets: sampleSheetLayout.sheets.map((sheet) => ({ ...sheet, thicknessMm: 12, form: 'plain', isBought: true, placed: sheet.placed.map((placed) => ({ ...placed, turnDeg: 0 })) })),
     utilisation: 0.545, massChangeKg: -1.2, waterLeavingKg: 3.4, notes: ['The sheet bends to the camber without scoring on the outer side.'],
   },
   laminate: laminateOf(),
@@ -59,9 +60,9 @@ export const sampleEstimate = (size: SampleSize): Estimate => ({
   sections: [{ code: 'opening', title: 'Opening and core out', amount: eur('2410.00') }, { code: 'core', title: 'New core', amount: eur('1873.40') }, { code: 'laminate', title: 'Skin', amount: eur('1604.11') }],
   lines: linesOf(size), totals: totalsOf(),
   cautions: [
-    { code: 'dust', severity: 'warning', text: 'Cutting and grinding glass laminate makes fine dust: fit extraction and wear a P3 mask, gloves and goggles.', because: 'Skins are cut and tapered.', source: 'COMMON-PRACTICE' },
-    { code: 'wiring', severity: 'danger', text: 'Isolate the wiring below the panel before cutting.', because: 'Wiring lies under the panel.', source: 'COMMON-PRACTICE' },
-    { code: 'sensitiser', severity: 'caution', text: 'Epoxy resins and hardeners can sensitise the skin: no contact, no solvent on skin.', because: 'Epoxy is used.', source: 'COMMON-PRACTICE' },
+    { code: 'dust', severity: 'warning', kind: 'health', protection: ['P3 mask', 'gloves'], hazards: [], text: 'Cutting and grinding glass laminate makes fine dust: fit extraction and wear a P3 mask, gloves and goggles.', because: 'Skins are cut and tapered.', source: 'COMMON-PRACTICE' },
+    { code: 'wiring', severity: 'danger', kind: 'site', protection: [], hazards: [], text: 'Isolate the wiring below the panel before cutting.', because: 'Wiring lies under the panel.', source: 'COMMON-PRACTICE' },
+    { code: 'sensitiser', severity: 'caution', kind: 'health', protection: ['nitrile gloves'], hazards: [{ code: 'H317', text: 'May cause an allergic skin reaction' }], text: 'Epoxy resins and hardeners can sensitise the skin: no contact, no solvent on skin.', because: 'Epoxy is used.', source: 'COMMON-PRACTICE' },
   ],
   assumptions: [
     { of: 'record', at: '/conditions/temperatureC', meaning: 'temperature of the deck', value: '18 °C', because: 'Not stated.', source: 'COMMON-PRACTICE' },
@@ -126,8 +127,8 @@ const processOf = (): Estimate['process'] => ({
   cure: [{ step: 'Bed the core', temperatureC: 18, gelH: 1.8, releaseH: 9.5, sandableH: 16, recoatShutsH: 72, fullCureH: 190 }],
   gates: [{ step: 'Bed the core', requires: ['core moisture 12 % or less', 'surface at least 3 °C above the dew point', 'dry fit passed'] }, { step: 'Topcoat', requires: ['5 days after the last epoxy', 'humidity below 85 %'] }],
   calendar: {
-    startDate: '2026-03-02', workingDays: range(14, 19, 27), finish: { early: '2026-03-20', likely: '2026-03-27', late: '2026-04-08' },
-    tasks: sampleGantt.tasks.map((task, index) => ({ code: `t${index}`, title: task.title, startDay: task.startDay, endDay: task.endDay, labourH: 3.5, waitH: (task.waitEndDay - task.endDay) * 24, isCritical: task.isCritical, isHoldPoint: task.isHoldPoint, after: [] })),
+    startDate: '2026-03-02', workingDays: range(14, 19, 27), calendarDays: range(22, 30, 44), criticalChain: [], milestones: [], notes: [], finish: { early: '2026-03-20', likely: '2026-03-27', late: '2026-04-08' },
+    tasks: sampleGantt.tasks.map((task, index) => ({ code: `t${index}`, title: task.title, startDay: task.startDay, endDay: task.endDay, labourH: 3.5, waitH: (task.waitEndDay - task.endDay) * 24, waitKind: 'cure', isCritical: task.isCritical, isHoldPoint: task.isHoldPoint, after: [] })),
   },
 });
 

@@ -1,4 +1,4 @@
-import { isSaidByHeading, noteColumn, printable, type Block, type ReportDocument, type Section } from '#lib/drawings';
+import { isSaidByHeading, noteColumn, printable, textWidthMm, type Block, type Column, type ReportDocument, type Section, type Table } from '#lib/drawings';
 
 /** Longest run of letters that a narrow table column can hold; longer ones get places to break. */
 const LONGEST_RUN = 18;
@@ -27,10 +27,27 @@ export function typstInput(report: ReportDocument, logoPath: string): string {
 
 function typstBlock(block: Block, section: Section): unknown {
   switch (block.kind) {
-    case 'table': return { kind: block.kind, noteAt: noteColumn(block.columns), ...texts({ caption: isSaidByHeading(block, section) ? '' : block.caption, columns: block.columns, rows: block.rows }) };
+    case 'table': return { kind: block.kind, noteAt: noteColumn(block.columns), ...texts({ caption: isSaidByHeading(block, section) ? '' : block.caption, columns: sizedColumns(block), rows: block.rows }) };
     case 'figure': return { kind: block.kind, svg: block.svg, widthMm: block.widthMm, heightMm: block.heightMm, alt: paperText(block.alt), caption: paperText(block.caption) };
     default: return mapped(block);
   }
+}
+
+/** A column that needs more than this is left to the setter, which then finds the balance between all of them. */
+const WIDEST_EM = 16;
+
+/**
+ * Columns as narrow as their content get their width from the font's own measures. The setter could find it too, but
+ * would have to lay every cell out twice.
+ */
+function sizedColumns({ columns, rows }: Table): readonly (Column & { readonly widthEm?: number })[] {
+  return columns.map((column, index) => {
+    if (column.share !== undefined) return column;
+    const bold = rows.some(({ emphasis }) => emphasis !== undefined) ? 'bold' : 'regular';
+    const cells = rows.map(({ cells: texts }) => textWidthMm(paperText(texts[index]), 1, bold));
+    const widthEm = Math.max(textWidthMm(paperText(column.title), 1, 'bold'), ...cells);
+    return widthEm > WIDEST_EM ? column : { ...column, widthEm };
+  });
 }
 
 const texts = <T extends object>(block: T): object => Object.fromEntries(Object.entries(block).map(([key, part]) => [key, mapped(part)]));

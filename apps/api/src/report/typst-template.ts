@@ -43,7 +43,7 @@ export const typstTemplate = String.raw`
 #show figure.where(kind: image): it => block(above: 1.1em, below: 1.3em, breakable: false, it)
 
 #let side-of(column) = if column.align == "end" { right } else { left }
-#let width-of(column) = if "share" in column { column.share * 1fr } else { auto }
+#let width-of(column) = if "share" in column { column.share * 1fr } else if "widthEm" in column { (column.widthEm + 0.85) * 1em } else { auto }
 #let small(body) = text(size: 0.86em, fill: grey, body)
 
 #let strong-text(cell) = text(weight: "bold", cell)
@@ -102,7 +102,7 @@ export const typstTemplate = String.raw`
   if b.kind == "paragraph" { par(b.text) }
   else if b.kind == "list" { list(..b.items.map(item => [#item])) }
   else if b.kind == "facts" { block(width: 100%, breakable: b.rows.len() > 14, facts(b)) }
-  else if b.kind == "table" { block(width: 100%, breakable: b.rows.len() > 9, render-table(b)) }
+  else if b.kind == "table" { if b.rows.len() > 9 { render-table(b) } else { block(width: 100%, breakable: false, render-table(b)) } }
   else if b.kind == "figure" { picture(b) }
   else if b.kind == "callout" { callout(b) }
   else if b.kind == "ticks" { ticks(b) }
