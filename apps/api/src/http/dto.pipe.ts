@@ -19,3 +19,11 @@ const queryProblem = (problems: readonly Problem[]): HttpProblem => new HttpProb
   detail: summaryOf(problems),
   problems: problems.map((found) => ({ ...found, parameter: found.at.slice(1) })),
 });
+
+/** A DTO of a class from raw JSON that did not come through a route's parameter. @throws {HttpProblem} unprocessable */
+export function checkedAs<T extends object>(type: new () => T, raw: unknown): T {
+  const dto = filled(type, raw);
+  const problems = isRecord(dto) ? problemsOf(dto) : [problem('not-an-object', '', { value: shownValue(raw) })];
+  if (problems.length === 0 && dto instanceof type) return dto;
+  throw new HttpProblem('unprocessable', { detail: summaryOf(problems), problems });
+}

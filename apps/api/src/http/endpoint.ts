@@ -1,5 +1,5 @@
 import { applyDecorators, HttpCode } from '@nestjs/common';
-import { ApiOperation, ApiResponse } from '@nestjs/swagger';
+import { ApiHeader, ApiOperation, ApiResponse } from '@nestjs/swagger';
 import { ForRoles } from '../access/access.decorators.js';
 import { problemKinds, type ProblemKind } from './problems.js';
 
@@ -43,6 +43,20 @@ export const AnswersIn = (type: string, otherTypes: readonly string[], headers: 
       },
     }),
     ApiResponse({ status: 304, description: 'The caller has this version already.' }),
+  );
+
+/** Documents an answer whose schema is that of a request DTO, or is given in place. */
+export const AnswersSchema = (schema: InlineSchema, otherTypes: readonly string[], { status = 200, description = 'The answer.', headers = [] }: Answer = {}): MethodDecorator =>
+  ApiResponse({
+    status, description, headers: headersOf(headers),
+    content: { 'application/json': { schema }, ...Object.fromEntries(otherTypes.map((other) => [other, { schema: contentSchema(other) }])) },
+  });
+
+/** A change to one version of a resource: If-Match says which (428 without it, 412 when it is not the present one). */
+export const ChangesVersion = (): MethodDecorator =>
+  applyDecorators(
+    ApiHeader({ name: 'If-Match', required: true, schema: { type: 'string' }, description: 'ETag of the version that is to be changed.' }),
+    Refuses('precondition-failed', 'precondition-required'),
   );
 
 /** Documents an answer that is never JSON. */

@@ -12,6 +12,8 @@ export interface FieldRule {
   readonly expected: string;
   readonly schema: ApiPropertyOptions;
   readonly optional?: boolean;
+  /** The class of a nested object, or of the objects of a list. */
+  readonly part?: () => DtoClass;
   /** Turns the raw JSON value into what the rooms take; a value it cannot turn passes unchanged to the check. */
   readonly read?: (raw: unknown) => unknown;
 }
@@ -56,6 +58,9 @@ function rulesOf(prototype: object): ReadonlyMap<string, FieldRule> {
   if (typeof parent !== 'object' || parent === null || parent === Object.prototype) return own ?? new Map();
   return new Map([...rulesOf(parent), ...(own ?? [])]);
 }
+
+/** The rule of a field of a DTO, for readers of other forms than JSON. */
+export const ruleOf = (type: DtoClass, key: string): FieldRule | undefined => rulesFor(type.prototype).get(key);
 
 const mergedRules = new WeakMap<object, ReadonlyMap<string, FieldRule>>();
 

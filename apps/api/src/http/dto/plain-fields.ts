@@ -90,6 +90,7 @@ export const Part = (type: () => DtoClass, said: Said = {}): PropertyDecorator =
   Field({
     ...said,
     expected: 'an object',
+    part: type,
     read: (raw) => filled(type(), raw),
     check: partFaults,
     schema: { type: () => type(), ...described(said) },
@@ -100,6 +101,7 @@ export const Parts = (type: () => DtoClass, said: Said & ListLimits = {}): Prope
   Field({
     ...said,
     expected: 'a list of objects',
+    part: type,
     read: (raw) => (Array.isArray(raw) && raw.length <= mostOf(said) ? raw.map((item) => filled(type(), item)) : raw),
     check: (value) => listFaults(value, { of: 'objects', ...said }, partFaults),
     schema: { type: () => type(), isArray: true, ...listSchema(said), ...described(said) },
@@ -137,7 +139,7 @@ export function listFaults(value: unknown, limits: ListLimits & { readonly of: s
   return [...short, ...value.flatMap((item, index) => below(`/${index}`, each(item)))];
 }
 
-const partFaults = (value: unknown): readonly Problem[] =>
+export const partFaults = (value: unknown): readonly Problem[] =>
   isRecord(value) ? problemsOf(value) : [problem('not-an-object', '', { value: shownValue(value) })];
 
 function filledByKind(discriminator: string, kinds: Readonly<Record<string, DtoClass>>, raw: unknown): unknown {

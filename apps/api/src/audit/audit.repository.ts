@@ -1,0 +1,41 @@
+import type { Caller } from '../access/roles.js';
+import { currentContext } from '../http/request-context.js';
+import type { Transaction } from '../persistence/database.js';
+import { newId } from '../persistence/ids.js';
+import { AuditEntryRow } from './audit-entry.entity.js';
+
+export type AuditAction = 'created' | 'changed' | 'removed' | 'published' | 'imported' | 'revoked';
+
+export interface Deed {
+  readonly action: AuditAction;
+  /** What kind of thing, such as `material` or `edition`. */
+  readonly subject: string;
+  readonly code: string;
+  readonly editionId?: string;
+  readonly before?: unknown;
+  readonly after?: unknown;
+}
+
+/** Who did what to which thing, written in the transaction that does it. */
+export class AuditRepository {
+  private constructor(private readonly tx: Transaction) {}
+
+  static in(tx: Transaction): AuditRepository {
+    return new AuditRepository(tx);
+  }
+
+  async add({ organisationId, keyId }: Pick<Caller, 'keyId'> & { readonly organisationId: string | null }, deed: Deed): Promise<void> {
+    await this.tx.query(
+      `INSERT INTO audit_entry (id, organisation_id, key_id, request_id, action, subject, subject_code, edition_id, before, after)
+       VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9::jsonb, $10::jsonb)`,
+      [newId(), organisationId, keyId, currentContext()?.requestId ?? null, deed.action, deed.subject, deed.code, deed.editionId ?? null, json(deed.before), json(deed.after)],
+    );
+  }
+
+  /** Newest first. */
+  about(subject: string, code: string): Promise<AuditEntryRow[]> {
+    return this.tx.find(AuditEntryRow, { where: { subject, subjectCode: code }, order: { id: 'DESC' }, take: 500 });
+  }
+}
+
+const json = (value: unknown): string | null => (value === undefined ? null : JSON.stringify(value));

@@ -1,0 +1,22 @@
+import { Code, Text } from '../../http/dto/index.js';
+
+export class NewEditionDto {
+  @Code({ description: 'A name for the edition, such as spring-2027.' })
+  readonly code!: string;
+
+  @Code({ optional: true, description: 'Code of the edition to start from; the current one when absent.' })
+  readonly basedOn?: string;
+
+  @Text({ optional: true, atMost: 1000 })
+  readonly note?: string;
+}
+
+export class EditionQueryDto {
+  @Code({ optional: true, description: 'Code of an edition; the current one when absent. Changes need the code of a draft.' })
+  readonly edition?: string;
+}
+
+export class ItemsQueryDto extends EditionQueryDto {
+  @Text({ optional: true, atMost: 40, description: 'Only entries of this kind: for materials core, resin and so on; for prices and rates the currency.' })
+  readonly kind?: string;
+}

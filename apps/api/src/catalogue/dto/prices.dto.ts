@@ -1,0 +1,209 @@
+import type { LabourRates, Pack, PackContent, PriceBreak, PriceList, Skill, Supplier, YardCharge } from '#lib/catalogue';
+import { currencyCodes } from '#lib/money';
+import { CalendarDate, Code, DecimalText, Flag, Num, OneOf, Part, Parts, Text, Whole } from '../../http/dto/index.js';
+import { CiteDto } from './datum.dto.js';
+import { SheetFormatDto } from './materials.dto.js';
+
+export class PackContentDto implements PackContent {
+  @Code({ description: 'Code of a material of the same edition.' })
+  readonly material!: string;
+
+  @Code({ optional: true, description: 'Code of a hardener, when the pack holds one.' })
+  readonly part?: string;
+
+  @Num({ optional: true, above: 0, upTo: 500, unit: 'mm' })
+  readonly thicknessMm?: number;
+
+  @OneOf(['plain', 'scored'], { optional: true })
+  readonly form?: 'plain' | 'scored';
+
+  @Part(() => SheetFormatDto, { optional: true })
+  readonly sheet?: SheetFormatDto;
+
+  @Num({ optional: true, above: 0, upTo: 10_000, unit: 'mm' })
+  readonly rollWidthMm?: number;
+
+  @Num({ above: 0, upTo: 1_000_000 })
+  readonly quantity!: number;
+
+  @OneOf(['kg', 'l', 'm2', 'm', 'each', 'pair', 'roll', 'pack'])
+  readonly unit!: string;
+}
+
+export class PriceBreakDto implements PriceBreak {
+  @Whole({ from: 1, upTo: 1_000_000 })
+  readonly fromPacks!: number;
+
+  @DecimalText()
+  readonly price!: string;
+}
+
+export class PackDto implements Pack {
+  @Text({ atMost: 80 })
+  readonly sku!: string;
+
+  @Text({ atMost: 200 })
+  readonly name!: string;
+
+  @Code()
+  readonly supplier!: string;
+
+  @Part(() => PackContentDto)
+  readonly content!: PackContentDto;
+
+  @Parts(() => PriceBreakDto, { least: 1, most: 20, description: 'The first is for one pack; ascending.' })
+  readonly prices!: readonly PriceBreakDto[];
+
+  @Num({ from: 0, upTo: 10_000, unit: 'kg' })
+  readonly massKg!: number;
+
+  @Flag()
+  readonly hazardous!: boolean;
+
+  @Flag()
+  readonly oversize!: boolean;
+
+  @Num({ optional: true, from: 0, upTo: 1200 })
+  readonly shelfLifeMonths?: number;
+
+  @Whole({ optional: true, from: 0 })
+  readonly stock?: number;
+
+  @DecimalText({ optional: true })
+  readonly cutFee?: string;
+}
+
+export class SupplierDto implements Supplier {
+  @Code()
+  readonly code!: string;
+
+  @Text()
+  readonly name!: string;
+
+  @DecimalText()
+  readonly delivery!: string;
+
+  @DecimalText()
+  readonly hazardSurcharge!: string;
+
+  @DecimalText()
+  readonly oversizeFreight!: string;
+
+  @DecimalText()
+  readonly minimumOrder!: string;
+
+  @DecimalText({ optional: true })
+  readonly freeDeliveryFrom?: string;
+}
+
+export class PriceListDto implements PriceList {
+  @Code()
+  readonly code!: string;
+
+  @Text()
+  readonly name!: string;
+
+  @OneOf(currencyCodes)
+  readonly currency!: string;
+
+  @CalendarDate()
+  readonly validFrom!: string;
+
+  @CalendarDate()
+  readonly validTo!: string;
+
+  @Flag({ description: 'True for prices of an invented scenario.' })
+  readonly invented!: boolean;
+
+  @Flag()
+  readonly pricesIncludeTax!: boolean;
+
+  @Parts(() => SupplierDto, { least: 1, most: 100 })
+  readonly suppliers!: readonly SupplierDto[];
+
+  @Parts(() => PackDto, { most: 5000 })
+  readonly packs!: readonly PackDto[];
+}
+
+export class RatePerHourDto implements Readonly<Record<Skill, string>> {
+  @DecimalText()
+  readonly general!: string;
+
+  @DecimalText()
+  readonly laminator!: string;
+
+  @DecimalText()
+  readonly finisher!: string;
+
+  @DecimalText()
+  readonly rigger!: string;
+}
+
+export class YardChargeDto implements YardCharge {
+  @Code()
+  readonly code!: string;
+
+  @Text()
+  readonly name!: string;
+
+  @OneOf(['job', 'day', 'labour-h', 'opened-m2'])
+  readonly per!: YardCharge['per'];
+
+  @DecimalText()
+  readonly price!: string;
+
+  @OneOf(['shed', 'tent', 'open'], { optional: true })
+  readonly when?: YardCharge['when'];
+}
+
+export class TaxGroupDto {
+  @Code()
+  readonly code!: string;
+
+  @Text()
+  readonly name!: string;
+
+  @DecimalText()
+  readonly percent!: string;
+}
+
+export class LabourRatesDto implements LabourRates {
+  @Code()
+  readonly code!: string;
+
+  @Text()
+  readonly name!: string;
+
+  @Text()
+  readonly region!: string;
+
+  @OneOf(currencyCodes)
+  readonly currency!: string;
+
+  @CalendarDate()
+  readonly validFrom!: string;
+
+  @CalendarDate()
+  readonly validTo!: string;
+
+  @Flag({ description: 'True for rates of an invented scenario.' })
+  readonly invented!: boolean;
+
+  @Part(() => RatePerHourDto)
+  readonly perHour!: RatePerHourDto;
+
+  @Parts(() => YardChargeDto, { most: 200 })
+  readonly charges!: readonly YardChargeDto[];
+
+  @DecimalText()
+  readonly overheadPercent!: string;
+
+  @DecimalText()
+  readonly profitPercent!: string;
+
+  @Parts(() => TaxGroupDto, { least: 1, most: 20 })
+  readonly taxGroups!: readonly TaxGroupDto[];
+
+  @Part(() => CiteDto, { optional: true })
+  readonly cite?: CiteDto;
+}

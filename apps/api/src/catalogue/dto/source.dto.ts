@@ -1,0 +1,26 @@
+import type { ReadAs, Source } from '#lib/catalogue';
+import { OneOf, Text } from '../../http/dto/index.js';
+import { sourceKey } from './datum.dto.js';
+
+export class SourceDto implements Source {
+  @Text({ atMost: 80, form: sourceKey })
+  readonly key!: string;
+
+  @Text({ atMost: 400 })
+  readonly title!: string;
+
+  @Text({ atMost: 300, description: 'Who published it.' })
+  readonly body!: string;
+
+  @Text({ atMost: 40 })
+  readonly year!: string;
+
+  @OneOf(['first-hand', 'second-hand', 'memory', 'derived', 'common-practice'])
+  readonly readAs!: ReadAs;
+
+  @Text({ optional: true, atMost: 500, form: { pattern: /^https?:\/\/[^\s<>"]+$/, words: 'a web address' } })
+  readonly url?: string;
+
+  @Text({ optional: true, atMost: 1000 })
+  readonly note?: string;
+}

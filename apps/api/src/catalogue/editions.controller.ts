@@ -1,0 +1,78 @@
+import { Body, Controller, Delete, Get, HttpCode, Param, Post, Req, Res } from '@nestjs/common';
+import { ApiOperation, ApiTags } from '@nestjs/swagger';
+import type { Request, Response } from 'express';
+import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
+import type { History } from '../audit/history.js';
+import { Answers, ChangesVersion, Refuses } from '../http/endpoint.js';
+import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
+import type { EditionRow } from './catalogue.entities.js';
+import { NewEditionDto } from './dto/editions.dto.js';
+import { editionView, type Edition, type EditionList } from './edition-view.js';
+import { EditionsService } from './editions.service.js';
+
+@ApiTags('Catalogue')
+@Controller('v1/editions')
+@ForRoles()
+export class EditionsController {
+  constructor(private readonly editions: EditionsService) {}
+
+  @Get()
+  @ApiOperation({ operationId: 'listEditions', summary: 'Editions of the catalogue, newest first, and the current one' })
+  @Answers('EditionList')
+  async list(@CallerParam() caller: Caller): Promise<EditionList> {
+    const { current, editions } = await this.editions.list(caller);
+    return { current: current.code, items: editions.map(editionView) };
+  }
+
+  @Post()
+  @ForRoles('catalogue-admin')
+  @ApiOperation({ operationId: 'createEdition', summary: 'Make a draft by copying an edition' })
+  @Answers('Edition', { status: 201, headers: ['Location', 'ETag'] })
+  @Refuses('conflict', 'not-found')
+  async create(@CallerParam() caller: Caller, @Body() draft: NewEditionDto, @Res({ passthrough: true }) response: Response): Promise<Edition> {
+    const row = await this.editions.addDraft(caller, draft);
+    response.setHeader('Location', `/v1/editions/${row.code}`);
+    return tagged(row, response);
+  }
+
+  @Get(':code')
+  @ApiOperation({ operationId: 'getEdition', summary: 'An edition' })
+  @Answers('Edition', { headers: ['ETag'] })
+  async one(@CallerParam() caller: Caller, @Param('code') code: string, @Res({ passthrough: true }) response: Response): Promise<Edition> {
+    return tagged(await this.editions.get(caller, code), response);
+  }
+
+  @Post(':code/publication')
+  @HttpCode(200)
+  @ForRoles('catalogue-admin')
+  @ApiOperation({ operationId: 'publishEdition', summary: 'Publish a draft: it becomes current and is never changed again' })
+  @Answers('Edition', { headers: ['ETag'] })
+  @ChangesVersion()
+  @Refuses('conflict', 'unprocessable')
+  async publish(@CallerParam() caller: Caller, @Param('code') code: string, @Req() request: Request, @Res({ passthrough: true }) response: Response): Promise<Edition> {
+    return tagged(await this.editions.publish(caller, code, (version) => { refuseUnlessMatch(request, version); }), response);
+  }
+
+  @Delete(':code')
+  @HttpCode(204)
+  @ForRoles('catalogue-admin')
+  @ApiOperation({ operationId: 'deleteEdition', summary: 'Throw a draft away' })
+  @ChangesVersion()
+  @Refuses('conflict')
+  async remove(@CallerParam() caller: Caller, @Param('code') code: string, @Req() request: Request): Promise<void> {
+    await this.editions.removeDraft(caller, code, (version) => { refuseUnlessMatch(request, version); });
+  }
+
+  @Get(':code/history')
+  @ApiOperation({ operationId: 'getEditionHistory', summary: 'Who did what to an edition' })
+  @Answers('History')
+  history(@CallerParam() caller: Caller, @Param('code') code: string): Promise<History> {
+    return this.editions.history(caller, code);
+  }
+}
+
+function tagged(row: EditionRow, response: Response): Edition {
+  response.setHeader('ETag', tagOf(row.version));
+  return editionView(row);
+}

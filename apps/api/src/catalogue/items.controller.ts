@@ -1,0 +1,175 @@
+import { Body, Controller, Delete, Get, HttpCode, Inject, Param, Patch, Post, Query, Res, type Type } from '@nestjs/common';
+import { ApiBody, ApiExtraModels, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
+import type { Response } from 'express';
+import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
+import type { History } from '../audit/history.js';
+import type { DtoClass } from '../http/dto/field.js';
+import { Answers, AnswersSchema, ChangesVersion, Refuses } from '../http/endpoint.js';
+import { Consumes, CSV_TYPE, JSON_TYPE, MERGE_PATCH_TYPE, Produces } from '../http/media.js';
+import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
+import type { CatalogueTable } from './catalogue-rows.js';
+import { csvOf } from './csv-documents.js';
+import { EditionQueryDto, ItemsQueryDto } from './dto/editions.dto.js';
+import { materialClasses } from './dto/materials.dto.js';
+import { LabourRatesDto, PriceListDto } from './dto/prices.dto.js';
+import { SourceDto } from './dto/source.dto.js';
+import type { ItemRow } from './items.repository.js';
+import { ItemsService } from './items.service.js';
+import { Shelved, type ShelvedRequest } from './shelf-request.js';
+
+interface Resource {
+  readonly table: CatalogueTable;
+  readonly path: string;
+  /** Singular and plural, as the operations are named. */
+  readonly one: string;
+  readonly many: string;
+  readonly classes: readonly DtoClass[];
+}
+
+const resources: readonly Resource[] = [
+  { table: 'material', path: 'materials', one: 'Material', many: 'Materials', classes: materialClasses },
+  { table: 'price_list', path: 'price-lists', one: 'PriceList', many: 'PriceLists', classes: [PriceListDto] },
+  { table: 'labour_rates', path: 'labour-rates', one: 'LabourRates', many: 'AllLabourRates', classes: [LabourRatesDto] },
+  { table: 'source', path: 'sources', one: 'Source', many: 'Sources', classes: [SourceDto] },
+];
+
+const documentSchema = ({ classes }: Resource) =>
+  (classes.length === 1 ? { $ref: getSchemaPath(classes[0].name) } : { oneOf: classes.map(({ name }) => ({ $ref: getSchemaPath(name) })) });
+
+const wordsOf = ({ one }: Resource): string => one.replace(/([A-Z])/g, ' $1').trim().toLowerCase();
+
+const DraftQuery = (): MethodDecorator => ApiQuery({ name: 'edition', required: true, schema: { type: 'string' }, description: 'Code of a draft.' });
+
+function readingController(resource: Resource): Type {
+  const { table, path, one, many, classes } = resource;
+  const document = documentSchema(resource);
+  const list = { type: 'object', required: ['edition', 'items'], properties: { edition: { type: 'string' }, items: { type: 'array', items: document } } };
+  const words = wordsOf(resource);
+
+  @ApiTags('Catalogue')
+  @ApiExtraModels(...classes.map((type) => Object.assign(type)))
+  @Controller(`v1/${path}`)
+  @ForRoles()
+  class ReadingController {
+    constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
+
+    @Get()
+    @Produces(JSON_TYPE, CSV_TYPE)
+    @ApiOperation({ operationId: `list${many}`, summary: `Entries of an edition (${words}), as JSON or CSV` })
+    @AnswersSchema(list, [CSV_TYPE])
+    async list(@CallerParam() caller: Caller, @Query() { edition, kind }: ItemsQueryDto, @Res() response: Response): Promise<void> {
+      const listed = await this.items.list({ caller, table, edition }, kind);
+      const documents = listed.items.map(({ body }) => body);
+      if (response.locals.mediaType === CSV_TYPE) response.type(CSV_TYPE).send(csvOf(documents));
+      else response.json({ edition: listed.edition.code, items: documents });
+    }
+
+    @Get(':code')
+    @ApiOperation({ operationId: `get${one}`, summary: `One entry (${words})` })
+    @AnswersSchema(document, [], { headers: ['ETag'] })
+    async one(@CallerParam() caller: Caller, @Param('code') code: string, @Query() { edition }: EditionQueryDto, @Res({ passthrough: true }) response: Response): Promise<unknown> {
+      return tagged(await this.items.get({ caller, table, edition }, code), response);
+    }
+
+    @Get(':code/history')
+    @ApiOperation({ operationId: `get${one}History`, summary: `Who changed what about an entry (${words})` })
+    @Answers('History')
+    history(@CallerParam() caller: Caller, @Param('code') code: string): Promise<History> {
+      return this.items.history({ caller, table }, code);
+    }
+  }
+  return ReadingController;
+}
+
+function changingController(resource: Resource): Type {
+  const { table, path, one } = resource;
+  const document = documentSchema(resource);
+  const words = wordsOf(resource);
+
+  @ApiTags('Catalogue')
+  @Controller(`v1/${path}`)
+  @ForRoles('catalogue-admin')
+  class ChangingController {
+    constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
+
+    @Post()
+    @DraftQuery()
+    @ApiBody({ schema: document })
+    @ApiOperation({ operationId: `create${one}`, summary: `Add an entry to a draft (${words})` })
+    @AnswersSchema(document, [], { status: 201, headers: ['Location', 'ETag'] })
+    @Refuses('conflict', 'not-found')
+    async create(@Shelved(table) shelf: ShelvedRequest, @Body() body: unknown, @Res({ passthrough: true }) response: Response): Promise<unknown> {
+      const row = await this.items.add(shelf, body);
+      response.setHeader('Location', `/v1/${path}/${row.code}?edition=${shelf.edition ?? ''}`);
+      return tagged(row, response);
+    }
+
+    @Patch(':code')
+    @Consumes(MERGE_PATCH_TYPE, JSON_TYPE)
+    @DraftQuery()
+    @ApiBody({ description: 'RFC 7396 merge patch.', schema: { type: 'object' } })
+    @ApiOperation({ operationId: `update${one}`, summary: `Change an entry of a draft by merge patch (${words})` })
+    @AnswersSchema(document, [], { headers: ['ETag'] })
+    @ChangesVersion()
+    @Refuses('conflict')
+    async patch(@Shelved(table) shelf: ShelvedRequest, @Param('code') code: string, @Body() patch: unknown, @Res({ passthrough: true }) response: Response): Promise<unknown> {
+      return tagged(await this.items.patch(shelf, code, patch, (version) => { refuseUnlessMatch(shelf.request, version); }), response);
+    }
+  }
+  return ChangingController;
+}
+
+function removingController(resource: Resource): Type {
+  const { table, path, one } = resource;
+
+  @ApiTags('Catalogue')
+  @Controller(`v1/${path}`)
+  @ForRoles('catalogue-admin')
+  class RemovingController {
+    constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
+
+    @Delete(':code')
+    @HttpCode(204)
+    @DraftQuery()
+    @ApiOperation({ operationId: `delete${one}`, summary: `Remove an entry from a draft (${wordsOf(resource)})` })
+    @ChangesVersion()
+    @Refuses('conflict')
+    async remove(@Shelved(table) shelf: ShelvedRequest, @Param('code') code: string): Promise<void> {
+      await this.items.remove(shelf, code, (version) => { refuseUnlessMatch(shelf.request, version); });
+    }
+  }
+  return RemovingController;
+}
+
+function importController(resource: Resource): Type {
+  const { table, path, many } = resource;
+
+  @ApiTags('Catalogue')
+  @Controller(`v1/${path}/import`)
+  @ForRoles('catalogue-admin')
+  class ImportController {
+    constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
+
+    @Post()
+    @HttpCode(200)
+    @Consumes(CSV_TYPE)
+    @DraftQuery()
+    @ApiBody({ schema: { type: 'string' } })
+    @ApiOperation({ operationId: `import${many}`, summary: `Add or replace entries of a draft from CSV, all or none (${wordsOf(resource)})` })
+    @AnswersSchema({ type: 'object', required: ['imported'], properties: { imported: { type: 'integer' } } }, [])
+    @Refuses('conflict', 'not-found')
+    async import(@Shelved(table) shelf: ShelvedRequest, @Body() csv: unknown): Promise<{ readonly imported: number }> {
+      return { imported: await this.items.import(shelf, String(csv)) };
+    }
+  }
+  return ImportController;
+}
+
+function tagged({ body, version }: ItemRow, response: Response): unknown {
+  response.setHeader('ETag', tagOf(version));
+  return body;
+}
+
+/** The four kinds of catalogue entries differ only in their documents, so their controllers are made alike. */
+export const itemControllers: readonly Type[] = resources.flatMap((resource) => [readingController(resource), changingController(resource), removingController(resource), importController(resource)]);
