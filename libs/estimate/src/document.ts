@@ -2,6 +2,8 @@ import { assumptionsOf, type Figure } from '#lib/provenance';
 import { triangularQuantile } from '#lib/extent';
 import type { Assumption, Check, EstimateWithWhy, Range, Summary } from './estimate.js';
 import { bayOf } from './check-stage.js';
+import { calendarSection } from './calendar-stage.js';
+import { cautionsOf } from './caution-stage.js';
 import { panelChecks, panelSection } from './check-section.js';
 import { DEFAULT_SEED } from './cost-stage.js';
 import { linesSection, sectionsSection } from './lines-section.js';
@@ -21,9 +23,9 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
       scope: scopeSection(job, work.scope, work.extent),
       core: core.section, laminate: laminate.section,
       panel: panelSection(work.panel, bayOf(job)), checks,
-      process: { ...processSection(job, work.process, work.press), calendar: { workingDays: daysOf(work), tasks: [] } },
+      process: { ...processSection(job, work.process, work.press), calendar: calendarSection(work.calendar, job.record.crew?.startDate) },
       sections: sectionsSection(cost.rollUp), lines: linesSection(cost.rollUp, pricing.needs), totals: cost.totals,
-      cautions: work.panel.cautions, assumptions: assumptionsIn(work), limits: limitsOf(work),
+      cautions: cautionsOf(work, checks), assumptions: assumptionsIn(work), limits: limitsOf(work),
       provenance: {
         engineVersion, edition: job.catalogue.edition, catalogueHash: job.catalogue.hash, seed: job.record.pricing?.seed ?? DEFAULT_SEED,
         priceList: job.priceList.code, labourRates: job.labourRates.code,
@@ -34,12 +36,12 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
 }
 
 function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
-  const { scope: { plan }, core, process, labour, cost } = work;
+  const { scope: { plan }, core, process, labour, cost, calendar } = work;
   return {
     openedAreaM2: plan.openedAreaM2, cutLengthM: plan.cutLengthM + plan.splitLengthM,
     coreSheets: core.sheets.reduce((sum, { count }) => sum + count.value, 0),
     mixedResinL: process.batches.demand.totals.totalL,
-    labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH), workingDays: daysOf(work),
+    labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH), workingDays: calendar.workingDays, calendarDays: calendar.calendarDays,
     total: cost.totals.total, totalRange: cost.totals.range,
     verdict: checks.some(({ verdict }) => verdict === 'fails') ? 'some-checks-fail' : 'all-checks-pass',
   };
@@ -50,11 +52,6 @@ const rangeOf = (low: number, likely: number, high: number): Range => {
   const at = (p: number): number => triangularQuantile({ low, likely, high }, p);
   return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
 };
-
-function daysOf({ labour, job }: WorkedJob): Range {
-  const perDay = job.numbers.people.value * job.numbers.hoursPerDay.value;
-  return rangeOf(labour.lowH / perDay, labour.likelyH.value / perDay, labour.highH / perDay);
-}
 
 const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Record<string, Figure>> => Object.fromEntries([
   ...Object.entries(quantities).map(([name, figure]) => [`quantity:${name}`, figure] as const),
@@ -75,7 +72,7 @@ function recordAssumptions({ job, pricing, labour, quantities }: WorkedJob): rea
 }
 
 /** Defaults of the rooms, each under the endpoint that lets a caller set it. */
-function roomAssumptions({ scope: { plan }, extent, core, cost, process, press, panel, laminate }: WorkedJob): readonly Assumption[] {
+function roomAssumptions({ scope: { plan }, extent, core, cost, process, press, panel, laminate, calendar }: WorkedJob): readonly Assumption[] {
   const under = (of: string, found: readonly Omit<Assumption, 'of'>[]): readonly Assumption[] =>
     found.map(({ at, meaning, value, because, source }) => ({ of: `/v1/estimating/${of}`, at, meaning, value, because, source }));
   return [
@@ -83,7 +80,7 @@ function roomAssumptions({ scope: { plan }, extent, core, cost, process, press, 
     ...cost.risk.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/cost-rollup')),
     ...[...core.bill.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/core-bill')),
     ...under('resin-batches', process.batches.assumptions), ...under('cure-plan', process.cure.assumptions),
-    ...under('bond-pressure', press.assumptions), ...under('panel-check', panel.assumptions),
+    ...under('bond-pressure', press.assumptions), ...under('calendar', calendar.assumptions), ...under('panel-check', panel.assumptions),
     ...under('laminate-schedule', laminate.assumptions.map(({ at, words, cite }) => ({ at, meaning: 'laminate', value: words, because: words, source: cite.source }))),
   ];
 }

@@ -54,6 +54,7 @@ export interface Summary {
   readonly mixedResinL: number;
   readonly labourH: Range;
   readonly workingDays: Range;
+  readonly calendarDays: Range;
   readonly total: MoneyJson;
   readonly totalRange: MoneyRange;
   readonly verdict: 'all-checks-pass' | 'some-checks-fail';
@@ -304,10 +305,16 @@ export interface CureMilestones {
 }
 
 export interface CalendarSection {
+  /** Absent when the record names no start: days are then counted from any Monday. */
   readonly startDate?: string;
   readonly workingDays: Range;
+  /** From the first day to the last, waits counted. */
+  readonly calendarDays: Range;
   readonly tasks: readonly CalendarTask[];
+  readonly criticalChain: readonly string[];
   readonly finish?: { readonly early: string; readonly likely: string; readonly late: string };
+  readonly milestones: readonly { readonly code: string; readonly title: string; readonly at?: string }[];
+  readonly notes: readonly string[];
 }
 
 export interface CalendarTask {
@@ -315,8 +322,11 @@ export interface CalendarTask {
   readonly title: string;
   readonly startDay: number;
   readonly endDay: number;
+  readonly startAt?: string;
+  readonly endAt?: string;
   readonly labourH: number;
   readonly waitH: number;
+  readonly waitKind: 'none' | 'cure' | 'drying' | 'hold' | 'elapsed';
   readonly isCritical: boolean;
   readonly isHoldPoint: boolean;
   readonly after: readonly string[];
@@ -379,8 +389,15 @@ export interface Totals {
 export interface Caution {
   readonly code: string;
   readonly severity: 'danger' | 'warning' | 'caution';
+  readonly kind: 'structure' | 'health' | 'fire' | 'site' | 'work';
   readonly text: string;
+  /** The condition of this job that called it. */
   readonly because: string;
+  readonly protection: readonly string[];
+  /** GHS hazard statements of the materials concerned. */
+  readonly hazards: readonly { readonly code: string; readonly text: string }[];
+  /** Who decides, where it is not the crew. */
+  readonly decides?: string;
   readonly source: string;
 }
 

@@ -1,7 +1,8 @@
 import { andThen, success, type Outcome } from '#lib/kernel';
 import type { Catalogue } from '#lib/catalogue';
 import type { PanelCheck } from '#lib/panel';
-import type { BondPressurePlan } from '#lib/process';
+import type { BondPressurePlan, CalendarPlan } from '#lib/process';
+import { calendarOf } from './calendar-stage.js';
 import { panelCheckOf } from './check-stage.js';
 import { coreFor } from './core-stage.js';
 import { costOf, type CostWork } from './cost-stage.js';
@@ -29,6 +30,7 @@ export interface WorkedJob extends ResinContext {
   readonly labour: LabourWork;
   readonly pricing: PricingWork;
   readonly cost: CostWork;
+  readonly calendar: CalendarPlan;
 }
 
 /**
@@ -65,10 +67,11 @@ const workOutWork = (context: ResinContext, ground: Ground): Outcome<WorkedJob> 
       andThen(panelCheckOf({ ...context, skins: ground.skins, clampPressureKPa: press.requiredKPa }), (panel) =>
         workOutCost({ ...context, ...ground, press, process, panel }))));
 
-type BeforeCost = Omit<WorkedJob, 'labour' | 'pricing' | 'cost'>;
+type BeforeCost = Omit<WorkedJob, 'labour' | 'pricing' | 'cost' | 'calendar'>;
 
 const workOutCost = (work: BeforeCost): Outcome<WorkedJob> =>
   andThen(labourOf(work.job, work.quantities, flagsOf(work.job, work.scope, work.press.innerSkin.props.needed)), (labour) =>
     andThen(pricedWork(work, work.process.batches.demand, labour), (pricing) =>
-      andThen(costOf(work, pricing.lines), (cost) => success({ ...work, labour, pricing, cost }))));
+      andThen(costOf(work, pricing.lines), (cost) =>
+        andThen(calendarOf({ ...work, labour }), (calendar) => success({ ...work, labour, pricing, cost, calendar })))));
 
