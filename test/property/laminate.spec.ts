@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import {
-  arrange, compareStacks, complianceOf, EQUAL, inPlaneConstants, measureMembrane, responseOf, noClimate, searchStacks, stackFibreFraction, stiffnessOf, thicknessOf,
+  arrange, compareStacks, complianceOf, emptyStrip, EQUAL, inPlaneConstants, measureMembrane, responseOf, noClimate, searchStacks, stackFibreFraction, stiffnessOf, stripBending, thicknessOf, withLayer,
   type Ply, type Stack, type StackOption, type StackProblem,
 } from '#lib/laminate';
 
@@ -69,6 +69,20 @@ describe(`lamination theory (seed ${SEED})`, () => {
       const sums = resultants(plies, stiffness.heightsMm, stiffness.turns, stressMPa);
       const scale = Math.max(1, ...forcesNPerMm.map(Math.abs), ...momentsN.map(Math.abs), largest(stressMPa));
       [...forcesNPerMm, ...momentsN].forEach((value, i) => expect(Math.abs(sums[i] - value)).toBeLessThan(1e-7 * scale));
+    }), options);
+  });
+
+  test('a strip of sandwich bends as lamination theory says with the core as a ply: D11 - B11²/A11', () => {
+    fc.assert(fc.property(pliesArb, fc.double({ min: 3, max: 40, noNaN: true }), (plies, thicknessMm) => {
+      const core: Ply = { youngAlongMPa: 90, youngAcrossMPa: 90, poissonRatio: 0.2, shearModulusMPa: 60, thicknessMm, angleDeg: 0 };
+      const all = [...plies.slice(0, 3), core, ...plies];
+      const { aNPerMm, bN, dNmm } = stiffnessOf(all);
+      let [sums, height] = [emptyStrip, 0];
+      for (const ply of all) {
+        sums = withLayer(sums, stiffnessOf([ply]).aNPerMm[0], height, ply.thicknessMm);
+        height += ply.thicknessMm;
+      }
+      expect(stripBending(sums) / (dNmm[0] - bN[0] ** 2 / aNPerMm[0])).toBeCloseTo(1, 8);
     }), options);
   });
 

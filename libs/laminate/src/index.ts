@@ -26,6 +26,7 @@ export { searchSchedules, type LeftOut } from './schedule-search.js';
 export type { Missing, OldSkinReport, Schedule, SchedulePly, ScheduleSearch, SkinCheck } from './schedule-report.js';
 export { compareStacks, searchStacks, type SearchEffort, type Stack, type StackSearch } from './stack-search.js';
 export { arrange, type Arrangement, type PanelRatios } from './stack-order.js';
+export { emptyStrip, neutralHeight, stripBending, withLayer, type StripSums } from './sandwich-strip.js';
 export { EQUAL, type StackOption, type StackPanel, type StackProblem, type StackTarget } from './stack-problem.js';
 export { diagnose, type Constraint, type ConstraintReport, type Diagnosis } from './stack-diagnosis.js';
 export { formulas } from './formulas.js';

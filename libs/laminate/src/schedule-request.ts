@@ -112,6 +112,7 @@ export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {
       ...rangeFaults('/flush/lowUpToMm', flush.lowUpToMm, { from: 0, upTo: 20 })]),
     ...limitFaults(request.limits ?? {}),
     ...panelFaults(request.panel),
+    ...thickerThanDeck(request),
   ];
 }
 
@@ -142,6 +143,14 @@ const wholeFaults = (at: string, value: number | undefined, upTo: number): reado
   value !== undefined && Number.isFinite(value) && !Number.isInteger(value)
     ? [problem('out-of-range', at, { value, range: `a whole number from 1 to ${upTo}` })]
     : optionalRangeFaults(at, value, { from: 1, upTo });
+
+/** A skin thicker than core and other skin together is not the skin of a sandwich: one of the two was mistaken. */
+function thickerThanDeck({ oldSkin: { thicknessMm }, panel }: ScheduleRequest): readonly Problem[] {
+  if (panel === undefined) return [];
+  const rest = panel.core.thicknessMm + panel.otherSkin.thicknessMm;
+  return thicknessMm > rest && rest > 0
+    ? [problem('contradiction', '/oldSkin/thicknessMm', { other: 'the rest of the panel', why: `the skin is ${thicknessMm} mm and core with other skin ${rest} mm; a deck's skin is thinner than that` })] : [];
+}
 
 const panelFaults = (panel: PanelBelow | undefined): readonly Problem[] => panel === undefined ? [] : [
   ...coreFaults('/panel/core', panel.core),

@@ -103,6 +103,11 @@ describe('the search for a relaid skin', () => {
     expect(outcome.ok ? [] : outcome.problems.map(({ at, code }) => [at, code])).toEqual([['/method', 'not-supported']]);
   });
 
+  test('a skin thicker than the rest of the deck is a contradiction', () => {
+    const outcome = searchSchedules({ oldSkin: { thicknessMm: 20 }, fabrics: offers('cloth-335'), resin: polyester, panel });
+    expect(outcome.ok ? [] : outcome.problems.map(({ at, code }) => [at, code])).toEqual([['/oldSkin/thicknessMm', 'contradiction']]);
+  });
+
   test('every fault of a request is said at once', () => {
     const outcome = searchSchedules({
       oldSkin: { thicknessMm: Number.NaN }, fabrics: [{ material: fabric('cloth-335'), pricePerM2: -1 }, { material: fabric('mat-450') }], resin: { ...polyester, poissonRatio: 0.5 },

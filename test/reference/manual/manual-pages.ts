@@ -4,7 +4,7 @@ import type { Source } from '#lib/catalogue';
 import { allCases } from '../all-cases.js';
 import { allFormulas, type RoomFormula } from '../all-formulas.js';
 import { allowedDifference, halfLastDigit, type PublishedCase } from '../published-case.js';
-import { allowedText, differenceText, oursText } from './number-text.js';
+import { allowedText, differenceText, isNoise, oursText } from './number-text.js';
 import { scatter, type Dot } from './scatter.js';
 
 /** Every file of the manual by its name; the same input gives the same text on every machine. */
@@ -72,7 +72,7 @@ function indexPage(parts: readonly RoomPart[]): string {
   const totals = rows[0]?.slice(1).map((_, column) => rows.reduce((sum, row) => sum + Number(row[column + 1]), 0)) ?? [];
   return [
     '# Verification manual', '', generated, '',
-    'Each room of the calculation is held against numbers from outside it. A page lists every case: what the source prints and where, what we compute, the difference, what difference is allowed and why, and the verdict. A number that does not reproduce stays in the list with its reason.', '',
+    'Each room of the calculation is held against numbers from outside it. A page lists every case: what the source prints and where, what we compute, the difference and what is allowed, both as a share of what is printed (as they are where 0 is printed), and the verdict. A number that does not reproduce stays in the list with its reason.', '',
     '- **published**: a number printed by the source named.',
     '- **second method**: a number reached another way (finite differences, another body\'s rule) where no print exists.',
     '- **limit or invariant**: what the theory must give in a limit, or must not change.',
@@ -113,7 +113,8 @@ function sourceSections(cases: readonly PublishedCase[], sources: Sources): read
 
 const sentence = (words: string): string => {
   const text = words.trim();
-  return /[.!?]$/.test(text) ? text : `${text}.`;
+  const capital = `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+  return /[.!?]$/.test(capital) ? capital : `${capital}.`;
 };
 
 function sourceLine(key: string, sources: Sources): string {
@@ -121,15 +122,16 @@ function sourceLine(key: string, sources: Sources): string {
   if (source === undefined) return '*not in the list of sources*';
   const note = source.note === undefined ? '' : ` Note: ${sentence(source.note)}`;
   const title = source.url === undefined ? source.title : `[${source.title}](${source.url})`;
-  return `${title}. ${source.body}, ${source.year}. Read: ${source.readAs}.${note}`;
+  return `${title}. ${sentence(source.body)} Year: ${source.year === 'n.d.' ? 'not dated' : source.year}. Read: ${source.readAs}.${note}`;
 }
 
 function caseRow(each: PublishedCase): readonly string[] {
   const value = oursOf(each);
+  const allowed = allowedDifference(each);
   const kind = kindOf(each) === 'published' ? '' : ` (${kindWords[kindOf(each)]})`;
   return [
-    `${each.title}<br>\`${each.id}\`${kind}`, each.locus, each.unit, each.printed, oursText(value, each.printed),
-    differenceText(value, each.printed), allowedText(allowedDifference(each)), verdictOf(each, value),
+    `${each.title}<br>\`${each.id}\`${kind}`, each.locus, each.unit, each.printed, oursText(value, each.printed, allowed),
+    differenceText(value, each.printed, allowed), allowedText(each.printed, allowed), verdictOf(each, value),
   ];
 }
 
@@ -147,7 +149,8 @@ function formulaSection(formula: RoomFormula['formula'], sources: Sources): read
     `\`${formula.id}\`; ${formula.output.symbol} in ${formula.output.unit}; ${cite} (${sources.get(formula.cite.source)?.readAs ?? 'not in the list of sources'}). ${inputs.join('; ')}.`, '',
     table(['example', 'printed', 'ours', 'difference', 'allowed'], formula.worked.map((worked) => {
       const value = formula.evaluate(worked.given as never);
-      return [worked.at, worked.printed, oursText(value, worked.printed), differenceText(value, worked.printed), allowedText(worked.within?.absolute ?? halfLastDigit(worked.printed))];
+      const allowed = worked.within?.absolute ?? halfLastDigit(worked.printed);
+      return [worked.at, worked.printed, oursText(value, worked.printed, allowed), differenceText(value, worked.printed, allowed), allowedText(worked.printed, allowed)];
     })), '',
   ];
 }
@@ -158,7 +161,7 @@ const table = (head: readonly string[], rows: readonly (readonly (string | numbe
   [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n');
 
 function dotOf(each: PublishedCase): Dot {
-  const difference = Math.abs(oursOf(each) - Number(each.printed));
   const allowed = allowedDifference(each);
+  const difference = isNoise(oursOf(each), each.printed, allowed) ? 0 : Math.abs(oursOf(each) - Number(each.printed));
   return { id: each.id, ratio: allowed === 0 ? (difference === 0 ? 0 : Number.MAX_VALUE) : difference / allowed, isDisagreement: each.disagreement !== undefined };
 }

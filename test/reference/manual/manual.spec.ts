@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from '@jest/globals';
 import { manualPages } from './manual-pages.js';
-import { differenceText, oursText, significantDigits } from './number-text.js';
+import { allowedText, differenceText, oursText, significantDigits } from './number-text.js';
 
 const folder = dirname(fileURLToPath(import.meta.url));
 const pages = await manualPages(join(folder, '..', '..', '..'));
@@ -25,14 +25,15 @@ describe('the verification manual', () => {
 
 describe('numbers in the manual', () => {
   test('show two digits more than were printed', () => {
-    expect(oursText(1.2224383917, '1.222')).toBe('1.22244');
+    expect(oursText(1.2224383917, '1.222', 0.0005)).toBe('1.22244');
     expect(significantDigits('0.00406')).toBe(3);
     expect(significantDigits('5.54e4')).toBe(3);
   });
 
   test('write a difference as a share of what was printed, and noise as 0', () => {
-    expect(differenceText(1.01, '1')).toBe('+1.0 %');
-    expect(differenceText(0.99999, '1')).toBe('-1.0e-5');
-    expect(differenceText(0.1 + 0.2, '0.3')).toBe('0');
+    expect(differenceText(1.01, '1', 0.1)).toBe('+1 %');
+    expect(differenceText(0.99999, '1', 0.1)).toBe('-1.0e-5');
+    expect(differenceText(0.1 + 0.2, '0.3', 0.05)).toBe('0');
+    expect(allowedText('200', 0.5)).toBe('±0.25 %');
   });
 });

@@ -5,24 +5,39 @@ export function significantDigits(printed: string): number {
   return Math.max(1, digits.length);
 }
 
+/** More digits than this are the machine's, not the method's. */
+const MOST_DIGITS = 11;
+
+/** Differences of this share are the last bits of doubles, which another machine may round otherwise: they are written as 0. */
+const NOISE = 2e-11;
+
+/** What is left where terms cancel to a printed 0 is noise when it is far below what is allowed. */
+export const isNoise = (value: number, printed: string, allowed: number): boolean => Number(printed) === 0
+  ? Math.abs(value) <= allowed / 100
+  : Math.abs(value - Number(printed)) <= NOISE * Math.abs(Number(printed));
+
 /** Our value with two digits more than were printed, so that the reader sees what rounding hides. */
-export const oursText = (value: number, printed: string): string =>
-  trimmed(value, Math.min(15, Math.max(4, significantDigits(printed) + 2)));
+export function oursText(value: number, printed: string, allowed: number): string {
+  if (Number(printed) === 0 && isNoise(value, printed, allowed)) return '0';
+  return trimmed(value, Math.min(MOST_DIGITS, Math.max(4, significantDigits(printed) + 2)));
+}
 
 const trimmed = (value: number, digits: number): string => String(Number(value.toPrecision(digits)));
 
-/** Noise of the last bits differs between machines and means nothing, so it is written as 0. */
-const NOISE = 1e-12;
-
-export const isNoise = (difference: number, size: number): boolean => Math.abs(difference) <= NOISE * Math.max(Math.abs(size), Number.MIN_VALUE);
-
-export function differenceText(value: number, printed: string): string {
+/** Difference as a share of what was printed; of a printed 0, as it is. */
+export function differenceText(value: number, printed: string, allowed: number): string {
+  if (isNoise(value, printed, allowed)) return '0';
   const expected = Number(printed);
-  const difference = value - expected;
-  if (isNoise(difference, expected) || (expected === 0 && Math.abs(difference) < NOISE)) return '0';
-  if (expected === 0) return difference.toExponential(1);
-  const relative = difference / expected;
-  return `${relative >= 0 ? '+' : ''}${Math.abs(relative) < 1e-3 ? relative.toExponential(1) : (100 * relative).toPrecision(2)}${Math.abs(relative) < 1e-3 ? '' : ' %'}`;
+  const share = expected === 0 ? value : (value - expected) / Math.abs(expected);
+  return `${share > 0 ? '+' : '-'}${shareText(Math.abs(share), expected === 0)}`;
 }
 
-export const allowedText = (allowed: number): string => (allowed === 0 ? 'exact' : `±${trimmed(allowed, 2)}`);
+/** What is allowed, in the same terms as the difference. */
+export function allowedText(printed: string, allowed: number): string {
+  const expected = Number(printed);
+  if (allowed === 0) return 'exact';
+  return `±${shareText(expected === 0 ? allowed : allowed / Math.abs(expected), expected === 0)}`;
+}
+
+const shareText = (share: number, isAbsolute: boolean): string =>
+  isAbsolute || share < 1e-3 ? share.toExponential(1) : `${trimmed(100 * share, 2)} %`;
