@@ -44,11 +44,14 @@ function addSchemas(document: OpenAPIObject): void {
   document.components = Object.assign({}, document.components, { schemas: sorted });
 }
 
-/** DTO classes describe requests: their names lose the suffix, and fields beyond theirs are refused, which is said here. */
+/**
+ * DTO classes describe requests, where text with a unit may stand for a number; answers of the same name hold numbers only.
+ * So a request's shapes end in `Input` (or `Request`). Fields beyond theirs are refused, which is said here.
+ */
 const requestSchemas = (schemas: object): Readonly<Record<string, object>> =>
   Object.fromEntries(Object.entries(schemas).map(([name, schema]) => [plainName(name), { ...schema, additionalProperties: false }]));
 
-const plainName = (name: string): string => name.replace(/Dto$/, '');
+const plainName = (name: string): string => name.replace(/RequestDto$/, 'Request').replace(/Dto$/, 'Input');
 
 const methods = new Set(['get', 'post', 'put', 'patch', 'delete']);
 
