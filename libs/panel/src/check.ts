@@ -4,8 +4,10 @@ import type { StateName } from './states.js';
 
 export type Verdict = 'passes' | 'fails' | 'not-established';
 
-/** A demand against a capacity. Failing is a result; `why` is the utilisation with everything it came from. */
+/** A demand against a capacity. Failing is a result. */
 export interface PanelCheckItem {
+  /** Names this check among all, such as `repaired:person:core-shear`; its derivation has the same key. */
+  readonly key: string;
   readonly code: string;
   readonly title: string;
   readonly state?: StateName;
@@ -22,8 +24,16 @@ export interface PanelCheckItem {
   readonly remedy?: string;
   readonly source: string;
   readonly reason?: string;
+}
+
+/** A check with its utilisation and everything that came from. */
+export interface ReasonedCheck {
+  readonly item: PanelCheckItem;
   readonly why?: Figure;
 }
+
+export const keyOf = (code: string, { state, load, fitting }: CheckInputs['where']): string =>
+  [state, load, fitting, code].filter((part) => part !== undefined).join(':');
 
 export interface CheckInputs {
   readonly code: string;
@@ -37,22 +47,32 @@ export interface CheckInputs {
   readonly remedy: (excess: number) => string;
 }
 
-export function defineCheck({ code, title, where, demand, capacity, governs, cite, remedy }: CheckInputs): PanelCheckItem {
+export function defineCheck({ code, title, where, demand, capacity, governs, cite, remedy }: CheckInputs): ReasonedCheck {
   const utilisation = demand.value / capacity.value;
   const passes = utilisation <= 1;
   const why = derived('1', fraction(utilisation), `utilisation: ${title}`, {
     formula: 'panel.utilisation', title: 'Demand over capacity', symbol: 'u', cite, inputs: { demand, capacity },
   });
-  return {
-    code, title, ...where, demand: demand.value, capacity: capacity.value, unit: demand.unit, utilisation,
-    verdict: passes ? 'passes' : 'fails', governs, source: cite.source, why,
+  const item: PanelCheckItem = {
+    key: keyOf(code, where), code, title, ...where, demand: demand.value, capacity: capacity.value, unit: demand.unit, utilisation,
+    verdict: passes ? 'passes' : 'fails', governs, source: cite.source,
     ...(passes ? {} : { remedy: remedy(utilisation) }),
   };
+  return { item, why };
 }
 
-export const notEstablished = (item: Pick<PanelCheckItem, 'code' | 'title' | 'unit' | 'source'> & { readonly reason: string; readonly where: CheckInputs['where'] }): PanelCheckItem => ({
-  code: item.code, title: item.title, unit: item.unit, source: item.source, reason: item.reason, ...item.where,
-  verdict: 'not-established', governs: 'nothing could be compared',
+export interface NotEstablished {
+  readonly code: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly source: string;
+  readonly reason: string;
+  readonly where: CheckInputs['where'];
+}
+
+/** A figure we cannot support is absent, with the reason. */
+export const notEstablished = ({ code, title, unit, source, reason, where }: NotEstablished): ReasonedCheck => ({
+  item: { key: keyOf(code, where), code, title, unit, source, reason, ...where, verdict: 'not-established', governs: 'nothing could be compared' },
 });
 
 /** Three significant digits, for sentences. */

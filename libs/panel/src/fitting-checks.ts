@@ -1,6 +1,6 @@
 import { fraction, mm, mPa, newton, nmm } from '#lib/units';
 import { assumed, computeChecked, derived, entered, type Figure } from '#lib/provenance';
-import { defineCheck, inWords, type PanelCheckItem } from './check.js';
+import { defineCheck, inWords, type ReasonedCheck } from './check.js';
 import type { ResolvedCriteria } from './criteria.js';
 import { bearingOfBolt, bearingOfWasher, clampForceOfTorque, punchingShear } from './fastening.js';
 import type { FittingRequest } from './panel-request.js';
@@ -13,7 +13,7 @@ const potted = { source: 'FROM-MEMORY', note: 'compressive strength of thickened
 const POTTED_STRENGTH_MPA = 60;
 
 /** Washer, bolt and plate of one fitting in the repaired deck. */
-export function fittingChecks(fitting: FittingRequest, at: string, repaired: SandwichValues, criteria: ResolvedCriteria): readonly PanelCheckItem[] {
+export function fittingChecks(fitting: FittingRequest, at: string, repaired: SandwichValues, criteria: ResolvedCriteria): readonly ReasonedCheck[] {
   const setting: Setting = { fitting, at, repaired, criteria, where: { state: 'repaired', fitting: fitting.id } };
   const clamp = clampForce(fitting, at);
   return [
@@ -50,7 +50,7 @@ const washerFigure = ({ washerMm, boltMm }: FittingRequest, at: string): Figure<
   : entered('mm', mm(washerMm), 'washer diameter', `${at}/washerMm`);
 
 /** The clamp of the bolt on the core, or on the plug of thickened resin where the hole is potted. */
-function crushCheck({ fitting, at, repaired, criteria, where }: Setting, clamp: Figure<'N'>): readonly PanelCheckItem[] {
+function crushCheck({ fitting, at, repaired, criteria, where }: Setting, clamp: Figure<'N'>): readonly ReasonedCheck[] {
   const plug = fitting.pottedMm;
   const isPotted = plug !== undefined && plug > fitting.boltMm;
   const bearing = isPotted
@@ -90,7 +90,7 @@ const plugStrength = ({ pottedStrengthMPa }: FittingRequest, at: string): Figure
   : entered('MPa', mPa(pottedStrengthMPa), 'compressive strength of the thickened resin', `${at}/pottedStrengthMPa`);
 
 /** The skins bear the bolt; a plug bears over the core too, no more than its own strength allows. */
-function bearingCheck({ fitting, at, repaired, criteria, where }: Setting): readonly PanelCheckItem[] {
+function bearingCheck({ fitting, at, repaired, criteria, where }: Setting): readonly ReasonedCheck[] {
   if (fitting.shearN === undefined) return [];
   const { outer, inner, core } = repaired;
   const isPotted = fitting.pottedMm !== undefined && fitting.pottedMm > fitting.boltMm;
@@ -116,7 +116,7 @@ function bearingCheck({ fitting, at, repaired, criteria, where }: Setting): read
 }
 
 /** Pull on the fitting against the core round its plate. */
-function punchingCheck({ fitting, at, repaired, criteria, where }: Setting): readonly PanelCheckItem[] {
+function punchingCheck({ fitting, at, repaired, criteria, where }: Setting): readonly ReasonedCheck[] {
   if (fitting.pullN === undefined) return [];
   const figures = figuresOf(repaired, '/repaired');
   const demand = computeChecked(punchingShear, {

@@ -1,6 +1,6 @@
-import { refusal, success, type Outcome } from '#lib/kernel';
+import { andThen, pointer, problem, refusal, success, unlessProblems, type Outcome } from '#lib/kernel';
 import { assumptionsOf, type Assumed, type Figure } from '#lib/provenance';
-import { inWords, type PanelCheckItem } from './check.js';
+import { inWords, type PanelCheckItem, type ReasonedCheck } from './check.js';
 import { criteriaOf, type ResolvedCriteria } from './criteria.js';
 import { fittingChecks, isHighlyLoaded } from './fitting-checks.js';
 import { largeDeflection } from './large-deflection.js';
@@ -8,19 +8,20 @@ import { loadsOf, type ResolvedLoad } from './loads.js';
 import { openSkinAnswer, type OpenSkinAnswer } from './open-skin.js';
 import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
 import type { PanelCheckRequest } from './panel-request.js';
+import type { Rectangle, RectangularLoad } from './plate.js';
 import type { EdgeFixing, PlateEdges } from './plate-answer.js';
 import { membraneStiffness } from './sandwich-section.js';
-import { analyseInnerSkin, analyseSandwich, figuresOf, stateAsFound, type AnalysedState, type Working } from './state-analysis.js';
+import { analyseInnerSkin, analyseSandwich, figuresOf, stateAsFound, type AnalysedState, type Setting, type Working } from './state-analysis.js';
 import { checksOf, ratioFigure } from './state-checks.js';
 import type { StateName } from './states.js';
 import { yardstickChecks } from './yardstick-checks.js';
 
 /** The four states of one panel under the same loads. A comparison, never a design approval. */
-export interface PanelCheck {
+export interface PanelAnswer {
   readonly verdict: 'restored' | 'not-restored';
   /** Every ratio below 1, worst first. */
   readonly shortfalls: readonly string[];
-  readonly states: readonly StateResult[];
+  readonly states: readonly StateAnswer[];
   /** As built over repaired: at least 1 means that the repair gives back what there was. */
   readonly ratios: readonly Ratio[];
   readonly opened: OpenSkinAnswer;
@@ -31,16 +32,33 @@ export interface PanelCheck {
   readonly limits: readonly string[];
   /** Greatest estimated relative error of the series and polynomials. */
   readonly truncation: number;
+  /** Derivations of the keys asked for in `explain`. */
+  readonly explained?: Readonly<Record<string, Figure>>;
+}
+
+/** A check that carries its utilisation with everything that came from. */
+export type ExplainedCheck = PanelCheckItem & { readonly why?: Figure };
+
+export interface StateResult extends StateAnswer {
+  readonly checks: readonly ExplainedCheck[];
+}
+
+/** The comparison with every derivation, for a document that keeps them. */
+export interface PanelCheck extends PanelAnswer {
+  readonly states: readonly StateResult[];
+  readonly fittings: readonly ExplainedCheck[];
+  /** By the key of each check, ratio and load. */
+  readonly derivations: Readonly<Record<string, Figure>>;
 }
 
 export interface LoadResult {
+  readonly key: string;
   readonly code: string;
   readonly title: string;
   readonly pressureKPa: number;
-  readonly why: Figure;
 }
 
-export interface StateResult {
+export interface StateAnswer {
   readonly state: StateName;
   readonly section: SectionResult;
   readonly responses: readonly Response[];
@@ -75,11 +93,11 @@ export interface Response {
 }
 
 export interface Ratio {
+  readonly key: string;
   readonly code: string;
   readonly title: string;
   readonly load?: string;
   readonly ratio: number;
-  readonly why: Figure;
 }
 
 export interface PanelCaution {
@@ -107,23 +125,55 @@ export function panelCheck(request: PanelCheckRequest): Outcome<PanelCheck> {
   return faults.length > 0 ? refusal(...faults) : success(checked(request));
 }
 
+/** The same without the derivations, which are long, but for those asked for in `explain`. */
+export const panelAnswer = (request: PanelCheckRequest): Outcome<PanelAnswer> =>
+  andThen(panelCheck(request), ({ derivations, ...check }) => {
+    const plain = { ...check, states: check.states.map((state) => ({ ...state, checks: state.checks.map(withoutWhy) })), fittings: check.fittings.map(withoutWhy) };
+    return explainedAnswer(plain, derivations, request.explain ?? []);
+  });
+
+function withoutWhy(check: ExplainedCheck): PanelCheckItem {
+  const { why, ...item } = check;
+  return why === undefined ? check : item;
+}
+
+function explainedAnswer(answer: PanelAnswer, derivations: PanelCheck['derivations'], keys: readonly string[]): Outcome<PanelAnswer> {
+  if (keys.length === 0) return success(answer);
+  const unknown = keys.flatMap((key, at) => (Object.hasOwn(derivations, key) ? [] : [
+    problem('not-one-of', pointer('/explain', at), { value: key, choices: 'the keys of the checks, ratios and loads of this answer, such as repaired:person:core-shear' }),
+  ]));
+  return unlessProblems(unknown, () => ({ ...answer, explained: Object.fromEntries(keys.map((key) => [key, derivations[key]])) }));
+}
+
 function checked(request: PanelCheckRequest): PanelCheck {
   const criteria = criteriaOf(request.criteria ?? {});
   const loads = loadsOf(request);
   const states = analysed(request, loads);
-  const results = states.map((state) => resultOf(state, request, loads, criteria));
-  const ratios = ratiosOf(results);
-  const shortfalls = ratios.filter(({ ratio }) => ratio < 1 - AGREEMENT).sort((a, b) => a.ratio - b.ratio).map(shortfallInWords);
+  const reasoned = states.map((state) => reasonedChecks(state, request, loads, criteria));
+  const ratios = ratiosOf(reasoned[0], reasoned[reasoned.length - 1]);
+  const shortfalls = ratios.map(({ ratio }) => ratio).filter(({ ratio }) => ratio < 1 - AGREEMENT).sort((a, b) => a.ratio - b.ratio).map(shortfallInWords);
   const fittings = (request.fittings ?? []).flatMap((fitting, at) => fittingChecks(fitting, `/fittings/${at}`, request.repaired, criteria));
   const opened = openedOf(request, criteria);
+  const all = [...reasoned.flat(), ...fittings];
   return {
-    verdict: shortfalls.length === 0 ? 'restored' : 'not-restored', shortfalls, states: results, ratios, opened, fittings,
-    loads: loads.map(({ code, title, pressure }) => ({ code, title, pressureKPa: pressure.value, why: pressure })),
-    cautions: cautionsOf(request, opened),
-    assumptions: assumptionsFrom(request, [...results.flatMap(({ checks }) => checks), ...fittings]),
-    limits,
+    verdict: shortfalls.length === 0 ? 'restored' : 'not-restored', shortfalls,
+    states: states.map((state, at) => resultOf(state, reasoned[at].map(explained))),
+    ratios: ratios.map(({ ratio }) => ratio), opened, fittings: fittings.map(explained),
+    loads: loads.map(({ code, title, pressure }) => ({ key: `load:${code}`, code, title, pressureKPa: pressure.value })),
+    cautions: cautionsOf(request, opened), assumptions: assumptionsFrom(request, all), limits,
     truncation: Math.max(...states.flatMap(({ loaded }) => loaded.map(({ answer }) => answer.truncation))),
+    derivations: derivationsOf(all, ratios, loads),
   };
+}
+
+const explained = ({ item, why }: ReasonedCheck): ExplainedCheck => (why === undefined ? item : { ...item, why });
+
+function derivationsOf(checks: readonly ReasonedCheck[], ratios: readonly ReasonedRatio[], loads: readonly ResolvedLoad[]): PanelCheck['derivations'] {
+  return Object.fromEntries([
+    ...checks.flatMap(({ item, why }) => (why === undefined ? [] : [[item.key, why] as const])),
+    ...ratios.map(({ ratio, why }) => [ratio.key, why] as const),
+    ...loads.map(({ code, pressure }) => [`load:${code}`, pressure] as const),
+  ]);
 }
 
 function analysed(request: PanelCheckRequest, loads: readonly ResolvedLoad[]): readonly AnalysedState[] {
@@ -133,9 +183,27 @@ function analysed(request: PanelCheckRequest, loads: readonly ResolvedLoad[]): r
   return [
     analyseSandwich('as-built', request.asBuilt, setting, builtFigures),
     analyseSandwich('as-found', found.values, setting, found.figures),
-    analyseInnerSkin(request.asBuilt, setting, builtFigures),
+    analyseInnerSkin(request.asBuilt, openedSetting(request, setting), builtFigures),
     analyseSandwich('repaired', request.repaired, setting, figuresOf(request.repaired, '/repaired')),
   ];
+}
+
+/** The opening where its size was given, with pressures all over it and a person at its middle; otherwise the whole panel. */
+function openedSetting({ opened = {}, panel }: PanelCheckRequest, setting: Setting): Setting {
+  if (opened.lengthXMm === undefined && opened.widthYMm === undefined && opened.edges === undefined) return setting;
+  const size = { lengthXMm: opened.lengthXMm ?? panel.lengthXMm, widthYMm: opened.widthYMm ?? panel.widthYMm };
+  const edge = opened.edges ?? 'simply-supported';
+  const loads = setting.loads.map((load) => ({ ...load, rectangle: movedInto(load.rectangle, panel, size) }));
+  return { size, edges: { xStart: edge, xEnd: edge, yStart: edge, yEnd: edge }, loads };
+}
+
+function movedInto(load: RectangularLoad, panel: Rectangle, opening: Rectangle): RectangularLoad {
+  const along = Math.min(load.x2Mm - load.x1Mm >= panel.lengthXMm ? opening.lengthXMm : load.x2Mm - load.x1Mm, opening.lengthXMm);
+  const across = Math.min(load.y2Mm - load.y1Mm >= panel.widthYMm ? opening.widthYMm : load.y2Mm - load.y1Mm, opening.widthYMm);
+  return {
+    pressureMPa: load.pressureMPa, x1Mm: (opening.lengthXMm - along) / 2, x2Mm: (opening.lengthXMm + along) / 2,
+    y1Mm: (opening.widthYMm - across) / 2, y2Mm: (opening.widthYMm + across) / 2,
+  };
 }
 
 /** Free edges were refused before. */
@@ -145,13 +213,16 @@ function edgesOf({ edges = 'simply-supported', eachEdge }: PanelCheckRequest['pa
   return { xStart: known(xStart), xEnd: known(xEnd), yStart: known(yStart), yEnd: known(yEnd) };
 }
 
-function resultOf(state: AnalysedState, request: PanelCheckRequest, loads: readonly ResolvedLoad[], criteria: ResolvedCriteria): StateResult {
+function reasonedChecks(state: AnalysedState, request: PanelCheckRequest, loads: readonly ResolvedLoad[], criteria: ResolvedCriteria): readonly ReasonedCheck[] {
   const pressure = loads.find(({ code }) => code.startsWith('yardstick'))?.pressure;
   const isWhole = state.name === 'as-built' || state.name === 'repaired';
   const yardstick = pressure === undefined || !isWhole ? [] : yardstickChecks({
     state: state.name, values: state.values, field: state.name === 'repaired' ? '/repaired' : '/asBuilt', panel: request.panel, pressure, craft: request.craft, criteria,
   });
-  const checks = [...state.loaded.flatMap((loaded) => checksOf(state, loaded, criteria)), ...yardstick];
+  return [...state.loaded.flatMap((loaded) => checksOf(state, loaded, criteria)), ...yardstick];
+}
+
+function resultOf(state: AnalysedState, checks: readonly ExplainedCheck[]): StateResult {
   const governing = governingOf(checks);
   return {
     state: state.name, section: sectionOf(state), responses: state.loaded.map((loaded) => responseOf(state, loaded)), checks,
@@ -189,24 +260,29 @@ function governingOf(checks: readonly PanelCheckItem[]): StateResult['governing'
       ? worst : { code, utilisation, ...(load === undefined ? {} : { load }) }, undefined);
 }
 
+interface ReasonedRatio {
+  readonly ratio: Ratio;
+  readonly why: Figure;
+}
+
 /** Stiffness and every check that both states answer for. */
-function ratiosOf(results: readonly StateResult[]): readonly Ratio[] {
-  const built = results.find(({ state }) => state === 'as-built');
-  const repaired = results.find(({ state }) => state === 'repaired');
-  if (built === undefined || repaired === undefined) return [];
-  return repaired.checks.flatMap((after) => {
-    const before = built.checks.find(({ code, load }) => code === after.code && load === after.load);
+function ratiosOf(built: readonly ReasonedCheck[], repaired: readonly ReasonedCheck[]): readonly ReasonedRatio[] {
+  return repaired.flatMap((after) => {
+    const before = built.find(({ item }) => item.code === after.item.code && item.load === after.item.load);
     return before === undefined ? [] : ratioOf(before, after);
   });
 }
 
-function ratioOf(before: PanelCheckItem, after: PanelCheckItem): readonly Ratio[] {
-  if (before.utilisation === undefined || after.utilisation === undefined || before.why === undefined || after.why === undefined) return [];
-  const ratio = before.utilisation / after.utilisation;
-  const title = after.code === 'deflection' ? 'Stiffness' : after.title;
+function ratioOf(before: ReasonedCheck, after: ReasonedCheck): readonly ReasonedRatio[] {
+  if (before.item.utilisation === undefined || after.item.utilisation === undefined || before.why === undefined || after.why === undefined) return [];
+  const value = before.item.utilisation / after.item.utilisation;
+  const isStiffness = after.item.code === 'deflection';
+  const code = isStiffness ? 'stiffness' : after.item.code;
+  const title = isStiffness ? 'Stiffness' : after.item.title;
+  const { load } = after.item;
   return [{
-    code: after.code === 'deflection' ? 'stiffness' : after.code, title, ratio, ...(after.load === undefined ? {} : { load: after.load }),
-    why: ratioFigure(ratio, `${title}: as built over repaired`, { asBuilt: before.why, repaired: after.why }),
+    ratio: { key: ['ratio', load, code].filter((part) => part !== undefined).join(':'), code, title, ratio: value, ...(load === undefined ? {} : { load }) },
+    why: ratioFigure(value, `${title}: as built over repaired`, { asBuilt: before.why, repaired: after.why }),
   }];
 }
 
@@ -228,7 +304,7 @@ function openedOf({ opened = {}, panel, asBuilt }: PanelCheckRequest, criteria: 
 }
 
 /** Defaults that no figure carries, then every assumed leaf below the checks, each once. */
-function assumptionsFrom(request: PanelCheckRequest, checks: readonly PanelCheckItem[]): readonly PanelAssumption[] {
+function assumptionsFrom(request: PanelCheckRequest, checks: readonly ReasonedCheck[]): readonly PanelAssumption[] {
   const { opened = {}, panel } = request;
   const plain: readonly (PanelAssumption & { readonly isGiven: boolean })[] = [
     { isGiven: panel.edges !== undefined || panel.eachEdge !== undefined, at: '/panel/edges', meaning: 'edges of the panel', value: 'simply-supported', because: 'the cautious case for deflection and for the middle of the panel', source: 'COMMON-PRACTICE' },

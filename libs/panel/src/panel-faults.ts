@@ -11,11 +11,14 @@ export function faultsOfRequest(request: PanelCheckRequest): readonly Problem[] 
     ...faultsOfFound(request.asFound ?? {}),
     ...faultsOfOpened(request.opened ?? {}, request.panel),
     ...faultsOfLoads(request),
+    ...((request.explain ?? []).length > MOST_EXPLAINED ? [problem('too-many', '/explain', { count: (request.explain ?? []).length, most: MOST_EXPLAINED })] : []),
     ...faultsOfCriteria(request.criteria ?? {}),
     ...(request.craft === undefined ? [] : faultsOfCraft(request.craft)),
     ...(request.fittings ?? []).flatMap((fitting, at) => faultsOfFitting(fitting, pointer('/fittings', at))),
   ];
 }
+
+const MOST_EXPLAINED = 20;
 
 interface Range {
   readonly above?: number;

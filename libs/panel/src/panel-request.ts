@@ -18,6 +18,8 @@ export interface PanelCheckRequest {
   readonly fittings?: readonly FittingRequest[];
   /** Shares and limits to judge by; the yardstick's when absent, each stated as an assumption. */
   readonly criteria?: Criteria;
+  /** Keys of checks, ratios and loads whose derivation is wanted, such as `repaired:person:core-shear`. */
+  readonly explain?: readonly string[];
   /** Measured total, to catch a skin that cannot be. */
   readonly deckThicknessMm?: number;
 }

@@ -1,6 +1,6 @@
 import { fraction, mm, mPa, newton, nPerMm } from '#lib/units';
 import { computeChecked, derived, entered, type Figure } from '#lib/provenance';
-import { defineCheck, inWords, notEstablished, type PanelCheckItem } from './check.js';
+import { defineCheck, inWords, notEstablished, type ReasonedCheck } from './check.js';
 import type { ResolvedCriteria } from './criteria.js';
 import { roundPatch } from './indentation.js';
 import { isLarge, largeDeflection, largeDeflectionCite } from './large-deflection.js';
@@ -12,7 +12,7 @@ import type { SkinValues } from './states.js';
 import { designCoreShear, designSkinStress } from './yardstick.js';
 
 /** Every check of one state under one load. */
-export function checksOf(state: AnalysedState, loaded: LoadedState, criteria: ResolvedCriteria): readonly PanelCheckItem[] {
+export function checksOf(state: AnalysedState, loaded: LoadedState, criteria: ResolvedCriteria): readonly ReasonedCheck[] {
   const setting: Setting = { state, loaded, criteria, where: { state: state.name, load: loaded.load.code } };
   if (loaded.working === 'inner-skin-alone' && isLarge(state.values.inner, loaded.answer.deflectionMm)) return slackSkinChecks(setting);
   const stresses = stressesOf(loaded.answer, loaded.faces);
@@ -36,7 +36,7 @@ interface Setting {
 const yardstickStress = { source: 'ISO-12215-5-2008', clause: 'table 11', note: 'a yardstick for comparison' };
 
 /** A skin that sags by more than half its thickness hangs like a sheet: the sag can be estimated, local stress cannot. */
-function slackSkinChecks(setting: Setting): readonly PanelCheckItem[] {
+function slackSkinChecks(setting: Setting): readonly ReasonedCheck[] {
   const { loaded, state, where, criteria } = setting;
   const { inner } = state.values;
   const sag = largeDeflection(inner, state.size, loaded.answer.deflectionMm);
@@ -71,7 +71,7 @@ const worstOf = (stresses: readonly FaceStress[]): FaceStress =>
 
 const shareUsed = (one: FaceStress): number => Math.abs(one.stressMPa) / strengthAgainst(one.face.values, one);
 
-function skinChecks(setting: Setting, all: readonly FaceStress[], skin: Face['skin']): readonly PanelCheckItem[] {
+function skinChecks(setting: Setting, all: readonly FaceStress[], skin: Face['skin']): readonly ReasonedCheck[] {
   const stresses = all.filter(({ face }) => face.skin === skin);
   if (stresses.length === 0) return [];
   const worst = worstOf(stresses);
@@ -104,7 +104,7 @@ function stressFigure({ state, loaded }: Setting, { stressMPa, spot, along }: Fa
 }
 
 /** Two named limits, side by side; neither knocks the other down. */
-function wrinklingChecks(setting: Setting): readonly PanelCheckItem[] {
+function wrinklingChecks(setting: Setting): readonly ReasonedCheck[] {
   const { loaded, state, where } = setting;
   const pushed = stressesOf(loaded.answer, loaded.middles).filter(({ stressMPa }) => stressMPa < 0);
   if (loaded.working === 'separate-skins') {
@@ -136,7 +136,7 @@ const wrinklingRemedy = (excess: number): string =>
 
 const shearAt = ({ fields }: NamedSpot): number => Math.hypot(fields.qx, fields.qy);
 
-function coreShearChecks(setting: Setting): readonly PanelCheckItem[] {
+function coreShearChecks(setting: Setting): readonly ReasonedCheck[] {
   const { loaded, state, where, criteria } = setting;
   if (loaded.working === 'inner-skin-alone') return [];
   if (loaded.working === 'separate-skins') {
@@ -158,7 +158,7 @@ function coreShearChecks(setting: Setting): readonly PanelCheckItem[] {
   })];
 }
 
-function deflectionCheck({ loaded, state, where, criteria }: Setting, deflectionMm = Math.abs(loaded.answer.deflectionMm)): PanelCheckItem {
+function deflectionCheck({ loaded, state, where, criteria }: Setting, deflectionMm = Math.abs(loaded.answer.deflectionMm)): ReasonedCheck {
   const span = Math.min(state.size.lengthXMm, state.size.widthYMm);
   const demand = derived('mm', mm(deflectionMm), 'greatest deflection', {
     formula: 'panel.plate', title: 'Orthotropic plate with shear deformation', symbol: 'w',
@@ -176,7 +176,7 @@ function deflectionCheck({ loaded, state, where, criteria }: Setting, deflection
 }
 
 /** The dent that a heel makes in the outer skin over the core. */
-function dentChecks({ loaded, state, where, criteria }: Setting): readonly PanelCheckItem[] {
+function dentChecks({ loaded, state, where, criteria }: Setting): readonly ReasonedCheck[] {
   const { foot } = loaded.load;
   if (foot === undefined || loaded.working === 'inner-skin-alone') return [];
   const { outer, core } = state.values;

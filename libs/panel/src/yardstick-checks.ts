@@ -1,6 +1,6 @@
 import { fraction, kgPerM2, mm, mPa } from '#lib/units';
 import { assumed, computeChecked, derived, entered, type Figure } from '#lib/provenance';
-import { defineCheck, inWords, notEstablished, type PanelCheckItem } from './check.js';
+import { defineCheck, inWords, notEstablished, type ReasonedCheck } from './check.js';
 import type { ResolvedCriteria } from './criteria.js';
 import { categoryOf, longSideOf, shortSideOf, waterlineOf } from './loads.js';
 import type { CraftForPanel, PanelSize } from './panel-request.js';
@@ -26,7 +26,7 @@ const flat: Figure<'1'> = assumed('1', fraction(1), 'curvature factor', {
 });
 
 /** Section properties against what the small-craft yardstick asks under the design pressure: required over present. */
-export function yardstickChecks(setting: YardstickSetting): readonly PanelCheckItem[] {
+export function yardstickChecks(setting: YardstickSetting): readonly ReasonedCheck[] {
   const aspect = aspectOf(setting.panel);
   const base = { curvatureFactor: flat, pressure: setting.pressure, shortSideMm: shortSideOf(setting.panel) };
   return [
@@ -54,7 +54,7 @@ const aspectOf = (panel: PanelSize): Figure<'1'> => {
   });
 };
 
-function distanceCheck(setting: YardstickSetting, base: Base): PanelCheckItem {
+function distanceCheck(setting: YardstickSetting, base: Base): ReasonedCheck {
   const figures = figuresOf(setting.values, setting.field);
   const designShear = computeChecked(designCoreShear, { share: setting.criteria.coreShearShare(setting.values.core.coreType), ultimate: figures.coreShearStrength });
   return defineCheck({
@@ -72,7 +72,7 @@ function stripSizes({ values, field }: YardstickSetting): { readonly outerMm: Fi
   };
 }
 
-function modulusCheck(setting: YardstickSetting, base: Base): PanelCheckItem {
+function modulusCheck(setting: YardstickSetting, base: Base): ReasonedCheck {
   const { outer } = setting.values;
   const weaker = Math.min(outer.tensileStrengthMPa, outer.tensileStrengthYMPa ?? Infinity);
   const designStress = computeChecked(designSkinStress, {
@@ -86,7 +86,7 @@ function modulusCheck(setting: YardstickSetting, base: Base): PanelCheckItem {
   });
 }
 
-function inertiaCheck(setting: YardstickSetting, base: Base): PanelCheckItem {
+function inertiaCheck(setting: YardstickSetting, base: Base): ReasonedCheck {
   const { outer, inner } = setting.values;
   const mean = (outer.modulusXMPa + outer.modulusYMPa + inner.modulusXMPa + inner.modulusYMPa) / 4;
   const skinModulus = derived('MPa', mPa(mean), 'mean modulus of the skins', {
@@ -100,7 +100,7 @@ function inertiaCheck(setting: YardstickSetting, base: Base): PanelCheckItem {
 }
 
 /** Least dry fibre in each skin; knocks and feet, rather than pressure, ask for it. */
-function fibreChecks(setting: YardstickSetting): readonly PanelCheckItem[] {
+function fibreChecks(setting: YardstickSetting): readonly ReasonedCheck[] {
   const { craft, values, field } = setting;
   if (craft === undefined) return [];
   const one = (meaning: string, because: string, value: number): Figure<'1'> =>
@@ -110,7 +110,7 @@ function fibreChecks(setting: YardstickSetting): readonly PanelCheckItem[] {
     careFactor: one('care factor', 'ordinary use', 1), lengthWaterlineM: waterlineOf(craft),
   });
   const innerFibre = computeChecked(minimumInnerFibre, { outerFibre });
-  const check = (skin: 'outer' | 'inner', demand: Figure<'kg/m2'>): PanelCheckItem => {
+  const check = (skin: 'outer' | 'inner', demand: Figure<'kg/m2'>): ReasonedCheck => {
     const have = values[skin].dryFibreKgPerM2;
     const code = `minimum-${skin}-fibre`;
     const title = `Dry fibre in the ${skin} skin`;

@@ -1,6 +1,6 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { panelCheck, type PanelCheck } from '#lib/panel';
+import { panelAnswer, type PanelAnswer } from '#lib/panel';
 import { RoomEndpoint } from '../../http/endpoint.js';
 import { answer } from '../../http/problems.js';
 import { PanelCheckRequestDto } from './panel-check.dto.js';
@@ -13,9 +13,9 @@ export class PanelCheckController {
     operationId: 'checkPanel',
     summary: 'Is the repaired panel as stiff and as strong as it was?',
     description: 'The panel as built, as found, opened and repaired under the same loads: deflection, skin stress, core shear, wrinkling, dents, fittings, the yardstick; each check with demand, capacity, what governs and what would make it pass. A comparison, not a design approval: highly loaded spots go to a naval architect or a qualified surveyor.',
-    result: 'PanelCheck',
+    result: 'PanelAnswer',
   })
-  check(@Body() request: PanelCheckRequestDto): PanelCheck {
-    return answer(panelCheck(request));
+  check(@Body() request: PanelCheckRequestDto): PanelAnswer {
+    return answer(panelAnswer(request));
   }
 }

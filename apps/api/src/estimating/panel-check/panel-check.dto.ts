@@ -4,7 +4,7 @@ import type {
   AsFound, CoreValues, CraftForPanel, Criteria, EachEdge, EdgeFixing, EdgeKindAsked, FittingRequest, LoadedFitting, LoadRequest, OpenedPanel,
   PanelCheckRequest, PanelSize, SandwichValues, SkinValues,
 } from '#lib/panel';
-import { Label, Length, Mass, Num, OneOf, Part, Parts, PartsByKind, Text, Whole } from '../../http/dto/index.js';
+import { Label, Length, Mass, Num, OneOf, Part, Parts, PartsByKind, Text, Texts, Whole } from '../../http/dto/index.js';
 
 const edgeKinds = ['simply-supported', 'clamped', 'free'] as const satisfies readonly EdgeKindAsked[];
 const edgeFixings = ['simply-supported', 'clamped'] as const satisfies readonly EdgeFixing[];
@@ -326,6 +326,9 @@ export class PanelCheckRequestDto implements PanelCheckRequest {
 
   @Part(() => CriteriaDto, { optional: true })
   readonly criteria?: CriteriaDto;
+
+  @Texts({ optional: true, most: 20, each: { atMost: 120 }, description: 'Keys of checks, ratios and loads to explain down to their inputs, such as repaired:person:core-shear.' })
+  readonly explain?: readonly string[];
 
   @Length({ from: 0.1, upTo: 200, optional: true, description: 'Measured total of the deck, to catch a skin that cannot be.' })
   readonly deckThicknessMm?: number;

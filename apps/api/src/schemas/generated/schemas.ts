@@ -370,6 +370,213 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "limitedBy"
     ]
   },
+  "BatchFinding": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string",
+        "enum": [
+          "deck-warmer-than-limit",
+          "layer-heats",
+          "piece-too-large",
+          "pot-too-short",
+          "small-pots"
+        ]
+      },
+      "severity": {
+        "type": "string",
+        "enum": [
+          "note",
+          "stop",
+          "warn"
+        ]
+      },
+      "text": {
+        "type": "string"
+      },
+      "facts": {
+        "type": "object",
+        "additionalProperties": {
+          "oneOf": [
+            {
+              "type": "string"
+            },
+            {
+              "type": "number"
+            }
+          ]
+        }
+      }
+    },
+    "required": [
+      "code",
+      "severity",
+      "text",
+      "facts"
+    ]
+  },
+  "BatchPlan": {
+    "type": "object",
+    "properties": {
+      "resin": {
+        "type": "object",
+        "properties": {
+          "code": {
+            "type": "string"
+          },
+          "name": {
+            "type": "string"
+          },
+          "hardener": {
+            "type": "string"
+          },
+          "hardenerName": {
+            "type": "string"
+          },
+          "why": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "code",
+          "name",
+          "hardener",
+          "hardenerName",
+          "why"
+        ]
+      },
+      "considered": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/HardenerVerdict"
+        }
+      },
+      "demand": {
+        "$ref": "#/components/schemas/ResinDemand"
+      },
+      "batches": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PlannedBatch"
+        }
+      },
+      "potLife": {
+        "type": "object",
+        "properties": {
+          "at100GMin": {
+            "type": "number"
+          },
+          "lowMin": {
+            "type": "number"
+          },
+          "highMin": {
+            "type": "number"
+          },
+          "temperatureC": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "at100GMin",
+          "lowMin",
+          "highMin",
+          "temperatureC"
+        ]
+      },
+      "adiabaticRiseK": {
+        "type": "number"
+      },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/BatchFinding"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ProcessAssumption"
+        }
+      }
+    },
+    "required": [
+      "resin",
+      "considered",
+      "demand",
+      "batches",
+      "potLife",
+      "adiabaticRiseK",
+      "findings",
+      "assumptions"
+    ]
+  },
+  "BondPressurePlan": {
+    "type": "object",
+    "properties": {
+      "method": {
+        "type": "string",
+        "enum": [
+          "battens",
+          "vacuum",
+          "weights"
+        ]
+      },
+      "requiredKPa": {
+        "type": "number"
+      },
+      "availableKPa": {
+        "type": "number"
+      },
+      "restsOn": {
+        "type": "string"
+      },
+      "innerSkin": {
+        "$ref": "#/components/schemas/InnerSkinCheck"
+      },
+      "options": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PressOption"
+        }
+      },
+      "quantities": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PressQuantity"
+        }
+      },
+      "recommendation": {
+        "type": "string"
+      },
+      "refusals": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "ambientKPa": {
+        "type": "number"
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ProcessAssumption"
+        }
+      }
+    },
+    "required": [
+      "method",
+      "requiredKPa",
+      "restsOn",
+      "innerSkin",
+      "options",
+      "quantities",
+      "recommendation",
+      "refusals",
+      "ambientKPa",
+      "assumptions"
+    ]
+  },
   "BondPressureSection": {
     "type": "object",
     "properties": {
@@ -432,6 +639,25 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "props",
       "recommendation",
       "refusals"
+    ]
+  },
+  "CalendarMilestone": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "at": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "at"
     ]
   },
   "CalendarSection": {
@@ -1533,7 +1759,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ]
       },
       "extent": {
-        "$ref": "#/components/schemas/ThreePoint"
+        "$ref": "#/components/schemas/TakeoffThreePoint"
       },
       "point": {
         "$ref": "#/components/schemas/MoneyJson"
@@ -2160,6 +2386,21 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     }
   },
+  "CureAndWeather": {
+    "type": "object",
+    "properties": {
+      "cure": {
+        "$ref": "#/components/schemas/CurePlan"
+      },
+      "weather": {
+        "$ref": "#/components/schemas/WeatherPlan"
+      }
+    },
+    "required": [
+      "cure",
+      "weather"
+    ]
+  },
   "CureMilestones": {
     "type": "object",
     "properties": {
@@ -2193,6 +2434,106 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "temperatureC"
     ]
   },
+  "CurePlan": {
+    "type": "object",
+    "properties": {
+      "step": {
+        "type": "string"
+      },
+      "resin": {
+        "type": "string"
+      },
+      "hardener": {
+        "type": "string"
+      },
+      "referenceC": {
+        "type": "number"
+      },
+      "activationEnergy": {
+        "type": "object",
+        "properties": {
+          "likely": {
+            "type": "number"
+          },
+          "low": {
+            "type": "number"
+          },
+          "high": {
+            "type": "number"
+          },
+          "basis": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "likely",
+          "low",
+          "high",
+          "basis"
+        ]
+      },
+      "stopsBelowC": {
+        "type": "number"
+      },
+      "deck": {
+        "type": "object",
+        "properties": {
+          "meanC": {
+            "type": "number"
+          },
+          "coldestC": {
+            "type": "number"
+          },
+          "warmestC": {
+            "type": "number"
+          },
+          "overH": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "meanC",
+          "coldestC",
+          "warmestC",
+          "overH"
+        ]
+      },
+      "stoppedH": {
+        "type": "number",
+        "description": "Hours, until full cure or the end, in which the deck is too cold and nothing counts."
+      },
+      "milestones": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Milestone"
+        }
+      },
+      "notes": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ProcessAssumption"
+        }
+      }
+    },
+    "required": [
+      "resin",
+      "hardener",
+      "referenceC",
+      "activationEnergy",
+      "stopsBelowC",
+      "deck",
+      "stoppedH",
+      "milestones",
+      "notes",
+      "assumptions"
+    ]
+  },
   "Datum": {
     "type": "object",
     "description": "The edge of the panel that a tape is hooked to.",
@@ -2221,6 +2562,25 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "from",
       "to",
       "lengthMm"
+    ]
+  },
+  "DayRange": {
+    "type": "object",
+    "properties": {
+      "p10": {
+        "type": "number"
+      },
+      "p50": {
+        "type": "number"
+      },
+      "p90": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "p10",
+      "p50",
+      "p90"
     ]
   },
   "DefectRecord": {
@@ -3173,7 +3533,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "unit": {
-        "type": "string"
+        "type": "string",
+        "enum": [
+          "l"
+        ]
       },
       "meaning": {
         "type": "string"
@@ -3465,6 +3828,37 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cite"
     ]
   },
+  "HardenerVerdict": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "chosen",
+          "refused",
+          "workable"
+        ]
+      },
+      "reasons": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "code",
+      "name",
+      "verdict",
+      "reasons"
+    ]
+  },
   "HistogramBar": {
     "type": "object",
     "properties": {
@@ -3563,6 +3957,184 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "reserveNow",
       "reserveThen",
       "reserveFreed"
+    ]
+  },
+  "InnerSkinCheck": {
+    "type": "object",
+    "properties": {
+      "loadKPa": {
+        "type": "number"
+      },
+      "sagMm": {
+        "type": "number"
+      },
+      "allowedSagMm": {
+        "type": "number"
+      },
+      "stressMPa": {
+        "type": "number"
+      },
+      "allowedStressMPa": {
+        "type": "number"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "passes"
+        ]
+      },
+      "props": {
+        "type": "object",
+        "properties": {
+          "needed": {
+            "type": "boolean"
+          },
+          "spacingMm": {
+            "type": "number"
+          },
+          "count": {
+            "type": "number"
+          },
+          "lines": {
+            "type": "number"
+          },
+          "why": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "needed",
+          "why"
+        ]
+      }
+    },
+    "required": [
+      "loadKPa",
+      "sagMm",
+      "allowedSagMm",
+      "stressMPa",
+      "allowedStressMPa",
+      "verdict",
+      "props"
+    ]
+  },
+  "JobCalendar": {
+    "type": "object",
+    "properties": {
+      "iCalendar": {
+        "type": "string",
+        "description": "RFC 5545, when it was asked for."
+      },
+      "startDate": {
+        "type": "string"
+      },
+      "timeZone": {
+        "type": "string"
+      },
+      "tasks": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PlannedTask"
+        }
+      },
+      "criticalChain": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "finish": {
+        "type": "object",
+        "properties": {
+          "early": {
+            "type": "string"
+          },
+          "likely": {
+            "type": "string"
+          },
+          "late": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "early",
+          "likely",
+          "late"
+        ]
+      },
+      "plannedFinish": {
+        "type": "string",
+        "description": "By likely values alone, without chance."
+      },
+      "calendarDays": {
+        "$ref": "#/components/schemas/DayRange"
+      },
+      "workingDays": {
+        "$ref": "#/components/schemas/DayRange",
+        "description": "Days on which the crew works."
+      },
+      "labourH": {
+        "$ref": "#/components/schemas/ProcessThreePoint"
+      },
+      "milestones": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CalendarMilestone"
+        }
+      },
+      "simulation": {
+        "type": "object",
+        "properties": {
+          "seed": {
+            "type": "number"
+          },
+          "runs": {
+            "type": "number"
+          },
+          "distribution": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "seed",
+          "runs",
+          "distribution"
+        ]
+      },
+      "today": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/TodayItem"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ProcessAssumption"
+        }
+      },
+      "notes": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "startDate",
+      "timeZone",
+      "tasks",
+      "criticalChain",
+      "finish",
+      "plannedFinish",
+      "calendarDays",
+      "workingDays",
+      "labourH",
+      "milestones",
+      "simulation",
+      "assumptions",
+      "notes"
     ]
   },
   "Join": {
@@ -4130,6 +4702,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "LoadResult": {
     "type": "object",
     "properties": {
+      "key": {
+        "type": "string"
+      },
       "code": {
         "type": "string"
       },
@@ -4138,16 +4713,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "pressureKPa": {
         "type": "number"
-      },
-      "why": {
-        "$ref": "#/components/schemas/Figure"
       }
     },
     "required": [
+      "key",
       "code",
       "title",
-      "pressureKPa",
-      "why"
+      "pressureKPa"
     ]
   },
   "MarkedCorner": {
@@ -4392,6 +4964,49 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       }
     }
+  },
+  "Milestone": {
+    "type": "object",
+    "description": "When something may be done: likely, with the band of the spec and of the temperature law.",
+    "properties": {
+      "code": {
+        "type": "string",
+        "enum": [
+          "full",
+          "gel",
+          "recoat-shuts",
+          "release",
+          "sandable"
+        ]
+      },
+      "title": {
+        "type": "string"
+      },
+      "ageH": {
+        "type": "number"
+      },
+      "likelyH": {
+        "type": "number"
+      },
+      "earlyH": {
+        "type": "number"
+      },
+      "lateH": {
+        "type": "number"
+      },
+      "at": {
+        "type": "string"
+      },
+      "reason": {
+        "type": "string",
+        "description": "Why a figure is absent."
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "ageH"
+    ]
   },
   "MoneyJson": {
     "type": "object",
@@ -4814,6 +5429,96 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "items"
     ]
   },
+  "PanelAnswer": {
+    "type": "object",
+    "description": "The four states of one panel under the same loads. A comparison, never a design approval.",
+    "properties": {
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "not-restored",
+          "restored"
+        ]
+      },
+      "shortfalls": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Every ratio below 1, worst first."
+      },
+      "states": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/StateAnswer"
+        }
+      },
+      "ratios": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Ratio"
+        },
+        "description": "As built over repaired: at least 1 means that the repair gives back what there was."
+      },
+      "opened": {
+        "$ref": "#/components/schemas/OpenSkinAnswer"
+      },
+      "fittings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PanelCheckItem"
+        }
+      },
+      "loads": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LoadResult"
+        }
+      },
+      "cautions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PanelCaution"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PanelAssumption"
+        }
+      },
+      "limits": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "truncation": {
+        "type": "number",
+        "description": "Greatest estimated relative error of the series and polynomials."
+      },
+      "explained": {
+        "type": "object",
+        "additionalProperties": {
+          "$ref": "#/components/schemas/Figure"
+        },
+        "description": "Derivations of the keys asked for in `explain`."
+      }
+    },
+    "required": [
+      "verdict",
+      "shortfalls",
+      "states",
+      "ratios",
+      "opened",
+      "fittings",
+      "loads",
+      "cautions",
+      "assumptions",
+      "limits",
+      "truncation"
+    ]
+  },
   "PanelAssumption": {
     "type": "object",
     "properties": {
@@ -4873,93 +5578,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "source"
     ]
   },
-  "PanelCheck": {
-    "type": "object",
-    "description": "The four states of one panel under the same loads. A comparison, never a design approval.",
-    "properties": {
-      "verdict": {
-        "type": "string",
-        "enum": [
-          "not-restored",
-          "restored"
-        ]
-      },
-      "shortfalls": {
-        "type": "array",
-        "items": {
-          "type": "string"
-        },
-        "description": "Every ratio below 1, worst first."
-      },
-      "states": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/StateResult"
-        }
-      },
-      "ratios": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/Ratio"
-        },
-        "description": "As built over repaired: at least 1 means that the repair gives back what there was."
-      },
-      "opened": {
-        "$ref": "#/components/schemas/OpenSkinAnswer"
-      },
-      "fittings": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/PanelCheckItem"
-        }
-      },
-      "loads": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/LoadResult"
-        }
-      },
-      "cautions": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/PanelCaution"
-        }
-      },
-      "assumptions": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/PanelAssumption"
-        }
-      },
-      "limits": {
-        "type": "array",
-        "items": {
-          "type": "string"
-        }
-      },
-      "truncation": {
-        "type": "number",
-        "description": "Greatest estimated relative error of the series and polynomials."
-      }
-    },
-    "required": [
-      "verdict",
-      "shortfalls",
-      "states",
-      "ratios",
-      "opened",
-      "fittings",
-      "loads",
-      "cautions",
-      "assumptions",
-      "limits",
-      "truncation"
-    ]
-  },
   "PanelCheckItem": {
     "type": "object",
-    "description": "A demand against a capacity. Failing is a result; `why` is the utilisation with everything it came from.",
+    "description": "A demand against a capacity. Failing is a result.",
     "properties": {
+      "key": {
+        "type": "string",
+        "description": "Names this check among all, such as `repaired:person:core-shear`; its derivation has the same key."
+      },
       "code": {
         "type": "string"
       },
@@ -5014,12 +5640,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "reason": {
         "type": "string"
-      },
-      "why": {
-        "$ref": "#/components/schemas/Figure"
       }
     },
     "required": [
+      "key",
       "code",
       "title",
       "unit",
@@ -5269,6 +5893,117 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "taperWidth"
     ]
   },
+  "PlannedBatch": {
+    "type": "object",
+    "description": "Everything that stands on one card beside the pot.",
+    "properties": {
+      "number": {
+        "type": "number"
+      },
+      "stepIndex": {
+        "type": "number"
+      },
+      "step": {
+        "type": "string",
+        "enum": [
+          "bed-core",
+          "bed-skin",
+          "closing-plies",
+          "core-kerfs",
+          "cut-kerf",
+          "fairing",
+          "peel-ply",
+          "potting",
+          "prewet",
+          "seal",
+          "top-laminate",
+          "undercut",
+          "weave-fill"
+        ]
+      },
+      "title": {
+        "type": "string"
+      },
+      "resinG": {
+        "type": "number"
+      },
+      "hardenerG": {
+        "type": "number"
+      },
+      "fillerG": {
+        "type": "number"
+      },
+      "filler": {
+        "type": "string"
+      },
+      "mixedG": {
+        "type": "number"
+      },
+      "mixedMl": {
+        "type": "number"
+      },
+      "weigh": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Weighing"
+        }
+      },
+      "pumps": {
+        "type": "string"
+      },
+      "covers": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "spreadMin": {
+        "type": "number"
+      },
+      "useWithinMin": {
+        "type": "number"
+      },
+      "potLifeMin": {
+        "type": "number"
+      },
+      "forgottenPotPeakC": {
+        "type": "number"
+      },
+      "limitedBy": {
+        "type": "string",
+        "enum": [
+          "exotherm",
+          "piece",
+          "pot-life",
+          "pot-size",
+          "whole-step"
+        ]
+      },
+      "edgeOpenMin": {
+        "type": "number",
+        "description": "Longest time after which the next pot may meet this one's edge."
+      }
+    },
+    "required": [
+      "number",
+      "stepIndex",
+      "step",
+      "title",
+      "resinG",
+      "hardenerG",
+      "fillerG",
+      "mixedG",
+      "mixedMl",
+      "weigh",
+      "covers",
+      "spreadMin",
+      "useWithinMin",
+      "potLifeMin",
+      "forgottenPotPeakC",
+      "limitedBy",
+      "edgeOpenMin"
+    ]
+  },
   "PlannedOpening": {
     "type": "object",
     "properties": {
@@ -5432,6 +6167,126 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "reason"
     ]
   },
+  "PlannedTask": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "operation": {
+        "type": "string",
+        "description": "Code of the operation it is a cycle of, or its own."
+      },
+      "title": {
+        "type": "string"
+      },
+      "phase": {
+        "type": "string",
+        "enum": [
+          "bond",
+          "close",
+          "finish",
+          "hand-over",
+          "open",
+          "prepare",
+          "refit",
+          "survey"
+        ]
+      },
+      "skill": {
+        "type": "string",
+        "enum": [
+          "finisher",
+          "general",
+          "laminator",
+          "rigger"
+        ]
+      },
+      "gate": {
+        "type": "string",
+        "enum": [
+          "coating",
+          "dry-deck",
+          "none",
+          "resin"
+        ]
+      },
+      "startAt": {
+        "type": "string"
+      },
+      "endAt": {
+        "type": "string"
+      },
+      "readyAt": {
+        "type": "string",
+        "description": "When its cure, drying or hold is over and successors may start."
+      },
+      "startDay": {
+        "type": "number",
+        "description": "Days since the start date began, local."
+      },
+      "endDay": {
+        "type": "number"
+      },
+      "labourH": {
+        "type": "number"
+      },
+      "waitH": {
+        "type": "number"
+      },
+      "waitKind": {
+        "type": "string",
+        "enum": [
+          "cure",
+          "drying",
+          "elapsed",
+          "hold",
+          "none"
+        ]
+      },
+      "isCritical": {
+        "type": "boolean",
+        "description": "On the chain that decides the finish, by likely values."
+      },
+      "criticality": {
+        "type": "number",
+        "description": "Share of the simulated calendars in which it decided the finish."
+      },
+      "startsBecause": {
+        "type": "string"
+      },
+      "isHoldPoint": {
+        "type": "boolean"
+      },
+      "after": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "code",
+      "operation",
+      "title",
+      "phase",
+      "skill",
+      "gate",
+      "startAt",
+      "endAt",
+      "readyAt",
+      "startDay",
+      "endDay",
+      "labourH",
+      "waitH",
+      "waitKind",
+      "isCritical",
+      "criticality",
+      "startsBecause",
+      "isHoldPoint",
+      "after"
+    ]
+  },
   "Plug": {
     "type": "object",
     "properties": {
@@ -5572,6 +6427,98 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "outer",
       "holes"
+    ]
+  },
+  "PressOption": {
+    "type": "object",
+    "description": "One way to press, with what it can do here and what speaks against it.",
+    "properties": {
+      "method": {
+        "type": "string",
+        "enum": [
+          "battens",
+          "vacuum",
+          "weights"
+        ]
+      },
+      "availableKPa": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "not-established",
+          "passes"
+        ]
+      },
+      "restsOn": {
+        "type": "string"
+      },
+      "onInnerSkinKPa": {
+        "type": "number",
+        "description": "Load that the inner skin must carry while it cures."
+      },
+      "evenness": {
+        "type": "string"
+      },
+      "quantities": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PressQuantity"
+        }
+      },
+      "reasons": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "refusals": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "method",
+      "verdict",
+      "restsOn",
+      "onInnerSkinKPa",
+      "evenness",
+      "quantities",
+      "reasons",
+      "refusals"
+    ]
+  },
+  "PressQuantity": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "value": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "note": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "name",
+      "value",
+      "unit"
     ]
   },
   "PricedJob": {
@@ -5750,6 +6697,34 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "facts"
     ]
   },
+  "ProcessAssumption": {
+    "type": "object",
+    "description": "One default that an answer rests on, as a reader of the estimate sees it.",
+    "properties": {
+      "at": {
+        "type": "string"
+      },
+      "meaning": {
+        "type": "string"
+      },
+      "value": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "at",
+      "meaning",
+      "value",
+      "because",
+      "source"
+    ]
+  },
   "ProcessSection": {
     "type": "object",
     "properties": {
@@ -5834,6 +6809,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cure",
       "gates",
       "calendar"
+    ]
+  },
+  "ProcessThreePoint": {
+    "type": "object",
+    "description": "A low, a likely and a high value; never one number where the trade itself has a spread.",
+    "properties": {
+      "low": {
+        "type": "number"
+      },
+      "likely": {
+        "type": "number"
+      },
+      "high": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "low",
+      "likely",
+      "high"
     ]
   },
   "ProvenanceStamp": {
@@ -5944,6 +6939,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Ratio": {
     "type": "object",
     "properties": {
+      "key": {
+        "type": "string"
+      },
       "code": {
         "type": "string"
       },
@@ -5955,16 +6953,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "ratio": {
         "type": "number"
-      },
-      "why": {
-        "$ref": "#/components/schemas/Figure"
       }
     },
     "required": [
+      "key",
       "code",
       "title",
-      "ratio",
-      "why"
+      "ratio"
     ]
   },
   "RelaidPlies": {
@@ -6039,6 +7034,180 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "room",
       "assumptions",
       "notes"
+    ]
+  },
+  "Replay": {
+    "type": "object",
+    "description": "The estimate computed again from its own record and edition.",
+    "properties": {
+      "isSame": {
+        "type": "boolean",
+        "description": "True when every digit of the document came out again."
+      },
+      "madeWith": {
+        "type": "object",
+        "properties": {
+          "engineVersion": {
+            "type": "string"
+          },
+          "edition": {
+            "type": "string"
+          },
+          "catalogueHash": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "engineVersion",
+          "edition",
+          "catalogueHash"
+        ]
+      },
+      "engineVersionNow": {
+        "type": "string"
+      },
+      "isSameCatalogue": {
+        "type": "boolean",
+        "description": "False when the edition's content is no longer the one that was used."
+      },
+      "totalThen": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "totalNow": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "isSame",
+      "madeWith",
+      "engineVersionNow",
+      "isSameCatalogue",
+      "totalThen",
+      "totalNow"
+    ]
+  },
+  "Requirement": {
+    "type": "object",
+    "properties": {
+      "gate": {
+        "type": "string",
+        "enum": [
+          "core-moisture",
+          "dew-margin",
+          "humidity",
+          "rain",
+          "too-cold",
+          "too-warm",
+          "wind"
+        ]
+      },
+      "text": {
+        "type": "string"
+      },
+      "limit": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "cite": {
+        "$ref": "#/components/schemas/Cite"
+      }
+    },
+    "required": [
+      "gate",
+      "text",
+      "limit",
+      "unit",
+      "cite"
+    ]
+  },
+  "ResinDemand": {
+    "type": "object",
+    "properties": {
+      "resin": {
+        "type": "string"
+      },
+      "hardener": {
+        "type": "string"
+      },
+      "partsByMass": {
+        "type": "number"
+      },
+      "partsByVolume": {
+        "type": "number"
+      },
+      "mixedDensityGPerCm3": {
+        "type": "number"
+      },
+      "steps": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/StepDemand"
+        }
+      },
+      "totals": {
+        "type": "object",
+        "properties": {
+          "netL": {
+            "type": "number"
+          },
+          "wasteL": {
+            "type": "number"
+          },
+          "totalL": {
+            "type": "number"
+          },
+          "resinG": {
+            "type": "number"
+          },
+          "hardenerG": {
+            "type": "number"
+          },
+          "fillers": {
+            "type": "array",
+            "items": {
+              "type": "object",
+              "properties": {
+                "filler": {
+                  "type": "string"
+                },
+                "massG": {
+                  "type": "number"
+                }
+              },
+              "required": [
+                "filler",
+                "massG"
+              ]
+            }
+          }
+        },
+        "required": [
+          "netL",
+          "wasteL",
+          "totalL",
+          "resinG",
+          "hardenerG",
+          "fillers"
+        ]
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ProcessAssumption"
+        }
+      }
+    },
+    "required": [
+      "resin",
+      "hardener",
+      "partsByMass",
+      "partsByVolume",
+      "mixedDensityGPerCm3",
+      "steps",
+      "totals",
+      "assumptions"
     ]
   },
   "ResinStep": {
@@ -7035,7 +8204,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "isOverLimit"
     ]
   },
-  "StateResult": {
+  "StateAnswer": {
     "type": "object",
     "properties": {
       "state": {
@@ -7087,6 +8256,161 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "section",
       "responses",
       "checks"
+    ]
+  },
+  "StepDemand": {
+    "type": "object",
+    "description": "What one step takes, waste apart; masses to a tenth of a gram, so that batches and bill can agree exactly.",
+    "properties": {
+      "index": {
+        "type": "number"
+      },
+      "step": {
+        "type": "string",
+        "enum": [
+          "bed-core",
+          "bed-skin",
+          "closing-plies",
+          "core-kerfs",
+          "cut-kerf",
+          "fairing",
+          "peel-ply",
+          "potting",
+          "prewet",
+          "seal",
+          "top-laminate",
+          "undercut",
+          "weave-fill"
+        ]
+      },
+      "title": {
+        "type": "string"
+      },
+      "units": {
+        "type": "number"
+      },
+      "netL": {
+        "type": "number"
+      },
+      "wasteL": {
+        "type": "number"
+      },
+      "totalL": {
+        "type": "number"
+      },
+      "resinG": {
+        "type": "number"
+      },
+      "hardenerG": {
+        "type": "number"
+      },
+      "fillerG": {
+        "type": "number"
+      },
+      "filler": {
+        "type": "string"
+      },
+      "fillerPartsPerHundred": {
+        "type": "number"
+      },
+      "totalKg": {
+        "type": "number"
+      },
+      "densityGPerCm3": {
+        "type": "number"
+      },
+      "why": {
+        "type": "object",
+        "properties": {
+          "netL": {
+            "$ref": "#/components/schemas/Figure"
+          },
+          "mixedG": {
+            "$ref": "#/components/schemas/Figure"
+          }
+        },
+        "required": [
+          "netL",
+          "mixedG"
+        ]
+      }
+    },
+    "required": [
+      "index",
+      "step",
+      "title",
+      "units",
+      "netL",
+      "wasteL",
+      "totalL",
+      "resinG",
+      "hardenerG",
+      "fillerG",
+      "fillerPartsPerHundred",
+      "totalKg",
+      "densityGPerCm3",
+      "why"
+    ]
+  },
+  "StepWeather": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "requires": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Requirement"
+        }
+      },
+      "windows": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/WorkWindow"
+        }
+      },
+      "shutBy": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "gate": {
+              "type": "string",
+              "enum": [
+                "core-moisture",
+                "dew-margin",
+                "humidity",
+                "rain",
+                "too-cold",
+                "too-warm",
+                "wind"
+              ]
+            },
+            "hours": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "gate",
+            "hours"
+          ]
+        },
+        "description": "Share of the forecast's hours that each gate keeps shut."
+      },
+      "note": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "requires",
+      "windows",
+      "shutBy"
     ]
   },
   "StoredEstimate": {
@@ -7330,7 +8654,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "readings"
     ]
   },
-  "ThreePoint": {
+  "TakeoffThreePoint": {
     "type": "object",
     "description": "A quantity nobody knows exactly: least, most likely and most.",
     "properties": {
@@ -7348,6 +8672,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "low",
       "likely",
       "high"
+    ]
+  },
+  "TodayItem": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "hold",
+          "next",
+          "wait",
+          "work"
+        ]
+      },
+      "task": {
+        "type": "string"
+      },
+      "text": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "kind",
+      "task",
+      "text"
     ]
   },
   "Totals": {
@@ -7484,6 +8833,91 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "samples"
     ]
   },
+  "WeatherHour": {
+    "type": "object",
+    "properties": {
+      "at": {
+        "type": "string"
+      },
+      "dewPointC": {
+        "type": "number"
+      },
+      "deckC": {
+        "type": "number"
+      },
+      "dewMarginK": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "at",
+      "dewPointC",
+      "deckC",
+      "dewMarginK"
+    ]
+  },
+  "WeatherPlan": {
+    "type": "object",
+    "properties": {
+      "steps": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/StepWeather"
+        }
+      },
+      "hours": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/WeatherHour"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ProcessAssumption"
+        }
+      }
+    },
+    "required": [
+      "steps",
+      "hours",
+      "assumptions"
+    ]
+  },
+  "Weighing": {
+    "type": "object",
+    "properties": {
+      "what": {
+        "type": "string",
+        "enum": [
+          "filler",
+          "hardener",
+          "resin"
+        ]
+      },
+      "name": {
+        "type": "string"
+      },
+      "addG": {
+        "type": "number"
+      },
+      "scaleShowsG": {
+        "type": "number",
+        "description": "What the scale shows after it, pot tared."
+      },
+      "volumeMl": {
+        "type": "number",
+        "description": "Volume of the part: by pump or measuring cup; loose volume for fillers."
+      }
+    },
+    "required": [
+      "what",
+      "name",
+      "addG",
+      "scaleShowsG",
+      "volumeMl"
+    ]
+  },
   "WhyAnswer": {
     "type": "object",
     "description": "Why a figure is what it is: the tree of formulas, inputs and sources below it.",
@@ -7498,6 +8932,53 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "code",
       "figure"
+    ]
+  },
+  "WorkWindow": {
+    "type": "object",
+    "description": "Hours in which a step may start.",
+    "properties": {
+      "rank": {
+        "type": "number"
+      },
+      "fromAt": {
+        "type": "string"
+      },
+      "untilAt": {
+        "type": "string"
+      },
+      "startHours": {
+        "type": "number"
+      },
+      "leastDewMarginK": {
+        "type": "number"
+      },
+      "meanDeckC": {
+        "type": "number"
+      },
+      "limitedBy": {
+        "type": "string",
+        "enum": [
+          "core-moisture",
+          "dew-margin",
+          "end-of-forecast",
+          "humidity",
+          "rain",
+          "too-cold",
+          "too-warm",
+          "wind"
+        ],
+        "description": "What shuts the window, or `end-of-forecast`."
+      }
+    },
+    "required": [
+      "rank",
+      "fromAt",
+      "untilAt",
+      "startHours",
+      "leastDewMarginK",
+      "meanDeckC",
+      "limitedBy"
     ]
   },
   "ZoneRecord": {
