@@ -39,3 +39,7 @@ export { weekdays, type CalendarMilestone, type CalendarPlan, type CalendarReque
 export { cautionRules, cautionsFor } from './cautions/cautions.js';
 export type { CautionContext, CautionKind, CautionRule, CautionSeverity, ProcessCaution } from './cautions/caution-context.js';
 export { hazardStatements, statementsFor, type HazardStatement } from './cautions/hazard-statements.js';
+export {
+  curePlan, jobCalendar, resinBatches,
+  type CureAndWeather, type CurePlanRequest, type CureTemperature, type JobCalendar, type JobCalendarRequest, type ResinBatchesRequest, type WeatherStepByCode,
+} from './by-code.js';

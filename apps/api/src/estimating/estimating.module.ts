@@ -1,11 +1,15 @@
 import { Module } from '@nestjs/common';
 import { BasketController } from './basket/basket.controller.js';
 import { BasketSolver } from './basket/basket-solver.js';
+import { BondPressureController } from './bond-pressure/bond-pressure.controller.js';
+import { CalendarController } from './calendar/calendar.controller.js';
 import { CostRollupController } from './cost-rollup/cost-rollup.controller.js';
+import { CurePlanController } from './cure-plan/cure-plan.controller.js';
 import { LaminateScheduleController } from './laminate-schedule/laminate-schedule.controller.js';
 import { OpeningsController } from './openings/openings.controller.js';
 import { PanelCheckController } from './panel-check/panel-check.controller.js';
 import { QuantitiesController } from './quantities/quantities.controller.js';
+import { ResinBatchesController } from './resin-batches/resin-batches.controller.js';
 
 /**
  * The rooms one by one, stateless. To add one, copy the folder `quantities`:
@@ -21,12 +25,17 @@ import { QuantitiesController } from './quantities/quantities.controller.js';
 @Module({
   controllers: [
     BasketController,
+    BondPressureController,
+    CalendarController,
     CostRollupController,
+    CurePlanController,
     LaminateScheduleController,
     OpeningsController,
     PanelCheckController,
     QuantitiesController,
+    ResinBatchesController,
   ],
   providers: [BasketSolver],
+  exports: [BasketSolver],
 })
 export class EstimatingModule {}

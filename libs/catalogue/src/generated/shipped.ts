@@ -2,8 +2,8 @@ import type { Catalogue } from '../catalogue.js';
 
 /** Generated from libs/catalogue/data by `npm run gen`; never edited by hand. */
 export const shippedCatalogue: Catalogue = {
- "edition": "shipped-222b539a",
- "hash": "222b539a749e905d5bb826ba72915b04ab3224b0cec4c1bd71d71363bfcbdc6a",
+ "edition": "shipped-db434da0",
+ "hash": "db434da0cbda526cb67b511e0c9be02cf33e17f495fd8d60ec1aaafa9786583c",
  "materials": [
   {
    "kind": "coating",
@@ -2408,8 +2408,8 @@ export const shippedCatalogue: Catalogue = {
     }
    },
    "uses": [
-    "potting",
-    "filleting"
+    "filleting",
+    "potting"
    ],
    "partsPerHundred": {
     "value": 10,
@@ -2516,7 +2516,7 @@ export const shippedCatalogue: Catalogue = {
    },
    "uses": [
     "potting",
-    "bedding"
+    "filleting"
    ],
    "partsPerHundred": {
     "value": 30,
@@ -58740,6 +58740,15 @@ export const shippedCatalogue: Catalogue = {
    "readAs": "second-hand",
    "url": "https://docs.oasis-open.org/ubl/UBL-2.1.html",
    "note": "schema sequences read in a stored copy of the schema files"
+  },
+  {
+   "key": "UCUM",
+   "title": "The Unified Code for Units of Measure",
+   "body": "Regenstrief Institute",
+   "year": "2017",
+   "readAs": "second-hand",
+   "url": "https://ucum.org",
+   "note": "checked in the tests with the conversion library of the US National Library of Medicine"
   },
   {
    "key": "UDEL-EPOXY-SMOKE",

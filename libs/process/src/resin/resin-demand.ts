@@ -101,11 +101,12 @@ function thickened(step: ResinStepRequest, filler: Filler | undefined, density: 
   return { parts, density: computeChecked(thickenedDensity, { mixedDensity: density, partsPerHundred: parts, fillerDensity }) };
 }
 
-/** The filler named, or the first one given that is made for this use. */
+/** The filler named, or the first one given whose main use this is, or else the first that serves it. */
 function fillerOf({ fillers }: ResinDemandRequest, step: ResinStepRequest): Filler | undefined {
   const use = stepDefinitions[step.step].filler;
   if (step.filler === 'none' || (use === undefined && step.filler === undefined)) return undefined;
-  return step.filler === undefined ? fillers.find(({ uses }) => use !== undefined && uses.includes(use)) : fillers.find(({ code }) => code === step.filler);
+  if (step.filler !== undefined) return fillers.find(({ code }) => code === step.filler);
+  return fillers.find(({ uses }) => uses[0] === use) ?? fillers.find(({ uses }) => use !== undefined && uses.includes(use));
 }
 
 const wasteOf = (request: ResinDemandRequest, step: ResinStepRequest, at: string): Figure<'1'> =>

@@ -1,0 +1,21 @@
+import { Body, Controller, Post } from '@nestjs/common';
+import { ApiTags } from '@nestjs/swagger';
+import { planBondPressure, type BondPressurePlan } from '#lib/process';
+import { RoomEndpoint } from '../../http/endpoint.js';
+import { answer } from '../../http/problems.js';
+import { BondPressureRequestDto } from './bond-pressure.dto.js';
+
+@ApiTags('Estimating')
+@Controller('v1/estimating')
+export class BondPressureController {
+  @Post('bond-pressure')
+  @RoomEndpoint({
+    operationId: 'planBondPressure',
+    summary: 'What presses the bed down, what it rests on, and whether the inner skin bears it',
+    description: 'Weights, battens with screws and a vacuum bag side by side: pressure needed and had, evenness, quantities, load on the inner skin and props; a recommendation with reasons, refusals with reasons. What no published table supports (screws in glass laminate) is said to be not established.',
+    result: 'BondPressurePlan',
+  })
+  press(@Body() request: BondPressureRequestDto): BondPressurePlan {
+    return answer(planBondPressure(request));
+  }
+}
