@@ -6,6 +6,7 @@ import { laminate } from './laminate.js';
 import { layupOf } from './layup.js';
 import type { Ply } from './ply.js';
 import { plyProperties, spreadOverMethods } from './ply-properties.js';
+import { measureSkin } from './skin.js';
 
 const strength = { tensionAlongMPa: 1000, compressionAlongMPa: 600, tensionAcrossMPa: 40, compressionAcrossMPa: 120, shearMPa: 70 };
 const ply = (angleDeg: number, extra: Partial<Ply> = {}): Ply =>
@@ -52,6 +53,18 @@ describe('a laminate', () => {
     expect(progressive?.ultimateFactor).toBeGreaterThan(2 * events[0].loadFactor);
   });
 
+  test('sheds shear to the sound ply once the other has cracked', () => {
+    // By hand: two plies of G 4000 and 1 mm share Nxy evenly until the weak one cracks at 2 x 12 = 24 N/mm. With a tenth of
+    // its G left it takes 400/4400 of the load, so the sound one reaches 100 MPa at 100 x 4400/4000 = 110 N/mm.
+    const weak = ply(0, { thicknessMm: 1, strength: { ...strength, shearMPa: 12 } });
+    const sound = ply(0, { thicknessMm: 1, strength: { ...strength, shearMPa: 100 } });
+    const { progressive } = answer([weak, sound, sound, weak].map((each) => ({ ...each, thicknessMm: 0.5 })), {
+      loads: { forcesNPerMm: [0, 0, 1], momentsN: [0, 0, 0] }, criteria: ['max-stress'], degradation: { fibreFraction: 0.01, matrixFraction: 0.1 },
+    });
+    expect(progressive?.events[0].loadFactor).toBeCloseTo(24, 9);
+    expect(progressive?.events.find(({ plyIndex }) => plyIndex === 1)?.loadFactor).toBeCloseTo(110, 2);
+  });
+
   test('refuses what no ply can be, all at once', () => {
     expect(faults([ply(0, { youngAlongMPa: -1 }), ply(0, { thicknessMm: 0 }), ply(0, { poissonRatio: 2.3 }), ply(Number.NaN)])).toEqual([
       'out-of-range /plies/0/youngAlongMPa', 'out-of-range /plies/1/thicknessMm', 'contradiction /plies/2/poissonRatio', 'not-a-number /plies/3/angleDeg',
@@ -84,6 +97,23 @@ describe('failure criteria', () => {
     expect(onsetOf(criterion, limits, [0, 0, 0], [0, 1, 0])?.factor).toBeCloseTo(40, 8);
     expect(onsetOf(criterion, limits, [0, 0, 0], [0, -1, 0])?.factor).toBeCloseTo(120, 8);
     expect(onsetOf(criterion, limits, [0, 0, 0], [0, 0, 1])?.factor).toBeCloseTo(70, 8);
+  });
+
+  test('the interaction of two equal pulls is that of each criterion', () => {
+    // By hand with X 100, Y 50, S 20 and σ1 = σ2 = λ: Hoffman 1e-4 + 4e-4 - 1e-4 = 4e-4, Tsai-Wu 1e-4 + 4e-4 - 2e-4 = 3e-4, Tsai-Hill 4e-4.
+    const even = { tensionAlongMPa: 100, compressionAlongMPa: 100, tensionAcrossMPa: 50, compressionAcrossMPa: 50, shearMPa: 20 };
+    const pulled = (criterion: 'hoffman' | 'tsai-wu' | 'tsai-hill') => onsetOf(criterion, { ...limits, strength: even }, [0, 0, 0], [1, 1, 0])?.factor;
+    expect(pulled('hoffman')).toBeCloseTo(50, 10);
+    expect(pulled('tsai-wu')).toBeCloseTo(1 / Math.sqrt(3e-4), 10);
+    expect(pulled('tsai-hill')).toBeCloseTo(50, 10);
+  });
+
+  test('fibres at 45 degrees break in shear under a pull, at their shear limit over a11 - a12', () => {
+    const skin = [45, -45].map((angle) => ({ ...ply(angle), layup: 'woven' as const, arealMassGPerM2: 600, fibreMassFraction: 0.5, resinGPerM2: 600 }));
+    const { aNPerMm, strengthNPerMm } = measureSkin(skin);
+    const determinant = aNPerMm[0] * aNPerMm[3] - aNPerMm[1] ** 2;
+    const slide = (aNPerMm[3] + aNPerMm[1]) / determinant;
+    expect(strengthNPerMm[0]).toBeCloseTo(70 / 4000 / slide, 6);
   });
 
   test('Tsai-Hill follows a stress through zero from compression at rest to tension', () => {
