@@ -7,10 +7,10 @@ import { fraction } from '#lib/units';
 import { faultsOfPriceList } from './basket/basket-faults.js';
 import { planBasket, type BasketPlan } from './basket/basket-plan.js';
 import type { BasketOptions, ResinMatch } from './basket/basket-request.js';
+import { cheapestPurchase } from './basket/cheapest-purchase.js';
 import { orderOf } from './basket/read-order.js';
 import type { SupplierOrder } from './basket/basket.js';
 import type { CauseClass, LineRequest, Section } from './cost-line.js';
-import { cheapestPurchase } from './cheapest-packs.js';
 
 export interface PackLinesRequest {
   readonly needs: readonly Need[];

@@ -8,7 +8,8 @@ export type Shortfalls = readonly number[];
 
 /** What must differ from an order already found. */
 export interface Other {
-  readonly suppliers?: ReadonlySet<number>;
+  /** Nothing from anybody else. */
+  readonly onlySuppliers?: ReadonlySet<number>;
   /** Offers used, among those of some goods. */
   readonly offers?: { readonly among: readonly number[]; readonly used: ReadonlySet<number> };
 }
@@ -51,7 +52,7 @@ export function basketModel(plan: BasketPlan, choice: ModelChoice): LinearModel 
   const ties = tieBreakers(plan);
   const parts = [
     ...plan.offers.map((offer, index) => offerPart(plan, offer, { index, tie: ties[index] })),
-    ...plan.suppliers.map((_, supplier) => supplierPart(plan, supplier)),
+    ...plan.suppliers.map((_, supplier) => supplierPart(plan, supplier, choice.other)),
     ...plan.goods.map((good, index) => flowPart(plan, good, index)),
     demandPart(plan, choice), matchPart(plan), otherPart(plan, choice.other),
   ];
@@ -128,7 +129,7 @@ const minorOf = (plan: BasketPlan, text: string | undefined): number | undefined
   return read === undefined ? undefined : Number(read.minor);
 };
 
-function supplierPart(plan: BasketPlan, supplier: number): Part {
+function supplierPart(plan: BasketPlan, supplier: number, other: Other | undefined): Part {
   const offers = offersFrom(plan, supplier);
   if (offers.length === 0) return { columns: [], rows: [] };
   const terms = plan.suppliers[supplier];
@@ -140,7 +141,7 @@ function supplierPart(plan: BasketPlan, supplier: number): Part {
   const used = atMost(`used${supplier}`, 0, [term(names.order(supplier), 1), ...packs]);
   const parts = [freeDeliveryPart(plan, supplier, { goods, delivery }), ...(isCarried ? [surchargesOf(plan, supplier, offers)] : [])];
   return {
-    columns: [binary(names.order(supplier), delivery), ...parts.flatMap((part) => part.columns)],
+    columns: [whole(names.order(supplier), other?.onlySuppliers?.has(supplier) === false ? 0 : 1, delivery), ...parts.flatMap((part) => part.columns)],
     rows: [
       used, ...(minimum > 0 ? [atLeast(`minimum${supplier}`, 0, scaledTerms([...goods, term(names.order(supplier), -minimum)], minimum))] : []),
       ...parts.flatMap((part) => part.rows),
@@ -233,7 +234,6 @@ function matchPart(plan: BasketPlan): Part {
 function otherPart(plan: BasketPlan, other: Other | undefined): Part {
   const columns: Column[] = [];
   const rows: Row[] = [];
-  if (other?.suppliers !== undefined) rows.push(otherSuppliers(plan, other.suppliers));
   if (other?.offers !== undefined) {
     const { among, used } = other.offers;
     for (const index of among) {
@@ -246,11 +246,6 @@ function otherPart(plan: BasketPlan, other: Other | undefined): Part {
     rows.push(atLeast('differs', 1 - used.size, among.map((index) => term(`d${index}`, used.has(index) ? -1 : 1))));
   }
   return { columns, rows };
-}
-
-function otherSuppliers(plan: BasketPlan, used: ReadonlySet<number>): Row {
-  const open = plan.suppliers.map((_, index) => index).filter((index) => offersFrom(plan, index).length > 0);
-  return atLeast('otherSuppliers', 1 - used.size, open.map((index) => term(names.order(index), used.has(index) ? -1 : 1)));
 }
 
 /** Worth of what each pack holds at the least price of its good, as a share of all that could be bought: under half in all. */

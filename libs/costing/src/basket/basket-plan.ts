@@ -78,7 +78,7 @@ export interface BasketPlan {
 export function planBasket(request: BasketRequest, currency: Currency): BasketPlan {
   const options = request.options ?? {};
   const demands = demandsOf(request.needs, request.onHand ?? []);
-  const context = { demands, currency, substitutes: request.substitutes ?? [], matches: request.matches ?? [] };
+  const context = { demands, currency, substitutes: request.substitutes ?? [], matches: request.matches ?? [], byMaterial: byMaterial(demands, request.substitutes ?? []) };
   const relevant = request.priceList.packs.filter(({ content }) => isOfUse(content, context));
   const judged = relevant.map((pack) => ({ pack, reason: exclusionOf(pack, options) }));
   const kept = judged.flatMap(({ pack, reason }) => (reason === undefined ? [pack] : []));
@@ -102,7 +102,18 @@ function placesBy(targets: readonly (readonly number[])[], count: number): reado
   return places;
 }
 
+/** Places of the demands that packs of a material could serve, so that not every pack is held against every demand. */
+function byMaterial(demands: readonly Demand[], substitutes: readonly Substitute[]): ReadonlyMap<string, readonly number[]> {
+  const places = new Map<string, number[]>();
+  demands.forEach(({ variant }, place) => {
+    const servedBy = [variant.material, ...substitutes.filter(({ insteadOf }) => satisfies(variant, insteadOf)).map(({ use }) => use.material)];
+    for (const material of new Set(servedBy)) places.set(material, [...(places.get(material) ?? []), place]);
+  });
+  return places;
+}
+
 interface Context {
+  readonly byMaterial: ReadonlyMap<string, readonly number[]>;
   readonly demands: readonly Demand[];
   readonly currency: Currency;
   readonly substitutes: readonly Substitute[];
@@ -138,9 +149,10 @@ function takenFrom(left: { readonly stock: OnHand; quantity: number }[], need: B
 const isHardenerOf = (variant: MaterialVariant, { resin, hardener }: ResinMatch): boolean =>
   variant.material === resin && variant.part === hardener;
 
-function isOfUse(content: MaterialVariant, { demands, substitutes, matches }: Context): boolean {
-  return demands.some(({ variant }) => satisfies(content, variant))
-    || substitutes.some(({ use, insteadOf }) => satisfies(content, use) && demands.some(({ variant }) => satisfies(variant, insteadOf)))
+function isOfUse(content: MaterialVariant, { demands, substitutes, matches, byMaterial: places }: Context): boolean {
+  const served = (places.get(content.material) ?? []).map((place) => demands[place]);
+  return served.some(({ variant }) => satisfies(content, variant))
+    || substitutes.some(({ use, insteadOf }) => satisfies(content, use) && served.some(({ variant }) => satisfies(variant, insteadOf)))
     || matches.some((match) => isHardenerOf(content, match));
 }
 
@@ -156,7 +168,7 @@ const goodKey = (pack: Pack): string => `${variantKey(pack.content)}|${pack.cont
 function goodsOf(packs: readonly Pack[], context: Context): readonly Good[] {
   const byKey = new Map(packs.map((pack) => [goodKey(pack), pack.content]));
   return [...byKey.values()].map((content) => ({
-    variant: variantOf(content), unit: content.unit, arcs: context.demands.flatMap((demand, index) => arcsTo(demand, index, { content, context })),
+    variant: variantOf(content), unit: content.unit, arcs: (context.byMaterial.get(content.material) ?? []).flatMap((place) => arcsTo(context.demands[place], place, { content, context })),
   }));
 }
 

@@ -7,7 +7,7 @@ import { planBasket, type BasketPlan } from './basket-plan.js';
 import type { BasketRequest } from './basket-request.js';
 import { satisfies } from './content.js';
 import type { LinearModel, Solve, SolverAnswer } from './linear-model.js';
-import { handPicked } from './hand-picked.js';
+import { bestOf as cheapestOf, cheapestPurchase, ordersBySuppliers } from './cheapest-purchase.js';
 import { negligibleShare, orderOf, priceFor, purchaseFrom, type Purchase } from './read-order.js';
 
 const DEFAULT_TIME_LIMIT_S = 5;
@@ -100,9 +100,9 @@ function proofOf({ currency }: BasketPlan, { columns }: LinearModel, { status, v
 
 const minorJson = (minor: number, currency: Currency): MoneyJson => moneyJson(money(BigInt(Math.max(0, minor)), currency));
 
-/** Out of time without an order from the solver: one picked by hand, with what it leaves uncovered. */
+/** Out of time without an order from the solver: one found need by need, with what it leaves uncovered. */
 function picked(plan: BasketPlan, { bound }: SolverAnswer): Found {
-  const purchase = handPicked(plan);
+  const purchase = cheapestPurchase(plan);
   const order = orderOf(plan, purchase);
   const total = Number(moneyOf(order.total, plan).minor);
   const isBound = bound !== undefined && Number.isFinite(bound) && bound > 0;
@@ -123,12 +123,20 @@ interface Beside {
   readonly solver: Solver;
 }
 
-/** Another set of suppliers where there is one, else other packs of the dearest material. */
+/**
+ * Without one of the suppliers of the best order where that can be done, else other packs of the dearest material.
+ *
+ * Which suppliers to go without is decided by the quick search; with those left the solver then does its best.
+ */
 async function secondBest(plan: BasketPlan, found: Found, beside: Beside): Promise<SecondBest | undefined> {
-  const suppliers = new Set(plan.offers.flatMap(({ supplier }, index) => (found.purchase.packs[index] > 0 ? [supplier] : [])));
-  if (suppliers.size === 0) return undefined;
-  const elsewhere = await otherOrder(plan, found, { suppliers }, beside);
-  if (elsewhere !== undefined) return { ...elsewhere, kind: 'other-suppliers' };
+  const used = [...new Set(plan.offers.flatMap(({ supplier }, index) => (found.purchase.packs[index] > 0 ? [supplier] : [])))];
+  if (used.length === 0) return undefined;
+  const short = beside.order.coverage.reduce((sum, demand) => sum + (demand.required === 0 ? 0 : demand.short / demand.required), 0);
+  const elsewhere = cheapestOf(ordersBySuppliers(plan, (suppliers) => used.some((supplier) => !suppliers.has(supplier))));
+  if (elsewhere !== undefined && elsewhere.short <= short + negligibleShare) {
+    const order = await otherOrder(plan, found, { onlySuppliers: elsewhere.suppliers }, beside);
+    if (order !== undefined) return { ...order, kind: 'other-suppliers' };
+  }
   const otherwise = await otherOrder(plan, found, { offers: dearestGood(plan, found.purchase) }, beside);
   return otherwise === undefined ? undefined : { ...otherwise, kind: 'other-packs' };
 }

@@ -1,25 +1,42 @@
-import type { BasketPlan, Offer } from './basket/basket-plan.js';
-import { isHardenerOf } from './basket/basket-plan.js';
-import { needsFlow } from './basket/basket-model.js';
-import { orderOf, priceFor, type Purchase } from './basket/read-order.js';
+import type { BasketPlan, Offer } from './basket-plan.js';
+import { isHardenerOf } from './basket-plan.js';
+import { needsFlow } from './basket-model.js';
+import { orderOf, priceFor, type Purchase } from './read-order.js';
 
 /** Up to here every set of suppliers is tried. */
 const MOST_SUPPLIERS_TRIED = 6;
 
-/** The cheapest order that can be found by taking suppliers as sets and needs one by one. */
-export function cheapestPurchase(plan: BasketPlan): Purchase {
-  const tried = supplierSets(plan).map((suppliers) => purchaseFrom(plan, suppliers)).map((purchase) => ({ purchase, ...judged(plan, purchase) }));
-  return tried.reduce((best, one) => (isBetter(one, best) ? one : best)).purchase;
-}
-
-interface Judged {
+export interface Found {
+  readonly purchase: Purchase;
+  readonly suppliers: ReadonlySet<number>;
+  /** How many demands stay open, in shares of them. */
   readonly short: number;
   readonly total: number;
 }
 
+/**
+ * The cheapest order that can be found by taking suppliers as sets and needs one by one, without any claim that nothing
+ * is cheaper: minimum orders and free delivery can make it worth buying one need's packs dearer.
+ */
+export const cheapestPurchase = (plan: BasketPlan): Purchase => bestOf(ordersBySuppliers(plan, () => true))?.purchase ?? nothing(plan);
+
+/** The best order from each set of suppliers that passes. */
+export const ordersBySuppliers = (plan: BasketPlan, passes: (suppliers: ReadonlySet<number>) => boolean): readonly Found[] =>
+  supplierSets(plan).filter(passes).map((suppliers) => {
+    const purchase = purchaseFrom(plan, suppliers);
+    return { purchase, suppliers, ...judged(plan, purchase) };
+  });
+
+export const bestOf = (found: readonly Found[]): Found | undefined =>
+  found.reduce<Found | undefined>((best, one) => (best === undefined || isBetter(one, best) ? one : best), undefined);
+
+const nothing = (plan: BasketPlan): Purchase => ({ packs: plan.offers.map(() => 0), cut: plan.offers.map(() => 0), flows: new Map() });
+
+type Judged = Pick<Found, 'short' | 'total'>;
+
 const isBetter = (a: Judged, b: Judged): boolean => a.short < b.short - 1e-9 || (a.short <= b.short + 1e-9 && a.total < b.total);
 
-/** How many demands stay open, in shares of them, and what it costs. An order below a minimum counts as not had. */
+/** An order below a minimum counts as not had. */
 function judged(plan: BasketPlan, purchase: Purchase): Judged {
   const order = orderOf(plan, purchase);
   const isTooSmall = order.orders.some(({ supplier, goods }) =>
