@@ -76,6 +76,24 @@ describe('the main job', () => {
     expect((await service.get(`/v1/estimates/${made.body.id}/drawings/nothing`)).status).toBe(404);
   });
 
+  test('it comes out again to the last digit when it is replayed', async () => {
+    const { body } = await service.get(`/v1/estimates/${made.body.id}/replay`);
+    expect(body).toMatchObject({ isSame: true, isSameCatalogue: true, totalThen: body.totalNow });
+  });
+
+  test('its basket covers every need in whole packs, and goes out as CSV and as an order', async () => {
+    const at = `/v1/estimates/${made.body.id}/basket`;
+    const { status, body } = await service.get(at);
+    expect([status, body.isComplete, body.missing]).toEqual([200, true, []]);
+    expect(body.coverage.every((one: { short: number }) => one.short === 0)).toBe(true);
+    const [{ supplier }] = body.orders as readonly { supplier: string }[];
+    expect((await service.get(at, { accept: 'text/csv' })).text).toContain('packCount');
+    expect((await service.get(`${at}?supplier=${supplier}`, { accept: 'application/xml' })).text).toContain('urn:oasis:names:specification:ubl:schema:xsd:Order-2');
+    const collected = await service.post(at, { options: { transport: 'collect', suppliers: [supplier] } });
+    expect(collected.status).toBe(200);
+    expect(collected.body.orders.map((order: { supplier: string }) => order.supplier)).toEqual([supplier]);
+  });
+
   test('the same Idempotency-Key and body give the same estimate, another body is refused', async () => {
     const headers = { 'idempotency-key': '"a-key-for-one-estimate"' };
     const first = await service.post('/v1/estimates', foredeck, headers);

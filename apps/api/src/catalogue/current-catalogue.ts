@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Defect } from '#lib/kernel';
 import type { Catalogue } from '#lib/catalogue';
+import { notFound } from '../http/problems.js';
 import { Database } from '../persistence/database.js';
 import { catalogueFrom } from './catalogue-document.js';
 import { EditionsRepository } from './editions.repository.js';
@@ -29,6 +30,17 @@ export class CurrentCatalogue {
     return this.load(organisationId);
   }
 
+  /** A published edition by its code, such as the one an estimate was made with. */
+  async edition(organisationId: string, code: string): Promise<Catalogue> {
+    return this.database.inOrganisation(organisationId, async (tx) => {
+      const edition = await EditionsRepository.in(tx).find(code);
+      if (edition === null) throw notFound(`The edition ${code}`);
+      const known = this.editions.get(edition.id) ?? catalogueFrom(edition, await EditionsRepository.in(tx).contentOf(edition.id));
+      if (edition.state === 'published') this.remember(edition.id, known);
+      return known;
+    });
+  }
+
   /** After a publication in this copy of the service. */
   forget(organisationId: string): void {
     this.current.delete(organisationId);
@@ -42,9 +54,13 @@ export class CurrentCatalogue {
       const known = this.editions.get(edition.id);
       return [edition.id, known ?? catalogueFrom(edition, await editions.contentOf(edition.id))] as const;
     });
-    if (this.editions.size >= MOST_EDITIONS) this.editions.clear();
-    this.editions.set(editionId, catalogue);
+    this.remember(editionId, catalogue);
     this.current.set(organisationId, { editionId, until: Date.now() + REMEMBERED_MS });
     return catalogue;
+  }
+
+  private remember(editionId: string, catalogue: Catalogue): void {
+    if (this.editions.size >= MOST_EDITIONS) this.editions.clear();
+    this.editions.set(editionId, catalogue);
   }
 }

@@ -11,6 +11,7 @@ import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { isRecord } from '../http/dto/field.js';
 import { answer, unavailable } from '../http/problems.js';
 import { projectRoot } from '../persistence/project-root.js';
+import type { SummaryRow } from './estimate.mapper.js';
 import { estimated, type EstimatingAnswer, type EstimatingOrder, type WrittenEstimate } from './estimating.js';
 
 /** The version of the program, which every estimate keeps. */
@@ -32,9 +33,14 @@ export class Engine implements OnModuleDestroy {
     return this.estimateWith(record, await this.catalogues.of(organisationId));
   }
 
-  /** An estimate with a given edition. @throws {HttpProblem} unprocessable, with every problem */
-  async estimateWith(record: DefectRecord, catalogue: Catalogue): Promise<WrittenEstimate> {
-    const order: EstimatingOrder = { record: plain(record), catalogueHash: catalogue.hash, engineVersion };
+  /** The same estimate once more: with the edition and under the version name that it was made with. */
+  async again(record: DefectRecord, organisationId: string, { edition, engineVersion: version }: Pick<SummaryRow, 'edition' | 'engineVersion'>): Promise<{ readonly made: WrittenEstimate; readonly catalogueHash: string }> {
+    const catalogue = await this.catalogues.edition(organisationId, edition);
+    return { made: await this.estimateWith(record, catalogue, version), catalogueHash: catalogue.hash };
+  }
+
+  private async estimateWith(record: DefectRecord, catalogue: Catalogue, version = engineVersion): Promise<WrittenEstimate> {
+    const order: EstimatingOrder = { record: plain(record), catalogueHash: catalogue.hash, engineVersion: version };
     const first = await this.done(order);
     const made = first === 'catalogue-needed' ? await this.done({ ...order, catalogue }) : first;
     if (made === 'catalogue-needed') throw new Defect('A thread asked again for the catalogue it was given');

@@ -15,7 +15,7 @@ import { EstimateForms } from './estimate-forms.js';
 import { storedJson } from './estimate.mapper.js';
 import { AskerParam, type Asker } from './estimate-request.js';
 import { EstimatesService, type Made } from './estimates.service.js';
-import type { EstimatePage, WhyAnswer } from './stored-estimate.js';
+import type { EstimatePage, Replay, WhyAnswer } from './stored-estimate.js';
 
 const forms = [CSV_TYPE, HTML_TYPE, PDF_TYPE] as const;
 
@@ -68,6 +68,13 @@ export class EstimatesController {
   @Answers('DefectRecord')
   record(@CallerParam() caller: Caller, @Param('id') id: string): Promise<DefectRecord> {
     return this.estimates.record(caller, id);
+  }
+
+  @Get(':id/replay')
+  @ApiOperation({ operationId: 'replayEstimate', summary: 'Compute an estimate again from its record and edition, and say whether every digit came out again' })
+  @Answers('Replay')
+  replay(@CallerParam() caller: Caller, @Param('id') id: string): Promise<Replay> {
+    return this.estimates.replay(caller, id);
   }
 
   @Get(':id/lines/:code/why')

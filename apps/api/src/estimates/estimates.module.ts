@@ -1,5 +1,8 @@
 import { Module } from '@nestjs/common';
 import { RunningKeys } from '../idempotency/running-keys.js';
+import { EstimatingModule } from '../estimating/estimating.module.js';
+import { BasketController } from './basket.controller.js';
+import { EstimateBasketService } from './basket.service.js';
 import { Engine } from './engine.js';
 import { ReportModule } from '../report/report.module.js';
 import { DrawingsController } from './drawings.controller.js';
@@ -9,9 +12,9 @@ import { EstimateForms } from './estimate-forms.js';
 import { RevisionsController } from './revisions.controller.js';
 
 @Module({
-  imports: [ReportModule],
-  controllers: [EstimatesController, RevisionsController, DrawingsController],
-  providers: [EstimatesService, Engine, EstimateForms, RunningKeys],
+  imports: [ReportModule, EstimatingModule],
+  controllers: [EstimatesController, RevisionsController, DrawingsController, BasketController],
+  providers: [EstimatesService, Engine, EstimateForms, EstimateBasketService, RunningKeys],
   exports: [Engine],
 })
 export class EstimatesModule {}

@@ -9,12 +9,12 @@ import { Database } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { isId, newId } from '../persistence/ids.js';
 import { AccessRepository } from '../access/access.repository.js';
-import { Engine } from './engine.js';
+import { Engine, engineVersion } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
-import { hashOf, rowOf, summaryOfRow } from './estimate.mapper.js';
+import { hashOf, moneyOf, rowOf, summaryOfRow } from './estimate.mapper.js';
 import { EstimatesRepository, type KeyUse, type WrittenRow } from './estimates.repository.js';
 import type { Lineage } from './subject.js';
-import type { EstimatePage, RevisionList, RevisionMark, WhyAnswer } from './stored-estimate.js';
+import type { EstimatePage, Replay, RevisionList, RevisionMark, WhyAnswer } from './stored-estimate.js';
 
 interface Order {
   readonly caller: Caller;
@@ -117,6 +117,20 @@ export class EstimatesService {
       const organisation = await AccessRepository.in(tx).findOrganisation(organisationId);
       return { row, history, organisationName: organisation?.name ?? '', ...(before === null ? {} : { before }) };
     });
+  }
+
+  /** Computes an estimate again from what it keeps: the proof that its figures can be reproduced. */
+  async replay(caller: Caller, id: string): Promise<Replay> {
+    const { row, resultJson } = await this.written(caller, id);
+    const { made, catalogueHash } = await this.engine.again(await this.record(caller, id), caller.organisationId, row);
+    return {
+      isSame: made.resultJson === resultJson,
+      madeWith: { engineVersion: row.engineVersion, edition: row.edition, catalogueHash: row.catalogueHash },
+      engineVersionNow: engineVersion,
+      isSameCatalogue: catalogueHash === row.catalogueHash,
+      totalThen: moneyOf(row.totalAmount, row.currency),
+      totalNow: made.totals.total,
+    };
   }
 
   private async rootOf({ organisationId }: Caller, id: string): Promise<string> {

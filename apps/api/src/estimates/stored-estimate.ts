@@ -57,3 +57,15 @@ export interface WhyAnswer {
 export interface DrawingList {
   readonly items: readonly { readonly name: string; readonly href: string }[];
 }
+
+/** The estimate computed again from its own record and edition. */
+export interface Replay {
+  /** True when every digit of the document came out again. */
+  readonly isSame: boolean;
+  readonly madeWith: { readonly engineVersion: string; readonly edition: string; readonly catalogueHash: string };
+  readonly engineVersionNow: string;
+  /** False when the edition's content is no longer the one that was used. */
+  readonly isSameCatalogue: boolean;
+  readonly totalThen: MoneyJson;
+  readonly totalNow: MoneyJson;
+}

@@ -6,6 +6,7 @@ export const CSV_TYPE = 'text/csv';
 
 export const HTML_TYPE = 'text/html';
 export const PDF_TYPE = 'application/pdf';
+export const XML_TYPE = 'application/xml';
 export const SVG_TYPE = 'image/svg+xml';
 
 export const producesKey = 'kingplank:produces';

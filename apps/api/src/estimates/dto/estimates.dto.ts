@@ -1,4 +1,6 @@
-import { OneOf, Part, Text } from '../../http/dto/index.js';
+import type { BasketChoices } from '../estimate-basket.js';
+import { BasketOptionsDto, HardenerChoiceDto, OnHandDto, SubstituteDto } from '../../estimating/basket/basket.dto.js';
+import { Code, OneOf, Part, Parts, Text } from '../../http/dto/index.js';
 import { PageSize } from '../../http/dto/query.js';
 import { DefectRecordDto } from './defect-record.dto.js';
 
@@ -40,4 +42,26 @@ export class DrawingQueryDto {
 
   @OneOf(['a4', 'letter'], { optional: true })
   readonly paper?: 'a4' | 'letter';
+}
+
+export class BasketChoicesDto implements BasketChoices {
+  @Code({ optional: true, description: 'Price list of the edition; the one the estimate was priced with when absent.' })
+  readonly priceList?: string;
+
+  @Parts(() => HardenerChoiceDto, { optional: true, most: 50 })
+  readonly hardeners?: readonly HardenerChoiceDto[];
+
+  @Parts(() => SubstituteDto, { optional: true, most: 100 })
+  readonly substitutes?: readonly SubstituteDto[];
+
+  @Parts(() => OnHandDto, { optional: true, most: 500 })
+  readonly onHand?: readonly OnHandDto[];
+
+  @Part(() => BasketOptionsDto, { optional: true })
+  readonly options?: BasketOptionsDto;
+}
+
+export class OrderQueryDto {
+  @Code({ optional: true, description: 'As XML: the supplier whose order is meant, when there are several.' })
+  readonly supplier?: string;
 }

@@ -1,0 +1,42 @@
+import { Body, Controller, Get, HttpCode, Param, Post, Query, Req } from '@nestjs/common';
+import { ApiOperation, ApiTags } from '@nestjs/swagger';
+import type { Request } from 'express';
+import { basketCsv, type Basket } from '#lib/costing';
+import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
+import { Answers, AnswersIn } from '../http/endpoint.js';
+import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../http/media.js';
+import { EstimateBasketService } from './basket.service.js';
+import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
+
+@ApiTags('Estimates')
+@Controller('v1/estimates/:id/basket')
+@ForRoles('surveyor', 'chandler', 'integrator')
+export class BasketController {
+  constructor(private readonly baskets: EstimateBasketService) {}
+
+  @Get()
+  @Produces(JSON_TYPE, CSV_TYPE, XML_TYPE)
+  @ApiOperation({ operationId: 'getEstimateBasket', summary: 'The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier' })
+  @AnswersIn('Basket', [CSV_TYPE, XML_TYPE])
+  async basket(@CallerParam() caller: Caller, @Param('id') id: string, @Query() { supplier }: OrderQueryDto, @Req() request: Request): Promise<void> {
+    const response = request.res;
+    if (response === undefined) return;
+    const type = String(response.locals.mediaType);
+    if (type === XML_TYPE) {
+      response.type(XML_TYPE).send(await this.baskets.ublOrder(caller, id, { supplier, issueDate: new Date().toISOString().slice(0, 10) }));
+      return;
+    }
+    const basket = await this.baskets.basket(caller, id, {});
+    if (type === CSV_TYPE) response.type(CSV_TYPE).send(basketCsv(basket));
+    else response.json(basket);
+  }
+
+  @Post()
+  @HttpCode(200)
+  @ApiOperation({ operationId: 'fillEstimateBasket', summary: 'The cheapest whole packs for an estimate under the choices given; nothing is stored' })
+  @Answers('Basket')
+  fill(@CallerParam() caller: Caller, @Param('id') id: string, @Body() choices: BasketChoicesDto): Promise<Basket> {
+    return this.baskets.basket(caller, id, choices);
+  }
+}

@@ -1,0 +1,41 @@
+import { Injectable } from '@nestjs/common';
+import { basketFrom, ublOrders, type Basket } from '#lib/costing';
+import { problem } from '#lib/kernel';
+import type { Caller } from '../access/roles.js';
+import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
+import { BasketSolver } from '../estimating/basket/basket-solver.js';
+import { answer, HttpProblem, notFound } from '../http/problems.js';
+import { basketAskedFor, type BasketChoices } from './estimate-basket.js';
+import { EstimatesService } from './estimates.service.js';
+
+interface OrderWanted {
+  readonly supplier?: string;
+  /** ISO 8601 date. */
+  readonly issueDate: string;
+}
+
+/** The order an estimate calls for, from the edition it was made with. */
+@Injectable()
+export class EstimateBasketService {
+  constructor(private readonly estimates: EstimatesService, private readonly catalogues: CurrentCatalogue, private readonly solver: BasketSolver) {}
+
+  async basket(caller: Caller, id: string, choices: BasketChoices): Promise<Basket> {
+    const { result, edition } = await this.estimates.row(caller, id);
+    const catalogue = await this.catalogues.edition(caller.organisationId, edition);
+    return this.solver.solve(answer(basketFrom(basketAskedFor(result, catalogue.priceLists, choices), catalogue)));
+  }
+
+  /** A UBL 2.1 Order: it has one seller, so an order from several suppliers needs one of them named. */
+  async ublOrder(caller: Caller, id: string, { supplier, issueDate }: OrderWanted): Promise<string> {
+    const best = await this.basket(caller, id, {});
+    const { organisationName } = await this.estimates.lineage(caller, id);
+    const orders = ublOrders(best, { id, issueDate, buyer: { name: organisationName } });
+    const chosen = supplier === undefined && orders.length === 1 ? orders[0] : orders.find((order) => order.supplier === supplier);
+    if (chosen !== undefined) return chosen.xml;
+    if (supplier !== undefined) throw notFound(`A part of this order from ${JSON.stringify(supplier.slice(0, 80))}`);
+    throw new HttpProblem('bad-request', {
+      detail: 'The order goes to several suppliers; name one.',
+      problems: [{ ...problem('missing', '', { expected: `one of ${orders.map((order) => order.supplier).join(', ')}` }), parameter: 'supplier' }],
+    });
+  }
+}
