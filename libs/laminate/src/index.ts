@@ -8,7 +8,7 @@ export {
   crossPly, halpinTsai, matFrom, mixedPly, rigidCylinderShear, roundFibres, seriesModulus, type Mixture, type ShapeFactors,
 } from './micromechanics.js';
 export type { PlyBasis, PlyLayup, PlyMethod, PlyMethodName, PlyProperties, Remark } from './ply-method.js';
-export { plyMethods, plyProperties, spreadOverMethods, type MethodSpread, type PlyRequest, type PropertySpread } from './ply-properties.js';
+export { findPlyMethod, plyMethods, plyProperties, spreadOverMethods, type MethodSpread, type PlyRequest, type PropertySpread } from './ply-properties.js';
 export type { Ply, PlyBreakingStrain, PlyElastic, PlyExpansion, PlyStrength } from './ply.js';
 export { stiffnessOf, writeQBar, writeTurn, type Stiffness, type Symmetric } from './stiffness.js';
 export { complianceOf, type Compliance } from './compliance.js';
@@ -20,7 +20,7 @@ export { laminate, MOST_PLIES, type LaminateAnswer, type LaminateRequest, type P
 export { layupOf, resinConstantsOf, type LaidPly, type Layup, type LayupRequest } from './layup.js';
 export { layupFigures, type LayupFigures, type LayupSource } from './layup-figures.js';
 export { measureMembrane, measureSkin, membraneOf, membraneStrength, pulls, type Membrane, type Pull, type SkinMeasure } from './skin.js';
-export { guessedMatShare, type Assumption, type OldPly, type OldSkin } from './old-skin.js';
+export { guessedMatShare, measureOldSkin, type Assumption, type OldPly, type OldSkin, type OldSkinMeasure, type SkinBuild } from './old-skin.js';
 export type { CoreLayer, FabricOffer, PanelBelow, ScheduleLimits, ScheduleRequest } from './schedule-request.js';
 export { searchSchedules, type LeftOut } from './schedule-search.js';
 export type { Missing, OldSkinReport, Schedule, SchedulePly, ScheduleSearch, SkinCheck } from './schedule-report.js';
