@@ -1,0 +1,53 @@
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { ProblemError, type DefectRecord, Kingplank, type StoredEstimate } from '../../libs/sdk/src/index.js';
+import { startService } from './demo-service.js';
+import { summaryText } from './demo-summary.js';
+
+/** The main job from end to end: service, embedded database, client, document, drawings. All data is invented. */
+const root = process.cwd();
+const output = join(root, 'demo-output');
+const samples = join(root, 'apps', 'workshop', 'samples');
+const names = process.argv.slice(2).length > 0 ? process.argv.slice(2) : ['foredeck'];
+
+async function main(): Promise<void> {
+  rmSync(output, { recursive: true, force: true });
+  mkdirSync(output, { recursive: true });
+  say('Starting the service on an embedded Postgres in demo-output/database (about 5 s) …');
+  const service = await startService(join(output, 'database'));
+  try {
+    const client = new Kingplank({ baseUrl: service.url, apiKey: service.apiKey, timeoutMs: 120_000 });
+    for (const name of names) await estimateSample(client, name);
+  } finally {
+    await service.stop();
+  }
+  say(`Everything is in ${output}. Serve it yourself with: npm start`);
+}
+
+async function estimateSample(client: Kingplank, name: string): Promise<void> {
+  const record: DefectRecord = JSON.parse(readFileSync(join(samples, `${name}.json`), 'utf8'));
+  say(`Submitting the invented sample "${name}" …`);
+  const stored = await client.estimates.create(record);
+  console.log(summaryText(stored.estimate));
+  await keepDocuments(client, stored, name);
+}
+
+async function keepDocuments(client: Kingplank, { id, estimate }: StoredEstimate, name: string): Promise<void> {
+  writeFileSync(join(output, `${name}.json`), `${JSON.stringify(estimate, undefined, 2)}\n`);
+  const { items } = await client.estimates.drawings(id);
+  for (const drawing of items.filter((item) => !item.name.includes('template'))) {
+    writeFileSync(join(output, `${name}-${drawing.name}.svg`), await client.estimates.drawing(id, drawing.name));
+  }
+  say('Setting the report and the job pack as PDF …');
+  writeFileSync(join(output, `${name}-report.pdf`), await client.estimates.pdf(id));
+  writeFileSync(join(output, `${name}-job-pack.pdf`), await client.estimates.pdf(id, { document: 'job-pack' }));
+}
+
+function say(text: string): void {
+  console.error(`· ${text}`);
+}
+
+main().catch((failure: unknown) => {
+  console.error(failure instanceof ProblemError ? failure.message : failure);
+  process.exit(1);
+});

@@ -1,0 +1,79 @@
+import { Pages, type Page } from './pages.js';
+import { bytes, json, path, text } from './resource.js';
+import type { CallOptions, ClientOptions } from './transport.js';
+import type { AnswerOf, BodyOf, QueryOf } from './types.js';
+
+export type DefectRecord = BodyOf<'/v1/estimates', 'post'>;
+export type StoredEstimate = AnswerOf<'/v1/estimates', 'post'>;
+export type EstimatePage = AnswerOf<'/v1/estimates', 'get'>;
+export type EstimateListed = EstimatePage['items'][number];
+export type Why = AnswerOf<'/v1/estimates/{id}/lines/{code}/why', 'get'>;
+export type Revisions = AnswerOf<'/v1/estimates/{id}/revisions', 'get'>;
+export type Comparison = AnswerOf<'/v1/estimates/{id}/comparison', 'get'>;
+export type Drawings = AnswerOf<'/v1/estimates/{id}/drawings', 'get'>;
+type ReportQuery = QueryOf<'/v1/estimates/{id}', 'get'>;
+type DrawingQuery = QueryOf<'/v1/estimates/{id}/drawings/{name}', 'get'>;
+
+/** The main job: a defect record in, a stored estimate out. */
+export class Estimates {
+  readonly #client: ClientOptions;
+
+  constructor(client: ClientOptions) {
+    this.#client = client;
+  }
+
+  create(record: DefectRecord, options?: CallOptions): Promise<StoredEstimate> {
+    return json(this.#client, { method: 'POST', path: '/v1/estimates', body: record }, options);
+  }
+
+  get(id: string, options?: CallOptions): Promise<StoredEstimate> {
+    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id) }, options);
+  }
+
+  /** `for await (const estimate of client.estimates.list()) …` */
+  list(query: Omit<QueryOf<'/v1/estimates', 'get'>, 'cursor'> = {}, options?: CallOptions): Pages<EstimateListed> {
+    return new Pages((cursor) => json<Page<EstimateListed>>(this.#client, { method: 'GET', path: '/v1/estimates', query: { ...query, cursor } }, options));
+  }
+
+  /** Where a line's amount comes from, down to what was entered, looked up or assumed. */
+  why(id: string, lineCode: string, options?: CallOptions): Promise<Why> {
+    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'lines', lineCode, 'why') }, options);
+  }
+
+  revise(id: string, revision: BodyOf<'/v1/estimates/{id}/revisions', 'post'>, options?: CallOptions): Promise<StoredEstimate> {
+    return json(this.#client, { method: 'POST', path: path('v1', 'estimates', id, 'revisions'), body: revision }, options);
+  }
+
+  revisions(id: string, options?: CallOptions): Promise<Revisions> {
+    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'revisions') }, options);
+  }
+
+  /** What changed between two revisions, line by line. */
+  compare(id: string, query: QueryOf<'/v1/estimates/{id}/comparison', 'get'>, options?: CallOptions): Promise<Comparison> {
+    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'comparison'), query }, options);
+  }
+
+  drawings(id: string, options?: CallOptions): Promise<Drawings> {
+    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings') }, options);
+  }
+
+  /** A drawing as SVG text. */
+  drawing(id: string, name: string, query: DrawingQuery = {}, options?: CallOptions): Promise<string> {
+    return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings', name), query, accept: 'image/svg+xml' }, options);
+  }
+
+  /** The report or the job pack as PDF. */
+  pdf(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<Uint8Array> {
+    return bytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'application/pdf' }, options);
+  }
+
+  /** The report as a self-contained page. */
+  html(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<string> {
+    return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'text/html' }, options);
+  }
+
+  /** The priced lines as CSV (RFC 4180). */
+  csv(id: string, options?: CallOptions): Promise<string> {
+    return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id), accept: 'text/csv' }, options);
+  }
+}

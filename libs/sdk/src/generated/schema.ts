@@ -1,0 +1,13153 @@
+/** Generated from test/contract/openapi.json by `npm run contract`; never edited by hand. */
+export type paths = {
+    readonly "/health/live": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Does the process answer? */
+        readonly get: operations["isAlive"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/health/ready": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Can the service take work: is the database there, and is it not stopping? */
+        readonly get: operations["isReady"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/editions": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Editions of the catalogue, newest first, and the current one */
+        readonly get: operations["listEditions"];
+        readonly put?: never;
+        /** Make a draft by copying an edition */
+        readonly post: operations["createEdition"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/editions/{code}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** An edition */
+        readonly get: operations["getEdition"];
+        readonly put?: never;
+        readonly post?: never;
+        /** Throw a draft away */
+        readonly delete: operations["deleteEdition"];
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/editions/{code}/history": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who did what to an edition */
+        readonly get: operations["getEditionHistory"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/editions/{code}/publication": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Publish a draft: it becomes current and is never changed again */
+        readonly post: operations["publishEdition"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** List estimates, newest first */
+        readonly get: operations["listEstimates"];
+        readonly put?: never;
+        /** Make an estimate from a defect record and keep it */
+        readonly post: operations["createEstimate"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * An estimate, as JSON, or by Accept as a report (PDF, HTML) or its lines (CSV)
+         * @description `Accept-Language` decides how numbers and dates are written, `Accept-Units: us` adds US customary units.
+         */
+        readonly get: operations["getEstimate"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/comparison": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What changed against the revision before, or another estimate, line by line */
+        readonly get: operations["compareEstimates"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/drawings": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Names of the drawings an estimate has */
+        readonly get: operations["listDrawings"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/drawings/{name}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1 */
+        readonly get: operations["getDrawing"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/lines/{code}/why": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Why a line, a check (check:<code>) or a quantity (quantity:<code>) is what it is */
+        readonly get: operations["explainLine"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/record": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The defect record the estimate was made from */
+        readonly get: operations["getEstimateRecord"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/revisions": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The revisions of an estimate, first to last */
+        readonly get: operations["listRevisions"];
+        readonly put?: never;
+        /** Re-make an estimate after something became known, with the reason */
+        readonly post: operations["reviseEstimate"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/basket": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * The cheapest whole packs that cover every need, proven, with what is left over
+         * @description An integer programme over packs, price breaks, suppliers, delivery, minimum orders, hazard and oversize rules, with hardener for all the resin bought. What cannot be had is named; a second best of another kind stands beside it.
+         */
+        readonly post: operations["fillBasket"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/bond-pressure": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * What presses the bed down, what it rests on, and whether the inner skin bears it
+         * @description Weights, battens with screws and a vacuum bag side by side: pressure needed and had, evenness, quantities, load on the inner skin and props; a recommendation with reasons, refusals with reasons. What no published table supports (screws in glass laminate) is said to be not established.
+         */
+        readonly post: operations["planBondPressure"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/calendar": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Which day what is done, what decides the finish, and how sure that is
+         * @description The operations of the job in their order under crew, working hours, cures, drying, weather and the hold after opening; the chain that decides; early, likely and late finish from a seeded simulation of the spreads; milestones, iCalendar text (RFC 5545) and what to do today.
+         */
+        readonly post: operations["planCalendar"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/cost-rollup": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * From lines to totals, to the cent, and to a range with what drives it
+         * @description Each line is multiplied exactly and rounded once; lines make sections, then overhead, profit, contingency and tax by group on net sums. Split by cause and by part or labour. With risk: P10, P50, P80 and P90 from hidden extent and unit-rate spreads, drivers, and what opening first is worth.
+         */
+        readonly post: operations["rollUpCost"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/cure-plan": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * When resin gels, may be let go, sanded and loaded on this deck, and when a step may start
+         * @description Equivalent age over a steady, day-and-night or hourly temperature of the deck, with the band of the resin's own data; the hours of a forecast in which each step may start, ranked, with what limits them; without a forecast, what to wait for. A planning figure: the thumbnail and the maker's sheet decide.
+         */
+        readonly post: operations["planCure"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/laminate-schedule": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * How many plies of what give back the old skin, and how they are cut and laid
+         * @description The best three skins from the fabrics at hand that restore stiffness, strength and the bending of the panel, proven best, with why the others lost; ply outlines, roll lengths, masses and stages; closing plies over the cut of a skin bonded back. A comparison, not a design approval.
+         */
+        readonly post: operations["scheduleLaminate"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/openings": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * From readings or drawn zones to the extent of bad core and the cut line
+         * @description Readings become a chance of bad core over the panel, contours, and an area as a range; zones become straight cuts with flange, taper room, undercut, depth of cut, fittings in scope, and what does not fit.
+         */
+        readonly post: operations["planOpenings"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/panel-check": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Is the repaired panel as stiff and as strong as it was?
+         * @description The panel as built, as found, opened and repaired under the same loads: deflection, skin stress, core shear, wrinkling, dents, fittings, the yardstick; each check with demand, capacity, what governs and what would make it pass. A comparison, not a design approval: highly loaded spots go to a naval architect or a qualified surveyor.
+         */
+        readonly post: operations["checkPanel"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/quantities": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Read typed quantities exactly into SI numbers */
+        readonly post: operations["readQuantities"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/resin-batches": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * How much resin each step takes, and in which pots, before it kicks
+         * @description Resin, hardener and filler by weight and by volume for each step from its own basis, waste apart; a hardener chosen with reasons; a card for each pot with what to weigh in which order, for which pieces, and by when it must be empty. The pots add up to the demand to a tenth of a gram. The maker's own sheet comes first.
+         */
+        readonly post: operations["planResinBatches"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/keys": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Keys of an organisation */
+        readonly get: operations["listKeys"];
+        readonly put?: never;
+        /** Make a key; its text is shown in this answer only */
+        readonly post: operations["createKey"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/keys/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A key, without its text */
+        readonly get: operations["getKey"];
+        readonly put?: never;
+        readonly post?: never;
+        /** Revoke a key; copies of the service may still take it for five seconds */
+        readonly delete: operations["revokeKey"];
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/labour-rates": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Entries of an edition (labour rates), as JSON or CSV */
+        readonly get: operations["listAllLabourRates"];
+        readonly put?: never;
+        /** Add an entry to a draft (labour rates) */
+        readonly post: operations["createLabourRates"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/labour-rates/{code}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One entry (labour rates) */
+        readonly get: operations["getLabourRates"];
+        readonly put?: never;
+        readonly post?: never;
+        /** Remove an entry from a draft (labour rates) */
+        readonly delete: operations["deleteLabourRates"];
+        readonly options?: never;
+        readonly head?: never;
+        /** Change an entry of a draft by merge patch (labour rates) */
+        readonly patch: operations["updateLabourRates"];
+        readonly trace?: never;
+    };
+    readonly "/v1/labour-rates/{code}/history": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who changed what about an entry (labour rates) */
+        readonly get: operations["getLabourRatesHistory"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/labour-rates/import": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Add or replace entries of a draft from CSV, all or none (labour rates) */
+        readonly post: operations["importAllLabourRates"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/materials": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Entries of an edition (material), as JSON or CSV */
+        readonly get: operations["listMaterials"];
+        readonly put?: never;
+        /** Add an entry to a draft (material) */
+        readonly post: operations["createMaterial"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/materials/{code}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One entry (material) */
+        readonly get: operations["getMaterial"];
+        readonly put?: never;
+        readonly post?: never;
+        /** Remove an entry from a draft (material) */
+        readonly delete: operations["deleteMaterial"];
+        readonly options?: never;
+        readonly head?: never;
+        /** Change an entry of a draft by merge patch (material) */
+        readonly patch: operations["updateMaterial"];
+        readonly trace?: never;
+    };
+    readonly "/v1/materials/{code}/history": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who changed what about an entry (material) */
+        readonly get: operations["getMaterialHistory"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/materials/import": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Add or replace entries of a draft from CSV, all or none (material) */
+        readonly post: operations["importMaterials"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/organisations": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** All organisations */
+        readonly get: operations["listOrganisations"];
+        readonly put?: never;
+        /** Add an organisation */
+        readonly post: operations["createOrganisation"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/organisations/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** An organisation */
+        readonly get: operations["getOrganisation"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        /** Rename an organisation */
+        readonly patch: operations["updateOrganisation"];
+        readonly trace?: never;
+    };
+    readonly "/v1/price-lists": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Entries of an edition (price list), as JSON or CSV */
+        readonly get: operations["listPriceLists"];
+        readonly put?: never;
+        /** Add an entry to a draft (price list) */
+        readonly post: operations["createPriceList"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/price-lists/{code}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One entry (price list) */
+        readonly get: operations["getPriceList"];
+        readonly put?: never;
+        readonly post?: never;
+        /** Remove an entry from a draft (price list) */
+        readonly delete: operations["deletePriceList"];
+        readonly options?: never;
+        readonly head?: never;
+        /** Change an entry of a draft by merge patch (price list) */
+        readonly patch: operations["updatePriceList"];
+        readonly trace?: never;
+    };
+    readonly "/v1/price-lists/{code}/history": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who changed what about an entry (price list) */
+        readonly get: operations["getPriceListHistory"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/price-lists/import": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Add or replace entries of a draft from CSV, all or none (price list) */
+        readonly post: operations["importPriceLists"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/sources": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Entries of an edition (source), as JSON or CSV */
+        readonly get: operations["listSources"];
+        readonly put?: never;
+        /** Add an entry to a draft (source) */
+        readonly post: operations["createSource"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/sources/{code}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One entry (source) */
+        readonly get: operations["getSource"];
+        readonly put?: never;
+        readonly post?: never;
+        /** Remove an entry from a draft (source) */
+        readonly delete: operations["deleteSource"];
+        readonly options?: never;
+        readonly head?: never;
+        /** Change an entry of a draft by merge patch (source) */
+        readonly patch: operations["updateSource"];
+        readonly trace?: never;
+    };
+    readonly "/v1/sources/{code}/history": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who changed what about an entry (source) */
+        readonly get: operations["getSourceHistory"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/sources/import": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Add or replace entries of a draft from CSV, all or none (source) */
+        readonly post: operations["importSources"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+};
+export type webhooks = Record<string, never>;
+export type components = {
+    schemas: {
+        readonly AmountChange: {
+            readonly after: components["schemas"]["MoneyJson"];
+            readonly before: components["schemas"]["MoneyJson"];
+            readonly difference: components["schemas"]["MoneyJson"];
+        };
+        readonly Area: {
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            readonly outer: readonly (readonly number[])[];
+        };
+        readonly AsFoundInput: {
+            /** @description Share of the panel with bad core; absent: 1. */
+            readonly degradedFraction?: number;
+            /** @description What is left of the moduli there; absent: 0.1. */
+            readonly stiffnessFraction?: number;
+            /** @description What is left of the strengths there; absent: 0.1. */
+            readonly strengthFraction?: number;
+        };
+        /** @description Nobody said it; we took a default and say so. `at` is the field that would replace it. */
+        readonly Assumed: {
+            readonly at: string;
+            readonly because: string;
+            readonly cite: components["schemas"]["Cite"];
+            readonly high?: number;
+            /** @enum {string} */
+            readonly kind: "assumed";
+            readonly low?: number;
+        };
+        readonly BackingPlateInput: {
+            /** @description A number in mm, or text with a unit. */
+            readonly lengthMm: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly widthMm: number | string;
+        };
+        readonly Basket: {
+            readonly byEstimate: readonly {
+                readonly amount: components["schemas"]["MoneyJson"];
+                readonly estimate: string;
+            }[];
+            readonly coverage: readonly components["schemas"]["Coverage"][];
+            readonly currency: string;
+            readonly excluded: readonly components["schemas"]["Excluded"][];
+            readonly isComplete: boolean;
+            readonly isInvented: boolean;
+            readonly leftovers: readonly components["schemas"]["Leftover"][];
+            readonly lines: readonly components["schemas"]["BasketLine"][];
+            readonly matched: readonly components["schemas"]["MatchedResin"][];
+            readonly missing: readonly components["schemas"]["CostingMissing"][];
+            readonly orders: readonly components["schemas"]["SupplierOrder"][];
+            readonly priceList: string;
+            readonly pricesIncludeTax: boolean;
+            readonly proof: {
+                /** @enum {string} */
+                readonly kind: "proven";
+            } | {
+                readonly bound?: components["schemas"]["MoneyJson"];
+                readonly gapFraction?: number;
+                /** @enum {string} */
+                readonly kind: "gap";
+            };
+            readonly secondBest?: components["schemas"]["SecondBest"];
+            readonly substitutions: readonly components["schemas"]["Substitution"][];
+            readonly total: components["schemas"]["MoneyJson"];
+            readonly warnings: readonly string[];
+        };
+        /** @description So many packs of one kind from one supplier. */
+        readonly BasketLine: {
+            /** @description Packs times price. */
+            readonly amount: components["schemas"]["MoneyJson"];
+            readonly content: components["schemas"]["MaterialVariant"];
+            /** @description Sheets that the shop cuts so that they travel as ordinary goods. */
+            readonly cutCount: number;
+            readonly cutFee: components["schemas"]["MoneyJson"];
+            readonly hazardous: boolean;
+            readonly massKg: number;
+            readonly name: string;
+            readonly oversize: boolean;
+            readonly packCount: number;
+            readonly quantity: number;
+            readonly quantityPerPack: number;
+            readonly shelfLifeMonths?: number;
+            readonly sku: string;
+            readonly supplier: string;
+            readonly unit: string;
+            readonly unitPrice: components["schemas"]["MoneyJson"];
+        };
+        readonly BasketNeedInput: {
+            /** @description Several estimates may be bought for in one order; each is told its share. */
+            readonly estimate?: string;
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            readonly id: string;
+            /** @description Material of the catalogue. */
+            readonly material: string;
+            /** @description Hardener of a resin. */
+            readonly part?: string;
+            /** @description With waste. */
+            readonly requiredQuantity: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly rollWidthMm?: number | string;
+            readonly sheet?: components["schemas"]["SheetSizeInput"];
+            /** @description A number in mm, or text with a unit. */
+            readonly thicknessMm?: number | string;
+            readonly title?: string;
+            /** @enum {string} */
+            readonly unit: "kg" | "g" | "l" | "m" | "m2" | "mm" | "h" | "day" | "each" | "pair" | "roll" | "pack" | "sheet" | "job";
+        };
+        readonly BasketOptionsInput: {
+            /** @description Mass of a box of hazardous goods, each with its surcharge; absent: one surcharge to an order. */
+            readonly hazardBoxKg?: number;
+            /** @description Whole sheets may be cut by the shop, for its fee, so that they travel as ordinary goods. */
+            readonly mayCutSheets?: boolean;
+            /** @description Packs that would not keep this long are left out. */
+            readonly monthsUntilUse?: number;
+            /**
+             * Format: date
+             * @description The validity of the price list is checked against it.
+             */
+            readonly orderDate?: string;
+            /** @description Absent: true. */
+            readonly secondBest?: boolean;
+            /** @description Suppliers of the list to order from; absent: all. */
+            readonly suppliers?: readonly string[];
+            /** @description For each search; absent: 5. */
+            readonly timeLimitS?: number;
+            /**
+             * @description By air nothing hazardous travels; who collects pays no freight. Absent: ground.
+             * @enum {string}
+             */
+            readonly transport?: "ground" | "air" | "collect";
+        };
+        readonly BasketRequest: {
+            /** @description Which hardener cures a resin of the order; absent: the one that is needed, else the cheapest of the resin. */
+            readonly hardeners?: readonly components["schemas"]["HardenerChoiceInput"][];
+            readonly needs: readonly components["schemas"]["BasketNeedInput"][];
+            readonly onHand?: readonly components["schemas"]["OnHandInput"][];
+            readonly options?: components["schemas"]["BasketOptionsInput"];
+            /** @description Price list of the edition. */
+            readonly priceList: string;
+            readonly substitutes?: readonly components["schemas"]["SubstituteInput"][];
+        };
+        readonly BatchCard: {
+            readonly covers: readonly string[];
+            readonly filler?: string;
+            readonly fillerG: number;
+            readonly hardenerG: number;
+            readonly limitedBy: string;
+            readonly mixedMl: number;
+            readonly number: number;
+            readonly pumps?: string;
+            readonly resinG: number;
+            readonly step: string;
+            readonly title: string;
+            readonly useWithinMin: number;
+        };
+        readonly BatchFinding: {
+            /** @enum {string} */
+            readonly code: "deck-warmer-than-limit" | "layer-heats" | "piece-too-large" | "pot-too-short" | "small-pots";
+            readonly facts: {
+                readonly [key: string]: string | number;
+            };
+            /** @enum {string} */
+            readonly severity: "note" | "stop" | "warn";
+            readonly text: string;
+        };
+        readonly BatchPlan: {
+            readonly adiabaticRiseK: number;
+            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly batches: readonly components["schemas"]["PlannedBatch"][];
+            readonly considered: readonly components["schemas"]["HardenerVerdict"][];
+            readonly demand: components["schemas"]["ResinDemand"];
+            readonly findings: readonly components["schemas"]["BatchFinding"][];
+            readonly potLife: {
+                readonly at100GMin: number;
+                readonly highMin: number;
+                readonly lowMin: number;
+                readonly temperatureC: number;
+            };
+            readonly resin: {
+                readonly code: string;
+                readonly hardener: string;
+                readonly hardenerName: string;
+                readonly name: string;
+                readonly why: string;
+            };
+        };
+        readonly BattensInput: {
+            /**
+             * @description What the screws hold in, around the opening.
+             * @enum {string}
+             */
+            readonly deckAround: "wood" | "laminate-only" | "none";
+            /** @description A number in mm, or text with a unit. */
+            readonly heightMm?: number | string;
+            readonly modulusMPa?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly screwDiameterMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly screwSpacingMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly spacingMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly threadMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly widthMm?: number | string;
+            /** @description Specific gravity of that wood, oven-dry. */
+            readonly woodSpecificGravity?: number;
+        };
+        readonly BeddedPieceInput: {
+            /** @description A number in m2, or text with a unit. */
+            readonly areaM2: number | string;
+            /**
+             * @description Label on the piece and on the cut plan.
+             * @example A1
+             */
+            readonly label: string;
+        };
+        readonly BondPressurePlan: {
+            readonly ambientKPa: number;
+            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly availableKPa?: number;
+            readonly innerSkin: components["schemas"]["InnerSkinCheck"];
+            /** @enum {string} */
+            readonly method: "battens" | "vacuum" | "weights";
+            readonly options: readonly components["schemas"]["PressOption"][];
+            readonly quantities: readonly components["schemas"]["PressQuantity"][];
+            readonly recommendation: string;
+            readonly refusals: readonly string[];
+            readonly requiredKPa: number;
+            readonly restsOn: string;
+        };
+        readonly BondPressureRequest: {
+            /** @description Absent: at the sea. */
+            readonly altitudeM?: number;
+            /**
+             * @description A number in m2, or text with a unit.
+             * @example 0.8
+             */
+            readonly areaM2: number | string;
+            readonly battens?: components["schemas"]["BattensInput"];
+            /** @description Plain core that must be bent onto the camber. */
+            readonly camber?: components["schemas"]["PressedCamberInput"];
+            /** @description Whether anybody can set props from below; absent: yes. */
+            readonly canPropFromBelow?: boolean;
+            /** @description Core, bed and skin on the inner skin; absent: 10 kg/m2. */
+            readonly deadLoadKgPerM2?: number;
+            readonly innerSkin: components["schemas"]["PressedSkinInput"];
+            /**
+             * @description A number in mm, or text with a unit.
+             * @example 1000
+             */
+            readonly lengthMm: number | string;
+            readonly perimeterM?: number;
+            /**
+             * @description What the crew would like best.
+             * @enum {string}
+             */
+            readonly prefer?: "weights" | "battens" | "vacuum";
+            /** @description Absent: 2 kPa, for a wet bed under a piece that lies on its camber. */
+            readonly requiredKPa?: number;
+            readonly slopeDeg?: number;
+            readonly vacuum?: components["schemas"]["VacuumInput"];
+            readonly weights?: components["schemas"]["WeightsInput"];
+            /**
+             * @description A number in mm, or text with a unit.
+             * @example 800
+             */
+            readonly widthMm: number | string;
+        };
+        readonly BondPressureSection: {
+            readonly availableKPa?: number;
+            /**
+             * @description Absent when no way to press can be recommended; the refusals say why.
+             * @enum {string}
+             */
+            readonly method?: "battens" | "vacuum" | "weights";
+            readonly props: {
+                readonly needed: boolean;
+                readonly spacingMm?: number;
+                readonly why: string;
+            };
+            readonly quantities: readonly components["schemas"]["NamedValue"][];
+            readonly recommendation: string;
+            readonly refusals: readonly string[];
+            readonly requiredKPa: number;
+            readonly restsOn: string;
+        };
+        readonly CalendarCrewInput: {
+            /** @description ISO dates without work. */
+            readonly daysOff?: readonly string[];
+            /** @description Absent: 8. */
+            readonly hoursPerDay?: number;
+            readonly people: number;
+            /** @description Local hour at which the day begins; absent: 8. */
+            readonly startHour?: number;
+            /** @description Absent: Monday to Friday. */
+            readonly workingDays?: readonly ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun")[];
+        };
+        readonly CalendarMilestone: {
+            readonly at: string;
+            readonly code: string;
+            readonly title: string;
+        };
+        readonly CalendarRequest: {
+            /** @description Code of the coating whose limits count for paint. */
+            readonly coating?: string;
+            readonly coreMoisturePercent?: number;
+            readonly crew: components["schemas"]["CalendarCrewInput"];
+            readonly customOperations?: readonly components["schemas"]["CustomOperationInput"][];
+            readonly cycles?: components["schemas"]["CyclesInput"];
+            /** @description Deck where no forecast reaches; absent: 18 degC. */
+            readonly deckTemperatureC?: number | string;
+            readonly drivers: components["schemas"]["DriverAmountsInput"];
+            readonly flags: components["schemas"]["OperationFlagsInput"];
+            readonly forecast?: components["schemas"]["ForecastInput"];
+            /** @example medium */
+            readonly hardener: string;
+            /** @description Asks for the calendar as iCalendar text too. */
+            readonly iCalendar?: components["schemas"]["ICalendarInput"];
+            /** @example resin-epoxy-5to1 */
+            readonly resin: string;
+            /** @description Simulated calendars; absent: 2000. */
+            readonly runs?: number;
+            readonly seed?: number;
+            /**
+             * Format: date
+             * @description Day on which work may start.
+             */
+            readonly startDate: string;
+            /**
+             * @description Zone of the place; absent: UTC.
+             * @example Europe/Lisbon
+             */
+            readonly timeZone?: string;
+            /**
+             * Format: date
+             * @description Day for which the work is listed.
+             */
+            readonly today?: string;
+            readonly warmth?: components["schemas"]["DeckWarmthInput"];
+            /** @description Share of working days lost to weather beyond the forecast. */
+            readonly weatherLossFraction?: number;
+        };
+        readonly CalendarSection: {
+            /** @description From the first day to the last, waits counted. */
+            readonly calendarDays: components["schemas"]["Range"];
+            readonly criticalChain: readonly string[];
+            readonly finish?: {
+                readonly early: string;
+                readonly late: string;
+                readonly likely: string;
+            };
+            readonly milestones: readonly {
+                readonly at?: string;
+                readonly code: string;
+                readonly title: string;
+            }[];
+            readonly notes: readonly string[];
+            /** @description Absent when the record names no start: days are then counted from any Monday. */
+            readonly startDate?: string;
+            readonly tasks: readonly components["schemas"]["CalendarTask"][];
+            readonly workingDays: components["schemas"]["Range"];
+        };
+        readonly CalendarTask: {
+            readonly after: readonly string[];
+            readonly code: string;
+            readonly endAt?: string;
+            readonly endDay: number;
+            readonly isCritical: boolean;
+            readonly isHoldPoint: boolean;
+            readonly labourH: number;
+            readonly startAt?: string;
+            readonly startDay: number;
+            readonly title: string;
+            readonly waitH: number;
+            /** @enum {string} */
+            readonly waitKind: "cure" | "drying" | "elapsed" | "hold" | "none";
+        };
+        readonly CauseInput: {
+            /** @enum {string} */
+            readonly cause: "leaking-fitting" | "impact" | "construction" | "unknown";
+            /**
+             * @description What the insurer will ask: sudden, already there, or upkeep.
+             * @enum {string}
+             */
+            readonly causeClass?: "sudden" | "pre-existing" | "maintenance";
+            readonly note?: string;
+        };
+        readonly CauseRecord: {
+            /** @enum {string} */
+            readonly cause: "construction" | "impact" | "leaking-fitting" | "unknown";
+            /**
+             * @description What the insurer will ask: sudden, already there, or upkeep.
+             * @enum {string}
+             */
+            readonly causeClass?: "maintenance" | "pre-existing" | "sudden";
+            readonly note?: string;
+        };
+        readonly Caution: {
+            /** @description The condition of this job that called it. */
+            readonly because: string;
+            readonly code: string;
+            /** @description Who decides, where it is not the crew. */
+            readonly decides?: string;
+            /** @description GHS hazard statements of the materials concerned. */
+            readonly hazards: readonly {
+                readonly code: string;
+                readonly text: string;
+            }[];
+            /** @enum {string} */
+            readonly kind: "fire" | "health" | "site" | "structure" | "work";
+            readonly protection: readonly string[];
+            /** @enum {string} */
+            readonly severity: "caution" | "danger" | "warning";
+            readonly source: string;
+            readonly text: string;
+        };
+        /** @description A check that fails is a result. `utilisation` is demand over capacity. */
+        readonly Check: {
+            readonly capacity?: number;
+            readonly code: string;
+            readonly demand?: number;
+            readonly governs: string;
+            readonly reason?: string;
+            readonly remedy?: string;
+            readonly source: string;
+            /** @enum {string} */
+            readonly state?: "as-built" | "as-found" | "opened" | "repaired";
+            readonly title: string;
+            readonly unit: string;
+            readonly utilisation?: number;
+            /** @enum {string} */
+            readonly verdict: "fails" | "not-established" | "passes";
+        };
+        /** @description Where a fact was read. `source` is a key of a file in `libs/catalogue/data/sources/`. */
+        readonly Cite: {
+            /** @description Clause, table, equation or page in the source. */
+            readonly clause?: string;
+            readonly note?: string;
+            readonly source: string;
+        };
+        readonly CiteInput: {
+            /** @description Clause, table, equation or page. */
+            readonly clause?: string;
+            readonly note?: string;
+            /** @description Key of a source of the same edition. */
+            readonly source: string;
+        };
+        readonly ClassDeckLoadInput: {
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly kind: "ClassDeckLoadInput";
+            readonly name?: string;
+        };
+        readonly ClosingCheck: {
+            readonly capacity?: number;
+            /** @enum {string} */
+            readonly check: "bond-peel" | "bond-shear" | "flush" | "taper-room";
+            readonly cite: components["schemas"]["Cite"];
+            readonly demand?: number;
+            readonly title: string;
+            readonly unit: string;
+            readonly utilisation?: number;
+            /** @enum {string} */
+            readonly verdict: "fails" | "not-established" | "passes";
+            readonly words?: string;
+        };
+        readonly ClosingPlies: {
+            readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
+            readonly checks: readonly components["schemas"]["ClosingCheck"][];
+            readonly consequences: readonly string[];
+            readonly glassKg: components["schemas"]["Figure"];
+            readonly grooveWidthMm: number;
+            /** @description Least taper that the bond allows, where the joint's stress was given. */
+            readonly leastTaperRatio?: number;
+            /** @enum {string} */
+            readonly order: "largest-first" | "smallest-first";
+            readonly plies: readonly components["schemas"]["ClosingPly"][];
+            readonly resinKg: components["schemas"]["Figure"];
+            readonly stages: readonly components["schemas"]["Stage"][];
+            readonly taperWidthMm: components["schemas"]["Figure"];
+        };
+        readonly ClosingPly: {
+            readonly areaM2: components["schemas"]["Figure"];
+            readonly glassKg: components["schemas"]["Figure"];
+            readonly material: string;
+            readonly name: string;
+            readonly order: number;
+            readonly outline?: readonly components["schemas"]["Polygon"][];
+            readonly resinKg: components["schemas"]["Figure"];
+            readonly rollLengthM: number;
+            readonly rollWidthMm: number;
+            readonly stage: number;
+            readonly strips: number;
+            readonly thicknessMm: number;
+            readonly widthMm: number;
+        };
+        readonly CoatingInput: {
+            /** @enum {string} */
+            readonly coating: "fairing-compound" | "primer" | "topcoat" | "nonskid" | "gelcoat";
+            readonly coats: components["schemas"]["DatumInput"];
+            /** @description Stable code, unique in the edition. */
+            readonly code: string;
+            readonly coverageM2PerL: components["schemas"]["DatumInput"];
+            readonly densityKgPerL: components["schemas"]["DatumInput"];
+            /** @description Hazard statements (GHS), such as H226. */
+            readonly hazards?: readonly string[];
+            readonly highestRelativeHumidityPercent: components["schemas"]["DatumInput"];
+            readonly isIsocyanate: boolean;
+            /** @enum {string} */
+            readonly kind: "coating";
+            readonly lowestTemperatureC: components["schemas"]["DatumInput"];
+            /** @description Generic specification in trade words. */
+            readonly name: string;
+            readonly recoatH: components["schemas"]["DatumInput"];
+        };
+        readonly CommonShareInput: {
+            /** @description Absent: 0.5. */
+            readonly labour?: number;
+            /** @description Absent: 0.3. */
+            readonly part?: number;
+        };
+        readonly ComparedEstimate: {
+            readonly createdAt: string;
+            readonly edition: string;
+            readonly engineVersion: string;
+            readonly id: string;
+            readonly revision: components["schemas"]["RevisionMark"];
+        };
+        /** @description What changed from one estimate to another, line by line. */
+        readonly Comparison: {
+            readonly after: components["schemas"]["ComparedEstimate"];
+            readonly before: components["schemas"]["ComparedEstimate"];
+            /** @description Changed figures of the scope, such as the opened area. */
+            readonly figures: readonly components["schemas"]["FigureChange"][];
+            readonly lines: readonly components["schemas"]["LineChange"][];
+            readonly sections: readonly components["schemas"]["SectionChange"][];
+            readonly total: components["schemas"]["AmountChange"];
+        };
+        readonly Computed: {
+            readonly cite: components["schemas"]["Cite"];
+            readonly formula: string;
+            readonly inputs: {
+                readonly [key: string]: components["schemas"]["Figure"];
+            };
+            /** @enum {string} */
+            readonly kind: "computed";
+            readonly symbol: string;
+            readonly title: string;
+        };
+        readonly Conditions: {
+            readonly altitudeM?: number;
+            readonly isAfloat?: boolean;
+            readonly relativeHumidityPercent?: number;
+            /** @enum {string} */
+            readonly shelter?: "open" | "shed" | "tent";
+            readonly temperatureC?: number;
+        };
+        readonly ConditionsInput: {
+            readonly altitudeM?: number;
+            readonly isAfloat?: boolean;
+            readonly relativeHumidityPercent?: number;
+            /** @enum {string} */
+            readonly shelter?: "shed" | "tent" | "open";
+            /** @description A number in degC, or text with a unit. */
+            readonly temperatureC?: number | string;
+        };
+        readonly ConstraintReport: {
+            /** @description Best value over all stacks against what is needed; at least 1 where `metBy` is above 0. */
+            readonly bestRatio: number;
+            /** @enum {string} */
+            readonly constraint: "flush-low" | "flush-proud" | "kinds" | "order" | "stiffness-across" | "stiffness-along" | "stiffness-shear" | "strength-compression-across" | "strength-compression-along" | "strength-tension-across" | "strength-tension-along";
+            /** @description Stacks that meet it, whatever else they miss. */
+            readonly metBy: number;
+            /** @description Best ratio among those: how near the catalogue comes when all else is met. */
+            readonly nearestRatio?: number;
+            /** @description Stacks that meet everything but this one. */
+            readonly soleObstacleOf: number;
+        };
+        readonly ConsumableInput: {
+            /** @description Stable code, unique in the edition. */
+            readonly code: string;
+            /** @description Hazard statements (GHS), such as H226. */
+            readonly hazards?: readonly string[];
+            /** @enum {string} */
+            readonly kind: "consumable" | "safety" | "fastener";
+            /** @description Generic specification in trade words. */
+            readonly name: string;
+            /** @enum {string} */
+            readonly unit: "each" | "pair" | "m" | "m2" | "l" | "kg" | "roll" | "pack";
+            readonly usages: readonly components["schemas"]["UsageInput"][];
+            /**
+             * @description When it belongs to a job at all; absent means always.
+             * @enum {string}
+             */
+            readonly when?: "relay" | "re-bed" | "vacuum" | "battens" | "weights" | "epoxy" | "polyester" | "paint" | "nonskid" | "from-below";
+        };
+        readonly CoreFormInput: {
+            /** @enum {string} */
+            readonly form: "plain" | "scored";
+            readonly scoreDepthFraction?: number;
+            readonly scoreSpacingMm?: number;
+            readonly scoreWidthMm?: number;
+        };
+        readonly CoreLayerInput: {
+            /** @description A number in mm, or text with a unit. */
+            readonly thicknessMm: number | string;
+            /** @description Modulus in the plane of the panel. */
+            readonly youngMPa: number;
+        };
+        readonly CorePiece: {
+            readonly areaM2: number;
+            readonly beddingOrder: number;
+            readonly bleedHoles: readonly (readonly number[])[];
+            /** @enum {string} */
+            readonly form: "plain" | "scored";
+            readonly grainDeg?: number;
+            readonly label: string;
+            /** @description 1 lies on the inner skin. */
+            readonly layer: number;
+            readonly opening: string;
+            /** @description In deck coordinates. */
+            readonly outline: readonly (readonly number[])[];
+            readonly thicknessMm: number;
+        };
+        readonly CoreSection: {
+            readonly cavityMm: number;
+            readonly flushMm: number;
+            readonly massChangeKg: number;
+            readonly material: string;
+            readonly materialName: string;
+            readonly netAreaM2: number;
+            readonly notes: readonly string[];
+            readonly pieces: readonly components["schemas"]["CorePiece"][];
+            readonly purchaseAreaM2: number;
+            readonly sheets: readonly components["schemas"]["CoreSheetLayout"][];
+            readonly stack: readonly {
+                readonly layer: string;
+                readonly thicknessMm: number;
+            }[];
+            readonly stackMm: number;
+            readonly utilisation: number;
+            readonly wasteAreaM2: number;
+            readonly wasteByCause: readonly {
+                readonly areaM2: number;
+                readonly cause: string;
+            }[];
+            readonly waterLeavingKg?: number;
+        };
+        readonly CoreSheetInput: {
+            /** @description Turns in degrees that keep the grain right; empty when any turn will do. */
+            readonly allowedTurnsDeg: readonly number[];
+            /** @description Stable code, unique in the edition. */
+            readonly code: string;
+            readonly compressiveModulusMPa: components["schemas"]["DatumInput"];
+            readonly compressiveStrengthMPa: components["schemas"]["DatumInput"];
+            /** @enum {string} */
+            readonly coreType: "end-grain-balsa" | "cross-linked-foam" | "san-foam" | "linear-foam" | "marine-plywood";
+            readonly densityKgPerM3: components["schemas"]["DatumInput"];
+            readonly forms: readonly components["schemas"]["CoreFormInput"][];
+            /** @description Hazard statements (GHS), such as H226. */
+            readonly hazards?: readonly string[];
+            readonly inPlaneModulusMPa: components["schemas"]["DatumInput"];
+            /** @enum {string} */
+            readonly kind: "core";
+            readonly largestPieceM2: components["schemas"]["DatumInput"];
+            /** @description Generic specification in trade words. */
+            readonly name: string;
+            readonly needsBleedHoles: boolean;
+            readonly shearModulusMPa: components["schemas"]["DatumInput"];
+            readonly shearStrengthMPa: components["schemas"]["DatumInput"];
+            readonly sheets: readonly components["schemas"]["SheetFormatInput"][];
+            readonly thicknessesMm: readonly number[];
+            readonly wetOutLPerM2: components["schemas"]["DatumInput"];
+        };
+        readonly CoreSheetLayout: {
+            /** @enum {string} */
+            readonly form: "plain" | "scored";
+            /** @description False for a piece that the customer has. */
+            readonly isBought: boolean;
+            readonly label: string;
+            readonly lengthMm: number;
+            readonly offcutsKept: readonly (readonly (readonly number[])[])[];
+            readonly placed: readonly {
+                readonly cutOrder: number;
+                readonly outline: readonly (readonly number[])[];
+                readonly piece: string;
+                readonly turnDeg: number;
+            }[];
+            readonly thicknessMm: number;
+            readonly utilisation: number;
+            readonly widthMm: number;
+        };
+        readonly CoreValuesInput: {
+            /** @description Through the thickness. */
+            readonly compressiveModulusMPa: number;
+            /** @description Through the thickness. */
+            readonly compressiveStrengthMPa: number;
+            /** @enum {string} */
+            readonly coreType: "end-grain-balsa" | "cross-linked-foam" | "san-foam" | "linear-foam" | "marine-plywood";
+            readonly densityKgPerM3?: number;
+            /** @description Absent: the core adds nothing in its plane. */
+            readonly inPlaneModulusMPa?: number;
+            readonly shearModulusMPa: number;
+            readonly shearStrengthMPa: number;
+            /**
+             * @description A number in mm, or text with a unit.
+             * @example 1/2 in
+             */
+            readonly thicknessMm: number | string;
+        };
+        readonly CostingMissing: {
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            readonly material: string;
+            readonly needs: readonly string[];
+            /** @description Hardener code of a resin system. */
+            readonly part?: string;
+            readonly quantity: number;
+            /** @enum {string} */
+            readonly reason: "all-excluded" | "no-pack" | "not-enough" | "not-found-in-time" | "other-unit";
+            readonly rollWidthMm?: number;
+            readonly sheet?: {
+                readonly lengthMm: number;
+                readonly widthMm: number;
+            };
+            readonly thicknessMm?: number;
+            readonly unit: string;
+        };
+        readonly CostingMoneyRange: {
+            readonly high: components["schemas"]["MoneyJson"];
+            readonly likely: components["schemas"]["MoneyJson"];
+            readonly low: components["schemas"]["MoneyJson"];
+        };
+        readonly CostLine: {
+            readonly amount: components["schemas"]["MoneyJson"];
+            /** @enum {string} */
+            readonly causeClass: "maintenance" | "pre-existing" | "sudden";
+            readonly code: string;
+            readonly depreciation?: components["schemas"]["LineDepreciation"];
+            readonly extentExponent: number;
+            /** @description True where packs were priced and the rate is their price over their content. */
+            readonly isAverageRate: boolean;
+            readonly note?: string;
+            readonly packs: readonly components["schemas"]["LinePack"][];
+            /** @enum {string} */
+            readonly partOrLabour: "labour" | "part";
+            readonly quantity: components["schemas"]["LineQuantity"];
+            readonly range: components["schemas"]["CostingMoneyRange"];
+            readonly rateIncludesTax: boolean;
+            /** @enum {string} */
+            readonly scope: "in" | "out";
+            /** @enum {string} */
+            readonly section: "consumables" | "disposal" | "freight" | "hire" | "labour" | "materials" | "safety" | "subcontract" | "yard";
+            readonly spread: {
+                readonly high: number;
+                readonly low: number;
+            };
+            readonly stage?: string;
+            readonly taxGroup: string;
+            readonly title: string;
+            readonly unit: string;
+            readonly unitRate: components["schemas"]["MoneyJson"];
+            readonly why: components["schemas"]["Figure"];
+        };
+        readonly CostLineInput: {
+            /**
+             * @description What an insurer asks: sudden, there before, or upkeep.
+             * @enum {string}
+             */
+            readonly causeClass: "sudden" | "pre-existing" | "maintenance";
+            /** @description Unique among the lines; a revision is compared by it. */
+            readonly code: string;
+            readonly depreciation?: components["schemas"]["DepreciationInput"];
+            /** @description How it grows with the repaired area: 1 as the area, 0.5 as its edge, 0 not at all. Absent: 0. */
+            readonly extentExponent?: number;
+            readonly netQuantity: number;
+            readonly note?: string;
+            readonly packs?: readonly components["schemas"]["LinePackInput"][];
+            /**
+             * @description Only parts depreciate; hire, yard charges and disposal count as labour.
+             * @enum {string}
+             */
+            readonly partOrLabour: "part" | "labour";
+            /** @description Whole packs; charged instead of the required quantity. */
+            readonly purchaseQuantity?: number;
+            /** @description The rate holds the tax of its group; absent: false. */
+            readonly rateIncludesTax?: boolean;
+            /**
+             * @description Out: listed so that nobody can say it was forgotten, not summed. Absent: in.
+             * @enum {string}
+             */
+            readonly scope?: "in" | "out";
+            /** @enum {string} */
+            readonly section: "labour" | "materials" | "consumables" | "safety" | "hire" | "yard" | "subcontract" | "disposal" | "freight";
+            readonly spread?: components["schemas"]["LineSpreadInput"];
+            /** @description Step of the job. */
+            readonly stage?: string;
+            /** @description Code of one of taxGroups. */
+            readonly taxGroup: string;
+            readonly title: string;
+            /** @enum {string} */
+            readonly unit: "kg" | "g" | "l" | "m" | "m2" | "mm" | "h" | "day" | "each" | "pair" | "roll" | "pack" | "sheet" | "job";
+            /** @description Exact price per unit; absent where packs are priced. */
+            readonly unitRate?: string;
+            /** @description Waste on top of the net quantity, as a fraction. */
+            readonly wasteFraction?: number;
+        };
+        readonly CostRisk: {
+            readonly assumptions: readonly components["schemas"]["Figure"][];
+            /** @description P80 minus the point, none when the point already covers it. */
+            readonly contingency: components["schemas"]["MoneyJson"];
+            readonly currency: string;
+            readonly deviation: components["schemas"]["MoneyJson"];
+            readonly drivers: readonly components["schemas"]["Driver"][];
+            readonly extent: components["schemas"]["TakeoffThreePoint"];
+            readonly histogram: readonly components["schemas"]["HistogramBar"][];
+            readonly information: components["schemas"]["InformationValue"];
+            /** @description Of the variance, by drivers acting together. */
+            readonly jointShare: number;
+            readonly mean: components["schemas"]["MoneyJson"];
+            readonly p10: components["schemas"]["MoneyJson"];
+            readonly p50: components["schemas"]["MoneyJson"];
+            readonly p80: components["schemas"]["MoneyJson"];
+            readonly p90: components["schemas"]["MoneyJson"];
+            readonly p90RelativeError: number;
+            readonly p90StandardError: components["schemas"]["MoneyJson"];
+            readonly point: components["schemas"]["MoneyJson"];
+            readonly samples: number;
+            readonly seed: number;
+            /** @enum {string} */
+            readonly shape: "beta" | "triangular";
+            /** @description How likely the job costs no more than the point. */
+            readonly shareAtPoint: number;
+        };
+        readonly CostRollUp: {
+            readonly assumptions: readonly components["schemas"]["Figure"][];
+            readonly byCause: readonly {
+                /** @enum {string} */
+                readonly causeClass: "maintenance" | "pre-existing" | "sudden";
+                readonly direct: components["schemas"]["MoneyJson"];
+                readonly gross: components["schemas"]["MoneyJson"];
+                readonly loadings: components["schemas"]["MoneyJson"];
+                readonly net: components["schemas"]["MoneyJson"];
+                readonly tax: components["schemas"]["MoneyJson"];
+            }[];
+            /** @description Cause and part or labour crossed, as a claim splits them. */
+            readonly byCauseAndPart: readonly {
+                /** @enum {string} */
+                readonly causeClass: "maintenance" | "pre-existing" | "sudden";
+                readonly direct: components["schemas"]["MoneyJson"];
+                readonly gross: components["schemas"]["MoneyJson"];
+                readonly loadings: components["schemas"]["MoneyJson"];
+                readonly net: components["schemas"]["MoneyJson"];
+                /** @enum {string} */
+                readonly partOrLabour: "labour" | "part";
+                readonly tax: components["schemas"]["MoneyJson"];
+            }[];
+            readonly byPartOrLabour: readonly {
+                readonly direct: components["schemas"]["MoneyJson"];
+                readonly gross: components["schemas"]["MoneyJson"];
+                readonly loadings: components["schemas"]["MoneyJson"];
+                readonly net: components["schemas"]["MoneyJson"];
+                /** @enum {string} */
+                readonly partOrLabour: "labour" | "part";
+                readonly tax: components["schemas"]["MoneyJson"];
+            }[];
+            readonly contingency: components["schemas"]["MoneyJson"];
+            readonly currency: string;
+            readonly depreciation: {
+                readonly depreciation: components["schemas"]["MoneyJson"];
+                readonly parts: components["schemas"]["MoneyJson"];
+                readonly remaining: components["schemas"]["MoneyJson"];
+            };
+            readonly direct: components["schemas"]["MoneyJson"];
+            readonly gross: components["schemas"]["MoneyJson"];
+            readonly lines: readonly components["schemas"]["CostLine"][];
+            readonly net: components["schemas"]["MoneyJson"];
+            /** @description Named and priced, not summed. */
+            readonly outOfScope: readonly components["schemas"]["CostLine"][];
+            readonly overhead: components["schemas"]["MoneyJson"];
+            readonly profit: components["schemas"]["MoneyJson"];
+            readonly sections: readonly components["schemas"]["SectionTotal"][];
+            readonly tax: components["schemas"]["MoneyJson"];
+            readonly taxes: readonly {
+                readonly code: string;
+                readonly name: string;
+                /** @description Exact decimal text. */
+                readonly percent: string;
+                readonly tax: components["schemas"]["MoneyJson"];
+                readonly taxable: components["schemas"]["MoneyJson"];
+            }[];
+            readonly terms: {
+                readonly contingencyPercent?: string;
+                readonly overheadPercent: string;
+                readonly profitPercent: string;
+                /** @enum {string} */
+                readonly rounding: "ceiling" | "floor" | "half-away-from-zero" | "half-to-even";
+            };
+        };
+        readonly CostRollupRequest: {
+            readonly contingencyAmount?: string;
+            /** @description Absent, with no contingencyAmount: P80 less the point where risk is asked for, else none. */
+            readonly contingencyPercent?: string;
+            /**
+             * @description Every price is in it; nothing is converted.
+             * @example EUR
+             */
+            readonly currency: string;
+            readonly lines: readonly components["schemas"]["CostLineInput"][];
+            /** @description On the sum of the lines. */
+            readonly overheadPercent?: string;
+            /** @description On lines and overhead. */
+            readonly profitPercent?: string;
+            readonly risk?: components["schemas"]["RiskTermsInput"];
+            /**
+             * @description Absent: half-away-from-zero.
+             * @enum {string}
+             */
+            readonly rounding?: "half-away-from-zero" | "half-to-even" | "floor" | "ceiling";
+            readonly taxGroups: readonly components["schemas"]["TaxGroupInput"][];
+        };
+        readonly CostSection: {
+            readonly amount: components["schemas"]["MoneyJson"];
+            readonly code: string;
+            readonly title: string;
+        };
+        /** @description How one demand is met. */
+        readonly Coverage: {
+            readonly covered: number;
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            readonly fromOnHand: number;
+            readonly material: string;
+            readonly needs: readonly {
+                readonly estimate?: string;
+                readonly id: string;
+                readonly requiredQuantity: number;
+            }[];
+            /** @description Hardener code of a resin system. */
+            readonly part?: string;
+            readonly required: number;
+            readonly rollWidthMm?: number;
+            readonly sheet?: {
+                readonly lengthMm: number;
+                readonly widthMm: number;
+            };
+            readonly short: number;
+            readonly thicknessMm?: number;
+            readonly unit: string;
+        };
+        readonly Craft: {
+            /** @enum {string} */
+            readonly craftType?: "motor" | "sail";
+            /** @enum {string} */
+            readonly designCategory?: "A" | "B" | "C" | "D";
+            readonly lengthHullM?: number;
+            readonly lengthWaterlineM?: number;
+            readonly massLoadedKg?: number;
+            readonly yearBuilt?: number;
+        };
+        readonly CraftForPanelInput: {
+            /** @enum {string} */
+            readonly craftType: "sail" | "motor";
+            /** @enum {string} */
+            readonly designCategory: "A" | "B" | "C" | "D";
+            readonly dynamicLoadFactor?: number;
+            readonly lengthHullM?: number;
+            readonly lengthWaterlineM: number;
+            /** @description A number in kg, or text with a unit. */
+            readonly massLoadedKg: number | string;
+            /** @description Place of the panel from aft over the waterline; absent: 1, the most severe. */
+            readonly shareOfWaterline?: number;
+        };
+        readonly CraftInput: {
+            /** @enum {string} */
+            readonly craftType?: "sail" | "motor";
+            /**
+             * @description Design category.
+             * @enum {string}
+             */
+            readonly designCategory?: "A" | "B" | "C" | "D";
+            readonly lengthHullM?: number;
+            readonly lengthWaterlineM?: number;
+            /** @description Loaded mass: kg, or text with a unit. */
+            readonly massLoadedKg?: number | string;
+            readonly yearBuilt?: number;
+        };
+        readonly Crew: {
+            readonly hoursPerDay?: number;
+            readonly people?: number;
+            /** @enum {string} */
+            readonly skill?: "owner" | "professional";
+            /** @description ISO 8601 date on which work may start. */
+            readonly startDate?: string;
+            readonly workingDays?: readonly ("fri" | "mon" | "sat" | "sun" | "thu" | "tue" | "wed")[];
+        };
+        readonly CrewInput: {
+            readonly hoursPerDay?: number;
+            readonly people?: number;
+            /** @enum {string} */
+            readonly skill?: "professional" | "owner";
+            /**
+             * Format: date
+             * @description The day on which work may start.
+             */
+            readonly startDate?: string;
+            readonly workingDays?: readonly ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun")[];
+        };
+        readonly CriteriaInput: {
+            /** @description Usable share of a core compressive strength; absent: 0.5. */
+            readonly coreCrushShare?: number;
+            /** @description Usable share of a core shear strength; absent: by kind of core. */
+            readonly coreShearShare?: number;
+            /** @description Usable share of a skin strength; absent: 0.5. */
+            readonly skinShare?: number;
+            /** @description Short span over deflection; absent: 100. */
+            readonly spanOverDeflection?: number;
+        };
+        readonly CureAndWeather: {
+            readonly cure: components["schemas"]["CurePlan"];
+            readonly weather: components["schemas"]["WeatherPlan"];
+        };
+        readonly CureMilestones: {
+            readonly fullCureH?: number;
+            readonly gelH?: number;
+            readonly note?: string;
+            readonly recoatShutsH?: number;
+            readonly releaseH?: number;
+            readonly sandableH?: number;
+            readonly step: string;
+            readonly temperatureC: number;
+        };
+        readonly CurePlan: {
+            readonly activationEnergy: {
+                readonly basis: string;
+                readonly high: number;
+                readonly likely: number;
+                readonly low: number;
+            };
+            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly deck: {
+                readonly coldestC: number;
+                readonly meanC: number;
+                readonly overH: number;
+                readonly warmestC: number;
+            };
+            readonly hardener: string;
+            readonly milestones: readonly components["schemas"]["Milestone"][];
+            readonly notes: readonly string[];
+            readonly referenceC: number;
+            readonly resin: string;
+            readonly step?: string;
+            /** @description Hours, until full cure or the end, in which the deck is too cold and nothing counts. */
+            readonly stoppedH: number;
+            readonly stopsBelowC: number;
+        };
+        readonly CurePlanRequest: {
+            /** @description Moisture of the core. */
+            readonly coreMoisturePercent?: number;
+            /** @example medium */
+            readonly hardener: string;
+            /** @example resin-epoxy-5to1 */
+            readonly resin: string;
+            /** @enum {string} */
+            readonly shelter: "shed" | "tent" | "open";
+            /** @description RFC 3339 with offset; each milestone then has its moment. */
+            readonly startAt?: string;
+            /** @description Hour of the day at which the resin is mixed, where no moment is given; absent: 9. */
+            readonly startHour?: number;
+            readonly step?: string;
+            /** @description Steps that wait for weather; absent: bonding. */
+            readonly steps?: readonly components["schemas"]["WeatherStepInput"][];
+            readonly temperature: components["schemas"]["CureTemperatureInput"];
+            readonly warmth?: components["schemas"]["DeckWarmthInput"];
+        };
+        readonly CureTemperatureInput: {
+            /** @description A number in degC, or text with a unit. */
+            readonly dayC?: number | string;
+            readonly forecast?: components["schemas"]["ForecastInput"];
+            /** @description A number in degC, or text with a unit. */
+            readonly nightC?: number | string;
+            /** @description Steady; or dayC with nightC; or a forecast. */
+            readonly temperatureC?: number | string;
+        };
+        readonly CustomOperationInput: {
+            /** @description Codes of operations that come before it. */
+            readonly after: readonly string[];
+            /** @description Codes of operations that wait for it. */
+            readonly before?: readonly string[];
+            /** @example deliver-core */
+            readonly code: string;
+            /** @enum {string} */
+            readonly gate?: "none" | "dry-deck" | "resin" | "coating";
+            /** @description Man-hours. */
+            readonly hours: components["schemas"]["ThreePointInput"];
+            readonly isHoldPoint?: boolean;
+            readonly title: string;
+            /** @description Hours that pass before its successors may start. */
+            readonly waitH?: components["schemas"]["ThreePointInput"];
+        };
+        readonly CyclesInput: {
+            /** @description Absent: 3. */
+            readonly fair?: number;
+            /** @description Absent: 2. */
+            readonly prime?: number;
+            /** @description Absent: 2. */
+            readonly topcoat?: number;
+        };
+        /** @description The edge of the panel that a tape is hooked to. */
+        readonly Datum: {
+            readonly from: readonly number[];
+            readonly lengthMm: number;
+            readonly to: readonly number[];
+        };
+        readonly DatumInput: {
+            readonly cite: components["schemas"]["CiteInput"];
+            /** @description Greatest value seen. */
+            readonly high?: number;
+            /** @description Least value seen. */
+            readonly low?: number;
+            readonly value: number;
+        };
+        readonly DayRange: {
+            readonly p10: number;
+            readonly p50: number;
+            readonly p90: number;
+        };
+        readonly DeckWarmthInput: {
+            /** @description Lamp, blanket or heater. */
+            readonly heaterK?: number;
+            /** @description How much the midday sun warms the deck above the air; absent: nothing is counted on. */
+            readonly sunK?: number;
+            /** @description A closed tent over the deck. */
+            readonly tentK?: number;
+        };
+        /**
+         * @description What somebody knows about a soft deck. Only `panel.outline`, one of `zones` and `survey`, and the
+         *     thicknesses are needed; everything else has a default that the estimate lists under `assumptions`.
+         *
+         *     Lengths in mm, areas in m2, masses in kg, temperatures in degC; points `[xMm, yMm]` in the deck plane.
+         */
+        readonly DefectRecord: {
+            readonly cause?: components["schemas"]["CauseRecord"];
+            readonly conditions?: components["schemas"]["Conditions"];
+            readonly core: components["schemas"]["OldCore"];
+            readonly craft?: components["schemas"]["Craft"];
+            readonly crew?: components["schemas"]["Crew"];
+            /** @enum {string} */
+            readonly evidence?: "mapped-with-plugs" | "single-symptom" | "sounded-and-metered";
+            readonly fittings?: readonly components["schemas"]["FittingRecord"][];
+            readonly innerSkin: components["schemas"]["SkinRecord"];
+            readonly locale?: string;
+            readonly method?: components["schemas"]["MethodChoice"];
+            readonly outerSkin: components["schemas"]["SkinRecord"];
+            readonly panel: components["schemas"]["PanelRecord"];
+            readonly pricing?: components["schemas"]["PricingChoice"];
+            readonly reference?: string;
+            readonly survey?: components["schemas"]["Survey"];
+            readonly title?: string;
+            readonly zones?: readonly components["schemas"]["ZoneRecord"][];
+        };
+        readonly DefectRecordInput: {
+            readonly cause?: components["schemas"]["CauseInput"];
+            readonly conditions?: components["schemas"]["ConditionsInput"];
+            readonly core: components["schemas"]["OldCoreInput"];
+            readonly craft?: components["schemas"]["CraftInput"];
+            readonly crew?: components["schemas"]["CrewInput"];
+            /** @enum {string} */
+            readonly evidence?: "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            readonly fittings?: readonly components["schemas"]["FittingInput"][];
+            readonly innerSkin: components["schemas"]["SkinInput"];
+            readonly locale?: string;
+            readonly method?: components["schemas"]["MethodInput"];
+            readonly outerSkin: components["schemas"]["SkinInput"];
+            readonly panel: components["schemas"]["PanelInput"];
+            readonly pricing?: components["schemas"]["PricingInput"];
+            /** @description The caller's own reference. */
+            readonly reference?: string;
+            readonly survey?: components["schemas"]["SurveyInput"];
+            readonly title?: string;
+            readonly zones?: readonly components["schemas"]["ZoneInput"][];
+        };
+        readonly DepreciationInput: {
+            readonly ageYears: number;
+            /** @description Straight-line life, where no percentage is given. */
+            readonly lifeYears?: number;
+            /**
+             * @description Percentage taken off the price of the part, 0 to 100.
+             * @example 20
+             */
+            readonly percent?: string;
+        };
+        readonly DrawingList: {
+            readonly items: readonly {
+                readonly href: string;
+                readonly name: string;
+            }[];
+        };
+        readonly Driver: {
+            /** @description Total with this driver at its P10 and P90 and everything else at its median. */
+            readonly atP10: components["schemas"]["MoneyJson"];
+            readonly atP90: components["schemas"]["MoneyJson"];
+            readonly code: string;
+            readonly swing: components["schemas"]["MoneyJson"];
+            readonly title: string;
+            /** @description Of the variance, first order. */
+            readonly varianceShare: number;
+        };
+        readonly DriverAmountsInput: {
+            /** @description Length of cut. */
+            readonly "cut-m"?: number;
+            /** @description Ply area beyond two plies. */
+            readonly "extra-ply-m2"?: number;
+            /** @description Faired area times cycles. */
+            readonly "faired-m2-cycle"?: number;
+            readonly "finish-m2"?: number;
+            /** @description Winches, windlass, track. */
+            readonly "fitting-large"?: number;
+            /** @description Four-bolt fittings. */
+            readonly "fitting-small"?: number;
+            readonly hole?: number;
+            readonly insert?: number;
+            readonly job?: number;
+            /** @description Area of the new skin, two plies. */
+            readonly "laminate-m2"?: number;
+            readonly "nonskid-m2"?: number;
+            /** @description Opened area. */
+            readonly "opened-m2"?: number;
+            readonly plate?: number;
+            /** @description Primed area times coats. */
+            readonly "primed-m2-coat"?: number;
+            /** @description Lining below. */
+            readonly "support-m2-below"?: number;
+            readonly "taper-m"?: number;
+            /** @description Painted area times coats. */
+            readonly "topcoat-m2-coat"?: number;
+        };
+        readonly EachEdgeInput: {
+            /** @enum {string} */
+            readonly xEnd: "simply-supported" | "clamped" | "free";
+            /**
+             * @description The edge at x = 0.
+             * @enum {string}
+             */
+            readonly xStart: "simply-supported" | "clamped" | "free";
+            /** @enum {string} */
+            readonly yEnd: "simply-supported" | "clamped" | "free";
+            /**
+             * @description The edge at y = 0.
+             * @enum {string}
+             */
+            readonly yStart: "simply-supported" | "clamped" | "free";
+        };
+        readonly Edition: {
+            readonly code: string;
+            /** @description SHA-256 of the content of a published edition. */
+            readonly contentHash?: string;
+            /** @description RFC 3339 instant. */
+            readonly createdAt: string;
+            /** @description True for the catalogue shipped with the program, which everybody reads and nobody changes. */
+            readonly isShipped: boolean;
+            readonly note: string;
+            readonly publishedAt?: string;
+            /** @enum {string} */
+            readonly state: "draft" | "published";
+        };
+        readonly EditionList: {
+            /** @description Code of the edition that estimates are made with now. */
+            readonly current: string;
+            readonly items: readonly components["schemas"]["Edition"][];
+        };
+        /** @description Moduli of a homogeneous plate that would answer the same. */
+        readonly EngineeringConstants: {
+            readonly poissonAcross: number;
+            readonly poissonAlong: number;
+            readonly shearCouplingAcross: number;
+            /** @description Shear strain per along (across) strain under a pull along (across): 0 for a balanced laminate. */
+            readonly shearCouplingAlong: number;
+            readonly shearModulusMPa: number;
+            readonly youngAcrossMPa: number;
+            readonly youngAlongMPa: number;
+        };
+        /** @description Typed by the caller; `at` is the JSON Pointer of the field. */
+        readonly Entered: {
+            readonly at: string;
+            /** @enum {string} */
+            readonly kind: "entered";
+        };
+        /**
+         * @description The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
+         *     Immutable once made. `derivations` answers "why?" and is stored beside the document.
+         */
+        readonly Estimate: {
+            readonly assumptions: readonly components["schemas"]["EstimateAssumption"][];
+            readonly cautions: readonly components["schemas"]["Caution"][];
+            readonly checks: readonly components["schemas"]["Check"][];
+            readonly core: components["schemas"]["CoreSection"];
+            readonly laminate: components["schemas"]["LaminateSection"];
+            readonly limits: readonly string[];
+            readonly lines: readonly components["schemas"]["EstimateLine"][];
+            readonly panel: components["schemas"]["PanelSection"];
+            readonly process: components["schemas"]["ProcessSection"];
+            readonly provenance: components["schemas"]["ProvenanceStamp"];
+            readonly reference?: string;
+            readonly scope: components["schemas"]["Scope"];
+            readonly sections: readonly components["schemas"]["CostSection"][];
+            readonly summary: components["schemas"]["Summary"];
+            readonly title: string;
+            readonly totals: components["schemas"]["Totals"];
+        };
+        readonly EstimateAssumption: {
+            /** @description JSON Pointer, in the record or in that endpoint's request, of the field that would replace the default. */
+            readonly at: string;
+            readonly because: string;
+            readonly meaning: string;
+            /** @description `record`, or the stateless endpoint (`/v1/estimating/...`) that lets a caller set what the record has no field for. */
+            readonly of: string;
+            readonly source: string;
+            readonly value: string;
+        };
+        /** @description Something measured that does not fit, with its numbers. */
+        readonly EstimateFinding: {
+            readonly code: string;
+            readonly facts: {
+                readonly [key: string]: string | number;
+            };
+            /** @enum {string} */
+            readonly severity: "note" | "stop" | "warn";
+            readonly text: string;
+        };
+        readonly EstimateLine: {
+            readonly amount: components["schemas"]["MoneyJson"];
+            /** @description Least and most of the amount at the recorded extent. */
+            readonly amountRange: {
+                readonly high: components["schemas"]["MoneyJson"];
+                readonly low: components["schemas"]["MoneyJson"];
+            };
+            /** @enum {string} */
+            readonly causeClass: "maintenance" | "pre-existing" | "sudden";
+            readonly code: string;
+            readonly depreciable: boolean;
+            /** @description True where packs were priced and `unitPrice` is their price over their content. */
+            readonly isAveragePrice: boolean;
+            /** @enum {string} */
+            readonly kind: "charge" | "consumable" | "disposal" | "hire" | "labour" | "material";
+            readonly material?: string;
+            readonly netQuantity: number;
+            /** @description Whole packs bought; empty for services. The amount is their count times their price. */
+            readonly packs: readonly {
+                readonly count: number;
+                readonly name: string;
+                readonly price: components["schemas"]["MoneyJson"];
+                readonly sku: string;
+                readonly supplier: string;
+            }[];
+            /** @enum {string} */
+            readonly partOrLabour: "labour" | "part";
+            /** @description What was multiplied, as an exact decimal. */
+            readonly pricedQuantity: string;
+            readonly purchaseQuantity: number;
+            /** @description Least and most that may be needed, waste counted; absent for services. */
+            readonly range?: {
+                readonly high: number;
+                readonly low: number;
+            };
+            readonly section: string;
+            readonly taxGroup: string;
+            readonly title: string;
+            readonly unit: string;
+            readonly unitPrice: components["schemas"]["MoneyJson"];
+            readonly wasteQuantity: number;
+        };
+        readonly EstimateMoneyRange: {
+            readonly p10: components["schemas"]["MoneyJson"];
+            readonly p50: components["schemas"]["MoneyJson"];
+            readonly p80: components["schemas"]["MoneyJson"];
+            readonly p90: components["schemas"]["MoneyJson"];
+        };
+        readonly EstimatePage: {
+            readonly items: readonly components["schemas"]["EstimateSummary"][];
+            /** @description Give it as `cursor` to read on; absent on the last page. */
+            readonly nextCursor?: string;
+        };
+        /** @description An estimate in a list. */
+        readonly EstimateSummary: {
+            readonly createdAt: string;
+            readonly edition: string;
+            readonly engineVersion: string;
+            readonly id: string;
+            readonly labourH: number;
+            readonly reference?: string;
+            readonly revision: components["schemas"]["RevisionMark"];
+            readonly title: string;
+            readonly total: components["schemas"]["MoneyJson"];
+            readonly totalP10: components["schemas"]["MoneyJson"];
+            readonly totalP90: components["schemas"]["MoneyJson"];
+            readonly verdict: string;
+        };
+        readonly Excluded: {
+            /** @enum {string} */
+            readonly reason: "does-not-keep" | "hazardous-by-air" | "out-of-stock" | "supplier-not-chosen";
+            readonly sku: string;
+        };
+        /** @description How far the damage goes, and how sure that is. */
+        readonly Extent: {
+            readonly assumptions: readonly components["schemas"]["Figure"][];
+            readonly contours: readonly components["schemas"]["ProbabilityContour"][];
+            /** @description Area of bad core once the deck is open: the map's spread widened by the evidence grade. */
+            readonly damagedAreaM2: components["schemas"]["Quantiles"];
+            readonly evidence: {
+                readonly because: string;
+                /** @enum {string} */
+                readonly grade: "mapped-with-plugs" | "single-symptom" | "sounded-and-metered";
+                readonly multiplier: components["schemas"]["ExtentMultiplier"];
+            };
+            readonly figures: components["schemas"]["ExtentFigures"];
+            readonly findings: readonly components["schemas"]["ExtentFinding"][];
+            /** @enum {string} */
+            readonly from: "drawn-zones" | "readings";
+            /** @description `damagedAreaM2` over `mappedAreaM2`; absent when nothing is mapped. */
+            readonly growth?: components["schemas"]["Quantiles"];
+            /** @description Chance of bad core at the middle of each cell of the panel; absent for drawn zones. */
+            readonly map?: components["schemas"]["ProbabilityMap"];
+            /** @description Area of the zones. */
+            readonly mappedAreaM2: number;
+            /** @description Area of bad core as far as the readings leave it open; absent for drawn zones. */
+            readonly mapSpreadM2?: components["schemas"]["Quantiles"];
+            /** @description Bad core to be opened, largest first; ready to be the zones of `planOpenings`. */
+            readonly zones: readonly components["schemas"]["ExtentZone"][];
+        };
+        readonly ExtentAndOpenings: {
+            readonly extent: components["schemas"]["Extent"];
+            /** @description Absent when nothing on the panel is worth opening; a finding of the extent says so. */
+            readonly plan?: components["schemas"]["OpeningPlan"];
+        };
+        readonly ExtentFactorInput: {
+            readonly high: number;
+            readonly likely: number;
+            readonly low: number;
+        };
+        readonly ExtentFigures: {
+            readonly likelyArea: components["schemas"]["Figure"];
+            readonly mappedArea: components["schemas"]["Figure"];
+        };
+        /** @description Something measured that does not fit or that must be known, with its numbers; never an exception. */
+        readonly ExtentFinding: {
+            /** @enum {string} */
+            readonly code: "bad-reading-outside-zone" | "corner-too-tight" | "cut-crosses-support" | "cut-on-support" | "depth-margin-short" | "depth-not-established" | "depth-over-usual" | "evidence-overstated" | "fitting-on-cut" | "growth-capped" | "highly-loaded-fitting" | "leak-elsewhere" | "narrow-bridge" | "no-plug-in-zone" | "no-plug-outside-zone" | "no-room-for-opening" | "no-room-for-taper" | "nothing-to-open" | "piece-too-large" | "readings-all-alike" | "readings-contradict" | "readings-in-line" | "readings-outside" | "readings-sparse" | "skin-varies" | "sound-reading-in-zone" | "undercut-too-deep" | "zone-clipped";
+            readonly facts: {
+                readonly [key: string]: string | number;
+            };
+            /**
+             * @description `stop`: do not cut before this is settled; `warn`: changes the work; `note`: good to know.
+             * @enum {string}
+             */
+            readonly severity: "note" | "stop" | "warn";
+            readonly text: string;
+        };
+        /** @description How the true extent has compared with the mapped one: low, likely and high. */
+        readonly ExtentMultiplier: {
+            readonly high: number;
+            readonly likely: number;
+            readonly low: number;
+        };
+        readonly ExtentZone: {
+            readonly areaM2: number;
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            readonly id: string;
+            readonly outline: readonly (readonly number[])[];
+        };
+        readonly FabricLayerInput: {
+            readonly angleDeg: number;
+            readonly arealMassGPerM2: number;
+            /** @enum {string} */
+            readonly layup: "mat" | "woven" | "unidirectional";
+        };
+        /** @description A number that can answer "why?": its value, its unit, and where it came from, down to the leaves. */
+        readonly Figure: {
+            readonly meaning: string;
+            readonly origin: components["schemas"]["Entered"] | components["schemas"]["FromCatalogue"] | components["schemas"]["Assumed"] | components["schemas"]["Computed"];
+            /** @enum {string} */
+            readonly unit: "l";
+            readonly value: number;
+        };
+        readonly FigureChange: {
+            readonly after: number;
+            readonly before: number;
+            readonly code: string;
+            readonly name: string;
+            readonly unit: string;
+        };
+        readonly FillerInput: {
+            readonly bulkDensityGPerCm3: components["schemas"]["DatumInput"];
+            /** @description Stable code, unique in the edition. */
+            readonly code: string;
+            /** @description Hazard statements (GHS), such as H226. */
+            readonly hazards?: readonly string[];
+            /** @enum {string} */
+            readonly kind: "filler";
+            /** @description Generic specification in trade words. */
+            readonly name: string;
+            readonly partsPerHundred: components["schemas"]["DatumInput"];
+            readonly trueDensityGPerCm3: components["schemas"]["DatumInput"];
+            readonly uses: readonly ("bedding" | "filleting" | "potting" | "fairing" | "thickening")[];
+        };
+        readonly FittingInput: {
+            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            readonly at: readonly number[];
+            /** @description Largest size of its base on deck. */
+            readonly baseMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly holeDiameterMm?: number | string;
+            readonly holes?: number;
+            readonly id: string;
+            readonly isLeaking?: boolean;
+            /** @enum {string} */
+            readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
+        };
+        /** @description What the job does to one fitting, and why it is in the scope. */
+        readonly FittingInScope: {
+            readonly at: readonly number[];
+            readonly because: string;
+            /** @description From the edge of its base to the opening; 0 inside. */
+            readonly distanceMm: number;
+            readonly holes: number;
+            readonly id: string;
+            readonly isHighlyLoaded: boolean;
+            /** @enum {string} */
+            readonly kind: "chainplate" | "cleat" | "fill" | "hatch" | "mast-step" | "other" | "pad-eye" | "stanchion" | "track" | "vent" | "winch" | "windlass";
+            /** @description Label of the nearest opening. */
+            readonly opening: string;
+            /** @enum {string} */
+            readonly where: "inside" | "near";
+            readonly work: readonly ("insert" | "plate" | "pot" | "re-bed" | "refit" | "remove")[];
+        };
+        readonly FittingRecord: {
+            readonly at: readonly number[];
+            /** @description Largest size of its base on deck. */
+            readonly baseMm?: number;
+            readonly holeDiameterMm?: number;
+            readonly holes?: number;
+            readonly id: string;
+            readonly isLeaking?: boolean;
+            /** @enum {string} */
+            readonly kind: "chainplate" | "cleat" | "fill" | "hatch" | "mast-step" | "other" | "pad-eye" | "stanchion" | "track" | "vent" | "winch" | "windlass";
+        };
+        readonly FittingScope: {
+            readonly at: readonly number[];
+            readonly holes: number;
+            readonly id: string;
+            readonly isHighlyLoaded: boolean;
+            /** @enum {string} */
+            readonly kind: "chainplate" | "cleat" | "fill" | "hatch" | "mast-step" | "other" | "pad-eye" | "stanchion" | "track" | "vent" | "winch" | "windlass";
+            /** @enum {string} */
+            readonly where: "inside" | "near";
+            readonly work: readonly ("insert" | "plate" | "pot" | "re-bed" | "refit" | "remove")[];
+        };
+        readonly FlushInput: {
+            /** @description A number in mm, or text with a unit. */
+            readonly lowUpToMm: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly proudUpToMm: number | string;
+        };
+        readonly ForecastHourInput: {
+            /**
+             * @description RFC 3339 with offset: the start of the hour.
+             * @example 2026-05-04T08:00:00+01:00
+             */
+            readonly at: string;
+            readonly rainMm?: number;
+            readonly relativeHumidityPercent: number;
+            /** @description A number in degC, or text with a unit. */
+            readonly temperatureC: number | string;
+            /** @description A number in m/s, or text with a unit. */
+            readonly windMPerS?: number | string;
+        };
+        readonly ForecastInput: {
+            /** @description Hour after hour, without a gap. */
+            readonly hours: readonly components["schemas"]["ForecastHourInput"][];
+            /**
+             * @description Zone of the place; with it every offset is checked.
+             * @example Europe/Lisbon
+             */
+            readonly timeZone?: string;
+        };
+        readonly FromCatalogue: {
+            readonly cite: components["schemas"]["Cite"];
+            readonly field: string;
+            readonly high?: number;
+            readonly item: string;
+            /** @enum {string} */
+            readonly kind: "catalogue";
+            readonly low?: number;
+        };
+        readonly HardenerChoiceInput: {
+            readonly hardener: string;
+            readonly resin: string;
+        };
+        readonly HardenerInput: {
+            readonly code: string;
+            readonly densityGPerCm3: components["schemas"]["DatumInput"];
+            readonly fullCureH: components["schemas"]["DatumInput"];
+            readonly gelH: components["schemas"]["DatumInput"];
+            readonly hazards?: readonly string[];
+            readonly highestTemperatureC: components["schemas"]["DatumInput"];
+            readonly lowestTemperatureC: components["schemas"]["DatumInput"];
+            readonly name: string;
+            readonly partsByMass: components["schemas"]["DatumInput"];
+            readonly partsByVolume: components["schemas"]["DatumInput"];
+            readonly potLives: readonly components["schemas"]["PotLifeInput"][];
+            readonly recoatShutsH: components["schemas"]["DatumInput"];
+            readonly releaseH: components["schemas"]["DatumInput"];
+            readonly sandableH: components["schemas"]["DatumInput"];
+            /** @enum {string} */
+            readonly speed: "fast" | "medium" | "slow" | "extra-slow";
+        };
+        readonly HardenerVerdict: {
+            readonly code: string;
+            readonly name: string;
+            readonly reasons: readonly string[];
+            /** @enum {string} */
+            readonly verdict: "chosen" | "refused" | "workable";
+        };
+        readonly HistogramBar: {
+            readonly count: number;
+            readonly from: number;
+            readonly to: number;
+        };
+        /** @description What was done to a thing, newest first. */
+        readonly History: {
+            readonly items: readonly components["schemas"]["HistoryEntry"][];
+        };
+        readonly HistoryEntry: {
+            readonly action: string;
+            readonly after?: Record<string, never>;
+            /** @description RFC 3339 instant. */
+            readonly at: string;
+            readonly before?: Record<string, never>;
+            readonly keyId?: string;
+            readonly requestId?: string;
+        };
+        readonly ICalendarInput: {
+            /** @description RFC 3339: when this export is made. */
+            readonly stampAt: string;
+            /**
+             * @description Domain part of every UID.
+             * @example yard.example
+             */
+            readonly uidDomain: string;
+            /** @description Begins every UID, such as the id of the estimate. */
+            readonly uidPrefix: string;
+            /** @description Every task as an event, besides the milestones. */
+            readonly withTasks: boolean;
+        };
+        /** @description What it is worth to open the deck and measure before the price is agreed. */
+        readonly InformationValue: {
+            /**
+             * @description Expected gain from being able to say no: a repair that turns out dearer than it is worth is not done.
+             *     Present when the worth of the repair is known.
+             */
+            readonly decisionValue?: components["schemas"]["MoneyJson"];
+            /** @description Gain from saying no, less the price of stage 0. */
+            readonly decisionValueNet?: components["schemas"]["MoneyJson"];
+            /** @description What need not be set aside any more. */
+            readonly reserveFreed: components["schemas"]["MoneyJson"];
+            /** @description Money set aside above the mean so that it suffices in 8 of 10 cases, as things stand. */
+            readonly reserveNow: components["schemas"]["MoneyJson"];
+            /** @description The same, on average, once the extent is known. */
+            readonly reserveThen: components["schemas"]["MoneyJson"];
+            /** @description How likely the repair turns out dearer than it is worth. */
+            readonly shareAboveWorth?: number;
+            readonly stageZeroCost?: components["schemas"]["MoneyJson"];
+        };
+        readonly InnerSkinCheck: {
+            readonly allowedSagMm: number;
+            readonly allowedStressMPa: number;
+            readonly loadKPa: number;
+            readonly props: {
+                readonly count?: number;
+                readonly lines?: number;
+                readonly needed: boolean;
+                readonly spacingMm?: number;
+                readonly why: string;
+            };
+            readonly sagMm: number;
+            readonly stressMPa: number;
+            /** @enum {string} */
+            readonly verdict: "fails" | "passes";
+        };
+        readonly JobCalendar: {
+            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly calendarDays: components["schemas"]["DayRange"];
+            readonly criticalChain: readonly string[];
+            readonly finish: {
+                readonly early: string;
+                readonly late: string;
+                readonly likely: string;
+            };
+            /** @description RFC 5545, when it was asked for. */
+            readonly iCalendar?: string;
+            readonly labourH: components["schemas"]["ProcessThreePoint"];
+            readonly milestones: readonly components["schemas"]["CalendarMilestone"][];
+            readonly notes: readonly string[];
+            /** @description By likely values alone, without chance. */
+            readonly plannedFinish: string;
+            readonly simulation: {
+                readonly distribution: string;
+                readonly runs: number;
+                readonly seed: number;
+            };
+            readonly startDate: string;
+            readonly tasks: readonly components["schemas"]["PlannedTask"][];
+            readonly timeZone: string;
+            readonly today?: readonly components["schemas"]["TodayItem"][];
+            /** @description Days on which the crew works. */
+            readonly workingDays: components["schemas"]["DayRange"];
+        };
+        /** @description Why two openings became one, with the numbers that decided. */
+        readonly Join: {
+            readonly bridgeMm: number;
+            readonly hoursApart: number;
+            readonly hoursTogether: number;
+            readonly neededBridgeMm: number;
+            /** @enum {string} */
+            readonly why: "bridge-too-narrow" | "cheaper-together" | "overlap";
+        };
+        readonly JointInput: {
+            readonly allowablePeelMPa?: number;
+            readonly allowableShearMPa: number;
+            /** @description Stress in the skin across the cut. */
+            readonly stressMPa: number;
+        };
+        readonly Key: {
+            readonly createdAt: string;
+            readonly id: string;
+            readonly name: string;
+            readonly organisationId: string;
+            /** @description The first characters, by which a person recognises the key. */
+            readonly prefix: string;
+            readonly revokedAt?: string;
+            readonly roles: readonly ("catalogue-admin" | "chandler" | "integrator" | "operator" | "surveyor")[];
+        };
+        readonly KeyList: {
+            readonly items: readonly components["schemas"]["Key"][];
+        };
+        readonly KnownPlyInput: {
+            /** @description Code of a reinforcement in the catalogue. */
+            readonly material: string;
+        };
+        readonly LabourRatesInput: {
+            readonly charges: readonly components["schemas"]["YardChargeInput"][];
+            readonly cite?: components["schemas"]["CiteInput"];
+            readonly code: string;
+            /** @enum {string} */
+            readonly currency: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
+            /** @description True for rates of an invented scenario. */
+            readonly invented: boolean;
+            readonly name: string;
+            readonly overheadPercent: string;
+            readonly perHour: components["schemas"]["RatePerHourInput"];
+            readonly profitPercent: string;
+            readonly region: string;
+            readonly taxGroups: readonly components["schemas"]["TaxGroupInput"][];
+            /** Format: date */
+            readonly validFrom: string;
+            /** Format: date */
+            readonly validTo: string;
+        };
+        readonly LaidOutPly: {
+            readonly areaM2: components["schemas"]["Figure"];
+            /** @description How far its edge lies outside the opening. */
+            readonly beyondOpeningMm: number;
+            readonly glassKg: components["schemas"]["Figure"];
+            readonly material: string;
+            readonly name: string;
+            /** @description In the order of laying, from 1. */
+            readonly order: number;
+            readonly outline: readonly components["schemas"]["Polygon"][];
+            readonly overlapAreaM2: number;
+            readonly pieces: readonly components["schemas"]["RollPiece"][];
+            readonly resinKg: components["schemas"]["Figure"];
+            readonly rollLengthM: number;
+            readonly rollWidthMm: number;
+            readonly stage: number;
+            readonly thicknessMm: number;
+            readonly turnDeg: number;
+        };
+        readonly LaminateAssumption: {
+            /** @description JSON Pointer of the field that would replace it. */
+            readonly at: string;
+            readonly cite: components["schemas"]["Cite"];
+            readonly words: string;
+        };
+        readonly LaminateMissing: {
+            readonly examined: number;
+            /** @description False when only a part of the stacks was looked at for this; that none will do is proven all the same. */
+            readonly isComplete: boolean;
+            /** @description Constraints that no stack meets, whatever else it misses. */
+            readonly metByNone: readonly ("flush-low" | "flush-proud" | "kinds" | "order" | "stiffness-across" | "stiffness-along" | "stiffness-shear" | "strength-compression-across" | "strength-compression-along" | "strength-tension-across" | "strength-tension-along")[];
+            readonly reports: readonly components["schemas"]["ConstraintReport"][];
+            readonly words: readonly string[];
+        };
+        readonly LaminateSchedule: {
+            readonly cautions: readonly string[];
+            /** @description The plies over the cut, where the lifted skin is bonded back. */
+            readonly rebedded?: components["schemas"]["ClosingPlies"];
+            /** @description The first of them laid out over the opening. */
+            readonly relaid?: components["schemas"]["RelaidPlies"];
+            /** @description The best skins, where a skin is laid anew. */
+            readonly search?: components["schemas"]["ScheduleSearch"];
+        };
+        readonly LaminateScheduleRequest: {
+            /**
+             * @description Where ply properties are taken from; absent: class-bv. One method serves old and new skin alike.
+             * @enum {string}
+             */
+            readonly method?: "class-bv" | "small-craft-yardstick" | "class-gl" | "class-lr" | "micromechanics";
+            readonly rebedded?: components["schemas"]["RebeddedSkinInput"];
+            readonly relaid?: components["schemas"]["RelaidSkinInput"];
+            /**
+             * @description Code of the resin system that is laid.
+             * @example resin-epoxy-2to1
+             */
+            readonly resin: string;
+        };
+        readonly LaminateSection: {
+            /** @description Relaid: the best schedules with why the others lost. Re-bedded: empty. */
+            readonly alternatives: readonly {
+                readonly costPerM2: string;
+                readonly plies: readonly string[];
+                readonly rank: number;
+                readonly reason: string;
+                readonly thicknessMm: number;
+            }[];
+            readonly glassKg: number;
+            /** @enum {string} */
+            readonly method: "re-bed" | "relay";
+            readonly notes: readonly string[];
+            readonly oldThicknessMm: number;
+            readonly plies: readonly components["schemas"]["PlyLine"][];
+            readonly properties: readonly components["schemas"]["NamedValue"][];
+            readonly resinKg: number;
+            readonly taperRatio: number;
+            readonly taperWidthMm: number;
+            readonly totalThicknessMm: number;
+        };
+        readonly LayOutInput: {
+            /** @description A number in mm, or text with a unit. */
+            readonly endAllowanceMm?: number | string;
+            /** @description Where the old skin is cut away. */
+            readonly opening: readonly (readonly number[])[];
+            /**
+             * @description Absent: smallest-first.
+             * @enum {string}
+             */
+            readonly order?: "smallest-first" | "largest-first";
+            /** @description A number in mm, or text with a unit. */
+            readonly overlapMm?: number | string;
+            /** @description Sound skin that the taper may use. */
+            readonly soundSkin?: readonly (readonly number[])[];
+            /** @description Thickest wet stack in one go; absent: 4 mm. */
+            readonly wetLimitMm?: number | string;
+        };
+        readonly LeftOut: {
+            readonly material: string;
+            readonly problems: readonly components["schemas"]["Problem"][];
+        };
+        /** @description What remains of a bought good when every need is met. */
+        readonly Leftover: {
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            readonly keepsMonths?: number;
+            readonly material: string;
+            /** @description Hardener code of a resin system. */
+            readonly part?: string;
+            readonly quantity: number;
+            readonly rollWidthMm?: number;
+            readonly sheet?: {
+                readonly lengthMm: number;
+                readonly widthMm: number;
+            };
+            readonly thicknessMm?: number;
+            readonly unit: string;
+            /** @description At the least price of the goods bought. */
+            readonly worth: components["schemas"]["MoneyJson"];
+        };
+        readonly LineChange: {
+            readonly amountAfter?: components["schemas"]["MoneyJson"];
+            readonly amountBefore?: components["schemas"]["MoneyJson"];
+            /** @enum {string} */
+            readonly change: "added" | "changed" | "removed";
+            readonly code: string;
+            readonly difference: components["schemas"]["MoneyJson"];
+            readonly quantityAfter?: number;
+            readonly quantityBefore?: number;
+            readonly title: string;
+            readonly unit: string;
+        };
+        readonly LineDepreciation: {
+            readonly ageYears: number;
+            readonly amount: components["schemas"]["MoneyJson"];
+            readonly percent: string;
+            readonly remaining: components["schemas"]["MoneyJson"];
+        };
+        /** @description So many packs of one kind in a line. */
+        readonly LinePack: {
+            readonly count: number;
+            readonly name: string;
+            /** @description Exact decimal text for one pack. */
+            readonly price: string;
+            readonly sku: string;
+            readonly supplier: string;
+        };
+        readonly LinePackInput: {
+            readonly count: number;
+            readonly name: string;
+            /** @description Price of one pack. */
+            readonly price: string;
+            readonly sku: string;
+            readonly supplier: string;
+        };
+        readonly LineQuantity: {
+            /** @description What the rate was multiplied with, exactly. */
+            readonly charged: string;
+            readonly net: number;
+            /** @description Whole packs; absent for what is not bought in packs. */
+            readonly purchase?: number;
+            readonly required: number;
+            /** @description Wasted on top of the net quantity. */
+            readonly waste: number;
+        };
+        readonly LineSpreadInput: {
+            /** @description Most amount as a multiple of the likely one. */
+            readonly high: number;
+            /** @description Least amount as a share of the likely one. */
+            readonly low: number;
+        };
+        readonly LoadResult: {
+            readonly code: string;
+            readonly key: string;
+            readonly pressureKPa: number;
+            readonly title: string;
+        };
+        readonly MapSettingsInput: {
+            /** @description Further contours; absent: 0.1, 0.5 and 0.9. */
+            readonly contourProbabilities?: readonly number[];
+            /** @description Core this likely to be bad, or more, lies inside the zones; absent: 1/3. */
+            readonly cutProbability?: number;
+            /** @description Draws behind the range of the area. */
+            readonly draws?: number;
+            /** @description The same seed gives the same range. */
+            readonly seed?: number;
+            /** @description Share of such a panel that is bad before any reading; absent: 0.25. */
+            readonly usualBadShare?: number;
+        };
+        /** @description A corner of the saw line as a person with a tape finds it. */
+        readonly MarkedCorner: {
+            /** @description Along the datum edge from its first end. */
+            readonly alongMm: number;
+            readonly at: readonly number[];
+            readonly fromEndMm: number;
+            /** @description Straight from each end of the datum edge: where the two tapes meet. */
+            readonly fromStartMm: number;
+            /** @description Square off the datum edge. */
+            readonly offMm: number;
+            /** @description Radius cut at this corner; less than the rule's where the sides are too short. */
+            readonly radiusMm: number;
+        };
+        readonly MarkingOut: {
+            readonly corners: readonly components["schemas"]["MarkedCorner"][];
+            readonly datum: components["schemas"]["Datum"];
+            /** @description Corner to opposite corner, to check that it is square; only for four corners. */
+            readonly diagonalsMm?: readonly number[];
+            readonly lines: readonly components["schemas"]["SawLine"][];
+        };
+        readonly MatchedResin: {
+            readonly hardeners: readonly {
+                readonly boughtKg: number;
+                readonly curesKg: number;
+                readonly hardener: string;
+            }[];
+            readonly resin: string;
+            readonly resinKg: number;
+        };
+        /** @description Which form of a material a need asks for; packs must agree in every field that is given. */
+        readonly MaterialVariant: {
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            readonly material: string;
+            /** @description Hardener code of a resin system. */
+            readonly part?: string;
+            readonly rollWidthMm?: number;
+            readonly sheet?: {
+                readonly lengthMm: number;
+                readonly widthMm: number;
+            };
+            readonly thicknessMm?: number;
+        };
+        readonly MaterialVariantInput: {
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            /** @description Material of the catalogue. */
+            readonly material: string;
+            /** @description Hardener of a resin. */
+            readonly part?: string;
+            /** @description A number in mm, or text with a unit. */
+            readonly rollWidthMm?: number | string;
+            readonly sheet?: components["schemas"]["SheetSizeInput"];
+            /** @description A number in mm, or text with a unit. */
+            readonly thicknessMm?: number | string;
+        };
+        readonly MeterInput: {
+            /** @description On sound, dry deck of the same build. */
+            readonly dryReference: number;
+            /** @description On soaked core. */
+            readonly wetReference: number;
+        };
+        readonly MeterReading: {
+            readonly at: readonly number[];
+            /** @description True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
+            readonly isUnreliable?: boolean;
+            /** @enum {string} */
+            readonly kind: "moisture";
+            /** @description On the meter's own scale; judged against `dryReference`. */
+            readonly value: number;
+        };
+        readonly MeterReadingInput: {
+            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            readonly at: readonly number[];
+            /** @description Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
+            readonly isUnreliable?: boolean;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly kind: "MeterReadingInput";
+            /** @description On the scale of the meter itself. */
+            readonly value: number;
+        };
+        readonly MethodChoice: {
+            /** @enum {string} */
+            readonly access?: "from-above" | "from-below";
+            /** @description Code of a core sheet in the catalogue. */
+            readonly core?: string;
+            readonly cutMarginMm?: number;
+            /** @enum {string} */
+            readonly finish?: "panel" | "patch" | "whole-deck";
+            readonly flangeMm?: number;
+            /** @enum {string} */
+            readonly press?: "battens" | "vacuum" | "weights";
+            readonly resin?: string;
+            /** @enum {string} */
+            readonly skin?: "re-bed" | "relay";
+            readonly taperRatio?: number;
+            readonly wholeDeckAreaM2?: number;
+        };
+        readonly MethodInput: {
+            /** @enum {string} */
+            readonly access?: "from-above" | "from-below";
+            /** @description Code of a core sheet in the catalogue. */
+            readonly core?: string;
+            /** @description A number in mm, or text with a unit. */
+            readonly cutMarginMm?: number | string;
+            /** @enum {string} */
+            readonly finish?: "patch" | "panel" | "whole-deck";
+            /** @description A number in mm, or text with a unit. */
+            readonly flangeMm?: number | string;
+            /** @enum {string} */
+            readonly press?: "weights" | "battens" | "vacuum";
+            /** @description Code of a resin system in the catalogue. */
+            readonly resin?: string;
+            /** @enum {string} */
+            readonly skin?: "re-bed" | "relay";
+            readonly taperRatio?: number;
+            /** @description A number in m2, or text with a unit. */
+            readonly wholeDeckAreaM2?: number | string;
+        };
+        /** @description When something may be done: likely, with the band of the spec and of the temperature law. */
+        readonly Milestone: {
+            readonly ageH: number;
+            readonly at?: string;
+            /** @enum {string} */
+            readonly code: "full" | "gel" | "recoat-shuts" | "release" | "sandable";
+            readonly earlyH?: number;
+            readonly lateH?: number;
+            readonly likelyH?: number;
+            /** @description Why a figure is absent. */
+            readonly reason?: string;
+            readonly title: string;
+        };
+        /** @description The form money takes in JSON. */
+        readonly MoneyJson: {
+            readonly amount: string;
+            readonly currency: string;
+        };
+        readonly NamedFabricInput: {
+            readonly fibreMassFraction?: number;
+            /**
+             * @description Code of a reinforcement in the catalogue.
+             * @example reinforcement-woven-roving-600
+             */
+            readonly material: string;
+            /** @description Fabric with its resin per m2 of ply, in one currency for all: it ranks and is never billed. Give it for every fabric or for none. */
+            readonly pricePerM2?: number;
+            /** @description Roll directions it may be laid in, degrees from forward; absent: 0, and 0 and 90 for unidirectional. */
+            readonly turnsDeg?: readonly number[];
+        };
+        readonly NamedPlyInput: {
+            /** @description Fibre mass fraction; absent: hand lay-up by the catalogue. */
+            readonly fibreMassFraction?: number;
+            /**
+             * @description Code of a reinforcement in the catalogue.
+             * @example reinforcement-cloth-335
+             */
+            readonly material: string;
+            /** @description Roll direction from forward; absent: 0. */
+            readonly turnDeg?: number;
+        };
+        readonly NamedValue: {
+            readonly code: string;
+            readonly name: string;
+            readonly note?: string;
+            readonly unit: string;
+            readonly value: number;
+        };
+        readonly NewEditionInput: {
+            /** @description Code of the edition to start from; the current one when absent. */
+            readonly basedOn?: string;
+            /** @description A name for the edition, such as spring-2027. */
+            readonly code: string;
+            readonly note?: string;
+        };
+        /** @description The only answer that ever holds the key itself. */
+        readonly NewKey: {
+            readonly createdAt: string;
+            readonly id: string;
+            readonly key: string;
+            readonly name: string;
+            readonly organisationId: string;
+            /** @description The first characters, by which a person recognises the key. */
+            readonly prefix: string;
+            readonly revokedAt?: string;
+            readonly roles: readonly ("catalogue-admin" | "chandler" | "integrator" | "operator" | "surveyor")[];
+        };
+        readonly NewKeyInput: {
+            /** @description Whose key it is, or what for. */
+            readonly name: string;
+            /** @description The organisation of the caller when absent. */
+            readonly organisationId?: string;
+            readonly roles: readonly ("surveyor" | "chandler" | "integrator" | "catalogue-admin" | "operator")[];
+        };
+        readonly NewOrganisationInput: {
+            readonly name: string;
+        };
+        readonly OldCore: {
+            /** @description From the inner skin to the underside of the outer skin, where somebody measured it: the core with its old bond lines. */
+            readonly cavityMm?: number;
+            /** @enum {string} */
+            readonly coreType?: "cross-linked-foam" | "end-grain-balsa" | "linear-foam" | "marine-plywood" | "san-foam";
+            readonly densityKgPerM3?: number;
+            readonly thicknessMm: number;
+        };
+        readonly OldCoreInput: {
+            /** @enum {string} */
+            readonly coreType?: "end-grain-balsa" | "cross-linked-foam" | "san-foam" | "linear-foam" | "marine-plywood";
+            readonly densityKgPerM3?: number;
+            /**
+             * @description Thickness of the old core: mm, or text with a unit.
+             * @example 1/2 in
+             */
+            readonly thicknessMm: number | string;
+        };
+        readonly OldSkinInput: {
+            /** @description Its plies from the core outwards; absent: guessed from the thickness, with the spread stated. */
+            readonly plies?: readonly components["schemas"]["NamedPlyInput"][];
+            /** @description Code of its resin; absent: polyester. */
+            readonly resin?: string;
+            /**
+             * @description Measured thickness.
+             * @example 3
+             */
+            readonly thicknessMm: number | string;
+        };
+        readonly OldSkinReport: {
+            readonly acrossNPerMm: number;
+            readonly alongHighNPerMm?: number;
+            /** @description Where guessed: stiffness along of the weakest and the strongest likely build. */
+            readonly alongLowNPerMm?: number;
+            readonly alongNPerMm: number;
+            readonly isGuessed: boolean;
+            readonly shearNPerMm: number;
+            /** @description In the order tension along, compression along, tension across, compression across. */
+            readonly strengthNPerMm: readonly number[];
+            readonly thicknessMm: number;
+        };
+        readonly OnHandInput: {
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            /** @description Material of the catalogue. */
+            readonly material: string;
+            readonly monthsLeft?: number;
+            /** @description Hardener of a resin. */
+            readonly part?: string;
+            readonly quantity: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly rollWidthMm?: number | string;
+            readonly sheet?: components["schemas"]["SheetSizeInput"];
+            /** @description A number in mm, or text with a unit. */
+            readonly thicknessMm?: number | string;
+            /** @enum {string} */
+            readonly unit: "kg" | "g" | "l" | "m" | "m2" | "mm" | "h" | "day" | "each" | "pair" | "roll" | "pack" | "sheet" | "job";
+        };
+        readonly OpenedPanelInput: {
+            /** @description Sag that the new core may keep; absent: 1 mm. */
+            readonly allowedSagMm?: number | string;
+            /** @description What presses the new core down; absent: 2 kPa. */
+            readonly clampPressureKPa?: number;
+            /** @enum {string} */
+            readonly edges?: "simply-supported" | "clamped";
+            /** @description The opening; absent: the whole panel. */
+            readonly lengthXMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly widthYMm?: number | string;
+        };
+        readonly Opening: {
+            readonly area: components["schemas"]["Area"];
+            readonly areaM2: number;
+            readonly cornerRadiusMm: number;
+            /** @description Absent when no depth is safe; a finding says why. */
+            readonly cutDepthMm?: number;
+            readonly cutLengthM: number;
+            readonly label: string;
+            readonly reason: string;
+            /** @description Corners of the saw line before rounding, measured from the datum corner of the panel. */
+            readonly sawLine: readonly (readonly number[])[];
+            readonly taperBand: readonly components["schemas"]["Area"][];
+            readonly undercut: readonly components["schemas"]["Area"][];
+            readonly undercutAreaM2: number;
+        };
+        readonly OpeningMethodInput: {
+            /**
+             * @description Absent: from-above.
+             * @enum {string}
+             */
+            readonly access?: "from-above" | "from-below";
+            /** @description The margin of the cut beyond the bad core; absent: 75 (a few inches all round, 50 to 100 mm, past the sound boundary). */
+            readonly cutMarginMm?: number | string;
+            /** @description The sound deck kept at every edge; absent: 50 (about 2 in of deck kept round a cut, so that the new laminate can tie in and be faired). */
+            readonly flangeMm?: number | string;
+            /**
+             * @description Bond the lifted skin back, or laminate a new one; absent: relay.
+             * @enum {string}
+             */
+            readonly skin?: "re-bed" | "relay";
+            /** @description The taper ratio, length to one of thickness; absent: 12 (the usual figure for glass decks; in tests of 1:6, 1:12 and 1:20 the best of the three). */
+            readonly taperRatio?: number;
+        };
+        /** @description Where to saw, how deep, what to ream out, what stays, and what does not fit. */
+        readonly OpeningPlan: {
+            /** @description Defaults that were used, each with its reason and source. */
+            readonly assumptions: readonly components["schemas"]["Figure"][];
+            /** @description Absent when no depth is safe; a finding of severity `stop` says why. */
+            readonly cutDepthMm?: number;
+            readonly cutLengthM: number;
+            readonly figures: components["schemas"]["PlanFigures"];
+            readonly findings: readonly components["schemas"]["ExtentFinding"][];
+            readonly fittings: readonly components["schemas"]["FittingInScope"][];
+            /** @description Distance kept from edges: the flange, or the taper where that is wider and there is room. */
+            readonly insetMm: number;
+            readonly openedAreaM2: number;
+            /** @description From the largest to the smallest. */
+            readonly openings: readonly components["schemas"]["PlannedOpening"][];
+            readonly panelAreaM2: number;
+            /** @description Skin that stays: with the openings it is the whole panel. */
+            readonly retained: readonly components["schemas"]["Polygon"][];
+            readonly retainedAreaM2: number;
+            /** @description Cuts across lifted skin, beside the cuts round the openings. */
+            readonly splitLengthM: number;
+            readonly taperBandAreaM2: number;
+            readonly taperWidthMm: number;
+            readonly undercutAreaM2: number;
+            /** @description Bad core that no opening reaches. */
+            readonly unreached: readonly components["schemas"]["Polygon"][];
+        };
+        readonly OpeningRulesInput: {
+            /** @description Largest skin piece that can be bedded before the resin gels. */
+            readonly bondableAreaM2?: number;
+            /** @description Longest skin piece that can be bedded before the resin gels. */
+            readonly bondableLengthMm?: number | string;
+            /** @description The labour for each corner of the cut; absent: 0.05 (drill or grind the round, set the saw in again). */
+            readonly cornerH?: number;
+            /** @description The radius of the corners of the cut; absent: 40 (rounded corners of 25 to 50 mm do not start cracks). */
+            readonly cornerRadiusMm?: number | string;
+            /** @description The labour for a metre of cut: mark, saw, ream, taper, close; absent: 1.45 (cut 0.3, ream 0.3, taper 0.35, close the seam 0.5). */
+            readonly cutHPerM?: number;
+            /** @description The depth of the saw past the skin; absent: 2 (the saw is set to the measured skin and 1 to 3 mm). */
+            readonly depthMarginMm?: number | string;
+            /** @description The distance within which fittings belong to the job; absent: 300 (a fitting within about a foot of soft core is a likely cause and is re-bedded with it). */
+            readonly fittingReachMm?: number | string;
+            /** @description The core left above the inner skin by the saw; absent: 5 (the saw stops well short of the inner skin). */
+            readonly innerSkinClearanceMm?: number | string;
+            /** @description The labour for a square metre of sound deck opened with the rest; absent: 16 (lift 4, core out 6, grind 1, fit core 1.3, bed 1.5, new skin 1.8; finishing is by the panel). */
+            readonly openedHPerM2?: number;
+            /** @description The labour for each opening whatever its size; absent: 1 (marking out, test holes, moving props and covers). */
+            readonly openingH?: number;
+            /** @description The distance of a cut from a support it runs along; absent: 100 (joints do not lie over a bulkhead edge, and joints of skin and core are staggered by 100 mm or more). */
+            readonly supportClearanceMm?: number | string;
+            /** @description The reach of reaming under skin that stays; absent: 75 (core is reamed out 25 to 75 mm under the sound lip with hooked tools). */
+            readonly undercutReachMm?: number | string;
+        };
+        readonly OpeningsRequest: {
+            readonly core: components["schemas"]["OldCoreInput"];
+            /**
+             * @description How the extent was found; readings can lower it, never raise it.
+             * @enum {string}
+             */
+            readonly evidence?: "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            readonly fittings?: readonly components["schemas"]["FittingInput"][];
+            readonly innerSkin: components["schemas"]["SkinInput"];
+            readonly map?: components["schemas"]["MapSettingsInput"];
+            readonly method?: components["schemas"]["OpeningMethodInput"];
+            readonly outerSkin: components["schemas"]["SkinInput"];
+            readonly panel: components["schemas"]["PanelInput"];
+            readonly rules?: components["schemas"]["OpeningRulesInput"];
+            readonly survey?: components["schemas"]["SurveyInput"];
+            /** @description Bad core as somebody drew it; absent: mapped from the readings. */
+            readonly zones?: readonly components["schemas"]["OpeningZoneInput"][];
+        };
+        readonly OpeningZoneInput: {
+            /** @enum {string} */
+            readonly condition?: "wet-rotten" | "wet-bonded" | "dry-debonded";
+            /** @description Sound core inside the zone. */
+            readonly holes?: readonly (readonly (readonly number[])[])[];
+            readonly id: string;
+            /** @description The region of bad core. */
+            readonly outline: readonly (readonly number[])[];
+        };
+        readonly OpenSkinAnswer: {
+            readonly advice: readonly string[];
+            /** @description With the pull of the skin between held edges, where the sag is large. */
+            readonly clampSagMm: number;
+            readonly clampStressMPa: number;
+            /** @description Sag over half the skin: the plate theory then overstates it, and the skin pulls at its edges. */
+            readonly isLargeDeflection: boolean;
+            /** @description Plate bending alone. */
+            readonly linearClampSagMm: number;
+            readonly personSagMm: number;
+            /** @description Plate bending alone: an upper bound where the sag is large. */
+            readonly personStressMPa: number;
+            readonly propsNeeded: boolean;
+            /** @description The same for a person who kneels or steps on it; absent when no spacing between props makes that safe. */
+            readonly propSpacingForPersonMm?: number;
+            /** @description Spacing of props in both directions that keeps sag and stress within bounds under the clamp load. */
+            readonly propSpacingMm: number;
+            readonly usableStressMPa: number;
+        };
+        readonly OperationFlagsInput: {
+            /** @enum {string} */
+            readonly access: "from-above" | "from-below";
+            /** @enum {string} */
+            readonly below: "open" | "lined" | "none";
+            /** @enum {string} */
+            readonly berth: "ashore" | "afloat";
+            /** @enum {string} */
+            readonly condition: "wet-rotten" | "wet-bonded" | "dry-debonded";
+            /** @enum {string} */
+            readonly finish: "painted" | "none";
+            /** @enum {string} */
+            readonly nonskid: "yes" | "no";
+            /** @enum {string} */
+            readonly panel: "large-flat" | "usual";
+            /** @enum {string} */
+            readonly press: "weights" | "battens" | "vacuum";
+            /** @enum {string} */
+            readonly props: "needed" | "not-needed";
+            /** @enum {string} */
+            readonly shelter: "shed" | "tent" | "open";
+            /** @enum {string} */
+            readonly skill: "professional" | "owner";
+            /** @enum {string} */
+            readonly skin: "re-bed" | "relay";
+        };
+        readonly Organisation: {
+            /** @description RFC 3339 instant. */
+            readonly createdAt: string;
+            readonly id: string;
+            readonly name: string;
+        };
+        readonly OrganisationList: {
+            readonly items: readonly components["schemas"]["Organisation"][];
+        };
+        readonly OtherSkinInput: {
+            readonly acrossNPerMm: number;
+            /** @description Extensional stiffness along (modulus times thickness). */
+            readonly alongNPerMm: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly thicknessMm: number | string;
+        };
+        readonly PackContentInput: {
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            /** @description Code of a material of the same edition. */
+            readonly material: string;
+            /** @description Code of a hardener, when the pack holds one. */
+            readonly part?: string;
+            readonly quantity: number;
+            readonly rollWidthMm?: number;
+            readonly sheet?: components["schemas"]["SheetFormatInput"];
+            readonly thicknessMm?: number;
+            /** @enum {string} */
+            readonly unit: "kg" | "l" | "m2" | "m" | "each" | "pair" | "roll" | "pack";
+        };
+        readonly PackInput: {
+            readonly content: components["schemas"]["PackContentInput"];
+            readonly cutFee?: string;
+            readonly hazardous: boolean;
+            readonly massKg: number;
+            readonly name: string;
+            readonly oversize: boolean;
+            /** @description The first is for one pack; ascending. */
+            readonly prices: readonly components["schemas"]["PriceBreakInput"][];
+            readonly shelfLifeMonths?: number;
+            readonly sku: string;
+            readonly stock?: number;
+            readonly supplier: string;
+        };
+        /** @description The four states of one panel under the same loads. A comparison, never a design approval. */
+        readonly PanelAnswer: {
+            readonly assumptions: readonly components["schemas"]["PanelAssumption"][];
+            readonly cautions: readonly components["schemas"]["PanelCaution"][];
+            /** @description Derivations of the keys asked for in `explain`. */
+            readonly explained?: {
+                readonly [key: string]: components["schemas"]["Figure"];
+            };
+            readonly fittings: readonly components["schemas"]["PanelCheckItem"][];
+            readonly limits: readonly string[];
+            readonly loads: readonly components["schemas"]["LoadResult"][];
+            readonly opened: components["schemas"]["OpenSkinAnswer"];
+            /** @description As built over repaired: at least 1 means that the repair gives back what there was. */
+            readonly ratios: readonly components["schemas"]["Ratio"][];
+            /** @description Every ratio below 1, worst first. */
+            readonly shortfalls: readonly string[];
+            readonly states: readonly components["schemas"]["StateAnswer"][];
+            /** @description Greatest estimated relative error of the series and polynomials. */
+            readonly truncation: number;
+            /** @enum {string} */
+            readonly verdict: "not-restored" | "restored";
+        };
+        readonly PanelAssumption: {
+            readonly at: string;
+            readonly because: string;
+            readonly meaning: string;
+            readonly source: string;
+            readonly value: string;
+        };
+        readonly PanelBelowInput: {
+            /** @description The core as it was. */
+            readonly core: components["schemas"]["CoreLayerInput"];
+            /** @description The core that goes in; absent: as the old. */
+            readonly newCore?: components["schemas"]["CoreLayerInput"];
+            /** @description The skin that stays. */
+            readonly otherSkin: components["schemas"]["OtherSkinInput"];
+        };
+        readonly PanelCaution: {
+            readonly because: string;
+            readonly code: string;
+            /** @enum {string} */
+            readonly severity: "caution" | "danger" | "warning";
+            readonly source: string;
+            readonly text: string;
+        };
+        /** @description A demand against a capacity. Failing is a result. */
+        readonly PanelCheckItem: {
+            readonly capacity?: number;
+            readonly code: string;
+            readonly demand?: number;
+            readonly fitting?: string;
+            readonly governs: string;
+            /** @description Names this check among all, such as `repaired:person:core-shear`; its derivation has the same key. */
+            readonly key: string;
+            readonly load?: string;
+            readonly reason?: string;
+            /** @description What would make it pass. */
+            readonly remedy?: string;
+            readonly source: string;
+            /** @enum {string} */
+            readonly state?: "as-built" | "as-found" | "opened" | "repaired";
+            readonly title: string;
+            readonly unit: string;
+            /** @description Demand over capacity. */
+            readonly utilisation?: number;
+            /** @enum {string} */
+            readonly verdict: "fails" | "not-established" | "passes";
+        };
+        readonly PanelCheckRequest: {
+            readonly asBuilt: components["schemas"]["SandwichValuesInput"];
+            /** @description What rot and water left of the core. */
+            readonly asFound?: components["schemas"]["AsFoundInput"];
+            readonly craft?: components["schemas"]["CraftForPanelInput"];
+            readonly criteria?: components["schemas"]["CriteriaInput"];
+            /** @description Measured total of the deck, to catch a skin that cannot be. */
+            readonly deckThicknessMm?: number | string;
+            /** @description Keys of checks, ratios and loads to explain down to their inputs, such as repaired:person:core-shear. */
+            readonly explain?: readonly string[];
+            readonly fittings?: readonly components["schemas"]["PanelFittingInput"][];
+            /** @description Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot. */
+            readonly loads?: readonly (components["schemas"]["PressureLoadInput"] | components["schemas"]["PatchLoadInput"] | components["schemas"]["PersonLoadInput"] | components["schemas"]["ClassDeckLoadInput"] | components["schemas"]["YardstickLoadInput"])[];
+            /** @description The inner skin alone while the core is out. */
+            readonly opened?: components["schemas"]["OpenedPanelInput"];
+            readonly panel: components["schemas"]["PanelSizeInput"];
+            readonly repaired: components["schemas"]["SandwichValuesInput"];
+        };
+        readonly PanelFittingInput: {
+            readonly backingPlate?: components["schemas"]["BackingPlateInput"];
+            /**
+             * @description A number in mm, or text with a unit.
+             * @example 5/16 in
+             */
+            readonly boltMm: number | string;
+            readonly bolts: number;
+            /** @description Clamp force of one bolt. */
+            readonly clampForceN?: number;
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
+            /** @description Diameter of the hole potted with thickened resin. */
+            readonly pottedMm?: number | string;
+            /** @description Compressive strength of the thickened resin; absent: 60 MPa. */
+            readonly pottedStrengthMPa?: number;
+            /** @description Pull away from the deck. */
+            readonly pullN?: number;
+            /** @description Load along the deck. */
+            readonly shearN?: number;
+            /** @description Tightening torque, when the clamp force is not known. */
+            readonly torqueNm?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly washerMm?: number | string;
+        };
+        readonly PanelInput: {
+            /** @enum {string} */
+            readonly accessBelow?: "open" | "lined" | "none";
+            /** @description Radius of the camber; absent means flat. */
+            readonly camberRadiusMm?: number | string;
+            /** @enum {string} */
+            readonly edges?: "simply-supported" | "clamped";
+            /** @description Hatches and other openings in the deck. */
+            readonly holes?: readonly (readonly (readonly number[])[])[];
+            readonly name?: string;
+            /**
+             * @description The edge of the panel, from support to support.
+             * @example [
+             *       [
+             *         0,
+             *         0
+             *       ],
+             *       [
+             *         1600,
+             *         0
+             *       ],
+             *       [
+             *         1600,
+             *         1200
+             *       ],
+             *       [
+             *         0,
+             *         1200
+             *       ]
+             *     ]
+             */
+            readonly outline: readonly (readonly number[])[];
+            /** @description Lines the deck rests on: no joint of core or skin over them. */
+            readonly supports?: readonly components["schemas"]["SupportLineInput"][];
+            /** @enum {string} */
+            readonly surface?: "smooth-paint" | "painted-nonskid" | "moulded-nonskid" | "planked";
+            /** @description What lies below: each brings its caution and its checks. */
+            readonly under?: readonly ("wiring" | "fuel-tank" | "water-tank" | "hoses" | "lining" | "insulation")[];
+        };
+        readonly PanelRecord: {
+            /**
+             * @description Height clear for a person below.
+             * @enum {string}
+             */
+            readonly accessBelow?: "lined" | "none" | "open";
+            /** @description Radius of the deck's camber; absent means flat. */
+            readonly camberRadiusMm?: number;
+            /** @enum {string} */
+            readonly edges?: "clamped" | "simply-supported";
+            /** @description Hatches and other openings in the deck. */
+            readonly holes?: readonly (readonly (readonly number[])[])[];
+            readonly name?: string;
+            readonly outline: readonly (readonly number[])[];
+            /** @description Lines the deck rests on (bulkheads, beams): no joint of core or skin over them. */
+            readonly supports?: readonly components["schemas"]["SupportLine"][];
+            /** @enum {string} */
+            readonly surface?: "moulded-nonskid" | "painted-nonskid" | "planked" | "smooth-paint";
+            /** @description What lies below: each brings its caution and its checks. */
+            readonly under?: readonly ("fuel-tank" | "hoses" | "insulation" | "lining" | "water-tank" | "wiring")[];
+        };
+        /** @description The panel as built, as found, opened and repaired, under the same loads. A comparison, never a design approval. */
+        readonly PanelSection: {
+            readonly limits: readonly string[];
+            readonly loads: readonly components["schemas"]["NamedValue"][];
+            /** @description Repaired over as built, stiffness; as built over repaired, utilisation: at least 1 means restored. */
+            readonly ratios: readonly components["schemas"]["NamedValue"][];
+            readonly shortfalls: readonly string[];
+            readonly sizeMm: readonly number[];
+            readonly states: readonly components["schemas"]["PanelState"][];
+            /** @enum {string} */
+            readonly verdict: "not-restored" | "restored";
+        };
+        readonly PanelSizeInput: {
+            /** @description Each edge by itself, instead of edges. */
+            readonly eachEdge?: components["schemas"]["EachEdgeInput"];
+            /**
+             * @description All four edges alike; absent: simply-supported, stated as an assumption.
+             * @enum {string}
+             */
+            readonly edges?: "simply-supported" | "clamped" | "free";
+            /**
+             * @description Fore and aft, between supports.
+             * @example 900
+             */
+            readonly lengthXMm: number | string;
+            /**
+             * @description Athwartships, between supports.
+             * @example 600
+             */
+            readonly widthYMm: number | string;
+        };
+        readonly PanelState: {
+            readonly bendingXNmm: number;
+            readonly bendingYNmm: number;
+            readonly deflections: readonly {
+                readonly deflectionMm: number;
+                readonly load: string;
+            }[];
+            readonly governs?: string;
+            readonly shearNPerMm: number;
+            /** @enum {string} */
+            readonly state: "as-built" | "as-found" | "opened" | "repaired";
+            readonly utilisation?: number;
+        };
+        readonly PatchLoadInput: {
+            readonly forceN: number;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly kind: "PatchLoadInput";
+            /** @description A number in mm, or text with a unit. */
+            readonly lengthXMm: number | string;
+            readonly name?: string;
+            /** @description A number in mm, or text with a unit. */
+            readonly widthYMm: number | string;
+            /** @description Middle of the patch. */
+            readonly xMm: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly yMm: number | string;
+        };
+        readonly PersonLoadInput: {
+            /** @description Absent: 1000 N. */
+            readonly forceN?: number;
+            /** @description Absent: 30 mm. */
+            readonly heelRadiusMm?: number | string;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly kind: "PersonLoadInput";
+            readonly name?: string;
+            /** @description Absent: the middle of the panel. */
+            readonly xMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly yMm?: number | string;
+        };
+        readonly PlanFigures: {
+            readonly cutDepth?: components["schemas"]["Figure"];
+            readonly cutLength: components["schemas"]["Figure"];
+            readonly openedArea: components["schemas"]["Figure"];
+            readonly retainedArea: components["schemas"]["Figure"];
+            readonly splitLength: components["schemas"]["Figure"];
+            readonly taperBandArea: components["schemas"]["Figure"];
+            readonly taperWidth: components["schemas"]["Figure"];
+            readonly undercutArea: components["schemas"]["Figure"];
+        };
+        /** @description Everything that stands on one card beside the pot. */
+        readonly PlannedBatch: {
+            readonly covers: readonly string[];
+            /** @description Longest time after which the next pot may meet this one's edge. */
+            readonly edgeOpenMin: number;
+            readonly filler?: string;
+            readonly fillerG: number;
+            readonly forgottenPotPeakC: number;
+            readonly hardenerG: number;
+            /** @enum {string} */
+            readonly limitedBy: "exotherm" | "piece" | "pot-life" | "pot-size" | "whole-step";
+            readonly mixedG: number;
+            readonly mixedMl: number;
+            readonly number: number;
+            readonly potLifeMin: number;
+            readonly pumps?: string;
+            readonly resinG: number;
+            readonly spreadMin: number;
+            /** @enum {string} */
+            readonly step: "bed-core" | "bed-skin" | "closing-plies" | "core-kerfs" | "cut-kerf" | "fairing" | "peel-ply" | "potting" | "prewet" | "seal" | "top-laminate" | "undercut" | "weave-fill";
+            readonly stepIndex: number;
+            readonly title: string;
+            readonly useWithinMin: number;
+            readonly weigh: readonly components["schemas"]["Weighing"][];
+        };
+        readonly PlannedOpening: {
+            /** @description What is cut out, corners rounded. */
+            readonly area: components["schemas"]["Polygon"];
+            readonly areaM2: number;
+            readonly cornerRadiusMm: number;
+            readonly cutDepthMm?: number;
+            readonly cutLengthM: number;
+            /** @enum {string} */
+            readonly form: "hull" | "octagon" | "outline" | "rectangle";
+            readonly innerSawLines: readonly (readonly (readonly number[])[])[];
+            readonly joins: readonly components["schemas"]["Join"][];
+            /** @description A, B, C ... from the largest. */
+            readonly label: string;
+            readonly marking: components["schemas"]["MarkingOut"];
+            readonly reason: string;
+            /** @description The straight lines to mark, meeting in sharp corners. */
+            readonly sawLine: readonly (readonly number[])[];
+            readonly skinPieces: readonly {
+                readonly area: readonly components["schemas"]["Polygon"][];
+                readonly areaM2: number;
+                readonly label: string;
+            }[];
+            readonly splits: readonly (readonly (readonly number[])[])[];
+            readonly taperBand: readonly components["schemas"]["Polygon"][];
+            readonly taperBandAreaM2: number;
+            /** @description Bad core under skin that stays. */
+            readonly undercut: readonly components["schemas"]["Polygon"][];
+            readonly undercutAreaM2: number;
+            readonly undercutReachMm: number;
+            /** @description Ids of the zones it opens. */
+            readonly zones: readonly string[];
+        };
+        readonly PlannedTask: {
+            readonly after: readonly string[];
+            readonly code: string;
+            /** @description Share of the simulated calendars in which it decided the finish. */
+            readonly criticality: number;
+            readonly endAt: string;
+            readonly endDay: number;
+            /** @enum {string} */
+            readonly gate: "coating" | "dry-deck" | "none" | "resin";
+            /** @description On the chain that decides the finish, by likely values. */
+            readonly isCritical: boolean;
+            readonly isHoldPoint: boolean;
+            readonly labourH: number;
+            /** @description Code of the operation it is a cycle of, or its own. */
+            readonly operation: string;
+            /** @enum {string} */
+            readonly phase: "bond" | "close" | "finish" | "hand-over" | "open" | "prepare" | "refit" | "survey";
+            /** @description When its cure, drying or hold is over and successors may start. */
+            readonly readyAt: string;
+            /** @enum {string} */
+            readonly skill: "finisher" | "general" | "laminator" | "rigger";
+            readonly startAt: string;
+            /** @description Days since the start date began, local. */
+            readonly startDay: number;
+            readonly startsBecause: string;
+            readonly title: string;
+            readonly waitH: number;
+            /** @enum {string} */
+            readonly waitKind: "cure" | "drying" | "elapsed" | "hold" | "none";
+        };
+        readonly Plug: {
+            readonly at: readonly number[];
+            /** @enum {string} */
+            readonly condition: "damp-sound" | "debonded-dry" | "dry-sound" | "rotten" | "wet-bonded";
+            readonly coreMm?: number;
+            readonly innerSkinMm?: number;
+            /** @description True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
+            readonly isUnreliable?: boolean;
+            /** @enum {string} */
+            readonly kind: "plug";
+            readonly moisturePercent?: number;
+            readonly outerSkinMm?: number;
+        };
+        readonly PlugInput: {
+            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            readonly at: readonly number[];
+            /** @enum {string} */
+            readonly condition: "dry-sound" | "damp-sound" | "wet-bonded" | "rotten" | "debonded-dry";
+            /** @description A number in mm, or text with a unit. */
+            readonly coreMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly innerSkinMm?: number | string;
+            /** @description Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
+            readonly isUnreliable?: boolean;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly kind: "PlugInput";
+            readonly moisturePercent?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly outerSkinMm?: number | string;
+        };
+        readonly PlyLine: {
+            readonly areaM2: number;
+            readonly glassKg: number;
+            readonly material: string;
+            readonly materialName: string;
+            readonly order: number;
+            readonly orientationDeg: number;
+            readonly outline: readonly components["schemas"]["Area"][];
+            readonly resinKg: number;
+            readonly rollLengthM: number;
+            readonly rollWidthMm: number;
+            readonly thicknessMm: number;
+            readonly widthMm?: number;
+        };
+        readonly PlyToWetInput: {
+            /** @description Dry fabric. */
+            readonly arealMassGPerM2: number | string;
+            /** @description A number in m2, or text with a unit. */
+            readonly areaM2: number | string;
+            /** @description Fibre mass fraction of the laid ply. */
+            readonly fibreMassFraction: number;
+            readonly label?: string;
+        };
+        /** @description `outer` runs from x towards y (positive signed area); each hole runs the other way. */
+        readonly Polygon: {
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            readonly outer: readonly (readonly number[])[];
+        };
+        readonly PotLifeInput: {
+            readonly massG: number;
+            readonly minutes: components["schemas"]["DatumInput"];
+            readonly temperatureC: number;
+        };
+        readonly PressedCamberInput: {
+            readonly modulusMPa: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly pieceLengthMm: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly radiusMm: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly thicknessMm: number | string;
+        };
+        readonly PressedSkinInput: {
+            /** @description Proven by a drop test; absent: not known, which refuses a bag. */
+            readonly isAirtight?: boolean;
+            /** @description Absent: 9000 MPa, hand-laid glass. */
+            readonly modulusMPa?: number;
+            /**
+             * @description Clear distance between the supports that are there.
+             * @example 600
+             */
+            readonly spanMm: number | string;
+            /** @description Bending strength; absent: 140 MPa. */
+            readonly strengthMPa?: number;
+            /**
+             * @description The skin that stays.
+             * @example 3
+             */
+            readonly thicknessMm: number | string;
+        };
+        /** @description One way to press, with what it can do here and what speaks against it. */
+        readonly PressOption: {
+            readonly availableKPa?: number;
+            readonly evenness: string;
+            /** @enum {string} */
+            readonly method: "battens" | "vacuum" | "weights";
+            /** @description Load that the inner skin must carry while it cures. */
+            readonly onInnerSkinKPa: number;
+            readonly quantities: readonly components["schemas"]["PressQuantity"][];
+            readonly reasons: readonly string[];
+            readonly refusals: readonly string[];
+            readonly restsOn: string;
+            readonly utilisation?: number;
+            /** @enum {string} */
+            readonly verdict: "fails" | "not-established" | "passes";
+        };
+        readonly PressQuantity: {
+            readonly code: string;
+            readonly name: string;
+            readonly note?: string;
+            readonly unit: string;
+            readonly value: number;
+        };
+        readonly PressureLoadInput: {
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly kind: "PressureLoadInput";
+            readonly name?: string;
+            readonly pressureKPa: number;
+        };
+        readonly PriceBreakInput: {
+            readonly fromPacks: number;
+            readonly price: string;
+        };
+        readonly PricedJob: {
+            readonly risk?: components["schemas"]["CostRisk"];
+            readonly rollUp: components["schemas"]["CostRollUp"];
+        };
+        readonly PriceListInput: {
+            readonly code: string;
+            /** @enum {string} */
+            readonly currency: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
+            /** @description True for prices of an invented scenario. */
+            readonly invented: boolean;
+            readonly name: string;
+            readonly packs: readonly components["schemas"]["PackInput"][];
+            readonly pricesIncludeTax: boolean;
+            readonly suppliers: readonly components["schemas"]["SupplierInput"][];
+            /** Format: date */
+            readonly validFrom: string;
+            /** Format: date */
+            readonly validTo: string;
+        };
+        readonly PricingChoice: {
+            /** @description Absent: P80 minus the point estimate. */
+            readonly contingencyPercent?: number;
+            readonly labourRates?: string;
+            readonly priceList?: string;
+            readonly samples?: number;
+            readonly seed?: number;
+        };
+        readonly PricingInput: {
+            /** @description Absent: P80 minus the point estimate. */
+            readonly contingencyPercent?: number;
+            readonly labourRates?: string;
+            readonly priceList?: string;
+            readonly samples?: number;
+            readonly seed?: number;
+        };
+        readonly ProbabilityContour: {
+            readonly areaM2: number;
+            /** @description Where core is bad with at least this probability. */
+            readonly areas: readonly components["schemas"]["Polygon"][];
+            readonly probability: number;
+        };
+        readonly ProbabilityMap: {
+            readonly cells: readonly {
+                readonly at: readonly number[];
+                readonly chance: number;
+            }[];
+            /** @description Distance over which the readings suggest that the damage hangs together. */
+            readonly rangeMm: number;
+            readonly stepMm: number;
+        };
+        /** @description Something the caller can put right. Words are made from the code, in `problem-words.ts` only. */
+        readonly Problem: {
+            /** @description JSON Pointer (RFC 6901) to the offending field; '' is the whole document. */
+            readonly at: string;
+            /** @enum {string} */
+            readonly code: "breaks-out-of-order" | "clock-change" | "contradiction" | "duplicate" | "duplicate-name" | "forecast-gap" | "forecast-order" | "hardener-without-resin" | "malformed-json" | "missing" | "network-cycle" | "no-time-zone" | "not-a-decimal" | "not-a-flag" | "not-a-list" | "not-a-number" | "not-a-point" | "not-a-quantity" | "not-an-object" | "not-in-form" | "not-one-of" | "not-supported" | "not-text" | "nothing-left" | "other-currency" | "out-of-range" | "outline-crosses-itself" | "outline-without-area" | "outside-panel" | "reserved-name" | "resin-too-cold" | "text-length" | "too-deep" | "too-few" | "too-large-for-stock" | "too-many" | "unit-mismatch" | "unknown-code" | "unknown-field" | "unusable-text" | "wrong-unit" | "wrong-zone";
+            readonly facts: {
+                readonly [key: string]: boolean | string | number;
+            };
+        };
+        readonly ProblemError: {
+            /** @description Stable; see /problems. */
+            readonly code: string;
+            /** @description What is wrong, and what would be right. */
+            readonly detail: string;
+            readonly facts: {
+                readonly [key: string]: string | number | boolean;
+            };
+            /** @description Name of the header field. */
+            readonly header?: string;
+            /** @description Name of the query or path parameter. */
+            readonly parameter?: string;
+            /**
+             * Format: json-pointer
+             * @description RFC 6901 pointer into the request body; empty for the whole body.
+             */
+            readonly pointer?: string;
+            readonly title: string;
+        };
+        /** @description One default that an answer rests on, as a reader of the estimate sees it. */
+        readonly ProcessAssumption: {
+            readonly at: string;
+            readonly because: string;
+            readonly meaning: string;
+            readonly source: string;
+            readonly value: string;
+        };
+        readonly ProcessSection: {
+            readonly batches: readonly components["schemas"]["BatchCard"][];
+            readonly bondPressure: components["schemas"]["BondPressureSection"];
+            readonly calendar: components["schemas"]["CalendarSection"];
+            readonly cure: readonly components["schemas"]["CureMilestones"][];
+            readonly demands: readonly components["schemas"]["ResinStep"][];
+            readonly gates: readonly {
+                readonly requires: readonly string[];
+                readonly step: string;
+            }[];
+            readonly resin: {
+                readonly code: string;
+                readonly hardener: string;
+                readonly hardenerName: string;
+                readonly name: string;
+                readonly why: string;
+            };
+        };
+        /** @description A low, a likely and a high value; never one number where the trade itself has a spread. */
+        readonly ProcessThreePoint: {
+            readonly high: number;
+            readonly likely: number;
+            readonly low: number;
+        };
+        readonly ProvenanceStamp: {
+            readonly catalogueHash: string;
+            readonly edition: string;
+            readonly engineVersion: string;
+            readonly labourRates: string;
+            readonly priceList: string;
+            readonly seed: number;
+        };
+        /** @description Three points of an uncertain number. */
+        readonly Quantiles: {
+            readonly p10: number;
+            readonly p50: number;
+            readonly p90: number;
+        };
+        readonly QuantitiesRead: {
+            readonly quantities: readonly components["schemas"]["QuantityRead"][];
+        };
+        readonly QuantitiesRequest: {
+            readonly quantities: readonly components["schemas"]["TypedQuantityInput"][];
+        };
+        readonly QuantityRead: {
+            readonly text: string;
+            readonly unit: string;
+            /** @description In the SI unit beside it, rounded once from the exact fraction to the nearest double. */
+            readonly value: number;
+        };
+        /** @description Three points of one uncertain number. */
+        readonly Range: {
+            readonly p10: number;
+            readonly p50: number;
+            readonly p90: number;
+        };
+        readonly RatePerHourInput: {
+            readonly finisher: string;
+            readonly general: string;
+            readonly laminator: string;
+            readonly rigger: string;
+        };
+        readonly Ratio: {
+            readonly code: string;
+            readonly key: string;
+            readonly load?: string;
+            readonly ratio: number;
+            readonly title: string;
+        };
+        readonly RebeddedSkinInput: {
+            /** @description Length of the cut, where no outline is given. */
+            readonly cutLengthMm?: number | string;
+            /** @description Instead of plies: one fabric, laid as often as fills the groove. */
+            readonly fillWith?: string;
+            readonly joint?: components["schemas"]["JointInput"];
+            /** @description Width of the saw cut; absent: 4 mm. */
+            readonly kerfMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly longestStripMm?: number | string;
+            /** @description The opening whose edge is the cut. */
+            readonly opening?: readonly (readonly number[])[];
+            /**
+             * @description Absent: smallest-first.
+             * @enum {string}
+             */
+            readonly order?: "smallest-first" | "largest-first";
+            /** @description A number in mm, or text with a unit. */
+            readonly overlapMm?: number | string;
+            /** @description Plies over the cut from the core outwards. */
+            readonly plies?: readonly components["schemas"]["NamedPlyInput"][];
+            /** @description Clear width from the cut to the nearest edge or fitting. */
+            readonly roomMm?: number | string;
+            /**
+             * @description A number in mm, or text with a unit.
+             * @example 2
+             */
+            readonly skinThicknessMm: number | string;
+            /** @description Absent: 12. */
+            readonly taperRatio?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly wetLimitMm?: number | string;
+        };
+        readonly ReinforcementInput: {
+            readonly arealMassGPerM2: components["schemas"]["DatumInput"];
+            /** @description Stable code, unique in the edition. */
+            readonly code: string;
+            /** @enum {string} */
+            readonly fabric: "mat" | "cloth" | "woven-roving" | "biaxial" | "biaxial-mat" | "unidirectional" | "tape";
+            /** @enum {string} */
+            readonly fibre: "e-glass";
+            readonly fibreMassFraction: components["schemas"]["DatumInput"];
+            /** @description Hazard statements (GHS), such as H226. */
+            readonly hazards?: readonly string[];
+            /** @enum {string} */
+            readonly kind: "reinforcement";
+            /** @description Bottom first. */
+            readonly layers: readonly components["schemas"]["FabricLayerInput"][];
+            /** @description Generic specification in trade words. */
+            readonly name: string;
+            /** @description 0 not at all, 3 strongly. */
+            readonly printThrough: number;
+            readonly rollLengthsM: readonly number[];
+            readonly rollWidthsMm: readonly number[];
+            readonly suitsAgainstCore: boolean;
+            readonly suitsResins: readonly ("epoxy" | "polyester" | "vinylester")[];
+        };
+        readonly RelaidPlies: {
+            readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
+            readonly consequences: readonly string[];
+            readonly glassKg: components["schemas"]["Figure"];
+            readonly largestPlyM2: number;
+            readonly notes: readonly string[];
+            /** @enum {string} */
+            readonly order: "largest-first" | "smallest-first";
+            readonly plies: readonly components["schemas"]["LaidOutPly"][];
+            readonly resinKg: components["schemas"]["Figure"];
+            readonly room: components["schemas"]["RoomCheck"];
+            readonly stages: readonly components["schemas"]["Stage"][];
+            readonly taperAreaM2: number;
+            readonly taperWidthMm: components["schemas"]["Figure"];
+        };
+        readonly RelaidSkinInput: {
+            /** @description Fabrics at hand; absent: every reinforcement of the catalogue. */
+            readonly fabrics?: readonly components["schemas"]["NamedFabricInput"][];
+            /** @description Absent: 0.5 mm proud, 1 mm low. */
+            readonly flush?: components["schemas"]["FlushInput"];
+            /** @description With it, the best skin is laid out over the opening. */
+            readonly layOut?: components["schemas"]["LayOutInput"];
+            readonly limits?: components["schemas"]["ScheduleLimitsInput"];
+            readonly oldSkin: components["schemas"]["OldSkinInput"];
+            /** @description With it, the bending of the panel is restored too. */
+            readonly panel?: components["schemas"]["PanelBelowInput"];
+            /**
+             * @description Which build of a guessed old skin is restored; absent: likely.
+             * @enum {string}
+             */
+            readonly restore?: "likely" | "strongest";
+            /** @description Restore shear stiffness in the plane too; absent: false. */
+            readonly restoreShear?: boolean;
+        };
+        readonly Requirement: {
+            readonly cite: components["schemas"]["Cite"];
+            /** @enum {string} */
+            readonly gate: "core-moisture" | "dew-margin" | "humidity" | "rain" | "too-cold" | "too-warm" | "wind";
+            readonly limit: number;
+            readonly text: string;
+            readonly unit: string;
+        };
+        readonly ResinBatchesRequest: {
+            /** @description The deck; absent: as the air. */
+            readonly deckTemperatureC?: number | string;
+            /** @description Codes of the fillers at hand; absent: every filler of the catalogue. */
+            readonly fillers?: readonly string[];
+            /** @description Code of one of its hardeners; absent: chosen, with the reasons. */
+            readonly hardener?: string;
+            /** @description Largest pot mixed at once; absent: 1000 g. */
+            readonly largestPotG?: number;
+            /** @description To weigh and stir a pot; absent: 4 min. */
+            readonly mixingMinutes?: number;
+            readonly people: number;
+            /** @description Resin given by one stroke of a calibrated pump; with it the cards count strokes. */
+            readonly pumpResinMlPerStroke?: number;
+            /**
+             * @description Code of the resin system.
+             * @example resin-epoxy-5to1
+             */
+            readonly resin: string;
+            readonly steps: readonly components["schemas"]["ResinStepInput"][];
+            /**
+             * @description Air and resin where it is mixed.
+             * @example 20
+             */
+            readonly temperatureC: number | string;
+            /** @description Share of the pot life within which a pot must be empty; absent: 0.5. */
+            readonly usableFraction?: number;
+            /** @description Waste as a share of net; absent: 0.18. */
+            readonly wasteFraction?: number;
+        };
+        readonly ResinDemand: {
+            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly hardener: string;
+            readonly mixedDensityGPerCm3: number;
+            readonly partsByMass: number;
+            readonly partsByVolume: number;
+            readonly resin: string;
+            readonly steps: readonly components["schemas"]["StepDemand"][];
+            readonly totals: {
+                readonly fillers: readonly {
+                    readonly filler: string;
+                    readonly massG: number;
+                }[];
+                readonly hardenerG: number;
+                readonly netL: number;
+                readonly resinG: number;
+                readonly totalL: number;
+                readonly wasteL: number;
+            };
+        };
+        readonly ResinStep: {
+            readonly filler?: string;
+            readonly fillerKg?: number;
+            readonly netL: number;
+            readonly step: string;
+            readonly title: string;
+            readonly totalKg: number;
+            readonly totalL: number;
+            readonly wasteL: number;
+        };
+        readonly ResinStepInput: {
+            /** @description A number in m2, or text with a unit. */
+            readonly areaM2?: number | string;
+            readonly coats?: number;
+            /** @description Depth of scores, or of holes. */
+            readonly depthMm?: number | string;
+            /** @description Diameter to which the core is emptied at a hole. */
+            readonly diameterMm?: number | string;
+            /** @description Code of a filler, or "none". */
+            readonly filler?: string;
+            /** @description Parts of filler to 100 parts of mixed resin, by mass. */
+            readonly fillerPartsPerHundred?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly heightMm?: number | string;
+            readonly holes?: number;
+            /** @description Length of a section: the edge of an undercut, the saw cut. */
+            readonly lengthM?: number;
+            readonly litresPerM2?: number;
+            /** @description Minutes that one person takes for one unit of the step. */
+            readonly minutesPerUnit?: number;
+            /** @description Share of the scores that fills; absent: 1. */
+            readonly openFraction?: number;
+            /** @description Pieces in the order they are bedded; each goes to one pot. */
+            readonly pieces?: readonly components["schemas"]["BeddedPieceInput"][];
+            readonly plies?: readonly components["schemas"]["PlyToWetInput"][];
+            /** @description Spacing of scores. */
+            readonly spacingMm?: number | string;
+            /**
+             * @description Each kind has its own basis: films and beds take areaM2, sections lengthM and heightMm, scores areaM2 with spacing, width and depth, plies plies, potting holes.
+             * @enum {string}
+             */
+            readonly step: "seal" | "undercut" | "bed-core" | "prewet" | "core-kerfs" | "bed-skin" | "cut-kerf" | "closing-plies" | "top-laminate" | "weave-fill" | "peel-ply" | "potting" | "fairing";
+            /** @description Mean thickness of a bed; of fairing, over all cycles. */
+            readonly thicknessMm?: number | string;
+            /** @description Words for the card, where two steps are of one kind. */
+            readonly title?: string;
+            /** @description Waste as a share of net, for this step. */
+            readonly wasteFraction?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly widthMm?: number | string;
+        };
+        readonly ResinSystemInput: {
+            readonly activationEnergyKJPerMol: components["schemas"]["DatumInput"];
+            /** @enum {string} */
+            readonly chemistry: "epoxy" | "polyester" | "vinylester";
+            /** @description Stable code, unique in the edition. */
+            readonly code: string;
+            readonly curedDensityGPerCm3: components["schemas"]["DatumInput"];
+            readonly densityGPerCm3: components["schemas"]["DatumInput"];
+            readonly hardeners: readonly components["schemas"]["HardenerInput"][];
+            /** @description Hazard statements (GHS), such as H226. */
+            readonly hazards?: readonly string[];
+            readonly heatOfReactionJPerG: components["schemas"]["DatumInput"];
+            /** @enum {string} */
+            readonly kind: "resin";
+            /** @description Generic specification in trade words. */
+            readonly name: string;
+            readonly poissonRatio: components["schemas"]["DatumInput"];
+            readonly specificHeatJPerGK: components["schemas"]["DatumInput"];
+            readonly youngModulusMPa: components["schemas"]["DatumInput"];
+        };
+        readonly Response: {
+            readonly deflectionAt: readonly number[];
+            /** @description With the pull of a sagging skin between held edges, where the inner skin is alone and slack. */
+            readonly deflectionMm: number;
+            readonly greatestMomentXN: number;
+            readonly greatestMomentYN: number;
+            readonly greatestShearNPerMm: number;
+            /** @description By plate bending alone. */
+            readonly linearDeflectionMm: number;
+            readonly load: string;
+            /** @enum {string} */
+            readonly working: "inner-skin-alone" | "sandwich" | "separate-skins";
+        };
+        /** @description The revisions of one estimate, first to last. */
+        readonly RevisionList: {
+            readonly items: readonly components["schemas"]["EstimateSummary"][];
+        };
+        readonly RevisionMark: {
+            /** @description 0 for the first. */
+            readonly number: number;
+            readonly reason?: string;
+            /** @description The first estimate of this line of revisions. */
+            readonly rootId: string;
+        };
+        readonly RevisionRequest: {
+            /** @description What became known or was decided since the last revision. */
+            readonly reason: string;
+            /** @description The whole defect record as it is known now. */
+            readonly record: components["schemas"]["DefectRecordInput"];
+        };
+        readonly RiskTermsInput: {
+            /** @description Share of the variance of rates that labour, or parts, have in common. */
+            readonly commonShare?: components["schemas"]["CommonShareInput"];
+            /**
+             * @description How the extent was found; decides how far it may grow.
+             * @enum {string}
+             */
+            readonly evidence?: "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            /** @description The growth itself, instead of the evidence. */
+            readonly extentFactor?: components["schemas"]["ExtentFactorInput"];
+            /** @description Correlation of unit rates with the extent; absent: 0.3. */
+            readonly extentToRate?: number;
+            /** @description A multiple of ten; absent: 10000. */
+            readonly samples?: number;
+            /** @description The same seed gives the same range; absent: 1. */
+            readonly seed?: number;
+            /**
+             * @description How three points are read as a distribution; absent: triangular.
+             * @enum {string}
+             */
+            readonly shape?: "triangular" | "beta";
+            /** @description Price of opening and mapping before the rest is agreed. */
+            readonly stageZeroCost?: string;
+            /** @description What the repair is worth to the owner. */
+            readonly worthOfRepair?: string;
+        };
+        readonly RollPiece: {
+            readonly lengthMm: number;
+            readonly outline: readonly components["schemas"]["Polygon"][];
+            readonly widthMm: number;
+        };
+        readonly RoomCheck: {
+            /** @enum {string} */
+            readonly check: "taper-room";
+            readonly outsideM2: number;
+            /** @enum {string} */
+            readonly verdict: "fails" | "not-established" | "passes";
+            readonly words: string;
+        };
+        readonly SandwichValuesInput: {
+            readonly core: components["schemas"]["CoreValuesInput"];
+            readonly inner: components["schemas"]["SkinValuesInput"];
+            readonly outer: components["schemas"]["SkinValuesInput"];
+        };
+        readonly SawLine: {
+            readonly from: readonly number[];
+            /** @description Between the corner arcs: the straight run of the saw. */
+            readonly straightMm: number;
+            readonly to: readonly number[];
+        };
+        readonly Schedule: {
+            readonly checks: readonly components["schemas"]["SkinCheck"][];
+            readonly glassGPerM2: components["schemas"]["Figure"];
+            readonly governs: string;
+            readonly laminate: {
+                readonly aNPerMm: readonly number[];
+                readonly bN: readonly number[];
+                readonly dNmm: readonly number[];
+                readonly flexural: components["schemas"]["EngineeringConstants"];
+                readonly inPlane: {
+                    readonly free: components["schemas"]["EngineeringConstants"];
+                    readonly heldFlat: components["schemas"]["EngineeringConstants"];
+                };
+            };
+            /** @description Why it is not the first. */
+            readonly lost?: {
+                /** @enum {string} */
+                readonly by: "mass" | "nothing" | "plies" | "price";
+                readonly difference: number;
+                readonly words: string;
+            };
+            /** @description From the core outwards. */
+            readonly plies: readonly components["schemas"]["SchedulePly"][];
+            readonly pricePerM2?: number;
+            /** @description Above the old surface when positive. */
+            readonly proudMm: number;
+            readonly rank: number;
+            readonly resinGPerM2: components["schemas"]["Figure"];
+            readonly stiffnessAcrossNPerMm: components["schemas"]["Figure"];
+            readonly stiffnessAlongNPerMm: components["schemas"]["Figure"];
+            readonly thicknessMm: components["schemas"]["Figure"];
+        };
+        readonly ScheduleLimitsInput: {
+            readonly mostKinds?: number;
+            readonly mostPlies?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly smallestStepMm?: number | string;
+            /** @description Taper width over skin thickness; absent: 12. */
+            readonly taperRatio?: number;
+            /** @description How much the outer ply may print, 0 to 3; absent: 1. */
+            readonly worstPrintThrough?: number;
+        };
+        readonly SchedulePly: {
+            readonly fibreMassFraction: number;
+            readonly glassGPerM2: number;
+            readonly material: string;
+            readonly name: string;
+            readonly resinGPerM2: number;
+            readonly thicknessMm: number;
+            readonly turnDeg: number;
+        };
+        readonly ScheduleSearch: {
+            readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
+            /** @description At most three, best first. */
+            readonly best: readonly components["schemas"]["Schedule"][];
+            readonly effort: {
+                /** @description Branches cut off because nothing below them could be better, fit, or reach the target. */
+                readonly cut: {
+                    readonly dearer: number;
+                    readonly outOfReach: number;
+                    readonly tooManyKinds: number;
+                    readonly tooThick: number;
+                };
+                /** @description Stacks looked at one by one. */
+                readonly examined: number;
+                /** @enum {boolean} */
+                readonly isProvenBest: true;
+                /** @description Every choice of up to the most plies from the options, order apart. */
+                readonly space: number;
+            };
+            readonly leftOut: readonly components["schemas"]["LeftOut"][];
+            readonly limits: readonly string[];
+            readonly method: string;
+            readonly missing?: components["schemas"]["LaminateMissing"];
+            readonly oldSkin: components["schemas"]["OldSkinReport"];
+            /** @enum {string} */
+            readonly outcome: "cannot-be-done" | "found";
+            /** @enum {string} */
+            readonly rankedBy: "mass" | "price";
+        };
+        readonly Scope: {
+            /** @description Probability contours when the extent came from readings. */
+            readonly contours: readonly {
+                readonly areaM2: number;
+                readonly areas: readonly components["schemas"]["Area"][];
+                readonly probability: number;
+            }[];
+            readonly cutLengthM: number;
+            readonly damagedAreaM2: components["schemas"]["Range"];
+            /** @enum {string} */
+            readonly evidence: "mapped-with-plugs" | "single-symptom" | "sounded-and-metered";
+            readonly excluded: readonly string[];
+            readonly findings: readonly components["schemas"]["EstimateFinding"][];
+            readonly fittings: readonly components["schemas"]["FittingScope"][];
+            readonly included: readonly string[];
+            readonly method: readonly {
+                readonly choice: string;
+                readonly reason: string;
+                readonly value: string;
+            }[];
+            readonly openedAreaM2: number;
+            readonly openings: readonly components["schemas"]["Opening"][];
+            readonly panel: {
+                readonly areaM2: number;
+                readonly holes: readonly (readonly (readonly number[])[])[];
+                readonly name: string;
+                readonly outline: readonly (readonly number[])[];
+            };
+            readonly retainedAreaM2: number;
+            readonly taperBandM2: number;
+            readonly undercutAreaM2: number;
+            readonly zones: readonly {
+                readonly areaM2: number;
+                readonly condition: string;
+                readonly id: string;
+                readonly outline: readonly (readonly number[])[];
+            }[];
+        };
+        readonly SecondBest: {
+            readonly coverage: readonly components["schemas"]["Coverage"][];
+            readonly difference: components["schemas"]["MoneyJson"];
+            /**
+             * @description What makes it another kind of order.
+             * @enum {string}
+             */
+            readonly kind: "other-packs" | "other-suppliers";
+            readonly leftovers: readonly components["schemas"]["Leftover"][];
+            readonly lines: readonly components["schemas"]["BasketLine"][];
+            readonly matched: readonly components["schemas"]["MatchedResin"][];
+            readonly orders: readonly components["schemas"]["SupplierOrder"][];
+            readonly substitutions: readonly components["schemas"]["Substitution"][];
+            readonly total: components["schemas"]["MoneyJson"];
+        };
+        readonly SectionChange: {
+            readonly after: components["schemas"]["MoneyJson"];
+            readonly before: components["schemas"]["MoneyJson"];
+            readonly code: string;
+            readonly difference: components["schemas"]["MoneyJson"];
+            readonly title: string;
+        };
+        readonly SectionResult: {
+            readonly bendingXNmm: number;
+            readonly bendingYNmm: number;
+            readonly isThinSkinFair: boolean;
+            readonly leverMm: number;
+            readonly membraneXNPerMm: number;
+            readonly membraneYNPerMm: number;
+            readonly shearNPerMm: number;
+            /** @description How far the thin-skin engineering form is from the exact section. */
+            readonly thinSkinError: number;
+        };
+        readonly SectionTotal: {
+            readonly amount: components["schemas"]["MoneyJson"];
+            readonly lineCount: number;
+            /** @enum {string} */
+            readonly section: "consumables" | "disposal" | "freight" | "hire" | "labour" | "materials" | "safety" | "subcontract" | "yard";
+            readonly title: string;
+        };
+        readonly SheetFormatInput: {
+            readonly lengthMm: number;
+            readonly widthMm: number;
+        };
+        readonly SheetSizeInput: {
+            /** @description A number in mm, or text with a unit. */
+            readonly lengthMm: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly widthMm: number | string;
+        };
+        readonly SkinCheck: {
+            readonly capacity: number;
+            readonly check: string;
+            readonly cite: components["schemas"]["Cite"];
+            readonly demand: number;
+            readonly title: string;
+            readonly toPass?: string;
+            readonly unit: string;
+            readonly utilisation: number;
+            /** @enum {string} */
+            readonly verdict: "fails" | "passes";
+        };
+        readonly SkinInput: {
+            /** @description Known plies, from the face of the skin inwards. */
+            readonly plies?: readonly components["schemas"]["KnownPlyInput"][];
+            /**
+             * @description Thickness of the skin: mm, or text with a unit.
+             * @example 1/8 in
+             */
+            readonly thicknessMm: number | string;
+        };
+        readonly SkinRecord: {
+            /** @description Known plies, from the face of the skin inwards; otherwise a stated guess from thickness. */
+            readonly plies?: readonly {
+                readonly material: string;
+            }[];
+            readonly thicknessMm: number;
+        };
+        readonly SkinValuesInput: {
+            /** @description Ultimate; along x, or in both directions. */
+            readonly compressiveStrengthMPa: number;
+            readonly compressiveStrengthYMPa?: number;
+            /** @description For the least fibre mass of the yardstick. */
+            readonly dryFibreKgPerM2?: number;
+            /** @description Membrane modulus along x. */
+            readonly modulusXMPa: number;
+            /** @description Membrane modulus along y. */
+            readonly modulusYMPa: number;
+            /** @description Strain across y over strain along x under a pull along x. */
+            readonly poissonXY: number;
+            readonly shearModulusMPa: number;
+            /** @description Ultimate; along x, or in both directions. */
+            readonly tensileStrengthMPa: number;
+            readonly tensileStrengthYMPa?: number;
+            /**
+             * @description A number in mm, or text with a unit.
+             * @example 3
+             */
+            readonly thicknessMm: number | string;
+        };
+        readonly Sounding: {
+            readonly at: readonly number[];
+            /** @description True when metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
+            readonly isUnreliable?: boolean;
+            /** @enum {string} */
+            readonly kind: "sounding";
+            /** @enum {string} */
+            readonly sound: "dull" | "sharp" | "void";
+        };
+        readonly SoundingInput: {
+            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            readonly at: readonly number[];
+            /** @description Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful. */
+            readonly isUnreliable?: boolean;
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly kind: "SoundingInput";
+            /** @enum {string} */
+            readonly sound: "sharp" | "dull" | "void";
+        };
+        readonly SourceInput: {
+            /** @description Who published it. */
+            readonly body: string;
+            readonly key: string;
+            readonly note?: string;
+            /** @enum {string} */
+            readonly readAs: "first-hand" | "second-hand" | "memory" | "derived" | "common-practice";
+            readonly title: string;
+            readonly url?: string;
+            readonly year: string;
+        };
+        /** @description A group of plies that may be laid wet on wet. */
+        readonly Stage: {
+            /** @description A single ply thicker than the limit cannot be divided. */
+            readonly isOverLimit: boolean;
+            /** @description Places in the order of laying, from 1. */
+            readonly plies: readonly number[];
+            readonly stage: number;
+            readonly thicknessMm: number;
+        };
+        readonly StateAnswer: {
+            readonly checks: readonly components["schemas"]["PanelCheckItem"][];
+            /** @description Greatest utilisation and where it is. */
+            readonly governing?: {
+                readonly code: string;
+                readonly load?: string;
+                readonly utilisation: number;
+            };
+            readonly responses: readonly components["schemas"]["Response"][];
+            readonly section: components["schemas"]["SectionResult"];
+            /** @enum {string} */
+            readonly state: "as-built" | "as-found" | "opened" | "repaired";
+        };
+        /** @description What one step takes, waste apart; masses to a tenth of a gram, so that batches and bill can agree exactly. */
+        readonly StepDemand: {
+            readonly densityGPerCm3: number;
+            readonly filler?: string;
+            readonly fillerG: number;
+            readonly fillerPartsPerHundred: number;
+            readonly hardenerG: number;
+            readonly index: number;
+            readonly netL: number;
+            readonly resinG: number;
+            /** @enum {string} */
+            readonly step: "bed-core" | "bed-skin" | "closing-plies" | "core-kerfs" | "cut-kerf" | "fairing" | "peel-ply" | "potting" | "prewet" | "seal" | "top-laminate" | "undercut" | "weave-fill";
+            readonly title: string;
+            readonly totalKg: number;
+            readonly totalL: number;
+            readonly units: number;
+            readonly wasteL: number;
+            readonly why: {
+                readonly mixedG: components["schemas"]["Figure"];
+                readonly netL: components["schemas"]["Figure"];
+            };
+        };
+        readonly StepWeather: {
+            readonly code: string;
+            readonly note?: string;
+            readonly requires: readonly components["schemas"]["Requirement"][];
+            /** @description Share of the forecast's hours that each gate keeps shut. */
+            readonly shutBy: readonly {
+                /** @enum {string} */
+                readonly gate: "core-moisture" | "dew-margin" | "humidity" | "rain" | "too-cold" | "too-warm" | "wind";
+                readonly hours: number;
+            }[];
+            readonly title: string;
+            readonly windows: readonly components["schemas"]["WorkWindow"][];
+        };
+        /** @description An estimate as it is kept: the document, and what the service adds to it. Never changed once made. */
+        readonly StoredEstimate: {
+            /** @description RFC 3339 instant. */
+            readonly createdAt: string;
+            readonly estimate: components["schemas"]["Estimate"];
+            readonly id: string;
+            /** @description SHA-256 of the defect record, with its members in order. */
+            readonly inputHash: string;
+            readonly revision: components["schemas"]["RevisionMark"];
+        };
+        readonly SubstituteInput: {
+            readonly insteadOf: components["schemas"]["MaterialVariantInput"];
+            /** @description For each unit replaced; steers the choice and is not paid. */
+            readonly penaltyPerUnit: string;
+            /** @description Units of the substitute that do the work of one unit. */
+            readonly ratio: number;
+            readonly reason: string;
+            readonly use: components["schemas"]["MaterialVariantInput"];
+        };
+        readonly Substitution: {
+            readonly insteadOf: components["schemas"]["MaterialVariant"];
+            readonly penalty: components["schemas"]["MoneyJson"];
+            readonly quantity: number;
+            readonly reason: string;
+            readonly unit: string;
+            readonly use: components["schemas"]["MaterialVariant"];
+        };
+        readonly Summary: {
+            readonly calendarDays: components["schemas"]["Range"];
+            readonly coreSheets: number;
+            readonly cutLengthM: number;
+            readonly labourH: components["schemas"]["Range"];
+            readonly mixedResinL: number;
+            readonly openedAreaM2: number;
+            readonly total: components["schemas"]["MoneyJson"];
+            readonly totalRange: components["schemas"]["EstimateMoneyRange"];
+            /** @enum {string} */
+            readonly verdict: "all-checks-pass" | "some-checks-fail";
+            readonly workingDays: components["schemas"]["Range"];
+        };
+        readonly SupplierInput: {
+            readonly code: string;
+            readonly delivery: string;
+            readonly freeDeliveryFrom?: string;
+            readonly hazardSurcharge: string;
+            readonly minimumOrder: string;
+            readonly name: string;
+            readonly oversizeFreight: string;
+        };
+        readonly SupplierOrder: {
+            readonly cutFees: components["schemas"]["MoneyJson"];
+            readonly delivery: components["schemas"]["MoneyJson"];
+            readonly goods: components["schemas"]["MoneyJson"];
+            readonly hazardBoxes: number;
+            readonly hazardSurcharge: components["schemas"]["MoneyJson"];
+            readonly isDeliveryFree: boolean;
+            readonly massKg: number;
+            readonly name: string;
+            readonly oversizeFreight: components["schemas"]["MoneyJson"];
+            readonly supplier: string;
+            readonly total: components["schemas"]["MoneyJson"];
+        };
+        readonly SupportLine: {
+            readonly from: readonly number[];
+            /** @enum {string} */
+            readonly kind: "beam" | "bulkhead" | "coaming" | "hatch" | "hull-joint" | "other" | "toe-rail";
+            readonly to: readonly number[];
+        };
+        readonly SupportLineInput: {
+            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            readonly from: readonly number[];
+            /** @enum {string} */
+            readonly kind: "hull-joint" | "coaming" | "hatch" | "toe-rail" | "bulkhead" | "beam" | "other";
+            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            readonly to: readonly number[];
+        };
+        readonly Survey: {
+            /** @description Reading of the same meter on sound, dry deck of the same build, and the reading it gives on soaked core. */
+            readonly meter?: {
+                readonly dryReference: number;
+                readonly wetReference: number;
+            };
+            readonly readings: readonly (components["schemas"]["Sounding"] | components["schemas"]["MeterReading"] | components["schemas"]["Plug"])[];
+        };
+        readonly SurveyInput: {
+            readonly meter?: components["schemas"]["MeterInput"];
+            readonly readings: readonly (components["schemas"]["SoundingInput"] | components["schemas"]["MeterReadingInput"] | components["schemas"]["PlugInput"])[];
+        };
+        /** @description A quantity nobody knows exactly: least, most likely and most. */
+        readonly TakeoffThreePoint: {
+            readonly high: number;
+            readonly likely: number;
+            readonly low: number;
+        };
+        readonly TaxGroupInput: {
+            readonly code: string;
+            readonly name: string;
+            readonly percent: string;
+        };
+        readonly ThreePointInput: {
+            readonly high: number;
+            readonly likely: number;
+            readonly low: number;
+        };
+        readonly TodayItem: {
+            /** @enum {string} */
+            readonly kind: "hold" | "next" | "wait" | "work";
+            readonly task: string;
+            readonly text: string;
+        };
+        readonly Totals: {
+            readonly byCause: readonly {
+                readonly amount: components["schemas"]["MoneyJson"];
+                /** @enum {string} */
+                readonly causeClass: "maintenance" | "pre-existing" | "sudden";
+            }[];
+            readonly contingency: components["schemas"]["MoneyJson"];
+            readonly contingencyBasis: string;
+            readonly currency: string;
+            readonly drivers: readonly {
+                readonly name: string;
+                readonly shareOfVariance: number;
+            }[];
+            readonly labour: components["schemas"]["MoneyJson"];
+            readonly net: components["schemas"]["MoneyJson"];
+            readonly overhead: components["schemas"]["MoneyJson"];
+            /** @description Standard error of P90 over P90, from the samples. */
+            readonly p90RelativeError: number;
+            readonly parts: components["schemas"]["MoneyJson"];
+            readonly profit: components["schemas"]["MoneyJson"];
+            readonly range: components["schemas"]["EstimateMoneyRange"];
+            readonly samples: number;
+            readonly tax: components["schemas"]["MoneyJson"];
+            readonly taxes: readonly {
+                readonly amount: components["schemas"]["MoneyJson"];
+                readonly base: components["schemas"]["MoneyJson"];
+                readonly code: string;
+                readonly name: string;
+                readonly percent: string;
+            }[];
+            readonly total: components["schemas"]["MoneyJson"];
+        };
+        readonly TypedQuantityInput: {
+            /**
+             * @description What the text measures.
+             * @enum {string}
+             */
+            readonly dimension: "length" | "area" | "mass" | "temperature" | "areal mass" | "volume" | "speed";
+            /**
+             * @description A number with its unit.
+             * @example 5/8 in
+             */
+            readonly text: string;
+        };
+        readonly UsageInput: {
+            /** @enum {string} */
+            readonly driver: "job" | "opened-m2" | "cut-m" | "taper-m" | "laminate-m2" | "faired-m2" | "finish-m2" | "hole" | "fitting" | "labour-h" | "mixed-l" | "bag-perimeter-m";
+            readonly perDriver: components["schemas"]["DatumInput"];
+        };
+        readonly VacuumInput: {
+            readonly bagVolumeL?: number;
+            /** @description Loss of vacuum in a drop test with the pump shut off. */
+            readonly dropKPa?: number;
+            readonly dropMinutes?: number;
+            /** @description Share of the air that the pump takes away; absent: 0.75. */
+            readonly fraction?: number;
+            readonly pumpLPerMin?: number;
+        };
+        readonly WeatherHour: {
+            readonly at: string;
+            readonly deckC: number;
+            readonly dewMarginK: number;
+            readonly dewPointC: number;
+        };
+        readonly WeatherPlan: {
+            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly hours: readonly components["schemas"]["WeatherHour"][];
+            readonly steps: readonly components["schemas"]["StepWeather"][];
+        };
+        readonly WeatherStepInput: {
+            /** @description For a coat: code of the coating, whose limits then count. */
+            readonly coating?: string;
+            /**
+             * @description A name for the step.
+             * @example bed-core
+             */
+            readonly code: string;
+            /**
+             * @description What it waits for.
+             * @enum {string}
+             */
+            readonly gate: "none" | "dry-deck" | "resin" | "coating";
+            readonly title: string;
+            /** @description Hours after the work until rain and dew no longer hurt; absent: the gel of the resin, or four hours for a coat. */
+            readonly untilSafeH?: number;
+            /** @description Hours of work. */
+            readonly workH: number;
+        };
+        readonly Weighing: {
+            readonly addG: number;
+            readonly name: string;
+            /** @description What the scale shows after it, pot tared. */
+            readonly scaleShowsG: number;
+            /** @description Volume of the part: by pump or measuring cup; loose volume for fillers. */
+            readonly volumeMl: number;
+            /** @enum {string} */
+            readonly what: "filler" | "hardener" | "resin";
+        };
+        readonly WeightsInput: {
+            /** @description At hand. */
+            readonly availableKg?: number | string;
+            /** @description One bag; absent: 20 kg. */
+            readonly bagKg?: number | string;
+        };
+        /** @description Why a figure is what it is: the tree of formulas, inputs and sources below it. */
+        readonly WhyAnswer: {
+            readonly code: string;
+            readonly figure: components["schemas"]["Figure"];
+        };
+        /** @description Hours in which a step may start. */
+        readonly WorkWindow: {
+            readonly fromAt: string;
+            readonly leastDewMarginK: number;
+            /**
+             * @description What shuts the window, or `end-of-forecast`.
+             * @enum {string}
+             */
+            readonly limitedBy: "core-moisture" | "dew-margin" | "end-of-forecast" | "humidity" | "rain" | "too-cold" | "too-warm" | "wind";
+            readonly meanDeckC: number;
+            readonly rank: number;
+            readonly startHours: number;
+            readonly untilAt: string;
+        };
+        readonly YardChargeInput: {
+            readonly code: string;
+            readonly name: string;
+            /** @enum {string} */
+            readonly per: "job" | "day" | "labour-h" | "opened-m2";
+            readonly price: string;
+            /** @enum {string} */
+            readonly when?: "shed" | "tent" | "open";
+        };
+        readonly YardstickLoadInput: {
+            /**
+             * @description discriminator enum property added by openapi-typescript
+             * @enum {string}
+             */
+            readonly kind: "YardstickLoadInput";
+            readonly name?: string;
+        };
+        readonly ZoneInput: {
+            /** @enum {string} */
+            readonly condition?: "wet-rotten" | "wet-bonded" | "dry-debonded";
+            readonly id: string;
+            /** @description The region of bad core. */
+            readonly outline: readonly (readonly number[])[];
+        };
+        readonly ZoneRecord: {
+            /** @enum {string} */
+            readonly condition?: "dry-debonded" | "wet-bonded" | "wet-rotten";
+            readonly id: string;
+            readonly outline: readonly (readonly number[])[];
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: {
+        /** @description Identifies the request in logs; sent back as given when the caller sets it. */
+        readonly RequestId: string;
+    };
+    pathItems: never;
+};
+export type $defs = Record<string, never>;
+export interface operations {
+    readonly isAlive: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        /** @enum {string} */
+                        readonly status: "alive";
+                    };
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly isReady: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        /** @enum {string} */
+                        readonly status: "ready";
+                    };
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listEditions: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EditionList"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly createEdition: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewEditionInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Edition"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getEdition: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Edition"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly deleteEdition: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getEditionHistory: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["History"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly publishEdition: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Edition"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listEstimates: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description `nextCursor` of the page before. */
+                readonly cursor?: string;
+                /** @description Entries on a page. */
+                readonly limit?: number;
+                /** @description Only estimates with this reference of the caller's. */
+                readonly reference?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description RFC 8288: rel="next" leads to the next page. */
+                    readonly Link?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EstimatePage"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly createEstimate: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
+                readonly "Idempotency-Key"?: string;
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["DefectRecordInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The stored estimate. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description true when the answer is that of an earlier request with the same key. */
+                    readonly "Idempotency-Replayed"?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StoredEstimate"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getEstimate: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Which document, as PDF or HTML: for the owner and the insurer, or for the people doing the work. */
+                readonly document?: "report" | "job-pack";
+                readonly paper?: "a4" | "letter";
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer, in the form agreed by Accept. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StoredEstimate"];
+                    readonly "application/pdf": string;
+                    readonly "text/csv": string;
+                    readonly "text/html": string;
+                };
+            };
+            /** @description The caller has this version already. */
+            readonly 304: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly compareEstimates: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Id of the estimate to compare with; the revision before this one when absent. */
+                readonly with?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Comparison"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listDrawings: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DrawingList"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getDrawing: {
+        readonly parameters: {
+            readonly query?: {
+                readonly paper?: "a4" | "letter";
+                readonly shape?: "landscape" | "portrait" | "phone";
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer, in the form agreed by Accept. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/pdf": string;
+                    readonly "image/svg+xml": string;
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly explainLine: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["WhyAnswer"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getEstimateRecord: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DefectRecord"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listRevisions: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["RevisionList"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly reviseEstimate: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
+                readonly "Idempotency-Key"?: string;
+            };
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["RevisionRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The new revision. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description true when the answer is that of an earlier request with the same key. */
+                    readonly "Idempotency-Replayed"?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StoredEstimate"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly fillBasket: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["BasketRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Basket"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly planBondPressure: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["BondPressureRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["BondPressurePlan"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly planCalendar: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CalendarRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["JobCalendar"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly rollUpCost: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CostRollupRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PricedJob"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly planCure: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CurePlanRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CureAndWeather"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly scheduleLaminate: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["LaminateScheduleRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LaminateSchedule"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly planOpenings: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["OpeningsRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["ExtentAndOpenings"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly checkPanel: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PanelCheckRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PanelAnswer"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly readQuantities: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["QuantitiesRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["QuantitiesRead"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly planResinBatches: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["ResinBatchesRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["BatchPlan"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listKeys: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description The organisation of the caller when absent. */
+                readonly organisationId?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["KeyList"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly createKey: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewKeyInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["NewKey"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getKey: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Key"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly revokeKey: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listAllLabourRates: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+                /** @description Only entries of this kind: for materials core, resin and so on; for prices and rates the currency. */
+                readonly kind?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly edition: string;
+                        readonly items: readonly components["schemas"]["LabourRatesInput"][];
+                    };
+                    readonly "text/csv": string;
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly createLabourRates: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["LabourRatesInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LabourRatesInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getLabourRates: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LabourRatesInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly deleteLabourRates: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly updateLabourRates: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        /** @description RFC 7396 merge patch. */
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": Record<string, never>;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LabourRatesInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getLabourRatesHistory: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["History"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly importAllLabourRates: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": string;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly imported: number;
+                    };
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listMaterials: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+                /** @description Only entries of this kind: for materials core, resin and so on; for prices and rates the currency. */
+                readonly kind?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly edition: string;
+                        readonly items: readonly (components["schemas"]["CoreSheetInput"] | components["schemas"]["ReinforcementInput"] | components["schemas"]["ResinSystemInput"] | components["schemas"]["FillerInput"] | components["schemas"]["CoatingInput"] | components["schemas"]["ConsumableInput"])[];
+                    };
+                    readonly "text/csv": string;
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly createMaterial: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CoreSheetInput"] | components["schemas"]["ReinforcementInput"] | components["schemas"]["ResinSystemInput"] | components["schemas"]["FillerInput"] | components["schemas"]["CoatingInput"] | components["schemas"]["ConsumableInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CoreSheetInput"] | components["schemas"]["ReinforcementInput"] | components["schemas"]["ResinSystemInput"] | components["schemas"]["FillerInput"] | components["schemas"]["CoatingInput"] | components["schemas"]["ConsumableInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getMaterial: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CoreSheetInput"] | components["schemas"]["ReinforcementInput"] | components["schemas"]["ResinSystemInput"] | components["schemas"]["FillerInput"] | components["schemas"]["CoatingInput"] | components["schemas"]["ConsumableInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly deleteMaterial: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly updateMaterial: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        /** @description RFC 7396 merge patch. */
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": Record<string, never>;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CoreSheetInput"] | components["schemas"]["ReinforcementInput"] | components["schemas"]["ResinSystemInput"] | components["schemas"]["FillerInput"] | components["schemas"]["CoatingInput"] | components["schemas"]["ConsumableInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getMaterialHistory: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["History"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly importMaterials: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": string;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly imported: number;
+                    };
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listOrganisations: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["OrganisationList"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly createOrganisation: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewOrganisationInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Organisation"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getOrganisation: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Organisation"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly updateOrganisation: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        /** @description RFC 7396 merge patch. */
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": {
+                    readonly name?: string;
+                };
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Organisation"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listPriceLists: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+                /** @description Only entries of this kind: for materials core, resin and so on; for prices and rates the currency. */
+                readonly kind?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly edition: string;
+                        readonly items: readonly components["schemas"]["PriceListInput"][];
+                    };
+                    readonly "text/csv": string;
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly createPriceList: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PriceListInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PriceListInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getPriceList: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PriceListInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly deletePriceList: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly updatePriceList: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        /** @description RFC 7396 merge patch. */
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": Record<string, never>;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PriceListInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getPriceListHistory: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["History"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly importPriceLists: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": string;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly imported: number;
+                    };
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly listSources: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+                /** @description Only entries of this kind: for materials core, resin and so on; for prices and rates the currency. */
+                readonly kind?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly edition: string;
+                        readonly items: readonly components["schemas"]["SourceInput"][];
+                    };
+                    readonly "text/csv": string;
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly createSource: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SourceInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SourceInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getSource: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SourceInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly deleteSource: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly updateSource: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        /** @description RFC 7396 merge patch. */
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": Record<string, never>;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SourceInput"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly getSourceHistory: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["History"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readonly importSources: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": string;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly imported: number;
+                    };
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+}

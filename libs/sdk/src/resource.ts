@@ -1,0 +1,23 @@
+import { send, type Call, type CallOptions, type ClientOptions } from './transport.js';
+import type { Versioned } from './types.js';
+
+export async function json<T>(client: ClientOptions, call: Call, options?: CallOptions): Promise<T> {
+  const response = await send(client, call, options);
+  return await response.json() as T;
+}
+
+export async function text(client: ClientOptions, call: Call, options?: CallOptions): Promise<string> {
+  return await (await send(client, call, options)).text();
+}
+
+export async function bytes(client: ClientOptions, call: Call, options?: CallOptions): Promise<Uint8Array> {
+  return new Uint8Array(await (await send(client, call, options)).arrayBuffer());
+}
+
+export async function versioned<T>(client: ClientOptions, call: Call, options?: CallOptions): Promise<Versioned<T>> {
+  const response = await send(client, call, options);
+  return { value: await response.json() as T, etag: response.headers.get('etag') ?? '' };
+}
+
+/** A path with its parts escaped. */
+export const path = (...parts: readonly string[]): string => `/${parts.map(encodeURIComponent).join('/')}`;
