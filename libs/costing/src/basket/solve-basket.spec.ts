@@ -51,12 +51,12 @@ describe('an order', () => {
     expect(found.lines[0].unitPrice.amount).toBe('14.00');
   });
 
-  test('leaves less over when two orders cost the same', async () => {
-    const found = await basket([
-      aPack({ sku: 'big', content: { material: 'core', quantity: 4, unit: 'm2' }, prices: [{ fromPacks: 1, price: '60.00' }] }),
-      aPack({ sku: 'right', content: { material: 'core', quantity: 2.5, unit: 'm2' }, prices: [{ fromPacks: 1, price: '60.00' }] }),
-    ]);
-    expect(bought(found)).toEqual({ right: 1 });
+  test('leaves less over when orders cost the same, whichever is listed first', async () => {
+    const sizes = [4, 2.5, 3, 5].map((quantity) =>
+      aPack({ sku: `s${quantity}`, content: { material: 'core', quantity, unit: 'm2' }, prices: [{ fromPacks: 1, price: '60.00' }] }));
+    for (const packs of [sizes, [...sizes].reverse(), [sizes[1], sizes[0], sizes[3], sizes[2]], [sizes[2], sizes[3], sizes[1], sizes[0]]]) {
+      expect(bought(await basket(packs))).toEqual({ 's2.5': 1 });
+    }
   });
 
   test('counts what is left from another job first', async () => {
