@@ -3,6 +3,7 @@ import type { Reinforcement } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
 import { constituentSets, type ResinConstants } from './constituents.js';
 import { defaultFraction } from './default-fractions.js';
+import { rangeFaults } from './faults.js';
 import { layupOf, type LaidPly } from './layup.js';
 import type { PlyLayup, PlyMethod } from './ply-method.js';
 import { methodFaults } from './ply-properties.js';
@@ -47,8 +48,10 @@ export const guessedMatShare = { likely: 0.5, weakest: 1, strongest: 0.3 } as co
 
 const practice: Cite = { source: 'COMMON-PRACTICE', note: 'decks of the trade are mat and woven roving in turns, laid by hand in polyester' };
 
-/** The old skin's stiffness and strength by one method: from its plies, otherwise guessed from its thickness. */
+/** The old skin's stiffness and strength by one method: from its plies, otherwise guessed from its thickness. Problems point into `old`. */
 export function measureOldSkin(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
+  const faults = rangeFaults('/thicknessMm', old.thicknessMm, { above: 0, upTo: 40 });
+  if (faults.length > 0) return refusal(...faults);
   return old.plies === undefined ? guessed(old, method) : fromPlies(old, old.plies, method);
 }
 
@@ -59,7 +62,7 @@ const oldResinOf = ({ resin }: OldSkin): { readonly resin: ResinConstants; reado
 function fromPlies(old: OldSkin, plies: readonly OldPly[], method: PlyMethod): Outcome<OldSkinMeasure> {
   const { resin, assumptions } = oldResinOf(old);
   const layups = plies.map((ply, i) => ({ i, outcome: layupOf({ ...ply, resin, method: method.name }) }));
-  const problems = layups.flatMap(({ i, outcome }) => outcome.ok ? [] : below(`/oldSkin/plies/${i}`, outcome.problems));
+  const problems = layups.flatMap(({ i, outcome }) => outcome.ok ? [] : below(`/plies/${i}`, outcome.problems));
   if (problems.length > 0) return refusal(...problems);
   const laid = layups.flatMap(({ outcome }) => outcome.ok ? outcome.value.plies : []);
   const measure = measureSkin(laid);
@@ -79,7 +82,7 @@ const thicknessNote = (measuredMm: number, computedMm: number): readonly Assumpt
 function guessed(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
   const { resin, assumptions } = oldResinOf(old);
   const faults = (['mat', 'woven'] as const).flatMap((layup) => methodFaults(method, { layup, fibreMassFraction: psiOf(layup), resin }));
-  if (faults.length > 0) return refusal(...below('/oldSkin', faults));
+  if (faults.length > 0) return refusal(...faults);
   const build = (matShare: number): SkinBuild => {
     const plies = guessedPlies(old.thicknessMm, matShare, { resin, method });
     return { measure: measureSkin(plies), plies };

@@ -48,7 +48,7 @@ export function searchSchedules(request: ScheduleRequest): Outcome<ScheduleSearc
   const method = findPlyMethod(settled.method);
   if (method === undefined || !givesStrength(method, request)) return refusal(noStrengthProblem(settled.method));
   const old = measureOldSkin(request.oldSkin, method);
-  if (!old.ok) return old;
+  if (!old.ok) return refusal(...below('/oldSkin', old.problems));
   const { offers, leftOut } = layOffers(request, method);
   if (offers.length === 0) return refusal(...leftOut.flatMap(({ problems }) => problems));
   const prepared = prepare({ request, settled, old: old.value, offers, leftOut });
