@@ -36,8 +36,6 @@ export { relaidPlies, type LaidOutPly, type PlyToLay, type RelaidPlies, type Rel
 export { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
 export { cutFromRoll, type RollCut, type RollPiece, type RollRequest } from './roll-cut.js';
 export { glassMass, plyMass, resinMass } from './ply-mass.js';
-export { measureOldSkin, type OldSkinMeasure } from './old-skin.js';
-export { findPlyMethod } from './ply-properties.js';
 export {
   laminateSchedule, type LaminateSchedule, type LaminateScheduleRequest, type LayOutRequest, type NamedFabric, type NamedPly,
   type RebeddedSkinRequest, type RelaidSkinRequest,
