@@ -18,6 +18,8 @@ export interface Configuration {
   readonly trustedProxies: number;
   /** How long a request may run, and how long a stopping service waits for those under way. */
   readonly requestTimeoutMs: number;
+  /** How long one statement may run on a Postgres server; the embedded database has no such limit. */
+  readonly statementTimeoutMs: number;
   readonly drainMs: number;
 }
 
@@ -47,6 +49,7 @@ export function readConfiguration(environment: Environment): Configuration {
     corsOrigins: (environment.CORS_ORIGINS ?? '').split(',').map((origin) => origin.trim()).filter((origin) => origin !== ''),
     trustedProxies: count('TRUSTED_PROXIES', 0, { from: 0, upTo: 10 }),
     requestTimeoutMs: count('REQUEST_TIMEOUT_MS', 30_000, { from: 1000, upTo: 600_000 }),
+    statementTimeoutMs: count('STATEMENT_TIMEOUT_MS', 10_000, { from: 100, upTo: 600_000 }),
     drainMs: count('DRAIN_MS', 10_000, { from: 0, upTo: 120_000 }),
   };
   if (faults.length > 0) throw new ConfigurationFault(faults.join('\n'));

@@ -115,9 +115,9 @@ export class Database {
 
   private async options(): Promise<DataSourceOptions> {
     const common = { type: 'postgres' as const, entities, migrations, synchronize: false, logging: false, migrationsTransactionMode: 'each' as const, applicationName: 'kingplank' };
-    const { databaseUrl, dataDir, poolSize } = this.configuration;
+    const { databaseUrl, dataDir, poolSize, statementTimeoutMs } = this.configuration;
     if (databaseUrl !== undefined) {
-      return { ...common, url: databaseUrl, poolSize, extra: { connectionTimeoutMillis: 5000, statement_timeout: 10_000, idle_in_transaction_session_timeout: 30_000 } };
+      return { ...common, url: databaseUrl, poolSize, extra: { connectionTimeoutMillis: 5000, statement_timeout: statementTimeoutMs, idle_in_transaction_session_timeout: 30_000 } };
     }
     this.embedded = await openEmbeddedDatabase(dataDir);
     const { host, port, user, database } = this.embedded;

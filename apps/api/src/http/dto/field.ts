@@ -2,6 +2,7 @@ import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
 import { ValidateBy, ValidateIf, validateSync } from 'class-validator';
 import { below, pointer, problem, type Problem } from '#lib/kernel';
+import { isRecord } from '../record.js';
 
 /** Looks at one value as sent (or as read) and says what is wrong with it; pointers are relative to the value. */
 export type Check = (value: unknown) => readonly Problem[];
@@ -72,8 +73,7 @@ function rulesFor(prototype: object): ReadonlyMap<string, FieldRule> {
   return merged;
 }
 
-export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+export { isRecord };
 
 /** A DTO made from raw JSON, field by field; anything that is not an object is returned as it came. */
 export function filled(type: DtoClass, raw: unknown): unknown {

@@ -1,0 +1,3 @@
+/** True for a JSON object: neither null nor a list. */
+export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
