@@ -12,8 +12,8 @@ import { loadHighs } from '../support/load-highs.js';
  * Money, risk and baskets: exactness over many seeded cases, and times with their baselines.
  *
  * Exactness: lines = cells = tax groups = total in whole minor units, over 10^6 small roll-ups in currencies of 0, 2, 3 and 4
- * decimals, in two orders of lines. Risk: against plain random draws of the same model and number. Baskets: against buying
- * each need by itself in the one cheapest pack size.
+ * decimals, every fourth in two orders of lines. Risk: against plain random draws of the same model and number. Baskets: against
+ * the quick search that takes suppliers as sets and needs one by one.
  * Times are processor time. Run: npm run build && node dist/test/bench/costing.bench.js [cases]
  */
 const SEED = 20_261_125;
@@ -48,7 +48,7 @@ const currencies = ['JPY', 'EUR', 'KWD', 'CLF'].map((code) => findCurrency(code)
 const upTo = (random: RandomStream, most: number): number => Math.floor(random() * (most + 1));
 
 /** One small roll-up by the arithmetic of the room, added up in every way there is. */
-function isExact(random: RandomStream): boolean {
+function isExact(random: RandomStream, isTurned: boolean): boolean {
   const currency = currencies[upTo(random, 3)];
   const taxGroups = [{ code: 'a', percent: decimal(BigInt(upTo(random, 2500)), 2) }, { code: 'b', percent: decimal(BigInt(upTo(random, 100)), 1) }];
   const contributions = Array.from({ length: 1 + upTo(random, 7) }, (): Contribution => ({
@@ -60,7 +60,7 @@ function isExact(random: RandomStream): boolean {
     profitPercent: decimal(BigInt(upTo(random, 3000)), 2), contingency: { percent: decimal(BigInt(upTo(random, 5000)), 2) },
   } as const;
   const totals = totalsOf(contributions, terms);
-  const reversed = totalsOf([...contributions].reverse(), terms);
+  const reversed = isTurned ? totalsOf([...contributions].reverse(), terms) : totals;
   const sum = (amounts: readonly { readonly minor: bigint }[]): bigint => amounts.reduce((all, { minor }) => all + minor, 0n);
   return sum(contributions.map(({ amount }) => amount)) === totals.direct.minor
     && sum(totals.cells.map(({ direct }) => direct)) === totals.direct.minor
@@ -76,7 +76,7 @@ function exactness(): void {
   const random = randomStream(SEED);
   let wrong = 0;
   const from = performance.now();
-  for (let i = 0; i < CASES; i += 1) if (!isExact(random)) wrong += 1;
+  for (let i = 0; i < CASES; i += 1) if (!isExact(random, i % 4 === 0)) wrong += 1;
   report(`money: roll-ups that do not add up, of ${CASES}`, String(wrong), `${((performance.now() - from) / 1000).toFixed(0)} s`);
 }
 
@@ -180,7 +180,7 @@ async function baskets(): Promise<void> {
       if (outcome.value.proof.kind === 'proven') proven += 1;
     }
     report(`basket: 40 needs x 5 packs${secondBest ? ', with a second best' : ''}, ${proven} of 20 proven`, `${median(times).toFixed(0)} ms median`,
-      `worst ${Math.max(...times).toFixed(0)} ms; buying need by need costs ${(100 * (median(dearer) - 1)).toFixed(1)} % more`);
+      `worst ${Math.max(...times).toFixed(0)} ms; the quick search costs ${(100 * (median(dearer) - 1)).toFixed(2)} % more, at worst ${(100 * (Math.max(...dearer) - 1)).toFixed(2)} %`);
   }
   const from = performance.now();
   const large = await solveBasket({ ...order(SEED, 2000), options: { secondBest: false, timeLimitS: 5 } }, solve);

@@ -1,4 +1,5 @@
 import { expect, test } from '@jest/globals';
+import { REC_20_3, REC_21_3 } from 'un-ece-recommendation';
 import { unitCodes } from './unit-codes.js';
 
 interface Ucum {
@@ -25,6 +26,12 @@ test.each(Object.entries(unitCodes).filter(([, { rec20 }]) => Object.hasOwn(stat
   const converted = lhc.convertUnitTo(code, 1, of);
   expect(converted.status).toBe('succeeded');
   expect(converted.toVal! / factor).toBeCloseTo(1, 12);
+});
+
+const published = new Map([...REC_20_3, ...REC_21_3].map(({ code, name }) => [code, name.toLowerCase()]));
+
+test.each(Object.entries(unitCodes))('%s has the code that the recommendations list for its name', (_, { rec20, name }) => {
+  expect(published.get(rec20)).toBe(name);
 });
 
 test('no two units share a trade code, and what is counted has no size of its own', () => {
