@@ -1,7 +1,8 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
+import { materialsOf, shippedCatalogue } from '#lib/catalogue';
 import {
-  arrange, compareStacks, complianceOf, emptyStrip, EQUAL, inPlaneConstants, measureMembrane, responseOf, noClimate, searchStacks, stackFibreFraction, stiffnessOf, stripBending, thicknessOf, withLayer,
+  arrange, compareStacks, complianceOf, constituentSets, emptyStrip, EQUAL, inPlaneConstants, measureMembrane, responseOf, noClimate, searchSchedules, searchStacks, stackFibreFraction, stiffnessOf, stripBending, thicknessOf, withLayer,
   type Ply, type Stack, type StackOption, type StackProblem,
 } from '#lib/laminate';
 
@@ -203,5 +204,31 @@ describe(`the schedule search (seed ${SEED})`, () => {
     }), { seed: SEED, numRuns: 1500 });
     // The problems must not all be impossible, or the comparison would prove nothing.
     expect(found).toBeGreaterThan(300);
+  });
+});
+
+describe(`skins from the shipped fabrics (seed ${SEED})`, () => {
+  const fabrics = materialsOf(shippedCatalogue, 'reinforcement');
+  const request = fc.record({
+    thicknessMm: fc.double({ min: 0.2, max: 10, noNaN: true }),
+    chosen: fc.uniqueArray(fc.integer({ min: 0, max: fabrics.length - 1 }), { minLength: 1, maxLength: 9 }),
+    method: fc.constantFrom('class-bv', 'small-craft-yardstick'), chemistry: fc.constantFrom('epoxy', 'polyester'),
+    coreMm: fc.double({ min: 11, max: 30, noNaN: true }), hasPanel: fc.boolean(), isPriced: fc.boolean(),
+  });
+
+  test('every figure of every answer is a number, and every skin found passes every check', () => {
+    let found = 0;
+    fc.assert(fc.property(request, ({ thicknessMm, chosen, method, chemistry, coreMm, hasPanel, isPriced }) => {
+      const outcome = searchSchedules({
+        oldSkin: { thicknessMm }, method, resin: constituentSets.bv.resins[chemistry],
+        fabrics: chosen.map((i) => ({ material: fabrics[i], ...(isPriced ? { pricePerM2: 3 + i } : {}) })),
+        ...(hasPanel ? { panel: { core: { thicknessMm: coreMm, youngMPa: 98 }, otherSkin: { thicknessMm: 2, alongNPerMm: 18_000, acrossNPerMm: 18_000 } } } : {}),
+      });
+      expect(JSON.stringify(outcome)).not.toMatch(/:null|\[null|,null|NaN|Infinity/);
+      if (!outcome.ok) return;
+      found += outcome.value.best.length;
+      expect(outcome.value.best.flatMap(({ checks }) => checks.filter(({ verdict }) => verdict === 'fails'))).toEqual([]);
+    }), { seed: SEED, numRuns: 120 });
+    expect(found).toBeGreaterThan(40);
   });
 });

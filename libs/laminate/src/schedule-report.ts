@@ -6,7 +6,7 @@ import { layupFigures, type LayupFigures } from './layup-figures.js';
 import type { Assumption } from './old-skin.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './schedule-search.js';
 import { measureSkin, pulls, type SkinMeasure } from './skin.js';
-import { diagnose, type Constraint, type ConstraintReport, type Diagnosis } from './stack-diagnosis.js';
+import { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
 import type { SearchEffort, Stack, StackSearch } from './stack-search.js';
 
 export interface ScheduleSearch {
@@ -17,6 +17,8 @@ export interface ScheduleSearch {
   /** At most three, best first. */
   readonly best: readonly Schedule[];
   readonly effort: SearchEffort & { readonly isProvenBest: true };
+  /** As asked, or as many as have room for their steps in the taper. */
+  readonly mostPlies: number;
   readonly missing?: Missing;
   readonly leftOut: readonly LeftOut[];
   readonly assumptions: readonly Assumption[];
@@ -101,7 +103,8 @@ export function scheduleReport(prepared: PreparedSearch, search: StackSearch): S
     oldSkin: oldReport(prepared),
     best: search.best.map((_, i) => scheduleOf(prepared, search.best, i)),
     effort: { ...search.effort, isProvenBest: true },
-    ...(isFound ? {} : { missing: missingFrom(diagnose(prepared.problem)) }),
+    mostPlies: prepared.problem.mostPlies,
+    ...(isFound ? {} : { missing: missingFrom(prepared) }),
     leftOut,
     assumptions: [...settled.assumptions, ...old.assumptions, ...panelAssumption(prepared)],
     limits: [
@@ -202,7 +205,7 @@ function checksOf({ request, settled, target, problem }: PreparedSearch, stack: 
     ...panelChecks(stack, problem.panel),
     checked({ check: 'flush-proud', title: 'Surface not above the limit', unit: 'mm', demand: measure.thicknessMm, capacity: thicknessMm + settled.proudUpToMm, cite: practice }),
     checked({ check: 'flush-low', title: 'Surface not below the limit', unit: 'mm', demand: problem.thinnestMm, capacity: measure.thicknessMm, cite: practice }),
-    checked({ check: 'steps', title: 'Room in the taper for a step a ply', unit: 'mm', demand: settled.smallestStepMm * stack.plyCount, capacity: settled.taperRatio * thicknessMm, cite: practice }),
+    checked({ check: 'steps', title: 'Room in the taper for a step a ply', unit: 'mm', demand: stack.plyCount > 1 ? settled.smallestStepMm * stack.plyCount : 0, capacity: settled.taperRatio * thicknessMm, cite: practice }),
   ];
 }
 
@@ -227,12 +230,14 @@ function lostTo(first: Stack, stack: Stack, priced: boolean): NonNullable<Schedu
   return { by: 'nothing', difference: 0, words: 'equal in price, mass and plies; listed second by catalogue order' };
 }
 
-function missingFrom({ reports, examined, isComplete }: Diagnosis): Missing {
+function missingFrom({ problem, settled }: PreparedSearch): Missing {
+  const { reports, examined, isComplete } = diagnose(problem);
   const metByNone = reports.filter(({ metBy, constraint }) => metBy === 0 && constraint !== 'order').map(({ constraint }) => constraint);
   const alone = reports.filter(({ soleObstacleOf }) => soleObstacleOf > 0);
   const words = [
     ...reports.filter(({ constraint }) => metByNone.includes(constraint)).map((report) => `no stack meets: ${wordsOf(report.constraint)}; the best reaches ${percent(report.bestRatio)} of it`),
     ...alone.map(nearMiss),
+    ...(problem.mostPlies < settled.mostPlies ? [`the taper has room for the steps of ${problem.mostPlies} plies only: a longer taper or smaller steps would allow ${settled.mostPlies}`] : []),
   ];
   return { reports, metByNone, examined, isComplete, words: words.length > 0 ? words : ['every stack misses two or more of the demands at once: offer stiffer or thinner fabrics, or allow more difference of level'] };
 }

@@ -103,6 +103,12 @@ describe('the search for a relaid skin', () => {
     expect(outcome.ok ? [] : outcome.problems.map(({ at, code }) => [at, code])).toEqual([['/method', 'not-supported']]);
   });
 
+  test('where the taper has no room for the steps of more plies, the answer says so', () => {
+    const { mostPlies, missing } = search({ fabrics: offers('cloth-200'), limits: { smallestStepMm: 18 } });
+    expect(mostPlies).toBe(2);
+    expect(missing?.words.at(-1)).toMatch(/room for the steps of 2 plies/);
+  });
+
   test('a skin thicker than the rest of the deck is a contradiction', () => {
     const outcome = searchSchedules({ oldSkin: { thicknessMm: 20 }, fabrics: offers('cloth-335'), resin: polyester, panel });
     expect(outcome.ok ? [] : outcome.problems.map(({ at, code }) => [at, code])).toEqual([['/oldSkin/thicknessMm', 'contradiction']]);
