@@ -34,8 +34,8 @@ describe('the report says what the data says', () => {
   test('every priced line has its code, its quantity and its amount on one row', () => {
     const wrong = estimate.lines.filter(({ code, title, purchaseQuantity, unit, amount }) => {
       const quantity = `${purchaseQuantity.toLocaleString('en-GB', { maximumFractionDigits: 3 })}${unit}`;
-      const from = text.indexOf(bare(`${code}${title}`));
-      const row = text.slice(from, from + 220);
+      const from = text.indexOf(bare(`${title}${code};`));
+      const row = text.slice(from, from + 240);
       return from < 0 || !row.includes(quantity) || !row.includes(money(amount.amount));
     });
     expect(wrong.map(({ code }) => code)).toEqual([]);

@@ -94,7 +94,7 @@ export const samplePlyPlan: PlyPlanInput = {
 export const sampleSheetLayout: SheetLayoutInput = {
   hasGrain: true,
   sheets: [1, 2].map((number) => ({
-    label: `Sheet ${number}`, lengthMm: 1220, widthMm: 610, utilisation: number === 1 ? 0.71 : 0.38,
+    label: String(number), lengthMm: 1220, widthMm: 610, utilisation: number === 1 ? 0.71 : 0.38,
     placed: pieces.slice((number - 1) * 9, number * 9).map(({ label }, index) => ({
       piece: label, outline: box(10 + (index % 6) * 196, 10 + Math.floor(index / 6) * 190, 186, 178), cutOrder: index + 1,
     })),

@@ -33,21 +33,36 @@ function typstBlock(block: Block, section: Section): unknown {
   }
 }
 
-/** A column that needs more than this is left to the setter, which then finds the balance between all of them. */
+/** A column that needs more than this shares what the others leave. */
 const WIDEST_EM = 16;
+/** More than this leaves too little of a page for the columns that share the rest. */
+const MOST_TAKEN_EM = 38;
+const LEAST_WRAPPED_EM = 7;
 
 /**
  * Columns as narrow as their content get their width from the font's own measures. The setter could find it too, but
  * would have to lay every cell out twice.
  */
-function sizedColumns({ columns, rows }: Table): readonly (Column & { readonly widthEm?: number })[] {
-  return columns.map((column, index) => {
+function sizedColumns({ columns, rows }: Table): readonly SizedColumn[] {
+  const sized = columns.map((column, index): SizedColumn => {
     if (column.share !== undefined) return column;
     const bold = rows.some(({ emphasis }) => emphasis !== undefined) ? 'bold' : 'regular';
     const cells = rows.map(({ cells: texts }) => textWidthMm(paperText(texts[index]), 1, bold));
     const widthEm = Math.max(textWidthMm(paperText(column.title), 1, 'bold'), ...cells);
-    return widthEm > WIDEST_EM ? column : { ...column, widthEm };
+    return widthEm > WIDEST_EM ? { ...column, share: 1 } : { ...column, widthEm };
   });
+  const taken = sized.reduce((sum, { widthEm }) => sum + (widthEm ?? 0), 0);
+  return taken <= MOST_TAKEN_EM ? sized : sized.map((column) => wrapping(column));
+}
+
+interface SizedColumn extends Column {
+  readonly widthEm?: number;
+}
+
+/** A column of words gives way before the columns of numbers do. */
+function wrapping({ widthEm, ...column }: SizedColumn): SizedColumn {
+  if (widthEm === undefined) return column;
+  return column.align === 'start' && widthEm > LEAST_WRAPPED_EM ? { ...column, widthEm: LEAST_WRAPPED_EM } : { ...column, widthEm };
 }
 
 const texts = <T extends object>(block: T): object => Object.fromEntries(Object.entries(block).map(([key, part]) => [key, mapped(part)]));

@@ -1,4 +1,4 @@
-import type { EstimateLine } from '#lib/estimate';
+import type { Caution, EstimateLine } from '#lib/estimate';
 import { percentText, upTo, type Reader } from '../reader.js';
 import { facts, flow, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section } from './document.js';
 import type { ReportRequest } from './request.js';
@@ -36,10 +36,19 @@ function rangeTable({ estimate: { totals: { range } }, reader }: ReportRequest):
     [row(...[range.p10, range.p50, range.p80, range.p90].map((amount) => moneyText(reader, amount)))]);
 }
 
+/** The few that matter by name; the many small ones as one sum. */
+const MOST_DRIVERS = 12;
+
 function driverBlocks({ estimate: { totals }, reader }: ReportRequest): readonly Block[] {
   const { columns, cost, report } = reader.words;
   if (totals.drivers.length === 0) return [paragraph(report.none)];
-  return [table(cost.drivers, [wide(columns.item), numeric(columns.share)], totals.drivers.map(({ name, shareOfVariance }) => row(name, percentText(reader, shareOfVariance, 1))))];
+  const ranked = [...totals.drivers].sort((a, b) => b.shareOfVariance - a.shareOfVariance);
+  const rest = ranked.slice(MOST_DRIVERS);
+  const together = rest.reduce((sum, { shareOfVariance }) => sum + shareOfVariance, 0);
+  return [table(cost.drivers, [wide(columns.item), numeric(columns.share)], [
+    ...ranked.slice(0, MOST_DRIVERS).map(({ name, shareOfVariance }) => row(name, percentText(reader, shareOfVariance, 1))),
+    ...(rest.length === 0 ? [] : [row(cost.otherDrivers(upTo(reader, rest.length, 0)), percentText(reader, together, 1))]),
+  ])];
 }
 
 function causeTable({ estimate: { totals }, reader }: ReportRequest): Block {
@@ -54,20 +63,26 @@ function causeTable({ estimate: { totals }, reader }: ReportRequest): Block {
 function lineTable({ estimate: { lines }, reader }: ReportRequest): Block {
   const { columns, cost } = reader.words;
   return table(reader.words.sections.costLines,
-    [narrow(columns.line), wide(columns.what, 3), numeric(columns.quantity), numeric(columns.price), numeric(columns.amount), narrow(columns.cause), narrow(columns.kind)],
+    [wide(columns.what, 3), numeric(columns.quantity), numeric(columns.price), numeric(columns.amount), narrow(columns.cause), narrow(columns.kind)],
     lines.map((line) => ({
-      ...row(line.code, line.title, quantityText(reader, line.purchaseQuantity, line.unit), priceText(line, reader), moneyText(reader, line.amount),
+      ...row(line.title, quantityText(reader, line.purchaseQuantity, line.unit), priceText(line, reader), moneyText(reader, line.amount),
         word(cost.causes, line.causeClass), word(cost.partOrLabour, line.partOrLabour)),
       note: [
-        cost.netOf(quantityText(reader, line.netQuantity, line.unit), quantityText(reader, line.wasteQuantity, line.unit)),
+        line.code,
+        ...(line.wasteQuantity === 0 ? [] : [cost.netOf(quantityText(reader, line.netQuantity, line.unit), quantityText(reader, line.wasteQuantity, line.unit))]),
         ...line.packs.map(({ name, count }) => `${upTo(reader, count, 0)} × ${name}`),
+        ...(isSpread(line) ? [cost.amountFromTo(moneyText(reader, line.amountRange.low), moneyText(reader, line.amountRange.high))] : []),
       ].join('; '),
     })));
 }
 
 /** How the amount comes about: what it was priced with, times the price. */
-const priceText = ({ pricedQuantity, unitPrice, unit }: EstimateLine, reader: Reader): string =>
-  reader.words.cost.priced(upTo(reader, Number(pricedQuantity), 6), moneyText(reader, unitPrice), unitName(unit, reader));
+const priceText = ({ pricedQuantity, unitPrice, unit, packs }: EstimateLine, reader: Reader): string =>
+  (packs.length === 0
+    ? reader.words.cost.priced(upTo(reader, Number(pricedQuantity), 6), moneyText(reader, unitPrice), unitName(unit, reader))
+    : packs.map(({ count, price }) => reader.words.cost.pack(upTo(reader, count, 0), moneyText(reader, price))).join(' + '));
+
+const isSpread = ({ amountRange: { low, high } }: EstimateLine): boolean => low.amount !== high.amount;
 
 const cautionOrder = { danger: 0, warning: 1, caution: 2 } as const;
 
@@ -76,9 +91,19 @@ export function cautionSection(request: ReportRequest): Section {
 }
 
 export const cautionCallouts = ({ estimate: { cautions }, reader }: ReportRequest): readonly Callout[] =>
-  [...cautions].sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity]).map(({ severity, text, because, source }) => ({
-    kind: 'callout', severity, label: reader.words.cautions.severities[severity], text, small: [because, reader.words.cautions.source(source)].filter((part) => part !== '').join(' '),
-  }));
+  [...cautions].sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity])
+    .map((caution) => ({ kind: 'callout', severity: caution.severity, label: reader.words.cautions.severities[caution.severity], text: caution.text, small: whyText(caution, reader) }));
+
+/** What called the caution, what protects, which hazards the materials are labelled with, and who decides. */
+function whyText({ because, protection, hazards, decides, source }: Caution, { words: { cautions: said } }: Reader): string {
+  return [
+    ...(because === '' ? [] : [`${because[0].toUpperCase()}${because.slice(1)}${/[.!?]$/.test(because) ? '' : '.'}`]),
+    ...(protection.length === 0 ? [] : [said.protection(protection.join(', '))]),
+    ...(hazards.length === 0 ? [] : [said.hazards(hazards.map(({ code, text }) => `${code} ${text}`).join('; '))]),
+    ...(decides === undefined ? [] : [said.decides(decides)]),
+    said.source(source),
+  ].join(' ');
+}
 
 export function assumptionSection({ estimate: { assumptions }, reader }: ReportRequest): Section {
   const { columns, assumptions: said, sections } = reader.words;

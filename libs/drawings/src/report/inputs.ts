@@ -12,7 +12,7 @@ import { boxOf, overlaps } from '../sheet/shapes.js';
 import type { BatchCardInput } from '../work/batch-card.js';
 import type { GanttInput } from '../work/gantt.js';
 import type { ReportRequest } from './request.js';
-import { word } from './said.js';
+import { codeText, word } from './said.js';
 
 type Given = Pick<ReportRequest, 'estimate' | 'record' | 'reader'>;
 
@@ -81,6 +81,7 @@ export const ganttInput = ({ estimate: { process } }: Given): GanttInput => ({
   tasks: process.calendar.tasks.map((task) => ({ ...task, waitEndDay: task.endDay + task.waitH / HOURS_PER_DAY })),
 });
 
-export const batchInput = ({ estimate: { process } }: Given, batch: BatchCard): BatchCardInput => ({
-  ...batch, resinName: process.resin.name, hardenerName: process.resin.hardenerName, ...(batch.filler === undefined ? {} : { fillerName: batch.filler }),
+export const batchInput = ({ estimate: { process }, reader }: Given, batch: BatchCard): BatchCardInput => ({
+  ...batch, resinName: process.resin.name, hardenerName: process.resin.hardenerName, limitedBy: codeText(reader.words.process.limits, batch.limitedBy),
+  ...(batch.filler === undefined ? {} : { fillerName: codeText({}, batch.filler) }),
 });

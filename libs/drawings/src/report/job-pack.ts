@@ -11,7 +11,7 @@ import { cureTable, gateTable, pieceTable, plyTable } from './work-sections.js';
 /** What goes out on deck: one task a page, large, with the hold point in its place. */
 export function jobPackOf(request: ReportRequest): ReportDocument {
   const tasks = [
-    ...markOutTasks(request), ...fittingTasks(request), ...pieceTasks(request), ...plyTasks(request),
+    ...safetyTasks(request), ...markOutTasks(request), ...fittingTasks(request), ...pieceTasks(request), ...plyTasks(request),
     ...batchTasks(request), gateTask(request), checkListTask(request), ...templatePages(request),
   ];
   const { jobPack } = request.reader.words;
@@ -25,9 +25,14 @@ function coverTask(request: ReportRequest, tasks: readonly Section[]): Section {
   const elsewhere = request.medium === 'screen' ? [paragraph(jobPack.templatesOnPaper)] : [];
   return task('cover', jobPack.cover, [
     paragraph(jobPack.coverLead), list([...titles, ...(hasTemplates ? [jobPack.templates] : [])]),
-    ...elsewhere, paragraph(jobPack.safety), ...cautionCallouts(request),
+    ...elsewhere,
   ]);
 }
+
+const safetyTasks = (request: ReportRequest): readonly Section[] => {
+  const callouts = cautionCallouts(request);
+  return callouts.length === 0 ? [] : [task('safety', request.reader.words.jobPack.safety, [paragraph(request.reader.words.cautions.lead), ...callouts])];
+};
 
 const markOutTasks = (request: ReportRequest): readonly Section[] => {
   const { jobPack } = request.reader.words;

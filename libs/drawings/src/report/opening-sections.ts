@@ -7,7 +7,7 @@ import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type B
 import { defectMapFigure, openingPlanFigure } from './figures.js';
 import { panelOf } from './inputs.js';
 import type { ReportRequest } from './request.js';
-import { dateText, daysText, hoursText, moneyRangeText, moneyText, rangeText, word } from './said.js';
+import { dateText, daysText, hoursText, moneyRangeText, codeText, moneyText, rangeText, word } from './said.js';
 
 /** Who, what, when and why: the first thing an insurer reads. */
 export function identitySection(request: ReportRequest): Section {
@@ -53,6 +53,7 @@ export function summarySection({ estimate: { summary }, reader }: ReportRequest)
       [said.resin, `${upTo(reader, summary.mixedResinL, 2)} l`],
       [said.labour, rangeText(reader, summary.labourH, (hours) => hoursText(reader, hours))],
       [said.days, rangeText(reader, summary.workingDays, (days) => daysText(reader, days))],
+      [said.calendarDays, rangeText(reader, summary.calendarDays, (days) => daysText(reader, days))],
       [said.verdict, word(said.verdicts, summary.verdict)],
     ]),
     paragraph(said.rangeExplained),
@@ -188,6 +189,6 @@ const findingCallouts = ({ estimate: { scope }, reader }: ReportRequest): readon
 
 function methodTable({ estimate: { scope }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  return table(reader.words.sections.method, [wide(said.choice), wide(said.value), wide(said.reason, 2)], scope.method.map(({ choice, value, reason }) => row(choice, value, reason)));
+  return table(reader.words.sections.method, [wide(said.choice), wide(said.value), wide(said.reason, 2)], scope.method.map(({ choice, value, reason }) => row(choice, codeText(reader.words.scope.choices, value), reason)));
 }
 

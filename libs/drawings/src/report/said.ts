@@ -5,6 +5,7 @@ import { fixed, upTo, type Reader } from '../reader.js';
 /** Formats are costly to make and hold no state, so each is made once. */
 const formats = new Map<string, Intl.NumberFormat>();
 const dateFormats = new Map<string, Intl.DateTimeFormat>();
+const momentFormats = new Map<string, Intl.DateTimeFormat>();
 
 /** An amount with its currency code, as many decimals as the amount itself has. */
 export function moneyText(reader: Reader, { amount, currency }: MoneyJson): string {
@@ -39,6 +40,16 @@ export function dateText(reader: Reader, iso: string): string {
 
 const unitNames: Readonly<Record<string, string>> = { m2: 'm²', m3: 'm³', mm2: 'mm²', degC: '°C', '1': '', 'N.mm': 'N·mm', 'N.mm/mm': 'N·mm/mm', 'g/m2': 'g/m²', 'kg/m2': 'kg/m²', 'N/mm2': 'N/mm²', 'kg/m3': 'kg/m³', 'kN/m2': 'kN/m²' };
 
+/** Date and time of day of an ISO instant as the calendar means it; no zone is added. */
+export function momentText(reader: Reader, iso: string): string {
+  const instant = new Date(iso);
+  if (Number.isNaN(instant.getTime())) return iso;
+  const known = momentFormats.get(reader.locale)
+    ?? new Intl.DateTimeFormat(reader.locale, { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit', timeZone: 'UTC' });
+  momentFormats.set(reader.locale, known);
+  return known.format(instant);
+}
+
 /** A unit as people write it. */
 export const unitText = (unit: string): string => unitNames[unit] ?? unit;
 
@@ -59,6 +70,10 @@ export const unitName = (unit: string, reader: Reader): string => {
   const known = Object.entries(reader.words.cost.units).find(([name]) => name === unit);
   return known === undefined ? unitText(unit) : known[1];
 };
+
+/** A code in words: from the table, else the code itself without the kind of thing it starts with. */
+export const codeText = (table: Readonly<Record<string, string>>, code: string): string =>
+  (Object.hasOwn(table, code) ? table[code] : code.replace(/^(core|resin|filler|reinforcement|coating)-/, '').replaceAll('-', ' '));
 
 /** A choice from a table of words; a choice without a word is said as it is. */
 export function word(table: Readonly<Record<string, string>>, choice: string): string {

@@ -3,7 +3,7 @@ import { areaText, fixed, lengthText, massText, percentText, temperatureText, up
 import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section, type Table } from './document.js';
 import { chartFigure, ganttFigures, piecePlanFigure, plyPlanFigure, sectionFigure, sheetFigures } from './figures.js';
 import type { ReportRequest } from './request.js';
-import { dateText, daysText, hoursText, rangeText, valueText, word } from './said.js';
+import { codeText, dateText, daysText, momentText, hoursText, rangeText, valueText, word } from './said.js';
 
 export function coreSection(request: ReportRequest): Section {
   const { estimate: { core }, reader } = request;
@@ -12,6 +12,7 @@ export function coreSection(request: ReportRequest): Section {
     [said.material, core.materialName],
     [said.cavity, lengthText(reader, core.cavityMm, 1)], [said.stackHeight, lengthText(reader, core.stackMm, 1)], [said.flush, lengthText(reader, core.flushMm, 1)],
     [said.net, areaText(reader, core.netAreaM2, 3)], [said.waste, areaText(reader, core.wasteAreaM2, 3)], [said.purchase, areaText(reader, core.purchaseAreaM2, 3)],
+    ...core.wasteByCause.map(({ cause, areaM2 }) => [said.wasteCause(cause), areaText(reader, areaM2, 3)] as const),
     [said.utilisation, percentText(reader, core.utilisation, 1)], [said.massChange, massText(reader, core.massChangeKg)],
     ...(core.waterLeavingKg === undefined ? [] : [[said.water, massText(reader, core.waterLeavingKg)] as const]),
   ];
@@ -40,8 +41,8 @@ export function pieceTable({ estimate: { core }, reader }: ReportRequest, openin
 function sheetTable({ estimate: { core }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
   return table(reader.words.core.sheets, [wide(said.sheet), numeric(said.size), numeric(said.thickness), numeric(said.used)],
-    core.sheets.map(({ label, lengthMm, widthMm, thicknessMm, utilisation }) =>
-      row(label, `${lengthText(reader, lengthMm)} × ${lengthText(reader, widthMm)}`, lengthText(reader, thicknessMm, 1), percentText(reader, utilisation, 1))));
+    core.sheets.map(({ label, lengthMm, widthMm, thicknessMm, utilisation, isBought }) =>
+      row(isBought ? label : `${label} (${reader.words.core.ofCustomer})`, `${lengthText(reader, lengthMm)} × ${lengthText(reader, widthMm)}`, lengthText(reader, thicknessMm, 1), percentText(reader, utilisation, 1))));
 }
 
 export function laminateSection(request: ReportRequest): Section {
@@ -132,7 +133,7 @@ function checkRow(check: Check, reader: Reader): Row {
   const { title, state, demand, capacity, unit, utilisation, verdict, governs, remedy, reason, source } = check;
   const value = (given: number | undefined): string => (given === undefined ? '–' : valueText(reader, given, unit));
   const note = [
-    ...(governs === '' ? [] : [`${said.governs} ${governs}`]), ...(reason === undefined ? [] : [reason]), ...(remedy === undefined ? [] : [`${said.remedy}: ${remedy}`]),
+    ...(governs === '' || governs.toLowerCase() === title.toLowerCase() ? [] : [`${said.governs} ${governs}`]), ...(reason === undefined ? [] : [reason]), ...(remedy === undefined ? [] : [`${said.remedy}: ${remedy}`]),
   ].join('. ');
   return {
     ...row(title, state === undefined ? '–' : said.states[state], value(demand), value(capacity), utilisation === undefined ? '–' : percentText(reader, utilisation, 1), said.verdicts[verdict], source),
@@ -161,13 +162,13 @@ function demandTable({ estimate: { process }, reader }: ReportRequest): Table {
   return table(reader.words.process.demands, [wide(said.step), numeric(said.net), numeric(said.waste), numeric(said.total), numeric(`${said.total}, kg`), numeric(said.filler)],
     process.demands.map(({ title, netL, wasteL, totalL, totalKg, fillerKg, filler }) => row(
       title, volumeText(reader, netL), volumeText(reader, wasteL), volumeText(reader, totalL), massText(reader, totalKg),
-      fillerKg === undefined ? '–' : `${massText(reader, fillerKg)}${filler === undefined ? '' : ` ${filler}`}`,
+      fillerKg === undefined ? '–' : `${massText(reader, fillerKg)}${filler === undefined ? '' : ` ${codeText({}, filler)}`}`,
     )));
 }
 
 function batchTable({ estimate: { process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  const grams = (value: number): string => `${fixed(reader, value, 0)} g`;
+  const grams = (value: number): string => `${upTo(reader, value, 1)} g`;
   return table(reader.words.process.batches,
     [numeric(said.batch), wide(said.step), numeric(said.resin), numeric(said.hardener), numeric(said.filler), numeric(said.useWithin), wide(said.covers)],
     process.batches.map(({ number, title, resinG, hardenerG, fillerG, useWithinMin, covers }) =>
@@ -217,19 +218,32 @@ function calendarBlocks(request: ReportRequest): readonly Block[] {
       ...(calendar.startDate === undefined ? [] : [[said.start, dateText(reader, calendar.startDate)] as const]),
       ...(finish === undefined ? [] : [[said.finish, [finish.early, finish.likely, finish.late].map((day) => dateText(reader, day)).join(' / ')] as const]),
       [said.days, rangeText(reader, calendar.workingDays, (days) => daysText(reader, days))],
+      [said.calendarDays, rangeText(reader, calendar.calendarDays, (days) => daysText(reader, days))],
     ]),
+    ...milestoneTable(request),
     ...(calendar.tasks.length === 0 ? [] : [...ganttFigures(request), taskTable(request)]),
+    ...(calendar.notes.length === 0 ? [] : [list(calendar.notes)]),
     paragraph(said.note),
   ];
+}
+
+function milestoneTable({ estimate: { process: { calendar } }, reader }: ReportRequest): readonly Table[] {
+  const dated = calendar.milestones.flatMap(({ title, at }) => (at === undefined ? [] : [row(title, momentText(reader, at))]));
+  return dated.length === 0 ? [] : [table(reader.words.calendar.milestones, [wide(reader.words.columns.milestone), numeric(reader.words.columns.when)], dated)];
 }
 
 export function taskTable({ estimate: { process: { calendar } }, reader }: ReportRequest): Table {
   const { columns, calendar: said } = reader.words;
   return table(said.tasks, [wide(columns.task), numeric(columns.start), numeric(columns.end), numeric(columns.labour), numeric(columns.wait)],
-    calendar.tasks.map(({ title, startDay, endDay, labourH, waitH, isHoldPoint, isCritical }) => ({
-      ...row(isHoldPoint ? `${said.hold}: ${title}` : isCritical ? `${title} (${said.critical})` : title,
-        upTo(reader, startDay, 1), upTo(reader, endDay, 1), hoursText(reader, labourH), hoursText(reader, waitH)),
+    calendar.tasks.map(({ title, startDay, endDay, startAt, endAt, labourH, waitH, isHoldPoint, isCritical }) => ({
+      ...row(isHoldPoint ? holdTitle(title, said.hold) : isCritical ? `${title} (${said.critical})` : title,
+        timeText(startDay, startAt, reader), timeText(endDay, endAt, reader), hoursText(reader, labourH), hoursText(reader, waitH)),
       ...(isHoldPoint ? { emphasis: 'hold' } : {}),
     })));
 }
 
+const holdTitle = (title: string, hold: string): string => (title.toLowerCase().startsWith(hold.toLowerCase()) ? title : `${hold}: ${title}`);
+
+/** A date where the work has a start, else the day counted from any start. */
+const timeText = (day: number, at: string | undefined, reader: Reader): string =>
+  (at === undefined ? reader.words.calendar.day(fixed(reader, day, 1)) : momentText(reader, at));

@@ -1,5 +1,5 @@
 import type { DrawingRequest } from '../drawing-request.js';
-import { fixed, shown, type Reader } from '../reader.js';
+import { fixed, shown, upTo, type Reader } from '../reader.js';
 import { closeSheet, openSheet, type OpenSheet } from '../sheet/furniture.js';
 import { boxMark, centredText, circle, line, text, type Mark } from '../sheet/marks.js';
 import type { Drawing } from '../sheet/svg.js';
@@ -62,9 +62,9 @@ interface Weighing {
 }
 
 const weighings = (input: BatchCardInput, reader: Reader): readonly Weighing[] => [
-  { name: input.resinName, massText: `${fixed(reader, input.resinG, 0)} g` },
-  { name: input.hardenerName, massText: `${fixed(reader, input.hardenerG, 0)} g` },
-  ...(input.fillerG > 0 ? [{ name: input.fillerName ?? reader.words.batch.filler, massText: `${fixed(reader, input.fillerG, 0)} g` }] : []),
+  { name: input.resinName, massText: `${upTo(reader, input.resinG, 1)} g` },
+  { name: input.hardenerName, massText: `${upTo(reader, input.hardenerG, 1)} g` },
+  ...(input.fillerG > 0 ? [{ name: input.fillerName ?? reader.words.batch.filler, massText: `${upTo(reader, input.fillerG, 1)} g` }] : []),
 ].map(({ name, massText }) => ({ name: shown(reader, name), massText }));
 
 function weighingRow({ name, massText }: Weighing, index: number, y: number, { left, right, unit }: Pen): readonly Mark[] {

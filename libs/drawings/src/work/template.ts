@@ -123,10 +123,10 @@ function tileMarks(page: Tile): readonly Mark[] {
   const view = fullSizeView(cellOrigin(cell, tiling), window);
   const bleed = grown(window, BLEED_MM - 0.5);
   const outline = clippedRing(view.ring(piece.outline), bleed).map((part) => line('visible', ...part));
-  const holes = piece.bleedHoles.map(view.at).filter((hole) => contains(window, { x: hole[0] - 2, y: hole[1] - 2, width: 4, height: 4 }))
+  const holes = holesOf(page)
     .flatMap((hole): readonly Mark[] => [circle(hole, 2, 'fine', 'none'), line('fine', [hole[0] - 3, hole[1]], [hole[0] + 3, hole[1]]), line('fine', [hole[0], hole[1] - 3], [hole[0], hole[1] + 3])]);
   const here = clippedShape(view.ring(piece.outline), window);
-  const centre = inside([here]);
+  const centre = clearOf(holesOf(page), inside([here]), here);
   const isHere = boxOf(here).width > 30 && boxOf(here).height > 40;
   const grain = piece.grainDeg;
   return [
@@ -136,6 +136,22 @@ function tileMarks(page: Tile): readonly Mark[] {
     ...(tiles === '1' ? [] : crosses(window)),
     ...foot(page),
   ];
+}
+
+/** Bleed holes that this tile shows whole. */
+function holesOf({ piece, cell, tiling }: Tile): readonly Point[] {
+  const view = fullSizeView(cellOrigin(cell, tiling), tiling.window);
+  return piece.bleedHoles.map(view.at).filter(([x, y]) => contains(tiling.window, { x: x - 2, y: y - 2, width: 4, height: 4 }));
+}
+
+const shifts = [0, -24, 24, -40, 40, -56, 56];
+
+/** The label moves up or down where a hole is in its way, as long as it stays within the piece's own box. */
+function clearOf(holes: readonly Point[], [x, y]: Point, ring: readonly Point[]): Point {
+  const room = boxOf(ring);
+  const isClear = (shift: number): boolean => y + shift - 8 > room.y && y + shift + 20 < room.y + room.height
+    && holes.every(([holeX, holeY]) => Math.abs(holeX - x) > 26 || holeY < y + shift - 9 || holeY > y + shift + 18);
+  return [x, y + (shifts.find(isClear) ?? 0)];
 }
 
 function grainMarks([x, y]: Point, grainDeg: number, reader: Reader): readonly Mark[] {
