@@ -13,22 +13,24 @@ export interface Search {
   readonly settings: Settings;
 }
 
+/** How hard one search tries; found by trial on published strips. */
 export interface Settings {
+  /** Lines sampled for each move. */
   readonly lines: number;
+  /** Places on them that are followed up. */
   readonly keep: number;
+  /** Passes without progress after which a round ends. */
   readonly patience: number;
+  /** Rounds without progress after which the search ends. */
   readonly rounds: number;
-  readonly startOffset: number;
-  readonly endOffset: number;
-  readonly shrink: number;
+  /** How fast a pair that overlaps gains weight, and how fast one that does not loses it. */
   readonly gain: number;
-  readonly add: number;
   readonly decay: number;
+  /** Lines followed from one place at most. */
+  readonly legs: number;
 }
 
-export const defaultSettings: Settings = {
-  lines: 10, keep: 1, patience: 200, rounds: 1, startOffset: 0, endOffset: 0.05, shrink: 0.4, gain: 0.8, add: 0, decay: 0.99,
-};
+export const defaultSettings: Settings = { lines: 6, keep: 1, patience: 100, rounds: 1, gain: 0.4, decay: 0.93, legs: 6 };
 
 /** Depth of each pair and its sum, kept up to date as pieces move. */
 class Overlaps {
@@ -62,23 +64,23 @@ class Overlaps {
   }
 
   /** Pairs that overlap matter more from now on, the deepest most; the others slowly matter less. */
-  reweigh({ gain, add, decay }: Settings): void {
+  reweigh({ gain, decay }: Settings): void {
     const { depth, field: { weight } } = this;
     let deepest = 0;
     for (let k = 0; k < depth.length; k++) deepest = Math.max(deepest, depth[k]);
     for (let k = 0; k < depth.length; k++) {
-      weight[k] = depth[k] > 0 ? weight[k] * (1 + gain * (0.25 + 0.75 * depth[k] / deepest)) + add * depth[k] / deepest : Math.max(1, weight[k] * decay);
+      weight[k] = depth[k] > 0 ? weight[k] * (1 + gain * (0.25 + 0.75 * depth[k] / deepest)) : Math.max(1, weight[k] * decay);
     }
   }
 }
 
 /**
  * Moves overlapping pieces, one at a time, to where they overlap least, pair weights growing where overlap persists, until
- * nothing overlaps. Answers whether it got there; otherwise the field holds the least overlapped state it met.
+ * nothing overlaps. Answers how much overlap is left, in grid steps; the field holds the least overlapped state it met.
  *
  * Source: [EGEBLAD-2007], [UMETANI-2009] guided local search on pair weights; [GARDEYN-2025] for the schedule of rounds
  */
-export function separate(field: Field, search: Search): boolean {
+export function separate(field: Field, search: Search): number {
   field.weight.fill(1);
   const overlaps = new Overlaps(field);
   let best = { sum: overlaps.sum(), state: snapshotOf(field) };
@@ -90,7 +92,7 @@ export function separate(field: Field, search: Search): boolean {
     for (let piece = field.fixed; piece < field.total; piece++) overlaps.refresh(piece);
     if (isProgress) round = -1;
   }
-  return best.sum === 0;
+  return best.sum;
 }
 
 interface Reached {
@@ -216,45 +218,20 @@ function onLine(field: Field, search: Search, line: Line, ceiling: number): Cand
   return cost < ceiling ? { spot, cost } : undefined;
 }
 
-/** Follows lines in x and y in turn, then lines ever closer beside the place, for as long as that makes it cheaper. */
-function settledFrom(field: Field, search: Search, piece: number, start: Candidate): Candidate {
-  const { width, height } = field.table.shapes[start.spot.shape];
-  const size = Math.min(width, height);
-  let best = onBothAxes(field, search, piece, start);
-  for (let offset = Math.floor(size * search.settings.startOffset); offset >= size * search.settings.endOffset && best.cost > 0;) {
-    const better = beside(field, search, piece, { from: best, offset });
-    if (better === undefined) offset = Math.floor(offset * search.settings.shrink);
-    else best = better;
-  }
-  return best;
-}
+/** Gains of less than a thousandth are not followed: they would be halved for ever. */
+const clearly = 0.999;
 
-function onBothAxes(field: Field, search: Search, piece: number, start: Candidate): Candidate {
+/** Follows lines in x and y in turn for as long as that makes the place clearly cheaper. */
+function settledFrom(field: Field, search: Search, piece: number, start: Candidate): Candidate {
   let best = start;
   let failures = 0;
-  for (let axis: 0 | 1 = 0; failures < 2 && best.cost > 0; axis = axis === 0 ? 1 : 0) {
+  let axis: 0 | 1 = 0;
+  for (let k = 0; k < search.settings.legs && failures < 2 && best.cost > 0; k++) {
     const { shape, x, y, zone } = best.spot;
-    const better = onLine(field, search, { piece, shape, axis, zone, level: axis === 0 ? y : x }, best.cost);
+    const better = onLine(field, search, { piece, shape, axis, zone, level: axis === 0 ? y : x }, best.cost * clearly);
     failures = better === undefined ? failures + 1 : 0;
     best = better ?? best;
+    axis = axis === 0 ? 1 : 0;
   }
   return best;
-}
-
-/** The first better place on the four lines that lie `offset` to the sides. */
-function beside(
-  field: Field, search: Search, piece: number, { from, offset }: { readonly from: Candidate; readonly offset: number },
-): Candidate | undefined {
-  const { shape, x, y, zone } = from.spot;
-  const first = search.random() < 0.5 ? 0 : 1;
-  for (let k = 0; k < 4; k++) {
-    const axis = (first + (k >> 1)) % 2 === 0 ? 0 : 1;
-    const side = k % 2 === 0 ? offset : -offset;
-    const [low, high] = levelsOf(field, search, shape, { zone, axis });
-    const level = (axis === 0 ? y : x) + side;
-    if (level < low || level > high) continue;
-    const better = onLine(field, search, { piece, shape, axis, zone, level }, from.cost);
-    if (better !== undefined) return better;
-  }
-  return undefined;
 }

@@ -112,8 +112,8 @@ export function squeezeOn(job: SheetJob, table: Table, { order, seed, workLimit 
   const probe = new Probe();
   scatter(field, table, choices, random);
   const isOver = (): boolean => field.work >= workLimit || field.work + budget.used >= budget.workLimit || budget.shouldStop();
-  const search = { zones: table.zones, choices, random, probe, isOver, settings: { ...defaultSettings, rounds: 50 } };
-  const isFree = separate(field, search);
+  const search = { zones: table.zones, choices, random, probe, isOver, settings: { ...defaultSettings, patience: 150, rounds: 4 } };
+  const isFree = separate(field, search) === 0;
   budget.used += field.work;
   return isFree ? packingOf(job, table, field, order) : undefined;
 }

@@ -1,7 +1,7 @@
 import { randomStream, type RandomStream } from '#lib/kernel';
 import { placeNext } from './construct.js';
 import { Field, Probe, restore, snapshotOf, type Snapshot, type Zone } from './field.js';
-import { defaultSettings, separate, type Search, type Settings } from './separate.js';
+import { defaultSettings, separate, type Search } from './separate.js';
 import type { ShapeSet } from './shapes.js';
 
 /** Pieces for one strip, in grid steps. `shapeOf[piece]` is a shape of the set. */
@@ -15,7 +15,6 @@ export interface StripJob {
   /** Pairs of pieces that may be looked at. */
   readonly workLimit: number;
   readonly shouldStop: () => boolean;
-  readonly settings?: Settings;
   readonly onBetter?: (length: number, work: number) => void;
 }
 
@@ -71,28 +70,44 @@ interface Best {
   readonly length: number;
 }
 
-/** Steps of the length, in shares of it: bold while they succeed, finer after failures. */
-function shortened(field: Field, with_: Shortening, start: Best): Best {
-  const { job } = with_;
-  const settings = job.settings ?? defaultSettings;
+/** Step of the length, as a share of it: the first, the largest, the smallest, and one now and then that shakes everything up. */
+const steps = { first: 0.02, most: 0.03, least: 0.001, shake: 0.015 } as const;
+/** Failures at the smallest step before everything is shaken up. */
+const failuresBeforeShake = 2;
+
+/** Bold steps while they succeed, finer ones after failures; after several failures a bold one with much patience. */
+function shortened(field: Field, context: Shortening, start: Best): Best {
+  const { job } = context;
   let best = start;
-  let step = 0.02;
+  let step: number = steps.first;
+  let failures = 0;
   const isOver = (): boolean => field.work >= job.workLimit || job.shouldStop();
   while (!isOver()) {
-    restore(field, best.snapshot);
-    const target = Math.floor(best.length * (1 - step));
-    squeeze(field, with_, target);
-    const patience = Math.min(settings.patience, Math.max(10, Math.round(0.3 / step)));
-    const ok = attempt(field, with_, { target, patience }, isOver);
-    if (ok) {
-      best = { snapshot: snapshotOf(field), length: lengthOf(field) };
-      job.onBetter?.(best.length, field.work);
-      step = Math.min(step * 1.2, 0.03);
-    } else {
-      step = Math.max(step / 2, 0.0005);
-    }
+    const isShake = failures >= failuresBeforeShake;
+    const better = shorterBy(field, context, { best, step: isShake ? steps.shake * (0.5 + context.random()) : step, patience: isShake ? 400 : 150 }, isOver);
+    failures = better === undefined && !isShake ? failures + Number(step === steps.least) : 0;
+    step = better === undefined ? Math.max(step / 1.6, steps.least) : Math.min(step * 1.25, steps.most);
+    if (better === undefined) continue;
+    best = better;
+    job.onBetter?.(best.length, field.work);
   }
   return best;
+}
+
+/** Overlaps that are left over but no deeper than this are rounding; a hair more strip lets them go. */
+const hair = 5000;
+
+function shorterBy(
+  field: Field, context: Shortening, { best, step, patience }: { readonly best: Best; readonly step: number; readonly patience: number }, isOver: () => boolean,
+): Best | undefined {
+  restore(field, best.snapshot);
+  const target = Math.floor(best.length * (1 - step));
+  squeeze(field, context, target);
+  let left = attempt(field, context, { target, patience }, isOver);
+  for (let wider = 1; left > 0 && left < hair && wider <= 4 && !isOver(); wider++) {
+    left = attempt(field, context, { target: target + (wider * hair) / 2, patience: 20 }, isOver);
+  }
+  return left === 0 && lengthOf(field) < best.length ? { snapshot: snapshotOf(field), length: lengthOf(field) } : undefined;
 }
 
 /** Everything right of a random line moves left by what the strip loses. */
@@ -107,8 +122,10 @@ function squeeze(field: Field, { random, job }: Shortening, target: number): voi
   }
 }
 
-function attempt(field: Field, { job, choices, probe, random }: Shortening, { target, patience }: { readonly target: number; readonly patience: number }, isOver: () => boolean): boolean {
+function attempt(
+  field: Field, { job, choices, probe, random }: Shortening, { target, patience }: { readonly target: number; readonly patience: number }, isOver: () => boolean,
+): number {
   const zones: readonly Zone[] = [{ low: job.low, high: [target, job.top] }];
-  const search: Search = { zones, choices, random, probe, isOver, settings: { ...(job.settings ?? defaultSettings), patience } };
+  const search: Search = { zones, choices, random, probe, isOver, settings: { ...defaultSettings, patience } };
   return separate(field, search);
 }
