@@ -31,11 +31,14 @@ export const difference = (from: Region, taken: Region): Region =>
 export const intersection = (a: Region, b: Region): Region =>
   clip(ClipType.Intersection, pathsOf(a), pathsOf(b));
 
-/** Grows (`deltaMm` above 0) or shrinks the region by a distance; holes move the other way. */
-export function offset(region: Region, deltaMm: number, join: JoinKind = 'round'): Region {
+/**
+ * Grows (`deltaMm` above 0) or shrinks the region by a distance; holes move the other way. The chords of rounded corners
+ * leave the true arc by at most `arcToleranceMm`, towards the region.
+ */
+export function offset(region: Region, deltaMm: number, join: JoinKind = 'round', arcToleranceMm = ARC_TOLERANCE_MM): Region {
   if (!Number.isFinite(deltaMm)) throw new Defect(`An offset of ${deltaMm} mm`);
   if (deltaMm === 0 || region.length === 0) return region;
-  const kernel = new ClipperOffset(MITER_LIMIT, ARC_TOLERANCE_MM * MICROMETRES);
+  const kernel = new ClipperOffset(MITER_LIMIT, arcToleranceMm * MICROMETRES);
   kernel.addPaths(pathsOf(region), joinTypes[join], EndType.Polygon);
   const grown: Paths64 = [];
   kernel.execute(deltaMm * MICROMETRES, grown);

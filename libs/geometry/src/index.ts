@@ -7,7 +7,7 @@ export {
   distance, edgesOf, movePoint, ringsOf, rotate, rotatePoint, translate,
   type Bounds, type Point, type Polygon, type Region, type Ring,
 } from './point.js';
-export { roundCorners, roundedCorners, type RoundedCorner } from './rounded.js';
+export { roundCorners, roundedCorners, type CornerRadii, type RoundedCorner } from './rounded.js';
 export {
   containsPoint, distanceBetweenSegments, distanceToEdge, distanceToRegion, distanceToRing, distanceToSegment, isInsideRing,
   lineCrossing, nearestOnRing, nearestOnSegment, segmentIntersection, segmentsMeet, segmentWithin,

@@ -16,28 +16,36 @@ export interface RoundedCorner {
 /** How far the chords of an arc may leave it. */
 const CHORD_MM = 0.05;
 
+/** Corners that point out of the region (its ring turns from x towards y) and those that point into it, mm. */
+export interface CornerRadii {
+  readonly outwardMm: number;
+  /** Rounding such a corner adds to the region. */
+  readonly inwardMm: number;
+}
+
 /**
- * The arc of `radiusMm` that touches both edges at each corner. Where the edges are too short for it the largest
+ * The arc of its radius that touches both edges at each corner. Where the edges are too short for it the largest
  * arc that fits is given, with its own radius: the caller says so.
  */
-export function roundedCorners(ring: Ring, radiusMm: number): readonly RoundedCorner[] {
+export function roundedCorners(ring: Ring, radius: number | CornerRadii): readonly RoundedCorner[] {
+  const radii = typeof radius === 'number' ? { outwardMm: radius, inwardMm: radius } : radius;
   return ring.map((corner, index) => {
     const before = ring[(index + ring.length - 1) % ring.length];
     const after = ring[(index + 1) % ring.length];
-    return roundedCorner(before, corner, after, radiusMm);
+    return roundedCorner(before, corner, after, radii);
   });
 }
 
 /** The ring with each corner replaced by its arc. */
-export const roundCorners = (ring: Ring, radiusMm: number): Ring => roundedCorners(ring, radiusMm).flatMap(arcPoints);
+export const roundCorners = (ring: Ring, radius: number | CornerRadii): Ring => roundedCorners(ring, radius).flatMap(arcPoints);
 
-function roundedCorner(before: Point, corner: Point, after: Point, radiusMm: number): RoundedCorner {
+function roundedCorner(before: Point, corner: Point, after: Point, { outwardMm, inwardMm }: CornerRadii): RoundedCorner {
   const [inMm, outMm] = [distance(before, corner), distance(corner, after)];
   const [ux, uy] = [(corner[0] - before[0]) / inMm, (corner[1] - before[1]) / inMm];
   const [vx, vy] = [(after[0] - corner[0]) / outMm, (after[1] - corner[1]) / outMm];
   const turnRad = Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
   const tangent = Math.tan(Math.abs(turnRad) / 2);
-  const radius = Math.min(radiusMm, Math.min(inMm, outMm) / 2 / tangent);
+  const radius = Math.min(turnRad > 0 ? outwardMm : inwardMm, Math.min(inMm, outMm) / 2 / tangent);
   if (!(radius > 1e-6) || !Number.isFinite(radius) || Math.abs(turnRad) < 1e-9) {
     return { corner, radiusMm: 0, from: corner, to: corner, centre: corner, turnRad };
   }

@@ -1,7 +1,7 @@
 import { orient2d } from 'robust-predicates';
 import polylabel from 'polylabel';
 import { areaMm2, bounds, centroid, signedAreaMm2 } from './measure.js';
-import { distance, type Point, type Polygon, type Region, type Ring } from './point.js';
+import type { Point, Polygon, Region, Ring } from './point.js';
 import { distanceToRing, distanceToSegment } from './segment.js';
 
 /**
@@ -48,10 +48,11 @@ function farthestPair(ring: Ring): readonly [number, number] {
   const candidates = ring.flatMap((point, index) => (hull.has(point) ? [index] : []));
   let best: readonly [number, number] = [0, Math.floor(ring.length / 2)];
   let farthest = -1;
-  for (const [order, i] of candidates.entries()) {
-    for (const j of candidates.slice(order + 1)) {
-      const apart = distance(ring[i], ring[j]);
-      if (apart > farthest + 1e-9) [best, farthest] = [[i, j], apart];
+  for (let order = 0; order < candidates.length; order += 1) {
+    for (let later = order + 1; later < candidates.length; later += 1) {
+      const [[ax, ay], [bx, by]] = [ring[candidates[order]], ring[candidates[later]]];
+      const apart = (bx - ax) * (bx - ax) + (by - ay) * (by - ay);
+      if (apart > farthest * (1 + 1e-12)) [best, farthest] = [[candidates[order], candidates[later]], apart];
     }
   }
   return best;

@@ -24,5 +24,5 @@ const simple = (region: Region): Region => ringsOf(region).every((ring) => readO
 /** Zones too many to mark one by one are those of a patchy deck: near ones are taken together. */
 function few(region: Region, gapMm: number): Region {
   if (region.length <= MOST_ZONES || gapMm > 2000) return region;
-  return few(simple(withoutSpecks(offset(offset(region, gapMm / 2), -gapMm / 2))), 2 * gapMm);
+  return few(simple(withoutSpecks(offset(offset(region, gapMm / 2, 'round', 0.5), -gapMm / 2, 'round', 0.5))), 2 * gapMm);
 }

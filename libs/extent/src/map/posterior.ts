@@ -40,7 +40,7 @@ export interface Sites {
 export const noSites = (count: number): Sites => ({ weight: new Float64Array(count), pull: new Float64Array(count) });
 
 /** Nobody sounds an edge exactly: how far beside its own place a reading belongs, in standard deviations of the field. */
-const EDGE = 0.1;
+export const EDGE = 0.1;
 
 const MOST_SWEEPS = 20;
 

@@ -1,6 +1,6 @@
 import {
   areaMm2, boundsOfPoints, convexHull, difference, intersection, offset, perimeterMm, principalAxisRad, rectangle, regionOf, ringsOf,
-  roundCorners, rotatePoint, simplifyRing, type Point, type Region, type Ring,
+  roundCorners, rotatePoint, simplifyRing, type CornerRadii, type Point, type Region, type Ring,
 } from '#lib/geometry';
 import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
 import { quarterApart, type Ground } from './ground.js';
@@ -87,14 +87,17 @@ function tidied(region: Region, permitted: Region): Region {
 }
 
 export function shapeOf(form: CutShape['form'], sharp: Region, rules: Rules): CutShape {
-  const region = rounded(sharp, rules.cornerRadiusMm);
+  const region = rounded(sharp, cornerRadii(rules));
   const corners = ringsOf(sharp).reduce((count, ring) => count + ring.length, 0);
   const [lengthMm, area] = [perimeterMm(region), areaMm2(region)];
   return { form, sharp, region, lengthMm, areaMm2: area, hours: hoursOf({ lengthMm, areaMm2: area, corners, openings: sharp.length }, rules) };
 }
 
-const rounded = (sharp: Region, radiusMm: number): Region => sharp.flatMap(({ outer, holes }) =>
-  regionOf(roundCorners(outer, radiusMm), holes.map((hole) => roundCorners(hole, radiusMm))));
+/** A corner of skin that stays is rounded no wider than the flange, or the cut would come nearer to an edge than that. */
+export const cornerRadii = ({ cornerRadiusMm, flangeMm }: Rules): CornerRadii => ({ outwardMm: cornerRadiusMm, inwardMm: Math.min(cornerRadiusMm, flangeMm) });
+
+const rounded = (sharp: Region, radii: CornerRadii): Region => sharp.flatMap(({ outer, holes }) =>
+  regionOf(roundCorners(outer, radii), holes.map((hole) => roundCorners(hole, radii))));
 
 interface CutSize {
   readonly lengthMm: number;

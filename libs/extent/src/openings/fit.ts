@@ -1,7 +1,7 @@
 import { distance, nearestOnRing, ringsOf, roundedCorners, type Point, type Region, type Ring } from '#lib/geometry';
 import { m2FromMm2, mm2 } from '#lib/units';
 import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
-import type { CutShape } from './cut-shape.js';
+import { cornerRadii, type CutShape } from './cut-shape.js';
 import type { Ground } from './ground.js';
 import { gapBetween, neededBridgeMm } from './merge.js';
 import { reachUnder } from './reach.js';
@@ -73,7 +73,7 @@ const supportFindings = ({ label, shape }: JudgedOpening, ground: Ground): reado
 
 function cornerFindings({ label, shape }: JudgedOpening, { rules }: Ground): readonly Finding[] {
   const wanted = Math.min(LEAST_RADIUS_MM, rules.cornerRadiusMm);
-  const radii = ringsOf(shape.sharp).flatMap((ring) => roundedCorners(ring, rules.cornerRadiusMm)).map(({ radiusMm }) => radiusMm).filter((radius) => radius > 0);
+  const radii = ringsOf(shape.sharp).flatMap((ring) => roundedCorners(ring, cornerRadii(rules))).map(({ radiusMm }) => radiusMm).filter((radius) => radius > 0);
   const tightest = Math.min(...radii, Number.MAX_VALUE);
   return tightest < wanted - 0.5 ? [finding('corner-too-tight', { opening: label, radiusMm: toWholeMm(tightest), leastMm: wanted })] : [];
 }

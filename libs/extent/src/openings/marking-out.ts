@@ -1,4 +1,4 @@
-import { distance, distanceToSegment, edgesOf, centroid, ringsOf, roundedCorners, simplifyRing, type Point, type Polygon, type Region } from '#lib/geometry';
+import { distance, distanceToSegment, edgesOf, centroid, ringsOf, roundedCorners, simplifyRing, type CornerRadii, type Point, type Polygon, type Region } from '#lib/geometry';
 
 /** The edge of the panel that a tape is hooked to. */
 export interface Datum {
@@ -40,10 +40,10 @@ export interface MarkingOut {
 const STRAIGHT_WITHIN_MM = 5;
 
 /** Dimensions of the outer saw line from the best datum edge: long, straight, and near. */
-export function markingOut(sharp: Polygon, panel: Region, radiusMm: number): MarkingOut {
+export function markingOut(sharp: Polygon, panel: Region, radii: CornerRadii): MarkingOut {
   const datum = datumFor(sharp, panel);
   const rings = [sharp.outer, ...sharp.holes];
-  const rounded = rings.map((ring) => roundedCorners(ring, radiusMm));
+  const rounded = rings.map((ring) => roundedCorners(ring, radii));
   const lines = rounded.flatMap((corners) => corners.map(({ to }, index): SawLine => {
     const next = corners[(index + 1) % corners.length];
     return { from: to, to: next.from, straightMm: distance(to, next.from) };

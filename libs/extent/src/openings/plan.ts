@@ -3,7 +3,7 @@ import { areaMm2, difference, distance, intersection, offset, union, type Point,
 import { derived, assumptionsOf, assumed, type Figure } from '#lib/provenance';
 import { m, m2, m2FromMm2, mFromMm, mm, mm2, fraction } from '#lib/units';
 import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
-import { shapeOf, type CutShape } from './cut-shape.js';
+import { cornerRadii, shapeOf, type CutShape } from './cut-shape.js';
 import { depthOf, taperFigure, type CutDepth } from './depth.js';
 import { fittingsInScope, type FittingInScope, type FittingsFound } from './fittings.js';
 import { groundOf, type Ground } from './ground.js';
@@ -86,6 +86,9 @@ export interface PlannedOpening {
 export const planOpenings = (request: OpeningRequest): Outcome<OpeningPlan> =>
   mapValue(readOpeningRequest(request), (read) => planned(request, read));
 
+/** Rounded margins are marked with a pencil: chords this near to the arc are the arc. */
+const ARC_MM = 0.2;
+
 interface Layout {
   readonly ground: Ground;
   readonly groups: readonly OpeningGroup[];
@@ -124,7 +127,7 @@ const isWithinReach = ({ groups, unopened, ground }: Layout): boolean =>
   unopened.length === 0 && groups.every(({ seeds, shape }) => reachUnder(difference(seeds, shape.region), shape.region) <= ground.rules.undercutReachMm);
 
 function laidOut(bad: Region, ground: Ground): Layout {
-  const targets = intersection(offset(bad, ground.rules.cutMarginMm), ground.panel);
+  const targets = intersection(offset(bad, ground.rules.cutMarginMm, 'round', ARC_MM), ground.panel);
   const designed = targets.map((target) => ({ target, group: groupFor([target], bad, ground) }));
   const groups = joined(designed.flatMap(({ group }) => (group === undefined ? [] : [group])), ground);
   const unopened = designed.flatMap(({ target, group }) => (group === undefined ? [intersection(bad, [target])] : []));
@@ -151,7 +154,7 @@ function openingsOf({ ground, groups }: Layout, { zones, panel }: ReadRequest, r
     const undercut = group.shape.sharp.length === 1 ? left : left.filter((polygon) => isNearest(polygon, shape, group));
     const pieces = skinPieces(shape.region, request.fittings ?? [], ground);
     const judged = { label, shape, undercut, pieces };
-    const taperBand = difference(intersection(offset(shape.region, ground.taperWidthMm), panel), opened);
+    const taperBand = difference(intersection(offset(shape.region, ground.taperWidthMm, 'round', ARC_MM), panel), opened);
     return { judged, planned: plannedOpening({ judged, group, zones, taperBand, ground, depth }) };
   });
 }
@@ -175,7 +178,7 @@ function plannedOpening({ judged: { label, shape, undercut, pieces }, group, zon
   const ids = zones.filter(({ region }) => areaMm2(intersection(region, group.seeds)) > 1).map(({ id }) => id);
   return {
     label, zones: ids, area: shape.region[0], sawLine: sharp.outer, innerSawLines: sharp.holes,
-    cornerRadiusMm: ground.rules.cornerRadiusMm, marking: markingOut(sharp, ground.panel, ground.rules.cornerRadiusMm),
+    cornerRadiusMm: ground.rules.cornerRadiusMm, marking: markingOut(sharp, ground.panel, cornerRadii(ground.rules)),
     areaM2: m2FromMm2(mm2(shape.areaMm2)), cutLengthM: mFromMm(mm(shape.lengthMm)),
     ...(depth.depthMm === undefined ? {} : { cutDepthMm: depth.depthMm }),
     undercut, undercutAreaM2: m2FromMm2(mm2(areaMm2(undercut))), undercutReachMm: reachUnder(undercut, shape.region),

@@ -1,0 +1,33 @@
+import { rectangle, regionOf } from '#lib/geometry';
+import { factorised, solveWith } from '../../../libs/extent/src/map/banded.js';
+import { fieldOn, RANGE_BY_KAPPA } from '../../../libs/extent/src/map/field.js';
+import { latticeOver } from '../../../libs/extent/src/map/lattice.js';
+import type { PublishedCase } from '../published-case.js';
+
+const STEP_MM = 25;
+const STEPS_PER_UNIT = 8;
+const KAPPA_PER_MM = 1 / (STEP_MM * STEPS_PER_UNIT);
+
+/** Correlation of the lattice's field between a cell in the middle of a large panel and the cell `steps` further on. */
+function latticeCorrelation(steps: number): number {
+  const sideMm = 1600;
+  const lattice = latticeOver(regionOf(rectangle(0, 0, sideMm, sideMm)), (sideMm / STEP_MM) ** 2);
+  const field = fieldOn(lattice, RANGE_BY_KAPPA / KAPPA_PER_MM);
+  const middle = Math.floor(lattice.columns / 2);
+  const [from, to] = [middle, middle + steps].map((column) => lattice.nodeAt[column * lattice.rows + middle]);
+  const column = new Float64Array(lattice.nodes.length);
+  column[from] = 1;
+  solveWith(factorised(field.precision), column);
+  return column[to] / (field.scale[from] * field.scale[to]);
+}
+
+/** x K1(x), Whittle's correlation, from the printed values of K1: 1.6564411 at 0.5, 0.6019072 at 1, 0.1398659 at 2. */
+const whittle = (id: string, x: number, printed: string): PublishedCase => ({
+  id: `extent-whittle-${id}`, room: 'extent', title: `Correlation of the field at kappa r = ${x}`, source: 'ABRAMOWITZ-STEGUN-1964', locus: 'table 9.8, K1; digits from memory',
+  unit: '1', printed, ours: () => latticeCorrelation(x * STEPS_PER_UNIT),
+  tolerance: { absolute: 0.012, because: 'a lattice of step 1/8 of 1/kappa misses the part of the spectrum above pi / h, which is a few (kappa h)2 / 4 pi of the variance, and the panel ends 4/kappa away' },
+});
+
+export const whittleCovariance: readonly PublishedCase[] = [
+  whittle('half', 0.5, '0.82822'), whittle('one', 1, '0.60191'), whittle('two', 2, '0.27973'),
+];

@@ -1,0 +1,34 @@
+import { rectangle, regionOf, type Point } from '#lib/geometry';
+import { fieldOn } from '../../../libs/extent/src/map/field.js';
+import { latticeOver } from '../../../libs/extent/src/map/lattice.js';
+import { noSites, posteriorOf, type Observation } from '../../../libs/extent/src/map/posterior.js';
+import type { PublishedCase } from '../published-case.js';
+
+const lattice = latticeOver(regionOf(rectangle(0, 0, 240, 120)), 32);
+const prior = { level: -0.5, levelSd: 0.7 };
+const nodeNear = ([x, y]: Point): number => lattice.nodes.reduce((best, { place }, node) =>
+  Math.hypot(place[0] - x, place[1] - y) < Math.hypot(lattice.nodes[best].place[0] - x, lattice.nodes[best].place[1] - y) ? node : best, 0);
+
+const seen = (place: Point, odds: number): Observation => ({ nodes: [nodeNear(place)], shares: [1], ifBad: odds / (1 + odds), ifSound: 1 / (1 + odds) });
+const readings: readonly Observation[] = [
+  seen([45, 45], 8), seen([75, 75], 8), seen([105, 45], 1 / 4), seen([165, 75], 1 / 4), seen([195, 45], 1 / 4), seen([45, 75], 4), seen([165, 45], 3),
+];
+
+/** The method's own answer; the printed one is that of weighed draws, which `posterior.spec.ts` makes again. */
+const at = (name: string, place: Point, printed: string): PublishedCase => ({
+  id: `extent-posterior-${name}`, room: 'extent', title: `Chance of bad core at (${place.join(', ')}) mm after seven readings`, source: 'RASMUSSEN-WILLIAMS-2006', locus: 'section 3.6 against weighed draws of the prior',
+  unit: '1', printed, kind: 'independent-method', ours: () => chanceAt(place),
+  tolerance: { absolute: 0.03, because: 'the method gives each place a normal distribution; 60,000 draws leave 0.003' },
+});
+
+export const sevenReadings = { lattice, prior, readings, rangeMm: 200, nodeNear };
+const chances = (): Float64Array => posteriorOf(fieldOn(lattice, 200), readings, prior, noSites(readings.length)).chance;
+const chanceAt = (place: Point): number => chances()[nodeNear(place)];
+
+const reason = 'at a reading itself the true distribution is skewed, as if cut off at the boundary; a normal one spreads past it, and the chance is drawn towards one half';
+
+export const posteriorAgainstDraws: readonly PublishedCase[] = [
+  at('beside-bad', [75, 45], '0.749'), at('between', [105, 75], '0.570'), at('middle', [135, 45], '0.392'), at('beside-sound', [195, 105], '0.290'),
+  { ...at('on-bad', [45, 45], '0.908'), disagreement: { oursShouldBe: 0.8645, relative: 0.002, reason } },
+  { ...at('on-sound', [165, 75], '0.247'), disagreement: { oursShouldBe: 0.3033, relative: 0.002, reason } },
+];
