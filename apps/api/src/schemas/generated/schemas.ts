@@ -7663,6 +7663,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "isProvenBest"
         ]
       },
+      "mostPlies": {
+        "type": "number",
+        "description": "As asked, or as many as have room for their steps in the taper."
+      },
       "missing": {
         "$ref": "#/components/schemas/LaminateMissing"
       },
@@ -7692,6 +7696,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "oldSkin",
       "best",
       "effort",
+      "mostPlies",
       "leftOut",
       "assumptions",
       "limits"
