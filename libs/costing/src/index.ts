@@ -1,4 +1,5 @@
 import type { AnyFormula } from '#lib/provenance';
+import { contingencyAtP80, extentScaling } from './risk/risk-formulas.js';
 import { triangularMean } from './risk/spread-quantile.js';
 
 export {
@@ -49,4 +50,4 @@ export {
   compareVariants, criteria, criterionTitles, type Criterion, type VariantComparison, type VariantResult, type VariantRow,
 } from './variants.js';
 
-export const formulas: readonly AnyFormula[] = [triangularMean];
+export const formulas: readonly AnyFormula[] = [triangularMean, extentScaling, contingencyAtP80];

@@ -28,7 +28,7 @@ test.each(Object.entries(unitCodes).filter(([, { rec20 }]) => Object.hasOwn(stat
   expect(converted.toVal! / factor).toBeCloseTo(1, 12);
 });
 
-const published = new Map([...REC_20_3, ...REC_21_3].map(({ code, name }) => [code, name.toLowerCase()]));
+const published = new Map([...REC_20_3, ...REC_21_3].map(({ code, name }) => [code, (name ?? '').toLowerCase()]));
 
 test.each(Object.entries(unitCodes))('%s has the code that the recommendations list for its name', (_, { rec20, name }) => {
   expect(published.get(rec20)).toBe(name);

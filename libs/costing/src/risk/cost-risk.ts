@@ -10,6 +10,7 @@ import { latinHypercube, type Design } from './latin-hypercube.js';
 import {
   EXTENT, commonIndex, ownIndices, riskModel, simulate, totalAt, variableCount, type CommonCause, type ModelLine, type RiskModel,
 } from './risk-model.js';
+import { contingencyAtP80 } from './risk-formulas.js';
 import { deviation, histogram, mean, quantileError, quantileOfSorted, varianceShare, type HistogramBar } from './sample-statistics.js';
 import { spreadShapes, type SpreadShape } from './spread-quantile.js';
 
@@ -143,7 +144,7 @@ function described(request: CostRiskRequest, simulated: Simulated): CostRisk {
     extent: extentOf(request), point: near(point), mean: near(mean(totals)), deviation: near(deviation(totals)),
     p10: near(at(0.1)), p50: near(at(0.5)), p80: near(at(0.8)), p90: near(at(0.9)),
     p90StandardError: near(error), p90RelativeError: at(0.9) === 0 ? 0 : error / at(0.9),
-    contingency: near(Math.max(0, at(0.8) - point)), shareAtPoint: shareAtMost(sorted, point),
+    contingency: near(contingencyAtP80.evaluate({ p80: fraction(at(0.8)), point: fraction(point) })), shareAtPoint: shareAtMost(sorted, point),
     drivers, jointShare, histogram: histogram(sorted, BARS),
     information: informationValue({
       totals, extentLevels: design.levels[EXTENT], currency,
