@@ -50,7 +50,11 @@ export const outsideJobs: readonly OutsideJob[] = [
       openedM2: 13.94,
     },
     supposed: ['skins of 3 mm and 2.5 mm', 'core of 12.7 mm', 'work in a shed', 'core wet but partly bonded ("part wet", all removed)'],
-    explained: [],
+    explained: [
+      'Our hours are of the order of 250 for the structure alone against a quote of under 40. Two fifths of ours come from lifting bonded skin and chiselling bonded core, which the record states for the whole panel while the source says only part was wet; with rotten, loose core the structure falls by about half and is still well above the quote.',
+      'It is a verbal quote for one flat, bare, well-reached panel, with an unknown outcome, and a twelvefold span of price per area is published for like work; it stays an unexplained low outlier.',
+      'Prices are of 2003 in dollars and are not compared with an invented list.',
+    ],
   },
   {
     id: 'small-boat-from-below-2006',
@@ -73,7 +77,11 @@ export const outsideJobs: readonly OutsideJob[] = [
       openedM2: 0.93,
     },
     supposed: ['skins of 3 mm and 1.5 mm, core of 9.5 mm', 'all of the 10 sq ft replaced, although one side was only injected', 'no refinishing'],
-    explained: [],
+    explained: [
+      'One side was dry and was only injected; the record replaces core under all of the 10 sq ft.',
+      'Our hours multiply a factor for overhead work by a factor for an owner\'s first time; together they are 4.2, and the two may well overlap. No published job separates them, so neither was changed.',
+      'The author says the time was not carefully tracked and counts neither protection nor the hunt for the leak.',
+    ],
   },
   {
     id: 'side-deck-strip-2015',
@@ -96,7 +104,10 @@ export const outsideJobs: readonly OutsideJob[] = [
       openedM2: 0.56,
     },
     supposed: ['skins of 3 mm and 1.5 mm', 'a side deck 420 mm wide', 'two people, three short sessions a week'],
-    explained: [],
+    explained: [
+      'Sheets agree: one whole sheet for 0.56 m2.',
+      'Our calendar runs to a finished, painted deck; the reported 28 days end with the core bedded.',
+    ],
   },
   {
     id: 'side-decks-26-ft-2006',
@@ -117,7 +128,10 @@ export const outsideJobs: readonly OutsideJob[] = [
       days: { count: 120, covers: 'one summer of spare time for both decks, not finished' },
     },
     supposed: ['one deck of 4.4 m x 0.39 m, so that both use at most the core bought', 'skins of 3 mm and 1.5 mm'],
-    explained: [],
+    explained: [
+      'Sheets of 23 x 48 in came in threes for each deck; ours buys one sheet of 2440 x 1220 mm, which is 1.4 times the area of three small ones at less than their price.',
+      'The season went into both decks and was not enough to finish.',
+    ],
   },
   {
     id: 'foredeck-growth',
@@ -135,6 +149,8 @@ export const outsideJobs: readonly OutsideJob[] = [
     },
     reported: { growth: { low: 1.18, high: 1.41, covers: 'area found over area surveyed: 22 sq ft grew to 26 to 31' } },
     supposed: ['shape and thicknesses; the source gives areas only'],
-    explained: [],
+    explained: [
+      'The reported growth lies inside the range that the evidence grade gives.',
+    ],
   },
 ];
