@@ -16,9 +16,15 @@ export interface Comparison {
   readonly isInside: boolean;
 }
 
+const estimates = new Map<string, Estimate>();
+
+/** Each job is worked out once, however often it is asked for. */
 export function estimateOf(job: OutsideJob): Estimate {
+  const known = estimates.get(job.id);
+  if (known !== undefined) return known;
   const outcome = estimate(job.record, shippedCatalogue, 'outside');
   if (!outcome.ok) throw new Error(`${job.id}: ${JSON.stringify(outcome.problems)}`);
+  estimates.set(job.id, outcome.value.estimate);
   return outcome.value.estimate;
 }
 
