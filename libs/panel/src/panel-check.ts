@@ -154,14 +154,14 @@ function checked(request: PanelCheckRequest): PanelCheck {
   const shortfalls = ratios.map(({ ratio }) => ratio).filter(({ ratio }) => ratio < 1 - AGREEMENT).sort((a, b) => a.ratio - b.ratio).map(shortfallInWords);
   const fittings = (request.fittings ?? []).flatMap((fitting, at) => fittingChecks(fitting, `/fittings/${at}`, request.repaired, criteria));
   const opened = openedOf(request, criteria);
+  const truncation = Math.max(...states.flatMap(({ loaded }) => loaded.map(({ answer }) => answer.truncation)));
   const all = [...reasoned.flat(), ...fittings];
   return {
     verdict: shortfalls.length === 0 ? 'restored' : 'not-restored', shortfalls,
     states: states.map((state, at) => resultOf(state, reasoned[at].map(explained))),
     ratios: ratios.map(({ ratio }) => ratio), opened, fittings: fittings.map(explained),
     loads: loads.map(({ code, title, pressure }) => ({ key: `load:${code}`, code, title, pressureKPa: pressure.value })),
-    cautions: cautionsOf(request, opened), assumptions: assumptionsFrom(request, all), limits,
-    truncation: Math.max(...states.flatMap(({ loaded }) => loaded.map(({ answer }) => answer.truncation))),
+    cautions: [...cautionsOf(request, opened), ...unsettledCaution(truncation)], assumptions: assumptionsFrom(request, all), limits, truncation,
     derivations: derivationsOf(all, ratios, loads),
   };
 }
@@ -340,6 +340,14 @@ function cautionsOf({ fittings = [] }: PanelCheckRequest, opened: OpenSkinAnswer
     ...opened.advice.map((text): PanelCaution => ({ code: 'open-inner-skin', severity: 'warning', text, because: 'the inner skin alone is thin', source: 'COMMON-PRACTICE' })),
   ];
 }
+
+const UNSETTLED = 0.01;
+
+/** Polynomials of a clamped panel more than four times as long as wide no longer settle. */
+const unsettledCaution = (truncation: number): readonly PanelCaution[] => (truncation <= UNSETTLED ? [] : [{
+  code: 'unsettled', severity: 'caution', text: `The figures have settled to ${inWords(truncation * PERCENT)} % only: the panel is very long for its width. Its middle hardly feels its short ends: check it again four times as long as wide.`,
+  because: 'clamped edges are answered by polynomials', source: 'PANEL-DERIVED',
+}]);
 
 const limits: readonly string[] = [
   'The panel is a flat rectangle on four edges that do not sink; camber, hatches and uneven supports are left out.',
