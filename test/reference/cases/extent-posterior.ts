@@ -14,7 +14,7 @@ const readings: readonly Observation[] = [
   seen([45, 45], 8), seen([75, 75], 8), seen([105, 45], 1 / 4), seen([165, 75], 1 / 4), seen([195, 45], 1 / 4), seen([45, 75], 4), seen([165, 45], 3),
 ];
 
-/** The method's own answer; the printed one is that of weighed draws, which `posterior.spec.ts` makes again. */
+/** The method's own answer; the printed one is that of weighed draws, made from 60,000 of them; `posterior.spec.ts` holds every node against fewer. */
 const at = (name: string, place: Point, printed: string): PublishedCase => ({
   id: `extent-posterior-${name}`, room: 'extent', title: `Chance of bad core at (${place.join(', ')}) mm after seven readings`, source: 'RASMUSSEN-WILLIAMS-2006', locus: 'section 3.6 against weighed draws of the prior',
   unit: '1', printed, kind: 'independent-method', ours: () => chanceAt(place),

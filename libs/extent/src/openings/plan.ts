@@ -1,5 +1,5 @@
 import { mapValue, type Outcome } from '#lib/kernel';
-import { areaMm2, difference, distance, intersection, offset, union, type Point, type Polygon, type Region, type Ring } from '#lib/geometry';
+import { areaMm2, difference, distance, intersection, offset, regionOf, simplifyRing, union, type Point, type Polygon, type Region, type Ring } from '#lib/geometry';
 import { derived, assumptionsOf, assumed, type Figure } from '#lib/provenance';
 import { m, m2, m2FromMm2, mFromMm, mm, mm2, fraction } from '#lib/units';
 import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
@@ -127,12 +127,16 @@ const isWithinReach = ({ groups, unopened, ground }: Layout): boolean =>
   unopened.length === 0 && groups.every(({ seeds, shape }) => reachUnder(difference(seeds, shape.region), shape.region) <= ground.rules.undercutReachMm);
 
 function laidOut(bad: Region, ground: Ground): Layout {
-  const targets = intersection(offset(bad, ground.rules.cutMarginMm, 'round', ARC_MM), ground.panel);
+  const targets = withFewCorners(intersection(offset(bad, ground.rules.cutMarginMm, 'round', ARC_MM), ground.panel));
   const designed = targets.map((target) => ({ target, group: groupFor([target], bad, ground) }));
   const groups = joined(designed.flatMap(({ group }) => (group === undefined ? [] : [group])), ground);
   const unopened = designed.flatMap(({ target, group }) => (group === undefined ? [intersection(bad, [target])] : []));
   return { ground, groups, unopened };
 }
+
+/** A zone drawn with thousands of corners is planned with those that matter to a saw. */
+const withFewCorners = (region: Region): Region =>
+  region.flatMap(({ outer, holes }) => regionOf(simplifyRing(outer, ARC_MM), holes.map((hole) => simplifyRing(hole, ARC_MM))));
 
 function unopenedFindings({ unopened, ground }: Layout, { zones }: ReadRequest): readonly Finding[] {
   return unopened.flatMap((region) => zones.filter((zone) => areaMm2(intersection(zone.region, region)) > 1))
