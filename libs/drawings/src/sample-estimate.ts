@@ -109,7 +109,7 @@ const panelState = (): Estimate['panel'] => ({
 const checksOf = (): Estimate['checks'] => [
   { code: 'deflection', title: 'Deflection under a person', state: 'as-built', demand: 3.1, capacity: 8.2, unit: 'mm', utilisation: 0.378, verdict: 'passes', governs: 'patch load at midspan', source: 'ZENKERT-1995' },
   { code: 'deflection', title: 'Deflection under a person', state: 'repaired', demand: 2.9, capacity: 8.2, unit: 'mm', utilisation: 0.354, verdict: 'passes', governs: 'patch load at midspan', source: 'ZENKERT-1995' },
-  { code: 'inner-skin', title: 'Inner skin alone under the weights', state: 'opened', demand: 14.2, capacity: 11.9, unit: 'MPa', utilisation: 1.193, verdict: 'fails', governs: 'bending between bulkheads', remedy: 'prop at 500 mm or less', source: 'TIMOSHENKO-WOINOWSKY-1959' },
+  { code: 'inner-skin', title: 'Inner skin alone under the weights', state: 'opened', demand: 14.2, capacity: 11.9, unit: 'MPa', utilisation: 1.193, verdict: 'fails', governs: 'bending between bulkheads', remedy: 'prop at 500 mm or less', source: 'TIMOSHENKO-PLATES-1959' },
   { code: 'core-crush', title: 'Core under the washers', unit: 'MPa', verdict: 'not-established', governs: '', reason: 'Washer sizes are not known.', source: 'COMMON-PRACTICE' },
 ];
 
