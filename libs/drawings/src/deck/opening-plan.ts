@@ -6,6 +6,7 @@ import { hatched } from '../sheet/hatch.js';
 import { boxMark, circle, line, shape, sizes, text, type Mark } from '../sheet/marks.js';
 import { inset, signedArea, type Box, type Point } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
+import { textWidthMm } from '../sheet/text-size.js';
 import { deckView, type DeckView } from './deck-view.js';
 import { blockFittings, blockTexts, fittingLegend, fittingMarks, inside, lineSample, panelLegend, panelMarks, type Fitting, type Panel } from './panel-marks.js';
 import { ringsOf, type Area, type Outline, type Place } from './place.js';
@@ -53,7 +54,8 @@ function drawn(input: OpeningPlanInput, request: DrawingRequest, notes: readonly
       said.openings(openings.length), areaText(reader, sum(openings.map(({ areaM2 }) => areaM2))), lengthText(reader, input.cutLengthM * 1000)),
     legend: legendOf(input, reader),
   });
-  const view = deckView(panel.outer, inset(sheet.area, 17, 5, { right: 3, bottom: 17 }));
+  const margin = longestValueMm(input, reader) + 8;
+  const view = deckView(panel.outer, inset(sheet.area, margin, 5, { right: 3, bottom: margin }));
   const dimensions = datumDimensions(input, view, sheet);
   blockFittings(input.fittings, view, sheet);
   const grounds = openings.flatMap((opening) => openingGround(opening, view));
@@ -67,6 +69,13 @@ function drawn(input: OpeningPlanInput, request: DrawingRequest, notes: readonly
   const corners = openings.flatMap((opening) => cornerNumbers(opening, view, sheet));
   const marks = [...grounds, ...edges, ...dimensions.marks, ...names.flat(), ...fittings.marks, ...corners];
   return { drawing: closeSheet(sheet, marks, view), left: dimensions.left };
+}
+
+/** The room that the longest value takes; inches and fractions are longer than millimetres. */
+function longestValueMm({ panel, openings }: OpeningPlanInput, reader: Reader): number {
+  const [datumX, datumY] = datumOf(panel);
+  const values = openings.flatMap(listedCorners).flatMap(([x, y]) => [x - datumX, y - datumY]);
+  return Math.max(8, ...values.map((value) => textWidthMm(dimensionText(reader, value), sizes.body, 'regular')));
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
