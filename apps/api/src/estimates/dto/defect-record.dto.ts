@@ -295,7 +295,7 @@ export class PricingDto implements PricingChoice {
   @Whole({ optional: true, from: 0, upTo: 4_294_967_295 })
   readonly seed?: number;
 
-  @Whole({ optional: true, from: 100, upTo: 20_000 })
+  @Whole({ optional: true, from: 1000, upTo: 100_000 })
   readonly samples?: number;
 }
 
