@@ -27,8 +27,19 @@ export function potClock(resin: ResinSystem, hardener: Hardener, temperatureC: n
   return {
     at100G,
     lifeOf: (massG) => between(massG, table.map(({ gelMin, halfTimeC }) => ({ lifeMin: gelMin, warmingK: halfTimeC - temperatureC }))),
-    potPeakC: (massG) => peakOf(potCase(potLossTimeMin(matter, massG))),
+    potPeakC: rememberedPeak((massG) => peakOf(potCase(potLossTimeMin(matter, massG)))),
     layerPeakC: (thicknessMm) => peakOf(potCase(layerLossTimeMin(matter, thicknessMm))),
+  };
+}
+
+/** Pots of one job are much alike; the peak is worked out once for each ten grams. */
+function rememberedPeak(peakAt: (massG: number) => number): (massG: number) => number {
+  const known = new Map<number, number>();
+  return (massG) => {
+    const size = Math.max(10, Math.round(massG / 10) * 10);
+    const found = known.get(size) ?? peakAt(size);
+    known.set(size, found);
+    return found;
   };
 }
 
