@@ -8,6 +8,7 @@ export { cutMosaic, type CorePiece, type Mosaic, type MosaicFinding } from './mo
 export type { MosaicRequest, MosaicRules, OpeningToFill } from './mosaic/request.js';
 export type { Entry } from './mosaic/slide.js';
 export { coreBill, type CoreBill, type CoreCut, type CutCoreSheet } from './bill/core-bill.js';
+export { coreBillFrom, type CoreBillByCode, type DrawnOpening } from './bill/bill-from-catalogue.js';
 export type { CoreBillRequest, OwnOffcut, SheetOnSale } from './bill/request.js';
 export type { SheetUse } from './bill/waste.js';
 

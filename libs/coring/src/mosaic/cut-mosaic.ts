@@ -1,6 +1,6 @@
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import {
-  areaMm2, bounds, centroid, containsPoint, difference, distanceToEdge, interiorPoint, intersection, offset, rotate, rotatePoint, union,
+  areaMm2, bounds, centroid, containsPoint, difference, distanceToEdge, interiorPoint, intersection, offset, rotate, rotatePoint, simplifyRing, union,
   type Point, type Polygon, type Region, type Ring,
 } from '#lib/geometry';
 import { assumptionsOf, type Figure } from '#lib/provenance';
@@ -152,8 +152,10 @@ function turnedCells(request: MosaicRequest, task: CellTask): readonly Region[] 
   return cellsOf({ ...task, region: rotate(task.region, -angle) }).map((cell) => intersection(rotate(cell, angle), rotate(rotate(task.region, -angle), angle)));
 }
 
+/** Arcs of many short chords become a few: a fraction of the gap is finer than any saw. */
 const shrunk = (cell: Region, gapMm: number): readonly Polygon[] =>
-  offset(cell, -gapMm / 2, 'miter').filter((polygon) => areaMm2([polygon]) > 100);
+  offset(cell, -gapMm / 2, 'miter').filter((polygon) => areaMm2([polygon]) > 100)
+    .map(({ outer, holes }) => ({ outer: simplifyRing(outer, gapMm / 6), holes: holes.map((hole) => simplifyRing(hole, gapMm / 6)) }));
 
 interface Site {
   readonly opening: Region;

@@ -805,6 +805,58 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "after"
     ]
   },
+  "CamberPlan": {
+    "type": "object",
+    "description": "How the core follows a cambered deck.",
+    "properties": {
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "way": {
+        "type": "string",
+        "enum": [
+          "bends",
+          "lies",
+          "scored",
+          "shorter-pieces"
+        ]
+      },
+      "bentRadius": {
+        "$ref": "#/components/schemas/Figure",
+        "description": "Radius to which the pressure bends the thickest layer."
+      },
+      "gap": {
+        "$ref": "#/components/schemas/Figure",
+        "description": "Gap under a plain piece of the stated length."
+      },
+      "longestFlatPieceMm": {
+        "type": "number",
+        "description": "A plain piece no longer than this across the camber lies within the gap without bending."
+      },
+      "words": {
+        "type": "string"
+      },
+      "figures": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      }
+    },
+    "required": [
+      "form",
+      "way",
+      "bentRadius",
+      "gap",
+      "longestFlatPieceMm",
+      "words",
+      "figures"
+    ]
+  },
   "CauseRecord": {
     "type": "object",
     "properties": {
@@ -1344,30 +1396,68 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "soleObstacleOf"
     ]
   },
-  "CorePiece": {
+  "CoreBill": {
     "type": "object",
+    "description": "Pieces, sheets and what becomes of every square millimetre of them.",
     "properties": {
-      "label": {
-        "type": "string"
+      "stack": {
+        "$ref": "#/components/schemas/StackPlan"
       },
-      "beddingOrder": {
-        "type": "number"
+      "mosaic": {
+        "$ref": "#/components/schemas/Mosaic"
       },
-      "opening": {
-        "type": "string"
-      },
-      "outline": {
+      "cuts": {
         "type": "array",
         "items": {
-          "type": "array",
-          "items": {
-            "type": "number"
-          },
-          "minItems": 2,
-          "maxItems": 2
+          "$ref": "#/components/schemas/CoreCut"
         },
-        "description": "In deck coordinates."
+        "description": "One for each thickness and form."
       },
+      "sheetCount": {
+        "type": "number"
+      },
+      "cost": {
+        "type": "number"
+      },
+      "netArea": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "boughtArea": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "wasteFraction": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "waste": {
+        "$ref": "#/components/schemas/SheetUse"
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      }
+    },
+    "required": [
+      "stack",
+      "mosaic",
+      "cuts",
+      "sheetCount",
+      "cost",
+      "netArea",
+      "boughtArea",
+      "wasteFraction",
+      "utilisation",
+      "waste",
+      "assumptions"
+    ]
+  },
+  "CoreCut": {
+    "type": "object",
+    "properties": {
       "thicknessMm": {
         "type": "number"
       },
@@ -1378,38 +1468,29 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "scored"
         ]
       },
-      "layer": {
-        "type": "number",
-        "description": "1 lies on the inner skin."
-      },
-      "areaM2": {
-        "type": "number"
-      },
-      "grainDeg": {
-        "type": "number"
-      },
-      "bleedHoles": {
+      "sheets": {
         "type": "array",
         "items": {
-          "type": "array",
-          "items": {
-            "type": "number"
-          },
-          "minItems": 2,
-          "maxItems": 2
+          "$ref": "#/components/schemas/CutCoreSheet"
         }
+      },
+      "cost": {
+        "type": "number"
+      },
+      "leastCost": {
+        "type": "number"
+      },
+      "use": {
+        "$ref": "#/components/schemas/SheetUse"
       }
     },
     "required": [
-      "label",
-      "beddingOrder",
-      "opening",
-      "outline",
       "thicknessMm",
       "form",
-      "layer",
-      "areaM2",
-      "bleedHoles"
+      "sheets",
+      "cost",
+      "leastCost",
+      "use"
     ]
   },
   "CoreSection": {
@@ -1478,7 +1559,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "pieces": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/CorePiece"
+          "$ref": "#/components/schemas/EstimateCorePiece"
         }
       },
       "sheets": {
@@ -1609,6 +1690,103 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "utilisation",
       "placed",
       "offcutsKept"
+    ]
+  },
+  "CoringCorePiece": {
+    "type": "object",
+    "description": "One labelled piece of new core, in deck coordinates.",
+    "properties": {
+      "label": {
+        "type": "string",
+        "description": "The opening's letter and the bedding order in it."
+      },
+      "opening": {
+        "type": "string"
+      },
+      "layer": {
+        "type": "number",
+        "description": "1 lies on the inner skin."
+      },
+      "beddingOrder": {
+        "type": "number",
+        "description": "Over all openings."
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "grainDeg": {
+        "type": "number"
+      },
+      "bleedHoles": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "bleedDiameterMm": {
+        "type": "number"
+      },
+      "isUnderLip": {
+        "type": "boolean"
+      },
+      "entry": {
+        "$ref": "#/components/schemas/Entry",
+        "description": "How it gets in; absent when no straight path was found, and the plan says so."
+      }
+    },
+    "required": [
+      "label",
+      "opening",
+      "layer",
+      "beddingOrder",
+      "outline",
+      "holes",
+      "areaM2",
+      "thicknessMm",
+      "form",
+      "grainDeg",
+      "bleedHoles",
+      "isUnderLip"
     ]
   },
   "CostLine": {
@@ -2534,6 +2712,201 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions"
     ]
   },
+  "CutCoreSheet": {
+    "type": "object",
+    "properties": {
+      "label": {
+        "type": "string"
+      },
+      "isBought": {
+        "type": "boolean",
+        "description": "A sheet that is bought, or a piece that the customer has."
+      },
+      "lengthMm": {
+        "type": "number"
+      },
+      "widthMm": {
+        "type": "number"
+      },
+      "offcutsKept": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Offcut"
+        },
+        "description": "Rectangles no narrower than what is worth keeping."
+      },
+      "use": {
+        "$ref": "#/components/schemas/SheetUse"
+      },
+      "stockId": {
+        "type": "string"
+      },
+      "number": {
+        "type": "number",
+        "description": "Which of the alike sheets, from 1."
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      },
+      "placements": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Placement"
+        }
+      },
+      "sheetAreaM2": {
+        "type": "number"
+      },
+      "pieceAreaM2": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "offcuts": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Offcut"
+        },
+        "description": "The largest rectangle right of all pieces, and the largest above them beside it; full cuts leave them whole."
+      }
+    },
+    "required": [
+      "label",
+      "isBought",
+      "lengthMm",
+      "widthMm",
+      "offcutsKept",
+      "use",
+      "stockId",
+      "number",
+      "outline",
+      "holes",
+      "placements",
+      "sheetAreaM2",
+      "pieceAreaM2",
+      "utilisation",
+      "offcuts"
+    ]
+  },
+  "CutSheet": {
+    "type": "object",
+    "properties": {
+      "stockId": {
+        "type": "string"
+      },
+      "number": {
+        "type": "number",
+        "description": "Which of the alike sheets, from 1."
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      },
+      "placements": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Placement"
+        }
+      },
+      "sheetAreaM2": {
+        "type": "number"
+      },
+      "pieceAreaM2": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "offcuts": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Offcut"
+        },
+        "description": "The largest rectangle right of all pieces, and the largest above them beside it; full cuts leave them whole."
+      }
+    },
+    "required": [
+      "stockId",
+      "number",
+      "outline",
+      "holes",
+      "placements",
+      "sheetAreaM2",
+      "pieceAreaM2",
+      "utilisation",
+      "offcuts"
+    ]
+  },
+  "CuttingPlan": {
+    "type": "object",
+    "properties": {
+      "onSheets": {
+        "$ref": "#/components/schemas/SheetLayout"
+      },
+      "onRoll": {
+        "$ref": "#/components/schemas/StripLayout"
+      },
+      "seed": {
+        "type": "number",
+        "description": "What the answer depends on besides the pieces and the stock; the same settings give the same answer."
+      },
+      "workUnits": {
+        "type": "number"
+      },
+      "timeLimitS": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "seed",
+      "workUnits",
+      "timeLimitS"
+    ]
+  },
   "Datum": {
     "type": "object",
     "description": "The edge of the panel that a tape is hooked to.",
@@ -2831,6 +3204,35 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "at"
     ]
   },
+  "Entry": {
+    "type": "object",
+    "description": "How a piece gets to its place: straight down, or lowered through the opening and then slid level under the lip.",
+    "properties": {
+      "way": {
+        "type": "string",
+        "enum": [
+          "drops",
+          "slides"
+        ]
+      },
+      "path": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        },
+        "description": "Where the piece is lowered, as a move from its place; each next move brings it nearer, the last is [0, 0]."
+      }
+    },
+    "required": [
+      "way",
+      "path"
+    ]
+  },
   "Estimate": {
     "type": "object",
     "description": "The document a surveyor attaches: everything in JSON-safe values, SI units in the names.\nImmutable once made. `derivations` answers \"why?\" and is stored beside the document.",
@@ -2951,6 +3353,74 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "value",
       "because",
       "source"
+    ]
+  },
+  "EstimateCorePiece": {
+    "type": "object",
+    "properties": {
+      "label": {
+        "type": "string"
+      },
+      "beddingOrder": {
+        "type": "number"
+      },
+      "opening": {
+        "type": "string"
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        },
+        "description": "In deck coordinates."
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      },
+      "layer": {
+        "type": "number",
+        "description": "1 lies on the inner skin."
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "grainDeg": {
+        "type": "number"
+      },
+      "bleedHoles": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      }
+    },
+    "required": [
+      "label",
+      "beddingOrder",
+      "opening",
+      "outline",
+      "thicknessMm",
+      "form",
+      "layer",
+      "areaM2",
+      "bleedHoles"
     ]
   },
   "EstimateFinding": {
@@ -5024,6 +5494,75 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "currency"
     ]
   },
+  "Mosaic": {
+    "type": "object",
+    "properties": {
+      "pieces": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CoringCorePiece"
+        }
+      },
+      "netAreaM2": {
+        "type": "number"
+      },
+      "regionAreaM2": {
+        "type": "number",
+        "description": "Opening and undercut, without the gaps at joints."
+      },
+      "jointLengthM": {
+        "type": "number"
+      },
+      "jointOnSupportM": {
+        "type": "number",
+        "description": "Length of joint that runs along a support in spite of everything."
+      },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/MosaicFinding"
+        }
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      }
+    },
+    "required": [
+      "pieces",
+      "netAreaM2",
+      "regionAreaM2",
+      "jointLengthM",
+      "jointOnSupportM",
+      "findings",
+      "assumptions"
+    ]
+  },
+  "MosaicFinding": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string",
+        "enum": [
+          "cannot-be-slid-in",
+          "joint-on-support",
+          "sliver"
+        ]
+      },
+      "piece": {
+        "type": "string"
+      },
+      "words": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "words"
+    ]
+  },
   "NamedValue": {
     "type": "object",
     "properties": {
@@ -5098,6 +5637,30 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "prefix",
       "roles",
       "createdAt"
+    ]
+  },
+  "Offcut": {
+    "type": "object",
+    "description": "A rectangle that is left whole on a sheet.",
+    "properties": {
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "areaM2": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "outline",
+      "areaM2"
     ]
   },
   "OldCore": {
@@ -5853,6 +6416,69 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "bendingYNmm",
       "shearNPerMm",
       "deflections"
+    ]
+  },
+  "Placement": {
+    "type": "object",
+    "description": "One piece where it lies, in the coordinates of its sheet (mm).",
+    "properties": {
+      "pieceId": {
+        "type": "string"
+      },
+      "copy": {
+        "type": "number",
+        "description": "Which of the alike pieces, from 1."
+      },
+      "turnDeg": {
+        "type": "number",
+        "description": "The drawing turned anticlockwise about its origin, then moved."
+      },
+      "moveMm": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      },
+      "cutOrder": {
+        "type": "number",
+        "description": "From 1: from the left edge, each before its right-hand neighbours."
+      }
+    },
+    "required": [
+      "pieceId",
+      "copy",
+      "turnDeg",
+      "moveMm",
+      "outline",
+      "holes",
+      "cutOrder"
     ]
   },
   "PlanFigures": {
@@ -8072,6 +8698,87 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "amount"
     ]
   },
+  "SheetLayout": {
+    "type": "object",
+    "properties": {
+      "sheets": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CutSheet"
+        }
+      },
+      "cost": {
+        "type": "number"
+      },
+      "sheetAreaM2": {
+        "type": "number"
+      },
+      "pieceAreaM2": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "leastCost": {
+        "type": "number",
+        "description": "No layout can cost less: the cheapest stock per area, and the sheets that the pieces need at the least."
+      },
+      "workUnits": {
+        "type": "number",
+        "description": "Thousands of pairs looked at."
+      },
+      "gridStepMm": {
+        "type": "number",
+        "description": "Outlines are set on a grid of this step."
+      }
+    },
+    "required": [
+      "sheets",
+      "cost",
+      "sheetAreaM2",
+      "pieceAreaM2",
+      "utilisation",
+      "leastCost",
+      "workUnits",
+      "gridStepMm"
+    ]
+  },
+  "SheetUse": {
+    "type": "object",
+    "description": "Where bought core goes, in whole square millimetres: the parts add up to the sheet exactly.",
+    "properties": {
+      "sheetMm2": {
+        "type": "number"
+      },
+      "piecesMm2": {
+        "type": "number"
+      },
+      "kerfMm2": {
+        "type": "number",
+        "description": "Taken by the blade round the pieces."
+      },
+      "trimMm2": {
+        "type": "number",
+        "description": "Unused strip along the edges."
+      },
+      "roundingMm2": {
+        "type": "number",
+        "description": "Whole rectangles left because sheets come whole; some are worth keeping."
+      },
+      "scrapsMm2": {
+        "type": "number",
+        "description": "Odd bits between the pieces."
+      }
+    },
+    "required": [
+      "sheetMm2",
+      "piecesMm2",
+      "kerfMm2",
+      "trimMm2",
+      "roundingMm2",
+      "scrapsMm2"
+    ]
+  },
   "SkinCheck": {
     "type": "object",
     "properties": {
@@ -8178,6 +8885,191 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "kind",
       "sound",
       "at"
+    ]
+  },
+  "StackCheck": {
+    "type": "object",
+    "properties": {
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "holds"
+        ]
+      },
+      "governs": {
+        "type": "string",
+        "enum": [
+          "flush",
+          "low",
+          "proud"
+        ]
+      },
+      "beyondMm": {
+        "type": "number",
+        "description": "How far beyond what is allowed; 0 when it holds."
+      },
+      "words": {
+        "type": "string"
+      },
+      "nextBest": {
+        "$ref": "#/components/schemas/StackChoice"
+      }
+    },
+    "required": [
+      "verdict",
+      "governs",
+      "beyondMm",
+      "words"
+    ]
+  },
+  "StackChoice": {
+    "type": "object",
+    "description": "One way to fill the cavity from stock.",
+    "properties": {
+      "layersMm": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "description": "From the inner skin up."
+      },
+      "bondLineMm": {
+        "type": "number"
+      },
+      "heightMm": {
+        "type": "number"
+      },
+      "flushMm": {
+        "type": "number",
+        "description": "Height less cavity: positive stands proud."
+      },
+      "fit": {
+        "type": "string",
+        "enum": [
+          "flush",
+          "low",
+          "proud"
+        ]
+      },
+      "beyondMm": {
+        "type": "number",
+        "description": "How far beyond what is allowed; 0 when flush."
+      },
+      "words": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "layersMm",
+      "bondLineMm",
+      "heightMm",
+      "flushMm",
+      "fit",
+      "beyondMm",
+      "words"
+    ]
+  },
+  "StackLayer": {
+    "type": "object",
+    "properties": {
+      "thicknessMm": {
+        "type": "number"
+      },
+      "form": {
+        "type": "string",
+        "enum": [
+          "plain",
+          "scored"
+        ]
+      }
+    },
+    "required": [
+      "thicknessMm",
+      "form"
+    ]
+  },
+  "StackPlan": {
+    "type": "object",
+    "description": "Which sheets fill the cavity, how the new skin then sits, and what the deck gains or loses in mass.",
+    "properties": {
+      "layers": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/StackLayer"
+        }
+      },
+      "joints": {
+        "type": "string",
+        "enum": [
+          "single-layer",
+          "staggered"
+        ],
+        "description": "Joints of one layer lie away from those of the other."
+      },
+      "bondLine": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "height": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "flush": {
+        "$ref": "#/components/schemas/Figure",
+        "description": "Positive stands proud."
+      },
+      "check": {
+        "$ref": "#/components/schemas/StackCheck"
+      },
+      "choices": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/StackChoice"
+        },
+        "description": "All choices from the material's list, best first."
+      },
+      "camber": {
+        "$ref": "#/components/schemas/CamberPlan"
+      },
+      "kerfResin": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "bondResin": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "newCoreMass": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "oldCoreMass": {
+        "$ref": "#/components/schemas/Figure"
+      },
+      "massChange": {
+        "$ref": "#/components/schemas/Figure",
+        "description": "New core less old sound core, without resin."
+      },
+      "waterLeaving": {
+        "$ref": "#/components/schemas/Figure",
+        "description": "Only where somebody said how wet the old core is."
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      }
+    },
+    "required": [
+      "layers",
+      "joints",
+      "bondLine",
+      "height",
+      "flush",
+      "check",
+      "choices",
+      "bondResin",
+      "newCoreMass",
+      "oldCoreMass",
+      "massChange",
+      "assumptions"
     ]
   },
   "Stage": {
@@ -8446,6 +9338,55 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "revision",
       "inputHash",
       "estimate"
+    ]
+  },
+  "StripLayout": {
+    "type": "object",
+    "description": "Pieces laid on a length of roll; x runs along the roll, y across it.",
+    "properties": {
+      "lengthMm": {
+        "type": "number"
+      },
+      "widthMm": {
+        "type": "number"
+      },
+      "placements": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Placement"
+        }
+      },
+      "pieceAreaM2": {
+        "type": "number"
+      },
+      "stripAreaM2": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "leastLengthMm": {
+        "type": "number",
+        "description": "No layout is shorter: the area of the pieces over the width, or the longest piece that must lie along."
+      },
+      "workUnits": {
+        "type": "number",
+        "description": "Thousands of pairs looked at."
+      },
+      "gridStepMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "lengthMm",
+      "widthMm",
+      "placements",
+      "pieceAreaM2",
+      "stripAreaM2",
+      "utilisation",
+      "leastLengthMm",
+      "workUnits",
+      "gridStepMm"
     ]
   },
   "Substitution": {

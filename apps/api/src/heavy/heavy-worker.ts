@@ -1,0 +1,27 @@
+import type { Catalogue } from '#lib/catalogue';
+import { coreBillFrom, type CoreBill, type CoreBillByCode } from '#lib/coring';
+import type { Outcome } from '#lib/kernel';
+import { cuttingPlan, usualTimeLimitS, type CuttingPlan, type CuttingPlanRequest } from '#lib/nesting';
+
+/** One long job: exactly one of the two. */
+export interface HeavyTask {
+  readonly plan?: CuttingPlanRequest;
+  readonly bill?: { readonly request: CoreBillByCode; readonly catalogue: Catalogue };
+}
+
+/** The answer to the one that was asked. */
+export interface HeavyAnswer {
+  readonly plan?: Outcome<CuttingPlan>;
+  readonly bill?: Outcome<CoreBill>;
+}
+
+/** Runs one job. The clock is read here, so that the rooms need none; the best answer so far is the answer when time is up. */
+export const run = ({ plan, bill }: HeavyTask): HeavyAnswer => ({
+  ...(plan === undefined ? {} : { plan: cuttingPlan(plan, untilTimeIsUp(plan.timeLimitS)) }),
+  ...(bill === undefined ? {} : { bill: coreBillFrom(bill.request, bill.catalogue, untilTimeIsUp(bill.request.timeLimitS)) }),
+});
+
+function untilTimeIsUp(limitS = usualTimeLimitS): () => boolean {
+  const end = performance.now() + 1000 * limitS;
+  return () => performance.now() >= end;
+}
