@@ -175,6 +175,7 @@ function assumptionsOf(request: CalendarRequest, deckC: number): readonly Proces
 const wordAssumptions = (request: CalendarRequest): readonly ProcessAssumption[] => [
   ...(request.timeZone === undefined ? [{ at: '/timeZone', meaning: 'zone of the place', value: 'UTC', because: 'no zone was given', source: 'COMMON-PRACTICE' }] : []),
   ...(request.crew.workingDays === undefined ? [{ at: '/crew/workingDays', meaning: 'working days', value: 'Monday to Friday', because: 'a yard\'s week', source: 'COMMON-PRACTICE' }] : []),
+  ...(request.coating === undefined && request.flags.finish === 'painted' ? [{ at: '/coating', meaning: 'limits of the paint', value: 'no rain', because: 'no coating was named, so its own temperature and humidity are not watched', source: 'COMMON-PRACTICE' }] : []),
   { at: '/customOperations', meaning: 'materials are at hand when they are needed', value: 'yes', because: 'no delivery was given; add it as an operation with its wait', source: 'COMMON-PRACTICE' },
 ];
 

@@ -25,12 +25,13 @@ export function simulate(plan: WalkPlan, { seed, runs, lossFraction }: { readonl
   const random = randomStream(seed);
   const [finishes, workedDays, hits] = [new Float64Array(runs), new Float64Array(runs), new Float64Array(plan.tasks.length)];
   const draw: Draw = { hours: new Float64Array(plan.tasks.length), waits: new Float64Array(plan.tasks.length), lostDays: new Float64Array(plan.tasks.length) };
+  const seen = new Uint8Array(plan.setting.clock.workday[plan.setting.clock.count - 1] + 2);
   let incomplete = 0;
   for (let run = 0; run < runs; run += 1) {
     drawInto(plan.tasks, draw, random, lossFraction);
     const calendar = walk(plan, draw);
     finishes[run] = calendar.finish;
-    workedDays[run] = daysWorked(plan, calendar, draw);
+    workedDays[run] = daysWorked(plan, calendar, { draw, seen: seen.fill(0) });
     for (const task of chainOf(calendar)) hits[task] += 1 / runs;
     incomplete += calendar.isComplete ? 0 : 1;
   }
@@ -74,8 +75,7 @@ export function chainOf({ ready, waitedFor }: Walk): readonly number[] {
   return chain.reverse();
 }
 
-function daysWorked({ setting: { clock } }: WalkPlan, { start, end }: Walk, { hours }: Draw): number {
-  const seen = new Uint8Array(clock.workday[clock.count - 1] + 2);
+function daysWorked({ setting: { clock } }: WalkPlan, { start, end }: Walk, { draw: { hours }, seen }: { readonly draw: Draw; readonly seen: Uint8Array }): number {
   let count = 0;
   for (let task = 0; task < start.length; task += 1) {
     if (hours[task] === 0) continue;

@@ -99,7 +99,8 @@ interface Pick {
 function chooseNext(plan: WalkPlan, { state, eligible, crewFree, draw }: { readonly state: WalkState; readonly eligible: readonly number[]; readonly crewFree: number; readonly draw: Draw }): Pick {
   let best: Pick = { task: -1, start: Number.POSITIVE_INFINITY, driver: -1, readyAt: 0 };
   for (const task of eligible) {
-    const found = earliest(plan, task, { state, crewFree, draw });
+    const found = earliest(plan, task, { state, crewFree, draw, notAfter: best.start });
+    if (found === undefined) continue;
     const isSooner = found.start < best.start - 1e-9;
     const isTie = Math.abs(found.start - best.start) <= 1e-9;
     if (best.task === -1 || isSooner || (isTie && plan.tail[task] > plan.tail[best.task])) best = found;
@@ -107,13 +108,22 @@ function chooseNext(plan: WalkPlan, { state, eligible, crewFree, draw }: { reado
   return best;
 }
 
-function earliest(plan: WalkPlan, task: number, { state, crewFree, draw }: { readonly state: WalkState; readonly crewFree: number; readonly draw: Draw }): Pick {
+interface Search {
+  readonly state: WalkState;
+  readonly crewFree: number;
+  readonly draw: Draw;
+  /** A start already found; what cannot come before it is not looked at. */
+  readonly notAfter: number;
+}
+
+function earliest(plan: WalkPlan, task: number, { state, crewFree, draw, notAfter }: Search): Pick | undefined {
   let [readyAt, driver] = [0, -1];
   for (const before of plan.before[task]) {
     if (state.ready[before] > readyAt || driver === -1) [readyAt, driver] = [Math.max(readyAt, state.ready[before]), before];
   }
   if (draw.hours[task] === 0) return { task, start: readyAt, driver, readyAt };
   const from = Math.max(readyAt, crewFree);
+  if (from > notAfter + 1e-9) return undefined;
   const start = whenStarts(plan.gates[task], workedBy(plan.gates[task], from)) ?? plan.setting.clock.count;
   return { task, start, driver, readyAt };
 }

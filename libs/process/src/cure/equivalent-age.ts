@@ -32,6 +32,7 @@ export function equivalentAges({ stepH, temperaturesC }: TemperatureCourse, law:
 }
 
 function ageOver(fromC: number, toC: number, law: AgeLaw): number {
+  if (fromC === toC) return paceAt(fromC, law);
   let sum = 0;
   for (let part = 0; part <= HALVES; part += 1) {
     const weight = part === 0 || part === HALVES ? 1 : part % 2 === 1 ? 4 : 2;
