@@ -43,7 +43,7 @@ export const estimate = (record: DefectRecord, catalogue: Catalogue, engineVersi
   andThen(jobOf(record, catalogue), (job) => andThen(workOut(job), (worked) => success(documentOf(worked, engineVersion))));
 
 /** The stages in the order in which each needs the one before. */
-const workOut = (job: Job): Outcome<WorkedJob> =>
+export const workOut = (job: Job): Outcome<WorkedJob> =>
   andThen(extentOf(job), (extent) =>
     andThen(scopeOf(job, extent.zones), (scope) =>
       andThen(oldSkinsOf(job), (skins) => workOutMaterials(job, { extent, scope, skins }))));
