@@ -72,7 +72,7 @@ function logoTrial(logo: Logo): Rendered {
   try {
     openPress().print({
       kind: 'job-pack', title: '-', subtitle: '', language: 'en', paper: 'a4', madeAt: '2000-01-01T00:00:00Z', letterhead: { name: '-', lines: [], logo },
-      runningFoot: '', words: { contents: '', page: '', of: '' }, sections: [],
+      runningFoot: '', words: { contents: '', page: '', of: '', table: '' }, sections: [],
     }, 'a-2a');
     return 'ok';
   } catch {

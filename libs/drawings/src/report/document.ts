@@ -13,7 +13,7 @@ export interface ReportDocument {
   readonly letterhead: Letterhead;
   /** Stands at the foot of each page. */
   readonly runningFoot: string;
-  readonly words: { readonly contents: string; readonly page: string; readonly of: string };
+  readonly words: { readonly contents: string; readonly page: string; readonly of: string; readonly table: string };
   readonly sections: readonly Section[];
 }
 

@@ -30,7 +30,7 @@ export function documentOf(request: ReportRequest, kind: ReportDocument['kind'],
     kind, title: `${title}: ${estimate.title}`, subtitle: report.subtitle(estimate.scope.panel.name), language: reader.words.language, paper, madeAt: issue.madeAt,
     letterhead: issue.letterhead,
     runningFoot: `${identity.estimate} ${issue.id} · ${identity.revision} ${issue.revision} · ${dateText(reader, issue.madeAt)}`,
-    words: { contents: report.contents, page: report.pageWord, of: report.pageOf },
+    words: { contents: report.contents, page: report.pageWord, of: report.pageOf, table: report.table },
     sections,
   };
 }

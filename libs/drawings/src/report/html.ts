@@ -28,7 +28,7 @@ export function htmlOf(report: ReportDocument, { styleHash }: HtmlOptions): stri
     headerHtml(report),
     navHtml(report),
     '<main id="report">',
-    ...nested(report.sections),
+    ...nested(report),
     '</main>',
     `<footer><p>${escaped(report.runningFoot)}</p></footer>`,
     '</body>',
@@ -52,30 +52,40 @@ function navHtml({ sections, words }: ReportDocument): string {
 const bdi = (text: string): string => (/[\u0590-\u08FF\u200E\u200F\u202A-\u202E\u2066-\u2069\uFB1D-\uFEFC]/.test(text) ? `<bdi>${escaped(text)}</bdi>` : escaped(text));
 
 /** Second-level sections lie inside the first-level one before them. */
-function nested(sections: readonly Section[]): readonly string[] {
+function nested({ sections, words }: ReportDocument): readonly string[] {
+  const tables = sections.flatMap(({ blocks }) => blocks).filter((block) => block.kind === 'table');
+  const names: Names = new Map(tables.map((block, index) => [block, `${words.table} ${index + 1}`]));
   const parts: string[] = [];
   let isOpen = false;
   for (const section of sections) {
     if (section.level === 1 && isOpen) parts.push('</section>');
-    parts.push(sectionHtml(section));
+    parts.push(sectionHtml(section, names));
     if (section.level === 1) isOpen = true;
     else parts.push('</section>');
   }
   return isOpen ? [...parts, '</section>'] : parts;
 }
 
-function sectionHtml(section: Section): string {
+/** Tables are numbered through the page, so that a screen reader can tell two with the same caption apart. */
+type Names = ReadonlyMap<Block, string>;
+
+function sectionHtml(section: Section, names: Names): string {
   const { id, level, title, layout } = section;
   const tag = level === 1 ? 'h2' : 'h3';
-  return [`<section class="${layout}"><${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`, ...section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`, section))].join('\n');
+  return [`<section class="${layout}"><${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`, ...section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`, { section, names }))].join('\n');
 }
 
-function blockHtml(block: Block, id: string, section: Section): string {
+interface Surroundings {
+  readonly section: Section;
+  readonly names: Names;
+}
+
+function blockHtml(block: Block, id: string, around: Surroundings): string {
   switch (block.kind) {
     case 'paragraph': return `<p>${bdi(block.text)}</p>`;
     case 'list': return `<ul>${block.items.map((item) => `<li>${bdi(item)}</li>`).join('')}</ul>`;
     case 'facts': return `<dl>${block.rows.map(({ name, value }) => `<div><dt>${bdi(name)}</dt><dd>${bdi(value)}</dd></div>`).join('')}</dl>`;
-    case 'table': return tableHtml(block, id, section);
+    case 'table': return tableHtml(block, id, around);
     case 'figure': return figureHtml(block, id);
     case 'callout': return calloutHtml(block);
     case 'ticks': return `<ul class="ticks">${block.items.map(({ text, isHold }) => `<li${isHold ? ' class="hold"' : ''}>${bdi(text)}</li>`).join('')}</ul>`;
@@ -84,10 +94,10 @@ function blockHtml(block: Block, id: string, section: Section): string {
 }
 
 /** Wide tables scroll inside a region that the keyboard can reach. */
-function tableHtml(block: Table, id: string, section: Section): string {
+function tableHtml(block: Table, id: string, { section, names }: Surroundings): string {
   const { caption, columns, rows } = block;
   const isSilent = isSaidByHeading(block, section);
-  const region = isSilent ? caption : `${section.title}: ${caption}`;
+  const region = `${names.get(block) ?? ''}, ${caption}`;
   const heads = columns.map((column) => `<th scope="col"${endClass(column)}>${bdi(column.title)}</th>`).join('');
   return `<div class="scroll" role="region" aria-label="${escaped(region)}" tabindex="0"><table><caption id="${escaped(id)}"${isSilent ? ' class="silent"' : ''}>${bdi(caption)}</caption>`
     + `<thead><tr>${heads}</tr></thead><tbody>${rows.map((one) => rowHtml(one, columns)).join('')}</tbody></table></div>`;
