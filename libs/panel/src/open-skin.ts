@@ -1,7 +1,7 @@
 import { andThen, success, type Outcome, refusal } from '#lib/kernel';
 import { faultsOfSkin, numberFaults } from './panel-faults.js';
 import { isLarge, largeDeflection } from './large-deflection.js';
-import { plateModel, type EdgeFixing, type PlateAnswer } from './plate-answer.js';
+import { plateModel, type EdgeFixing, type PlateAnswer, type PlateModel } from './plate-answer.js';
 import { skinPlate } from './sandwich-section.js';
 import type { SkinValues } from './states.js';
 import type { PlateStiffness } from './plate.js';
@@ -55,11 +55,11 @@ export function openSkin(request: OpenSkinRequest): Outcome<OpenSkinAnswer> {
   return andThen(checked, (known) => success(openSkinAnswer(known)));
 }
 
-/** For a request already known to be sound. */
-export function openSkinAnswer(request: OpenSkinRequest): OpenSkinAnswer {
+/** For a request already known to be sound; takes the skin's plate where it was made before. */
+export function openSkinAnswer(request: OpenSkinRequest, ready?: PlateModel): OpenSkinAnswer {
   const { skin, lengthXMm, widthYMm, edges, personN, heelRadiusMm } = request;
   const { stiffness, face } = skinPlate(skin);
-  const model = plateModel(stiffness, { lengthXMm, widthYMm }, { xStart: edges, xEnd: edges, yStart: edges, yEnd: edges });
+  const model = ready ?? plateModel(stiffness, { lengthXMm, widthYMm }, { xStart: edges, xEnd: edges, yStart: edges, yEnd: edges });
   const side = Math.min(heelRadiusMm * Math.sqrt(Math.PI), lengthXMm, widthYMm);
   const clamp = model.answerTo({ pressureMPa: request.clampPressureKPa / KPA_PER_MPA, x1Mm: 0, x2Mm: lengthXMm, y1Mm: 0, y2Mm: widthYMm });
   const person = model.answerTo({

@@ -9,7 +9,7 @@ import { openSkinAnswer, type OpenSkinAnswer } from './open-skin.js';
 import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
 import type { PanelCheckRequest } from './panel-request.js';
 import type { Rectangle, RectangularLoad } from './plate.js';
-import type { EdgeFixing, PlateEdges } from './plate-answer.js';
+import type { EdgeFixing, PlateEdges, PlateModel } from './plate-answer.js';
 import { membraneStiffness } from './sandwich-section.js';
 import { analyseInnerSkin, analyseSandwich, figuresOf, stateAsFound, type AnalysedState, type Setting, type Working } from './state-analysis.js';
 import { checksOf, ratioFigure } from './state-checks.js';
@@ -153,7 +153,7 @@ function checked(request: PanelCheckRequest): PanelCheck {
   const ratios = ratiosOf(reasoned[0], reasoned[reasoned.length - 1]);
   const shortfalls = ratios.map(({ ratio }) => ratio).filter(({ ratio }) => ratio < 1 - AGREEMENT).sort((a, b) => a.ratio - b.ratio).map(shortfallInWords);
   const fittings = (request.fittings ?? []).flatMap((fitting, at) => fittingChecks(fitting, `/fittings/${at}`, request.repaired, criteria));
-  const opened = openedOf(request, criteria);
+  const opened = openedOf(request, criteria, readySkin(request, states));
   const truncation = Math.max(...states.flatMap(({ loaded }) => loaded.map(({ answer }) => answer.truncation)));
   const all = [...reasoned.flat(), ...fittings];
   return {
@@ -295,12 +295,19 @@ const SAG_MM = 1;
 const CLAMP_KPA = 2;
 const PERSON_N = 1000;
 
-function openedOf({ opened = {}, panel, asBuilt }: PanelCheckRequest, criteria: ResolvedCriteria): OpenSkinAnswer {
+/** The opened state's plate serves for the clamp load too where both take the same edges. */
+function readySkin({ opened = {}, panel }: PanelCheckRequest, states: readonly AnalysedState[]): PlateModel | undefined {
+  const takesPanelEdges = opened.lengthXMm === undefined && opened.widthYMm === undefined && opened.edges === undefined;
+  const isSupported = Object.values(edgesOf(panel)).every((edge) => edge === 'simply-supported');
+  return takesPanelEdges && !isSupported ? undefined : states.find(({ name }) => name === 'opened')?.skinModel;
+}
+
+function openedOf({ opened = {}, panel, asBuilt }: PanelCheckRequest, criteria: ResolvedCriteria, ready: PlateModel | undefined): OpenSkinAnswer {
   return openSkinAnswer({
     skin: asBuilt.inner, lengthXMm: opened.lengthXMm ?? panel.lengthXMm, widthYMm: opened.widthYMm ?? panel.widthYMm,
     edges: opened.edges ?? 'simply-supported', clampPressureKPa: opened.clampPressureKPa ?? CLAMP_KPA, allowedSagMm: opened.allowedSagMm ?? SAG_MM,
     personN: PERSON_N, heelRadiusMm: HEEL_RADIUS_MM, skinShare: criteria.skinShare.value,
-  });
+  }, ready);
 }
 
 /** Defaults that no figure carries, then every assumed leaf below the checks, each once. */

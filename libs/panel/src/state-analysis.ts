@@ -2,7 +2,7 @@ import { fraction, mm, mPa, newton, nmm, nPerMm } from '#lib/units';
 import { assumed, computeChecked, defineFormula, derived, entered, type Figure } from '#lib/provenance';
 import type { ResolvedLoad } from './loads.js';
 import type { AsFound, PanelCheckRequest } from './panel-request.js';
-import { plateModel, type NamedSpot, type PlateAnswer, type PlateEdges } from './plate-answer.js';
+import { plateModel, type NamedSpot, type PlateAnswer, type PlateEdges, type PlateModel } from './plate-answer.js';
 import type { PlateStiffness, Rectangle } from './plate.js';
 import { faceInCommonBending, sandwichSection, separateSkins, skinPlate, type SandwichSection, type StressPerMoment } from './sandwich-section.js';
 import type { SandwichValues, SkinValues, StateName } from './states.js';
@@ -34,6 +34,8 @@ export interface AnalysedState {
   readonly section: SandwichSection;
   readonly loaded: readonly LoadedState[];
   readonly figures: StateFigures;
+  /** The opened skin ready for further loads. */
+  readonly skinModel?: PlateModel;
 }
 
 /** Where the numbers of a state came from. */
@@ -100,7 +102,7 @@ export function analyseInnerSkin(values: SandwichValues, setting: Setting, figur
   const loaded = setting.loads.map((load): LoadedState => ({
     load, answer: model.answerTo(load.rectangle), working: 'inner-skin-alone', stiffness, faces, middles: [],
   }));
-  return { name: 'opened', values, size: setting.size, section: sandwichSection(values), loaded, figures };
+  return { name: 'opened', values, size: setting.size, section: sandwichSection(values), loaded, figures, skinModel: model };
 }
 
 export interface FaceStress {
