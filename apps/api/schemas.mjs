@@ -104,12 +104,15 @@ function visitNamed(type, seen = new Set()) {
   if (isPlainNumber(type) || isPlainText(type) || !(isObject(type) || type.isIntersection())) return;
   if (isNamed(type)) {
     if (named.has(symbolOf(type))) return;
-    named.set(symbolOf(type), type);
+    named.set(symbolOf(type), genericOf(type));
   }
   const index = indexOf(type);
   if (index !== undefined) visitNamed(index.type, seen);
   for (const property of checker.getPropertiesOfType(type)) visitNamed(checker.getTypeOfSymbol(property), seen);
 }
+
+/** A generic type (a figure in any unit) is described once, by what its parameters may be, not by the first use met. */
+const genericOf = (type) => (checker.getTypeArguments(type).length > 0 ? type.target : type);
 
 /** A type keeps its own name; where two rooms use one name, those not asked for are told apart by their room. */
 function namesFor(symbols) {
@@ -133,6 +136,7 @@ const roomOf = (symbol) => /\/(?:libs|apps\/api\/src)\/([^/]+)\//.exec(symbol.de
 const capitalised = (word) => word[0].toUpperCase() + word.slice(1);
 
 function schemaOf(type) {
+  if (type.flags & ts.TypeFlags.TypeParameter) return schemaOf(checker.getBaseConstraintOfType(type) ?? checker.getAnyType());
   if (type.flags & ts.TypeFlags.Boolean) return { type: 'boolean' };
   if (type.flags & ts.TypeFlags.BooleanLiteral) return { type: 'boolean', enum: [type.intrinsicName === 'true'] };
   if (type.flags & ts.TypeFlags.Null) return { type: 'null' };

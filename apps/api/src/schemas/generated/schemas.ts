@@ -4003,10 +4003,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "unit": {
-        "type": "string",
-        "enum": [
-          "l"
-        ]
+        "type": "string"
       },
       "meaning": {
         "type": "string"
