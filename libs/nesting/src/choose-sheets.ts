@@ -1,4 +1,5 @@
 import { randomStream } from '#lib/kernel';
+import { boxedOn } from './boxes.js';
 import { constructOn, fits, isBetter, isSpent, squeezeOn, tableOf, type Budget, type Packing } from './sheets.js';
 import type { SheetJob } from './sheet-job.js';
 
@@ -22,10 +23,18 @@ export function piecesBySize(job: SheetJob): readonly number[] {
 
 /** A first packing on the best single kind of sheet after the free ones, then on any set that costs less. */
 export function choose(job: SheetJob, seed: number, budget: Budget): Packing | undefined {
+  const boxed = inBoxes(job);
+  if (boxed !== undefined) return boxed;
   const first = quickest(job, budget);
   if (first === undefined) return undefined;
   const tidy = improvedByOrder(job, first, seed, budget);
   return improvedBySets(job, tidy, seed, budget);
+}
+
+/** Everything on one of the cheapest sheets by bounding boxes: then nothing can cost less, and no search is needed. */
+function inBoxes(job: SheetJob): Packing | undefined {
+  const cheapest = job.kinds.map((_, kind) => kind).sort((p, q) => job.kinds[p].stock.cost - job.kinds[q].stock.cost || job.kinds[p].area - job.kinds[q].area)[0];
+  return boxedOn(job, cheapest, piecesBySize(job));
 }
 
 /** Own offcuts and other free sheets come first in every set. */
