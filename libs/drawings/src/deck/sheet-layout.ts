@@ -8,7 +8,7 @@ import { standardScales, type Scale } from '../sheet/scale.js';
 import { grown, rectangle, type Box, type Point, type Ring } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
 import { shortened } from '../sheet/text-size.js';
-import { inside, middleOf } from './panel-marks.js';
+import { blockTexts, inside, middleOf } from './panel-marks.js';
 import type { Outline } from './place.js';
 
 export interface LaidSheet {
@@ -82,7 +82,7 @@ function laidMarks({ laid, box, scale: { factor }, hasGrain }: Laying, sheet: Op
   const caption = text([box.x, box.y - 1.4], shortened(
     reader.words.sheets.caption(shown(reader, laid.label), size, percentText(reader, laid.utilisation)), Math.max(box.width, 40), sizes.fine, 'bold',
   ), { sizeMm: sizes.fine, weight: 'bold' });
-  sheet.room.claim(caption);
+  blockTexts([caption], sheet);
   const pieces = laid.placed.map(({ outline }) => onSheet(outline));
   const kept = laid.offcutsKept.map(onSheet);
   for (const ring of pieces) sheet.room.avoid(ring, true);

@@ -5,11 +5,11 @@ import { plyPlan } from '../deck/ply-plan.js';
 import { sheetLayout } from '../deck/sheet-layout.js';
 import type { DrawingRequest } from '../drawing-request.js';
 import { jointSection } from '../joint/section.js';
-import { utilisationChart } from '../joint/utilisation-chart.js';
+import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
 import type { SheetFormat } from '../sheet/formats.js';
 import { svgOf, type Drawing } from '../sheet/svg.js';
 import { batchCard } from '../work/batch-card.js';
-import { gantt } from '../work/gantt.js';
+import { gantt, ganttHeightMm } from '../work/gantt.js';
 import type { ReportDocument, Section } from './document.js';
 import { documentOf } from './estimate-report.js';
 import {
@@ -38,11 +38,18 @@ function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
     ...(sheets.length === 0 ? [] : layouts.map((input, index) => ({ name: numbered('sheet-layout', index), draw: (drawing: DrawingRequest) => sheetLayout(input, drawing) }))),
     ...(estimate.laminate.plies.length === 0 ? [] : [{ name: 'ply-plan', draw: (drawing: DrawingRequest) => plyPlan(plyPlanInput(request, undefined), drawing) }]),
     { name: 'section', draw: (drawing) => jointSection(sectionInput(request), drawing) },
-    ...(bars.length === 0 ? [] : [{ name: 'panel-checks', draw: (drawing: DrawingRequest) => utilisationChart(bars, drawing) }]),
-    { name: 'calendar', draw: (drawing) => gantt(ganttInput(request), drawing)[0] },
+    ...(bars.length === 0 ? [] : [{ name: 'panel-checks', draw: (drawing: DrawingRequest) => utilisationChart(bars, highEnough(drawing, chartHeightMm(bars.length))) }]),
+    { name: 'calendar', draw: (drawing) => gantt(ganttInput(request), highEnough(drawing, ganttHeightMm(estimate.process.calendar.tasks.length)))[0] },
     ...estimate.process.batches.map((batch) => ({ name: `batch-${batch.number}`, draw: (drawing: DrawingRequest) => batchCard(batchInput(request, batch), drawing) })),
   ];
 }
+
+/** What frame, legend and title block take of a sheet besides the drawing. */
+const AROUND_MM = 62;
+
+/** Lists are not cut: a sheet for a list is as long as the list needs. */
+const highEnough = (drawing: DrawingRequest, listMm: number): DrawingRequest =>
+  ({ ...drawing, format: { ...drawing.format, heightMm: Math.max(drawing.format.heightMm, listMm + AROUND_MM) } });
 
 const numbered = (name: string, index: number): string => (index === 0 ? name : `${name}-${index + 1}`);
 

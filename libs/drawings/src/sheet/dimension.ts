@@ -1,6 +1,6 @@
-import { centredText, line, shape, sizes, text, type Mark } from './marks.js';
+import { centredText, line, shape, sizes, text, textBox, type Mark } from './marks.js';
 import { spread, type LabelRoom } from './placing.js';
-import type { Point } from './shapes.js';
+import { grown, type Point } from './shapes.js';
 import { CAP_SHARE, textWidthMm } from './text-size.js';
 
 const HEAD_LONG_MM = 2.4;
@@ -71,7 +71,7 @@ export function runningDimensions(request: RunningDimensions, room: LabelRoom): 
     const spot = spots[index];
     const anchor = (along === 'x') === (side > 0) ? 'end' : 'start';
     const mark = text(along === 'x' ? [spot + lift, level] : [level, spot + lift], content, { turned: along === 'x', anchor });
-    room.claim(mark);
+    room.block(grown(textBox(mark), 0.5));
     return [line('dimension', point(at, from + side * 0.8), point(at, level - side * JOG_MM), point(spot, level - side)), mark];
   });
   return { marks, left: sorted.length - kept.length };

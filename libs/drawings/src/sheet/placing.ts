@@ -30,12 +30,12 @@ const AIR_MM = 0.5;
 export function labelRoom(within: Box): LabelRoom {
   const taken: Box[] = [];
   const segments: (readonly [Point, Point])[] = [];
-  const isFree = (box: Box): boolean => contains(within, box) && !taken.some((other) => overlaps(other, box));
+  const isFree = (box: Box): boolean => contains(within, box) && !taken.some((other) => overlaps(other, grown(box, AIR_MM)));
   const isClear = (box: Box): boolean => !segments.some(([a, b]) => crossesBox(a, b, box));
   const claim = (mark: TextMark): boolean => {
-    const box = grown(textBox(mark), AIR_MM);
+    const box = textBox(mark);
     if (!isFree(box)) return false;
-    taken.push(box);
+    taken.push(grown(box, AIR_MM));
     return true;
   };
   const place = (wish: LabelWish): readonly Mark[] => {
@@ -62,7 +62,7 @@ function firstGood(spots: Iterable<TextMark>, isFree: (box: Box) => boolean, isC
   let fallback: TextMark | undefined;
   for (const spot of spots) {
     const box = textBox(spot);
-    if (!isFree(grown(box, AIR_MM))) continue;
+    if (!isFree(box)) continue;
     if (isClear(box)) return spot;
     fallback ??= spot;
   }

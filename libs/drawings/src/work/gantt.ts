@@ -29,7 +29,10 @@ const HEAD_MM = 9;
 /** How many tasks one sheet of this height can carry; more go on further sheets. */
 export const tasksThatFit = (areaHeightMm: number): number => Math.max(1, Math.floor((areaHeightMm - HEAD_MM) / LEAST_PITCH_MM));
 
-/** Tasks as bars over working days, the critical ones dark, waits hatched, the hold point a diamond. */
+/** How high the bars of so many tasks stand at the closest. */
+export const ganttHeightMm = (tasks: number): number => tasks * LEAST_PITCH_MM + HEAD_MM;
+
+/** Tasks as bars over the days, the critical ones dark, waits hatched, the hold point a diamond. */
 export function gantt(input: GanttInput, request: DrawingRequest): readonly Drawing[] {
   const sheet = opened(input, request, []);
   const perSheet = tasksThatFit(sheet.area.height - 4);
