@@ -1,0 +1,107 @@
+import { describe, expect, test } from '@jest/globals';
+import { defaultReader, lengthText, type Reader } from '../reader.js';
+import { sampleRequest, smallSample } from '../sample-estimate.js';
+import { landscape, phone, portrait } from '../sheet/formats.js';
+import { textBox, textMarks } from '../sheet/marks.js';
+import { english, type Words } from '../words/english.js';
+import type { Block, ReportDocument } from './document.js';
+import { drawingNames, namedDrawing } from './drawings.js';
+import { reportOf } from './estimate-report.js';
+import { jobPackOf } from './job-pack.js';
+
+const many = { lines: 60, fittings: 40, zones: 6, nameLength: 0 };
+const long = { lines: 24, fittings: 12, zones: 6, nameLength: 180 };
+
+describe.each([['a small job', smallSample], ['40 fittings and six zones', many], ['very long names', long]] as const)('every drawing of %s', (_, size) => {
+  const request = sampleRequest(size);
+  test.each([['landscape', landscape('a4')], ['portrait', portrait('letter')], ['a phone', phone]] as const)('on %s has no text on text', (__, format) => {
+    const clashes = drawingNames(request).flatMap((name) => {
+      const drawing = namedDrawing(name, request, format)!;
+      const boxes = textMarks(drawing.marks).map((mark) => ({ says: mark.text, box: textBox(mark) }));
+      return boxes.flatMap(({ says, box: a }, index) => boxes.slice(index + 1).filter(({ box: b }) =>
+        Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x) > 0.1 && Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y) > 0.1)
+        .map(({ says: other }) => `${name}: ${says} on ${other}`));
+    });
+    expect(clashes).toEqual([]);
+  });
+});
+
+describe('the report', () => {
+  const report = reportOf(sampleRequest(smallSample));
+
+  test('tells things in the order in which they are judged', () => {
+    expect(report.sections.filter(({ level }) => level === 1).map(({ id }) => id)).toEqual([
+      'identity', 'summary', 'basis', 'scope', 'core', 'laminate', 'checks', 'process', 'calendar', 'cost', 'cautions', 'assumptions', 'readings', 'provenance', 'revisions', 'signature',
+    ]);
+  });
+
+  test('puts the worst caution first', () => {
+    const severities = report.sections.find(({ id }) => id === 'cautions')!.blocks.flatMap((block) => (block.kind === 'callout' ? [block.severity] : []));
+    expect(severities).toEqual(['danger', 'warning', 'caution']);
+  });
+
+  test('names the few drivers that matter and sums the rest', () => {
+    const request = sampleRequest(smallSample);
+    const drivers = Array.from({ length: 40 }, (_, index) => ({ name: `driver ${index}`, shareOfVariance: 1 / 40 }));
+    const totals = { ...request.estimate.totals, drivers };
+    const [block] = reportOf({ ...request, estimate: { ...request.estimate, totals } }).sections.find(({ id }) => id === 'drivers')!.blocks;
+    expect(block.kind === 'table' ? block.rows.slice(-1).map(({ cells }) => cells) : []).toEqual([['28 others together', '70.0 %']]);
+    expect(block.kind === 'table' ? block.rows.length : 0).toBe(13);
+  });
+});
+
+describe('the job pack', () => {
+  const pack = jobPackOf(sampleRequest(smallSample));
+
+  test('has one page for each opening, batch and list, and the hold point among the ticks', () => {
+    const titles = pack.sections.filter(({ layout }) => layout === 'task').map(({ title }) => title);
+    for (const title of ['Mark out A', 'Mark out B', 'Core pieces, opening A', 'Ply cut sheet', 'Batch 1: Bed the core', 'Gates and waits', 'Check list']) expect(titles).toContain(title);
+    const ticks = pack.sections.flatMap(({ blocks }) => blocks).flatMap((block) => (block.kind === 'ticks' ? block.items : []));
+    expect(ticks.filter(({ isHold }) => isHold).map(({ text }) => text)).toEqual([expect.stringContaining('HOLD POINT: stop here.')]);
+  });
+
+  test('has a template for each piece', () => {
+    const labels = sampleRequest(smallSample).estimate.core.pieces.map(({ label }) => label);
+    const titles = pack.sections.filter(({ layout }) => layout === 'template').map(({ title }) => title);
+    for (const label of labels) expect(titles).toContain(`Template ${label}, tile 1 of ${titles.filter((title) => title.startsWith(`Template ${label},`)).length}`);
+  });
+});
+
+/** Every word wrapped in guillemets: what shows without them was not taken from the words. */
+function marked(words: unknown): unknown {
+  if (typeof words === 'string') return `«${words}»`;
+  if (typeof words === 'function') return (...given: readonly unknown[]) => `«${String(words(...given))}»`;
+  return Object.fromEntries(Object.entries(words as Record<string, unknown>).map(([key, value]) => [key, marked(value)]));
+}
+
+test('a translation reaches every heading, column, name and legend of report and job pack', () => {
+  const words = { ...(marked(english) as Words), language: 'en' };
+  const request = { ...sampleRequest(smallSample), reader: { ...defaultReader, words } };
+  const said = (document: ReportDocument): readonly string[] => document.sections.flatMap(({ title, blocks }) => [title, ...blocks.flatMap(wordsOf)]);
+  const untranslated = [...said(reportOf(request)), ...said(jobPackOf(request))].filter((text) => text !== '' && text !== 'x' && text !== 'y' && !text.includes('«'));
+  expect([...new Set(untranslated)].filter((name) => !engineNames.includes(name))).toEqual([]);
+});
+
+/** Said by the engine, which writes English. */
+const engineNames = ['Bag film', 'Modulus along the deck', 'Modulus across the deck', 'A person on one foot', 'Yardstick pressure', 'Stiffness', 'Utilisation'];
+
+function wordsOf(block: Block): readonly string[] {
+  switch (block.kind) {
+    case 'table': return [block.caption, ...block.columns.map(({ title }) => title)];
+    case 'facts': return [block.caption, ...block.rows.map(({ name }) => name)];
+    case 'figure': return block.caption === '' ? [block.alt] : [block.caption, block.alt];
+    case 'callout': return [block.label];
+    case 'signature': return block.fields;
+    default: return [];
+  }
+}
+
+describe('lengths in inches', () => {
+  const us: Reader = { ...defaultReader, locale: 'en-US', units: 'us' };
+  test('are read on a tape where a tape can show them', () => {
+    expect([lengthText(us, 1220), lengthText(us, 12.7, 1), lengthText(us, 5, 1)]).toEqual(['4 ft 1/16 in', '1/2 in', '3/16 in']);
+  });
+  test('of thin plies are decimals, for a tape would show nothing', () => {
+    expect([lengthText(us, 0.75, 2), lengthText(us, 0.24, 2)]).toEqual(['0.030 in', '0.009 in']);
+  });
+});
