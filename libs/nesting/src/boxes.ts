@@ -1,3 +1,4 @@
+import { boxOf, type Box } from './ring.js';
 import type { SheetJob } from './sheet-job.js';
 import type { Packing, PlacedPiece } from './sheets.js';
 
@@ -9,11 +10,15 @@ interface Step {
 }
 
 interface Nest {
-  readonly index: number;
+  readonly shape: number;
+  readonly box: Box;
   readonly x: number;
   readonly y: number;
-  readonly shape: number;
+  readonly top: number;
 }
+
+/** A padded sloping outline reaches a step further than its padding. */
+const roundingSteps = 1;
 
 /**
  * All pieces by their bounding boxes on one sheet of a kind, each where its top comes lowest (skyline, lowest then leftmost).
@@ -24,33 +29,34 @@ interface Nest {
 export function boxedOn(job: SheetJob, kind: number, order: readonly number[]): Packing | undefined {
   const { room, blocks, stock, area } = job.kinds[kind];
   if (blocks.length > 0) return undefined;
-  const gap = 2 * job.padding;
-  let skyline: readonly Step[] = [{ x: room.minX, y: room.minY, width: room.maxX - room.minX + gap }];
+  // Half the kerf round a piece may lie outside the room, so the ground begins that much outside.
+  const { padding } = job;
+  let skyline: readonly Step[] = [{ x: room.minX - padding, y: room.minY - padding, width: room.maxX - room.minX + 2 * padding }];
   const placed: PlacedPiece[] = [];
   for (const piece of order) {
-    const nest = lowestNest(job, skyline, { choices: job.set.choicesOf[piece], top: room.maxY, gap });
+    const nest = lowestNest(skyline, job.set.choicesOf[piece].map((shape) => ({ shape, box: boxOf(job.set.table.shapes[shape].padded.outer) })), room.maxY + padding);
     if (nest === undefined) return undefined;
-    const { width, height } = job.set.table.shapes[nest.shape];
-    placed.push({ piece, sheet: 0, shape: nest.shape, x: nest.x, y: nest.y });
-    skyline = raised(skyline, { x: nest.x, y: nest.y + height + gap, width: width + gap });
+    const { shape, box, x, y } = nest;
+    placed.push({ piece, sheet: 0, shape, x: x - box.minX, y: y - box.minY });
+    skyline = raised(skyline, { x, y: y + box.maxY - box.minY, width: box.maxX - box.minX });
   }
   return { sheets: [kind], placed, cost: stock.cost, area };
 }
 
-interface Wanted {
-  readonly choices: readonly number[];
-  readonly top: number;
-  readonly gap: number;
+/** A piece in one of its turns, with the box round it and half the kerf. */
+interface Boxed {
+  readonly shape: number;
+  readonly box: Box;
 }
 
-function lowestNest({ set }: SheetJob, skyline: readonly Step[], { choices, top, gap }: Wanted): Nest | undefined {
+function lowestNest(skyline: readonly Step[], choices: readonly Boxed[], top: number): Nest | undefined {
   const right = skyline[skyline.length - 1].x + skyline[skyline.length - 1].width;
-  const nests = choices.flatMap((shape) => {
-    const { width, height } = set.table.shapes[shape];
-    return skyline.flatMap(({ x }, index) => {
-      if (x + width + gap > right) return [];
-      const y = floorUnder(skyline, index, width + gap);
-      return y + height > top ? [] : [{ index, x, y, shape, top: y + height }];
+  const nests = choices.flatMap(({ shape, box }) => {
+    const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
+    return skyline.flatMap(({ x }, index): readonly Nest[] => {
+      if (x + width > right) return [];
+      const y = floorUnder(skyline, index, width);
+      return y + height > top ? [] : [{ shape, box, x, y, top: y + height }];
     });
   });
   if (nests.length === 0) return undefined;
