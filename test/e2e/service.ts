@@ -1,8 +1,10 @@
 import 'reflect-metadata';
-import { jest } from '@jest/globals';
+import { expect, jest } from '@jest/globals';
 import { readConfiguration } from '../../apps/api/src/configuration.js';
 import { Log } from '../../apps/api/src/http/log.js';
+import { openApiDocument } from '../../apps/api/src/openapi-document.js';
 import { start } from '../../apps/api/src/service.js';
+import { contradictions } from '../contract/conformance.js';
 import { databaseOfTest, TEST_KEY } from './database-of-test.js';
 
 // A service opens a database first, which on a busy machine takes longer than a test usually may.
@@ -33,7 +35,15 @@ export async function startService(environment: Readonly<Record<string, string>>
   const log: Record<string, unknown>[] = [];
   const configuration = readConfiguration({ PORT: '0', LOG_LEVEL: 'info', ...database.environment, REQUESTS_PER_MINUTE: '100000', ...environment });
   const service = await start(configuration, new Log('info', (line) => { log.push(JSON.parse(line) as Record<string, unknown>); }));
-  const send: TestService['send'] = (method, at, body, headers = {}) => sendTo(service.url + at, method, body, headers);
+  const document = openApiDocument(service.app);
+  const send: TestService['send'] = async (method, at, body, headers = {}) => {
+    const answer = await sendTo(service.url + at, method, body, headers);
+    const contentType = answer.headers.get('content-type') ?? '';
+    // Every answer of every journey must be one that the OpenAPI document promises.
+    expect(contradictions(document, { method, path: at.split('?')[0], status: answer.status, contentType, body: answer.body })).toEqual([]);
+    if (answer.status === 500) throw new Error(`The service failed: ${JSON.stringify(log.findLast((line) => line.failure !== undefined))}`);
+    return answer;
+  };
   return {
     url: service.url,
     log,

@@ -38,8 +38,9 @@ const builder = (): DocumentBuilder => new DocumentBuilder()
 function addSchemas(document: OpenAPIObject): void {
   const requests = requestSchemas(document.components?.schemas ?? {});
   const schemas = { ...requests, ...problemSchemas, ...generatedSchemas };
-  const taken = Object.keys(requests).filter((name) => name in generatedSchemas || name in problemSchemas);
-  if (taken.length > 0) throw new Defect(`A request and an answer share a schema name: ${taken.join(', ')}`);
+  const names = [requests, problemSchemas, generatedSchemas].flatMap((part) => Object.keys(part));
+  const taken = names.filter((name, index) => names.indexOf(name) !== index);
+  if (taken.length > 0) throw new Defect(`Two meanings share a schema name: ${taken.join(', ')}`);
   const sorted = Object.fromEntries(Object.entries(schemas).sort(([a], [b]) => (a < b ? -1 : 1)));
   document.components = Object.assign({}, document.components, { schemas: sorted });
 }
@@ -86,7 +87,7 @@ function completeAnswer(status: string, response: unknown): void {
   const allow = status === '405' ? { Allow: header('Methods that fit.', 'string') } : {};
   Object.assign(response, {
     headers: { 'X-Request-Id': { $ref: '#/components/headers/RequestId' }, ...retryAfter, ...allow, ...(isRecord(response.headers) ? response.headers : {}) },
-    ...(isRefusal ? { content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } } } : {}),
+    ...(isRefusal ? { content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/ProblemDocument' } } } } : {}),
   });
 }
 

@@ -1,7 +1,7 @@
-import { Body, Controller, Delete, Get, HttpCode, Param, Post, Query, Req, Res } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
-import { Answers, ChangesVersion } from '../http/endpoint.js';
+import { Answers, AnswersNothing, ChangesVersion } from '../http/endpoint.js';
 import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
 import { CallerParam, ForRoles } from './access.decorators.js';
 import { KeysQueryDto, NewKeyDto } from './access.dto.js';
@@ -42,7 +42,7 @@ export class KeysController {
   }
 
   @Delete(':id')
-  @HttpCode(204)
+  @AnswersNothing()
   @ApiOperation({ operationId: 'revokeKey', summary: 'Revoke a key; copies of the service may still take it for five seconds' })
   @ChangesVersion()
   async revoke(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {

@@ -4,7 +4,7 @@ import type { Request, Response } from 'express';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import type { History } from '../audit/history.js';
-import { Answers, ChangesVersion, Refuses } from '../http/endpoint.js';
+import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../http/endpoint.js';
 import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
 import type { EditionRow } from './catalogue.entities.js';
 import { NewEditionDto } from './dto/editions.dto.js';
@@ -55,7 +55,7 @@ export class EditionsController {
   }
 
   @Delete(':code')
-  @HttpCode(204)
+  @AnswersNothing()
   @ForRoles('catalogue-admin')
   @ApiOperation({ operationId: 'deleteEdition', summary: 'Throw a draft away' })
   @ChangesVersion()

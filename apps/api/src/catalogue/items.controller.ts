@@ -5,7 +5,7 @@ import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import type { History } from '../audit/history.js';
 import type { DtoClass } from '../http/dto/field.js';
-import { Answers, AnswersSchema, ChangesVersion, Refuses } from '../http/endpoint.js';
+import { Answers, AnswersNothing, AnswersSchema, ChangesVersion, Refuses } from '../http/endpoint.js';
 import { Consumes, CSV_TYPE, JSON_TYPE, MERGE_PATCH_TYPE, Produces } from '../http/media.js';
 import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
 import type { CatalogueTable } from './catalogue-rows.js';
@@ -130,7 +130,7 @@ function removingController(resource: Resource): Type {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
     @Delete(':code')
-    @HttpCode(204)
+    @AnswersNothing()
     @DraftQuery()
     @ApiOperation({ operationId: `delete${one}`, summary: `Remove an entry from a draft (${wordsOf(resource)})` })
     @ChangesVersion()

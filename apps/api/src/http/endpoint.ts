@@ -52,6 +52,10 @@ export const AnswersSchema = (schema: InlineSchema, otherTypes: readonly string[
     content: { 'application/json': { schema }, ...Object.fromEntries(otherTypes.map((other) => [other, { schema: contentSchema(other) }])) },
   });
 
+/** A success that has nothing to say. */
+export const AnswersNothing = (): MethodDecorator =>
+  applyDecorators(HttpCode(204), ApiResponse({ status: 204, description: 'Done.' }));
+
 /** A change to one version of a resource: If-Match says which (428 without it, 412 when it is not the present one). */
 export const ChangesVersion = (): MethodDecorator =>
   applyDecorators(

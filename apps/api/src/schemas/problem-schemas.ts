@@ -4,7 +4,7 @@ const kinds = Object.keys(problemKinds);
 
 /** The shape of every refusal, as `problem-filter.ts` writes it. */
 export const problemSchemas = {
-  Problem: {
+  ProblemDocument: {
     type: 'object',
     description: 'RFC 9457 problem document; names all faults at once.',
     required: ['type', 'title', 'status', 'detail', 'requestId'],
@@ -15,11 +15,11 @@ export const problemSchemas = {
       detail: { type: 'string' },
       instance: { type: 'string', format: 'uri-reference' },
       requestId: { type: 'string' },
-      errors: { type: 'array', maxItems: 100, items: { $ref: '#/components/schemas/ProblemError' } },
+      errors: { type: 'array', maxItems: 100, items: { $ref: '#/components/schemas/ProblemEntry' } },
       errorCount: { type: 'integer', description: 'How many faults there are in all; errors shows the first 100.' },
     },
   },
-  ProblemError: {
+  ProblemEntry: {
     type: 'object',
     required: ['code', 'title', 'detail', 'facts'],
     properties: {

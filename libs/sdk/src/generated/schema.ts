@@ -142,6 +142,24 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/estimates/{id}/basket": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier */
+        readonly get: operations["getEstimateBasket"];
+        readonly put?: never;
+        /** The cheapest whole packs for an estimate under the choices given; nothing is stored */
+        readonly post: operations["fillEstimateBasket"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/estimates/{id}/comparison": {
         readonly parameters: {
             readonly query?: never;
@@ -219,6 +237,23 @@ export type paths = {
         };
         /** The defect record the estimate was made from */
         readonly get: operations["getEstimateRecord"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/replay": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Compute an estimate again from its record and edition, and say whether every digit came out again */
+        readonly get: operations["replayEstimate"];
         readonly put?: never;
         readonly post?: never;
         readonly delete?: never;
@@ -305,6 +340,26 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/estimating/core-bill": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Which core fills the cavity, in which labelled pieces, from how many sheets
+         * @description Stock thicknesses that end flush or just below; pieces that a person can bed and that slide under the lip, by bedding order; sheets cut for the least money, offcuts worth keeping, and waste by cause.
+         */
+        readonly post: operations["billCore"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/estimating/cost-rollup": {
         readonly parameters: {
             readonly query?: never;
@@ -339,6 +394,26 @@ export type paths = {
          * @description Equivalent age over a steady, day-and-night or hourly temperature of the deck, with the band of the resin's own data; the hours of a forecast in which each step may start, ranked, with what limits them; without a forecast, what to wait for. A planning figure: the thumbnail and the maker's sheet decide.
          */
         readonly post: operations["planCure"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/cutting-plan": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Any pieces from any sheets, offcuts or a roll, for the least money and then the least material
+         * @description Pieces of any outline, with holes, in the turns allowed, apart by the kerf and inside the trimmed edge; proven free of overlap by whole-number arithmetic. Runs beside the service for as long as the work budget and the time limit allow.
+         */
+        readonly post: operations["planCutting"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -436,6 +511,26 @@ export type paths = {
          * @description Resin, hardener and filler by weight and by volume for each step from its own basis, waste apart; a hardener chosen with reasons; a card for each pot with what to weigh in which order, for which pieces, and by when it must be empty. The pots add up to the demand to a tenth of a gram. The maker's own sheet comes first.
          */
         readonly post: operations["planResinBatches"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimating/variants": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Several ways of doing one job, on equal terms
+         * @description Each variant is estimated in full with one seed and one edition, then weighed on cost, P80, hours, days, mass added, utilisation and spread. A variant that another beats in everything is marked; one that a rule refuses is listed with the rule.
+         */
+        readonly post: operations["compareVariants"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -866,6 +961,14 @@ export type components = {
             readonly total: components["schemas"]["MoneyJson"];
             readonly warnings: readonly string[];
         };
+        readonly BasketChoicesInput: {
+            readonly hardeners?: readonly components["schemas"]["HardenerChoiceInput"][];
+            readonly onHand?: readonly components["schemas"]["OnHandInput"][];
+            readonly options?: components["schemas"]["BasketOptionsInput"];
+            /** @description Price list of the edition; the one the estimate was priced with when absent. */
+            readonly priceList?: string;
+            readonly substitutes?: readonly components["schemas"]["SubstituteInput"][];
+        };
         /** @description So many packs of one kind from one supplier. */
         readonly BasketLine: {
             /** @description Packs times price. */
@@ -1179,6 +1282,31 @@ export type components = {
             /** @enum {string} */
             readonly waitKind: "cure" | "drying" | "elapsed" | "hold" | "none";
         };
+        readonly CamberInput: {
+            /** @description Gap that the bed fills; absent: 1.5 mm. */
+            readonly mostGapMm?: number | string;
+            /** @description Length of a piece across the camber; absent: the side of the largest piece. */
+            readonly pieceLengthMm?: number | string;
+            /** @description What holds it down; absent: 2, a 20 kg bag on 0.1 m2. */
+            readonly pressureKPa?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly radiusMm: number | string;
+        };
+        /** @description How the core follows a cambered deck. */
+        readonly CamberPlan: {
+            /** @description Radius to which the pressure bends the thickest layer. */
+            readonly bentRadius: components["schemas"]["Figure"];
+            readonly figures: readonly components["schemas"]["Figure"][];
+            /** @enum {string} */
+            readonly form: "plain" | "scored";
+            /** @description Gap under a plain piece of the stated length. */
+            readonly gap: components["schemas"]["Figure"];
+            /** @description A plain piece no longer than this across the camber lies within the gap without bending. */
+            readonly longestFlatPieceMm: number;
+            /** @enum {string} */
+            readonly way: "bends" | "lies" | "scored" | "shorter-pieces";
+            readonly words: string;
+        };
         readonly CauseInput: {
             /** @enum {string} */
             readonly cause: "leaking-fitting" | "impact" | "construction" | "unknown";
@@ -1400,6 +1528,70 @@ export type components = {
              */
             readonly when?: "relay" | "re-bed" | "vacuum" | "battens" | "weights" | "epoxy" | "polyester" | "paint" | "nonskid" | "from-below";
         };
+        /** @description Pieces, sheets and what becomes of every square millimetre of them. */
+        readonly CoreBill: {
+            readonly assumptions: readonly components["schemas"]["Figure"][];
+            readonly boughtArea: components["schemas"]["Figure"];
+            readonly cost: number;
+            /** @description One for each thickness and form. */
+            readonly cuts: readonly components["schemas"]["CoreCut"][];
+            readonly mosaic: components["schemas"]["Mosaic"];
+            readonly netArea: components["schemas"]["Figure"];
+            readonly sheetCount: number;
+            readonly stack: components["schemas"]["StackPlan"];
+            readonly utilisation: number;
+            readonly waste: components["schemas"]["SheetUse"];
+            readonly wasteFraction: components["schemas"]["Figure"];
+        };
+        readonly CoreBillRequest: {
+            /** @description Absent: the deck is flat. */
+            readonly camber?: components["schemas"]["CamberInput"];
+            /**
+             * @description From the inner skin to the underside of the outer skin.
+             * @example 17.5
+             */
+            readonly cavityMm: number | string;
+            /** @description Strip along sheet edges that is not used; absent: 0. */
+            readonly edgeTrimMm?: number | string;
+            /** @enum {string} */
+            readonly form?: "plain" | "scored";
+            /** @description Direction of the grain on the deck, from forward to starboard; absent: 0. */
+            readonly grainDeg?: number;
+            /** @description Narrowest offcut worth keeping; absent: 150 mm. */
+            readonly keepFromMm?: number | string;
+            /** @description Width that the blade takes; absent: 2 mm. */
+            readonly kerfMm?: number | string;
+            /**
+             * @description Code of a core in the catalogue.
+             * @example core-balsa-150
+             */
+            readonly material: string;
+            readonly mosaicRules?: components["schemas"]["MosaicRulesInput"];
+            readonly offcuts?: readonly components["schemas"]["OwnOffcutInput"][];
+            readonly oldCore?: components["schemas"]["OldCoreMassInput"];
+            readonly openings: readonly components["schemas"]["DrawnOpeningInput"][];
+            readonly seed?: number;
+            /** @description What can be bought; absent: the material's formats, the smallest area being the cheapest. */
+            readonly sheets?: readonly components["schemas"]["SheetOnSaleInput"][];
+            readonly stackRules?: components["schemas"]["StackRulesInput"];
+            /** @description Lines the deck rests on; no joint runs along one. */
+            readonly supports?: readonly components["schemas"]["SupportLineInput"][];
+            /** @description After this time the best layout so far is the answer; absent: 20. */
+            readonly timeLimitS?: number;
+            /** @description A thickness of the list that is insisted on. */
+            readonly wantedMm?: number | string;
+            /** @description Thousands of pairs of pieces looked at for each thickness; absent: 4000. */
+            readonly workUnits?: number;
+        };
+        readonly CoreCut: {
+            readonly cost: number;
+            /** @enum {string} */
+            readonly form: "plain" | "scored";
+            readonly leastCost: number;
+            readonly sheets: readonly components["schemas"]["CutCoreSheet"][];
+            readonly thicknessMm: number;
+            readonly use: components["schemas"]["SheetUse"];
+        };
         readonly CoreFormInput: {
             /** @enum {string} */
             readonly form: "plain" | "scored";
@@ -1413,21 +1605,6 @@ export type components = {
             /** @description Modulus in the plane of the panel. */
             readonly youngMPa: number;
         };
-        readonly CorePiece: {
-            readonly areaM2: number;
-            readonly beddingOrder: number;
-            readonly bleedHoles: readonly (readonly number[])[];
-            /** @enum {string} */
-            readonly form: "plain" | "scored";
-            readonly grainDeg?: number;
-            readonly label: string;
-            /** @description 1 lies on the inner skin. */
-            readonly layer: number;
-            readonly opening: string;
-            /** @description In deck coordinates. */
-            readonly outline: readonly (readonly number[])[];
-            readonly thicknessMm: number;
-        };
         readonly CoreSection: {
             readonly cavityMm: number;
             readonly flushMm: number;
@@ -1436,7 +1613,7 @@ export type components = {
             readonly materialName: string;
             readonly netAreaM2: number;
             readonly notes: readonly string[];
-            readonly pieces: readonly components["schemas"]["CorePiece"][];
+            readonly pieces: readonly components["schemas"]["EstimateCorePiece"][];
             readonly purchaseAreaM2: number;
             readonly sheets: readonly components["schemas"]["CoreSheetLayout"][];
             readonly stack: readonly {
@@ -1513,6 +1690,28 @@ export type components = {
              * @example 1/2 in
              */
             readonly thicknessMm: number | string;
+        };
+        /** @description One labelled piece of new core, in deck coordinates. */
+        readonly CoringCorePiece: {
+            readonly areaM2: number;
+            /** @description Over all openings. */
+            readonly beddingOrder: number;
+            readonly bleedDiameterMm?: number;
+            readonly bleedHoles: readonly (readonly number[])[];
+            /** @description How it gets in; absent when no straight path was found, and the plan says so. */
+            readonly entry?: components["schemas"]["Entry"];
+            /** @enum {string} */
+            readonly form: "plain" | "scored";
+            readonly grainDeg: number;
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            readonly isUnderLip: boolean;
+            /** @description The opening's letter and the bedding order in it. */
+            readonly label: string;
+            /** @description 1 lies on the inner skin. */
+            readonly layer: number;
+            readonly opening: string;
+            readonly outline: readonly (readonly number[])[];
+            readonly thicknessMm: number;
         };
         readonly CostingMissing: {
             /** @enum {string} */
@@ -1904,6 +2103,65 @@ export type components = {
             /** @description Hours that pass before its successors may start. */
             readonly waitH?: components["schemas"]["ThreePointInput"];
         };
+        readonly CutCoreSheet: {
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            /** @description A sheet that is bought, or a piece that the customer has. */
+            readonly isBought: boolean;
+            readonly label: string;
+            readonly lengthMm: number;
+            /** @description Which of the alike sheets, from 1. */
+            readonly number: number;
+            /** @description The largest rectangle right of all pieces, and the largest above them beside it; full cuts leave them whole. */
+            readonly offcuts: readonly components["schemas"]["Offcut"][];
+            /** @description Rectangles no narrower than what is worth keeping. */
+            readonly offcutsKept: readonly components["schemas"]["Offcut"][];
+            readonly outline: readonly (readonly number[])[];
+            readonly pieceAreaM2: number;
+            readonly placements: readonly components["schemas"]["Placement"][];
+            readonly sheetAreaM2: number;
+            readonly stockId: string;
+            readonly use: components["schemas"]["SheetUse"];
+            readonly utilisation: number;
+            readonly widthMm: number;
+        };
+        readonly CutSheet: {
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            /** @description Which of the alike sheets, from 1. */
+            readonly number: number;
+            /** @description The largest rectangle right of all pieces, and the largest above them beside it; full cuts leave them whole. */
+            readonly offcuts: readonly components["schemas"]["Offcut"][];
+            readonly outline: readonly (readonly number[])[];
+            readonly pieceAreaM2: number;
+            readonly placements: readonly components["schemas"]["Placement"][];
+            readonly sheetAreaM2: number;
+            readonly stockId: string;
+            readonly utilisation: number;
+        };
+        readonly CuttingPlan: {
+            readonly onRoll?: components["schemas"]["StripLayout"];
+            readonly onSheets?: components["schemas"]["SheetLayout"];
+            /** @description What the answer depends on besides the pieces and the stock; the same settings give the same answer. */
+            readonly seed: number;
+            readonly timeLimitS: number;
+            readonly workUnits: number;
+        };
+        readonly CuttingPlanRequest: {
+            /** @description Strip along every edge of the stock that is not used. */
+            readonly edgeTrimMm: number | string;
+            /** @description Width that the blade takes. */
+            readonly kerfMm: number | string;
+            readonly pieces: readonly components["schemas"]["NestPieceInput"][];
+            /** @description Plies off a roll: x runs along it. */
+            readonly roll?: components["schemas"]["RollInput"];
+            /** @description The same seed gives the same layout; absent: 1. */
+            readonly seed?: number;
+            /** @description Sheets and offcuts; give these or a roll. */
+            readonly stock?: readonly components["schemas"]["StockSheetInput"][];
+            /** @description After this time the best layout so far is the answer; absent: 20. */
+            readonly timeLimitS?: number;
+            /** @description Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: 4000. */
+            readonly workUnits?: number;
+        };
         readonly CyclesInput: {
             /** @description Absent: 3. */
             readonly fair?: number;
@@ -2002,6 +2260,19 @@ export type components = {
                 readonly name: string;
             }[];
         };
+        readonly DrawnOpeningInput: {
+            /** @description The edge to which core is taken out, where it is not the same all round. */
+            readonly cavity?: readonly (readonly number[])[];
+            /**
+             * @description A, B, C ...; labels of pieces begin with it.
+             * @example A
+             */
+            readonly label: string;
+            /** @description What is cut out of the skin. */
+            readonly outline: readonly (readonly number[])[];
+            /** @description How far core is taken out under the skin all round; absent: 0. */
+            readonly undercutMm?: number | string;
+        };
         readonly Driver: {
             /** @description Total with this driver at its P10 and P90 and everything else at its median. */
             readonly atP10: components["schemas"]["MoneyJson"];
@@ -2092,6 +2363,13 @@ export type components = {
             /** @enum {string} */
             readonly kind: "entered";
         };
+        /** @description How a piece gets to its place: straight down, or lowered through the opening and then slid level under the lip. */
+        readonly Entry: {
+            /** @description Where the piece is lowered, as a move from its place; each next move brings it nearer, the last is [0, 0]. */
+            readonly path: readonly (readonly number[])[];
+            /** @enum {string} */
+            readonly way: "drops" | "slides";
+        };
         /**
          * @description The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
          *     Immutable once made. `derivations` answers "why?" and is stored beside the document.
@@ -2123,6 +2401,21 @@ export type components = {
             readonly of: string;
             readonly source: string;
             readonly value: string;
+        };
+        readonly EstimateCorePiece: {
+            readonly areaM2: number;
+            readonly beddingOrder: number;
+            readonly bleedHoles: readonly (readonly number[])[];
+            /** @enum {string} */
+            readonly form: "plain" | "scored";
+            readonly grainDeg?: number;
+            readonly label: string;
+            /** @description 1 lies on the inner skin. */
+            readonly layer: number;
+            readonly opening: string;
+            /** @description In deck coordinates. */
+            readonly outline: readonly (readonly number[])[];
+            readonly thicknessMm: number;
         };
         /** @description Something measured that does not fit, with its numbers. */
         readonly EstimateFinding: {
@@ -2284,8 +2577,7 @@ export type components = {
         readonly Figure: {
             readonly meaning: string;
             readonly origin: components["schemas"]["Entered"] | components["schemas"]["FromCatalogue"] | components["schemas"]["Assumed"] | components["schemas"]["Computed"];
-            /** @enum {string} */
-            readonly unit: "l";
+            readonly unit: string;
             readonly value: number;
         };
         readonly FigureChange: {
@@ -2899,6 +3191,39 @@ export type components = {
             readonly amount: string;
             readonly currency: string;
         };
+        readonly Mosaic: {
+            readonly assumptions: readonly components["schemas"]["Figure"][];
+            readonly findings: readonly components["schemas"]["MosaicFinding"][];
+            readonly jointLengthM: number;
+            /** @description Length of joint that runs along a support in spite of everything. */
+            readonly jointOnSupportM: number;
+            readonly netAreaM2: number;
+            readonly pieces: readonly components["schemas"]["CoringCorePiece"][];
+            /** @description Opening and undercut, without the gaps at joints. */
+            readonly regionAreaM2: number;
+        };
+        readonly MosaicFinding: {
+            /** @enum {string} */
+            readonly code: "cannot-be-slid-in" | "joint-on-support" | "sliver";
+            readonly piece?: string;
+            readonly words: string;
+        };
+        readonly MosaicRulesInput: {
+            /** @description A number in mm, or text with a unit. */
+            readonly bleedDiameterMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly bleedSpacingMm?: number | string;
+            /** @description Largest piece under a lip or of plain sheet; absent: 0.046. */
+            readonly handPieceM2?: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly jointGapMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly narrowestMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly staggerMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly supportClearanceMm?: number | string;
+        };
         readonly NamedFabricInput: {
             readonly fibreMassFraction?: number;
             /**
@@ -2929,6 +3254,18 @@ export type components = {
             readonly unit: string;
             readonly value: number;
         };
+        readonly NestPieceInput: {
+            /** @description How many alike; absent: 1. */
+            readonly count?: number;
+            /** @description Holes in it; other pieces may be cut from them. */
+            readonly holes?: readonly (readonly (readonly number[])[])[];
+            /** @description Name of the piece, unique in the request. */
+            readonly id: string;
+            /** @description Its edge. */
+            readonly outline: readonly (readonly number[])[];
+            /** @description Turns in degrees that keep the grain right, such as [0, 180]; an empty list means any turn. */
+            readonly turnsDeg: readonly number[];
+        };
         readonly NewEditionInput: {
             /** @description Code of the edition to start from; the current one when absent. */
             readonly basedOn?: string;
@@ -2958,6 +3295,11 @@ export type components = {
         readonly NewOrganisationInput: {
             readonly name: string;
         };
+        /** @description A rectangle that is left whole on a sheet. */
+        readonly Offcut: {
+            readonly areaM2: number;
+            readonly outline: readonly (readonly number[])[];
+        };
         readonly OldCore: {
             /** @description From the inner skin to the underside of the outer skin, where somebody measured it: the core with its old bond lines. */
             readonly cavityMm?: number;
@@ -2975,6 +3317,11 @@ export type components = {
              * @example 1/2 in
              */
             readonly thicknessMm: number | string;
+        };
+        readonly OldCoreMassInput: {
+            readonly densityKgPerM3?: number;
+            /** @description Water in it, parts of its dry mass. */
+            readonly moistureFraction?: number;
         };
         readonly OldSkinInput: {
             /** @description Its plies from the core outwards; absent: guessed from the thickness, with the spread stated. */
@@ -3199,6 +3546,18 @@ export type components = {
             readonly acrossNPerMm: number;
             /** @description Extensional stiffness along (modulus times thickness). */
             readonly alongNPerMm: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly thicknessMm: number | string;
+        };
+        readonly OwnOffcutInput: {
+            /**
+             * @description Absent: plain.
+             * @enum {string}
+             */
+            readonly form?: "plain" | "scored";
+            readonly holes?: readonly (readonly (readonly number[])[])[];
+            readonly id: string;
+            readonly outline: readonly (readonly number[])[];
             /** @description A number in mm, or text with a unit. */
             readonly thicknessMm: number | string;
         };
@@ -3478,6 +3837,19 @@ export type components = {
             readonly xMm?: number | string;
             /** @description A number in mm, or text with a unit. */
             readonly yMm?: number | string;
+        };
+        /** @description One piece where it lies, in the coordinates of its sheet (mm). */
+        readonly Placement: {
+            /** @description Which of the alike pieces, from 1. */
+            readonly copy: number;
+            /** @description From 1: from the left edge, each before its right-hand neighbours. */
+            readonly cutOrder: number;
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            readonly moveMm: readonly number[];
+            readonly outline: readonly (readonly number[])[];
+            readonly pieceId: string;
+            /** @description The drawing turned anticlockwise about its origin, then moved. */
+            readonly turnDeg: number;
         };
         readonly PlanFigures: {
             readonly cutDepth?: components["schemas"]["Figure"];
@@ -3765,7 +4137,24 @@ export type components = {
                 readonly [key: string]: boolean | string | number;
             };
         };
-        readonly ProblemError: {
+        /** @description RFC 9457 problem document; names all faults at once. */
+        readonly ProblemDocument: {
+            readonly detail: string;
+            /** @description How many faults there are in all; errors shows the first 100. */
+            readonly errorCount?: number;
+            readonly errors?: readonly components["schemas"]["ProblemEntry"][];
+            /** Format: uri-reference */
+            readonly instance?: string;
+            readonly requestId: string;
+            readonly status: number;
+            readonly title: string;
+            /**
+             * Format: uri-reference
+             * @enum {string}
+             */
+            readonly type: "/problems/bad-request" | "/problems/unauthenticated" | "/problems/forbidden" | "/problems/not-found" | "/problems/method-not-allowed" | "/problems/not-acceptable" | "/problems/request-timeout" | "/problems/conflict" | "/problems/precondition-failed" | "/problems/content-too-large" | "/problems/unsupported-media-type" | "/problems/unprocessable" | "/problems/precondition-required" | "/problems/too-many-requests" | "/problems/headers-too-large" | "/problems/internal" | "/problems/unavailable";
+        };
+        readonly ProblemEntry: {
             /** @description Stable; see /problems. */
             readonly code: string;
             /** @description What is wrong, and what would be right. */
@@ -3952,6 +4341,21 @@ export type components = {
             /** @description Restore shear stiffness in the plane too; absent: false. */
             readonly restoreShear?: boolean;
         };
+        /** @description The estimate computed again from its own record and edition. */
+        readonly Replay: {
+            readonly engineVersionNow: string;
+            /** @description True when every digit of the document came out again. */
+            readonly isSame: boolean;
+            /** @description False when the edition's content is no longer the one that was used. */
+            readonly isSameCatalogue: boolean;
+            readonly madeWith: {
+                readonly catalogueHash: string;
+                readonly edition: string;
+                readonly engineVersion: string;
+            };
+            readonly totalNow: components["schemas"]["MoneyJson"];
+            readonly totalThen: components["schemas"]["MoneyJson"];
+        };
         readonly Requirement: {
             readonly cite: components["schemas"]["Cite"];
             /** @enum {string} */
@@ -4137,6 +4541,12 @@ export type components = {
             /** @description What the repair is worth to the owner. */
             readonly worthOfRepair?: string;
         };
+        readonly RollInput: {
+            /** @description Longest length that can be had. */
+            readonly longestMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly widthMm: number | string;
+        };
         readonly RollPiece: {
             readonly lengthMm: number;
             readonly outline: readonly components["schemas"]["Polygon"][];
@@ -4235,6 +4645,8 @@ export type components = {
             readonly limits: readonly string[];
             readonly method: string;
             readonly missing?: components["schemas"]["LaminateMissing"];
+            /** @description As asked, or as many as have room for their steps in the taper. */
+            readonly mostPlies: number;
             readonly oldSkin: components["schemas"]["OldSkinReport"];
             /** @enum {string} */
             readonly outcome: "cannot-be-done" | "found";
@@ -4323,11 +4735,46 @@ export type components = {
             readonly lengthMm: number;
             readonly widthMm: number;
         };
+        readonly SheetLayout: {
+            readonly cost: number;
+            /** @description Outlines are set on a grid of this step. */
+            readonly gridStepMm: number;
+            /** @description No layout can cost less: the cheapest stock per area, and the sheets that the pieces need at the least. */
+            readonly leastCost: number;
+            readonly pieceAreaM2: number;
+            readonly sheetAreaM2: number;
+            readonly sheets: readonly components["schemas"]["CutSheet"][];
+            readonly utilisation: number;
+            /** @description Thousands of pairs looked at. */
+            readonly workUnits: number;
+        };
+        readonly SheetOnSaleInput: {
+            readonly available?: number;
+            /** @description With the fee for cutting a half or quarter sheet; costs are only compared. */
+            readonly cost: number;
+            /** @description A number in mm, or text with a unit. */
+            readonly lengthMm: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly widthMm: number | string;
+        };
         readonly SheetSizeInput: {
             /** @description A number in mm, or text with a unit. */
             readonly lengthMm: number | string;
             /** @description A number in mm, or text with a unit. */
             readonly widthMm: number | string;
+        };
+        /** @description Where bought core goes, in whole square millimetres: the parts add up to the sheet exactly. */
+        readonly SheetUse: {
+            /** @description Taken by the blade round the pieces. */
+            readonly kerfMm2: number;
+            readonly piecesMm2: number;
+            /** @description Whole rectangles left because sheets come whole; some are worth keeping. */
+            readonly roundingMm2: number;
+            /** @description Odd bits between the pieces. */
+            readonly scrapsMm2: number;
+            readonly sheetMm2: number;
+            /** @description Unused strip along the edges. */
+            readonly trimMm2: number;
         };
         readonly SkinCheck: {
             readonly capacity: number;
@@ -4412,6 +4859,73 @@ export type components = {
             readonly url?: string;
             readonly year: string;
         };
+        readonly StackCheck: {
+            /** @description How far beyond what is allowed; 0 when it holds. */
+            readonly beyondMm: number;
+            /** @enum {string} */
+            readonly governs: "flush" | "low" | "proud";
+            readonly nextBest?: components["schemas"]["StackChoice"];
+            /** @enum {string} */
+            readonly verdict: "fails" | "holds";
+            readonly words: string;
+        };
+        /** @description One way to fill the cavity from stock. */
+        readonly StackChoice: {
+            /** @description How far beyond what is allowed; 0 when flush. */
+            readonly beyondMm: number;
+            readonly bondLineMm: number;
+            /** @enum {string} */
+            readonly fit: "flush" | "low" | "proud";
+            /** @description Height less cavity: positive stands proud. */
+            readonly flushMm: number;
+            readonly heightMm: number;
+            /** @description From the inner skin up. */
+            readonly layersMm: readonly number[];
+            readonly words: string;
+        };
+        readonly StackLayer: {
+            /** @enum {string} */
+            readonly form: "plain" | "scored";
+            readonly thicknessMm: number;
+        };
+        /** @description Which sheets fill the cavity, how the new skin then sits, and what the deck gains or loses in mass. */
+        readonly StackPlan: {
+            readonly assumptions: readonly components["schemas"]["Figure"][];
+            readonly bondLine: components["schemas"]["Figure"];
+            readonly bondResin: components["schemas"]["Figure"];
+            readonly camber?: components["schemas"]["CamberPlan"];
+            readonly check: components["schemas"]["StackCheck"];
+            /** @description All choices from the material's list, best first. */
+            readonly choices: readonly components["schemas"]["StackChoice"][];
+            /** @description Positive stands proud. */
+            readonly flush: components["schemas"]["Figure"];
+            readonly height: components["schemas"]["Figure"];
+            /**
+             * @description Joints of one layer lie away from those of the other.
+             * @enum {string}
+             */
+            readonly joints: "single-layer" | "staggered";
+            readonly kerfResin?: components["schemas"]["Figure"];
+            readonly layers: readonly components["schemas"]["StackLayer"][];
+            /** @description New core less old sound core, without resin. */
+            readonly massChange: components["schemas"]["Figure"];
+            readonly newCoreMass: components["schemas"]["Figure"];
+            readonly oldCoreMass: components["schemas"]["Figure"];
+            /** @description Only where somebody said how wet the old core is. */
+            readonly waterLeaving?: components["schemas"]["Figure"];
+        };
+        readonly StackRulesInput: {
+            /** @description A number in mm, or text with a unit. */
+            readonly bondLineMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly highestFlushMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly leastBondLineMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly lowestFlushMm?: number | string;
+            /** @description A number in mm, or text with a unit. */
+            readonly mostBondLineMm?: number | string;
+        };
         /** @description A group of plies that may be laid wet on wet. */
         readonly Stage: {
             /** @description A single ply thicker than the limit cannot be divided. */
@@ -4469,6 +4983,18 @@ export type components = {
             readonly title: string;
             readonly windows: readonly components["schemas"]["WorkWindow"][];
         };
+        readonly StockSheetInput: {
+            /** @description How many there are; absent: as many as it takes. Needed for a sheet that costs nothing. */
+            readonly available?: number;
+            /** @description In any one currency; costs are only compared. */
+            readonly cost: number;
+            /** @description Bad spots and cut-outs. */
+            readonly holes?: readonly (readonly (readonly number[])[])[];
+            /** @description Name of the sheet, unique in the request. */
+            readonly id: string;
+            /** @description A whole, half or quarter sheet, or an offcut as it is. */
+            readonly outline: readonly (readonly number[])[];
+        };
         /** @description An estimate as it is kept: the document, and what the service adds to it. Never changed once made. */
         readonly StoredEstimate: {
             /** @description RFC 3339 instant. */
@@ -4478,6 +5004,20 @@ export type components = {
             /** @description SHA-256 of the defect record, with its members in order. */
             readonly inputHash: string;
             readonly revision: components["schemas"]["RevisionMark"];
+        };
+        /** @description Pieces laid on a length of roll; x runs along the roll, y across it. */
+        readonly StripLayout: {
+            readonly gridStepMm: number;
+            /** @description No layout is shorter: the area of the pieces over the width, or the longest piece that must lie along. */
+            readonly leastLengthMm: number;
+            readonly lengthMm: number;
+            readonly pieceAreaM2: number;
+            readonly placements: readonly components["schemas"]["Placement"][];
+            readonly stripAreaM2: number;
+            readonly utilisation: number;
+            readonly widthMm: number;
+            /** @description Thousands of pairs looked at. */
+            readonly workUnits: number;
         };
         readonly SubstituteInput: {
             readonly insteadOf: components["schemas"]["MaterialVariantInput"];
@@ -4637,6 +5177,58 @@ export type components = {
             readonly fraction?: number;
             readonly pumpLPerMin?: number;
         };
+        readonly VariantAskedInput: {
+            /**
+             * @description Names the variant in the answer.
+             * @example relay-vacuum
+             */
+            readonly code: string;
+            /** @description What is otherwise than the record's own conditions say. */
+            readonly conditions?: components["schemas"]["ConditionsInput"];
+            /** @description Fill the gap under a sound skin through drilled holes; refused, with the rule, wherever that is not trusted. */
+            readonly inject?: boolean;
+            /** @description What is done otherwise than the record's own method says. */
+            readonly method?: components["schemas"]["MethodInput"];
+            /** @description Absent: the code. */
+            readonly title?: string;
+        };
+        readonly VariantComparison: {
+            /** @description Criteria that every variant has a value for, and that dominance is judged on. */
+            readonly compared: readonly ("cost" | "days" | "labourH" | "massKg" | "p80" | "spread" | "utilisation")[];
+            readonly currency: string;
+            readonly refused: readonly {
+                readonly code: string;
+                readonly rule: string;
+                readonly title: string;
+                readonly why: string;
+            }[];
+            readonly rows: readonly components["schemas"]["VariantRow"][];
+        };
+        readonly VariantRow: {
+            /** @description In which of the criteria nothing is better. */
+            readonly bestIn: readonly ("cost" | "days" | "labourH" | "massKg" | "p80" | "spread" | "utilisation")[];
+            readonly code: string;
+            /** @description Codes of variants that are as good in everything compared and better in something. */
+            readonly dominatedBy: readonly string[];
+            readonly failsCheck: boolean;
+            readonly gross: components["schemas"]["MoneyJson"];
+            readonly net: components["schemas"]["MoneyJson"];
+            readonly title: string;
+            readonly values: {
+                readonly cost?: number;
+                readonly days?: number;
+                readonly labourH?: number;
+                readonly massKg?: number;
+                readonly p80?: number;
+                readonly spread?: number;
+                readonly utilisation?: number;
+            };
+        };
+        readonly VariantsRequest: {
+            readonly record: components["schemas"]["DefectRecordInput"];
+            /** @description An entry with nothing but a code is the record as it stands. */
+            readonly variants: readonly components["schemas"]["VariantAskedInput"][];
+        };
         readonly WeatherHour: {
             readonly at: string;
             readonly deckC: number;
@@ -4773,7 +5365,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -4783,7 +5375,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -4795,7 +5387,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -4805,7 +5397,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -4817,7 +5409,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -4851,7 +5443,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -4861,7 +5453,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -4873,7 +5465,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -4883,7 +5475,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -4895,7 +5487,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -4926,7 +5518,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -4936,7 +5528,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -4946,7 +5538,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -4956,7 +5548,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -4968,7 +5560,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -4978,7 +5570,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -4990,7 +5582,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -5029,7 +5621,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -5039,7 +5631,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -5049,7 +5641,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -5059,7 +5651,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -5069,7 +5661,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -5079,7 +5671,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -5089,7 +5681,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -5099,7 +5691,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -5109,7 +5701,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -5119,7 +5711,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -5131,7 +5723,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -5141,7 +5733,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -5153,7 +5745,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -5188,7 +5780,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -5198,7 +5790,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -5208,7 +5800,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -5218,7 +5810,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -5228,7 +5820,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -5240,7 +5832,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -5250,7 +5842,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -5262,7 +5854,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -5281,6 +5873,14 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
             /** @description The request could not be read. */
             readonly 400: {
                 headers: {
@@ -5288,7 +5888,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -5298,7 +5898,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -5308,7 +5908,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -5318,7 +5918,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -5328,7 +5928,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -5338,7 +5938,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -5348,7 +5948,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -5358,7 +5958,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -5370,7 +5970,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -5380,7 +5980,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -5392,7 +5992,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -5425,7 +6025,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -5435,7 +6035,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -5445,7 +6045,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -5455,7 +6055,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -5465,7 +6065,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -5477,7 +6077,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -5487,7 +6087,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -5499,7 +6099,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -5537,7 +6137,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -5547,7 +6147,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -5557,7 +6157,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -5567,7 +6167,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -5577,7 +6177,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -5587,7 +6187,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -5597,7 +6197,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -5607,7 +6207,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -5617,7 +6217,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -5629,7 +6229,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -5639,7 +6239,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -5651,7 +6251,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -5691,7 +6291,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -5701,7 +6301,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -5711,7 +6311,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -5721,7 +6321,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -5733,7 +6333,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -5743,7 +6343,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -5755,7 +6355,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -5799,7 +6399,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -5809,7 +6409,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -5819,7 +6419,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -5829,7 +6429,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -5839,7 +6439,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -5849,7 +6449,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -5859,7 +6459,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -5869,7 +6469,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -5879,7 +6479,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -5891,7 +6491,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -5901,7 +6501,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -5913,7 +6513,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -5963,7 +6563,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -5973,7 +6573,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -5983,7 +6583,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -5993,7 +6593,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6003,7 +6603,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6015,7 +6615,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6025,7 +6625,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6037,7 +6637,278 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly getEstimateBasket: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description As XML: the supplier whose order is meant, when there are several. */
+                readonly supplier?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer, in the form agreed by Accept. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Basket"];
+                    readonly "application/xml": string;
+                    readonly "text/csv": string;
+                };
+            };
+            /** @description The caller has this version already. */
+            readonly 304: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly fillEstimateBasket: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["BasketChoicesInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Basket"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -6073,7 +6944,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -6083,7 +6954,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -6093,7 +6964,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -6103,7 +6974,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6113,7 +6984,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6125,7 +6996,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6135,7 +7006,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6147,7 +7018,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -6180,7 +7051,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -6190,7 +7061,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -6200,7 +7071,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -6210,7 +7081,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6220,7 +7091,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6232,7 +7103,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6242,7 +7113,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6254,7 +7125,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -6289,7 +7160,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -6299,7 +7170,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -6309,7 +7180,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -6319,7 +7190,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6329,7 +7200,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6341,7 +7212,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6351,7 +7222,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6363,7 +7234,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -6397,7 +7268,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -6407,7 +7278,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -6417,7 +7288,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -6427,7 +7298,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6437,7 +7308,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6449,7 +7320,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6459,7 +7330,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6471,7 +7342,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -6504,7 +7375,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -6514,7 +7385,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -6524,7 +7395,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -6534,7 +7405,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6544,7 +7415,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6556,7 +7427,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6566,7 +7437,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6578,7 +7449,114 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly replayEstimate: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Replay"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -6611,7 +7589,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -6621,7 +7599,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -6631,7 +7609,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -6641,7 +7619,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6651,7 +7629,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6663,7 +7641,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6673,7 +7651,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6685,7 +7663,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -6731,7 +7709,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -6741,7 +7719,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -6751,7 +7729,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -6761,7 +7739,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6771,7 +7749,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -6781,7 +7759,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -6791,7 +7769,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -6801,7 +7779,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -6811,7 +7789,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -6821,7 +7799,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6833,7 +7811,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6843,7 +7821,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6855,7 +7833,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -6890,7 +7868,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -6900,7 +7878,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -6910,7 +7888,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -6920,7 +7898,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -6930,7 +7908,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -6940,7 +7918,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -6950,7 +7928,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -6960,7 +7938,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -6972,7 +7950,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -6982,7 +7960,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -6994,7 +7972,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -7029,7 +8007,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -7039,7 +8017,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -7049,7 +8027,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -7059,7 +8037,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -7069,7 +8047,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -7079,7 +8057,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -7089,7 +8067,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -7099,7 +8077,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -7111,7 +8089,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -7121,7 +8099,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -7133,7 +8111,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -7168,7 +8146,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -7178,7 +8156,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -7188,7 +8166,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -7198,7 +8176,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -7208,7 +8186,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -7218,7 +8196,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -7228,7 +8206,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -7238,7 +8216,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -7250,7 +8228,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -7260,7 +8238,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -7272,7 +8250,146 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly billCore: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CoreBillRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CoreBill"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -7307,7 +8424,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -7317,7 +8434,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -7327,7 +8444,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -7337,7 +8454,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -7347,7 +8464,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -7357,7 +8474,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -7367,7 +8484,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -7377,7 +8494,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -7389,7 +8506,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -7399,7 +8516,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -7411,7 +8528,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -7446,7 +8563,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -7456,7 +8573,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -7466,7 +8583,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -7476,7 +8593,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -7486,7 +8603,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -7496,7 +8613,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -7506,7 +8623,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -7516,7 +8633,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -7528,7 +8645,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -7538,7 +8655,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -7550,7 +8667,146 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly planCutting: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CuttingPlanRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CuttingPlan"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -7585,7 +8841,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -7595,7 +8851,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -7605,7 +8861,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -7615,7 +8871,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -7625,7 +8881,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -7635,7 +8891,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -7645,7 +8901,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -7655,7 +8911,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -7667,7 +8923,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -7677,7 +8933,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -7689,7 +8945,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -7724,7 +8980,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -7734,7 +8990,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -7744,7 +9000,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -7754,7 +9010,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -7764,7 +9020,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -7774,7 +9030,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -7784,7 +9040,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -7794,7 +9050,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -7806,7 +9062,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -7816,7 +9072,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -7828,7 +9084,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -7863,7 +9119,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -7873,7 +9129,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -7883,7 +9139,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -7893,7 +9149,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -7903,7 +9159,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -7913,7 +9169,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -7923,7 +9179,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -7933,7 +9189,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -7945,7 +9201,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -7955,7 +9211,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -7967,7 +9223,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -8002,7 +9258,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -8012,7 +9268,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -8022,7 +9278,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -8032,7 +9288,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -8042,7 +9298,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -8052,7 +9308,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -8062,7 +9318,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -8072,7 +9328,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -8084,7 +9340,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -8094,7 +9350,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -8106,7 +9362,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -8141,7 +9397,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -8151,7 +9407,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -8161,7 +9417,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -8171,7 +9427,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -8181,7 +9437,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -8191,7 +9447,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -8201,7 +9457,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -8211,7 +9467,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -8223,7 +9479,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -8233,7 +9489,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -8245,7 +9501,146 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly compareVariants: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["VariantsRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VariantComparison"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -8279,7 +9674,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -8289,7 +9684,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -8299,7 +9694,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -8309,7 +9704,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -8321,7 +9716,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -8331,7 +9726,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -8343,7 +9738,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -8382,7 +9777,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -8392,7 +9787,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -8402,7 +9797,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -8412,7 +9807,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -8422,7 +9817,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -8432,7 +9827,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -8442,7 +9837,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -8452,7 +9847,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -8464,7 +9859,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -8474,7 +9869,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -8486,7 +9881,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -8521,7 +9916,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -8531,7 +9926,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -8541,7 +9936,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -8551,7 +9946,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -8561,7 +9956,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -8573,7 +9968,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -8583,7 +9978,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -8595,7 +9990,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -8614,6 +10009,14 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
             /** @description The request could not be read. */
             readonly 400: {
                 headers: {
@@ -8621,7 +10024,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -8631,7 +10034,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -8641,7 +10044,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -8651,7 +10054,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -8661,7 +10064,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -8671,7 +10074,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -8681,7 +10084,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -8693,7 +10096,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -8703,7 +10106,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -8715,7 +10118,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -8755,7 +10158,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -8765,7 +10168,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -8775,7 +10178,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -8785,7 +10188,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -8797,7 +10200,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -8807,7 +10210,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -8819,7 +10222,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -8861,7 +10264,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -8871,7 +10274,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -8881,7 +10284,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -8891,7 +10294,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -8901,7 +10304,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -8911,7 +10314,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -8921,7 +10324,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -8931,7 +10334,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -8941,7 +10344,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -8951,7 +10354,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -8963,7 +10366,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -8973,7 +10376,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -8985,7 +10388,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -9023,7 +10426,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -9033,7 +10436,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -9043,7 +10446,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -9053,7 +10456,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -9063,7 +10466,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -9075,7 +10478,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -9085,7 +10488,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -9097,7 +10500,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -9119,6 +10522,14 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
             /** @description The request could not be read. */
             readonly 400: {
                 headers: {
@@ -9126,7 +10537,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -9136,7 +10547,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -9146,7 +10557,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -9156,7 +10567,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -9166,7 +10577,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -9176,7 +10587,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -9186,7 +10597,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -9196,7 +10607,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -9208,7 +10619,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -9218,7 +10629,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -9230,7 +10641,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -9276,7 +10687,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -9286,7 +10697,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -9296,7 +10707,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -9306,7 +10717,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -9316,7 +10727,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -9326,7 +10737,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -9336,7 +10747,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -9346,7 +10757,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -9356,7 +10767,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -9366,7 +10777,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -9376,7 +10787,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -9386,7 +10797,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -9398,7 +10809,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -9408,7 +10819,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -9420,7 +10831,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -9453,7 +10864,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -9463,7 +10874,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -9473,7 +10884,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -9483,7 +10894,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -9493,7 +10904,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -9505,7 +10916,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -9515,7 +10926,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -9527,7 +10938,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -9567,7 +10978,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -9577,7 +10988,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -9587,7 +10998,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -9597,7 +11008,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -9607,7 +11018,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -9617,7 +11028,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -9627,7 +11038,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -9637,7 +11048,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -9647,7 +11058,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -9657,7 +11068,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -9669,7 +11080,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -9679,7 +11090,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -9691,7 +11102,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -9731,7 +11142,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -9741,7 +11152,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -9751,7 +11162,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -9761,7 +11172,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -9773,7 +11184,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -9783,7 +11194,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -9795,7 +11206,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -9837,7 +11248,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -9847,7 +11258,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -9857,7 +11268,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -9867,7 +11278,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -9877,7 +11288,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -9887,7 +11298,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -9897,7 +11308,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -9907,7 +11318,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -9917,7 +11328,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -9927,7 +11338,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -9939,7 +11350,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -9949,7 +11360,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -9961,7 +11372,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -9999,7 +11410,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -10009,7 +11420,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -10019,7 +11430,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -10029,7 +11440,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -10039,7 +11450,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -10051,7 +11462,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -10061,7 +11472,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -10073,7 +11484,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -10095,6 +11506,14 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
             /** @description The request could not be read. */
             readonly 400: {
                 headers: {
@@ -10102,7 +11521,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -10112,7 +11531,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -10122,7 +11541,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -10132,7 +11551,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -10142,7 +11561,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -10152,7 +11571,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -10162,7 +11581,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -10172,7 +11591,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -10184,7 +11603,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -10194,7 +11613,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -10206,7 +11625,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -10252,7 +11671,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -10262,7 +11681,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -10272,7 +11691,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -10282,7 +11701,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -10292,7 +11711,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -10302,7 +11721,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -10312,7 +11731,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -10322,7 +11741,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -10332,7 +11751,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -10342,7 +11761,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -10352,7 +11771,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -10362,7 +11781,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -10374,7 +11793,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -10384,7 +11803,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -10396,7 +11815,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -10429,7 +11848,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -10439,7 +11858,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -10449,7 +11868,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -10459,7 +11878,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -10469,7 +11888,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -10481,7 +11900,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -10491,7 +11910,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -10503,7 +11922,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -10543,7 +11962,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -10553,7 +11972,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -10563,7 +11982,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -10573,7 +11992,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -10583,7 +12002,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -10593,7 +12012,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -10603,7 +12022,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -10613,7 +12032,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -10623,7 +12042,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -10633,7 +12052,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -10645,7 +12064,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -10655,7 +12074,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -10667,7 +12086,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -10698,7 +12117,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -10708,7 +12127,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -10718,7 +12137,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -10728,7 +12147,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -10740,7 +12159,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -10750,7 +12169,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -10762,7 +12181,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -10801,7 +12220,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -10811,7 +12230,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -10821,7 +12240,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -10831,7 +12250,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -10841,7 +12260,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -10851,7 +12270,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -10861,7 +12280,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -10871,7 +12290,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -10883,7 +12302,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -10893,7 +12312,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -10905,7 +12324,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -10940,7 +12359,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -10950,7 +12369,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -10960,7 +12379,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -10970,7 +12389,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -10980,7 +12399,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -10992,7 +12411,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -11002,7 +12421,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -11014,7 +12433,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -11059,7 +12478,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -11069,7 +12488,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -11079,7 +12498,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -11089,7 +12508,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -11099,7 +12518,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -11109,7 +12528,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -11119,7 +12538,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -11129,7 +12548,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -11139,7 +12558,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -11149,7 +12568,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -11159,7 +12578,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -11171,7 +12590,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -11181,7 +12600,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -11193,7 +12612,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -11233,7 +12652,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -11243,7 +12662,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -11253,7 +12672,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -11263,7 +12682,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -11275,7 +12694,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -11285,7 +12704,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -11297,7 +12716,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -11339,7 +12758,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -11349,7 +12768,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -11359,7 +12778,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -11369,7 +12788,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -11379,7 +12798,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -11389,7 +12808,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -11399,7 +12818,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -11409,7 +12828,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -11419,7 +12838,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -11429,7 +12848,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -11441,7 +12860,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -11451,7 +12870,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -11463,7 +12882,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -11501,7 +12920,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -11511,7 +12930,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -11521,7 +12940,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -11531,7 +12950,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -11541,7 +12960,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -11553,7 +12972,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -11563,7 +12982,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -11575,7 +12994,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -11597,6 +13016,14 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
             /** @description The request could not be read. */
             readonly 400: {
                 headers: {
@@ -11604,7 +13031,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -11614,7 +13041,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -11624,7 +13051,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -11634,7 +13061,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -11644,7 +13071,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -11654,7 +13081,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -11664,7 +13091,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -11674,7 +13101,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -11686,7 +13113,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -11696,7 +13123,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -11708,7 +13135,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -11754,7 +13181,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -11764,7 +13191,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -11774,7 +13201,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -11784,7 +13211,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -11794,7 +13221,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -11804,7 +13231,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -11814,7 +13241,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -11824,7 +13251,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -11834,7 +13261,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -11844,7 +13271,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -11854,7 +13281,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -11864,7 +13291,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -11876,7 +13303,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -11886,7 +13313,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -11898,7 +13325,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -11931,7 +13358,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -11941,7 +13368,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -11951,7 +13378,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -11961,7 +13388,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -11971,7 +13398,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -11983,7 +13410,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -11993,7 +13420,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -12005,7 +13432,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -12045,7 +13472,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -12055,7 +13482,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -12065,7 +13492,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -12075,7 +13502,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -12085,7 +13512,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -12095,7 +13522,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -12105,7 +13532,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -12115,7 +13542,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -12125,7 +13552,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -12135,7 +13562,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -12147,7 +13574,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -12157,7 +13584,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -12169,7 +13596,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -12209,7 +13636,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -12219,7 +13646,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -12229,7 +13656,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -12239,7 +13666,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -12251,7 +13678,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -12261,7 +13688,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -12273,7 +13700,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -12315,7 +13742,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -12325,7 +13752,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -12335,7 +13762,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -12345,7 +13772,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -12355,7 +13782,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -12365,7 +13792,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -12375,7 +13802,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -12385,7 +13812,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -12395,7 +13822,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -12405,7 +13832,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -12417,7 +13844,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -12427,7 +13854,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -12439,7 +13866,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -12477,7 +13904,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -12487,7 +13914,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -12497,7 +13924,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -12507,7 +13934,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -12517,7 +13944,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -12529,7 +13956,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -12539,7 +13966,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -12551,7 +13978,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -12573,6 +14000,14 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
             /** @description The request could not be read. */
             readonly 400: {
                 headers: {
@@ -12580,7 +14015,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -12590,7 +14025,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -12600,7 +14035,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -12610,7 +14045,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -12620,7 +14055,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -12630,7 +14065,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -12640,7 +14075,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -12650,7 +14085,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -12662,7 +14097,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -12672,7 +14107,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -12684,7 +14119,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -12730,7 +14165,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -12740,7 +14175,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -12750,7 +14185,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -12760,7 +14195,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -12770,7 +14205,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -12780,7 +14215,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -12790,7 +14225,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The resource was changed in the meantime. */
@@ -12800,7 +14235,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -12810,7 +14245,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -12820,7 +14255,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -12830,7 +14265,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description State which version is to be changed. */
@@ -12840,7 +14275,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -12852,7 +14287,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -12862,7 +14297,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -12874,7 +14309,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -12907,7 +14342,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -12917,7 +14352,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -12927,7 +14362,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -12937,7 +14372,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -12947,7 +14382,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -12959,7 +14394,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -12969,7 +14404,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -12981,7 +14416,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };
@@ -13021,7 +14456,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description A valid key is needed. */
@@ -13031,7 +14466,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The key may not do this. */
@@ -13041,7 +14476,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description There is no such thing here. */
@@ -13051,7 +14486,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description No acceptable form of the answer exists. */
@@ -13061,7 +14496,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request took too long to arrive. */
@@ -13071,7 +14506,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request conflicts with the present state. */
@@ -13081,7 +14516,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request is too large. */
@@ -13091,7 +14526,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The content type cannot be read. */
@@ -13101,7 +14536,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The request was understood but cannot be answered. */
@@ -13111,7 +14546,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description Too many requests. */
@@ -13123,7 +14558,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service failed. */
@@ -13133,7 +14568,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
             /** @description The service cannot answer now. */
@@ -13145,7 +14580,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/problem+json": components["schemas"]["Problem"];
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
         };

@@ -9776,6 +9776,147 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "samples"
     ]
   },
+  "VariantComparison": {
+    "type": "object",
+    "properties": {
+      "currency": {
+        "type": "string"
+      },
+      "compared": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "cost",
+            "days",
+            "labourH",
+            "massKg",
+            "p80",
+            "spread",
+            "utilisation"
+          ]
+        },
+        "description": "Criteria that every variant has a value for, and that dominance is judged on."
+      },
+      "rows": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/VariantRow"
+        }
+      },
+      "refused": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "code": {
+              "type": "string"
+            },
+            "title": {
+              "type": "string"
+            },
+            "rule": {
+              "type": "string"
+            },
+            "why": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "code",
+            "title",
+            "rule",
+            "why"
+          ]
+        }
+      }
+    },
+    "required": [
+      "currency",
+      "compared",
+      "rows",
+      "refused"
+    ]
+  },
+  "VariantRow": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "values": {
+        "type": "object",
+        "properties": {
+          "cost": {
+            "type": "number"
+          },
+          "p80": {
+            "type": "number"
+          },
+          "labourH": {
+            "type": "number"
+          },
+          "days": {
+            "type": "number"
+          },
+          "massKg": {
+            "type": "number"
+          },
+          "utilisation": {
+            "type": "number"
+          },
+          "spread": {
+            "type": "number"
+          }
+        }
+      },
+      "net": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "gross": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "failsCheck": {
+        "type": "boolean"
+      },
+      "dominatedBy": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Codes of variants that are as good in everything compared and better in something."
+      },
+      "bestIn": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "cost",
+            "days",
+            "labourH",
+            "massKg",
+            "p80",
+            "spread",
+            "utilisation"
+          ]
+        },
+        "description": "In which of the criteria nothing is better."
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "values",
+      "net",
+      "gross",
+      "failsCheck",
+      "dominatedBy",
+      "bestIn"
+    ]
+  },
   "WeatherHour": {
     "type": "object",
     "properties": {
