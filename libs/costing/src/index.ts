@@ -14,7 +14,7 @@ export { pricingDecimals } from './price-line.js';
 export { rollUp, type CostRollUp, type RollUpRequest, type SectionTotal, type Share } from './roll-up.js';
 export { totalsOf, type Cell, type Contribution, type Totals, type TotalsTerms } from './totals.js';
 export {
-  costRisk, extentCite, extentMultipliers, riskDefaults, type CostRisk, type CostRiskRequest, type Driver, type RiskLine,
+  costRisk, riskDefaults, type CostRisk, type CostRiskRequest, type Driver, type RiskLine,
 } from './risk/cost-risk.js';
 export type { InformationValue } from './risk/information-value.js';
 export { normalScore, normalShare } from './risk/normal.js';

@@ -21,7 +21,7 @@ export const extentMultipliers: Readonly<Record<EvidenceGrade, ExtentMultiplier>
   'single-symptom': { low: 1, likely: 2, high: 4 },
 };
 
-export const multiplierCite: Cite = { source: 'FROM-MEMORY', note: 'judgement from told jobs: first and last extent from 0 to more than 10 times; no frequency statistic was found' };
+export const multiplierCite: Cite = { source: 'TRADE-EXTENT-JUDGEMENT', note: 'judgement from told jobs: first and last extent from 0 to more than 10 times; no frequency statistic was found' };
 
 export const grownArea = defineFormula({
   id: 'extent.grown-area',

@@ -1,4 +1,4 @@
-import type { EvidenceGrade } from '#lib/extent';
+import { extentMultipliers, multiplierCite, type EvidenceGrade } from '#lib/extent';
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { currencyCodes, findCurrency, moneyFrom, moneyJson, type Currency, type MoneyJson } from '#lib/money';
 import { assumed, type Cite, type Figure } from '#lib/provenance';
@@ -13,18 +13,6 @@ import {
 import { contingencyAtP80 } from './risk-formulas.js';
 import { deviation, histogram, mean, quantileError, quantileOfSorted, varianceShare, type HistogramBar } from './sample-statistics.js';
 import { spreadShapes, type SpreadShape } from './spread-quantile.js';
-
-/**
- * How much larger the bad area may turn out than recorded, by how well it is known.
- * Judgement after published accounts of jobs that grew; no frequency statistic was found.
- */
-export const extentMultipliers: Readonly<Record<EvidenceGrade, ThreePoint>> = {
-  'mapped-with-plugs': { low: 1, likely: 1.15, high: 1.4 },
-  'sounded-and-metered': { low: 0.9, likely: 1.4, high: 2.5 },
-  'single-symptom': { low: 1, likely: 2, high: 4 },
-};
-
-export const extentCite: Cite = { source: 'TRADE-EXTENT-JUDGEMENT' };
 
 export interface RiskLine {
   readonly code: string;
@@ -207,7 +195,7 @@ function assumptionsOfRisk(request: CostRiskRequest): readonly Figure[] {
   if ('grade' in request.extent) {
     const { low, likely, high } = extentOf(request);
     figures.push(assumed('1', fraction(likely), 'extent factor', {
-      at: '/extent', because: `evidence grade ${request.extent.grade}`, cite: extentCite, low, high,
+      at: '/extent', because: `evidence grade ${request.extent.grade}`, cite: multiplierCite, low, high,
     }));
   }
   if (request.extentToRate === undefined) add('/extentToRate', riskDefaults.extentToRate, 'correlation of unit rates with the extent');
