@@ -13,6 +13,7 @@ import { OpeningsController } from './openings/openings.controller.js';
 import { PanelCheckController } from './panel-check/panel-check.controller.js';
 import { QuantitiesController } from './quantities/quantities.controller.js';
 import { ResinBatchesController } from './resin-batches/resin-batches.controller.js';
+import { VariantsController } from './variants/variants.controller.js';
 
 /**
  * The rooms one by one, stateless. To add one, copy the folder `quantities`:
@@ -39,6 +40,7 @@ import { ResinBatchesController } from './resin-batches/resin-batches.controller
     PanelCheckController,
     QuantitiesController,
     ResinBatchesController,
+    VariantsController,
   ],
   providers: [BasketSolver, HeavyWork],
   exports: [BasketSolver],

@@ -4,6 +4,8 @@ import type { Response } from 'express';
 import { Piscina } from 'piscina';
 import type { Catalogue } from '#lib/catalogue';
 import type { CoreBill, CoreBillByCode } from '#lib/coring';
+import type { VariantComparison } from '#lib/costing';
+import type { VariantsRequest } from '#lib/estimate';
 import { Defect, type Outcome } from '#lib/kernel';
 import type { CuttingPlan, CuttingPlanRequest } from '#lib/nesting';
 import { answer, unavailable } from '../http/problems.js';
@@ -15,7 +17,7 @@ const LONGEST_QUEUE = 20;
 /** A search that needs more is a mistake of ours; its thread ends, the service does not. */
 const MEMORY_MB = 512;
 
-/** Where searches that hold a processor for seconds run: in a thread, given up when the caller goes away. */
+/** Where work that holds a processor for long runs: in a thread, given up when the caller goes away. */
 @Injectable()
 export class HeavyWork implements OnModuleDestroy {
   private pool: Piscina<HeavyTask, HeavyAnswer> | undefined;
@@ -26,6 +28,10 @@ export class HeavyWork implements OnModuleDestroy {
 
   async coreBill(request: CoreBillByCode, catalogue: Catalogue, response: Response): Promise<CoreBill> {
     return answered((await this.done({ bill: { request, catalogue } }, response)).bill);
+  }
+
+  async variants(request: VariantsRequest, catalogue: Catalogue, response: Response): Promise<VariantComparison> {
+    return answered((await this.done({ variants: { request, catalogue } }, response)).variants);
   }
 
   async onModuleDestroy(): Promise<void> {
@@ -51,7 +57,7 @@ export class HeavyWork implements OnModuleDestroy {
       minThreads: 0, maxThreads: THREADS, maxQueue: LONGEST_QUEUE, concurrentTasksPerWorker: 1, idleTimeout: 60_000,
       resourceLimits: { maxOldGenerationSizeMb: MEMORY_MB },
     });
-    if (pool.queueSize >= LONGEST_QUEUE) throw unavailable('Too many cutting plans are waiting.');
+    if (pool.queueSize >= LONGEST_QUEUE) throw unavailable('Too many long jobs are waiting.');
     return pool.run(task, { signal });
   }
 }

@@ -101,6 +101,9 @@ export class OldCoreDto implements OldCore {
   @Length({ above: 0, upTo: 200, description: 'Thickness of the old core: mm, or text with a unit.', example: '1/2 in' })
   readonly thicknessMm!: number;
 
+  @Length({ optional: true, above: 0, upTo: 220, description: 'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.' })
+  readonly cavityMm?: number;
+
   @OneOf(coreTypes, { optional: true })
   readonly coreType?: OldCore['coreType'];
 

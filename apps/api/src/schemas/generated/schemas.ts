@@ -6398,13 +6398,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "load",
             "deflectionMm"
           ]
-        }
+        },
+        "description": "Only those that linear plate theory can stand for; `note` says which are left out."
       },
       "governs": {
         "type": "string"
       },
       "utilisation": {
         "type": "number"
+      },
+      "note": {
+        "type": "string"
       }
     },
     "required": [
