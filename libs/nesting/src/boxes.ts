@@ -17,9 +17,6 @@ interface Nest {
   readonly top: number;
 }
 
-/** A padded sloping outline reaches a step further than its padding. */
-const roundingSteps = 1;
-
 /**
  * All pieces by their bounding boxes on one sheet of a kind, each where its top comes lowest (skyline, lowest then leftmost).
  *

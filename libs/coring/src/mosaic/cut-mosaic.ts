@@ -1,6 +1,6 @@
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import {
-  areaMm2, bounds, centroid, containsPoint, difference, distanceToEdge, interiorPoint, intersection, offset, rotate, rotatePoint, simplifyRing, union,
+  areaMm2, bounds, centroid, containsPoint, difference, distanceToEdge, interiorPoint, intersection, offset, rectangle, rotate, rotatePoint, simplifyRing, union,
   type Point, type Polygon, type Region, type Ring,
 } from '#lib/geometry';
 import { assumptionsOf, type Figure } from '#lib/provenance';
@@ -55,8 +55,15 @@ const mm2PerM2 = 1e6;
 export function cutMosaic(request: MosaicRequest): Outcome<Mosaic> {
   const problems = mosaicProblems(request);
   if (problems.length > 0) return refusal(...problems);
-  return success(mosaicOf(request, mosaicNumbers(request.rules)));
+  const openings = request.openings.map((opening) => ({ ...opening, undercut: worthCoring(opening.undercut) }));
+  return success(mosaicOf({ ...request, openings }, mosaicNumbers(request.rules)));
 }
+
+/** An undercut narrower than this is filled with bedding, not with core. */
+const narrowestUndercutMm = 8;
+
+const worthCoring = (undercut: Region): Region =>
+  intersection(undercut, offset(offset(undercut, -narrowestUndercutMm / 2), narrowestUndercutMm, 'miter'));
 
 function mosaicProblems({ openings, layers, rules = {} }: MosaicRequest): readonly Problem[] {
   const labels = openings.map(({ label }) => label);
@@ -121,24 +128,40 @@ function bedded(request: MosaicRequest, opening: OpeningToFill, layer: number, n
   return inOrder(waiting, { opening: [opening.area], cavity, gapMm: numbers.jointGapMm });
 }
 
-/** Where a lip is, hand-sized pieces in a band along it; elsewhere as large as the material, the form and the camber allow. */
+/** Where a lip is, hand-sized pieces in a band along it, which go in first; elsewhere as large as the material, the form and the camber allow. */
 function cellsFor(request: MosaicRequest, opening: OpeningToFill, { layer, numbers }: { readonly layer: number; readonly numbers: MosaicNumbers }): readonly Region[] {
   const cavity = union([opening.area], opening.undercut);
   const isLarge = request.isFlat && request.layers[layer].form === 'scored';
   const hand = numbers.handPieceM2 * mm2PerM2;
   const field = isLarge ? Math.max(hand, request.core.largestPieceM2.value * mm2PerM2) : hand;
   const task = { longestSideMm: request.longestSideMm ?? Infinity, isShifted: layer % 2 === 1, numbers, supports: turnedSupports(request) };
-  if (field === hand || opening.undercut.length === 0) return turnedCells(request, { ...task, region: cavity, largestMm2: field });
-  const band = intersection(cavity, offset(opening.undercut, bandMm));
+  if (opening.undercut.length === 0) return turnedCells(request, { ...task, region: cavity, largestMm2: field });
+  const band = intersection(cavity, offset(opening.undercut, bandOf(opening) * (layer % 2 === 0 ? 1 : upperBandShare), 'miter'));
   const rest = difference(cavity, band);
   return [
-    ...turnedCells(request, { ...task, region: band, largestMm2: hand }),
+    ...sidesOf(band, rest).flatMap((side) => turnedCells(request, { ...task, region: side, largestMm2: hand })),
     ...turnedCells(request, { ...task, region: rest, largestMm2: field }),
   ];
 }
 
-/** Pieces under a lip reach this far into the opening, so that fingers can push them. */
+/** A band round the field taken apart at the field's own corners, so that no piece of it reaches round the field. */
+function sidesOf(band: Region, rest: Region): readonly Region[] {
+  const [inner, outer] = [bounds(rest), bounds(band)];
+  if (inner === undefined || outer === undefined) return band.map((part) => [part]);
+  const lines = [outer.minY - 1, inner.minY, inner.maxY, outer.maxY + 1];
+  return lines.slice(1).flatMap((top, k) => (top <= lines[k] ? []
+    : intersection(band, [{ outer: rectangle(outer.minX - 1, lines[k], outer.maxX + 1, top), holes: [] }]).map((part) => [part])));
+}
+
+/** Pieces under a lip reach this far into the opening, so that fingers can push them; the middle stays open until they are in. */
 const bandMm = 60;
+/** In the second layer the band is narrower, so that its joints do not lie over those of the first. */
+const upperBandShare = 0.55;
+
+function bandOf({ area }: OpeningToFill): number {
+  const box = bounds([area]);
+  return box === undefined ? bandMm : Math.min(bandMm, (box.maxX - box.minX) / 4, (box.maxY - box.minY) / 4);
+}
 
 const grainRad = ({ grainDeg = 0 }: MosaicRequest): number => (grainDeg * Math.PI) / 180;
 
@@ -163,17 +186,33 @@ interface Site {
   readonly gapMm: number;
 }
 
-/** Pieces that must be slid come first, farthest from the middle first; one that has no way in yet waits for the others. */
+/** Pieces that must be slid come first, in the first order of several in which each finds its way in; then the field. */
 function inOrder(waiting: readonly Omit<Cut, 'entry'>[], site: Site): readonly Cut[] {
+  const isUnder = (cut: Omit<Cut, 'entry'>): boolean => areaMm2(difference([cut.piece], site.opening)) > 1;
+  const under = waiting.filter(isUnder).flatMap((cut) => halvesOf(cut, { opening: site.opening, free: site.cavity })).map(withoutEntry);
+  const field = waiting.filter((cut) => !isUnder(cut)).sort(fromOneEnd);
+  return [...bestOrder(under, site), ...field.map((cut) => ({ ...cut, entry: { way: 'drops' as const, path: [[0, 0] as const] } }))];
+}
+
+/** A way into the empty cavity is no way in once other pieces lie there. */
+const withoutEntry = ({ opening, layer, cell, piece }: Cut): Omit<Cut, 'entry'> => ({ opening, layer, cell, piece });
+
+/** Corners under two lips are hardest to reach, so they are tried first; then what lies farthest out, then the largest. */
+function bestOrder(under: readonly Omit<Cut, 'entry'>[], site: Site): readonly Cut[] {
   const middle = interiorPoint(site.opening)?.at ?? [0, 0];
-  const reach = ({ piece }: Omit<Cut, 'entry'>): number => {
-    const [x, y] = centroid([piece]) ?? [0, 0];
+  const reach = ([polygon]: Region): number => {
+    const [x, y] = centroid([polygon]) ?? [0, 0];
     return Math.hypot(x - middle[0], y - middle[1]);
   };
-  const isUnder = (cut: Omit<Cut, 'entry'>): boolean => areaMm2(difference([cut.piece], site.opening)) > 1;
-  const under = waiting.filter(isUnder).sort((a, b) => reach(b) - reach(a));
-  const field = waiting.filter((cut) => !isUnder(cut)).sort(fromOneEnd);
-  return [...slidIn(under, site), ...field.map((cut) => ({ ...cut, entry: { way: 'drops' as const, path: [[0, 0] as const] } }))];
+  const keys: readonly ((piece: Region) => number)[] = [(piece) => areaMm2(difference(piece, site.opening)), reach, areaMm2];
+  let fewest: readonly Cut[] | undefined;
+  for (const key of keys) {
+    const order = slidIn([...under].sort((a, b) => key([b.piece]) - key([a.piece])), site);
+    const stuck = (cuts: readonly Cut[]): number => cuts.filter(({ entry }) => entry === undefined).length;
+    if (stuck(order) === 0) return order;
+    if (fewest === undefined || stuck(order) < stuck(fewest)) fewest = order;
+  }
+  return fewest ?? [];
 }
 
 function fromOneEnd(a: Omit<Cut, 'entry'>, b: Omit<Cut, 'entry'>): number {
@@ -202,8 +241,8 @@ function slidIn(under: readonly Omit<Cut, 'entry'>[], { opening, cavity }: Site)
   return done;
 }
 
-/** A piece that does not go in whole is cut across, twice at most; what still does not go in is named. */
-function halvesOf(cut: Omit<Cut, 'entry'>, { opening, free }: { readonly opening: Region; readonly free: Region }, depth = 2): readonly Cut[] {
+/** A piece that does not go in whole is cut across, three times at most; what still does not go in is named. */
+function halvesOf(cut: Omit<Cut, 'entry'>, { opening, free }: { readonly opening: Region; readonly free: Region }, depth = 3): readonly Cut[] {
   const entry = entryFor([cut.piece], opening, free);
   if (entry !== undefined) return [{ ...cut, entry }];
   const box = bounds([cut.piece]);
