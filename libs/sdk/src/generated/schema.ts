@@ -3309,6 +3309,8 @@ export type components = {
             readonly thicknessMm: number;
         };
         readonly OldCoreInput: {
+            /** @description From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines. */
+            readonly cavityMm?: number | string;
             /** @enum {string} */
             readonly coreType?: "end-grain-balsa" | "cross-linked-foam" | "san-foam" | "linear-foam" | "marine-plywood";
             readonly densityKgPerM3?: number;
@@ -3795,11 +3797,13 @@ export type components = {
         readonly PanelState: {
             readonly bendingXNmm: number;
             readonly bendingYNmm: number;
+            /** @description Only those that linear plate theory can stand for; `note` says which are left out. */
             readonly deflections: readonly {
                 readonly deflectionMm: number;
                 readonly load: string;
             }[];
             readonly governs?: string;
+            readonly note?: string;
             readonly shearNPerMm: number;
             /** @enum {string} */
             readonly state: "as-built" | "as-found" | "opened" | "repaired";
