@@ -1,4 +1,4 @@
-import { below, mapValue, refusal, type Outcome } from '#lib/kernel';
+import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
 import type { SheetFormat } from '#lib/catalogue';
 import { coreBill, type CoreBill, type CoreBillRequest, type CoreCut } from '#lib/coring';
 import { areaMm2 } from '#lib/geometry';
@@ -35,8 +35,14 @@ export interface CoreWork {
 /** Stack, mosaic and sheets for the openings. */
 export function coreFor(job: Job, scope: ScopeWork): Outcome<CoreWork> {
   const outcome = coreBill(requestOf(job, scope));
-  return outcome.ok ? mapValue(outcome, (bill) => coreWork(job, scope, bill)) : refusal(...below('/core', outcome.problems));
+  return outcome.ok ? mapValue(outcome, (bill) => coreWork(job, scope, bill)) : refusal(...outcome.problems.map(ofRecord));
 }
+
+/** More pieces than one layout takes are the fault of the area to be opened, not of a sheet. */
+const ofRecord = (found: Problem): Problem =>
+  found.code === 'too-many' && found.at === '/sheets/pieces'
+    ? problem('not-supported', '/zones', { why: `the openings take ${found.facts.count} pieces of core, and one estimate lays out at most ${found.facts.most}: divide the deck into panels and estimate each` })
+    : { ...found, at: `/core${found.at}` };
 
 /** A first good layout: the cutting-plan endpoint takes as long as it is given. */
 const QUICK_WORK = 50;

@@ -14,7 +14,7 @@ import type { WorkedJob } from './run.js';
 /** Puts everything worked out into the document, and keeps the derivations beside it. */
 export function documentOf(work: WorkedJob, engineVersion: string): EstimateWithWhy {
   const { job, core, laminate, cost, pricing } = work;
-  const panel = panelChecks(work.panel);
+  const panel = panelChecks(work.panel, bayOf(work.job));
   const checks: readonly Check[] = [...core.checks, ...laminate.checks, ...panel.checks];
   return {
     estimate: {

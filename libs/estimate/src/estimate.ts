@@ -222,9 +222,11 @@ export interface PanelState {
   readonly bendingXNmm: number;
   readonly bendingYNmm: number;
   readonly shearNPerMm: number;
+  /** Only those that linear plate theory can stand for; `note` says which are left out. */
   readonly deflections: readonly { readonly load: string; readonly deflectionMm: number }[];
   readonly governs?: string;
   readonly utilisation?: number;
+  readonly note?: string;
 }
 
 export type Verdict = 'passes' | 'fails' | 'not-established';

@@ -9,6 +9,7 @@ import type { Figure } from '#lib/provenance';
 import type { Check, LaminateSection } from './estimate.js';
 import type { Job } from './job.js';
 import { closingSection, relaidSection, scheduleChecks } from './laminate-section.js';
+import { atRecord } from './record-pointers.js';
 import type { ScopeWork } from './scope-stage.js';
 import { plyMethodName, pliesOf, workedSkin, type OldSkins } from './skins.js';
 
@@ -95,7 +96,7 @@ function scheduleFor(job: Job, skins: OldSkins): Outcome<Found> {
     let refused: Outcome<Found> = refusal();
     for (const { flush, isRelaxed } of flushSteps) {
       const outcome = searchSchedules({ ...request, flush });
-      if (!outcome.ok) return outcome;
+      if (!outcome.ok) return refusal(...atRecord(outcome.problems, scheduleFields(job, skins), '/method'));
       if (outcome.value.best.length > 0) return success({ search: outcome.value, isRelaxed });
       refused = refusal(cannotBeDone(outcome.value));
     }
@@ -106,6 +107,14 @@ function scheduleFor(job: Job, skins: OldSkins): Outcome<Found> {
 const cannotBeDone = (search: ScheduleSearch) => problem('not-supported', '/method/skin', {
   why: `no laminate of this catalogue restores the skin: ${search.missing?.words.join('; ') ?? 'no combination meets every demand'}`,
 });
+
+function scheduleFields(job: Job, skins: OldSkins): Readonly<Record<string, string>> {
+  const { at } = workedSkin(job, skins);
+  return {
+    '/oldSkin': at, '/panel/otherSkin': at === '/outerSkin' ? '/innerSkin' : '/outerSkin', '/panel/core': '/core', '/panel/newCore': '/core',
+    '/limits/taperRatio': '/method/taperRatio',
+  };
+}
 
 function scheduleRequest(job: Job, skins: OldSkins): Outcome<ScheduleRequest> {
   const { other, workedMm, otherMm, record, at } = workedSkin(job, skins);

@@ -1,9 +1,10 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import { labourLines, packLines, rollUp, yardLines, type CostRollUp, type LineRequest, type PackLines, type RollUpRequest } from '#lib/costing';
-import { productOf, type Figure } from '#lib/provenance';
-import type { ResinDemand } from '#lib/process';
+import { derived, type Figure } from '#lib/provenance';
+import type { CalendarPlan, ResinDemand } from '#lib/process';
 import { takeOff, type Need } from '#lib/takeoff';
+import { fraction } from '#lib/units';
 import type { CauseClass } from './defect-record.js';
 import type { LabourWork } from './labour-stage.js';
 import { consumableDriversOf, consumableFlagsOf, needsOf } from './needs.js';
@@ -21,17 +22,23 @@ export interface PricingWork {
 /** Goods and services: the tax groups that every set of labour rates carries. */
 export const taxGroups = { goods: 'parts', services: 'labour' } as const;
 
+/** Hours of the crew, and the days on which they fall. */
+export interface TimedWork {
+  readonly labour: LabourWork;
+  readonly calendar: CalendarPlan;
+}
+
 /** Every priced line of the job, before loadings. */
-export function pricedWork(context: ResinContext, demand: ResinDemand, labour: LabourWork): Outcome<PricingWork> {
+export function pricedWork(context: ResinContext, demand: ResinDemand, timed: TimedWork): Outcome<PricingWork> {
   const { job } = context;
   const consumables = [...materialsOf(job.catalogue, 'consumable'), ...materialsOf(job.catalogue, 'safety'), ...materialsOf(job.catalogue, 'fastener')];
   const taken = takeOff({
     items: needsOf(context, demand), consumables,
-    drivers: consumableDriversOf(context, labour.likelyH, demand.totals.totalL), flags: consumableFlagsOf(context),
+    drivers: consumableDriversOf(context, timed.labour.likelyH, demand.totals.totalL), flags: consumableFlagsOf(context),
   });
   return andThen(taken, ({ needs, assumptions }) =>
     andThen(partsFor(context, needs, demand), (parts) =>
-      mapValue(servicesFor(context, labour), (services) => ({
+      mapValue(servicesFor(context, timed), (services) => ({
         needs: parts.needs, lines: [...services, ...parts.lines], missing: parts.missing, assumptions,
       }))));
 }
@@ -43,19 +50,24 @@ const partsFor = ({ job }: ResinContext, needs: readonly Need[], demand: ResinDe
     matches: [{ resin: demand.resin, hardener: demand.hardener, massRatio: demand.partsByMass / 100 }],
   });
 
-function servicesFor({ job, quantities }: ResinContext, labour: LabourWork): Outcome<readonly LineRequest[]> {
+function servicesFor({ job, quantities }: ResinContext, { labour, calendar }: TimedWork): Outcome<readonly LineRequest[]> {
   const services = { rates: job.labourRates, taxGroup: taxGroups.services, causeClass: causeOf(job.record.cause?.causeClass) };
   const worked = labour.operations.map(({ driverFigure, ...operation }) => ({ ...operation, driverAmount: driverFigure }));
   return mapValue(labourLines(worked, services), (lines) => [
     ...lines,
-    ...yardLines({ shelter: job.shelter.value, days: yardDays(labour), labourH: labour.likelyH, openedM2: quantities.openedM2 }, services),
+    ...yardLines({ shelter: job.shelter.value, days: yardDays(labour, calendar), labourH: labour.likelyH, openedM2: quantities.openedM2 }, services),
   ]);
 }
 
 /** An unstated cause is taken as already there: the class that promises an insured least. */
 export const causeOf = (stated: CauseClass | undefined): CauseClass => stated ?? 'pre-existing';
 
-const yardDays = ({ crewDays }: LabourWork): Figure => productOf<string>('day', 'days in the yard', { crewDays });
+/** The craft stands in the yard while resin cures and the core dries, not only while somebody works on it. */
+const yardDays = ({ crewDays }: LabourWork, { calendarDays }: CalendarPlan): Figure =>
+  derived<string>('day', fraction(Math.ceil(calendarDays.p50)), 'days in the yard', {
+    formula: 'calendar.days-in-the-yard', title: 'Whole days from the first to the last of the likely calendar, waits counted', symbol: 'd',
+    cite: { source: 'ARITHMETIC' }, inputs: { crewDays },
+  });
 
 export const rolledUp = (context: ResinContext, lines: readonly LineRequest[], contingency: RollUpRequest['contingency']): Outcome<CostRollUp> =>
   rollUp({

@@ -1,4 +1,4 @@
-import { andThen, below, refusal, success, type Outcome } from '#lib/kernel';
+import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import {
   planBatches, planBondPressure, planCure, requirementsOf, resinLimits, coatingLimits,
@@ -7,6 +7,7 @@ import {
 import { bayOf } from './check-stage.js';
 import type { Job } from './job.js';
 import { extentOfOutline } from './outline-size.js';
+import { atRecord } from './record-pointers.js';
 import { resinStepsOf, type ResinContext } from './resin-steps.js';
 import type { ScopeWork } from './scope-stage.js';
 import type { ProcessSection } from './estimate.js';
@@ -23,18 +24,21 @@ export function processOf(context: ResinContext): Outcome<ProcessWork> {
     resin: job.resin, fillers: materialsOf(job.catalogue, 'filler'), steps: resinStepsOf(context),
     temperatureC: job.numbers.temperatureC.value, people: job.numbers.people.value,
   });
-  if (!batches.ok) return refusal(...below('/process', batches.problems));
-  return andThen(planCure({
+  if (!batches.ok) return refusal(...atRecord(batches.problems, processFields, '/method'));
+  const cure = planCure({
     resin: job.resin, hardener: batches.value.resin.hardener, temperature: { kind: 'constant', temperatureC: job.numbers.temperatureC.value },
-  }), (cure) => success({ batches: batches.value, cure }));
+  });
+  return cure.ok ? success({ batches: batches.value, cure: cure.value }) : refusal(...atRecord(cure.problems, processFields, '/method'));
 }
+
+const processFields = { '/temperatureC': '/conditions/temperatureC', '/temperature/temperatureC': '/conditions/temperatureC', '/people': '/crew/people' };
 
 /** What presses the largest opening, and whether the inner skin can carry it. */
 export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
   const largest = plan.openings[0];
   const box = extentOfOutline(largest.area.outer);
   const [lengthMm, widthMm] = [box.maxX - box.minX, box.maxY - box.minY];
-  return planBondPressure({
+  return andThen(planBondPressure({
     areaM2: largest.areaM2, lengthMm, widthMm, perimeterM: largest.cutLengthM,
     prefer: job.press.value, altitudeM: job.numbers.altitudeM.value,
     // Round the opening the deck is still a sandwich: the skin alone spans the opening, or the bay where that is shorter.
@@ -46,8 +50,15 @@ export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan
         thicknessMm: job.numbers.coreMm.value, modulusMPa: job.core.inPlaneModulusMPa.value,
       },
     }),
-  });
+  }), (press) => press.requiredKPa > MOST_PRESSURE_KPA ? refusal(tooTight(job, press)) : success(press));
 }
+
+/** Nothing that presses a deck presses harder than the air. */
+const MOST_PRESSURE_KPA = 100;
+
+const tooTight = ({ record, numbers }: Job, { requiredKPa }: BondPressurePlan) => problem('not-supported', '/panel/camberRadiusMm', {
+  why: `core of ${numbers.coreMm.value} mm needs ${requiredKPa.toFixed(0)} kPa to be bent to a radius of ${record.panel.camberRadiusMm ?? 0} mm, more than the air can press: take a scored core, or a larger radius if the deck is flatter`,
+});
 
 const otherSkinMm = ({ access, numbers }: Job): number =>
   access.value === 'from-above' ? numbers.innerSkinMm.value : numbers.outerSkinMm.value;
