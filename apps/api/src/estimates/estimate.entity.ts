@@ -1,5 +1,4 @@
 import type { DefectRecord, Estimate } from '#lib/estimate';
-import type { Figure } from '#lib/provenance';
 import { Column, CreateDateColumn, Entity, PrimaryColumn } from 'typeorm';
 
 /** A stored estimate; never updated. Amounts are `numeric` and come back as exact decimal text. */
@@ -78,6 +77,7 @@ export class EstimateRow {
   @Column('json')
   readonly result!: Estimate;
 
-  @Column('json')
-  readonly derivations!: Readonly<Record<string, Figure>>;
+  /** Every figure once, compressed: see derivation-graph.ts. */
+  @Column('bytea')
+  readonly derivations!: Uint8Array;
 }

@@ -20,7 +20,7 @@ export type SummaryRow = Omit<EstimateRow, 'input' | 'result' | 'derivations'>;
 export interface NewEstimateRow extends Omit<SummaryRow, 'createdAt'> {
   readonly input: DefectRecord;
   readonly resultJson: string;
-  readonly derivationsJson: string;
+  readonly derivations: Uint8Array;
 }
 
 export function rowOf({ id, organisationId, createdByKeyId, revision }: Circumstances, record: DefectRecord, made: WrittenEstimate): NewEstimateRow {
@@ -47,7 +47,7 @@ export function rowOf({ id, organisationId, createdByKeyId, revision }: Circumst
     verdict: summary.verdict,
     input: record,
     resultJson: made.resultJson,
-    derivationsJson: made.derivationsJson,
+    derivations: made.derivations,
   };
 }
 

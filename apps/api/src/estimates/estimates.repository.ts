@@ -1,4 +1,3 @@
-import type { Figure } from '#lib/provenance';
 import type { Transaction } from '../persistence/database.js';
 import { IdempotencyKeyRow } from '../idempotency/idempotency-key.entity.js';
 import { EstimateRow } from './estimate.entity.js';
@@ -39,10 +38,10 @@ export class EstimatesRepository {
 
   /** Returns the moment at which the database wrote it. */
   async add(row: NewEstimateRow): Promise<Date> {
-    const { resultJson, derivationsJson, ...columns } = row;
+    const { resultJson, derivations, ...columns } = row;
     const { raw } = await this.tx.createQueryBuilder().insert().into(EstimateRow)
-      .values({ ...columns, result: () => ':resultJson::json', derivations: () => ':derivationsJson::json' })
-      .setParameters({ resultJson, derivationsJson }).returning('created_at').updateEntity(false).execute();
+      .values({ ...columns, derivations: Buffer.from(derivations), result: () => ':resultJson::json' })
+      .setParameters({ resultJson }).returning('created_at').updateEntity(false).execute();
     const [{ created_at: createdAt }]: readonly { readonly created_at: Date }[] = raw;
     return createdAt;
   }
@@ -67,10 +66,9 @@ export class EstimatesRepository {
     return row === undefined || texts === undefined ? null : { row, resultJson: texts.result_json };
   }
 
-  async findWhy(id: string, code: string): Promise<{ readonly figure: Figure | null } | null> {
-    const [found]: readonly ({ readonly figure: Figure | null } | undefined)[] =
-      await this.tx.query('SELECT derivations -> $2 AS figure FROM estimate WHERE id = $1', [id, code]);
-    return found ?? null;
+  async findDerivations(id: string): Promise<Uint8Array | null> {
+    const [found]: readonly ({ readonly derivations: Uint8Array } | undefined)[] = await this.tx.query('SELECT derivations FROM estimate WHERE id = $1', [id]);
+    return found?.derivations ?? null;
   }
 
   page({ limit, beforeId, reference }: PageRequest): Promise<SummaryRow[]> {

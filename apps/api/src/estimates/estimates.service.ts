@@ -9,6 +9,7 @@ import { Database } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { isId, newId } from '../persistence/ids.js';
 import { AccessRepository } from '../access/access.repository.js';
+import { derivationOf } from './derivation-graph.js';
 import { Engine, engineVersion } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
 import { hashOf, moneyOf, rowOf, summaryOfRow } from './estimate.mapper.js';
@@ -70,8 +71,9 @@ export class EstimatesService {
 
   async why({ organisationId }: Caller, id: string, code: string): Promise<WhyAnswer> {
     const checked = checkedId(id);
-    const { figure } = found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).findWhy(checked, code)), id);
-    if (figure === null) throw notFound(`A derivation of ${JSON.stringify(code.slice(0, 80))} in estimate ${id}`);
+    const packed = found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).findDerivations(checked)), id);
+    const figure = derivationOf(packed, code);
+    if (figure === undefined) throw notFound(`A derivation of ${JSON.stringify(code.slice(0, 80))} in estimate ${id}`);
     return { code, figure };
   }
 

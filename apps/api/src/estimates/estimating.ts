@@ -1,6 +1,7 @@
 import type { Catalogue } from '#lib/catalogue';
 import { estimate, type DefectRecord, type Estimate } from '#lib/estimate';
 import { mapValue, type Outcome } from '#lib/kernel';
+import { packedDerivations } from './derivation-graph.js';
 
 /** An order to a thread; the catalogue only comes along when the thread does not have it yet. */
 export interface EstimatingOrder {
@@ -13,7 +14,8 @@ export interface EstimatingOrder {
 /** The estimate as text, written once where it was computed, and the few values that the table keeps in columns. */
 export interface WrittenEstimate extends Pick<Estimate, 'title' | 'reference' | 'summary' | 'totals' | 'provenance'> {
   readonly resultJson: string;
-  readonly derivationsJson: string;
+  /** See derivation-graph.ts. */
+  readonly derivations: Uint8Array;
 }
 
 export type EstimatingAnswer = Outcome<WrittenEstimate> | 'catalogue-needed';
@@ -34,6 +36,6 @@ export function estimated({ record, catalogueHash, catalogue, engineVersion }: E
     totals: made.totals,
     provenance: made.provenance,
     resultJson: JSON.stringify(made),
-    derivationsJson: JSON.stringify(derivations),
+    derivations: packedDerivations(derivations),
   }));
 }
