@@ -128,9 +128,9 @@ describe('a logo', () => {
   });
 });
 
-/** The compiled service; tests run from sources, where threads cannot load a file. */
+/** The compiled service; tests run from sources, where another process cannot load a file. */
 const compiled = path.resolve('dist/apps/api/src/report/report.service.js');
-(existsSync(compiled) ? test : test.skip)('the compiled service sets documents in threads, while the caller goes on (needs a build)', async () => {
+(existsSync(compiled) ? test : test.skip)('the compiled service sets documents in other processes, while the caller goes on (needs a build)', async () => {
   const { ReportService: Compiled } = await import(pathToFileURL(compiled).href) as { readonly ReportService: typeof ReportService };
   const threaded = new Compiled();
   try {
@@ -144,6 +144,8 @@ const compiled = path.resolve('dist/apps/api/src/report/report.service.js');
     const late = threaded.pdf(subject, 'job-pack', { signal: gone.signal });
     gone.abort();
     await expect(late).rejects.toThrow();
+    const after = await threaded.pdf(subject, 'report');
+    expect(Buffer.compare(after, pdfs[0])).toBe(0);
   } finally {
     await threaded.onModuleDestroy();
   }

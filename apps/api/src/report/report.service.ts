@@ -1,28 +1,26 @@
 import { fileURLToPath } from 'node:url';
 import { Injectable, type OnModuleDestroy } from '@nestjs/common';
-import { Piscina } from 'piscina';
 import type { Logo } from '#lib/drawings';
 import type { Estimate } from '#lib/estimate';
 import { Defect, refusal, type Outcome } from '#lib/kernel';
 import { logoFrom, undecodable } from './logo.js';
 import { linesCsv } from './lines-csv.js';
+import { RenderPool } from './render-pool.js';
 import { htmlPolicy, namesOfDrawings, render, type DocumentTask, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
 import type { PdfStandard } from './typst-compiler.js';
 
-/** Threads that lay out documents; each holds a compiler and the fonts, about 100 MB. */
-const THREADS = 2;
-const LONGEST_QUEUE = 100;
-const IDLE_MS = 60_000;
+/** Each press holds a compiler and the fonts, about 100 MB, and up to 10 MB more with every document. */
+const SIZE = { presses: 2, longestQueue: 100, documentsEach: 40, idleMs: 60_000 } as const;
 
 export interface Cancel {
   /** Ends the work when the client has gone. */
   readonly signal?: AbortSignal;
 }
 
-/** Reports, job packs and drawings of an estimate. The layout runs in worker threads, so that the service answers others. */
+/** Reports, job packs and drawings of an estimate. The layout runs in processes of its own, so that the service answers others. */
 @Injectable()
 export class ReportService implements OnModuleDestroy {
-  private pool: Piscina | undefined;
+  private pool: RenderPool | undefined;
 
   /** The report or the job pack as tagged PDF; the same bytes for the same subject. */
   async pdf(subject: ReportSubject, what: 'report' | 'job-pack' | 'templates', options: Cancel & { readonly standard?: PdfStandard } = {}): Promise<Uint8Array> {
@@ -75,14 +73,11 @@ export class ReportService implements OnModuleDestroy {
     await this.pool?.destroy();
   }
 
-  /** Sources run untranslated in tests have no file that a thread could load; there the work is done in place. */
+  /** Sources run untranslated in tests have no file that a process could load; there the work is done in place. */
   private async done(order: RenderOrder, { signal }: Cancel): Promise<Rendered> {
     if (import.meta.url.endsWith('.ts')) return render(order);
-    this.pool ??= new Piscina<RenderOrder, Rendered>({
-      filename: fileURLToPath(new URL('./render-worker.js', import.meta.url)), name: 'run',
-      minThreads: 0, maxThreads: THREADS, maxQueue: LONGEST_QUEUE, idleTimeout: IDLE_MS, concurrentTasksPerWorker: 1,
-    });
-    return this.pool.run(order, signal === undefined ? {} : { signal });
+    this.pool ??= new RenderPool(fileURLToPath(new URL('./render-process.js', import.meta.url)), SIZE);
+    return this.pool.run(order, signal);
   }
 }
 
