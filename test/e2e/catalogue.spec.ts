@@ -77,6 +77,24 @@ describe('the catalogue in the hands of its admin', () => {
     expect((await service.send('POST', '/v1/materials/import?edition=table', '{}')).status).toBe(415);
   });
 
+  test("a supplier's sheet goes out with one pack a row, and comes back with a new price", async () => {
+    await service.post('/v1/editions', { code: 'sheet' });
+    const [{ code }] = (await service.get('/v1/price-lists?edition=sheet')).body.items as readonly { code: string }[];
+    const at = `/v1/price-lists/${code}/packs?edition=sheet`;
+    const before = await service.get(at, { accept: 'text/csv' });
+    const [header, first, ...rest] = before.text.trim().split('\r\n');
+    const column = header.split(',').indexOf('massKg');
+    expect(column).toBeGreaterThan(0);
+    const type = { 'content-type': 'text/csv' };
+    const sheet = [header, first, ...rest].join('\r\n');
+    expect((await service.send('PUT', at, sheet, type)).status).toBe(428);
+    const same = await service.send('PUT', at, sheet, { ...type, 'if-match': before.headers.get('etag') ?? '' });
+    expect([same.status, same.body.packs.length]).toEqual([200, rest.length + 1]);
+    const wrong = await service.send('PUT', at, 'sku,name\r\nA,only a name\r\n', { ...type, 'if-match': same.headers.get('etag') ?? '' });
+    expect([wrong.status, wrong.body.errors[0].pointer]).toEqual([422, '/packs/0/supplier']);
+    expect((await service.get(at)).body.packs).toEqual(same.body.packs);
+  });
+
   test('a draft that does not hold together is not published, and can be thrown away', async () => {
     const draft = await service.post('/v1/editions', { code: 'broken' });
     await service.post('/v1/materials?edition=broken', { ...filler('filler-uncited'), partsPerHundred: { value: 3, cite: { source: 'NOBODY-WROTE-THIS' } } });

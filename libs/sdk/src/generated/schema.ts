@@ -805,6 +805,24 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/price-lists/{code}/packs": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The packs of a price list, as JSON or CSV, one a row */
+        readonly get: operations["listPacks"];
+        /** Replace all packs of a price list in a draft from CSV, one a row */
+        readonly put: operations["replacePacks"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/price-lists/import": {
         readonly parameters: {
             readonly query?: never;
@@ -13397,6 +13415,312 @@ export interface operations {
             };
             /** @description No acceptable form of the answer exists. */
             readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly listPacks: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly packs: readonly components["schemas"]["PackInput"][];
+                    };
+                    readonly "text/csv": string;
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly replacePacks: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: string;
+            };
+            readonly header: {
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": string;
+            };
+            readonly path: {
+                readonly code: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": string;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly packs: readonly components["schemas"]["PackInput"][];
+                    };
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request took too long to arrive. */
+            readonly 408: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The resource was changed in the meantime. */
+            readonly 412: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request is too large. */
+            readonly 413: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The content type cannot be read. */
+            readonly 415: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description State which version is to be changed. */
+            readonly 428: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;

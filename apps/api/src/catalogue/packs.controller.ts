@@ -1,0 +1,54 @@
+import { Body, Controller, Get, Inject, Param, Put, Query, Res } from '@nestjs/common';
+import { ApiBody, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
+import type { Response } from 'express';
+import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
+import { AnswersSchema, ChangesVersion, Refuses } from '../http/endpoint.js';
+import { Consumes, CSV_TYPE, JSON_TYPE, Produces } from '../http/media.js';
+import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
+import { isRecord } from '../http/record.js';
+import { csvOf, documentsFrom } from './csv-documents.js';
+import { EditionQueryDto } from './dto/editions.dto.js';
+import { PackDto } from './dto/prices.dto.js';
+import { ItemsService } from './items.service.js';
+import { Shelved, type ShelvedRequest } from './shelf-request.js';
+
+const packList = { type: 'object', required: ['packs'], properties: { packs: { type: 'array', items: { $ref: getSchemaPath('PackDto') } } } };
+
+/** The packs of a price list as a supplier's sheet has them: one a row. */
+@ApiTags('Catalogue')
+@Controller('v1/price-lists/:code/packs')
+@ForRoles()
+export class PacksController {
+  constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
+
+  @Get()
+  @Produces(JSON_TYPE, CSV_TYPE)
+  @ApiOperation({ operationId: 'listPacks', summary: 'The packs of a price list, as JSON or CSV, one a row' })
+  @AnswersSchema(packList, [CSV_TYPE], { headers: ['ETag'] })
+  async list(@CallerParam() caller: Caller, @Param('code') code: string, @Query() { edition }: EditionQueryDto, @Res() response: Response): Promise<void> {
+    const { body, version } = await this.items.get({ caller, table: 'price_list', edition }, code);
+    response.setHeader('ETag', tagOf(version));
+    const packs = packsOf(body);
+    if (response.locals.mediaType === CSV_TYPE) response.type(CSV_TYPE).send(csvOf(packs));
+    else response.json({ packs });
+  }
+
+  @Put()
+  @Consumes(CSV_TYPE)
+  @ForRoles('catalogue-admin')
+  @ApiQuery({ name: 'edition', required: true, schema: { type: 'string' }, description: 'Code of a draft.' })
+  @ApiBody({ schema: { type: 'string' } })
+  @ApiOperation({ operationId: 'replacePacks', summary: 'Replace all packs of a price list in a draft from CSV, one a row' })
+  @AnswersSchema(packList, [], { headers: ['ETag'] })
+  @ChangesVersion()
+  @Refuses('conflict')
+  async replace(@Shelved('price_list') shelf: ShelvedRequest, @Param('code') code: string, @Body() csv: unknown, @Res({ passthrough: true }) response: Response): Promise<{ readonly packs: readonly unknown[] }> {
+    const packs = documentsFrom(String(csv), () => PackDto);
+    const { body, version } = await this.items.patch(shelf, code, { packs }, (present) => { refuseUnlessMatch(shelf.request, present); });
+    response.setHeader('ETag', tagOf(version));
+    return { packs: packsOf(body) };
+  }
+}
+
+const packsOf = (body: unknown): readonly unknown[] => (isRecord(body) && Array.isArray(body.packs) ? body.packs : []);
