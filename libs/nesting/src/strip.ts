@@ -86,7 +86,7 @@ function shortened(field: Field, context: Shortening, start: Best): Best {
     const isShake = failures >= failuresBeforeShake;
     const better = shorterBy(field, context, { best, step: isShake ? steps.shake * (0.5 + context.random()) : step, patience: isShake ? 400 : 150 }, isOver);
     failures = better === undefined && !isShake ? failures + Number(step === steps.least) : 0;
-    step = better === undefined ? Math.max(step / 1.6, steps.least) : Math.min(step * 1.25, steps.most);
+    step = better === undefined ? Math.max(step / 2, steps.least) : Math.min(step * 1.2, steps.most);
     if (better === undefined) continue;
     best = better;
     job.onBetter?.(best.length, field.work);
@@ -96,6 +96,8 @@ function shortened(field: Field, context: Shortening, start: Best): Best {
 
 /** Overlaps that are left over but no deeper than this are rounding; a hair more strip lets them go. */
 const hair = 5000;
+/** What did not go into the target length is given back half of what was taken away, this many times. */
+const halvings = 4;
 
 function shorterBy(
   field: Field, context: Shortening, { best, step, patience }: { readonly best: Best; readonly step: number; readonly patience: number }, isOver: () => boolean,
@@ -107,10 +109,15 @@ function shorterBy(
   for (let wider = 1; left > 0 && left < hair && wider <= 4 && !isOver(); wider++) {
     left = attempt(field, context, { target: target + (wider * hair) / 2, patience: 20 }, isOver);
   }
+  for (let room = target, k = 0; left > 0 && k < halvings && !isOver(); k++) {
+    room = Math.floor((room + best.length) / 2);
+    squeeze(field, context, room);
+    left = attempt(field, context, { target: room, patience: patience / 2 }, isOver);
+  }
   return left === 0 && lengthOf(field) < best.length ? { snapshot: snapshotOf(field), length: lengthOf(field) } : undefined;
 }
 
-/** Everything right of a random line moves left by what the strip loses. */
+/** Everything right of a random line moves left by what the strip loses, or right by what it gains. */
 function squeeze(field: Field, { random, job }: Shortening, target: number): void {
   const loss = lengthOf(field) - target;
   const line = job.low[0] + random() * target;
