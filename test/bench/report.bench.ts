@@ -1,11 +1,15 @@
+import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
 import { jobPackOf, reportOf, type ReportRequest } from '#lib/drawings';
+import { RenderPool } from '../../apps/api/src/report/render-pool.js';
 import { pdfPress } from '../../apps/api/src/report/typst-compiler.js';
 import { sampleRequest, smallSample, type SampleSize } from '../../libs/drawings/src/sample-estimate.js';
 
 /**
  * Reports of the invented foredeck and of 300 lines with 40 fittings and six zones: layout and setting, every report
  * a different one (its number and its amounts change), warmed, results consumed, medians. Budgets: 400 ms and 600 ms
- * warm; memory flat over 1,000 reports (`KINGPLANK_BENCH_REPORTS`, default 200).
+ * warm; memory of the service flat over 1,000 reports
+ * (`KINGPLANK_BENCH_REPORTS`, default 200). Run compiled: `node dist/test/bench/report.bench.js`.
  *
  * Wall time suffers from whatever else the machine does; the time of the processors beside it does not.
  */
@@ -58,11 +62,31 @@ const pack = measured((run) => press.print(jobPackOf(changed(sampleRequest(small
 console.log(`| job pack, foredeck sample | – | – | ${pack.wall} | ${pack.cpu} |`);
 
 const count = Number(process.env['KINGPLANK_BENCH_REPORTS'] ?? 200);
-const memoryMb = (): number => Math.round(process.memoryUsage().rss / 2 ** 20);
+const samples = 10;
+
+/** Resident memory of the service and of the presses it keeps, where the system tells it per process. */
+function memoryMb(): number {
+  const listed = execFileSync('ps', ['-o', 'rss=', '--ppid', String(process.pid), '-p', String(process.pid)]).toString();
+  return Math.round(listed.trim().split(/\s+/).reduce((sum, kb) => sum + Number(kb), 0) / 1024);
+}
+
+const pool = new RenderPool(fileURLToPath(new URL('../../apps/api/src/report/render-process.js', import.meta.url)), { presses: 2, longestQueue: 100, documentsEach: 40, idleMs: 60_000 });
 const base = sampleRequest(smallSample);
 const memory: number[] = [];
-for (let run = 0; run < count; run += 1) {
-  consumed += press.print(reportOf(changed(base, 1000 + run)), 'a-2a').length;
-  if (run % Math.ceil(count / 8) === 0) memory.push(memoryMb());
+const started = process.hrtime.bigint();
+let next = 0;
+
+async function onePress(): Promise<void> {
+  while (next < count) {
+    const run = next++;
+    const { estimate, record, issue } = changed(base, 1000 + run);
+    const pdf = await pool.run({ subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } }, task: { as: 'pdf', what: 'report', standard: 'a-2a' } });
+    consumed += pdf?.length ?? 0;
+    if (run % Math.ceil(count / samples) === 0) memory.push(memoryMb());
+  }
 }
-console.log(`memory over ${count} reports, MB: ${[...memory, memoryMb()].join(', ')} (consumed ${consumed})`);
+
+await Promise.all([onePress(), onePress()]);
+const tookS = Number(process.hrtime.bigint() - started) / 1e9;
+console.log(`service: ${count} reports on two presses in ${tookS.toFixed(1)} s; MB resident, service and presses: ${[...memory, memoryMb()].join(', ')} (consumed ${consumed})`);
+await pool.destroy();

@@ -54,8 +54,8 @@ export const typstTemplate = String.raw`
   row.cells.enumerate().map(((index, cell)) => {
     let shown = if strong == none { cell } else { strong-text(cell) }
     let noted = if index == note-at and "note" in row { [#shown #linebreak() #small(row.note)] } else { shown }
-    table.cell(align: side-of(columns.at(index)), fill: ground,
-      stroke: (bottom: 0.3pt + rule, top: if strong == "total" { 0.7pt + ink } else { none }), noted)
+    if strong == none { noted }
+    else { table.cell(fill: ground, stroke: (bottom: 0.3pt + rule, top: if strong == "total" { 0.7pt + ink } else { none }), noted) }
   })
 }
 
@@ -66,6 +66,8 @@ export const typstTemplate = String.raw`
       set text(size: if large { if count > 5 { 10.5pt } else { 12.5pt } } else if count > 6 { 7.6pt } else { 8.4pt })
       table(
         columns: b.columns.map(width-of),
+        align: b.columns.map(side-of),
+        stroke: (bottom: 0.3pt + rule),
         table.header(..b.columns.map(column => table.cell(align: side-of(column) + bottom, stroke: (bottom: 0.9pt + ink), text(weight: "bold", column.title)))),
         ..b.rows.map(row => cells-of(b.columns, row, b.noteAt)).flatten(),
       )

@@ -1,7 +1,7 @@
 import { figure, type SheetFormat } from './formats.js';
 import type { Drawing } from './svg.js';
 
-const HEIGHTS_MM = [80, 95, 110, 125, 140, 155, 170, 185, 200, 215];
+const HEIGHTS_MM = [85, 115, 145, 175];
 
 /**
  * The lowest figure of this width that still shows the subject at the largest scale any height allows.
