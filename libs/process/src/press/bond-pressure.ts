@@ -24,7 +24,7 @@ function planFor(request: BondPressureRequest, settings: PressSettings): BondPre
   return {
     method: chosen?.method, requiredKPa: settings.requiredKPa, ...(shown.availableKPa === undefined ? {} : { availableKPa: shown.availableKPa }),
     restsOn: shown.restsOn, innerSkin, options: judged, quantities: chosen === undefined ? [] : [...chosen.quantities, ...propQuantities(innerSkin)],
-    recommendation: recommendationOf(request, judged, chosen), refusals: judged.flatMap(({ refusals }) => refusals),
+    recommendation: recommendationOf(request, judged, chosen), refusals: judged.flatMap(({ method, refusals }) => refusals.map((why) => (why.startsWith(`${method}: `) ? why : `${method}: ${why}`))),
     ambientKPa: settings.ambientKPa, assumptions: settings.assumptions,
   };
 }
@@ -84,14 +84,14 @@ interface PropCase {
 const PROP_ABOVE_MM = 400;
 
 function propsFor({ spacingMm, sagMm, spanMm, lengthMm, widthMm, limitMm }: PropCase): InnerSkinCheck['props'] {
-  if (spacingMm === undefined && spanMm <= PROP_ABOVE_MM) return { needed: false, why: `the skin sags ${sagMm.toFixed(1)} mm between supports ${spanMm} mm apart; ${limitMm.toFixed(1)} mm is allowed` };
+  if (spacingMm === undefined && spanMm <= PROP_ABOVE_MM) return { needed: false, why: `the skin sags ${sagMm.toFixed(1)} mm between supports ${spanMm.toFixed(0)} mm apart; ${limitMm.toFixed(1)} mm is allowed` };
   const spacing = Math.max(100, Math.floor(Math.min(spacingMm ?? PROP_ABOVE_MM, PROP_ABOVE_MM) / 10) * 10);
   const across = Math.max(0, Math.ceil(spanMm / spacing) - 1);
   const along = Math.max(1, Math.ceil(Math.max(lengthMm, widthMm) / PROP_ABOVE_MM));
   const sag = sagMm > 25 ? 'more than 25' : sagMm.toFixed(1);
   return {
     needed: true, spacingMm: spacing, lines: Math.max(1, across), count: Math.max(1, across) * along,
-    why: spacingMm === undefined ? `a span of ${spanMm} mm is propped as a rule` : `alone the skin would sag ${sag} mm between supports ${spanMm} mm apart and cure so; ${limitMm.toFixed(1)} mm is allowed. Prop a board, shaped to the camber, before anything is cut`,
+    why: spacingMm === undefined ? `a span of ${spanMm.toFixed(0)} mm is propped as a rule` : `alone the skin would sag ${sag} mm between supports ${spanMm.toFixed(0)} mm apart and cure so; ${limitMm.toFixed(1)} mm is allowed. Prop a board, shaped to the camber, before anything is cut`,
   };
 }
 

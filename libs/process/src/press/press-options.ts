@@ -89,7 +89,8 @@ function battenNumbers(request: BondPressureRequest, { batten, requiredKPa }: Pr
 }
 
 function battenRefusals({ battens }: BondPressureRequest, { pullN, sagMm, allowableN }: BattenNumbers): readonly string[] {
-  if (battens === undefined || battens.deckAround === 'none') return ['no sound deck around the opening to hold battens down'];
+  if (battens === undefined) return ['it is not stated what the deck around the opening holds screws with; glass skin alone has no published hold'];
+  if (battens.deckAround === 'none') return ['no sound deck around the opening to hold battens down'];
   return [
     ...(battens.deckAround === 'laminate-only' ? [`withdrawal of screws from glass laminate is not established by any published table; each would have to hold ${pullN.toFixed(0)} N: use bolts with washers, or another press`] : []),
     ...(battens.deckAround === 'wood' && allowableN === undefined ? ['the specific gravity of the wood is not stated, so the hold of its screws is not established'] : []),

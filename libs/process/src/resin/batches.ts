@@ -35,10 +35,13 @@ function planWith(request: BatchRequest, trials: readonly HardenerTrial[], chose
 
 const numbered = (cards: readonly PlannedBatch[]): readonly PlannedBatch[] => cards.map((card, index) => ({ ...card, number: index + 1 }));
 
+/** A tenth of a degree is more than a thermometer on a deck tells. */
+const plain = (temperatureC: number): number => Number(temperatureC.toFixed(1));
+
 function whyChosen(request: BatchRequest, chosen: HardenerTrial): string {
-  if (chosen.objections.length > 0) return `The least unfit at ${request.temperatureC} degC, not a good one: ${chosen.objections.join('; ')}.`;
+  if (chosen.objections.length > 0) return `The least unfit at ${plain(request.temperatureC)} degC, not a good one: ${chosen.objections.join('; ')}.`;
   return request.hardener === undefined
-    ? `The quickest that leaves time at ${request.temperatureC} degC: ${strengthsOf(chosen)}.`
+    ? `The quickest that leaves time at ${plain(request.temperatureC)} degC: ${strengthsOf(chosen)}.`
     : `Chosen by the caller. ${strengthsOf(chosen)}.`;
 }
 

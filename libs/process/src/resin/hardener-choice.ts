@@ -55,8 +55,8 @@ function temperatureObjections(request: BatchRequest, { name, lowestTemperatureC
   const coldestC = Math.min(deckC, request.temperatureC);
   const warmestC = Math.max(deckC, request.temperatureC);
   return [
-    ...(coldestC < lowestTemperatureC.value ? [`${name} stops curing below ${lowestTemperatureC.value} degC; it is ${coldestC} degC`] : []),
-    ...(warmestC > highestTemperatureC.value ? [`${name} is too quick above ${highestTemperatureC.value} degC; it is ${warmestC} degC`] : []),
+    ...(coldestC < lowestTemperatureC.value ? [`${name} stops curing below ${lowestTemperatureC.value} degC; it is ${Number(coldestC.toFixed(1))} degC`] : []),
+    ...(warmestC > highestTemperatureC.value ? [`${name} is too quick above ${highestTemperatureC.value} degC; it is ${Number(warmestC.toFixed(1))} degC`] : []),
   ];
 }
 
