@@ -5,7 +5,6 @@ import { estimate, type DefectRecord, type Estimate } from '#lib/estimate';
 import { aRecord } from '../samples/a-record.js';
 
 const SEED = 20261125;
-const RUNS = { seed: SEED, numRuns: 12 };
 
 const minor = ({ amount }: { readonly amount: string }): bigint => BigInt(amount.replace('.', ''));
 const sum = (amounts: readonly { readonly amount: string }[]): bigint => amounts.reduce((total, amount) => total + minor(amount), 0n);
@@ -26,47 +25,49 @@ const records = fc.record({
   core: { thicknessMm: coreMm }, method: { skin }, pricing: { samples: 1000 },
 }));
 
+/** An estimate takes a while, so the same few decks serve every invariant. */
+const decks = fc.sample(records, { seed: SEED, numRuns: 8 }).map((record) => [JSON.stringify(record.zones?.[0].outline), estimated(record)] as const);
+
 describe('what goes in comes out', () => {
-  test('opened and retained skin make the panel', () => {
-    fc.assert(fc.property(records, (record) => {
-      const { scope } = estimated(record);
-      expect(scope.openedAreaM2 + scope.retainedAreaM2).toBeCloseTo(scope.panel.areaM2, 6);
-      expect(scope.openings.reduce((area, { areaM2 }) => area + areaM2, 0)).toBeCloseTo(scope.openedAreaM2, 6);
-    }), RUNS);
+  test.each(decks)('opened and retained skin make the panel, zone %s', (_, { scope }) => {
+    expect(scope.openedAreaM2 + scope.retainedAreaM2).toBeCloseTo(scope.panel.areaM2, 6);
+    expect(scope.openings.reduce((area, { areaM2 }) => area + areaM2, 0)).toBeCloseTo(scope.openedAreaM2, 6);
   });
 
-  test('lines make sections, sections make the net, and the net with its loadings and tax makes the total, to the cent', () => {
-    fc.assert(fc.property(records, (record) => {
-      const { lines, sections, totals } = estimated(record);
-      expect(sum(lines.map(({ amount }) => amount))).toBe(minor(totals.net));
-      expect(sum(sections.map(({ amount }) => amount))).toBe(minor(totals.net));
-      expect(minor(totals.net) + minor(totals.overhead) + minor(totals.profit) + minor(totals.contingency) + minor(totals.tax)).toBe(minor(totals.total));
-      expect(sum(totals.byCause.map(({ amount }) => amount))).toBe(minor(totals.total));
-      expect(minor(totals.parts) + minor(totals.labour)).toBe(minor(totals.total));
-      for (const { section, amount } of sections.map(({ code, amount: whole }) => ({ section: code, amount: whole }))) {
-        expect(sum(lines.filter((line) => line.section === section).map((line) => line.amount))).toBe(minor(amount));
-      }
-    }), RUNS);
+  test.each(decks)('lines make sections, sections the net, and with loadings and tax the total, to the cent, zone %s', (_, { lines, sections, totals }) => {
+    expect(sum(lines.map(({ amount }) => amount))).toBe(minor(totals.net));
+    expect(sum(sections.map(({ amount }) => amount))).toBe(minor(totals.net));
+    expect(minor(totals.net) + minor(totals.overhead) + minor(totals.profit) + minor(totals.contingency) + minor(totals.tax)).toBe(minor(totals.total));
+    expect(sum(totals.byCause.map(({ amount }) => amount))).toBe(minor(totals.total));
+    expect(minor(totals.parts) + minor(totals.labour)).toBe(minor(totals.total));
+    for (const { code, amount } of sections) {
+      expect(sum(lines.filter(({ section }) => section === code).map((line) => line.amount))).toBe(minor(amount));
+    }
   });
 
-  test('the resin of the steps is the resin of the bill and the resin in the pots', () => {
-    fc.assert(fc.property(records, (record) => {
-      const { process, lines } = estimated(record);
-      const ofSteps = process.demands.reduce((mass, { totalKg }) => mass + totalKg, 0);
-      const ofPots = process.batches.reduce((mass, { resinG, hardenerG, fillerG }) => mass + resinG + hardenerG + fillerG, 0) / 1000;
-      const bought = lines.filter(({ code }) => code === 'material-resin' || code === 'material-hardener' || code.startsWith('material-filler-'));
-      const ofBill = bought.reduce((mass, { netQuantity, wasteQuantity }) => mass + netQuantity + wasteQuantity, 0);
-      expect(ofPots).toBeCloseTo(ofSteps, 6);
-      expect(ofBill).toBeCloseTo(ofSteps, 6);
-    }), RUNS);
+  test.each(decks)('the resin of the steps is the resin of the bill and of the pots, zone %s', (_, { process, lines }) => {
+    const ofSteps = process.demands.reduce((mass, { totalKg }) => mass + totalKg, 0);
+    const ofPots = process.batches.reduce((mass, { resinG, hardenerG, fillerG }) => mass + resinG + hardenerG + fillerG, 0) / 1000;
+    const bought = lines.filter(({ code }) => code === 'material-resin' || code === 'material-hardener' || code.startsWith('material-filler-'));
+    const ofBill = bought.reduce((mass, { netQuantity, wasteQuantity }) => mass + netQuantity + wasteQuantity, 0);
+    expect(ofPots).toBeCloseTo(ofSteps, 6);
+    expect(ofBill).toBeCloseTo(ofSteps, 6);
   });
 
-  test('nobody is left short: every part bought covers what is needed', () => {
-    fc.assert(fc.property(records, (record) => {
-      const short = estimated(record).lines.filter(({ kind, netQuantity, wasteQuantity, purchaseQuantity, packs }) =>
-        kind !== 'labour' && packs.length > 0 && purchaseQuantity < (netQuantity + wasteQuantity) * (1 - 1e-6));
-      expect(short.map(({ code }) => code)).toEqual([]);
-    }), RUNS);
+  test.each(decks)('nobody is left short: every part bought covers what is needed, zone %s', (_, { lines }) => {
+    const short = lines.filter(({ kind, netQuantity, wasteQuantity, purchaseQuantity, packs }) =>
+      kind !== 'labour' && packs.length > 0 && purchaseQuantity < (netQuantity + wasteQuantity) * (1 - 1e-6));
+    expect(short.map(({ code }) => code)).toEqual([]);
+  });
+
+  test.each(decks)('no number is NaN or infinite, zone %s', (_, estimate) => {
+    const numbers: number[] = [];
+    JSON.stringify(estimate, (__, value: unknown) => {
+      if (typeof value === 'number') numbers.push(value);
+      return value;
+    });
+    expect(numbers.filter((value) => !Number.isFinite(value))).toEqual([]);
+    expect(numbers.length).toBeGreaterThan(500);
   });
 });
 
@@ -83,17 +84,4 @@ describe('the estimate does not depend on how the deck was drawn', () => {
     expect(totalOf({ panel: { outline: moved(drawn.panel.outline) }, zones: [{ id: 'Z1', outline: moved(outline) }] })).toBe(plain);
   });
   test('asked twice', () => expect(JSON.stringify(estimated(drawn))).toBe(JSON.stringify(estimated(drawn))));
-});
-
-test('no number in an estimate is NaN or infinite', () => {
-  fc.assert(fc.property(records, (record) => {
-    const outcome = estimate(record, shippedCatalogue, 'test');
-    const numbers: number[] = [];
-    JSON.stringify(outcome, (_, value: unknown) => {
-      if (typeof value === 'number') numbers.push(value);
-      return value;
-    });
-    expect(numbers.filter((value) => !Number.isFinite(value))).toEqual([]);
-    expect(numbers.length).toBeGreaterThan(500);
-  }), { ...RUNS, numRuns: 4 });
 });
