@@ -29,12 +29,16 @@ function stateSection(result: StateResult, sizeMm: readonly [number, number]): P
   };
 }
 
+/** Two loads put the same question; a reader must see which one an answer belongs to. */
+const titleUnder = ({ title, load }: PanelCheck['states'][number]['checks'][number]): string =>
+  load === undefined || title.includes(load) ? title : `${title}, ${load}`;
+
 /** The repaired panel in full; of the other states what governs, so that a reader sees what the repair is measured by. */
 export function panelChecks(check: PanelCheck, sizeMm: readonly [number, number]): { readonly checks: readonly Check[]; readonly derivations: Readonly<Record<string, Figure>> } {
   const shown = check.states.filter((state) => !isSlack(state, sizeMm)).flatMap((state) => (state.state === 'repaired' ? state.checks : governingOf(state)));
   const items = [...shown, ...check.fittings];
   const checks = items.map((item): Check => ({
-    code: codeOf(item), title: item.title, unit: item.unit, verdict: item.verdict, governs: item.governs, source: item.source,
+    code: codeOf(item), title: titleUnder(item), unit: item.unit, verdict: item.verdict, governs: item.governs, source: item.source,
     ...(item.state === undefined ? {} : { state: item.state }),
     ...(item.demand === undefined ? {} : { demand: item.demand }), ...(item.capacity === undefined ? {} : { capacity: item.capacity }),
     ...(item.utilisation === undefined ? {} : { utilisation: item.utilisation }), ...(item.remedy === undefined ? {} : { remedy: item.remedy }),

@@ -44,6 +44,11 @@ describe('the yard', () => {
 });
 
 describe('what is printed', () => {
+  test('tells one check from another of the same state', () => {
+    const named = estimated().checks.map(({ title, state }) => `${title} (${state ?? ''})`);
+    expect(named.filter((one, index) => named.indexOf(one) !== index)).toEqual([]);
+  });
+
   test('carries no tail of digits from a conversion of units', () => {
     const { process } = estimated({ conditions: { temperatureC: (65 - 32) / 1.8 } });
     expect([process.resin.why, process.bondPressure.props.why, process.bondPressure.recommendation].join(' ')).not.toMatch(/\d\.\d{3}/);

@@ -40,6 +40,15 @@ describe('the report', () => {
     expect(severities).toEqual(['danger', 'warning', 'caution']);
   });
 
+  test('says what would make a check pass only of one that fails, and where it governs in a whole phrase', () => {
+    const request = sampleRequest(smallSample);
+    const [check] = request.estimate.checks;
+    const checks = (['passes', 'fails'] as const).map((verdict) => ({ ...check, code: verdict, verdict, governs: 'at the edge of the load', remedy: 'a thicker core' }));
+    const blocks = reportOf({ ...request, estimate: { ...request.estimate, checks } }).sections.flatMap((section) => section.blocks);
+    const notes = blocks.flatMap((block) => (block.kind === 'table' ? block.rows : [])).flatMap(({ note }) => (note?.startsWith('at the edge') === true ? [note] : []));
+    expect(notes).toEqual(['at the edge of the load', 'at the edge of the load. To pass: a thicker core']);
+  });
+
   test('names the few drivers that matter and sums the rest', () => {
     const request = sampleRequest(smallSample);
     const drivers = Array.from({ length: 40 }, (_, index) => ({ name: `driver ${index}`, shareOfVariance: 1 / 40 }));

@@ -133,7 +133,7 @@ function checkRow(check: Check, reader: Reader): Row {
   const { title, state, demand, capacity, unit, utilisation, verdict, governs, remedy, reason, source } = check;
   const value = (given: number | undefined): string => (given === undefined ? '–' : valueText(reader, given, unit));
   const note = [
-    ...(governs === '' || governs.toLowerCase() === title.toLowerCase() ? [] : [`${said.governs} ${governs}`]), ...(reason === undefined ? [] : [reason]), ...(remedy === undefined ? [] : [`${said.remedy}: ${remedy}`]),
+    ...(governs === '' || governs.toLowerCase() === title.toLowerCase() ? [] : [/^(at|under) /.test(governs) ? governs : `${said.governs} ${governs}`]), ...(reason === undefined ? [] : [reason]), ...(remedy === undefined || verdict !== 'fails' ? [] : [`${said.remedy}: ${remedy}`]),
   ].join('. ');
   return {
     ...row(title, state === undefined ? '–' : said.states[state], value(demand), value(capacity), utilisation === undefined ? '–' : percentText(reader, utilisation, 1), said.verdicts[verdict], source),

@@ -184,7 +184,7 @@ export const reportWords = {
     areas: 'Panel, opened, retained and undercut',
     panelArea: 'Panel',
     opened: 'Opened',
-    retained: 'Skin that stays over the damage or is bedded back',
+    retained: 'Skin of the panel that stays',
     undercut: 'Core taken out under skin that stays',
     taperBand: 'Taper ground into the skin that stays',
     corners: 'Corners of the saw lines from the datum edges',
