@@ -1,11 +1,12 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import { costRisk, type CostRisk, type CostRollUp, type LineRequest } from '#lib/costing';
-import { findCurrency, moneyFrom, moneyJson, proportionOf, type Currency, type Money, type MoneyJson } from '#lib/money';
+import { decimalText, findCurrency, moneyFrom, moneyJson, proportionOf, type Currency, type Money, type MoneyJson } from '#lib/money';
 import { Defect } from '#lib/kernel';
 import type { Totals } from './estimate.js';
 import { rolledUp } from './pricing-stage.js';
 import type { ExtentWork } from './extent-stage.js';
 import type { ResinContext } from './resin-steps.js';
+import { stageZeroLines } from './stage-zero.js';
 
 export interface CostWork {
   readonly rollUp: CostRollUp;
@@ -27,7 +28,7 @@ export function costOf(context: CostContext, lines: readonly LineRequest[]): Out
 
 /** Overhead and profit ride on every line alike, so the risk is measured on lines that carry their share. */
 function riskOf({ job, extent: { growth } }: CostContext, bare: CostRollUp): Outcome<CostRisk> {
-  const loading = Number(bare.net.amount) / Number(bare.direct.amount);
+  const loading = loadingOf(bare);
   return costRisk({
     currency: bare.currency,
     lines: bare.lines.map(({ code, title, amount, spread, extentExponent, partOrLabour }) => ({
@@ -36,8 +37,25 @@ function riskOf({ job, extent: { growth } }: CostContext, bare: CostRollUp): Out
     extent: { low: growth.low, likely: growth.likely, high: growth.high },
     samples: job.record.pricing?.samples ?? DEFAULT_SAMPLES,
     seed: job.record.pricing?.seed ?? DEFAULT_SEED,
+    stageZeroCost: stageZeroCost(bare),
   });
 }
+
+const loadingOf = ({ net, direct }: CostRollUp): number => Number(net.amount) / Number(direct.amount);
+
+/** Exact decimal text: the lines up to the hold with their share of overhead and profit. */
+function stageZeroCost(bare: CostRollUp): string {
+  const read = readerFor(bare.currency);
+  const lines = stageZeroLines(bare).reduce((sum, { amount }) => sum + read(amount).minor, 0n);
+  const whole = read(bare.direct).minor;
+  return whole === 0n ? '0' : decimalText(proportionOf(read(bare.net), lines, whole, 'half-away-from-zero'));
+}
+
+const stageZeroOf = (bare: CostRollUp, { information }: CostRisk): Totals['stageZero'] => ({
+  title: 'Stage 0: open and map, up to the hold', amount: { amount: stageZeroCost(bare), currency: bare.currency },
+  labourH: stageZeroLines(bare).reduce((sum, { quantity }) => sum + Number(quantity.charged), 0),
+  reserveFreed: information.reserveFreed, lines: stageZeroLines(bare).map(({ code }) => code),
+});
 
 export const DEFAULT_SAMPLES = 2000;
 export const DEFAULT_SEED = 1;
@@ -64,6 +82,7 @@ function totalsFor(rollUp: CostRollUp, bare: CostRollUp, { context: { job }, ris
     byCause: rollUp.byCause.map(({ causeClass, gross }) => ({ causeClass, amount: gross })),
     parts: shareOf(rollUp, 'part'), labour: shareOf(rollUp, 'labour'),
     drivers: risk.drivers.map(({ title, varianceShare }) => ({ name: title, shareOfVariance: varianceShare })),
+    stageZero: stageZeroOf(bare, risk),
     p90RelativeError: risk.p90RelativeError, samples: risk.samples,
   };
 }
@@ -73,11 +92,15 @@ const shareOf = (rollUp: CostRollUp, part: 'part' | 'labour'): MoneyJson =>
 
 /** The range is of net cost; the reader pays tax on it in the proportion of the point estimate. */
 function taxedLike({ currency, net, gross }: CostRollUp): (amount: MoneyJson) => MoneyJson {
-  const known = findCurrency(currency);
-  if (known === undefined) throw new Defect(`The roll-up is in ${currency}, which nobody knows`);
-  const read = (json: MoneyJson): Money => readMoney(json, known);
+  const read = readerFor(currency);
   const [whole, share] = [read(net).minor, read(gross).minor];
   return (amount) => whole === 0n ? amount : moneyJson(proportionOf(read(amount), share, whole, 'half-away-from-zero'));
+}
+
+function readerFor(currency: string): (json: MoneyJson) => Money {
+  const known = findCurrency(currency);
+  if (known === undefined) throw new Defect(`The roll-up is in ${currency}, which nobody knows`);
+  return (json) => readMoney(json, known);
 }
 
 function readMoney({ amount }: MoneyJson, currency: Currency): Money {

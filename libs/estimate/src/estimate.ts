@@ -383,9 +383,22 @@ export interface Totals {
   readonly parts: MoneyJson;
   readonly labour: MoneyJson;
   readonly drivers: readonly { readonly name: string; readonly shareOfVariance: number }[];
+  /** Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it. */
+  readonly stageZero: StageZero;
   /** Standard error of P90 over P90, from the samples. */
   readonly p90RelativeError: number;
   readonly samples: number;
+}
+
+/** Everything up to the hold point, so that the rest can be priced on what is then known. */
+export interface StageZero {
+  readonly title: string;
+  /** Labour with its share of overhead and profit, before tax. */
+  readonly amount: MoneyJson;
+  readonly labourH: number;
+  /** What need not be set aside above the mean any more, once the extent is known. */
+  readonly reserveFreed: MoneyJson;
+  readonly lines: readonly string[];
 }
 
 export interface Caution {
