@@ -50,7 +50,7 @@ export interface StripRequest {
 /** More pieces than any deck needs: two pairs of sheets full of hand-sized pieces; it bounds memory and time. */
 export const mostPieces = 1500;
 /** Different outlines in one request. */
-export const mostOutlines = 300;
+export const mostOutlines = 600;
 export const mostCornersInAll = 20_000;
 /** A longer piece would leave the range in which the overlap test is exact. */
 export const longestPieceMm = 16_000;
