@@ -1,4 +1,4 @@
-import { boxOf, ringsOf, type Region, type Ring } from './ring.js';
+import { boxOf, regionShifted, ringsOf, type Region, type Ring } from './ring.js';
 
 /**
  * Whether two regions have an inner point in common. Touching along edges or at corners does not count.
@@ -12,8 +12,9 @@ import { boxOf, ringsOf, type Region, type Ring } from './ring.js';
  */
 export function interiorsMeet(one: Region, other: Region): boolean {
   if (areBoxesApart(one.outer, other.outer)) return false;
-  const a = edgesOf(one);
-  const b = edgesOf(other);
+  const [originX, originY] = one.outer;
+  const a = edgesOf(regionShifted(one, -originX, -originY));
+  const b = edgesOf(regionShifted(other, -originX, -originY));
   return a.some((p) => b.some((q) => cross(p, q))) || runsInside(a, b) || runsInside(b, a);
 }
 

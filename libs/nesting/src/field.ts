@@ -1,5 +1,5 @@
 import type { NoFitTable, NoFit } from './no-fit-table.js';
-import { appendBlocked, Stretches } from './slabs.js';
+import { appendBlocked, lengthened, Stretches } from './slabs.js';
 
 /** A rectangle in which the true outlines must lie: a strip, or a sheet inside its trimmed edge. */
 export interface Zone {
@@ -86,7 +86,6 @@ export class Probe {
   readonly stretches = new Stretches();
   weight = new Float64Array(64);
   cap = new Float64Array(64);
-  slack = new Float64Array(64);
   order = new Int32Array(64);
 }
 
@@ -140,21 +139,13 @@ function gatherPair(probe: Probe, noFit: NoFit, level: number, { shift, weight }
     stretches.to[k] += shift;
     probe.weight[k] = weight;
     probe.cap[k] = cap;
-    probe.slack[k] = noFit.slack;
   }
 }
 
 function growProbe(probe: Probe, capacity: number): void {
   probe.weight = lengthened(probe.weight, capacity);
   probe.cap = lengthened(probe.cap, capacity);
-  probe.slack = lengthened(probe.slack, capacity);
   probe.order = new Int32Array(capacity);
-}
-
-function lengthened(values: Float64Array, capacity: number): Float64Array<ArrayBuffer> {
-  const longer = new Float64Array(capacity);
-  longer.set(values);
-  return longer;
 }
 
 function sortByStart({ stretches: { from, count }, order }: Probe): void {
@@ -202,14 +193,14 @@ function takeCheapestEnd(probe: Probe): void {
 }
 
 function tryPlace(probe: Probe, place: number): void {
-  const { stretches: { from, to, count }, order, weight, cap, slack } = probe;
+  const { stretches: { from, to, fromSlack, toSlack, count }, order, weight, cap } = probe;
   let cost = 0;
   for (let k = 0; k < count && cost < probe.cost; k++) {
     const one = order[k];
     if (from[one] >= place) break;
     if (to[one] <= place) continue;
-    const depth = Math.min(place - from[one], to[one] - place, cap[one]);
-    if (depth > slack[one]) cost += weight[one] * depth;
+    const depth = Math.min(place - from[one] - fromSlack[one], to[one] - place - toSlack[one], cap[one]);
+    if (depth > 0) cost += weight[one] * depth;
   }
   if (cost >= probe.cost) return;
   probe.cost = cost;
@@ -222,16 +213,15 @@ const scratch = new Stretches();
 export function depthAt(noFit: NoFit, dx: number, dy: number): number {
   if (dx <= noFit.low[0] || dx >= noFit.high[0] || dy <= noFit.low[1] || dy >= noFit.high[1]) return 0;
   const level = wayOut(noFit, 0, dx, dy);
-  if (level <= noFit.slack) return 0;
-  const depth = Math.min(level, wayOut(noFit, 1, dy, dx));
-  return depth <= noFit.slack ? 0 : depth;
+  return level === 0 ? 0 : Math.min(level, wayOut(noFit, 1, dy, dx));
 }
 
 function wayOut(noFit: NoFit, axis: 0 | 1, place: number, level: number): number {
   scratch.count = 0;
   appendBlocked(noFit.slabs[axis], level, scratch);
   for (let k = 0; k < scratch.count; k++) {
-    if (scratch.from[k] < place && place < scratch.to[k]) return Math.min(place - scratch.from[k], scratch.to[k] - place);
+    const { from, to, fromSlack, toSlack } = scratch;
+    if (from[k] < place && place < to[k]) return Math.max(0, Math.min(place - from[k] - fromSlack[k], to[k] - place - toSlack[k]));
   }
   return 0;
 }

@@ -1,4 +1,4 @@
-import { isExactPair, noFitRings, slackSteps } from './no-fit.js';
+import { noFitRings } from './no-fit.js';
 import { boxOf, mirrored, regionTurned, shifted, turned, type Region, type Ring } from './ring.js';
 import { slabsOf, type Slabs } from './slabs.js';
 
@@ -22,8 +22,6 @@ export interface NoFit {
   readonly low: readonly [number, number];
   readonly high: readonly [number, number];
   readonly slabs: readonly [Slabs, Slabs];
-  /** Depth that still leaves the true outlines apart. */
-  readonly slack: number;
 }
 
 /** Numbers kept at most (8 bytes each); beyond it the table starts afresh, which costs time and never changes an answer. */
@@ -53,7 +51,6 @@ export class NoFitTable {
       low: [Math.min(...boxes.map(({ minX }) => minX)), Math.min(...boxes.map(({ minY }) => minY))],
       high: [Math.max(...boxes.map(({ maxX }) => maxX)), Math.max(...boxes.map(({ maxY }) => maxY))],
       slabs,
-      slack: isExactPair(this.shapes[fixed].padded, this.shapes[moving].padded) ? 0 : slackSteps,
     };
   }
 

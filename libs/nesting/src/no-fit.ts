@@ -15,17 +15,17 @@ import { anticlockwise, doubleArea, isConvex, isRectilinear, mirrored, reversed,
  */
 export function noFitRings(fixed: Region, moving: Region): readonly Ring[] {
   const rings = sumOf(fixed, moving);
-  return isExactPair(fixed, moving) ? rings : grown(rings, marginSteps);
+  return isExactPair(fixed, moving) ? rings : grownOnSlopes(rings, marginSteps);
 }
 
 /**
- * Sums of outlines along the axes stay on the grid and are used as they are. All others are grown by `marginSteps`, so that
- * corners rounded to the grid, and overlaps of up to `slackSteps` left by a search, still leave the true outlines apart.
+ * Sloping edges are moved out by `marginSteps`, so that corners rounded to the grid, and overlaps of up to `slackSteps` left
+ * by a search, still leave the true outlines apart. Edges along the axes stay: pieces may fill a width exactly.
  */
 export const marginSteps = 24;
 export const slackSteps = 10;
 
-export const isExactPair = (one: Region, other: Region): boolean => [...ringsOf(one), ...ringsOf(other)].every(isRectilinear);
+const isExactPair = (one: Region, other: Region): boolean => [...ringsOf(one), ...ringsOf(other)].every(isRectilinear);
 
 function sumOf(fixed: Region, moving: Region): readonly Ring[] {
   if (fixed.holes.length + moving.holes.length > 0) return unionOf(sweptParts(fixed, moving));
@@ -114,6 +114,45 @@ export const ringOf = (path: Path64): Ring => Float64Array.from(path.flatMap(({ 
 
 const unionOf = (rings: readonly Ring[]): readonly Ring[] =>
   Clipper.union(rings.map(pathOf), FillRule.NonZero).map((path) => tidied(ringOf(path))).filter((ring) => ring.length >= 6);
+
+/** Grown by at least `steps` across sloping edges only. Where that would turn a short edge round, all edges are moved. */
+export function grownOnSlopes(rings: readonly Ring[], steps: number): readonly Ring[] {
+  const moved = rings.map((ring) => slopesMoved(ring, steps));
+  const whole = moved.flatMap((ring) => (ring === undefined ? [] : [ring]));
+  if (whole.length < rings.length) return grown(rings, steps);
+  return whole.length === 1 && isConvex(whole[0]) ? whole : unionOf(whole);
+}
+
+function slopesMoved(ring: Ring, steps: number): Ring | undefined {
+  const size = ring.length;
+  const result = new Float64Array(size);
+  for (let i = 0; i < size; i += 2) {
+    const [x, y] = corner(ring, i, steps);
+    result[i] = x;
+    result[i + 1] = y;
+  }
+  for (let i = 0; i < size; i += 2) {
+    const isKept = edgeX(result, i) * edgeX(ring, i) + edgeX(result, i + 1) * edgeX(ring, i + 1) > 0;
+    if (!isKept) return undefined;
+  }
+  return tidied(result);
+}
+
+/** A corner so sharp that it would move further than this many margins is not moved at all: the caller then moves all edges. */
+const sharpest = 200;
+
+/** Where the moved lines of the two edges at vertex `i` meet; not a number where that is too far away. */
+function corner(ring: Ring, i: number, steps: number): readonly [number, number] {
+  const before = (i + ring.length - 2) % ring.length;
+  const [ax, ay, bx, by] = [edgeX(ring, before), edgeX(ring, before + 1), edgeX(ring, i), edgeX(ring, i + 1)];
+  const [a, b] = [ax === 0 || ay === 0 ? 0 : steps * Math.hypot(ax, ay), bx === 0 || by === 0 ? 0 : steps * Math.hypot(bx, by)];
+  const turn = ax * by - ay * bx;
+  const isStraight = Math.abs(turn) < 1e-4 * Math.hypot(ax, ay) * Math.hypot(bx, by);
+  if (isStraight && ax * bx + ay * by < 0) return [Number.NaN, Number.NaN];
+  if (isStraight) return [ring[i] + Math.round((by * steps) / Math.hypot(bx, by)), ring[i + 1] - Math.round((bx * steps) / Math.hypot(bx, by))];
+  const [dx, dy] = [Math.round((ax * b - bx * a) / turn), Math.round((ay * b - by * a) / turn)];
+  return Math.abs(dx) + Math.abs(dy) > sharpest * steps ? [Number.NaN, Number.NaN] : [ring[i] + dx, ring[i + 1] + dy];
+}
 
 /** Grown by at least `steps`: corners are mitred or cut square outside the round, never inside it. */
 export const grown = (rings: readonly Ring[], steps: number): readonly Ring[] =>

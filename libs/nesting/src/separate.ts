@@ -30,12 +30,26 @@ export interface Settings {
   readonly legs: number;
 }
 
-export const defaultSettings: Settings = { lines: 6, keep: 1, patience: 100, rounds: 1, gain: 0.4, decay: 0.93, legs: 6 };
+export const defaultSettings: Settings = { lines: 4, keep: 1, patience: 100, rounds: 1, gain: 0.4, decay: 0.93, legs: 6 };
+
+/**
+ * What a pair weighs at the least: as much as its smaller piece is large, against the mean. Large pieces that overlap are
+ * hard to part and so are parted first; small ones find room afterwards.
+ */
+function leastWeights(field: Field): Float64Array {
+  const sizes = Array.from(field.shape, (shape) => Math.sqrt(field.table.shapes[shape].width * field.table.shapes[shape].height));
+  const mean = sizes.reduce((sum, size) => sum + size, 0) / sizes.length;
+  return Float64Array.from({ length: field.total * field.total }, (_, k) =>
+    Math.min(sizes[Math.floor(k / field.total)], sizes[k % field.total]) / mean);
+}
 
 /** Depth of each pair and its sum, kept up to date as pieces move. */
 class Overlaps {
   readonly depth: Float64Array;
+  readonly least: Float64Array;
   constructor(private readonly field: Field) {
+    this.least = leastWeights(field);
+    field.weight.set(this.least);
     this.depth = new Float64Array(field.total * field.total);
     for (let piece = field.fixed; piece < field.total; piece++) this.refresh(piece);
   }
@@ -53,13 +67,13 @@ class Overlaps {
   ofPiece(piece: number): number {
     const { depth, field: { total } } = this;
     let sum = 0;
-    for (let k = piece * total; k < (piece + 1) * total; k++) sum += depth[k];
+    for (let k = piece * total; k < (piece + 1) * total; k++) sum += depth[k] * this.least[k];
     return sum;
   }
 
   sum(): number {
     let sum = 0;
-    for (let k = 0; k < this.depth.length; k++) sum += this.depth[k];
+    for (let k = 0; k < this.depth.length; k++) sum += this.depth[k] * this.least[k];
     return sum / 2;
   }
 
@@ -69,7 +83,7 @@ class Overlaps {
     let deepest = 0;
     for (let k = 0; k < depth.length; k++) deepest = Math.max(deepest, depth[k]);
     for (let k = 0; k < depth.length; k++) {
-      weight[k] = depth[k] > 0 ? weight[k] * (1 + gain * (0.25 + 0.75 * depth[k] / deepest)) : Math.max(1, weight[k] * decay);
+      weight[k] = depth[k] > 0 ? weight[k] * (1 + gain * (0.25 + 0.75 * depth[k] / deepest)) : Math.max(this.least[k], weight[k] * decay);
     }
   }
 }
@@ -81,7 +95,6 @@ class Overlaps {
  * Source: [EGEBLAD-2007], [UMETANI-2009] guided local search on pair weights; [GARDEYN-2025] for the schedule of rounds
  */
 export function separate(field: Field, search: Search): number {
-  field.weight.fill(1);
   const overlaps = new Overlaps(field);
   let best = { sum: overlaps.sum(), state: snapshotOf(field) };
   for (let round = 0; round < search.settings.rounds && best.sum > 0 && !search.isOver(); round++) {

@@ -1,4 +1,5 @@
 import { randomStream, type RandomStream } from '#lib/kernel';
+import { isClean } from './clean.js';
 import { placeNext } from './construct.js';
 import { Field, Probe, type Spot, type Zone } from './field.js';
 import { defaultSettings, separate } from './separate.js';
@@ -113,7 +114,7 @@ export function squeezeOn(job: SheetJob, table: Table, { order, seed, workLimit 
   scatter(field, table, choices, random);
   const isOver = (): boolean => field.work >= workLimit || field.work + budget.used >= budget.workLimit || budget.shouldStop();
   const search = { zones: table.zones, choices, random, probe, isOver, settings: { ...defaultSettings, patience: 150, rounds: 4 } };
-  const isFree = separate(field, search) === 0;
+  const isFree = separate(field, search) === 0 && isClean(field);
   budget.used += field.work;
   return isFree ? packingOf(job, table, field, order) : undefined;
 }

@@ -1,3 +1,4 @@
+import { slackSteps } from './no-fit.js';
 import type { Ring } from './ring.js';
 
 /**
@@ -21,23 +22,34 @@ export interface Slabs {
 export class Stretches {
   from = new Float64Array(64);
   to = new Float64Array(64);
+  /** Depth at either end that a search need not mind: some at sloping edges, none at edges across the line. */
+  fromSlack = new Float64Array(64);
+  toSlack = new Float64Array(64);
   count = 0;
 
-  append(from: number, to: number): void {
+  append(from: number, to: number, fromSlack: number, toSlack: number): void {
     if (from >= to) return;
     if (this.count >= this.from.length) this.grow();
     this.from[this.count] = from;
     this.to[this.count] = to;
+    this.fromSlack[this.count] = fromSlack;
+    this.toSlack[this.count] = toSlack;
     this.count++;
   }
 
   private grow(): void {
-    const [from, to] = [this.from, this.to];
-    this.from = new Float64Array(2 * from.length);
-    this.to = new Float64Array(2 * to.length);
-    this.from.set(from);
-    this.to.set(to);
+    const size = 2 * this.from.length;
+    this.from = lengthened(this.from, size);
+    this.to = lengthened(this.to, size);
+    this.fromSlack = lengthened(this.fromSlack, size);
+    this.toSlack = lengthened(this.toSlack, size);
   }
+}
+
+export function lengthened(values: Float64Array, capacity: number): Float64Array<ArrayBuffer> {
+  const longer = new Float64Array(capacity);
+  longer.set(values);
+  return longer;
 }
 
 /** `axis` 0: blocked stretches along x on lines of constant y; 1: along y on lines of constant x. */
@@ -98,7 +110,7 @@ export function appendBlocked(slabs: Slabs, level: number, out: Stretches): void
 
 function appendInside(slabs: Slabs, s: number, level: number, out: Stretches): void {
   for (let c = slabs.first[s]; c + 1 < slabs.first[s + 1]; c += 2) {
-    out.append(downAt(slabs, c, s, level), upAt(slabs, c + 1, s, level));
+    out.append(downAt(slabs, c, s, level), upAt(slabs, c + 1, s, level), slackAt(slabs, c), slackAt(slabs, c + 1));
   }
 }
 
@@ -112,11 +124,14 @@ function appendBetween(slabs: Slabs, s: number, out: Stretches): void {
   while (above + 1 < aboveEnd && below + 1 < belowEnd) {
     const aboveTo = upAt(slabs, above + 1, s, level);
     const belowTo = upAt(slabs, below + 1, s - 1, level);
-    out.append(Math.max(downAt(slabs, above, s, level), downAt(slabs, below, s - 1, level)), Math.min(aboveTo, belowTo));
+    const slack = Math.min(slackAt(slabs, above), slackAt(slabs, below), slackAt(slabs, above + 1), slackAt(slabs, below + 1));
+    out.append(Math.max(downAt(slabs, above, s, level), downAt(slabs, below, s - 1, level)), Math.min(aboveTo, belowTo), slack, slack);
     if (aboveTo <= belowTo) above += 2;
     if (belowTo <= aboveTo) below += 2;
   }
 }
+
+const slackAt = ({ slope }: Slabs, crossing: number): number => (slope[crossing] === 0 ? 0 : slackSteps);
 
 /** Largest grid place not right of the crossing. */
 function downAt(slabs: Slabs, c: number, s: number, level: number): number {

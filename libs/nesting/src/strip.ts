@@ -1,4 +1,5 @@
 import { randomStream, type RandomStream } from '#lib/kernel';
+import { isClean } from './clean.js';
 import { placeNext } from './construct.js';
 import { Field, Probe, restore, snapshotOf, type Snapshot, type Zone } from './field.js';
 import { defaultSettings, separate, type Search } from './separate.js';
@@ -114,7 +115,7 @@ function shorterBy(
     squeeze(field, context, room);
     left = attempt(field, context, { target: room, patience: patience / 2 }, isOver);
   }
-  return left === 0 && lengthOf(field) < best.length ? { snapshot: snapshotOf(field), length: lengthOf(field) } : undefined;
+  return left === 0 && lengthOf(field) < best.length && isClean(field) ? { snapshot: snapshotOf(field), length: lengthOf(field) } : undefined;
 }
 
 /** Everything right of a random line moves left by what the strip loses, or right by what it gains. */
