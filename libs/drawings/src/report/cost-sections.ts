@@ -48,8 +48,11 @@ function driverBlocks({ estimate: { totals }, reader }: ReportRequest): readonly
   return [table(cost.drivers, [wide(columns.item), numeric(columns.share)], [
     ...ranked.slice(0, MOST_DRIVERS).map(({ name, shareOfVariance }) => row(name, percentText(reader, shareOfVariance, 1))),
     ...(rest.length === 0 ? [] : [row(cost.otherDrivers(upTo(reader, rest.length, 0)), percentText(reader, together, 1))]),
-  ])];
+  ]), stageZeroParagraph(totals, reader)];
 }
+
+const stageZeroParagraph = ({ stageZero }: ReportRequest['estimate']['totals'], reader: Reader): Block =>
+  paragraph(reader.words.cost.stageZero(moneyText(reader, stageZero.amount), quantityText(reader, stageZero.labourH, 'h'), moneyText(reader, stageZero.reserveFreed)));
 
 function causeTable({ estimate: { totals }, reader }: ReportRequest): Block {
   const { columns, cost } = reader.words;

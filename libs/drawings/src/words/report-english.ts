@@ -307,6 +307,7 @@ export const reportWords = {
     parts: 'Parts',
     labour: 'Labour',
     drivers: 'Share of the variance of the total',
+    stageZero: (amount: string, hours: string, freed: string) => `Opening and mapping alone, up to the hold, is ${amount} before tax (${hours}); once the extent is known, ${freed} need not be set aside any more.`,
     partOrLabour: { part: 'part', labour: 'labour' },
     units: { 'm2': 'm²', 'each': 'pc', 'pair': 'pair', 'roll': 'roll', 'pack': 'pack', 'h': 'h', 'day': 'd', 'job': 'job' },
     priced: (quantity: string, price: string, per: string) => `${quantity} × ${price} per ${per}`,
