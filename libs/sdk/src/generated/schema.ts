@@ -4957,6 +4957,16 @@ export type components = {
             readonly stage: number;
             readonly thicknessMm: number;
         };
+        /** @description Everything up to the hold point, so that the rest can be priced on what is then known. */
+        readonly StageZero: {
+            /** @description Labour with its share of overhead and profit, before tax. */
+            readonly amount: components["schemas"]["MoneyJson"];
+            readonly labourH: number;
+            readonly lines: readonly string[];
+            /** @description What need not be set aside above the mean any more, once the extent is known. */
+            readonly reserveFreed: components["schemas"]["MoneyJson"];
+            readonly title: string;
+        };
         readonly StateAnswer: {
             readonly checks: readonly components["schemas"]["PanelCheckItem"][];
             /** @description Greatest utilisation and where it is. */
@@ -5163,6 +5173,8 @@ export type components = {
             readonly profit: components["schemas"]["MoneyJson"];
             readonly range: components["schemas"]["EstimateMoneyRange"];
             readonly samples: number;
+            /** @description Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it. */
+            readonly stageZero: components["schemas"]["StageZero"];
             readonly tax: components["schemas"]["MoneyJson"];
             readonly taxes: readonly {
                 readonly amount: components["schemas"]["MoneyJson"];

@@ -9102,6 +9102,39 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "isOverLimit"
     ]
   },
+  "StageZero": {
+    "type": "object",
+    "description": "Everything up to the hold point, so that the rest can be priced on what is then known.",
+    "properties": {
+      "title": {
+        "type": "string"
+      },
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Labour with its share of overhead and profit, before tax."
+      },
+      "labourH": {
+        "type": "number"
+      },
+      "reserveFreed": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What need not be set aside above the mean any more, once the extent is known."
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "title",
+      "amount",
+      "labourH",
+      "reserveFreed",
+      "lines"
+    ]
+  },
   "StateAnswer": {
     "type": "object",
     "properties": {
@@ -9753,6 +9786,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           ]
         }
       },
+      "stageZero": {
+        "$ref": "#/components/schemas/StageZero",
+        "description": "Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it."
+      },
       "p90RelativeError": {
         "type": "number",
         "description": "Standard error of P90 over P90, from the samples."
@@ -9776,6 +9813,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "parts",
       "labour",
       "drivers",
+      "stageZero",
       "p90RelativeError",
       "samples"
     ]
