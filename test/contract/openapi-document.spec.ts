@@ -1,4 +1,5 @@
 import 'reflect-metadata';
+import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, test } from '@jest/globals';
@@ -22,6 +23,11 @@ describe('the OpenAPI document', () => {
     document = openApiDocument(app);
     operations = Object.entries(document.paths).flatMap(([at, item]) => Object.entries(item).map(([method, operation]) => [`${method} ${at}`, operation as Operation] as const));
   });
+
+  test('the schemas of answers are what the types of the rooms say (node apps/api/schemas.mjs writes them anew)', () => {
+    const { status, stderr } = spawnSync(process.execPath, [path.join(import.meta.dirname, '../../apps/api/schemas.mjs'), '--check'], { encoding: 'utf8' });
+    expect([status, stderr]).toEqual([0, '']);
+  }, 60_000);
 
   test('what is committed is what the code says (npm run contract writes it anew)', () => {
     expect(`${JSON.stringify(document, undefined, 2)}\n`).toBe(written);

@@ -81,10 +81,10 @@ export class Database {
   private async attempt<T>(scope: string, work: Work<T>): Promise<T> {
     const runner = this.dataSource.createQueryRunner();
     try {
-      await runner.startTransaction();
-      await runner.query(`SET LOCAL ROLE kingplank_service; ${scope}`);
+      // One journey to the database for all three; the runner's own startTransaction would be a journey of its own.
+      await runner.query(`START TRANSACTION; SET LOCAL ROLE kingplank_service; ${scope}`);
       const result = await work(runner.manager);
-      await runner.commitTransaction();
+      await runner.query('COMMIT');
       return result;
     } catch (failure) {
       await this.rolledBack(runner);
@@ -96,9 +96,8 @@ export class Database {
 
   /** A rollback can fail only when the connection is gone, and the server has then rolled back by itself. */
   private async rolledBack(runner: QueryRunner): Promise<void> {
-    if (!runner.isTransactionActive) return;
     try {
-      await runner.rollbackTransaction();
+      await runner.query('ROLLBACK');
     } catch (failure) {
       this.log.entry('warn', 'A rollback found its connection gone', { reason: String(failure) });
     }
