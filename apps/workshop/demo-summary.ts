@@ -45,7 +45,7 @@ function workLines({ summary, process: { calendar } }: Estimate): readonly strin
   const finish = calendar.finish === undefined ? '' : `; done ${calendar.finish.early.slice(0, 10)} to ${calendar.finish.late.slice(0, 10)}`;
   return [
     ...heading('Work'),
-    row('hours', `${fixed(summary.labourH.p50, 0)} h (P10 ${fixed(summary.labourH.p10, 0)}, P90 ${fixed(summary.labourH.p90, 0)})`),
+    row('hours', `${fixed(summary.labourLikelyH, 0)} h as listed; P10 ${fixed(summary.labourH.p10, 0)}, P50 ${fixed(summary.labourH.p50, 0)}, P90 ${fixed(summary.labourH.p90, 0)}`),
     row('days', `${fixed(summary.workingDays.p50, 0)} working days, ${fixed(summary.calendarDays.p50, 0)} on the calendar with drying and cure${finish}`),
   ];
 }

@@ -13,6 +13,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   const document = SwaggerModule.createDocument(app, builder().build());
   addSchemas(document);
   forEachOperation(document, addCommonAnswers);
+  addExamples(document);
   inModernForm(document);
   return document;
 }
@@ -53,6 +54,26 @@ const requestSchemas = (schemas: object): Readonly<Record<string, object>> =>
   Object.fromEntries(Object.entries(schemas).map(([name, schema]) => [plainName(name), { ...schema, additionalProperties: false }]));
 
 const plainName = (name: string): string => name.replace(/RequestDto$/, 'Request').replace(/Dto$/, 'Input');
+
+/** The least that an estimate needs, so that the first try from the documentation works. Invented. */
+const leastRecord = {
+  panel: { outline: [[0, 0], [2000, 0], [2000, 900], [0, 900]] },
+  outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 }, core: { thicknessMm: '1/2 in' },
+  zones: [{ id: 'Z1', outline: [[700, 300], [1250, 300], [1250, 620], [700, 620]] }],
+};
+
+const examples: Readonly<Record<string, unknown>> = {
+  '/v1/estimates': leastRecord,
+  '/v1/estimating/variants': { record: leastRecord, variants: [{ code: 'relay', method: { skin: 'relay' } }, { code: 're-bed', method: { skin: 're-bed' } }] },
+};
+
+function addExamples(document: OpenAPIObject): void {
+  for (const [path, example] of Object.entries(examples)) {
+    const body = document.paths[path]?.post?.requestBody;
+    if (body === undefined || !('content' in body)) throw new Defect(`There is no request body at ${path} to give an example for`);
+    Object.assign(body.content['application/json'], { example });
+  }
+}
 
 const methods = new Set(['get', 'post', 'put', 'patch', 'delete']);
 

@@ -41,7 +41,7 @@ const titles = ['Epoxy laminating resin', 'Slow hardener', 'End-grain balsa, sco
 export const sampleEstimate = (size: SampleSize): Estimate => ({
   title: lengthened('Foredeck of a sailing yacht', size), reference: 'Job 2026-014',
   summary: {
-    openedAreaM2: 0.4368, cutLengthM: 3.68, coreSheets: 2, mixedResinL: 5.42, labourH: range(48.2, 63.5, 88.1), workingDays: range(14, 19, 27), calendarDays: range(22, 30, 44),
+    openedAreaM2: 0.4368, cutLengthM: 3.68, coreSheets: 2, mixedResinL: 5.42, labourLikelyH: 58.4, labourH: range(48.2, 63.5, 88.1), workingDays: range(14, 19, 27), calendarDays: range(22, 30, 44),
     total: eur('9333.21'), totalRange: total, verdict: 'some-checks-fail',
   },
   scope: scopeOf(size),

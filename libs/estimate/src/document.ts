@@ -41,6 +41,7 @@ function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
     openedAreaM2: plan.openedAreaM2, cutLengthM: plan.cutLengthM + plan.splitLengthM,
     coreSheets: core.sheets.reduce((sum, { count }) => sum + count.value, 0),
     mixedResinL: process.batches.demand.totals.totalL,
+    labourLikelyH: labour.likelyH.value,
     labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH), workingDays: calendar.workingDays, calendarDays: calendar.calendarDays,
     total: cost.totals.total, totalRange: cost.totals.range,
     verdict: checks.some(({ verdict }) => verdict === 'fails') ? 'some-checks-fail' : 'all-checks-pass',

@@ -52,6 +52,9 @@ export interface Summary {
   readonly cutLengthM: number;
   readonly coreSheets: number;
   readonly mixedResinL: number;
+  /** Sum of the labour lines: each at its likely hours. */
+  readonly labourLikelyH: number;
+  /** The three-point hours as a range; hours overrun further than they fall short, so P50 lies above the likely sum. */
   readonly labourH: Range;
   readonly workingDays: Range;
   readonly calendarDays: Range;

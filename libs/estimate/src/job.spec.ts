@@ -31,6 +31,7 @@ describe('a record', () => {
     ['an unknown resin', { method: { resin: 'resin-of-pine' } }, [['unknown-code', '/method/resin']]],
     ['rates in another currency than the prices', { pricing: { priceList: 'invented-euro', labourRates: 'invented-dollar' } }, [['contradiction', '/pricing/labourRates']]],
     ['two zones of one name', { zones: [{ id: 'Z', outline: [[100, 100], [300, 100], [300, 300]] }, { id: 'Z', outline: [[500, 100], [700, 100], [700, 300]] }] }, [['duplicate', '/zones/1/id']]],
+    ['a fitting on another deck', { fittings: [{ id: 'c', kind: 'cleat', at: [9000, 500] }] }, [['contradiction', '/fittings/0/at']]],
     ['a crew of nobody', { crew: { people: 0 } }, [['out-of-range', '/crew/people']]],
     ['a deck above the highest lake', { conditions: { altitudeM: 9000 } }, [['out-of-range', '/conditions/altitudeM']]],
   ])('with %s is refused at the field', (_, changes, expected) => expect(problemsOf(aRecord(changes))).toEqual(expected));

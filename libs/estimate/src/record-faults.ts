@@ -1,5 +1,5 @@
 import { below, pointer, problem, type Problem } from '#lib/kernel';
-import { readOutline } from '#lib/geometry';
+import { distanceToRegion, readOutline, regionOf } from '#lib/geometry';
 import type { DefectRecord, FittingRecord, ZoneRecord } from './defect-record.js';
 
 interface Bounds {
@@ -46,6 +46,7 @@ export const faultsOfRecord = (record: DefectRecord): readonly Problem[] => [
   ...outlineFaults(record),
   ...zoneFaults(record.zones),
   ...fittingFaults(record.fittings ?? []),
+  ...strayFittings(record),
   ...extentFaults(record),
 ];
 
@@ -106,6 +107,18 @@ function fittingFaults(fittings: readonly FittingRecord[]): readonly Problem[] {
       ...outside(fitting.baseMm, '/baseMm', ranges.baseMm),
     ])),
   ];
+}
+
+/** A fitting that far from the panel is a slip of the keyboard, and would be left out without a word. */
+const FARTHEST_FITTING_MM = 1000;
+
+function strayFittings({ panel: { outline }, fittings = [] }: DefectRecord): readonly Problem[] {
+  const whole = regionOf(outline);
+  return fittings.flatMap(({ at }, index) => {
+    const awayMm = Math.round(distanceToRegion(at, whole));
+    if (!(awayMm > FARTHEST_FITTING_MM)) return [];
+    return [problem('contradiction', pointer('/fittings', index, 'at'), { other: '/panel/outline', why: `it stands ${awayMm} mm from the panel; at most ${FARTHEST_FITTING_MM} mm can belong to the job` })];
+  });
 }
 
 function extentFaults({ zones, survey }: DefectRecord): readonly Problem[] {

@@ -5072,7 +5072,10 @@ export type components = {
             readonly calendarDays: components["schemas"]["Range"];
             readonly coreSheets: number;
             readonly cutLengthM: number;
+            /** @description The three-point hours as a range; hours overrun further than they fall short, so P50 lies above the likely sum. */
             readonly labourH: components["schemas"]["Range"];
+            /** @description Sum of the labour lines: each at its likely hours. */
+            readonly labourLikelyH: number;
             readonly mixedResinL: number;
             readonly openedAreaM2: number;
             readonly total: components["schemas"]["MoneyJson"];
@@ -6406,6 +6409,62 @@ export interface operations {
         };
         readonly requestBody: {
             readonly content: {
+                /**
+                 * @example {
+                 *       "panel": {
+                 *         "outline": [
+                 *           [
+                 *             0,
+                 *             0
+                 *           ],
+                 *           [
+                 *             2000,
+                 *             0
+                 *           ],
+                 *           [
+                 *             2000,
+                 *             900
+                 *           ],
+                 *           [
+                 *             0,
+                 *             900
+                 *           ]
+                 *         ]
+                 *       },
+                 *       "outerSkin": {
+                 *         "thicknessMm": 3
+                 *       },
+                 *       "innerSkin": {
+                 *         "thicknessMm": 2
+                 *       },
+                 *       "core": {
+                 *         "thicknessMm": "1/2 in"
+                 *       },
+                 *       "zones": [
+                 *         {
+                 *           "id": "Z1",
+                 *           "outline": [
+                 *             [
+                 *               700,
+                 *               300
+                 *             ],
+                 *             [
+                 *               1250,
+                 *               300
+                 *             ],
+                 *             [
+                 *               1250,
+                 *               620
+                 *             ],
+                 *             [
+                 *               700,
+                 *               620
+                 *             ]
+                 *           ]
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 readonly "application/json": components["schemas"]["DefectRecordInput"];
             };
         };
@@ -9549,6 +9608,78 @@ export interface operations {
         };
         readonly requestBody: {
             readonly content: {
+                /**
+                 * @example {
+                 *       "record": {
+                 *         "panel": {
+                 *           "outline": [
+                 *             [
+                 *               0,
+                 *               0
+                 *             ],
+                 *             [
+                 *               2000,
+                 *               0
+                 *             ],
+                 *             [
+                 *               2000,
+                 *               900
+                 *             ],
+                 *             [
+                 *               0,
+                 *               900
+                 *             ]
+                 *           ]
+                 *         },
+                 *         "outerSkin": {
+                 *           "thicknessMm": 3
+                 *         },
+                 *         "innerSkin": {
+                 *           "thicknessMm": 2
+                 *         },
+                 *         "core": {
+                 *           "thicknessMm": "1/2 in"
+                 *         },
+                 *         "zones": [
+                 *           {
+                 *             "id": "Z1",
+                 *             "outline": [
+                 *               [
+                 *                 700,
+                 *                 300
+                 *               ],
+                 *               [
+                 *                 1250,
+                 *                 300
+                 *               ],
+                 *               [
+                 *                 1250,
+                 *                 620
+                 *               ],
+                 *               [
+                 *                 700,
+                 *                 620
+                 *               ]
+                 *             ]
+                 *           }
+                 *         ]
+                 *       },
+                 *       "variants": [
+                 *         {
+                 *           "code": "relay",
+                 *           "method": {
+                 *             "skin": "relay"
+                 *           }
+                 *         },
+                 *         {
+                 *           "code": "re-bed",
+                 *           "method": {
+                 *             "skin": "re-bed"
+                 *           }
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 readonly "application/json": components["schemas"]["VariantsRequest"];
             };
         };

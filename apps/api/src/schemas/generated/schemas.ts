@@ -9469,8 +9469,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "mixedResinL": {
         "type": "number"
       },
+      "labourLikelyH": {
+        "type": "number",
+        "description": "Sum of the labour lines: each at its likely hours."
+      },
       "labourH": {
-        "$ref": "#/components/schemas/Range"
+        "$ref": "#/components/schemas/Range",
+        "description": "The three-point hours as a range; hours overrun further than they fall short, so P50 lies above the likely sum."
       },
       "workingDays": {
         "$ref": "#/components/schemas/Range"
@@ -9497,6 +9502,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cutLengthM",
       "coreSheets",
       "mixedResinL",
+      "labourLikelyH",
       "labourH",
       "workingDays",
       "calendarDays",
