@@ -2,7 +2,7 @@
  * Beams with shear: w = kb W L^3/(EI) + ks W L/(GA), W the whole load.
  *
  * Source: [WOOD-HANDBOOK-2010] table 9-1.
- * Worked: test/reference/cases/panel-beams.ts
+ * Worked: test/reference/cases/panel-sandwich.ts
  */
 export interface BeamCase {
   readonly loading: 'uniform' | 'midspan' | 'quarter-points' | 'tip';
@@ -55,7 +55,7 @@ export interface SandwichBar {
  * Stiffness of a sandwich bar: D = E (d^3 - c^3) b/12, U = G (d + c)^2 b/(4 c), d the whole depth.
  *
  * Source: [ASTM-C393] from memory; equal to the parallel axis theorem and to S = G d^2/c with d between skin middles.
- * Worked: test/reference/cases/panel-beams.ts
+ * Worked: test/reference/cases/panel-sandwich.ts
  */
 export const sandwichBar = ({ totalMm: d, coreMm: c, widthMm: b, skinModulusMPa: E, coreShearModulusMPa: G }: SandwichBar): BeamSection => ({
   bendingNMm2: (E * (d ** 3 - c ** 3) * b) / 12,
@@ -72,7 +72,7 @@ export interface BendTestStress {
  * latter at quarter points.
  *
  * Source: [ASTM-C393] from memory; follows from equilibrium of a half bar.
- * Worked: test/reference/cases/panel-beams.ts
+ * Worked: test/reference/cases/panel-sandwich.ts
  */
 export function bendTestStress(bar: SandwichBar, forceN: number, spanMm: number, points: 'three' | 'quarter'): BendTestStress {
   const depths = (bar.totalMm + bar.coreMm) * bar.widthMm;
