@@ -1,4 +1,4 @@
-/** The API contract and the client types that follow from it. `--check` fails when either is stale. */
+/** The schemas of answers, the API contract and the client types that follow from each other. `--check` fails when either is stale. */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -10,6 +10,7 @@ const contract = join(root, 'test', 'contract', 'openapi.json');
 const isCheck = process.argv.includes('--check');
 const target = isCheck ? join(mkdtempSync(join(tmpdir(), 'contract-')), 'openapi.json') : contract;
 
+run('apps/api/schemas.mjs', ...(isCheck ? ['--check'] : []));
 if (isCheck) run('apps/workshop/prepare.mjs', '--build');
 // What uses the client may not compile while its types are stale; the compiler writes its output all the same.
 else spawnSync(process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '-p', root], { cwd: root, stdio: 'ignore' });
