@@ -52,12 +52,23 @@ function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
   return {
     openings: plan.openings.map(({ label, area, undercut }) => ({ label, area, undercut })),
     ...(record.panel.supports === undefined ? {} : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
-    cavityMm: numbers.cavityMm.value, core,
+    cavityMm: numbers.cavityMm.value, core, ...alikeThickness(job),
     ...(record.panel.camberRadiusMm === undefined ? {} : { camber: { radiusMm: record.panel.camberRadiusMm } }),
     ...(record.core.densityKgPerM3 === undefined ? {} : { oldCore: { densityKgPerM3: record.core.densityKgPerM3 } }),
     sheets: sheetsOnSale(job),
     seed: record.pricing?.seed ?? 1, workUnits: QUICK_WORK,
   };
+}
+
+/** Sold thicknesses differ from what a ruler reads on an old core by less than this. */
+const ALIKE_MM = 0.3;
+/** The thinnest beds that still fill, one at each face. */
+const LEAST_BEDS_MM = 0.5;
+
+/** A new core of the old core's thickness, where it is sold and leaves room for its beds: common practice, no published source. */
+function alikeThickness({ core, numbers: { coreMm, cavityMm } }: Job): { readonly wantedMm?: number } {
+  const alike = core.thicknessesMm.find((thicknessMm) => Math.abs(thicknessMm - coreMm.value) <= ALIKE_MM && cavityMm.value - thicknessMm >= LEAST_BEDS_MM);
+  return alike === undefined ? {} : { wantedMm: alike };
 }
 
 /** Formats that the price list sells of this core, at the price of the thickness nearest to the old core's. */
