@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
-import { nestInSheets, type NestPiece, type SheetLayout, type SheetRequest } from '#lib/nesting';
+import { nestInSheets, nestInStrip, type NestPiece, type SheetLayout, type SheetRequest } from '#lib/nesting';
 import { areApart, liesWithin, overlap, type Place, type Shape } from './exact-layout.js';
 
 const seed = 20_261_125;
@@ -76,6 +76,22 @@ describe('any pieces on sheets', () => {
       expect(more.value.cost).toBeLessThanOrEqual(little.value.cost);
       expect(little.value.cost).toBeGreaterThanOrEqual(little.value.leastCost);
     }), { ...runs, numRuns: 8 });
+  });
+});
+
+describe('any pieces on a roll', () => {
+  test('nothing overlaps, keeps the kerf, and stays inside the roll and its trim', () => {
+    fc.assert(fc.property(pieces, fc.constantFrom(0, 2.5), fc.constantFrom(0, 12.7), (list, kerfMm, edgeTrimMm) => {
+      const outcome = nestInStrip({ pieces: list, widthMm: 900, kerfMm, edgeTrimMm, seed: 3, workUnits: 300 });
+      if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+      const { placements, lengthMm } = outcome.value;
+      const roll: Shape = { outline: rectangle(lengthMm, 900), holes: [] };
+      placements.forEach((shape, k) => {
+        expect(liesWithin(shape, roll, edgeTrimMm)).toBe(true);
+        expect(placements.slice(0, k).every((other) => areApart(shape, other, kerfMm))).toBe(true);
+      });
+      expect(placements).toHaveLength(list.reduce((sum, { count = 1 }) => sum + count, 0));
+    }), { ...runs, numRuns: 15 });
   });
 });
 

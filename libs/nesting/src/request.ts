@@ -1,5 +1,5 @@
 import { pointer, problem, type Outcome, type Problem } from '#lib/kernel';
-import { readOutline, type Point, type Ring as Outline } from '#lib/geometry';
+import { areaMm2, difference, intersection, readOutline, regionOf, union, type Point, type Ring as Outline } from '#lib/geometry';
 
 /** A piece to be cut. Outlines in mm, corners in order; the sense does not matter. */
 export interface NestPiece {
@@ -103,7 +103,21 @@ export function outlineProblems(
   ];
   const problems = read.flatMap((outcome) => (outcome.ok ? [] : outcome.problems));
   if (problems.length > 0) return problems;
+  const [outer, ...inner] = read.flatMap((outcome) => (outcome.ok ? [outcome.value] : []));
+  const astray = holes.flatMap((_, k) => holeProblems(outer, inner, k, pointer(at, 'holes', k)));
+  if (astray.length > 0) return astray;
   const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
   const longest = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
   return longest <= longestPieceMm ? [] : [problem('out-of-range', `${at}/outline`, { value: longest, range: `at most ${longestPieceMm} mm long` })];
+}
+
+/** Coarser than the clipping kernel's rounding, finer than any saw. */
+const nothingMm2 = 0.5;
+
+function holeProblems(outer: Outline, holes: readonly Outline[], k: number, at: string): readonly Problem[] {
+  const hole = regionOf(holes[k]);
+  const outside = areaMm2(difference(hole, regionOf(outer)));
+  const others = areaMm2(intersection(hole, union(...holes.slice(0, k).map((other) => regionOf(other)))));
+  if (outside > nothingMm2) return [problem('contradiction', at, { other: 'outline', why: 'a hole must lie inside its outline' })];
+  return others > nothingMm2 ? [problem('contradiction', at, { other: 'holes', why: 'holes must not overlap' })] : [];
 }

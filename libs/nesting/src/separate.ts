@@ -96,6 +96,7 @@ class Overlaps {
  */
 export function separate(field: Field, search: Search): number {
   const overlaps = new Overlaps(field);
+  field.work += field.total * field.total;
   let best = { sum: overlaps.sum(), state: snapshotOf(field) };
   for (let round = 0; round < search.settings.rounds && best.sum > 0 && !search.isOver(); round++) {
     const reached = runRound(field, search, overlaps, best);

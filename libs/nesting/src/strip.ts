@@ -83,7 +83,8 @@ function shortened(field: Field, context: Shortening, start: Best): Best {
   let step: number = steps.first;
   let failures = 0;
   const isOver = (): boolean => field.work >= job.workLimit || job.shouldStop();
-  while (!isOver()) {
+  const least = leastLength(field, context);
+  while (!isOver() && best.length > least) {
     const isShake = failures >= failuresBeforeShake;
     const better = shorterBy(field, context, { best, step: isShake ? steps.shake * (0.5 + context.random()) : step, patience: isShake ? 400 : 150 }, isOver);
     failures = better === undefined && !isShake ? failures + Number(step === steps.least) : 0;
@@ -95,6 +96,10 @@ function shortened(field: Field, context: Shortening, start: Best): Best {
   return best;
 }
 
+/** The piece that is longest in its shortest turn; nothing is shorter. */
+const leastLength = (field: Field, { job, choices }: Shortening): number =>
+  job.low[0] + Math.max(...choices.map((shapes) => Math.min(...shapes.map((shape) => field.table.shapes[shape].width))));
+
 /** Overlaps that are left over but no deeper than this are rounding; a hair more strip lets them go. */
 const hair = 5000;
 /** What did not go into the target length is given back half of what was taken away, this many times. */
@@ -104,7 +109,7 @@ function shorterBy(
   field: Field, context: Shortening, { best, step, patience }: { readonly best: Best; readonly step: number; readonly patience: number }, isOver: () => boolean,
 ): Best | undefined {
   restore(field, best.snapshot);
-  const target = Math.floor(best.length * (1 - step));
+  const target = Math.max(Math.floor(best.length * (1 - step)), leastLength(field, context));
   squeeze(field, context, target);
   let left = attempt(field, context, { target, patience }, isOver);
   for (let wider = 1; left > 0 && left < hair && wider <= 4 && !isOver(); wider++) {
