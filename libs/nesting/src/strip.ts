@@ -86,9 +86,9 @@ function shortened(field: Field, context: Shortening, start: Best): Best {
   const least = leastLength(field, context);
   while (!isOver() && best.length > least) {
     const isShake = failures >= failuresBeforeShake;
-    const better = shorterBy(field, context, { best, step: isShake ? steps.shake * (0.5 + context.random()) : step, patience: isShake ? 400 : 150 }, isOver);
+    const better = shorterBy(field, context, { best, step: isShake ? steps.shake * (0.5 + context.random()) : step, patience: isShake ? 400 : 100 }, isOver);
     failures = better === undefined && !isShake ? failures + Number(step === steps.least) : 0;
-    step = better === undefined ? Math.max(step / 2, steps.least) : Math.min(step * 1.2, steps.most);
+    step = better === undefined ? Math.max(step / 2, steps.least) : Math.max(steps.least, Math.min((1 - better.length / best.length) * 1.3, steps.most));
     if (better === undefined) continue;
     best = better;
     job.onBetter?.(best.length, field.work);
