@@ -12,7 +12,7 @@ const passing: readonly (readonly [RegExp, string])[] = [
 const passingWords = /connection terminated|timeout exceeded when trying to connect|connection ended unexpectedly|driver not connected|pool after calling end|query read timeout/i;
 
 /** TypeORM takes a query runner away when its connection breaks, and then complains about the next query on it. */
-const RELEASED = 'QueryRunnerAlreadyReleasedError';
+const released: readonly string[] = ['QueryRunnerAlreadyReleasedError', 'QueryRunnerProviderAlreadyReleasedError'];
 
 /** A failed database call as the filter understands it; a fault of ours stays what it is. */
 export function databaseFailure(failure: unknown): unknown {
@@ -20,7 +20,7 @@ export function databaseFailure(failure: unknown): unknown {
   const code = sqlState(failure);
   const words = passing.find(([pattern]) => pattern.test(code))?.[1];
   if (words !== undefined) return unavailable(words, failure);
-  if (failure instanceof Error && (passingWords.test(failure.message) || failure.name === RELEASED)) return unavailable('The database cannot be reached.', failure);
+  if (failure instanceof Error && (passingWords.test(failure.message) || released.includes(failure.name))) return unavailable('The database cannot be reached.', failure);
   return failure;
 }
 

@@ -1,0 +1,20 @@
+import { expect, test } from '@jest/globals';
+import { QueryRunnerAlreadyReleasedError, QueryRunnerProviderAlreadyReleasedError } from 'typeorm';
+import { HttpProblem } from '../http/problems.js';
+import { databaseFailure } from './failures.js';
+
+test.each([
+  ['a query runner taken away in mid-transaction', new QueryRunnerAlreadyReleasedError()],
+  ['its provider taken away between two queries', new QueryRunnerProviderAlreadyReleasedError()],
+  ['a connection ended by the server', Object.assign(new Error('terminating connection'), { code: '57P01' })],
+  ['a full disk', Object.assign(new Error('no space'), { code: 'ENOSPC' })],
+])('%s is the world failing: come back later', (_, failure) => {
+  const answer = databaseFailure(failure);
+  expect(answer).toBeInstanceOf(HttpProblem);
+  expect(answer).toMatchObject({ kind: 'unavailable' });
+});
+
+test('a fault of ours stays one', () => {
+  const ours = new TypeError('undefined is not a function');
+  expect(databaseFailure(ours)).toBe(ours);
+});
