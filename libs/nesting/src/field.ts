@@ -116,11 +116,13 @@ function gather(field: Field, probe: Probe): void {
   const { axis, stretches } = probe;
   const along = field.at[axis];
   const across = field.at[1 - axis];
+  const built = field.table.builtFor(probe.shape);
+  const { shape, active } = field;
   stretches.count = 0;
-  field.work += field.active;
-  for (let other = 0; other < field.active; other++) {
+  field.work += active;
+  for (let other = 0; other < active; other++) {
     if (other === probe.piece) continue;
-    const noFit = field.table.between(field.shape[other], probe.shape);
+    const noFit = built[shape[other]] ?? field.table.between(shape[other], probe.shape);
     const level = probe.level - across[other];
     if (level <= noFit.low[1 - axis] || level >= noFit.high[1 - axis]) continue;
     if (along[other] + noFit.high[axis] <= probe.low || along[other] + noFit.low[axis] >= probe.high) continue;
@@ -234,11 +236,14 @@ export function pairDepth(field: Field, one: number, other: number): number {
 /** Weighted depth of a piece at a place over all others, given up once it reaches `ceiling`. */
 export function costAt(field: Field, piece: number, { shape, x, y }: Spot, ceiling: number): number {
   const [xs, ys] = field.at;
+  const built = field.table.builtFor(shape);
+  const { shape: shapes, active } = field;
   let cost = 0;
-  field.work += field.active;
-  for (let other = 0; other < field.active && cost < ceiling; other++) {
+  field.work += active;
+  for (let other = 0; other < active && cost < ceiling; other++) {
     if (other === piece) continue;
-    const depth = depthAt(field.table.between(field.shape[other], shape), x - xs[other], y - ys[other]);
+    const noFit = built[shapes[other]] ?? field.table.between(shapes[other], shape);
+    const depth = depthAt(noFit, x - xs[other], y - ys[other]);
     if (depth > 0) cost += depth * field.weight[piece * field.total + other];
   }
   return cost;

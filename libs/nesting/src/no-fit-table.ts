@@ -35,6 +35,11 @@ export class NoFitTable {
 
   constructor(private readonly bases: readonly Region[], readonly shapes: readonly TurnedShape[]) {}
 
+  /** Regions already built for a moving shape, by fixed shape: for inner loops, which fill gaps through `between`. */
+  builtFor(moving: number): readonly (NoFit | undefined)[] {
+    return this.rows[moving] ?? (this.rows[moving] = []);
+  }
+
   /** The region for `moving` around `fixed`. */
   between(fixed: number, moving: number): NoFit {
     const row = this.rows[moving] ?? (this.rows[moving] = []);

@@ -135,10 +135,13 @@ function squeeze(field: Field, { random, job }: Shortening, target: number): voi
   }
 }
 
+/** Weights that grow fast shake a layout, slow ones settle it; which is wanted differs, so attempts differ. */
+const gains = [0.3, 0.5, 0.8, 1.2] as const;
+
 function attempt(
   field: Field, { job, choices, probe, random }: Shortening, { target, patience }: { readonly target: number; readonly patience: number }, isOver: () => boolean,
 ): number {
   const zones: readonly Zone[] = [{ low: job.low, high: [target, job.top] }];
-  const search: Search = { zones, choices, random, probe, isOver, settings: { ...defaultSettings, patience } };
+  const search: Search = { zones, choices, random, probe, isOver, settings: { ...defaultSettings, patience, gain: gains[Math.floor(random() * gains.length)] } };
   return separate(field, search);
 }
