@@ -44,6 +44,9 @@ export class HeavyWork implements OnModuleDestroy {
     response.once('close', onClose);
     try {
       return await this.ran(structuredClone(task), gone.signal);
+    } catch (failure) {
+      if (gone.signal.aborted) throw unavailable('The caller went away before the answer was ready.', failure);
+      throw failure;
     } finally {
       response.off('close', onClose);
     }
