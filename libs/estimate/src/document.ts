@@ -59,18 +59,29 @@ const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Re
   ['quantity:coreM2', core.beddedM2], ['quantity:largestPlyM2', laminate.largestPlyM2],
 ]);
 
-/** Every default taken anywhere, once for each field and meaning; counting to one is not an assumption. */
+/** Every default taken anywhere, once: under the record where it has the field, otherwise under the room that has; counting to one is not an assumption. */
 function assumptionsIn(work: WorkedJob): readonly Assumption[] {
-  const all = [...recordAssumptions(work), ...roomAssumptions(work)].filter(({ source }) => source !== 'ARITHMETIC');
-  return [...new Map(all.map((assumption) => [`${assumption.of} ${assumption.at} ${assumption.meaning}`, assumption])).values()];
+  const all = [...recordAssumptions(work), ...roomAssumptions(work), ...quantityAssumptions(work)].filter(({ source }) => source !== 'ARITHMETIC');
+  const once = new Map<string, Assumption>();
+  for (const assumption of all) {
+    const key = `${assumption.at} ${assumption.meaning}`;
+    if (!once.has(key)) once.set(key, assumption);
+  }
+  return [...once.values()];
 }
 
-function recordAssumptions({ job, pricing, labour, quantities }: WorkedJob): readonly Assumption[] {
+function recordAssumptions({ job }: WorkedJob): readonly Assumption[] {
   const chosen = job.choices.flatMap(({ at, value, because, assumedFrom }): readonly Assumption[] =>
     assumedFrom === undefined ? [] : [{ of: 'record', at, meaning: meaningOf(at), value, because, source: assumedFrom.source }]);
-  const figures = [...Object.values(job.numbers), ...pricing.assumptions, ...labour.operations.map(({ driverFigure }) => driverFigure), ...Object.values(quantities)];
-  return [...chosen, ...figures.flatMap((figure: Figure) => assumptionsOf(figure)).flatMap((figure) => assumptionFrom(figure, 'record'))];
+  return [...chosen, ...ofRecord(Object.values(job.numbers))];
 }
+
+/** What stands behind hours and quantities: shares and coats of the record's method, and once more what the rooms assumed. */
+const quantityAssumptions = ({ pricing, labour, quantities }: WorkedJob): readonly Assumption[] =>
+  ofRecord([...pricing.assumptions, ...labour.operations.map(({ driverFigure }) => driverFigure), ...Object.values(quantities)]);
+
+const ofRecord = (figures: readonly Figure[]): readonly Assumption[] =>
+  figures.flatMap((figure) => assumptionsOf(figure)).flatMap((figure) => assumptionFrom(figure, 'record'));
 
 /** Defaults of the rooms, each under the endpoint that lets a caller set it. */
 function roomAssumptions({ scope: { plan }, extent, core, cost, process, press, panel, laminate, calendar }: WorkedJob): readonly Assumption[] {
@@ -82,7 +93,7 @@ function roomAssumptions({ scope: { plan }, extent, core, cost, process, press, 
     ...[...core.bill.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/core-bill')),
     ...under('resin-batches', process.batches.assumptions), ...under('cure-plan', process.cure.assumptions),
     ...under('bond-pressure', press.assumptions), ...under('calendar', calendar.assumptions), ...under('panel-check', panel.assumptions),
-    ...under('laminate-schedule', laminate.assumptions.map(({ at, words, cite }) => ({ at, meaning: 'laminate', value: words, because: words, source: cite.source }))),
+    ...under('laminate-schedule', laminate.assumptions.map(({ cite, ...assumption }) => ({ ...assumption, source: cite.source }))),
   ];
 }
 

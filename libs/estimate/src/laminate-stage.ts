@@ -3,7 +3,7 @@ import { materialsOf, type Material, type PriceList, type Reinforcement } from '
 import { distanceToEdge, type Region } from '#lib/geometry';
 import {
   closingPlies, layupOf, pliesToFill, relaidPlies, resinConstantsOf, searchSchedules,
-  type ClosingPlies, type FabricOffer, type PlyToLay, type RelaidPlies, type Schedule, type ScheduleRequest, type ScheduleSearch,
+  type Assumption, type ClosingPlies, type FabricOffer, type PlyToLay, type RelaidPlies, type Schedule, type ScheduleRequest, type ScheduleSearch,
 } from '#lib/laminate';
 import type { Figure } from '#lib/provenance';
 import type { Check, LaminateSection } from './estimate.js';
@@ -32,7 +32,7 @@ export interface LaminateWork {
   readonly checks: readonly Check[];
   /** Absent when the old skin is bedded again. */
   readonly schedule?: Schedule;
-  readonly assumptions: readonly { readonly at: string; readonly words: string; readonly cite: { readonly source: string } }[];
+  readonly assumptions: readonly Assumption[];
 }
 
 /** The laminate that closes the openings: a new skin, or tapes over the cut of the old one. */

@@ -4,7 +4,7 @@ import { assumed, computeChecked, entered, sumOf, type Cite, type Figure } from 
 import { fraction, mFromMm, mm } from '#lib/units';
 import { countFaults, optionalRangeFaults, rangeFaults } from './faults.js';
 import { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
-import type { Assumption } from './old-skin.js';
+import { assumptionOf, type Assumption } from './assumption.js';
 import { areaFigure, plyMass } from './ply-mass.js';
 import { orderFaults, plyToLayFaults, relaidDefaults, stepsOf, type PlyToLay } from './relaid-plies.js';
 import { checkScarf, taperWidth, type ScarfCheck } from './scarf.js';
@@ -71,15 +71,15 @@ export interface ClosingPlies {
   readonly assumptions: readonly Assumption[];
 }
 
-const practice = (note: string): Cite => ({ source: 'COMMON-PRACTICE', note });
+const practice: Cite = { source: 'COMMON-PRACTICE' };
 
 const defaults = {
   taperRatio: relaidDefaults.taperRatio,
   order: relaidDefaults.order,
   overlapMm: relaidDefaults.overlapMm,
   wetLimitMm: relaidDefaults.wetLimitMm,
-  kerfMm: { value: 4, words: 'a cut 4 mm wide', cite: practice('circular saw with a glass-cutting blade') },
-  longestStripMm: { value: 2000, words: 'strips of 2 m at most', cite: practice('as long as two people lay wet before it kicks') },
+  kerfMm: { value: 4, meaning: 'width of the cut', shown: '4 mm', because: 'a circular saw with a glass-cutting blade', cite: practice },
+  longestStripMm: { value: 2000, meaning: 'longest strip', shown: '2 m', because: 'as long as two people lay wet before it kicks', cite: practice },
 } as const;
 
 interface Settled {
@@ -137,9 +137,9 @@ const numbered = <U extends string>(figures: readonly Figure<U>[]): Readonly<Rec
   Object.fromEntries(figures.map((figure, i) => [`ply${i + 1}`, figure]));
 
 function taperFigure({ skinThicknessMm, taperRatio: given }: ClosingRequest, { taperRatio }: Settled): Figure<'mm'> {
-  const { words, cite } = defaults.taperRatio;
+  const { because, cite } = defaults.taperRatio;
   const ratio = given === undefined
-    ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because: words, cite })
+    ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because, cite })
     : entered('1', fraction(taperRatio), 'taper ratio', '/taperRatio');
   return computeChecked(taperWidth, { thicknessMm: entered('mm', mm(skinThicknessMm), 'thickness of the skin', '/skinThicknessMm'), taperRatio: ratio });
 }
@@ -194,7 +194,7 @@ function scarfOf({ joint }: ClosingRequest, { taperRatio }: Settled): ScarfCheck
 }
 
 function roomCheck({ roomMm }: ClosingRequest, taperMm: number): ClosingCheck {
-  const base = { check: 'taper-room', title: 'Room for the taper beside the cut', unit: 'mm', demand: taperMm, cite: practice('the taper must lie on skin that can be ground') } as const;
+  const base = { check: 'taper-room', title: 'Room for the taper beside the cut', unit: 'mm', demand: taperMm, cite: practice } as const;
   if (roomMm === undefined) return { ...base, verdict: 'not-established', words: 'the clear width beside the cut was not given' };
   if (roomMm === 0) return { ...base, verdict: 'fails', capacity: 0, words: 'there is no skin beside the cut to taper: move the cut line' };
   return { ...base, capacity: roomMm, utilisation: taperMm / roomMm, verdict: taperMm <= roomMm * (1 + 1e-9) ? 'passes' : 'fails', words: `needs ${taperMm.toFixed(0)} mm each side` };
@@ -205,7 +205,7 @@ function flushCheck({ plies, skinThicknessMm }: ClosingRequest): ClosingCheck {
   const off = total - skinThicknessMm;
   return {
     check: 'flush', title: 'Closing plies level with the skin', unit: 'mm', demand: Math.abs(off), capacity: FLUSH_MM, utilisation: Math.abs(off) / FLUSH_MM,
-    verdict: Math.abs(off) <= FLUSH_MM ? 'passes' : 'fails', cite: practice('half a millimetre is faired without a hump'),
+    verdict: Math.abs(off) <= FLUSH_MM ? 'passes' : 'fails', cite: practice,
     words: `${Math.abs(off).toFixed(2)} mm ${off >= 0 ? 'proud' : 'low'}`,
   };
 }
@@ -230,7 +230,7 @@ function bondChecks({ joint }: ClosingRequest, scarf: ScarfCheck | undefined): r
 
 function assumptionsOf(request: ClosingRequest): readonly Assumption[] {
   const keys = ['taperRatio', 'order', 'overlapMm', 'wetLimitMm', 'kerfMm', 'longestStripMm'] as const;
-  return keys.flatMap((key) => (request[key] === undefined ? [{ at: `/${key}`, words: defaults[key].words, cite: defaults[key].cite }] : []));
+  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, defaults[key])] : []));
 }
 
 function closingFaults(request: ClosingRequest): readonly Problem[] {

@@ -20,7 +20,8 @@ export { laminate, MOST_PLIES, type LaminateAnswer, type LaminateRequest, type P
 export { layupOf, resinConstantsOf, type LaidPly, type Layup, type LayupRequest } from './layup.js';
 export { layupFigures, type LayupFigures, type LayupSource } from './layup-figures.js';
 export { measureMembrane, measureSkin, membraneOf, membraneStrength, pulls, type Membrane, type Pull, type SkinMeasure } from './skin.js';
-export { guessedMatShare, measureOldSkin, type Assumption, type OldPly, type OldSkin, type OldSkinMeasure, type SkinBuild } from './old-skin.js';
+export type { Assumption } from './assumption.js';
+export { guessedMatShare, measureOldSkin, type OldPly, type OldSkin, type OldSkinMeasure, type SkinBuild } from './old-skin.js';
 export type { CoreLayer, FabricOffer, PanelBelow, ScheduleLimits, ScheduleRequest } from './schedule-request.js';
 export { searchSchedules, type LeftOut } from './schedule-search.js';
 export type { Missing, OldSkinReport, Schedule, SchedulePly, ScheduleSearch, SkinCheck } from './schedule-report.js';

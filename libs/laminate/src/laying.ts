@@ -16,7 +16,7 @@ export const layingConsequences: Readonly<Record<LayingOrder, readonly string[]>
   ],
 };
 
-export const layingCite: Cite = { source: 'COMMON-PRACTICE', note: 'both orders are in use; no published test decides between them for decks' };
+export const layingCite: Cite = { source: 'COMMON-PRACTICE' };
 
 /** A group of plies that may be laid wet on wet. */
 export interface Stage {

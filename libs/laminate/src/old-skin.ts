@@ -1,6 +1,7 @@
 import { below, refusal, success, type Outcome } from '#lib/kernel';
 import type { Reinforcement } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
+import type { Assumption } from './assumption.js';
 import { constituentSets, type ResinConstants } from './constituents.js';
 import { defaultFraction } from './default-fractions.js';
 import { rangeFaults } from './faults.js';
@@ -36,17 +37,10 @@ export interface OldSkinMeasure extends SkinBuild {
   readonly assumptions: readonly Assumption[];
 }
 
-export interface Assumption {
-  /** JSON Pointer of the field that would replace it. */
-  readonly at: string;
-  readonly words: string;
-  readonly cite: Cite;
-}
-
 /** Mat's part of the glass: likely, and the builds at either end. */
 export const guessedMatShare = { likely: 0.5, weakest: 1, strongest: 0.3 } as const;
 
-const practice: Cite = { source: 'COMMON-PRACTICE', note: 'decks of the trade are mat and woven roving in turns, laid by hand in polyester' };
+const practice: Cite = { source: 'COMMON-PRACTICE' };
 
 /** The old skin's stiffness and strength by one method: from its plies, otherwise guessed from its thickness. Problems point into `old`. */
 export function measureOldSkin(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
@@ -56,7 +50,7 @@ export function measureOldSkin(old: OldSkin, method: PlyMethod): Outcome<OldSkin
 }
 
 const oldResinOf = ({ resin }: OldSkin): { readonly resin: ResinConstants; readonly assumptions: readonly Assumption[] } => resin === undefined
-  ? { resin: constituentSets.bv.resins.polyester, assumptions: [{ at: '/oldSkin/resin', words: 'the old skin is taken as polyester', cite: practice }] }
+  ? { resin: constituentSets.bv.resins.polyester, assumptions: [{ at: '/oldSkin/resin', meaning: 'resin of the old skin', value: 'polyester', because: 'nearly all moulded decks are', cite: practice }] }
   : { resin, assumptions: [] };
 
 function fromPlies(old: OldSkin, plies: readonly OldPly[], method: PlyMethod): Outcome<OldSkinMeasure> {
@@ -74,8 +68,9 @@ const thicknessNote = (measuredMm: number, computedMm: number): readonly Assumpt
   if (Math.abs(difference) <= 0.15 * measuredMm) return [];
   return [{
     at: '/oldSkin/thicknessMm',
-    words: `the plies named come to ${computedMm.toFixed(2)} mm while ${measuredMm} mm was measured; stiffness and strength follow the plies, the flush surface follows the measurement`,
-    cite: { source: 'COMMON-PRACTICE', note: 'hand lay-up repeats its thickness to about 15 %, the spread a class society states' },
+    meaning: 'thickness of the old skin', value: `${measuredMm} mm for the surface, ${computedMm.toFixed(2)} mm for stiffness and strength`,
+    because: `the plies named come to ${computedMm.toFixed(2)} mm while ${measuredMm} mm was measured; hand lay-up repeats its thickness to about 15 %`,
+    cite: practice,
   }];
 };
 
@@ -91,7 +86,8 @@ function guessed(old: OldSkin, method: PlyMethod): Outcome<OldSkinMeasure> {
     ...build(guessedMatShare.likely), low: build(guessedMatShare.weakest), high: build(guessedMatShare.strongest),
     assumptions: [...assumptions, {
       at: '/oldSkin/plies',
-      words: 'the plies of the old skin are guessed from its thickness: half the glass mat and half woven roving; the spread runs from all mat to three tenths mat. Its age does not enter: no source ties builds to years',
+      meaning: 'plies of the old skin', value: 'half the glass mat, half woven roving; at the ends all mat, and three tenths mat',
+      because: 'guessed from the thickness: decks of the trade are mat and woven roving in turns, laid by hand; no source ties builds to years',
       cite: practice,
     }],
   });

@@ -5,7 +5,7 @@ import { assumed, computeChecked, entered, sumOf, type Figure } from '#lib/prove
 import { fraction, m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
 import { countFaults, optionalRangeFaults, rangeFaults } from './faults.js';
 import { layingCite, layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
-import type { Assumption } from './old-skin.js';
+import { assumptionOf, type Assumption } from './assumption.js';
 import { areaFigure, plyMass } from './ply-mass.js';
 import { cutFromRoll, type RollCut, type RollPiece } from './roll-cut.js';
 import { taperWidth } from './scarf.js';
@@ -85,11 +85,11 @@ interface Settled {
 }
 
 export const relaidDefaults = {
-  taperRatio: { value: 12, words: 'taper 12:1 round the edge', cite: { source: 'ROTHBARTH-PINTO-2019', note: '1:12 best of 1:6, 1:12 and 1:20; trade guidance asks for 12:1 at least' } },
-  order: { value: 'smallest-first', words: 'the smallest ply first', cite: layingCite },
-  overlapMm: { value: 50, words: 'strips of one ply overlap by 50 mm, and seams of the next ply keep away from them', cite: { source: 'LR-SSC-2020', clause: 'Pt 8 Ch 2, section 4', note: 'edges of successive reinforcements staggered by 50 mm' } },
-  endAllowanceMm: { value: 50, words: '50 mm of each strip is trimmed at its ends', cite: { source: 'COMMON-PRACTICE', note: 'an inch at either end' } },
-  wetLimitMm: { value: 4, words: 'no more than 4 mm is laid wet on wet', cite: { source: 'FROM-MEMORY', note: 'solid hand lay-up of 4 to 6 mm in one go is where overheating is reported' } },
+  taperRatio: { value: 12, meaning: 'taper round the edge', shown: '12:1', because: '1:12 was the best of 1:6, 1:12 and 1:20; trade guidance asks for 12:1 at least', cite: { source: 'ROTHBARTH-PINTO-2019' } },
+  order: { value: 'smallest-first', meaning: 'order of the plies', shown: 'the smallest first', because: 'both orders are in use, and no published test decides between them for decks', cite: layingCite },
+  overlapMm: { value: 50, meaning: 'overlap of strips of one ply', shown: '50 mm', because: 'edges of successive reinforcements stagger by 50 mm, and seams of the next ply keep away from them', cite: { source: 'LR-SSC-2020', clause: 'Pt 8 Ch 2, section 4' } },
+  endAllowanceMm: { value: 50, meaning: 'trimmed off each strip', shown: '50 mm', because: 'an inch at either end', cite: { source: 'COMMON-PRACTICE' } },
+  wetLimitMm: { value: 4, meaning: 'most laid wet on wet', shown: '4 mm', because: 'solid hand lay-up of 4 to 6 mm in one go is where overheating is reported', cite: { source: 'FROM-MEMORY' } },
 } as const;
 
 /**
@@ -134,9 +134,9 @@ const numbered = <U extends string>(figures: readonly Figure<U>[]): Readonly<Rec
   Object.fromEntries(figures.map((figure, i) => [`ply${i + 1}`, figure]));
 
 function taperFigure({ oldThicknessMm, taperRatio: given }: RelaidRequest, { taperRatio }: Settled): Figure<'mm'> {
-  const { words, cite } = relaidDefaults.taperRatio;
+  const { because, cite } = relaidDefaults.taperRatio;
   const ratio = given === undefined
-    ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because: words, cite })
+    ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because, cite })
     : entered('1', fraction(taperRatio), 'taper ratio', '/taperRatio');
   return computeChecked(taperWidth, { thicknessMm: entered('mm', mm(oldThicknessMm), 'thickness of the old skin', '/oldThicknessMm'), taperRatio: ratio });
 }
@@ -203,7 +203,7 @@ function roomCheck(soundSkin: Region | undefined, widest: Region): RoomCheck {
 
 function assumptionsOf(request: RelaidRequest): readonly Assumption[] {
   const keys = ['taperRatio', 'order', 'overlapMm', 'endAllowanceMm', 'wetLimitMm'] as const;
-  return keys.flatMap((key) => (request[key] === undefined ? [{ at: `/${key}`, words: relaidDefaults[key].words, cite: relaidDefaults[key].cite }] : []));
+  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, relaidDefaults[key])] : []));
 }
 
 function notesOf({ plies, oldThicknessMm }: RelaidRequest, steps: readonly number[], taperMm: number): readonly string[] {

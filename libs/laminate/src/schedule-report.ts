@@ -3,7 +3,7 @@ import { derived, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { nPerMm } from '#lib/units';
 import { laminate, type LaminateAnswer } from './laminate.js';
 import { layupFigures, type LayupFigures } from './layup-figures.js';
-import type { Assumption } from './old-skin.js';
+import type { Assumption } from './assumption.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './schedule-search.js';
 import { measureSkin, pulls, type SkinMeasure } from './skin.js';
 import { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
@@ -118,7 +118,7 @@ export function scheduleReport(prepared: PreparedSearch, search: StackSearch): S
 const isPriced = ({ request }: PreparedSearch): boolean => request.fabrics[0].pricePerM2 !== undefined;
 
 const panelAssumption = ({ request: { panel } }: PreparedSearch): readonly Assumption[] => panel === undefined || panel.newCore !== undefined ? []
-  : [{ at: '/panel/newCore', words: 'the new core is taken as thick and as stiff as the old', cite: practice }];
+  : [{ at: '/panel/newCore', meaning: 'new core', value: 'as thick and as stiff as the old', because: 'nothing else was stated', cite: practice }];
 
 function oldReport({ request, old, target }: PreparedSearch): OldSkinReport {
   const spread = old.low === undefined || old.high === undefined ? {} : { alongLowNPerMm: old.low.measure.alongNPerMm, alongHighNPerMm: old.high.measure.alongNPerMm };

@@ -1,8 +1,10 @@
 import type { Reinforcement } from '#lib/catalogue';
 import { problem, type Problem } from '#lib/kernel';
+import type { Cite } from '#lib/provenance';
+import { assumptionOf, type Assumption } from './assumption.js';
 import type { ResinConstants } from './constituents.js';
 import { countFaults, optionalRangeFaults, rangeFaults } from './faults.js';
-import type { Assumption, OldSkin } from './old-skin.js';
+import type { OldSkin } from './old-skin.js';
 import type { PlyMethodName } from './ply-method.js';
 import { basisFaults, findPlyMethod, plyMethods } from './ply-properties.js';
 
@@ -64,17 +66,17 @@ export interface SettledRequest {
   readonly assumptions: readonly Assumption[];
 }
 
-const practice = (note: string) => ({ source: 'COMMON-PRACTICE', note }) as const;
+const practice: Cite = { source: 'COMMON-PRACTICE' };
 
-/** Every default, with its words and where it is from. */
+/** Every default, with its reason and where it is from. */
 const defaults = {
-  method: { at: '/method', value: 'class-bv', words: 'plies by the BV set: it covers mat, woven and unidirectional in three resins, with strengths', cite: { source: 'BV-NR546-2022', clause: 'section 5' } },
-  flush: { at: '/flush', value: { proudUpToMm: 0.5, lowUpToMm: 1 }, words: 'the new skin may stand 0.5 mm proud, which fairing hides, or lie 1 mm low, which fairing fills', cite: practice('limit of what is faired without a visible hump') },
-  mostPlies: { at: '/limits/mostPlies', value: 8, words: 'at most 8 plies', cite: practice('more than the skins of small decks ever need') },
-  mostKinds: { at: '/limits/mostKinds', value: 3, words: 'at most 3 kinds of fabric in one skin', cite: practice('fewer rolls, fewer mistakes') },
-  taperRatio: { at: '/limits/taperRatio', value: 12, words: 'taper 12:1 round the edge', cite: { source: 'ROTHBARTH-PINTO-2019', note: '1:12 best of 1:6, 1:12 and 1:20; trade guidance asks for 12:1 at least' } },
-  smallestStepMm: { at: '/limits/smallestStepMm', value: 5, words: 'ply edges step at least 5 mm on average', cite: practice('smaller steps cannot be laid true by hand') },
-  worstPrintThrough: { at: '/limits/worstPrintThrough', value: 1, words: 'the outer ply prints little (1 of 3 at most)', cite: practice('roving pattern shows through gloss paint') },
+  method: { at: '/method', value: 'class-bv', meaning: 'method for the properties of plies', shown: 'the BV set', because: 'it covers mat, woven and unidirectional in three resins, with strengths', cite: { source: 'BV-NR546-2022', clause: 'section 5' } },
+  flush: { at: '/flush', value: { proudUpToMm: 0.5, lowUpToMm: 1 }, meaning: 'level of the new skin', shown: '0.5 mm proud to 1 mm low', because: 'what is faired without a visible hump, and what fairing fills', cite: practice },
+  mostPlies: { at: '/limits/mostPlies', value: 8, meaning: 'most plies', shown: '8', because: 'more than the skins of small decks need', cite: practice },
+  mostKinds: { at: '/limits/mostKinds', value: 3, meaning: 'most kinds of fabric in one skin', shown: '3', because: 'fewer rolls, fewer mistakes', cite: practice },
+  taperRatio: { at: '/limits/taperRatio', value: 12, meaning: 'taper round the edge', shown: '12:1', because: '1:12 was the best of 1:6, 1:12 and 1:20; trade guidance asks for 12:1 at least', cite: { source: 'ROTHBARTH-PINTO-2019' } },
+  smallestStepMm: { at: '/limits/smallestStepMm', value: 5, meaning: 'smallest step between ply edges, on average', shown: '5 mm', because: 'smaller steps cannot be laid true by hand', cite: practice },
+  worstPrintThrough: { at: '/limits/worstPrintThrough', value: 1, meaning: 'most that the outer ply may print through', shown: '1 of 3', because: 'the pattern of roving shows through gloss paint', cite: practice },
 } as const;
 
 export function settle({ method, flush, limits = {} }: ScheduleRequest): SettledRequest {
@@ -88,7 +90,7 @@ export function settle({ method, flush, limits = {} }: ScheduleRequest): Settled
     worstPrintThrough: limits.worstPrintThrough ?? defaults.worstPrintThrough.value,
   };
   const given: Readonly<Record<string, unknown>> = { method, flush, ...limits };
-  const assumptions = Object.entries(defaults).flatMap(([name, { at, words, cite }]) => (given[name] === undefined ? [{ at, words, cite }] : []));
+  const assumptions = Object.entries(defaults).flatMap(([name, standard]) => (given[name] === undefined ? [assumptionOf(standard.at, standard)] : []));
   return { ...settled, assumptions };
 }
 

@@ -2901,11 +2901,15 @@ export type components = {
             readonly thicknessMm: number;
             readonly turnDeg: number;
         };
+        /** @description A default that was taken because the request did not say. */
         readonly LaminateAssumption: {
             /** @description JSON Pointer of the field that would replace it. */
             readonly at: string;
+            readonly because: string;
             readonly cite: components["schemas"]["Cite"];
-            readonly words: string;
+            readonly meaning: string;
+            /** @description What was taken, as a person reads it. */
+            readonly value: string;
         };
         readonly LaminateMissing: {
             readonly examined: number;

@@ -4773,12 +4773,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "LaminateAssumption": {
     "type": "object",
+    "description": "A default that was taken because the request did not say.",
     "properties": {
       "at": {
         "type": "string",
         "description": "JSON Pointer of the field that would replace it."
       },
-      "words": {
+      "meaning": {
+        "type": "string"
+      },
+      "value": {
+        "type": "string",
+        "description": "What was taken, as a person reads it."
+      },
+      "because": {
         "type": "string"
       },
       "cite": {
@@ -4787,7 +4795,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "at",
-      "words",
+      "meaning",
+      "value",
+      "because",
       "cite"
     ]
   },
