@@ -2,6 +2,8 @@ import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
 import { problemKinds, type ProblemKind } from './http/problems.js';
+import { UNITS_HEADER } from './http/units.js';
+import { schemasWithUsDisplay } from './http/us-display.js';
 import { isRecord } from './http/dto/field.js';
 import { problemSchemas } from './schemas/problem-schemas.js';
 import { generatedSchemas } from './schemas/generated/schemas.js';
@@ -25,6 +27,7 @@ const builder = (): DocumentBuilder => new DocumentBuilder()
     'Plans, prices and defends the repair of soft cored fibreglass decks.',
     'Every number with a dimension carries its unit in its name; where a person types a length, area, mass, temperature or',
     'areal mass, text with a unit is read exactly. Points are [xMm, yMm], x forward, y to starboard, in the deck plane.',
+    '`Accept-Units: us` adds a member `us` to objects with dimensions: texts in US customary units under the names of the fields, for display.',
     'Refusals are RFC 9457 problem documents that name all faults at once.',
     'The figures help to plan and price; local rules and licensed or qualified people decide.',
   ].join('\n'))
@@ -38,12 +41,22 @@ const builder = (): DocumentBuilder => new DocumentBuilder()
 
 function addSchemas(document: OpenAPIObject): void {
   const requests = requestSchemas(document.components?.schemas ?? {});
-  const schemas = { ...requests, ...problemSchemas, ...generatedSchemas };
+  const schemas = { ...requests, ...problemSchemas, ...schemasWithUsDisplay(generatedSchemas, answersInUnits(document)) };
   const names = [requests, problemSchemas, generatedSchemas].flatMap((part) => Object.keys(part));
   const taken = names.filter((name, index) => names.indexOf(name) !== index);
   if (taken.length > 0) throw new Defect(`Two meanings share a schema name: ${taken.join(', ')}`);
   const sorted = Object.fromEntries(Object.entries(schemas).sort(([a], [b]) => (a < b ? -1 : 1)));
   document.components = Object.assign({}, document.components, { schemas: sorted });
+}
+
+/** What the operations answer whose callers may ask for other units. */
+function answersInUnits(document: OpenAPIObject): readonly unknown[] {
+  const answers: unknown[] = [];
+  forEachOperation(document, (operation) => {
+    const parameters = Array.isArray(operation.parameters) ? operation.parameters.filter(isRecord) : [];
+    if (parameters.some(({ name }) => name === UNITS_HEADER)) answers.push(operation.responses);
+  });
+  return answers;
 }
 
 /**

@@ -1,4 +1,4 @@
-import { mm, m2, kg, l, degC, readQuantity, usArea, usLength, usMass, usTemperature, usVolume } from '#lib/units';
+import { mm, m2, kg, l, degC, usArea, usLength, usMass, usMeasure, usTemperature, usVolume } from '#lib/units';
 import { english, type Words } from './words/english.js';
 import { printable } from './sheet/text-size.js';
 
@@ -42,19 +42,11 @@ export const percentText = (reader: Reader, share: number, decimals = 0): string
 export const dimensionText = (reader: Reader, lengthMm: number): string =>
   reader.units === 'us' ? usLength(mm(lengthMm)) : String(Math.round(lengthMm));
 
-/** A length with its unit; where decimals matter, sixteenths of an inch give way to decimals of an inch when they would be too coarse. */
+/** A length with its unit; where decimals matter, sixteenths of an inch give way to what is fine enough. */
 export function lengthText(reader: Reader, lengthMm: number, decimals = 0): string {
   if (reader.units === 'si') return `${fixed(reader, lengthMm, decimals)} mm`;
-  return decimals > 0 && isTooFineForTape(lengthMm) ? `${fixed(reader, lengthMm / INCH_MM, 3)} in` : usLength(mm(lengthMm));
+  return decimals > 0 ? usMeasure(mm(lengthMm), (inches) => fixed(reader, inches, 3)).text : usLength(mm(lengthMm));
 }
-
-const INCH_MM = Number(readQuantity('1 in', 'length'));
-const COARSEST_SHARE = 0.05;
-
-const isTooFineForTape = (lengthMm: number): boolean => {
-  const sixteenth = INCH_MM / 16;
-  return Math.abs(Math.round(lengthMm / sixteenth) * sixteenth - lengthMm) > COARSEST_SHARE * Math.abs(lengthMm);
-};
 
 export const areaText = (reader: Reader, areaM2: number, decimals = 2): string =>
   reader.units === 'us' ? usArea(m2(areaM2)).replace('ft2', 'ft²') : `${fixed(reader, areaM2, decimals)} m²`;

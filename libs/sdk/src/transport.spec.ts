@@ -32,6 +32,15 @@ describe('a call', () => {
     expect(keys[1]).toBe(keys[0]);
   });
 
+  test("asks for the client's units unless it names its own, and for none when nobody said any", async () => {
+    const { client, asked } = playback(good);
+    const get = { method: 'GET', path: '/v1/estimates/1' } as const;
+    await send(client, get);
+    await send({ ...client, units: 'us' }, get);
+    await send({ ...client, units: 'us' }, get, { units: 'si' });
+    expect(asked.map(({ headers }) => headers.get('accept-units'))).toEqual([null, 'us', 'si']);
+  });
+
   test('that cannot be right is not sent twice, and its faults are listed', async () => {
     const { client, asked } = playback(problem(422, 'unprocessable'));
     const error = await send(client, { method: 'POST', path: '/v1/estimates', body: {} }).catch((caught: unknown) => caught);

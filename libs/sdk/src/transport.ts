@@ -10,6 +10,8 @@ export interface ClientOptions {
   readonly timeoutMs?: number;
   /** Default 2. */
   readonly maxRetries?: number;
+  /** `us` adds a member `us` with US customary texts to what has a dimension, and sets documents and drawings in them. Default `si`. */
+  readonly units?: 'si' | 'us';
   /** Another implementation of `fetch`, for tests and unusual runtimes. */
   readonly fetch?: typeof globalThis.fetch;
 }
@@ -22,7 +24,7 @@ export interface CallOptions {
   readonly idempotencyKey?: string;
   /** The ETag the change is based on. */
   readonly ifMatch?: string;
-  /** `us` adds US customary display values beside the SI ones. */
+  /** For this call, as `units` of the client. */
   readonly units?: 'si' | 'us';
 }
 
@@ -101,6 +103,8 @@ function headersOf(client: ClientOptions, call: Call, options: CallOptions): Rec
     ...(call.body === undefined ? {} : { 'content-type': call.contentType ?? 'application/json' }),
     ...(call.method === 'POST' ? { 'idempotency-key': `"${options.idempotencyKey ?? crypto.randomUUID()}"` } : {}),
     ...(options.ifMatch === undefined ? {} : { 'if-match': options.ifMatch }),
-    ...(options.units === undefined ? {} : { 'accept-units': options.units }),
+    ...unitsHeader(options.units ?? client.units),
   };
 }
+
+const unitsHeader = (units: 'si' | 'us' | undefined): Record<string, string> => (units === undefined ? {} : { 'accept-units': units });

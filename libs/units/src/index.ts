@@ -1,4 +1,5 @@
 export * from './brands.js';
 export * from './convert.js';
 export { exampleOf, readQuantity, siUnitOf, unitsOf, type Dimension, type QuantityFault } from './quantity.js';
-export { usArealMass, usArea, usLength, usMass, usTemperature, usVolume } from './us-display.js';
+export { unitOfField } from './field-unit.js';
+export { usArealMass, usArea, usLength, usMass, usMeasure, usTemperature, usText, usVolume } from './us-display.js';

@@ -104,6 +104,9 @@ export const siUnitOf = (dimension: Dimension): string => dimensions[dimension].
 export const exampleOf = (dimension: Dimension): string => dimensions[dimension].example;
 export const unitsOf = (dimension: Dimension): readonly string[] => Object.keys(dimensions[dimension].units);
 
+/** How much of the dimension's SI unit one unit of this name is. */
+export const siOf = (unit: string, dimension: Dimension): number => numberFrom(dimensions[dimension].units[unit].factor);
+
 /** Why a typed quantity could not be read. */
 export type QuantityFault = { readonly fault: 'unreadable' } | { readonly fault: 'wrong-unit'; readonly given: string };
 

@@ -5,6 +5,7 @@ import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { Answers, AnswersOnlyIn } from '../http/endpoint.js';
 import { PDF_TYPE, Produces, SVG_TYPE } from '../http/media.js';
+import { ShowsUnits } from '../http/units.js';
 import { DrawingQueryDto } from './dto/estimates.dto.js';
 import { EstimateForms } from './estimate-forms.js';
 import type { DrawingList } from './stored-estimate.js';
@@ -24,6 +25,7 @@ export class DrawingsController {
 
   @Get(':name')
   @Produces(SVG_TYPE, PDF_TYPE)
+  @ShowsUnits()
   @ApiOperation({ operationId: 'getDrawing', summary: 'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1' })
   @AnswersOnlyIn([SVG_TYPE, PDF_TYPE])
   async one(@CallerParam() caller: Caller, @Param() place: { readonly id: string; readonly name: string }, @Query() query: DrawingQueryDto, @Req() request: Request): Promise<void> {

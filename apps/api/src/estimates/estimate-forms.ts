@@ -63,6 +63,7 @@ export class EstimateForms {
   }
 
   private async subject(caller: Caller, id: string, request: Request, paper: FormQueryDto['paper']): Promise<ReportSubject> {
+    request.res?.vary('Accept-Language');
     const lineage = await this.estimates.lineage(caller, id);
     return subjectOf(lineage, readerOf(request, paper, lineage.row.input.locale));
   }

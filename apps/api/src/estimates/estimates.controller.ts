@@ -8,6 +8,7 @@ import { USUAL_ON_PAGE } from '../http/dto/query.js';
 import { Answers, AnswersIn, Refuses } from '../http/endpoint.js';
 import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../http/media.js';
 import { isFresh } from '../http/preconditions.js';
+import { inUnits, ShowsUnits, unitsOf, type Units } from '../http/units.js';
 import { TakesIdempotencyKey } from '../idempotency/idempotency-header.js';
 import { DefectRecordDto } from './dto/defect-record.dto.js';
 import { EstimatesQueryDto, FormQueryDto } from './dto/estimates.dto.js';
@@ -27,11 +28,12 @@ export class EstimatesController {
 
   @Post()
   @TakesIdempotencyKey()
+  @ShowsUnits()
   @ApiOperation({ operationId: 'createEstimate', summary: 'Make an estimate from a defect record and keep it' })
   @Answers('StoredEstimate', { status: 201, description: 'The stored estimate.', headers: ['Location', 'ETag', 'Idempotency-Replayed'] })
   @Refuses('conflict')
-  async create(@AskerParam() asker: Asker, @Body() record: DefectRecordDto, @Res() response: Response): Promise<void> {
-    sendMade(await this.estimates.create({ ...asker, record }), response);
+  async create(@AskerParam() asker: Asker, @Body() record: DefectRecordDto, @Req() request: Request): Promise<void> {
+    sendMade(await this.estimates.create({ ...asker, record }), request);
   }
 
   @Get()
@@ -46,9 +48,10 @@ export class EstimatesController {
 
   @Get(':id')
   @Produces(JSON_TYPE, ...forms)
+  @ShowsUnits()
   @ApiOperation({
     operationId: 'getEstimate', summary: 'An estimate, as JSON, or by Accept as a report (PDF, HTML) or its lines (CSV)',
-    description: '`Accept-Language` decides how numbers and dates are written, `Accept-Units: us` adds US customary units.',
+    description: 'In documents, `Accept-Language` decides how numbers and dates are written.',
   })
   @AnswersIn('StoredEstimate', forms, ['ETag'])
   async one(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: FormQueryDto, @Req() request: Request): Promise<void> {
@@ -60,7 +63,8 @@ export class EstimatesController {
       return;
     }
     const { row, resultJson } = await this.estimates.written(caller, id);
-    sendImmutable({ etag: `"${row.id}.json"`, type, content: () => storedJson(row, resultJson) }, request, response);
+    const units = unitsOf(request);
+    sendImmutable({ etag: jsonTag(row.id, units), type, content: () => inUnits(units, storedJson(row, resultJson)) }, request, response);
   }
 
   @Get(':id/record')
@@ -78,6 +82,7 @@ export class EstimatesController {
   }
 
   @Get(':id/lines/:code/why')
+  @ShowsUnits()
   @ApiOperation({ operationId: 'explainLine', summary: 'Why a line, a check (check:<code>) or a quantity (quantity:<code>) is what it is' })
   @Answers('WhyAnswer')
   why(@CallerParam() caller: Caller, @Param('id') id: string, @Param('code') code: string): Promise<WhyAnswer> {
@@ -85,12 +90,18 @@ export class EstimatesController {
   }
 }
 
-export function sendMade({ row, resultJson, isReplay }: Made, response: Response): void {
+export function sendMade({ row, resultJson, isReplay }: Made, request: Request): void {
+  const response = request.res;
+  if (response === undefined) return;
+  const units = unitsOf(request);
   response.setHeader('Location', `/v1/estimates/${row.id}`);
-  response.setHeader('ETag', `"${row.id}.json"`);
+  response.setHeader('ETag', jsonTag(row.id, units));
   if (isReplay) response.setHeader('Idempotency-Replayed', 'true');
-  response.status(201).type(JSON_TYPE).send(storedJson(row, resultJson));
+  response.status(201).type(JSON_TYPE).send(inUnits(units, storedJson(row, resultJson)));
 }
+
+/** Each representation has a tag of its own. */
+const jsonTag = (id: string, units: Units): string => (units === 'si' ? `"${id}.json"` : `"${id}.${units}.json"`);
 
 interface Immutable {
   readonly etag: string;

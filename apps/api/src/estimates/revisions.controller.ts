@@ -4,6 +4,7 @@ import type { Request } from 'express';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { Answers, Refuses } from '../http/endpoint.js';
+import { ShowsUnits } from '../http/units.js';
 import { TakesIdempotencyKey } from '../idempotency/idempotency-header.js';
 import type { Comparison } from './comparison.js';
 import { ComparisonQueryDto, RevisionRequestDto } from './dto/estimates.dto.js';
@@ -21,12 +22,12 @@ export class RevisionsController {
 
   @Post('revisions')
   @TakesIdempotencyKey()
+  @ShowsUnits()
   @ApiOperation({ operationId: 'reviseEstimate', summary: 'Re-make an estimate after something became known, with the reason' })
   @Answers('StoredEstimate', { status: 201, description: 'The new revision.', headers: ['Location', 'ETag', 'Idempotency-Replayed'] })
   @Refuses('conflict')
   async revise(@AskerParam() asker: Asker, @Param('id') id: string, @Body() { reason, record }: RevisionRequestDto, @Req() request: Request): Promise<void> {
-    const made = await this.estimates.revise(id, reason, { ...asker, record });
-    if (request.res !== undefined) sendMade(made, request.res);
+    sendMade(await this.estimates.revise(id, reason, { ...asker, record }), request);
   }
 
   @Get('revisions')
@@ -37,6 +38,7 @@ export class RevisionsController {
   }
 
   @Get('comparison')
+  @ShowsUnits()
   @ApiOperation({ operationId: 'compareEstimates', summary: 'What changed against the revision before, or another estimate, line by line' })
   @Answers('Comparison')
   async comparison(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: ComparisonQueryDto): Promise<Comparison> {

@@ -1,4 +1,5 @@
 import type { Request } from 'express';
+import { unitsOf } from '../http/units.js';
 import type { ReaderChoice, ReportSubject } from '../report/render.js';
 import { compared, type Comparison } from './comparison.js';
 import type { EstimateRow } from './estimate.entity.js';
@@ -49,11 +50,11 @@ function amountText(amount: string, currency: string): string {
   return `${money.amount} ${money.currency}`;
 }
 
-/** How the caller wants to read it: `Accept-Language` for numbers and dates, `Accept-Units: us` for US customary units beside SI. */
+/** How the caller wants to read it: `Accept-Language` for numbers and dates, `Accept-Units: us` for US customary units. */
 export function readerOf(request: Request, paper: ReaderChoice['paper'] | undefined, recordLocale: string | undefined): ReaderChoice {
   const [asked] = request.acceptsLanguages();
   const wanted = asked === undefined || asked === '*' ? recordLocale ?? 'en-GB' : asked;
-  const units = request.headers['accept-units'] === 'us' ? 'us' : 'si';
+  const units = unitsOf(request);
   return { locale: isLocale(wanted) ? wanted : 'en-GB', units, paper: paper ?? (units === 'us' ? 'letter' : 'a4') };
 }
 

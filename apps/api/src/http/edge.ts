@@ -71,7 +71,7 @@ export const crossOrigin = ({ corsOrigins }: Configuration): RequestHandler => (
   response.setHeader('Cross-Origin-Resource-Policy', 'cross-origin');
   if (request.method !== 'OPTIONS' || request.headers['access-control-request-method'] === undefined) { next(); return; }
   response.setHeader('Access-Control-Allow-Methods', 'GET, HEAD, POST, PUT, PATCH, DELETE');
-  response.setHeader('Access-Control-Allow-Headers', 'Accept, Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Traceparent, X-Request-Id');
+  response.setHeader('Access-Control-Allow-Headers', 'Accept, Accept-Units, Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Traceparent, X-Request-Id');
   response.setHeader('Access-Control-Max-Age', '600');
   response.status(204).end();
 };

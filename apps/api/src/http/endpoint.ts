@@ -2,6 +2,7 @@ import { applyDecorators, HttpCode } from '@nestjs/common';
 import { ApiHeader, ApiOperation, ApiResponse } from '@nestjs/swagger';
 import { ForRoles } from '../access/access.decorators.js';
 import { problemKinds, type ProblemKind } from './problems.js';
+import { ShowsUnits } from './units.js';
 
 type InlineSchema = Readonly<Record<string, unknown>>;
 
@@ -90,6 +91,7 @@ export const RoomEndpoint = ({ operationId, summary, description, result }: Room
   applyDecorators(
     HttpCode(200),
     ForRoles(),
+    ShowsUnits(),
     ApiOperation({ operationId, summary, ...(description === undefined ? {} : { description }) }),
     Answers(result),
   );

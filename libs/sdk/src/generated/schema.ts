@@ -131,7 +131,7 @@ export type paths = {
         };
         /**
          * An estimate, as JSON, or by Accept as a report (PDF, HTML) or its lines (CSV)
-         * @description `Accept-Language` decides how numbers and dates are written, `Accept-Units: us` adds US customary units.
+         * @description In documents, `Accept-Language` decides how numbers and dates are written.
          */
         readonly get: operations["getEstimate"];
         readonly put?: never;
@@ -1007,6 +1007,11 @@ export type components = {
             readonly supplier: string;
             readonly unit: string;
             readonly unitPrice: components["schemas"]["MoneyJson"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly massKg?: string;
+                readonly quantity?: string;
+            };
         };
         readonly BasketNeedInput: {
             /** @description Several estimates may be bought for in one order; each is told its share. */
@@ -1075,6 +1080,13 @@ export type components = {
             readonly resinG: number;
             readonly step: string;
             readonly title: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly fillerG?: string;
+                readonly hardenerG?: string;
+                readonly mixedMl?: string;
+                readonly resinG?: string;
+            };
             readonly useWithinMin: number;
         };
         readonly BatchFinding: {
@@ -1099,6 +1111,10 @@ export type components = {
                 readonly highMin: number;
                 readonly lowMin: number;
                 readonly temperatureC: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly temperatureC?: string;
+                };
             };
             readonly resin: {
                 readonly code: string;
@@ -1152,6 +1168,12 @@ export type components = {
             readonly refusals: readonly string[];
             readonly requiredKPa: number;
             readonly restsOn: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly ambientKPa?: string;
+                readonly availableKPa?: string;
+                readonly requiredKPa?: string;
+            };
         };
         readonly BondPressureRequest: {
             /** @description Absent: at the sea. */
@@ -1201,6 +1223,10 @@ export type components = {
             readonly props: {
                 readonly needed: boolean;
                 readonly spacingMm?: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly spacingMm?: string;
+                };
                 readonly why: string;
             };
             readonly quantities: readonly components["schemas"]["NamedValue"][];
@@ -1208,6 +1234,11 @@ export type components = {
             readonly refusals: readonly string[];
             readonly requiredKPa: number;
             readonly restsOn: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly availableKPa?: string;
+                readonly requiredKPa?: string;
+            };
         };
         readonly CalendarCrewInput: {
             /** @description ISO dates without work. */
@@ -1321,6 +1352,10 @@ export type components = {
             readonly gap: components["schemas"]["Figure"];
             /** @description A plain piece no longer than this across the camber lies within the gap without bending. */
             readonly longestFlatPieceMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly longestFlatPieceMm?: string;
+            };
             /** @enum {string} */
             readonly way: "bends" | "lies" | "scored" | "shorter-pieces";
             readonly words: string;
@@ -1377,6 +1412,11 @@ export type components = {
             readonly state?: "as-built" | "as-found" | "opened" | "repaired";
             readonly title: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly capacity?: string;
+                readonly demand?: string;
+            };
             readonly utilisation?: number;
             /** @enum {string} */
             readonly verdict: "fails" | "not-established" | "passes";
@@ -1411,6 +1451,11 @@ export type components = {
             readonly demand?: number;
             readonly title: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly capacity?: string;
+                readonly demand?: string;
+            };
             readonly utilisation?: number;
             /** @enum {string} */
             readonly verdict: "fails" | "not-established" | "passes";
@@ -1430,6 +1475,10 @@ export type components = {
             readonly resinKg: components["schemas"]["Figure"];
             readonly stages: readonly components["schemas"]["Stage"][];
             readonly taperWidthMm: components["schemas"]["Figure"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly grooveWidthMm?: string;
+            };
         };
         readonly ClosingPly: {
             readonly areaM2: components["schemas"]["Figure"];
@@ -1444,6 +1493,13 @@ export type components = {
             readonly stage: number;
             readonly strips: number;
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly rollLengthM?: string;
+                readonly rollWidthMm?: string;
+                readonly thicknessMm?: string;
+                readonly widthMm?: string;
+            };
             readonly widthMm: number;
         };
         readonly CoatingInput: {
@@ -1608,6 +1664,10 @@ export type components = {
             readonly leastCost: number;
             readonly sheets: readonly components["schemas"]["CutCoreSheet"][];
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly thicknessMm?: string;
+            };
             readonly use: components["schemas"]["SheetUse"];
         };
         readonly CoreFormInput: {
@@ -1637,13 +1697,32 @@ export type components = {
             readonly stack: readonly {
                 readonly layer: string;
                 readonly thicknessMm: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly thicknessMm?: string;
+                };
             }[];
             readonly stackMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly cavityMm?: string;
+                readonly flushMm?: string;
+                readonly massChangeKg?: string;
+                readonly netAreaM2?: string;
+                readonly purchaseAreaM2?: string;
+                readonly stackMm?: string;
+                readonly wasteAreaM2?: string;
+                readonly waterLeavingKg?: string;
+            };
             readonly utilisation: number;
             readonly wasteAreaM2: number;
             readonly wasteByCause: readonly {
                 readonly areaM2: number;
                 readonly cause: string;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly areaM2?: string;
+                };
             }[];
             readonly waterLeavingKg?: number;
         };
@@ -1688,6 +1767,12 @@ export type components = {
                 readonly turnDeg: number;
             }[];
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly lengthMm?: string;
+                readonly thicknessMm?: string;
+                readonly widthMm?: string;
+            };
             readonly utilisation: number;
             readonly widthMm: number;
         };
@@ -1730,6 +1815,12 @@ export type components = {
             readonly opening: string;
             readonly outline: readonly (readonly number[])[];
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly bleedDiameterMm?: string;
+                readonly thicknessMm?: string;
+            };
         };
         readonly CostingMissing: {
             /** @enum {string} */
@@ -1744,10 +1835,21 @@ export type components = {
             readonly rollWidthMm?: number;
             readonly sheet?: {
                 readonly lengthMm: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly lengthMm?: string;
+                    readonly widthMm?: string;
+                };
                 readonly widthMm: number;
             };
             readonly thicknessMm?: number;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly quantity?: string;
+                readonly rollWidthMm?: string;
+                readonly thicknessMm?: string;
+            };
         };
         readonly CostingMoneyRange: {
             readonly high: components["schemas"]["MoneyJson"];
@@ -1965,11 +2067,25 @@ export type components = {
             readonly rollWidthMm?: number;
             readonly sheet?: {
                 readonly lengthMm: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly lengthMm?: string;
+                    readonly widthMm?: string;
+                };
                 readonly widthMm: number;
             };
             readonly short: number;
             readonly thicknessMm?: number;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly covered?: string;
+                readonly fromOnHand?: string;
+                readonly required?: string;
+                readonly rollWidthMm?: string;
+                readonly short?: string;
+                readonly thicknessMm?: string;
+            };
         };
         readonly Craft: {
             /** @enum {string} */
@@ -2052,6 +2168,10 @@ export type components = {
             readonly sandableH?: number;
             readonly step: string;
             readonly temperatureC: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly temperatureC?: string;
+            };
         };
         readonly CurePlan: {
             readonly activationEnergy: {
@@ -2065,6 +2185,12 @@ export type components = {
                 readonly coldestC: number;
                 readonly meanC: number;
                 readonly overH: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly coldestC?: string;
+                    readonly meanC?: string;
+                    readonly warmestC?: string;
+                };
                 readonly warmestC: number;
             };
             readonly hardener: string;
@@ -2076,6 +2202,11 @@ export type components = {
             /** @description Hours, until full cure or the end, in which the deck is too cold and nothing counts. */
             readonly stoppedH: number;
             readonly stopsBelowC: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly referenceC?: string;
+                readonly stopsBelowC?: string;
+            };
         };
         readonly CurePlanRequest: {
             /** @description Moisture of the core. */
@@ -2138,6 +2269,13 @@ export type components = {
             readonly placements: readonly components["schemas"]["Placement"][];
             readonly sheetAreaM2: number;
             readonly stockId: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly lengthMm?: string;
+                readonly pieceAreaM2?: string;
+                readonly sheetAreaM2?: string;
+                readonly widthMm?: string;
+            };
             readonly use: components["schemas"]["SheetUse"];
             readonly utilisation: number;
             readonly widthMm: number;
@@ -2153,6 +2291,11 @@ export type components = {
             readonly placements: readonly components["schemas"]["Placement"][];
             readonly sheetAreaM2: number;
             readonly stockId: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly pieceAreaM2?: string;
+                readonly sheetAreaM2?: string;
+            };
             readonly utilisation: number;
         };
         readonly CuttingPlan: {
@@ -2193,6 +2336,10 @@ export type components = {
             readonly from: readonly number[];
             readonly lengthMm: number;
             readonly to: readonly number[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly lengthMm?: string;
+            };
         };
         readonly DatumInput: {
             readonly cite: components["schemas"]["CiteInput"];
@@ -2372,6 +2519,12 @@ export type components = {
             /** @description Shear strain per along (across) strain under a pull along (across): 0 for a balanced laminate. */
             readonly shearCouplingAlong: number;
             readonly shearModulusMPa: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly shearModulusMPa?: string;
+                readonly youngAcrossMPa?: string;
+                readonly youngAlongMPa?: string;
+            };
             readonly youngAcrossMPa: number;
             readonly youngAlongMPa: number;
         };
@@ -2434,6 +2587,11 @@ export type components = {
             /** @description In deck coordinates. */
             readonly outline: readonly (readonly number[])[];
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly thicknessMm?: string;
+            };
         };
         /** @description Something measured that does not fit, with its numbers. */
         readonly EstimateFinding: {
@@ -2485,6 +2643,12 @@ export type components = {
             readonly title: string;
             readonly unit: string;
             readonly unitPrice: components["schemas"]["MoneyJson"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly netQuantity?: string;
+                readonly purchaseQuantity?: string;
+                readonly wasteQuantity?: string;
+            };
             readonly wasteQuantity: number;
         };
         readonly EstimateMoneyRange: {
@@ -2542,6 +2706,20 @@ export type components = {
             readonly mappedAreaM2: number;
             /** @description Area of bad core as far as the readings leave it open; absent for drawn zones. */
             readonly mapSpreadM2?: components["schemas"]["Quantiles"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly damagedAreaM2?: {
+                    readonly p10: string;
+                    readonly p50: string;
+                    readonly p90: string;
+                };
+                readonly mappedAreaM2?: string;
+                readonly mapSpreadM2?: {
+                    readonly p10: string;
+                    readonly p50: string;
+                    readonly p90: string;
+                };
+            };
             /** @description Bad core to be opened, largest first; ready to be the zones of `planOpenings`. */
             readonly zones: readonly components["schemas"]["ExtentZone"][];
         };
@@ -2584,6 +2762,10 @@ export type components = {
             readonly holes: readonly (readonly (readonly number[])[])[];
             readonly id: string;
             readonly outline: readonly (readonly number[])[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+            };
         };
         readonly FabricLayerInput: {
             readonly angleDeg: number;
@@ -2596,6 +2778,10 @@ export type components = {
             readonly meaning: string;
             readonly origin: components["schemas"]["Entered"] | components["schemas"]["FromCatalogue"] | components["schemas"]["Assumed"] | components["schemas"]["Computed"];
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly value?: string;
+            };
             readonly value: number;
         };
         readonly FigureChange: {
@@ -2604,6 +2790,11 @@ export type components = {
             readonly code: string;
             readonly name: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly after?: string;
+                readonly before?: string;
+            };
         };
         readonly FillerInput: {
             readonly bulkDensityGPerCm3: components["schemas"]["DatumInput"];
@@ -2645,6 +2836,10 @@ export type components = {
             readonly kind: "chainplate" | "cleat" | "fill" | "hatch" | "mast-step" | "other" | "pad-eye" | "stanchion" | "track" | "vent" | "winch" | "windlass";
             /** @description Label of the nearest opening. */
             readonly opening: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly distanceMm?: string;
+            };
             /** @enum {string} */
             readonly where: "inside" | "near";
             readonly work: readonly ("insert" | "plate" | "pot" | "re-bed" | "refit" | "remove")[];
@@ -2796,10 +2991,22 @@ export type components = {
                 readonly lines?: number;
                 readonly needed: boolean;
                 readonly spacingMm?: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly spacingMm?: string;
+                };
                 readonly why: string;
             };
             readonly sagMm: number;
             readonly stressMPa: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly allowedSagMm?: string;
+                readonly allowedStressMPa?: string;
+                readonly loadKPa?: string;
+                readonly sagMm?: string;
+                readonly stressMPa?: string;
+            };
             /** @enum {string} */
             readonly verdict: "fails" | "passes";
         };
@@ -2837,6 +3044,11 @@ export type components = {
             readonly hoursApart: number;
             readonly hoursTogether: number;
             readonly neededBridgeMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly bridgeMm?: string;
+                readonly neededBridgeMm?: string;
+            };
             /** @enum {string} */
             readonly why: "bridge-too-narrow" | "cheaper-together" | "overlap";
         };
@@ -2900,6 +3112,14 @@ export type components = {
             readonly stage: number;
             readonly thicknessMm: number;
             readonly turnDeg: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly beyondOpeningMm?: string;
+                readonly overlapAreaM2?: string;
+                readonly rollLengthM?: string;
+                readonly rollWidthMm?: string;
+                readonly thicknessMm?: string;
+            };
         };
         /** @description A default that was taken because the request did not say. */
         readonly LaminateAssumption: {
@@ -2951,6 +3171,10 @@ export type components = {
                 readonly rank: number;
                 readonly reason: string;
                 readonly thicknessMm: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly thicknessMm?: string;
+                };
             }[];
             readonly glassKg: number;
             /** @enum {string} */
@@ -2963,6 +3187,14 @@ export type components = {
             readonly taperRatio: number;
             readonly taperWidthMm: number;
             readonly totalThicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly glassKg?: string;
+                readonly oldThicknessMm?: string;
+                readonly resinKg?: string;
+                readonly taperWidthMm?: string;
+                readonly totalThicknessMm?: string;
+            };
         };
         readonly LayOutInput: {
             /** @description A number in mm, or text with a unit. */
@@ -2997,10 +3229,21 @@ export type components = {
             readonly rollWidthMm?: number;
             readonly sheet?: {
                 readonly lengthMm: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly lengthMm?: string;
+                    readonly widthMm?: string;
+                };
                 readonly widthMm: number;
             };
             readonly thicknessMm?: number;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly quantity?: string;
+                readonly rollWidthMm?: string;
+                readonly thicknessMm?: string;
+            };
             /** @description At the least price of the goods bought. */
             readonly worth: components["schemas"]["MoneyJson"];
         };
@@ -3015,6 +3258,11 @@ export type components = {
             readonly quantityBefore?: number;
             readonly title: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly quantityAfter?: string;
+                readonly quantityBefore?: string;
+            };
         };
         readonly LineDepreciation: {
             readonly ageYears: number;
@@ -3060,6 +3308,10 @@ export type components = {
             readonly key: string;
             readonly pressureKPa: number;
             readonly title: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly pressureKPa?: string;
+            };
         };
         readonly MapSettingsInput: {
             /** @description Further contours; absent: 0.1, 0.5 and 0.9. */
@@ -3085,6 +3337,14 @@ export type components = {
             readonly offMm: number;
             /** @description Radius cut at this corner; less than the rule's where the sides are too short. */
             readonly radiusMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly alongMm?: string;
+                readonly fromEndMm?: string;
+                readonly fromStartMm?: string;
+                readonly offMm?: string;
+                readonly radiusMm?: string;
+            };
         };
         readonly MarkingOut: {
             readonly corners: readonly components["schemas"]["MarkedCorner"][];
@@ -3092,15 +3352,28 @@ export type components = {
             /** @description Corner to opposite corner, to check that it is square; only for four corners. */
             readonly diagonalsMm?: readonly number[];
             readonly lines: readonly components["schemas"]["SawLine"][];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly diagonalsMm?: readonly string[];
+            };
         };
         readonly MatchedResin: {
             readonly hardeners: readonly {
                 readonly boughtKg: number;
                 readonly curesKg: number;
                 readonly hardener: string;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly boughtKg?: string;
+                    readonly curesKg?: string;
+                };
             }[];
             readonly resin: string;
             readonly resinKg: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly resinKg?: string;
+            };
         };
         /** @description Which form of a material a need asks for; packs must agree in every field that is given. */
         readonly MaterialVariant: {
@@ -3112,9 +3385,19 @@ export type components = {
             readonly rollWidthMm?: number;
             readonly sheet?: {
                 readonly lengthMm: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly lengthMm?: string;
+                    readonly widthMm?: string;
+                };
                 readonly widthMm: number;
             };
             readonly thicknessMm?: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly rollWidthMm?: string;
+                readonly thicknessMm?: string;
+            };
         };
         readonly MaterialVariantInput: {
             /** @enum {string} */
@@ -3223,6 +3506,13 @@ export type components = {
             readonly pieces: readonly components["schemas"]["CoringCorePiece"][];
             /** @description Opening and undercut, without the gaps at joints. */
             readonly regionAreaM2: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly jointLengthM?: string;
+                readonly jointOnSupportM?: string;
+                readonly netAreaM2?: string;
+                readonly regionAreaM2?: string;
+            };
         };
         readonly MosaicFinding: {
             /** @enum {string} */
@@ -3274,6 +3564,10 @@ export type components = {
             readonly name: string;
             readonly note?: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly value?: string;
+            };
             readonly value: number;
         };
         readonly NestPieceInput: {
@@ -3321,6 +3615,10 @@ export type components = {
         readonly Offcut: {
             readonly areaM2: number;
             readonly outline: readonly (readonly number[])[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+            };
         };
         readonly OldCore: {
             /** @description From the inner skin to the underside of the outer skin, where somebody measured it: the core with its old bond lines. */
@@ -3369,6 +3667,16 @@ export type components = {
             /** @description In the order tension along, compression along, tension across, compression across. */
             readonly strengthNPerMm: readonly number[];
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly acrossNPerMm?: string;
+                readonly alongHighNPerMm?: string;
+                readonly alongLowNPerMm?: string;
+                readonly alongNPerMm?: string;
+                readonly shearNPerMm?: string;
+                readonly strengthNPerMm?: readonly string[];
+                readonly thicknessMm?: string;
+            };
         };
         readonly OnHandInput: {
             /** @enum {string} */
@@ -3413,6 +3721,14 @@ export type components = {
             readonly taperBand: readonly components["schemas"]["Area"][];
             readonly undercut: readonly components["schemas"]["Area"][];
             readonly undercutAreaM2: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly cornerRadiusMm?: string;
+                readonly cutDepthMm?: string;
+                readonly cutLengthM?: string;
+                readonly undercutAreaM2?: string;
+            };
         };
         readonly OpeningMethodInput: {
             /**
@@ -3458,6 +3774,19 @@ export type components = {
             readonly undercutAreaM2: number;
             /** @description Bad core that no opening reaches. */
             readonly unreached: readonly components["schemas"]["Polygon"][];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly cutDepthMm?: string;
+                readonly cutLengthM?: string;
+                readonly insetMm?: string;
+                readonly openedAreaM2?: string;
+                readonly panelAreaM2?: string;
+                readonly retainedAreaM2?: string;
+                readonly splitLengthM?: string;
+                readonly taperBandAreaM2?: string;
+                readonly taperWidthMm?: string;
+                readonly undercutAreaM2?: string;
+            };
         };
         readonly OpeningRulesInput: {
             /** @description Largest skin piece that can be bedded before the resin gels. */
@@ -3529,6 +3858,17 @@ export type components = {
             readonly propSpacingForPersonMm?: number;
             /** @description Spacing of props in both directions that keeps sag and stress within bounds under the clamp load. */
             readonly propSpacingMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly clampSagMm?: string;
+                readonly clampStressMPa?: string;
+                readonly linearClampSagMm?: string;
+                readonly personSagMm?: string;
+                readonly personStressMPa?: string;
+                readonly propSpacingForPersonMm?: string;
+                readonly propSpacingMm?: string;
+                readonly usableStressMPa?: string;
+            };
             readonly usableStressMPa: number;
         };
         readonly OperationFlagsInput: {
@@ -3676,6 +4016,11 @@ export type components = {
             readonly state?: "as-built" | "as-found" | "opened" | "repaired";
             readonly title: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly capacity?: string;
+                readonly demand?: string;
+            };
             /** @description Demand over capacity. */
             readonly utilisation?: number;
             /** @enum {string} */
@@ -3794,6 +4139,10 @@ export type components = {
             readonly shortfalls: readonly string[];
             readonly sizeMm: readonly number[];
             readonly states: readonly components["schemas"]["PanelState"][];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly sizeMm?: readonly string[];
+            };
             /** @enum {string} */
             readonly verdict: "not-restored" | "restored";
         };
@@ -3823,12 +4172,22 @@ export type components = {
             readonly deflections: readonly {
                 readonly deflectionMm: number;
                 readonly load: string;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly deflectionMm?: string;
+                };
             }[];
             readonly governs?: string;
             readonly note?: string;
             readonly shearNPerMm: number;
             /** @enum {string} */
             readonly state: "as-built" | "as-found" | "opened" | "repaired";
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly bendingXNmm?: string;
+                readonly bendingYNmm?: string;
+                readonly shearNPerMm?: string;
+            };
             readonly utilisation?: number;
         };
         readonly PatchLoadInput: {
@@ -3876,6 +4235,10 @@ export type components = {
             readonly pieceId: string;
             /** @description The drawing turned anticlockwise about its origin, then moved. */
             readonly turnDeg: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly moveMm?: readonly string[];
+            };
         };
         readonly PlanFigures: {
             readonly cutDepth?: components["schemas"]["Figure"];
@@ -3909,6 +4272,15 @@ export type components = {
             readonly step: "bed-core" | "bed-skin" | "closing-plies" | "core-kerfs" | "cut-kerf" | "fairing" | "peel-ply" | "potting" | "prewet" | "seal" | "top-laminate" | "undercut" | "weave-fill";
             readonly stepIndex: number;
             readonly title: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly fillerG?: string;
+                readonly forgottenPotPeakC?: string;
+                readonly hardenerG?: string;
+                readonly mixedG?: string;
+                readonly mixedMl?: string;
+                readonly resinG?: string;
+            };
             readonly useWithinMin: number;
             readonly weigh: readonly components["schemas"]["Weighing"][];
         };
@@ -3933,6 +4305,10 @@ export type components = {
                 readonly area: readonly components["schemas"]["Polygon"][];
                 readonly areaM2: number;
                 readonly label: string;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly areaM2?: string;
+                };
             }[];
             readonly splits: readonly (readonly (readonly number[])[])[];
             readonly taperBand: readonly components["schemas"]["Polygon"][];
@@ -3941,6 +4317,16 @@ export type components = {
             readonly undercut: readonly components["schemas"]["Polygon"][];
             readonly undercutAreaM2: number;
             readonly undercutReachMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly cornerRadiusMm?: string;
+                readonly cutDepthMm?: string;
+                readonly cutLengthM?: string;
+                readonly taperBandAreaM2?: string;
+                readonly undercutAreaM2?: string;
+                readonly undercutReachMm?: string;
+            };
             /** @description Ids of the zones it opens. */
             readonly zones: readonly string[];
         };
@@ -4019,6 +4405,16 @@ export type components = {
             readonly rollLengthM: number;
             readonly rollWidthMm: number;
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly glassKg?: string;
+                readonly resinKg?: string;
+                readonly rollLengthM?: string;
+                readonly rollWidthMm?: string;
+                readonly thicknessMm?: string;
+                readonly widthMm?: string;
+            };
             readonly widthMm?: number;
         };
         readonly PlyToWetInput: {
@@ -4079,6 +4475,11 @@ export type components = {
             readonly reasons: readonly string[];
             readonly refusals: readonly string[];
             readonly restsOn: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly availableKPa?: string;
+                readonly onInnerSkinKPa?: string;
+            };
             readonly utilisation?: number;
             /** @enum {string} */
             readonly verdict: "fails" | "not-established" | "passes";
@@ -4088,6 +4489,10 @@ export type components = {
             readonly name: string;
             readonly note?: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly value?: string;
+            };
             readonly value: number;
         };
         readonly PressureLoadInput: {
@@ -4143,6 +4548,10 @@ export type components = {
             /** @description Where core is bad with at least this probability. */
             readonly areas: readonly components["schemas"]["Polygon"][];
             readonly probability: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+            };
         };
         readonly ProbabilityMap: {
             readonly cells: readonly {
@@ -4152,6 +4561,11 @@ export type components = {
             /** @description Distance over which the readings suggest that the damage hangs together. */
             readonly rangeMm: number;
             readonly stepMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly rangeMm?: string;
+                readonly stepMm?: string;
+            };
         };
         /** @description Something the caller can put right. Words are made from the code, in `problem-words.ts` only. */
         readonly Problem: {
@@ -4254,6 +4668,10 @@ export type components = {
         readonly QuantityRead: {
             readonly text: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly value?: string;
+            };
             /** @description In the SI unit beside it, rounded once from the exact fraction to the nearest double. */
             readonly value: number;
         };
@@ -4347,6 +4765,11 @@ export type components = {
             readonly stages: readonly components["schemas"]["Stage"][];
             readonly taperAreaM2: number;
             readonly taperWidthMm: components["schemas"]["Figure"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly largestPlyM2?: string;
+                readonly taperAreaM2?: string;
+            };
         };
         readonly RelaidSkinInput: {
             /** @description Fabrics at hand; absent: every reinforcement of the catalogue. */
@@ -4389,6 +4812,10 @@ export type components = {
             readonly limit: number;
             readonly text: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly limit?: string;
+            };
         };
         readonly ResinBatchesRequest: {
             /** @description The deck; absent: as the air. */
@@ -4432,12 +4859,28 @@ export type components = {
                 readonly fillers: readonly {
                     readonly filler: string;
                     readonly massG: number;
+                    /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                    readonly us?: {
+                        readonly massG?: string;
+                    };
                 }[];
                 readonly hardenerG: number;
                 readonly netL: number;
                 readonly resinG: number;
                 readonly totalL: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly hardenerG?: string;
+                    readonly netL?: string;
+                    readonly resinG?: string;
+                    readonly totalL?: string;
+                    readonly wasteL?: string;
+                };
                 readonly wasteL: number;
+            };
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly mixedDensityGPerCm3?: string;
             };
         };
         readonly ResinStep: {
@@ -4448,6 +4891,14 @@ export type components = {
             readonly title: string;
             readonly totalKg: number;
             readonly totalL: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly fillerKg?: string;
+                readonly netL?: string;
+                readonly totalKg?: string;
+                readonly totalL?: string;
+                readonly wasteL?: string;
+            };
             readonly wasteL: number;
         };
         readonly ResinStepInput: {
@@ -4521,6 +4972,14 @@ export type components = {
             /** @description By plate bending alone. */
             readonly linearDeflectionMm: number;
             readonly load: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly deflectionMm?: string;
+                readonly greatestMomentXN?: string;
+                readonly greatestMomentYN?: string;
+                readonly greatestShearNPerMm?: string;
+                readonly linearDeflectionMm?: string;
+            };
             /** @enum {string} */
             readonly working: "inner-skin-alone" | "sandwich" | "separate-skins";
         };
@@ -4576,12 +5035,21 @@ export type components = {
         readonly RollPiece: {
             readonly lengthMm: number;
             readonly outline: readonly components["schemas"]["Polygon"][];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly lengthMm?: string;
+                readonly widthMm?: string;
+            };
             readonly widthMm: number;
         };
         readonly RoomCheck: {
             /** @enum {string} */
             readonly check: "taper-room";
             readonly outsideM2: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly outsideM2?: string;
+            };
             /** @enum {string} */
             readonly verdict: "fails" | "not-established" | "passes";
             readonly words: string;
@@ -4596,6 +5064,10 @@ export type components = {
             /** @description Between the corner arcs: the straight run of the saw. */
             readonly straightMm: number;
             readonly to: readonly number[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly straightMm?: string;
+            };
         };
         readonly Schedule: {
             readonly checks: readonly components["schemas"]["SkinCheck"][];
@@ -4609,6 +5081,12 @@ export type components = {
                 readonly inPlane: {
                     readonly free: components["schemas"]["EngineeringConstants"];
                     readonly heldFlat: components["schemas"]["EngineeringConstants"];
+                };
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly aNPerMm?: readonly string[];
+                    readonly bN?: readonly string[];
+                    readonly dNmm?: readonly string[];
                 };
             };
             /** @description Why it is not the first. */
@@ -4628,6 +5106,10 @@ export type components = {
             readonly stiffnessAcrossNPerMm: components["schemas"]["Figure"];
             readonly stiffnessAlongNPerMm: components["schemas"]["Figure"];
             readonly thicknessMm: components["schemas"]["Figure"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly proudMm?: string;
+            };
         };
         readonly ScheduleLimitsInput: {
             readonly mostKinds?: number;
@@ -4647,6 +5129,12 @@ export type components = {
             readonly resinGPerM2: number;
             readonly thicknessMm: number;
             readonly turnDeg: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly glassGPerM2?: string;
+                readonly resinGPerM2?: string;
+                readonly thicknessMm?: string;
+            };
         };
         readonly ScheduleSearch: {
             readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
@@ -4685,6 +5173,10 @@ export type components = {
                 readonly areaM2: number;
                 readonly areas: readonly components["schemas"]["Area"][];
                 readonly probability: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly areaM2?: string;
+                };
             }[];
             readonly cutLengthM: number;
             readonly damagedAreaM2: components["schemas"]["Range"];
@@ -4706,15 +5198,36 @@ export type components = {
                 readonly holes: readonly (readonly (readonly number[])[])[];
                 readonly name: string;
                 readonly outline: readonly (readonly number[])[];
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly areaM2?: string;
+                };
             };
             readonly retainedAreaM2: number;
             readonly taperBandM2: number;
             readonly undercutAreaM2: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly cutLengthM?: string;
+                readonly damagedAreaM2?: {
+                    readonly p10: string;
+                    readonly p50: string;
+                    readonly p90: string;
+                };
+                readonly openedAreaM2?: string;
+                readonly retainedAreaM2?: string;
+                readonly taperBandM2?: string;
+                readonly undercutAreaM2?: string;
+            };
             readonly zones: readonly {
                 readonly areaM2: number;
                 readonly condition: string;
                 readonly id: string;
                 readonly outline: readonly (readonly number[])[];
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly areaM2?: string;
+                };
             }[];
         };
         readonly SecondBest: {
@@ -4749,6 +5262,15 @@ export type components = {
             readonly shearNPerMm: number;
             /** @description How far the thin-skin engineering form is from the exact section. */
             readonly thinSkinError: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly bendingXNmm?: string;
+                readonly bendingYNmm?: string;
+                readonly leverMm?: string;
+                readonly membraneXNPerMm?: string;
+                readonly membraneYNPerMm?: string;
+                readonly shearNPerMm?: string;
+            };
         };
         readonly SectionTotal: {
             readonly amount: components["schemas"]["MoneyJson"];
@@ -4770,6 +5292,12 @@ export type components = {
             readonly pieceAreaM2: number;
             readonly sheetAreaM2: number;
             readonly sheets: readonly components["schemas"]["CutSheet"][];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly gridStepMm?: string;
+                readonly pieceAreaM2?: string;
+                readonly sheetAreaM2?: string;
+            };
             readonly utilisation: number;
             /** @description Thousands of pairs looked at. */
             readonly workUnits: number;
@@ -4801,6 +5329,15 @@ export type components = {
             readonly sheetMm2: number;
             /** @description Unused strip along the edges. */
             readonly trimMm2: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly kerfMm2?: string;
+                readonly piecesMm2?: string;
+                readonly roundingMm2?: string;
+                readonly scrapsMm2?: string;
+                readonly sheetMm2?: string;
+                readonly trimMm2?: string;
+            };
         };
         readonly SkinCheck: {
             readonly capacity: number;
@@ -4810,6 +5347,11 @@ export type components = {
             readonly title: string;
             readonly toPass?: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly capacity?: string;
+                readonly demand?: string;
+            };
             readonly utilisation: number;
             /** @enum {string} */
             readonly verdict: "fails" | "passes";
@@ -4891,6 +5433,10 @@ export type components = {
             /** @enum {string} */
             readonly governs: "flush" | "low" | "proud";
             readonly nextBest?: components["schemas"]["StackChoice"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly beyondMm?: string;
+            };
             /** @enum {string} */
             readonly verdict: "fails" | "holds";
             readonly words: string;
@@ -4907,12 +5453,24 @@ export type components = {
             readonly heightMm: number;
             /** @description From the inner skin up. */
             readonly layersMm: readonly number[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly beyondMm?: string;
+                readonly bondLineMm?: string;
+                readonly flushMm?: string;
+                readonly heightMm?: string;
+                readonly layersMm?: readonly string[];
+            };
             readonly words: string;
         };
         readonly StackLayer: {
             /** @enum {string} */
             readonly form: "plain" | "scored";
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly thicknessMm?: string;
+            };
         };
         /** @description Which sheets fill the cavity, how the new skin then sits, and what the deck gains or loses in mass. */
         readonly StackPlan: {
@@ -4960,6 +5518,10 @@ export type components = {
             readonly plies: readonly number[];
             readonly stage: number;
             readonly thicknessMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly thicknessMm?: string;
+            };
         };
         /** @description Everything up to the hold point, so that the rest can be priced on what is then known. */
         readonly StageZero: {
@@ -5000,6 +5562,17 @@ export type components = {
             readonly totalKg: number;
             readonly totalL: number;
             readonly units: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly densityGPerCm3?: string;
+                readonly fillerG?: string;
+                readonly hardenerG?: string;
+                readonly netL?: string;
+                readonly resinG?: string;
+                readonly totalKg?: string;
+                readonly totalL?: string;
+                readonly wasteL?: string;
+            };
             readonly wasteL: number;
             readonly why: {
                 readonly mixedG: components["schemas"]["Figure"];
@@ -5050,6 +5623,15 @@ export type components = {
             readonly pieceAreaM2: number;
             readonly placements: readonly components["schemas"]["Placement"][];
             readonly stripAreaM2: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly gridStepMm?: string;
+                readonly leastLengthMm?: string;
+                readonly lengthMm?: string;
+                readonly pieceAreaM2?: string;
+                readonly stripAreaM2?: string;
+                readonly widthMm?: string;
+            };
             readonly utilisation: number;
             readonly widthMm: number;
             /** @description Thousands of pairs looked at. */
@@ -5070,6 +5652,10 @@ export type components = {
             readonly quantity: number;
             readonly reason: string;
             readonly unit: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly quantity?: string;
+            };
             readonly use: components["schemas"]["MaterialVariant"];
         };
         readonly Summary: {
@@ -5084,6 +5670,12 @@ export type components = {
             readonly openedAreaM2: number;
             readonly total: components["schemas"]["MoneyJson"];
             readonly totalRange: components["schemas"]["EstimateMoneyRange"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly cutLengthM?: string;
+                readonly mixedResinL?: string;
+                readonly openedAreaM2?: string;
+            };
             /** @enum {string} */
             readonly verdict: "all-checks-pass" | "some-checks-fail";
             readonly workingDays: components["schemas"]["Range"];
@@ -5109,6 +5701,10 @@ export type components = {
             readonly oversizeFreight: components["schemas"]["MoneyJson"];
             readonly supplier: string;
             readonly total: components["schemas"]["MoneyJson"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly massKg?: string;
+            };
         };
         readonly SupportLine: {
             readonly from: readonly number[];
@@ -5262,6 +5858,10 @@ export type components = {
                 readonly massKg?: number;
                 readonly p80?: number;
                 readonly spread?: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly massKg?: string;
+                };
                 readonly utilisation?: number;
             };
         };
@@ -5275,6 +5875,11 @@ export type components = {
             readonly deckC: number;
             readonly dewMarginK: number;
             readonly dewPointC: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly deckC?: string;
+                readonly dewPointC?: string;
+            };
         };
         readonly WeatherPlan: {
             readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
@@ -5305,6 +5910,12 @@ export type components = {
             readonly name: string;
             /** @description What the scale shows after it, pot tared. */
             readonly scaleShowsG: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly addG?: string;
+                readonly scaleShowsG?: string;
+                readonly volumeMl?: string;
+            };
             /** @description Volume of the part: by pump or measuring cup; loose volume for fillers. */
             readonly volumeMl: number;
             /** @enum {string} */
@@ -5334,6 +5945,10 @@ export type components = {
             readonly rank: number;
             readonly startHours: number;
             readonly untilAt: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly meanDeckC?: string;
+            };
         };
         readonly YardChargeInput: {
             readonly code: string;
@@ -6405,6 +7020,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
                 /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
                 readonly "Idempotency-Key"?: string;
             };
@@ -6622,7 +7239,10 @@ export interface operations {
                 readonly document?: "report" | "job-pack";
                 readonly paper?: "a4" | "letter";
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path: {
                 readonly id: string;
             };
@@ -7016,7 +7636,10 @@ export interface operations {
                 /** @description Id of the estimate to compare with; the revision before this one when absent. */
                 readonly with?: string;
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path: {
                 readonly id: string;
             };
@@ -7233,7 +7856,10 @@ export interface operations {
                 readonly paper?: "a4" | "letter";
                 readonly shape?: "landscape" | "portrait" | "phone";
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -7339,7 +7965,10 @@ export interface operations {
     readonly explainLine: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path: {
                 readonly code: string;
                 readonly id: string;
@@ -7769,6 +8398,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
                 /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
                 readonly "Idempotency-Key"?: string;
             };
@@ -7938,7 +8569,10 @@ export interface operations {
     readonly fillBasket: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -8077,7 +8711,10 @@ export interface operations {
     readonly planBondPressure: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -8216,7 +8853,10 @@ export interface operations {
     readonly planCalendar: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -8355,7 +8995,10 @@ export interface operations {
     readonly billCore: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -8494,7 +9137,10 @@ export interface operations {
     readonly rollUpCost: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -8633,7 +9279,10 @@ export interface operations {
     readonly planCure: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -8772,7 +9421,10 @@ export interface operations {
     readonly planCutting: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -8911,7 +9563,10 @@ export interface operations {
     readonly scheduleLaminate: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9050,7 +9705,10 @@ export interface operations {
     readonly planOpenings: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9189,7 +9847,10 @@ export interface operations {
     readonly checkPanel: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9328,7 +9989,10 @@ export interface operations {
     readonly readQuantities: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9467,7 +10131,10 @@ export interface operations {
     readonly planResinBatches: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9606,7 +10273,10 @@ export interface operations {
     readonly compareVariants: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path?: never;
             readonly cookie?: never;
         };

@@ -1,0 +1,46 @@
+import { applyDecorators, Injectable, UseInterceptors, type CallHandler, type ExecutionContext, type NestInterceptor } from '@nestjs/common';
+import { ApiHeader } from '@nestjs/swagger';
+import type { Request, Response } from 'express';
+import { map, type Observable } from 'rxjs';
+import { problem } from '#lib/kernel';
+import { shownValue } from './dto/field.js';
+import { HttpProblem } from './problems.js';
+import { withUsDisplay } from './us-display.js';
+
+/** SI alone, or US customary texts beside it. */
+export type Units = 'si' | 'us';
+
+export const UNITS_HEADER = 'Accept-Units';
+
+/** @throws {HttpProblem} bad-request for a word that is neither. */
+export function unitsOf(request: Request): Units {
+  const given = request.get(UNITS_HEADER)?.trim().toLowerCase() ?? 'si';
+  if (given === 'si' || given === 'us') return given;
+  throw new HttpProblem('bad-request', {
+    detail: `${UNITS_HEADER} must be si or us.`,
+    problems: [{ ...problem('not-one-of', `/${UNITS_HEADER}`, { value: shownValue(given), choices: 'si, us' }), header: UNITS_HEADER }],
+  });
+}
+
+/** Refuses unknown units before any work is done, and adds the texts to what a handler returns. */
+@Injectable()
+class UnitsInterceptor implements NestInterceptor {
+  intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> {
+    const http = context.switchToHttp();
+    const units = unitsOf(http.getRequest<Request>());
+    http.getResponse<Response>().vary(UNITS_HEADER);
+    return units === 'si' ? next.handle() : next.handle().pipe(map(withUsDisplay));
+  }
+}
+
+/** A route whose answer can be read in US customary units; one that sends its own text uses `inUnits`. */
+export const ShowsUnits = (): MethodDecorator => applyDecorators(
+  UseInterceptors(UnitsInterceptor),
+  ApiHeader({
+    name: UNITS_HEADER, required: false, schema: { type: 'string', enum: ['si', 'us'], default: 'si' },
+    description: '`us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them.',
+  }),
+);
+
+/** JSON text in the units asked for. */
+export const inUnits = (units: Units, json: string): string => (units === 'si' ? json : JSON.stringify(withUsDisplay(JSON.parse(json))));
