@@ -94,6 +94,53 @@ describe('the main job', () => {
     expect(collected.body.orders.map((order: { supplier: string }) => order.supplier)).toEqual([supplier]);
   });
 
+  test('it goes out as a quotation whose lines, charges and taxes make its total', async () => {
+    const { status, text, headers } = await service.get(`/v1/estimates/${made.body.id}?customer=An%20invented%20owner&validUntil=2027-01-31`, { accept: 'application/xml' });
+    expect([status, headers.get('content-type')?.split(';')[0]]).toEqual([200, 'application/xml']);
+    expect(text).toContain('urn:oasis:names:specification:ubl:schema:xsd:Quotation-2');
+    expect(text).toContain('<cbc:Name>An invented owner</cbc:Name>');
+    expect(text).toContain('<cbc:EndDate>2027-01-31</cbc:EndDate>');
+    const amounts = (element: string): readonly number[] => [...text.matchAll(new RegExp(`<cbc:${element} currencyID="[A-Z]{3}">([^<]+)<`, 'g'))].map((found) => Math.round(Number(found[1]) * 100));
+    const { totals, lines } = made.body.estimate;
+    const cents = ({ amount }: { amount: string }): number => Math.round(Number(amount) * 100);
+    expect(text.match(/<cac:QuotationLine>/g)).toHaveLength(lines.length);
+    expect(amounts('PayableAmount')).toEqual([cents(totals.total)]);
+    expect(amounts('TaxableAmount').reduce((sum, one) => sum + one, 0)).toBe(amounts('TaxExclusiveAmount')[0]);
+    expect(amounts('Amount').reduce((sum, one) => sum + one, 0)).toBe(cents(totals.overhead) + cents(totals.profit) + cents(totals.contingency));
+    expect((await service.get(`/v1/estimates/${made.body.id}?validUntil=soon`, { accept: 'application/xml' })).body.errors[0]).toMatchObject({ parameter: 'validUntil' });
+  });
+
+  test('the change order of a second revision starts from the sum agreed first, and is printed for signing', async () => {
+    const widened = (factor: number) => (foredeck.zones as { outline: [number, number][] }[]).map((zone) => ({ ...zone, outline: zone.outline.map(([x, y]) => [x, y * factor]) }));
+    const first = await service.post('/v1/estimates', foredeck);
+    const second = await service.post(`/v1/estimates/${first.body.id}/revisions`, { reason: 'Opened: wider to both sides', record: { ...foredeck, zones: widened(1.15) } });
+    const third = await service.post(`/v1/estimates/${first.body.id}/revisions`, { reason: 'Wider still at the aft edge', record: { ...foredeck, zones: widened(1.3) } });
+    const at = `/v1/estimates/${third.body.id}/change-order`;
+    const { status, body } = await service.get(at);
+    expect(status).toBe(200);
+    expect(body.title).toContain('Change order 2 to ');
+    expect(body.reason).toBe('Wider still at the aft edge');
+    const cents = (amount: string): number => Math.round(Number(amount) * 100);
+    const net = ({ body: { estimate: { totals } } }: typeof first): number => cents(totals.total.amount) - cents(totals.tax.amount);
+    expect(body.sums.slice(0, 4).map(({ amount }: { amount: { amount: string } }) => cents(amount.amount)))
+      .toEqual([net(first), net(second) - net(first), net(third) - net(second), net(third)]);
+    expect(body.additions.length).toBeGreaterThan(0);
+    const page = await service.get(at, { accept: 'text/html' });
+    for (const said of ['Wider still at the aft edge', 'For the yard', 'For the owner', 'Sum agreed first, without tax']) expect(page.text).toContain(said);
+    expect((await service.get(at, { accept: 'application/pdf' })).text.slice(0, 5)).toBe('%PDF-');
+    expect((await service.get(`/v1/estimates/${first.body.id}/change-order`)).status).toBe(404);
+  });
+
+  test('a revision in another currency is compared in its figures alone, and has no change order', async () => {
+    const first = await service.post('/v1/estimates', { ...foredeck, pricing: { priceList: 'invented-euro' } });
+    const second = await service.post(`/v1/estimates/${first.body.id}/revisions`, { reason: 'Quoted abroad', record: { ...foredeck, pricing: { priceList: 'invented-dollar' } } });
+    expect(second.status).toBe(201);
+    for (const kind of ['comparison', 'change-order']) {
+      expect((await service.get(`/v1/estimates/${second.body.id}/${kind}`)).body).toMatchObject({ status: 422, errors: [{ code: 'other-currency' }] });
+    }
+    expect((await service.get(`/v1/estimates/${second.body.id}`, { accept: 'text/html' })).status).toBe(200);
+  });
+
   test('the same Idempotency-Key and body give the same estimate, another body is refused', async () => {
     const headers = { 'idempotency-key': '"a-key-for-one-estimate"' };
     const first = await service.post('/v1/estimates', foredeck, headers);
@@ -141,7 +188,14 @@ describe('the main job', () => {
     const { body } = await service.get(`/v1/estimates/${revised.body.id}/comparison`);
     expect(body.figures.map(({ code }: { code: string }) => code)).toContain('openedAreaM2');
     const cents = (amount: string): number => Math.round(Number(amount) * 100);
-    expect(cents(body.total.after.amount) - cents(body.total.before.amount)).toBe(cents(body.total.difference.amount));
+    const gross = body.totals.find(({ code }: { code: string }) => code === 'gross');
+    expect(cents(gross.after.amount) - cents(gross.before.amount)).toBe(cents(gross.difference.amount));
+    expect(gross.before).toEqual(made.body.estimate.totals.total);
+    const direct = body.totals.find(({ code }: { code: string }) => code === 'direct');
+    expect(body.lines.reduce((sum: number, line: { difference: { amount: string } }) => sum + cents(line.difference.amount), 0)).toBe(cents(direct.difference.amount));
+    for (const line of body.lines) expect(cents(line.becauseOfQuantity.amount) + cents(line.becauseOfRate.amount)).toBe(cents(line.difference.amount));
+    expect(body.lines[0].because).toContain('The deck was opened');
+    expect((await service.get(`/v1/estimates/${revised.body.id}/comparison`, { accept: 'text/csv' })).text.split('\r\n')).toHaveLength(1 + body.lines.length + body.totals.length + 1);
     const list = await service.get(`/v1/estimates/${made.body.id}/revisions`);
     expect(list.body.items.map(({ revision }: { revision: { number: number } }) => revision.number)).toEqual([0, 1]);
     expect((await service.get(`/v1/estimates/${made.body.id}/comparison`)).status).toBe(404);

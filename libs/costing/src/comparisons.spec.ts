@@ -107,10 +107,22 @@ describe('revisions', () => {
     const order = changeOrder(compared(), { number: 1, reference: 'estimate E-1', reason: 'more rot than found by sounding', date: '2026-05-04', extraDays: 3 });
     expect(order.title).toBe('Change order 1 to estimate E-1, 2026-05-04');
     expect(order.sums.map(({ amount }) => amount.amount)).toEqual(['1375.50', '0.00', '556.50', '1932.00', '386.40', '2318.40']);
+    expect(order.steps.map(({ code, difference }) => [code, difference.amount])).toEqual([
+      ['direct', '530.00'], ['overhead', '26.50'], ['profit', '0.00'], ['contingency', '0.00'], ['net', '556.50'], ['tax', '111.30'], ['gross', '667.80'],
+    ]);
     expect(order.additions.map(({ code }) => code)).toEqual(['core', 'insert']);
     expect(order.deductions.map(({ code }) => code)).toEqual(['mask']);
     expect(order.statements.join(' ')).toContain('3 working days more');
     expect(order.statements.join(' ')).toContain('does not start before this is signed');
+  });
+
+  test('a later change order names what was agreed first and what came since; a first issue in another currency is said', () => {
+    const request = { number: 2, reference: 'estimate E-1', reason: 'more rot', date: '2026-05-04' };
+    const later = changeOrder(compared(), { ...request, firstSum: { amount: '1000.00', currency: 'EUR' } });
+    expect(later.sums.slice(0, 2).map(({ amount }) => amount.amount)).toEqual(['1000.00', '375.50']);
+    const abroad = changeOrder(compared(), { ...request, firstSum: { amount: '1000.00', currency: 'USD' } });
+    expect(abroad.sums.slice(0, 2).map(({ amount }) => amount.amount)).toEqual(['1375.50', '0.00']);
+    expect(abroad.statements.join(' ')).toContain('first issue was in USD');
   });
 
   test('of nothing are all the same', () => {

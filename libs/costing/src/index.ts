@@ -37,7 +37,8 @@ export { solveBasket } from './basket/solve-basket.js';
 export { priceJob, type PricedJob, type PriceJobRequest, type RiskTerms } from './price-job.js';
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
 export { costWithRisk, riskLinesOf, type CostWithRisk, type CostWithRiskRequest } from './cost-with-risk.js';
-export { basketCsv, comparisonCsv, csv, linesCsv } from './exports/csv.js';
+export { basketCsv, comparisonCsv, csv, type Cell as CsvCell } from './exports/csv.js';
+export type { DocumentLine, PricedDocument } from './priced-document.js';
 export {
   ublOrders, ublQuotation, type DocumentHead, type OrderDocument, type Party, type QuotationHead,
 } from './exports/ubl.js';

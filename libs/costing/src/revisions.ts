@@ -3,8 +3,7 @@ import {
   addMoney, decimalFrom, findCurrency, money, moneyFrom, moneyJson, noMoney, roundedDivision, subtractMoney, sumMoney, type Currency, type Money,
   type MoneyJson,
 } from '#lib/money';
-import type { CostLine } from './cost-line.js';
-import type { CostRollUp } from './roll-up.js';
+import type { DocumentLine, PricedDocument } from './priced-document.js';
 
 export type Change = 'added' | 'removed' | 'changed' | 'same';
 
@@ -26,7 +25,9 @@ export interface LineChange {
   readonly because: readonly string[];
 }
 
+/** A section of the sum, or a step from the sum of the lines to what is to be paid. */
 export interface TotalChange {
+  readonly code: string;
   readonly name: string;
   readonly before: MoneyJson;
   readonly after: MoneyJson;
@@ -50,7 +51,7 @@ export interface RevisionReasons {
 }
 
 /** Line by line what changed from one revision to the next, by how much and because of what. */
-export function compareRevisions(before: CostRollUp, after: CostRollUp, reasons: RevisionReasons = {}): Outcome<RevisionComparison> {
+export function compareRevisions(before: PricedDocument, after: PricedDocument, reasons: RevisionReasons = {}): Outcome<RevisionComparison> {
   const currency = findCurrency(after.currency);
   if (currency === undefined || before.currency !== after.currency) {
     return refusal(problem('other-currency', '/before/currency', { value: before.currency, currency: after.currency }));
@@ -70,12 +71,12 @@ export function compareRevisions(before: CostRollUp, after: CostRollUp, reasons:
 const read = ({ amount }: MoneyJson, currency: Currency): Money => moneyFrom(amount, currency) ?? noMoney(currency);
 
 interface Pair {
-  readonly before: CostLine | undefined;
-  readonly after: CostLine | undefined;
+  readonly before: DocumentLine | undefined;
+  readonly after: DocumentLine | undefined;
 }
 
 /** In the order of the new revision, what fell away at the end. */
-function pairsOf(before: CostRollUp, after: CostRollUp): readonly Pair[] {
+function pairsOf(before: PricedDocument, after: PricedDocument): readonly Pair[] {
   const old = new Map(before.lines.map((line) => [line.code, line]));
   const kept = new Set(after.lines.map(({ code }) => code));
   return [
@@ -135,20 +136,24 @@ function wordsFor({ before, after }: Pair, change: Change): readonly string[] {
   ];
 }
 
-function totalsOf(before: CostRollUp, after: CostRollUp, currency: Currency): readonly TotalChange[] {
-  const sections = [...new Set([...after.sections, ...before.sections].map(({ section }) => section))];
-  const sectionOf = (rolled: CostRollUp, section: string): MoneyJson =>
-    rolled.sections.find((one) => one.section === section)?.amount ?? moneyJson(noMoney(currency));
-  const titleOf = (section: string): string => [...after.sections, ...before.sections].find((one) => one.section === section)?.title ?? section;
-  const named: readonly (readonly [string, (rolled: CostRollUp) => MoneyJson])[] = [
-    ...sections.map((section) => [titleOf(section), (rolled: CostRollUp) => sectionOf(rolled, section)] as const),
-    ['Sum of lines', ({ direct }) => direct], ['Overhead', ({ overhead }) => overhead], ['Profit', ({ profit }) => profit],
-    ['Contingency', ({ contingency }) => contingency], ['Without tax', ({ net }) => net], ['Tax', ({ tax }) => tax], ['With tax', ({ gross }) => gross],
-  ];
-  return named.map(([name, pick]) => ({
-    name, before: pick(before), after: pick(after),
+/** The steps from the lines to what is to be paid, in order. */
+const steps = {
+  direct: 'Sum of lines', overhead: 'Overhead', profit: 'Profit', contingency: 'Contingency', net: 'Without tax', tax: 'Tax', gross: 'With tax',
+} as const satisfies Partial<Record<keyof PricedDocument, string>>;
+
+const stepNames = ['direct', 'overhead', 'profit', 'contingency', 'net', 'tax', 'gross'] as const satisfies readonly (keyof typeof steps)[];
+
+function totalsOf(before: PricedDocument, after: PricedDocument, currency: Currency): readonly TotalChange[] {
+  const change = (code: string, name: string, pick: (priced: PricedDocument) => MoneyJson): TotalChange => ({
+    code, name, before: pick(before), after: pick(after),
     difference: moneyJson(subtractMoney(read(pick(after), currency), read(pick(before), currency))),
-  }));
+  });
+  const titles = new Map([...before.sections, ...after.sections].map(({ section, title }) => [section, title]));
+  const none = moneyJson(noMoney(currency));
+  return [
+    ...[...titles].map(([section, title]) => change(section, title, ({ sections }) => sections.find((one) => one.section === section)?.amount ?? none)),
+    ...stepNames.map((step) => change(step, steps[step], (priced) => priced[step])),
+  ];
 }
 
 export interface ChangeOrderRequest {
@@ -158,8 +163,8 @@ export interface ChangeOrderRequest {
   readonly date: string;
   /** Working days more or less. */
   readonly extraDays?: number;
-  /** Sums agreed before this change order, without tax: the original and earlier change orders. */
-  readonly earlierChanges?: MoneyJson;
+  /** What was agreed first, without tax; the sum before this change order when there was no other. */
+  readonly firstSum?: MoneyJson;
 }
 
 /** A change order as text to be signed, in the parts that a letter has. */
@@ -168,8 +173,11 @@ export interface ChangeOrder {
   readonly reason: string;
   readonly additions: readonly LineChange[];
   readonly deductions: readonly LineChange[];
+  /** From the lines to what is to be paid, before and after. */
+  readonly steps: readonly TotalChange[];
   readonly sums: readonly { readonly name: string; readonly amount: MoneyJson }[];
   readonly statements: readonly string[];
+  /** Whose name, date and signature it needs. */
   readonly signatures: readonly string[];
 }
 
@@ -179,33 +187,36 @@ const AUTHORISE_ABOVE_SHARE = 0.1;
 export function changeOrder(comparison: RevisionComparison, request: ChangeOrderRequest): ChangeOrder {
   const currency = findCurrency(comparison.currency);
   if (currency === undefined) throw new Defect(`A comparison in ${comparison.currency}`);
-  const total = (name: string): TotalChange => comparison.totals.find((one) => one.name === name) ?? missing(name);
-  const before = read(total('Without tax').before, currency);
-  const earlier = request.earlierChanges === undefined ? noMoney(currency) : read(request.earlierChanges, currency);
+  const total = (code: (typeof stepNames)[number]): TotalChange => comparison.totals.find((one) => one.code === code) ?? missing(code);
+  const before = read(total('net').before, currency);
+  const first = request.firstSum?.currency === currency.code ? read(request.firstSum, currency) : before;
   const isAbove = (test: (minor: bigint) => boolean) => comparison.lines.filter(({ difference }) => test(read(difference, currency).minor));
   return {
     title: `Change order ${request.number} to ${request.reference}, ${request.date}`, reason: request.reason,
     additions: isAbove((minor) => minor > 0n), deductions: isAbove((minor) => minor < 0n),
+    steps: stepNames.map(total),
     sums: [
-      { name: 'Sum agreed first, without tax', amount: moneyJson(subtractMoney(before, earlier)) },
-      { name: 'Earlier change orders', amount: moneyJson(earlier) },
+      { name: 'Sum agreed first, without tax', amount: moneyJson(first) },
+      { name: 'Earlier change orders', amount: moneyJson(subtractMoney(before, first)) },
       { name: 'This change order', amount: comparison.difference },
       { name: 'Sum after this change order, without tax', amount: moneyJson(addMoney(before, read(comparison.difference, currency))) },
-      { name: 'Tax on the whole', amount: total('Tax').after },
-      { name: 'Sum with tax', amount: total('With tax').after },
+      { name: 'Tax on the whole', amount: total('tax').after },
+      { name: 'Sum with tax', amount: total('gross').after },
     ],
     statements: statementsOf(comparison, request),
-    signatures: ['For the yard: name, date, signature', 'For the owner: name, date, signature'],
+    signatures: ['For the yard', 'For the owner'],
   };
 }
 
 const missing = (name: string): never => { throw new Defect(`A comparison without ${name}`); };
 
-function statementsOf({ shareOfBefore }: RevisionComparison, { extraDays }: ChangeOrderRequest): readonly string[] {
+function statementsOf({ shareOfBefore, currency }: RevisionComparison, { extraDays, firstSum }: ChangeOrderRequest): readonly string[] {
   const share = shareOfBefore ?? 0;
   const days = extraDays ?? 0;
   return [
     'Everything not named here stays as agreed.',
+    ...(firstSum === undefined || firstSum.currency === currency ? []
+      : [`The first issue was in ${firstSum.currency}; nothing is converted, so the sum agreed first is that of the issue before this one.`]),
     days === 0 ? 'The date of completion stays as agreed.' : `The work takes ${Math.abs(days)} working days ${days > 0 ? 'more' : 'less'}.`,
     ...(share > AUTHORISE_ABOVE_SHARE
       ? [`The sum rises by ${Math.round(share * 1000) / 10} %. Work on what is added does not start before this is signed; local law may ask for the same.`] : []),

@@ -23,6 +23,7 @@ export type {
   Block, Callout, Column, Facts, FigureBlock, Letterhead, List, Logo, Paragraph, ReportDocument, Row, Section, SignatureBlock, Table, Ticks,
 } from './report/document.js';
 export { isSaidByHeading } from './report/document.js';
+export { changeOrderDocument } from './report/change-order.js';
 export { reportOf } from './report/estimate-report.js';
 export { contentSecurityPolicy, htmlOf, noteColumn } from './report/html.js';
 export { drawingNames, namedDrawing, sheetDocument, templateDocument } from './report/drawings.js';

@@ -1,7 +1,6 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import { costRisk, type CostRisk, type CostRollUp, type LineRequest } from '#lib/costing';
-import { decimalText, findCurrency, moneyFrom, moneyJson, proportionOf, type Currency, type Money, type MoneyJson } from '#lib/money';
-import { Defect } from '#lib/kernel';
+import { decimalText, exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
 import type { Totals } from './estimate.js';
 import { rolledUp } from './pricing-stage.js';
 import type { ExtentWork } from './extent-stage.js';
@@ -45,10 +44,9 @@ const loadingOf = ({ net, direct }: CostRollUp): number => Number(net.amount) / 
 
 /** Exact decimal text: the lines up to the hold with their share of overhead and profit. */
 function stageZeroCost(bare: CostRollUp): string {
-  const read = readerFor(bare.currency);
-  const lines = stageZeroLines(bare).reduce((sum, { amount }) => sum + read(amount).minor, 0n);
-  const whole = read(bare.direct).minor;
-  return whole === 0n ? '0' : decimalText(proportionOf(read(bare.net), lines, whole, 'half-away-from-zero'));
+  const lines = stageZeroLines(bare).reduce((sum, { amount }) => sum + exactMoney(amount).minor, 0n);
+  const whole = exactMoney(bare.direct).minor;
+  return whole === 0n ? '0' : decimalText(proportionOf(exactMoney(bare.net), lines, whole, 'half-away-from-zero'));
 }
 
 const stageZeroOf = (bare: CostRollUp, { information }: CostRisk): Totals['stageZero'] => ({
@@ -91,20 +89,7 @@ const shareOf = (rollUp: CostRollUp, part: 'part' | 'labour'): MoneyJson =>
   rollUp.byPartOrLabour.find(({ partOrLabour }) => partOrLabour === part)?.gross ?? { amount: '0', currency: rollUp.currency };
 
 /** The range is of net cost; the reader pays tax on it in the proportion of the point estimate. */
-function taxedLike({ currency, net, gross }: CostRollUp): (amount: MoneyJson) => MoneyJson {
-  const read = readerFor(currency);
-  const [whole, share] = [read(net).minor, read(gross).minor];
-  return (amount) => whole === 0n ? amount : moneyJson(proportionOf(read(amount), share, whole, 'half-away-from-zero'));
-}
-
-function readerFor(currency: string): (json: MoneyJson) => Money {
-  const known = findCurrency(currency);
-  if (known === undefined) throw new Defect(`The roll-up is in ${currency}, which nobody knows`);
-  return (json) => readMoney(json, known);
-}
-
-function readMoney({ amount }: MoneyJson, currency: Currency): Money {
-  const found = moneyFrom(amount, currency);
-  if (found === undefined) throw new Defect(`${amount} is no amount in ${currency.code}`);
-  return found;
+function taxedLike({ net, gross }: CostRollUp): (amount: MoneyJson) => MoneyJson {
+  const [whole, share] = [exactMoney(net).minor, exactMoney(gross).minor];
+  return (amount) => whole === 0n ? amount : moneyJson(proportionOf(exactMoney(amount), share, whole, 'half-away-from-zero'));
 }

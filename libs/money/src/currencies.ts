@@ -1,4 +1,5 @@
-import type { Currency } from './money.js';
+import { Defect } from '#lib/kernel';
+import { moneyFrom, type Currency, type Money, type MoneyJson } from './money.js';
 
 /** Digits of the minor unit as ISO 4217 lists them; extended when a price list needs another currency. */
 const minorDigitsByCode: Readonly<Record<string, number>> = {
@@ -12,4 +13,12 @@ export const currencyCodes: readonly string[] = Object.keys(minorDigitsByCode);
 
 export function findCurrency(code: string): Currency | undefined {
   return Object.hasOwn(minorDigitsByCode, code) ? { code, minorDigits: minorDigitsByCode[code] } : undefined;
+}
+
+/** Money that the program wrote itself, read back to the cent. */
+export function exactMoney({ amount, currency }: MoneyJson): Money {
+  const known = findCurrency(currency);
+  const read = known === undefined ? undefined : moneyFrom(amount, known);
+  if (read === undefined) throw new Defect(`${amount} ${currency} is no money`);
+  return read;
 }

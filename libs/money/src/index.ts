@@ -1,4 +1,4 @@
-export { currencyCodes, findCurrency } from './currencies.js';
+export { currencyCodes, exactMoney, findCurrency } from './currencies.js';
 export { decimal, decimalFrom, decimalFromNumber, decimalString, type Decimal } from './decimal.js';
 export {
   addMoney, decimalText, money, moneyFrom, moneyJson, noMoney, proportionOf, sameCurrency, spread, subtractMoney,

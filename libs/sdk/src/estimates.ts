@@ -10,6 +10,7 @@ export type EstimateListed = EstimatePage['items'][number];
 export type Why = AnswerOf<'/v1/estimates/{id}/lines/{code}/why', 'get'>;
 export type Revisions = AnswerOf<'/v1/estimates/{id}/revisions', 'get'>;
 export type Comparison = AnswerOf<'/v1/estimates/{id}/comparison', 'get'>;
+export type ChangeOrder = AnswerOf<'/v1/estimates/{id}/change-order', 'get'>;
 export type Drawings = AnswerOf<'/v1/estimates/{id}/drawings', 'get'>;
 type ReportQuery = QueryOf<'/v1/estimates/{id}', 'get'>;
 type DrawingQuery = QueryOf<'/v1/estimates/{id}/drawings/{name}', 'get'>;
@@ -53,6 +54,21 @@ export class Estimates {
     return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'comparison'), query }, options);
   }
 
+  /** The same as CSV. */
+  comparisonCsv(id: string, query: QueryOf<'/v1/estimates/{id}/comparison', 'get'> = {}, options?: CallOptions): Promise<string> {
+    return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'comparison'), query, accept: 'text/csv' }, options);
+  }
+
+  /** What a revision adds and takes away, with the sums to agree. */
+  changeOrder(id: string, options?: CallOptions): Promise<ChangeOrder> {
+    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'change-order') }, options);
+  }
+
+  /** The change order to print and sign. */
+  changeOrderPdf(id: string, query: QueryOf<'/v1/estimates/{id}/change-order', 'get'> = {}, options?: CallOptions): Promise<Uint8Array> {
+    return bytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'change-order'), query, accept: 'application/pdf' }, options);
+  }
+
   drawings(id: string, options?: CallOptions): Promise<Drawings> {
     return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings') }, options);
   }
@@ -70,6 +86,11 @@ export class Estimates {
   /** The report as a self-contained page. */
   html(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<string> {
     return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'text/html' }, options);
+  }
+
+  /** The estimate as a UBL 2.1 Quotation (ISO/IEC 19845). */
+  quotation(id: string, query: Pick<ReportQuery, 'customer' | 'validUntil'> = {}, options?: CallOptions): Promise<string> {
+    return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'application/xml' }, options);
   }
 
   /** The priced lines as CSV (RFC 4180). */

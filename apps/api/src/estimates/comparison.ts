@@ -1,6 +1,9 @@
-import { Defect } from '#lib/kernel';
-import type { Estimate, EstimateLine } from '#lib/estimate';
-import { findCurrency, moneyFrom, moneyJson, subtractMoney, type Money, type MoneyJson } from '#lib/money';
+import { changeOrder, compareRevisions, type ChangeOrder, type LineChange, type RevisionComparison, type TotalChange } from '#lib/costing';
+import { pricedDocumentOf, type Estimate } from '#lib/estimate';
+import { mapValue, type Outcome } from '#lib/kernel';
+import type { MoneyJson } from '#lib/money';
+import type { EstimateRow } from './estimate.entity.js';
+import { storedEstimate } from './estimate.mapper.js';
 import type { RevisionMark } from './stored-estimate.js';
 
 /** What changed from one estimate to another, line by line. */
@@ -9,9 +12,15 @@ export interface Comparison {
   readonly after: ComparedEstimate;
   /** Changed figures of the scope, such as the opened area. */
   readonly figures: readonly FigureChange[];
+  readonly currency: string;
+  /** Changed lines: by how much, because of how much more of it and because of its rate. */
   readonly lines: readonly LineChange[];
-  readonly sections: readonly SectionChange[];
-  readonly total: AmountChange;
+  /** Changed sections, then every step from the sum of the lines to the sum with tax. */
+  readonly totals: readonly TotalChange[];
+  /** Without tax. */
+  readonly difference: MoneyJson;
+  /** Of the amount without tax before; absent when that was nothing. */
+  readonly shareOfBefore?: number;
 }
 
 export interface ComparedEstimate {
@@ -30,45 +39,38 @@ export interface FigureChange {
   readonly after: number;
 }
 
-export interface LineChange {
-  readonly code: string;
-  readonly title: string;
-  readonly change: 'added' | 'removed' | 'changed';
-  readonly unit: string;
-  readonly quantityBefore?: number;
-  readonly quantityAfter?: number;
-  readonly amountBefore?: MoneyJson;
-  readonly amountAfter?: MoneyJson;
-  readonly difference: MoneyJson;
+/** Refused where the two are in different currencies, because nothing is converted. */
+export const comparisonOf = (before: EstimateRow, after: EstimateRow): Outcome<Comparison> =>
+  mapValue(pricedComparison(before, after), ({ lines, totals, ...sums }) => ({
+    before: about(before), after: about(after), figures: figureChanges(before.result, after.result), ...sums,
+    lines: lines.filter(({ change }) => change !== 'same'),
+    totals: totals.filter(({ code, difference }) => Number(difference.amount) !== 0 || !isSection(code, before, after)),
+  }));
+
+/** The change order of a revision: against the revision before it, with the sum that was agreed first. */
+export const changeOrderOf = ({ first, before, after }: Revised): Outcome<ChangeOrder> =>
+  mapValue(pricedComparison(before, after), (comparison) => changeOrder(comparison, {
+    number: after.revisionNumber, reference: after.reference ?? after.title, reason: after.revisionReason ?? '', date: after.createdAt.toISOString().slice(0, 10),
+    extraDays: Math.round(after.result.summary.workingDays.p50 - before.result.summary.workingDays.p50),
+    firstSum: pricedDocumentOf(first.result).net,
+  }));
+
+/** A revision, the one before it, and the first of them all. */
+export interface Revised {
+  readonly first: EstimateRow;
+  readonly before: EstimateRow;
+  readonly after: EstimateRow;
 }
 
-export interface SectionChange extends AmountChange {
-  readonly code: string;
-  readonly title: string;
+const pricedComparison = (before: EstimateRow, after: EstimateRow): Outcome<RevisionComparison> =>
+  compareRevisions(pricedDocumentOf(before.result), pricedDocumentOf(after.result), after.revisionReason === null ? {} : { overall: after.revisionReason });
+
+function about(row: EstimateRow): ComparedEstimate {
+  const { id, createdAt, revision } = storedEstimate(row);
+  return { id, createdAt, revision, edition: row.edition, engineVersion: row.engineVersion };
 }
 
-export interface AmountChange {
-  readonly before: MoneyJson;
-  readonly after: MoneyJson;
-  readonly difference: MoneyJson;
-}
-
-interface Side {
-  readonly about: ComparedEstimate;
-  readonly estimate: Estimate;
-}
-
-/** Unchanged lines and figures are left out. */
-export function compared(before: Side, after: Side): Comparison {
-  return {
-    before: before.about,
-    after: after.about,
-    figures: figureChanges(before.estimate, after.estimate),
-    lines: lineChanges(before.estimate, after.estimate),
-    sections: sectionChanges(before.estimate, after.estimate),
-    total: amountChange(before.estimate.totals.total, after.estimate.totals.total),
-  };
-}
+const isSection = (code: string, ...rows: readonly EstimateRow[]): boolean => rows.some(({ result }) => result.sections.some((section) => section.code === code));
 
 const figures: readonly { readonly code: string; readonly name: string; readonly unit: string; readonly of: (estimate: Estimate) => number }[] = [
   { code: 'damagedAreaM2', name: 'Damaged area, likely', unit: 'm2', of: ({ scope }) => scope.damagedAreaM2.p50 },
@@ -80,50 +82,5 @@ const figures: readonly { readonly code: string; readonly name: string; readonly
   { code: 'workingDays', name: 'Working days, likely', unit: 'd', of: ({ summary }) => summary.workingDays.p50 },
 ];
 
-const figureChanges = (before: Estimate, after: Estimate): readonly FigureChange[] =>
+export const figureChanges = (before: Estimate, after: Estimate): readonly FigureChange[] =>
   figures.map(({ code, name, unit, of }) => ({ code, name, unit, before: of(before), after: of(after) })).filter((change) => change.before !== change.after);
-
-function lineChanges(before: Estimate, after: Estimate): readonly LineChange[] {
-  const old = new Map(before.lines.map((line) => [line.code, line]));
-  const current = new Map(after.lines.map((line) => [line.code, line]));
-  const codes = [...current.keys(), ...[...old.keys()].filter((code) => !current.has(code))];
-  return codes.flatMap((code) => lineChange(old.get(code), current.get(code)));
-}
-
-function lineChange(before: EstimateLine | undefined, after: EstimateLine | undefined): readonly LineChange[] {
-  const line = after ?? before;
-  if (line === undefined) throw new Defect('A line that neither estimate has was compared');
-  const isSame = before !== undefined && after !== undefined && before.purchaseQuantity === after.purchaseQuantity && before.amount.amount === after.amount.amount
-    && before.amount.currency === after.amount.currency && before.title === after.title;
-  if (isSame) return [];
-  return [{
-    code: line.code,
-    title: line.title,
-    change: before === undefined ? 'added' : after === undefined ? 'removed' : 'changed',
-    unit: line.unit,
-    ...(before === undefined ? {} : { quantityBefore: before.purchaseQuantity, amountBefore: before.amount }),
-    ...(after === undefined ? {} : { quantityAfter: after.purchaseQuantity, amountAfter: after.amount }),
-    difference: difference(before?.amount ?? zeroLike(line.amount), after?.amount ?? zeroLike(line.amount)),
-  }];
-}
-
-function sectionChanges(before: Estimate, after: Estimate): readonly SectionChange[] {
-  const old = new Map(before.sections.map((section) => [section.code, section]));
-  const current = new Map(after.sections.map((section) => [section.code, section]));
-  return [...new Map([...old, ...current])].map(([code, { title, amount }]) => ({
-    code, title, ...amountChange(old.get(code)?.amount ?? zeroLike(amount), current.get(code)?.amount ?? zeroLike(amount)),
-  })).filter((change) => change.before.amount !== change.after.amount);
-}
-
-const amountChange = (before: MoneyJson, after: MoneyJson): AmountChange => ({ before, after, difference: difference(before, after) });
-
-const zeroLike = ({ currency }: MoneyJson): MoneyJson => moneyJson(exact({ amount: '0', currency }));
-
-const difference = (before: MoneyJson, after: MoneyJson): MoneyJson => moneyJson(subtractMoney(exact(after), exact(before)));
-
-function exact({ amount, currency }: MoneyJson): Money {
-  const known = findCurrency(currency);
-  const money = known === undefined ? undefined : moneyFrom(amount, known);
-  if (money === undefined) throw new Defect(`A stored estimate holds ${amount} ${currency}, which is no money`);
-  return money;
-}

@@ -6,7 +6,7 @@ import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { USUAL_ON_PAGE } from '../http/dto/query.js';
 import { Answers, AnswersIn, Refuses } from '../http/endpoint.js';
-import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../http/media.js';
+import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces, XML_TYPE } from '../http/media.js';
 import { isFresh } from '../http/preconditions.js';
 import { inUnits, ShowsUnits, unitsOf, type Units } from '../http/units.js';
 import { TakesIdempotencyKey } from '../idempotency/idempotency-header.js';
@@ -18,7 +18,7 @@ import { AskerParam, type Asker } from './estimate-request.js';
 import { EstimatesService, type Made } from './estimates.service.js';
 import type { EstimatePage, Replay, WhyAnswer } from './stored-estimate.js';
 
-const forms = [CSV_TYPE, HTML_TYPE, PDF_TYPE] as const;
+const forms = [CSV_TYPE, HTML_TYPE, PDF_TYPE, XML_TYPE] as const;
 
 @ApiTags('Estimates')
 @Controller('v1/estimates')
@@ -50,7 +50,7 @@ export class EstimatesController {
   @Produces(JSON_TYPE, ...forms)
   @ShowsUnits()
   @ApiOperation({
-    operationId: 'getEstimate', summary: 'An estimate, as JSON, or by Accept as a report (PDF, HTML) or its lines (CSV)',
+    operationId: 'getEstimate', summary: 'An estimate, as JSON, or by Accept as a report (PDF, HTML), its lines (CSV) or a UBL 2.1 Quotation (XML)',
     description: 'In documents, `Accept-Language` decides how numbers and dates are written.',
   })
   @AnswersIn('StoredEstimate', forms, ['ETag'])

@@ -14,6 +14,7 @@ import { Engine, engineVersion } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
 import { hashOf, moneyOf, rowOf, summaryOfRow } from './estimate.mapper.js';
 import { EstimatesRepository, type KeyUse, type WrittenRow } from './estimates.repository.js';
+import type { Revised } from './comparison.js';
 import type { Lineage } from './subject.js';
 import type { EstimatePage, Replay, RevisionList, RevisionMark, WhyAnswer } from './stored-estimate.js';
 
@@ -106,6 +107,12 @@ export class EstimatesService {
       if (before === null) throw notFound(`A revision before estimate ${id}`);
       return { before, after };
     });
+  }
+
+  /** A revision with the one before it and the first of them: what a change order is made of. */
+  async revised(caller: Caller, id: string): Promise<Revised> {
+    const { before, after } = await this.pair(caller, id);
+    return { first: before.revisionNumber === 0 ? before : await this.row(caller, after.rootId), before, after };
   }
 
   /** All that a report or a drawing needs. */

@@ -1,24 +1,27 @@
-import { Body, Controller, Get, Param, Post, Query, Req } from '@nestjs/common';
+import { Body, Controller, Get, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
-import type { Request } from 'express';
+import type { Request, Response } from 'express';
+import { comparisonCsv } from '#lib/costing';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { Answers, Refuses } from '../http/endpoint.js';
+import { Answers, AnswersIn, Refuses } from '../http/endpoint.js';
+import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../http/media.js';
+import { answer } from '../http/problems.js';
 import { ShowsUnits } from '../http/units.js';
 import { TakesIdempotencyKey } from '../idempotency/idempotency-header.js';
-import type { Comparison } from './comparison.js';
-import { ComparisonQueryDto, RevisionRequestDto } from './dto/estimates.dto.js';
+import { comparisonOf, type Comparison } from './comparison.js';
+import { ChangeOrderQueryDto, ComparisonQueryDto, RevisionRequestDto } from './dto/estimates.dto.js';
 import { AskerParam, type Asker } from './estimate-request.js';
+import { EstimateForms } from './estimate-forms.js';
 import { sendMade } from './estimates.controller.js';
 import { EstimatesService } from './estimates.service.js';
 import type { RevisionList } from './stored-estimate.js';
-import { comparisonOf } from './subject.js';
 
 @ApiTags('Estimates')
 @Controller('v1/estimates/:id')
 @ForRoles('surveyor', 'chandler', 'integrator')
 export class RevisionsController {
-  constructor(private readonly estimates: EstimatesService) {}
+  constructor(private readonly estimates: EstimatesService, private readonly forms: EstimateForms) {}
 
   @Post('revisions')
   @TakesIdempotencyKey()
@@ -38,11 +41,30 @@ export class RevisionsController {
   }
 
   @Get('comparison')
+  @Produces(JSON_TYPE, CSV_TYPE)
   @ShowsUnits()
-  @ApiOperation({ operationId: 'compareEstimates', summary: 'What changed against the revision before, or another estimate, line by line' })
-  @Answers('Comparison')
-  async comparison(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: ComparisonQueryDto): Promise<Comparison> {
+  @ApiOperation({ operationId: 'compareEstimates', summary: 'What changed against the revision before, or another estimate, line by line, and because of what' })
+  @AnswersIn('Comparison', [CSV_TYPE])
+  @Refuses('unprocessable')
+  async comparison(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: ComparisonQueryDto, @Res({ passthrough: true }) response: Response): Promise<Comparison | string> {
     const { before, after } = await this.estimates.pair(caller, id, query.with);
-    return comparisonOf(before, after);
+    const comparison = answer(comparisonOf(before, after));
+    if (response.locals.mediaType !== CSV_TYPE) return comparison;
+    response.type(CSV_TYPE);
+    return comparisonCsv(comparison);
+  }
+
+  @Get('change-order')
+  @Produces(JSON_TYPE, HTML_TYPE, PDF_TYPE)
+  @ShowsUnits()
+  @ApiOperation({ operationId: 'getChangeOrder', summary: 'What a revision adds and takes away, to be signed by yard and owner; as JSON, or by Accept as PDF or HTML' })
+  @AnswersIn('ChangeOrder', [HTML_TYPE, PDF_TYPE])
+  @Refuses('unprocessable')
+  async changeOrder(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: ChangeOrderQueryDto, @Req() request: Request): Promise<void> {
+    const response = request.res;
+    if (response === undefined) return;
+    const type = String(response.locals.mediaType);
+    if (type === JSON_TYPE) response.json(await this.forms.changeOrder(caller, id));
+    else await this.forms.sendChangeOrder({ caller, id, type, query }, request, response);
   }
 }

@@ -1,9 +1,10 @@
 import type { Request } from 'express';
 import { unitsOf } from '../http/units.js';
 import type { ReaderChoice, ReportSubject } from '../report/render.js';
-import { compared, type Comparison } from './comparison.js';
+import type { ChangeOrder } from '#lib/costing';
+import { comparisonOf, figureChanges, type FigureChange } from './comparison.js';
 import type { EstimateRow } from './estimate.entity.js';
-import { moneyOf, storedEstimate, type SummaryRow } from './estimate.mapper.js';
+import { moneyOf, type SummaryRow } from './estimate.mapper.js';
 
 /** An estimate with what came before it, as a report tells it. */
 export interface Lineage {
@@ -28,21 +29,27 @@ export const subjectOf = ({ row, before, history, organisationName }: Lineage, r
     history: history.map((one) => ({
       number: one.revisionNumber, madeAt: one.createdAt.toISOString(), reason: one.revisionReason ?? 'First issue', total: amountText(one.totalAmount, one.currency),
     })),
-    changes: before === undefined ? [] : changesIn(comparisonOf(before, row)),
+    changes: before === undefined ? [] : changesBetween(before, row),
   },
 });
 
-const changesIn = ({ figures, sections, total }: Comparison): ReportSubject['issue']['changes'] => [
-  ...figures.map(({ name, unit, before, after }) => ({ what: name, before: `${before} ${unit}`, after: `${after} ${unit}` })),
-  ...sections.map(({ title, before, after }) => ({ what: title, before: `${before.amount} ${before.currency}`, after: `${after.amount} ${after.currency}` })),
-  { what: 'Total', before: `${total.before.amount} ${total.before.currency}`, after: `${total.after.amount} ${total.after.currency}` },
-];
+/** Sums are compared in one currency only; figures always. */
+function changesBetween(before: EstimateRow, after: EstimateRow): ReportSubject['issue']['changes'] {
+  const comparison = comparisonOf(before, after);
+  if (!comparison.ok) return figureChanges(before.result, after.result).map(figureText);
+  const changed = comparison.value.totals.filter(({ difference }) => Number(difference.amount) !== 0);
+  return [
+    ...comparison.value.figures.map(figureText),
+    ...changed.map(({ name, before: then, after: now }) => ({ what: name, before: `${then.amount} ${then.currency}`, after: `${now.amount} ${now.currency}` })),
+  ];
+}
 
-export const comparisonOf = (before: EstimateRow, after: EstimateRow): Comparison => compared(sideOf(before), sideOf(after));
+const figureText = ({ name, unit, before, after }: FigureChange) => ({ what: name, before: `${before} ${unit}`, after: `${after} ${unit}` });
 
-const sideOf = (row: EstimateRow) => {
-  const { id, createdAt, revision, estimate } = storedEstimate(row);
-  return { about: { id, createdAt, revision, edition: row.edition, engineVersion: row.engineVersion }, estimate };
+/** The same for a change order: the letterhead and the issue of the revision, and what is to be signed. */
+export const changeOrderSubject = (lineage: Lineage, reader: ReaderChoice, order: ChangeOrder): ReportSubject => {
+  const subject = subjectOf(lineage, reader);
+  return { ...subject, issue: { ...subject.issue, changeOrder: order } };
 };
 
 function amountText(amount: string, currency: string): string {

@@ -1,4 +1,4 @@
-import { stringify } from 'csv-stringify/sync';
+import { csv } from '#lib/costing';
 import type { Estimate, EstimateLine } from '#lib/estimate';
 
 const columns: readonly (readonly [string, (line: EstimateLine) => string | number])[] = [
@@ -24,15 +24,6 @@ const columns: readonly (readonly [string, (line: EstimateLine) => string | numb
   ['packs', ({ packs }) => packs.map(({ sku, count }) => `${count} x ${sku}`).join('; ')],
 ];
 
-/**
- * The priced lines for a spreadsheet: RFC 4180, UTF-8, numbers with a point as in the JSON.
- * Text that a spreadsheet would run as a formula is marked as text by a leading apostrophe.
- */
+/** The priced lines for a spreadsheet, numbers with a point as in the JSON. */
 export const linesCsv = ({ lines }: Estimate): string =>
-  stringify(lines.map((line) => columns.map(([, value]) => inert(value(line)))), {
-    header: true, columns: columns.map(([name]) => ({ key: name, header: name })), record_delimiter: 'windows',
-  });
-
-/** Numbers stay numbers, negative ones too. */
-const inert = (value: string | number): string =>
-  (typeof value === 'string' && /^[=+\-@\t\r]/.test(value) && !/^-?\d+(\.\d+)?$/.test(value) ? `'${value}` : String(value));
+  csv(columns.map(([name]) => name), lines.map((line) => columns.map(([, value]) => value(line))));

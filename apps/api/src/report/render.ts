@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import {
-  contentSecurityPolicy, drawingNames, english, htmlOf, jobPackOf, landscape, namedDrawing, phone, portrait, reportOf, sheetDocument, stylesheet, svgOf, templateDocument,
+  changeOrderDocument, contentSecurityPolicy, drawingNames, english, htmlOf, jobPackOf, landscape, namedDrawing, phone, portrait, reportOf, sheetDocument, stylesheet, svgOf, templateDocument,
   type Issue, type Logo, type PaperName, type ReportDocument, type ReportRequest,
 } from '#lib/drawings';
 import type { DefectRecord, Estimate } from '#lib/estimate';
@@ -24,9 +24,12 @@ export interface ReportSubject {
 
 export type SheetShape = 'landscape' | 'portrait' | 'phone';
 
+/** Documents that are printed and shown; templates are printed only. */
+export type PageKind = 'report' | 'job-pack' | 'change-order';
+
 export type RenderTask =
-  | { readonly as: 'pdf'; readonly what: 'report' | 'job-pack' | 'templates'; readonly standard: PdfStandard }
-  | { readonly as: 'html'; readonly what: 'report' | 'job-pack' }
+  | { readonly as: 'pdf'; readonly what: PageKind | 'templates'; readonly standard: PdfStandard }
+  | { readonly as: 'html'; readonly what: PageKind }
   | { readonly as: 'logo-trial'; readonly logo: Logo }
   | { readonly as: 'drawing-svg'; readonly name: string; readonly shape: SheetShape }
   | { readonly as: 'drawing-pdf'; readonly name: string; readonly shape: SheetShape; readonly standard: PdfStandard };
@@ -85,17 +88,16 @@ const requestOf = ({ estimate, record, issue, reader }: ReportSubject, medium: R
   reader: { locale: reader.locale, units: reader.units, words: english, glyphs: medium === 'page' ? 'embedded-font' : 'any' },
 });
 
-function paged(subject: ReportSubject, what: 'report' | 'job-pack' | 'templates'): ReportDocument {
+function paged(subject: ReportSubject, what: PageKind | 'templates'): ReportDocument {
   const request = requestOf(subject, 'page');
-  switch (what) {
-    case 'report': return reportOf(request);
-    case 'job-pack': return jobPackOf(request);
-    case 'templates': return templateDocument(request);
-  }
+  return what === 'templates' ? templateDocument(request) : pageMakers[what](request);
 }
 
-const screened = (subject: ReportSubject, what: 'report' | 'job-pack'): ReportDocument =>
-  (what === 'report' ? reportOf : jobPackOf)(requestOf(subject, 'screen'));
+const pageMakers: Readonly<Record<PageKind, (request: ReportRequest) => ReportDocument>> = {
+  'report': reportOf, 'job-pack': jobPackOf, 'change-order': changeOrderDocument,
+};
+
+const screened = (subject: ReportSubject, what: PageKind): ReportDocument => pageMakers[what](requestOf(subject, 'screen'));
 
 const formats = (paper: PaperName) => ({ landscape: landscape(paper), portrait: portrait(paper), phone });
 

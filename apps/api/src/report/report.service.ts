@@ -6,7 +6,7 @@ import { Defect, refusal, type Outcome } from '#lib/kernel';
 import { logoFrom, undecodable } from './logo.js';
 import { linesCsv } from './lines-csv.js';
 import { RenderPool } from './render-pool.js';
-import { htmlPolicy, namesOfDrawings, render, type DocumentTask, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
+import { htmlPolicy, namesOfDrawings, render, type DocumentTask, type PageKind, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
 import type { PdfStandard } from './typst-compiler.js';
 
 /** Each press holds a compiler and the fonts, about 100 MB, and up to 10 MB more with every document. */
@@ -22,13 +22,13 @@ export interface Cancel {
 export class ReportService implements OnModuleDestroy {
   private pool: RenderPool | undefined;
 
-  /** The report or the job pack as tagged PDF; the same bytes for the same subject. */
-  async pdf(subject: ReportSubject, what: 'report' | 'job-pack' | 'templates', options: Cancel & { readonly standard?: PdfStandard } = {}): Promise<Uint8Array> {
+  /** The report, the job pack or a change order as tagged PDF; the same bytes for the same subject. */
+  async pdf(subject: ReportSubject, what: PageKind | 'templates', options: Cancel & { readonly standard?: PdfStandard } = {}): Promise<Uint8Array> {
     return bytes(await this.done({ subject, task: { as: 'pdf', what, standard: options.standard ?? 'a-2a' } }, options));
   }
 
   /** The same content as one self-contained page, and the policy to send with it. */
-  async html(subject: ReportSubject, what: 'report' | 'job-pack', options: Cancel = {}): Promise<{ readonly html: string; readonly contentSecurityPolicy: string }> {
+  async html(subject: ReportSubject, what: PageKind, options: Cancel = {}): Promise<{ readonly html: string; readonly contentSecurityPolicy: string }> {
     const html = await this.done({ subject, task: { as: 'html', what } }, options);
     if (typeof html !== 'string') throw new Defect('A page of HTML came back as something else');
     return { html, contentSecurityPolicy: htmlPolicy };

@@ -2,8 +2,8 @@ import type { Catalogue } from '../catalogue.js';
 
 /** Generated from libs/catalogue/data by `npm run gen`; never edited by hand. */
 export const shippedCatalogue: Catalogue = {
- "edition": "shipped-32d578ee",
- "hash": "32d578eea40502e736c9064d654811b8278dcec18836d5ad7b01af5de017ab9f",
+ "edition": "shipped-d8ffa827",
+ "hash": "d8ffa8270af7c515aadb100014655aed723927547346c4de6971d0c58f98171e",
  "materials": [
   {
    "kind": "coating",
@@ -58891,6 +58891,13 @@ export const shippedCatalogue: Catalogue = {
    "title": "Solving the irregular strip packing problem via guided local search for overlap minimization",
    "body": "S. Umetani, M. Yagiura, S. Imahori, T. Imamichi, K. Nonobe, T. Ibaraki, International Transactions in Operational Research 16",
    "year": "2009",
+   "readAs": "memory"
+  },
+  {
+   "key": "UNCL-5305",
+   "title": "UN/EDIFACT code list 5305: duty, tax or fee category (S standard rate, Z zero rated goods)",
+   "body": "United Nations Economic Commission for Europe",
+   "year": "2017",
    "readAs": "memory"
   },
   {

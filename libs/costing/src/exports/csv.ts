@@ -1,5 +1,4 @@
 import type { BasketOrder } from '../basket/basket.js';
-import type { CostRollUp } from '../roll-up.js';
 import type { RevisionComparison } from '../revisions.js';
 
 /** A cell is text or a number; numbers are written as they are. */
@@ -22,22 +21,6 @@ function field(cell: Cell): string {
 export const csv = (header: readonly string[], rows: readonly (readonly Cell[])[]): string =>
   [header, ...rows].map((row) => row.map(field).join(',')).join(LINE_END) + LINE_END;
 
-/** The lines of a roll-up, then what is out of scope, then the totals. */
-export function linesCsv({ lines, outOfScope, currency, ...totals }: CostRollUp): string {
-  const header = [
-    'code', 'scope', 'section', 'title', 'causeClass', 'partOrLabour', 'quantityNet', 'quantityRequired', 'quantityPurchase', 'quantityCharged', 'unit',
-    'unitRate', 'amount', 'amountLow', 'amountHigh', 'currency', 'taxGroup',
-  ];
-  const rows = [...lines, ...outOfScope].map((line): readonly Cell[] => [
-    line.code, line.scope, line.section, line.title, line.causeClass, line.partOrLabour, line.quantity.net, line.quantity.required,
-    line.quantity.purchase ?? '', line.quantity.charged, line.unit, line.unitRate.amount, line.amount.amount, line.range.low.amount,
-    line.range.high.amount, currency, line.taxGroup,
-  ]);
-  const sums = (['direct', 'overhead', 'profit', 'contingency', 'net', 'tax', 'gross'] as const)
-    .map((name): readonly Cell[] => [name, 'total', '', '', '', '', '', '', '', '', '', '', totals[name].amount, '', '', currency, '']);
-  return csv(header, [...rows, ...sums]);
-}
-
 export function basketCsv({ lines, orders, total }: BasketOrder): string {
   const header = ['supplier', 'sku', 'name', 'packCount', 'quantityPerPack', 'quantity', 'unit', 'unitPrice', 'amount', 'cutFee', 'currency', 'hazardous', 'oversize'];
   const rows = lines.map((line): readonly Cell[] => [
@@ -53,13 +36,13 @@ export function basketCsv({ lines, orders, total }: BasketOrder): string {
   return csv(header, [...rows, ...charges, charge('', 'total', total.amount)]);
 }
 
-export function comparisonCsv({ lines, totals, currency }: RevisionComparison): string {
+export function comparisonCsv({ lines, totals, currency }: Pick<RevisionComparison, 'lines' | 'totals' | 'currency'>): string {
   const header = ['code', 'title', 'change', 'quantityBefore', 'quantityAfter', 'unit', 'before', 'after', 'difference', 'becauseOfQuantity', 'becauseOfRate', 'currency', 'because'];
   const rows = lines.map((line): readonly Cell[] => [
     line.code, line.title, line.change, line.quantityBefore, line.quantityAfter, line.unit, line.before.amount, line.after.amount, line.difference.amount,
     line.becauseOfQuantity.amount, line.becauseOfRate.amount, currency, line.because.join('; '),
   ]);
   const sums = totals.map((total): readonly Cell[] =>
-    ['', total.name, 'total', '', '', '', total.before.amount, total.after.amount, total.difference.amount, '', '', currency, '']);
+    [total.code, total.name, 'total', '', '', '', total.before.amount, total.after.amount, total.difference.amount, '', '', currency, '']);
   return csv(header, [...rows, ...sums]);
 }

@@ -4,7 +4,7 @@ import { create } from 'xmlbuilder2';
 import type { BasketOrder } from '../basket/basket.js';
 import type { LineRequest } from '../cost-line.js';
 import { rollUp, type CostRollUp } from '../roll-up.js';
-import { basketCsv, csv, linesCsv } from './csv.js';
+import { basketCsv, csv } from './csv.js';
 import { ublOrders, ublQuotation } from './ubl.js';
 
 const line = (changes: Partial<LineRequest> = {}): LineRequest => ({
@@ -48,10 +48,7 @@ describe('CSV', () => {
     expect(csv(['x'], [['-12.50']])).toBe('x\r\n-12.50\r\n');
   });
 
-  test('has a row for each line and each total', () => {
-    const rows = parse(linesCsv(rolled()), { columns: true, record_delimiter: '\r\n' }) as Record<string, string>[];
-    expect(rows.map(({ code }) => code)).toEqual(['core', 'work', 'direct', 'overhead', 'profit', 'contingency', 'net', 'tax', 'gross']);
-    expect(rows[1]).toMatchObject({ amount: '536.50', quantityCharged: '7.25', unit: 'h' });
+  test('of a basket has a row for each line, each charge and the total', () => {
     const packs = parse(basketCsv(basket), { columns: true, record_delimiter: '\r\n' }) as Record<string, string>[];
     expect(packs.at(-1)).toMatchObject({ name: 'total', amount: '95.50' });
   });
@@ -72,6 +69,7 @@ const sequences: Readonly<Record<string, readonly string[]>> = {
   'Price': ['PriceAmount!', 'BaseQuantity'], 'SellersItemIdentification': ['ID!'],
   'Item': ['Description', 'PackQuantity', 'PackSizeNumeric', 'Name', 'HazardousRiskIndicator', 'AdditionalInformation', 'BuyersItemIdentification', 'SellersItemIdentification', 'ClassifiedTaxCategory'],
   'TaxTotal': ['TaxAmount!', 'RoundingAmount', 'TaxSubtotal'], 'TaxSubtotal': ['TaxableAmount', 'TaxAmount!', 'TaxCategory!'],
+  'ClassifiedTaxCategory': ['ID', 'Name', 'Percent', 'TaxScheme!'],
   'TaxCategory': ['ID', 'Name', 'Percent', 'TaxScheme!'], 'TaxScheme': ['ID'],
 };
 
@@ -146,6 +144,39 @@ describe('UBL', () => {
     const root = rootOf(ublQuotation(rolled(), { ...head, seller: { name: 'Invented yard' }, validUntil: '2026-06-30', note: 'Range P10 to P90 in the report' }));
     expect(departures(root)).toEqual([]);
     expect(all(root, 'TaxSubtotal')).toHaveLength(2);
+    expect(all(root, 'Note')[1].textContent).toBe('Charges are overhead 36.81, profit 52.02 and contingency 100.00 EUR, shared by tax group.');
+  });
+
+  test('each tax category sums as the rules of electronic invoices ask: lines and charges make its base, base times rate its tax', () => {
+    const root = rootOf(ublQuotation(rolled(), { ...head, seller: { name: 'Invented yard' } }));
+    const own = (node: XmlNode, name: string): XmlNode => childrenOf(node).find((child) => bare(child) === name)!;
+    const cents = (node: XmlNode): number => Math.round(Number(node.textContent) * 100);
+    const percentIn = (node: XmlNode, name: string): string | null => own(own(node, name), 'Percent').textContent;
+    for (const subtotal of all(root, 'TaxSubtotal')) {
+      const percent = percentIn(subtotal, 'TaxCategory');
+      const lines = all(root, 'LineItem').filter((item) => percentIn(own(item, 'Item'), 'ClassifiedTaxCategory') === percent).map((item) => cents(own(item, 'LineExtensionAmount')));
+      const charges = all(root, 'AllowanceCharge').filter((one) => percentIn(one, 'TaxCategory') === percent).map((one) => cents(own(one, 'Amount')));
+      const base = cents(own(subtotal, 'TaxableAmount'));
+      expect([...lines, ...charges].reduce((sum, one) => sum + one, 0)).toBe(base);
+      expect(cents(own(subtotal, 'TaxAmount'))).toBe(Math.round(base * Number(percent) / 100));
+      expect(own(own(subtotal, 'TaxCategory'), 'ID').textContent).toBe('S');
+    }
+    const [taxTotal] = childrenOf(root).filter((child) => bare(child) === 'TaxTotal');
+    expect(all(taxTotal, 'TaxSubtotal').reduce((sum, one) => sum + cents(own(one, 'TaxAmount')), 0)).toBe(cents(own(taxTotal, 'TaxAmount')));
+  });
+
+  test('price times quantity over the base quantity is the amount of every line', () => {
+    const root = rootOf(ublQuotation(rolled([line(), line({ code: 'thirds', netQuantity: 1 / 3, unitRate: '10.01' }), line({ code: 'taxed', rateIncludesTax: true })]), { ...head, seller: { name: 'Invented yard' } }));
+    for (const item of all(root, 'LineItem')) {
+      const value = (name: string): number => Number(all(item, name)[0].textContent);
+      expect(Math.round(value('Quantity') * value('PriceAmount') / value('BaseQuantity') * 100)).toBe(Math.round(value('LineExtensionAmount') * 100));
+    }
+  });
+
+  test('nobody need be named as the customer', () => {
+    const { buyer, ...unaddressed } = head;
+    const root = rootOf(ublQuotation(rolled(), { ...unaddressed, seller: { name: 'Invented yard' } }));
+    expect([buyer.name, departures(root), all(root, 'OriginatorCustomerParty')]).toEqual(['Invented owner', [], []]);
   });
 
   test('packs of several sizes are quoted as one price for the whole quantity', () => {

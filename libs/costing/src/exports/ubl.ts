@@ -1,9 +1,11 @@
 import { create } from 'xmlbuilder2';
-import { findCurrency, moneyFrom, moneyJson, noMoney, sumMoney, type Currency, type Money, type MoneyJson } from '#lib/money';
+import {
+  decimalFrom, findCurrency, moneyFrom, moneyJson, noMoney, priceOf, rate, subtractMoney, sumMoney, type Currency, type Money, type MoneyJson,
+} from '#lib/money';
 import { Defect } from '#lib/kernel';
 import type { BasketLine, BasketOrder, SupplierOrder } from '../basket/basket.js';
-import type { CostLine } from '../cost-line.js';
-import type { CostRollUp } from '../roll-up.js';
+import { commercialRounding } from '../exact.js';
+import type { DocumentLine, PricedDocument } from '../priced-document.js';
 import { unitCodeOf } from './unit-codes.js';
 
 /** Who buys or sells, as far as a document must say. */
@@ -109,48 +111,92 @@ const plainNumber = (value: number): string => {
   return text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text;
 };
 
-export interface QuotationHead extends DocumentHead {
+export interface QuotationHead extends Omit<DocumentHead, 'buyer'> {
   readonly seller: Party;
+  readonly buyer?: Party;
   readonly validUntil?: string;
 }
 
-/** The estimate as a UBL 2.1 Quotation: loadings as charges, tax by group on net sums. */
-export function ublQuotation(rolled: CostRollUp, head: QuotationHead): string {
-  const currency = currencyOf(rolled.net);
-  const loadings = [charge('Overhead', rolled.overhead), charge('Profit', rolled.profit), charge('Contingency', rolled.contingency)].flat();
-  const chargeTotal = sumMoney([rolled.overhead, rolled.profit, rolled.contingency].map((one) => exact(one, currency)), currency);
+/**
+ * Priced work as a UBL 2.1 Quotation: loadings as charges, one for each tax group, and tax by group on net sums.
+ *
+ * Sums keep the rules of EN 16931: lines make the line total, lines and charges of a category make its taxable amount,
+ * tax is that amount times the rate, and the total with tax is what is payable.
+ *
+ * Source: [UBL-2.1] Quotation; [EN-16931-1] BR-CO-10 to BR-CO-16, BR-S-08; [UNCL-5305] tax categories S and Z
+ * Worked: libs/costing/src/exports/exports.spec.ts
+ */
+export function ublQuotation(priced: PricedDocument, head: QuotationHead): string {
+  const currency = currencyOf(priced.net);
+  const charges = priced.taxes.flatMap((group) => chargeOfGroup(group, priced, currency));
+  const chargeTotal = sumMoney([priced.overhead, priced.profit, priced.contingency].map((one) => exact(one, currency)), currency);
   return document('Quotation', {
     'cbc:UBLVersionID': '2.1', 'cbc:ID': clean(head.id), 'cbc:IssueDate': head.issueDate,
-    ...(head.note === undefined ? {} : { 'cbc:Note': clean(head.note) }),
-    'cbc:PricingCurrencyCode': currency.code, 'cbc:LineCountNumeric': String(rolled.lines.length),
+    'cbc:Note': [...(head.note === undefined ? [] : [clean(head.note)]), loadingsNote(priced)],
+    'cbc:PricingCurrencyCode': currency.code, 'cbc:LineCountNumeric': String(priced.lines.length),
     ...(head.validUntil === undefined ? {} : { 'cac:ValidityPeriod': { 'cbc:EndDate': head.validUntil } }),
-    'cac:SellerSupplierParty': partyOf(head.seller), 'cac:OriginatorCustomerParty': partyOf(head.buyer),
-    ...(loadings.length === 0 ? {} : { 'cac:AllowanceCharge': loadings }),
-    'cac:TaxTotal': taxTotal(rolled),
+    'cac:SellerSupplierParty': partyOf(head.seller), ...(head.buyer === undefined ? {} : { 'cac:OriginatorCustomerParty': partyOf(head.buyer) }),
+    ...(charges.length === 0 ? {} : { 'cac:AllowanceCharge': charges }),
+    'cac:TaxTotal': taxTotal(priced),
     'cac:QuotedMonetaryTotal': {
-      'cbc:LineExtensionAmount': amountOf(rolled.direct), 'cbc:TaxExclusiveAmount': amountOf(rolled.net), 'cbc:TaxInclusiveAmount': amountOf(rolled.gross),
-      'cbc:ChargeTotalAmount': amountOf(moneyJson(chargeTotal)), 'cbc:PayableAmount': amountOf(rolled.gross),
+      'cbc:LineExtensionAmount': amountOf(priced.direct), 'cbc:TaxExclusiveAmount': amountOf(priced.net), 'cbc:TaxInclusiveAmount': amountOf(priced.gross),
+      'cbc:ChargeTotalAmount': amountOf(moneyJson(chargeTotal)), 'cbc:PayableAmount': amountOf(priced.gross),
     },
-    'cac:QuotationLine': rolled.lines.map((line, index) => ({ 'cbc:ID': String(index + 1), 'cac:LineItem': quotedItem(line, index + 1) })),
+    'cac:QuotationLine': priced.lines.map((line, index) => ({ 'cbc:ID': String(index + 1), 'cac:LineItem': quotedItem(line, index + 1, { priced, currency }) })),
   });
 }
 
-const taxTotal = ({ tax, taxes }: CostRollUp): Content => ({
+type TaxedGroup = PricedDocument['taxes'][number];
+
+/** Charges stand by tax group because each must name the tax it bears; what they are made of is said once. */
+const loadingsNote = ({ overhead, profit, contingency, currency }: PricedDocument): string =>
+  `Charges are overhead ${overhead.amount}, profit ${profit.amount} and contingency ${contingency.amount} ${currency}, shared by tax group.`;
+
+/** What the taxable amount of a group holds above the lines of the group. */
+function chargeOfGroup(group: TaxedGroup, { lines }: PricedDocument, currency: Currency): readonly Content[] {
+  const own = sumMoney(lines.filter(({ taxGroup }) => taxGroup === group.code).map(({ amount }) => exact(amount, currency)), currency);
+  const loadings = moneyJson(subtractMoney(exact(group.taxable, currency), own));
+  return charge('Overhead, profit and contingency', loadings).map((one) => ({ ...one, 'cac:TaxCategory': taxCategory(group) }));
+}
+
+/** S is a rate above nothing, Z is taxed at nothing; why something would be exempt is not known here. */
+const taxCategory = ({ name, percent }: TaxedGroup): Content => ({
+  'cbc:ID': Number(percent) === 0 ? 'Z' : 'S', 'cbc:Name': clean(name), 'cbc:Percent': percent, 'cac:TaxScheme': { 'cbc:ID': 'VAT' },
+});
+
+const taxTotal = ({ tax, taxes, lines }: PricedDocument): Content => ({
   'cbc:TaxAmount': amountOf(tax),
-  'cac:TaxSubtotal': taxes.map((group) => ({
-    'cbc:TaxableAmount': amountOf(group.taxable), 'cbc:TaxAmount': amountOf(group.tax),
-    'cac:TaxCategory': { 'cbc:ID': clean(group.code), 'cbc:Name': clean(group.name), 'cbc:Percent': group.percent, 'cac:TaxScheme': { 'cbc:ID': 'VAT' } },
+  'cac:TaxSubtotal': taxes.filter(({ code }) => lines.some(({ taxGroup }) => taxGroup === code)).map((group) => ({
+    'cbc:TaxableAmount': amountOf(group.taxable), 'cbc:TaxAmount': amountOf(group.tax), 'cac:TaxCategory': taxCategory(group),
   })),
 });
 
-/** Where packs were priced, the price stands for the whole quantity, so that nothing is rounded twice. */
-function quotedItem(line: CostLine, number: number): Content {
-  const price = line.isAverageRate || line.rateIncludesTax
-    ? { 'cbc:PriceAmount': amountOf(line.amount), 'cbc:BaseQuantity': quantityOf(line.quantity.charged, line.unit) }
-    : { 'cbc:PriceAmount': amountOf(line.unitRate), 'cbc:BaseQuantity': quantityOf('1', line.unit) };
+interface Quoted {
+  readonly priced: PricedDocument;
+  readonly currency: Currency;
+}
+
+function quotedItem(line: DocumentLine, number: number, { priced, currency }: Quoted): Content {
+  const group = priced.taxes.find(({ code }) => code === line.taxGroup);
   return {
     'cbc:ID': String(number), ...(line.note === undefined ? {} : { 'cbc:Note': clean(line.note) }),
     'cbc:Quantity': quantityOf(line.quantity.charged, line.unit), 'cbc:LineExtensionAmount': amountOf(line.amount),
-    'cac:Price': price, 'cac:Item': { 'cbc:Name': clean(line.title), 'cac:SellersItemIdentification': { 'cbc:ID': clean(line.code) } },
+    'cac:Price': quotedPrice(line, currency),
+    'cac:Item': {
+      'cbc:Name': clean(line.title),
+      ...(line.packs.length === 0 ? {} : { 'cbc:AdditionalInformation': line.packs.map(({ count, name }) => clean(`${count} x ${name}`)) }),
+      'cac:SellersItemIdentification': { 'cbc:ID': clean(line.code) },
+      ...(group === undefined ? {} : { 'cac:ClassifiedTaxCategory': taxCategory(group) }),
+    },
   };
+}
+
+/** Where quantity times rate is not the amount (packs, or tax taken out), the price stands for the whole quantity, so that nothing is rounded twice. */
+function quotedPrice({ quantity, unitRate, amount, unit, packs }: DocumentLine, currency: Currency): Content {
+  const [charged, price] = [decimalFrom(quantity.charged), decimalFrom(unitRate.amount)];
+  const isExact = packs.length === 0 && charged !== undefined && price !== undefined
+    && priceOf(charged, rate(price, currency, unit), commercialRounding).minor === exact(amount, currency).minor;
+  return isExact
+    ? { 'cbc:PriceAmount': amountOf(unitRate), 'cbc:BaseQuantity': quantityOf('1', unit) }
+    : { 'cbc:PriceAmount': amountOf(amount), 'cbc:BaseQuantity': quantityOf(quantity.charged, unit) };
 }

@@ -2,7 +2,7 @@ import type { PaperName } from '../sheet/formats.js';
 
 /** A report as structure: what is said and in which order, before anybody decides how it looks. */
 export interface ReportDocument {
-  readonly kind: 'estimate-report' | 'job-pack' | 'sheets';
+  readonly kind: 'estimate-report' | 'job-pack' | 'change-order' | 'sheets';
   readonly title: string;
   readonly subtitle: string;
   /** BCP 47 language of the words. */

@@ -1,3 +1,4 @@
+import type { ChangeOrder } from '#lib/costing';
 import type { DefectRecord, Estimate } from '#lib/estimate';
 import type { Reader } from '../reader.js';
 import type { PaperName } from '../sheet/formats.js';
@@ -15,6 +16,8 @@ export interface Issue {
   readonly history: readonly Revision[];
   /** Against the revision before; empty for a first issue. */
   readonly changes: readonly Change[];
+  /** What is to be signed; only where a change order is printed. */
+  readonly changeOrder?: ChangeOrder;
 }
 
 export interface Revision {

@@ -348,6 +348,17 @@ export const reportWords = {
     reason: 'Reason',
     only: 'This is the first issue.',
   },
+  changeOrder: {
+    kind: 'Change order',
+    what: 'What this changes',
+    additions: 'Added',
+    deductions: 'Taken away',
+    difference: 'Difference',
+    sums: 'Sums',
+    steps: 'From the lines to the sum with tax',
+    agreed: 'What is agreed',
+    lead: 'Signed by both, this becomes part of what was agreed. Local law may ask for more.',
+  },
   jobPack: {
     title: 'Job pack',
     kind: 'Job pack',

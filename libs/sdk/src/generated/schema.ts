@@ -130,7 +130,7 @@ export type paths = {
             readonly cookie?: never;
         };
         /**
-         * An estimate, as JSON, or by Accept as a report (PDF, HTML) or its lines (CSV)
+         * An estimate, as JSON, or by Accept as a report (PDF, HTML), its lines (CSV) or a UBL 2.1 Quotation (XML)
          * @description In documents, `Accept-Language` decides how numbers and dates are written.
          */
         readonly get: operations["getEstimate"];
@@ -160,6 +160,23 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/estimates/{id}/change-order": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What a revision adds and takes away, to be signed by yard and owner; as JSON, or by Accept as PDF or HTML */
+        readonly get: operations["getChangeOrder"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/estimates/{id}/comparison": {
         readonly parameters: {
             readonly query?: never;
@@ -167,7 +184,7 @@ export type paths = {
             readonly path?: never;
             readonly cookie?: never;
         };
-        /** What changed against the revision before, or another estimate, line by line */
+        /** What changed against the revision before, or another estimate, line by line, and because of what */
         readonly get: operations["compareEstimates"];
         readonly put?: never;
         readonly post?: never;
@@ -915,11 +932,6 @@ export type paths = {
 export type webhooks = Record<string, never>;
 export type components = {
     schemas: {
-        readonly AmountChange: {
-            readonly after: components["schemas"]["MoneyJson"];
-            readonly before: components["schemas"]["MoneyJson"];
-            readonly difference: components["schemas"]["MoneyJson"];
-        };
         readonly Area: {
             readonly holes: readonly (readonly (readonly number[])[])[];
             readonly outer: readonly (readonly number[])[];
@@ -1399,6 +1411,22 @@ export type components = {
             readonly source: string;
             readonly text: string;
         };
+        /** @description A change order as text to be signed, in the parts that a letter has. */
+        readonly ChangeOrder: {
+            readonly additions: readonly components["schemas"]["LineChange"][];
+            readonly deductions: readonly components["schemas"]["LineChange"][];
+            readonly reason: string;
+            /** @description Whose name, date and signature it needs. */
+            readonly signatures: readonly string[];
+            readonly statements: readonly string[];
+            /** @description From the lines to what is to be paid, before and after. */
+            readonly steps: readonly components["schemas"]["TotalChange"][];
+            readonly sums: readonly {
+                readonly amount: components["schemas"]["MoneyJson"];
+                readonly name: string;
+            }[];
+            readonly title: string;
+        };
         /** @description A check that fails is a result. `utilisation` is demand over capacity. */
         readonly Check: {
             readonly capacity?: number;
@@ -1538,11 +1566,17 @@ export type components = {
         readonly Comparison: {
             readonly after: components["schemas"]["ComparedEstimate"];
             readonly before: components["schemas"]["ComparedEstimate"];
+            readonly currency: string;
+            /** @description Without tax. */
+            readonly difference: components["schemas"]["MoneyJson"];
             /** @description Changed figures of the scope, such as the opened area. */
             readonly figures: readonly components["schemas"]["FigureChange"][];
+            /** @description Changed lines: by how much, because of how much more of it and because of its rate. */
             readonly lines: readonly components["schemas"]["LineChange"][];
-            readonly sections: readonly components["schemas"]["SectionChange"][];
-            readonly total: components["schemas"]["AmountChange"];
+            /** @description Of the amount without tax before; absent when that was nothing. */
+            readonly shareOfBefore?: number;
+            /** @description Changed sections, then every step from the sum of the lines to the sum with tax. */
+            readonly totals: readonly components["schemas"]["TotalChange"][];
         };
         readonly Computed: {
             readonly cite: components["schemas"]["Cite"];
@@ -3248,21 +3282,22 @@ export type components = {
             readonly worth: components["schemas"]["MoneyJson"];
         };
         readonly LineChange: {
-            readonly amountAfter?: components["schemas"]["MoneyJson"];
-            readonly amountBefore?: components["schemas"]["MoneyJson"];
+            readonly after: components["schemas"]["MoneyJson"];
+            /** @description In words: what the caller said of it, else what the numbers say. */
+            readonly because: readonly string[];
+            /** @description Of the difference, because there is more or less of it, at the old rate. */
+            readonly becauseOfQuantity: components["schemas"]["MoneyJson"];
+            /** @description Of the difference, because it costs more or less. */
+            readonly becauseOfRate: components["schemas"]["MoneyJson"];
+            readonly before: components["schemas"]["MoneyJson"];
             /** @enum {string} */
-            readonly change: "added" | "changed" | "removed";
+            readonly change: "added" | "changed" | "removed" | "same";
             readonly code: string;
             readonly difference: components["schemas"]["MoneyJson"];
-            readonly quantityAfter?: number;
-            readonly quantityBefore?: number;
+            readonly quantityAfter: string;
+            readonly quantityBefore: string;
             readonly title: string;
             readonly unit: string;
-            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
-            readonly us?: {
-                readonly quantityAfter?: string;
-                readonly quantityBefore?: string;
-            };
         };
         readonly LineDepreciation: {
             readonly ageYears: number;
@@ -5245,13 +5280,6 @@ export type components = {
             readonly substitutions: readonly components["schemas"]["Substitution"][];
             readonly total: components["schemas"]["MoneyJson"];
         };
-        readonly SectionChange: {
-            readonly after: components["schemas"]["MoneyJson"];
-            readonly before: components["schemas"]["MoneyJson"];
-            readonly code: string;
-            readonly difference: components["schemas"]["MoneyJson"];
-            readonly title: string;
-        };
         readonly SectionResult: {
             readonly bendingXNmm: number;
             readonly bendingYNmm: number;
@@ -5753,6 +5781,14 @@ export type components = {
             readonly kind: "hold" | "next" | "wait" | "work";
             readonly task: string;
             readonly text: string;
+        };
+        /** @description A section of the sum, or a step from the sum of the lines to what is to be paid. */
+        readonly TotalChange: {
+            readonly after: components["schemas"]["MoneyJson"];
+            readonly before: components["schemas"]["MoneyJson"];
+            readonly code: string;
+            readonly difference: components["schemas"]["MoneyJson"];
+            readonly name: string;
         };
         readonly Totals: {
             readonly byCause: readonly {
@@ -7235,9 +7271,13 @@ export interface operations {
     readonly getEstimate: {
         readonly parameters: {
             readonly query?: {
+                /** @description As XML: whom the quotation is for. */
+                readonly customer?: string;
                 /** @description Which document, as PDF or HTML: for the owner and the insurer, or for the people doing the work. */
                 readonly document?: "report" | "job-pack";
                 readonly paper?: "a4" | "letter";
+                /** @description As XML: the last day on which the quotation holds. */
+                readonly validUntil?: string;
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
@@ -7261,6 +7301,7 @@ export interface operations {
                 content: {
                     readonly "application/json": components["schemas"]["StoredEstimate"];
                     readonly "application/pdf": string;
+                    readonly "application/xml": string;
                     readonly "text/csv": string;
                     readonly "text/html": string;
                 };
@@ -7630,11 +7671,10 @@ export interface operations {
             };
         };
     };
-    readonly compareEstimates: {
+    readonly getChangeOrder: {
         readonly parameters: {
             readonly query?: {
-                /** @description Id of the estimate to compare with; the revision before this one when absent. */
-                readonly with?: string;
+                readonly paper?: "a4" | "letter";
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
@@ -7647,15 +7687,25 @@ export interface operations {
         };
         readonly requestBody?: never;
         readonly responses: {
-            /** @description The answer. */
+            /** @description The answer, in the form agreed by Accept. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/json": components["schemas"]["Comparison"];
+                    readonly "application/json": components["schemas"]["ChangeOrder"];
+                    readonly "application/pdf": string;
+                    readonly "text/html": string;
                 };
+            };
+            /** @description The caller has this version already. */
+            readonly 304: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description The request could not be read. */
             readonly 400: {
@@ -7699,6 +7749,148 @@ export interface operations {
             };
             /** @description No acceptable form of the answer exists. */
             readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly compareEstimates: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Id of the estimate to compare with; the revision before this one when absent. */
+                readonly with?: string;
+            };
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer, in the form agreed by Accept. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Comparison"];
+                    readonly "text/csv": string;
+                };
+            };
+            /** @description The caller has this version already. */
+            readonly 304: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request was understood but cannot be answered. */
+            readonly 422: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;

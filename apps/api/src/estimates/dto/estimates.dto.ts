@@ -1,6 +1,6 @@
 import type { BasketChoices } from '../estimate-basket.js';
 import { BasketOptionsDto, HardenerChoiceDto, OnHandDto, SubstituteDto } from '../../estimating/basket/basket.dto.js';
-import { Code, OneOf, Part, Parts, Text } from '../../http/dto/index.js';
+import { CalendarDate, Code, OneOf, Part, Parts, Text } from '../../http/dto/index.js';
 import { PageSize } from '../../http/dto/query.js';
 import { DefectRecordDto } from './defect-record.dto.js';
 
@@ -32,6 +32,17 @@ export class FormQueryDto {
   @OneOf(['report', 'job-pack'], { optional: true, description: 'Which document, as PDF or HTML: for the owner and the insurer, or for the people doing the work.' })
   readonly document?: 'report' | 'job-pack';
 
+  @OneOf(['a4', 'letter'], { optional: true })
+  readonly paper?: 'a4' | 'letter';
+
+  @Text({ optional: true, atMost: 200, description: 'As XML: whom the quotation is for.' })
+  readonly customer?: string;
+
+  @CalendarDate({ optional: true, description: 'As XML: the last day on which the quotation holds.' })
+  readonly validUntil?: string;
+}
+
+export class ChangeOrderQueryDto {
   @OneOf(['a4', 'letter'], { optional: true })
   readonly paper?: 'a4' | 'letter';
 }

@@ -1,24 +1,5 @@
 // Written by apps/api/schemas.mjs from the types of libs/; do not edit.
 export const generatedSchemas: Readonly<Record<string, object>> = {
-  "AmountChange": {
-    "type": "object",
-    "properties": {
-      "before": {
-        "$ref": "#/components/schemas/MoneyJson"
-      },
-      "after": {
-        "$ref": "#/components/schemas/MoneyJson"
-      },
-      "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
-      }
-    },
-    "required": [
-      "before",
-      "after",
-      "difference"
-    ]
-  },
   "Area": {
     "type": "object",
     "properties": {
@@ -961,6 +942,78 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "source"
     ]
   },
+  "ChangeOrder": {
+    "type": "object",
+    "description": "A change order as text to be signed, in the parts that a letter has.",
+    "properties": {
+      "title": {
+        "type": "string"
+      },
+      "reason": {
+        "type": "string"
+      },
+      "additions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LineChange"
+        }
+      },
+      "deductions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LineChange"
+        }
+      },
+      "steps": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/TotalChange"
+        },
+        "description": "From the lines to what is to be paid, before and after."
+      },
+      "sums": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "name": {
+              "type": "string"
+            },
+            "amount": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
+          },
+          "required": [
+            "name",
+            "amount"
+          ]
+        }
+      },
+      "statements": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "signatures": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Whose name, date and signature it needs."
+      }
+    },
+    "required": [
+      "title",
+      "reason",
+      "additions",
+      "deductions",
+      "steps",
+      "sums",
+      "statements",
+      "signatures"
+    ]
+  },
   "Check": {
     "type": "object",
     "description": "A check that fails is a result. `utilisation` is demand over capacity.",
@@ -1266,29 +1319,40 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         },
         "description": "Changed figures of the scope, such as the opened area."
       },
+      "currency": {
+        "type": "string"
+      },
       "lines": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/LineChange"
-        }
+        },
+        "description": "Changed lines: by how much, because of how much more of it and because of its rate."
       },
-      "sections": {
+      "totals": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/SectionChange"
-        }
+          "$ref": "#/components/schemas/TotalChange"
+        },
+        "description": "Changed sections, then every step from the sum of the lines to the sum with tax."
       },
-      "total": {
-        "$ref": "#/components/schemas/AmountChange"
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Without tax."
+      },
+      "shareOfBefore": {
+        "type": "number",
+        "description": "Of the amount without tax before; absent when that was nothing."
       }
     },
     "required": [
       "before",
       "after",
       "figures",
+      "currency",
       "lines",
-      "sections",
-      "total"
+      "totals",
+      "difference"
     ]
   },
   "Computed": {
@@ -5065,34 +5129,57 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "added",
           "changed",
-          "removed"
+          "removed",
+          "same"
         ]
+      },
+      "before": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "after": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
       },
       "unit": {
         "type": "string"
       },
       "quantityBefore": {
-        "type": "number"
+        "type": "string"
       },
       "quantityAfter": {
-        "type": "number"
+        "type": "string"
       },
-      "amountBefore": {
-        "$ref": "#/components/schemas/MoneyJson"
+      "becauseOfQuantity": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Of the difference, because there is more or less of it, at the old rate."
       },
-      "amountAfter": {
-        "$ref": "#/components/schemas/MoneyJson"
+      "becauseOfRate": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Of the difference, because it costs more or less."
       },
-      "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
+      "because": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "In words: what the caller said of it, else what the numbers say."
       }
     },
     "required": [
       "code",
       "title",
       "change",
+      "before",
+      "after",
+      "difference",
       "unit",
-      "difference"
+      "quantityBefore",
+      "quantityAfter",
+      "becauseOfQuantity",
+      "becauseOfRate",
+      "because"
     ]
   },
   "LineDepreciation": {
@@ -8608,33 +8695,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "matched"
     ]
   },
-  "SectionChange": {
-    "type": "object",
-    "properties": {
-      "code": {
-        "type": "string"
-      },
-      "title": {
-        "type": "string"
-      },
-      "before": {
-        "$ref": "#/components/schemas/MoneyJson"
-      },
-      "after": {
-        "$ref": "#/components/schemas/MoneyJson"
-      },
-      "difference": {
-        "$ref": "#/components/schemas/MoneyJson"
-      }
-    },
-    "required": [
-      "code",
-      "title",
-      "before",
-      "after",
-      "difference"
-    ]
-  },
   "SectionResult": {
     "type": "object",
     "properties": {
@@ -9693,6 +9753,34 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "kind",
       "task",
       "text"
+    ]
+  },
+  "TotalChange": {
+    "type": "object",
+    "description": "A section of the sum, or a step from the sum of the lines to what is to be paid.",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "before": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "after": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "code",
+      "name",
+      "before",
+      "after",
+      "difference"
     ]
   },
   "Totals": {
