@@ -52,7 +52,7 @@ describe('drawings by name', () => {
   });
 
   test('the templates come as one document', async () => {
-    const reading = await readPdf((await service.drawingPdf(subject, 'templates'))!);
+    const reading = await readPdf(await service.pdf(subject, 'templates'));
     expect(reading.pages.length).toBeGreaterThanOrEqual(estimate.core.pieces.length);
     for (const piece of estimate.core.pieces) expect(bare(textOf(reading))).toContain(bare(`Template ${piece.label}, tile 1`));
   });

@@ -1,5 +1,5 @@
 import { createHash, randomUUID } from 'node:crypto';
-import { cp, mkdtemp, readFile, rename, rm, stat } from 'node:fs/promises';
+import { cp, mkdtemp, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import pg from 'pg';
@@ -58,8 +58,9 @@ async function administer(server: string, statement: string): Promise<void> {
 
 /** A migrated and seeded folder, made once for a set of migrations and a catalogue: a new database takes seconds. */
 async function template(): Promise<string> {
-  const migration = await readFile(path.join(import.meta.dirname, '../../apps/api/src/persistence/migrations/1764028800000-foundation.ts'));
-  const version = createHash('sha256').update(migration).update(shippedCatalogue.hash).update(TEST_KEY).digest('hex').slice(0, 16);
+  const migrations = path.join(import.meta.dirname, '../../apps/api/src/persistence/migrations');
+  const written = await Promise.all((await readdir(migrations)).sort().map((file) => readFile(path.join(migrations, file), 'utf8')));
+  const version = createHash('sha256').update(written.join('')).update(shippedCatalogue.hash).update(TEST_KEY).digest('hex').slice(0, 16);
   const place = path.join(tmpdir(), `kingplank-template-${version}`);
   if (await exists(place)) return place;
   const draft = await mkdtemp(path.join(tmpdir(), 'kp-'));

@@ -48,7 +48,7 @@ describe('the database', () => {
       FROM pg_class c JOIN pg_namespace n ON n.oid = c.relnamespace
       WHERE c.relkind = 'r' AND n.nspname = 'public' AND c.relname <> 'migrations' ORDER BY 1`);
     expect(tables.map(({ table }) => table)).toEqual([
-      'api_key', 'audit_entry', 'edition', 'estimate', 'idempotency_key', 'labour_rates', 'material', 'organisation', 'price_list', 'source',
+      'api_key', 'audit_entry', 'edition', 'estimate', 'idempotency_key', 'labour_rates', 'material', 'operation', 'organisation', 'price_list', 'source',
     ]);
     for (const { table, guarded, forced, policies } of tables) expect([table, guarded, forced, Number(policies) > 0]).toEqual([table, true, true, true]);
   });
@@ -112,9 +112,9 @@ describe('the database', () => {
     expect(names).toEqual(ids.map((id) => [id]));
   });
 
-  test('the last migration can be taken back and made again', async () => {
+  test('all migrations can be taken back, the last first, and made again', async () => {
     const source = database.dataSource;
-    await source.undoLastMigration();
+    for (let left = source.migrations.length; left > 0; left -= 1) await source.undoLastMigration();
     const left: readonly { table_name: string }[] = await source.query("SELECT table_name FROM information_schema.tables WHERE table_schema = 'public'");
     expect(left).toEqual([{ table_name: 'migrations' }]);
     const functions: readonly unknown[] = await source.query("SELECT proname FROM pg_proc WHERE proname LIKE 'kingplank%'");

@@ -9,6 +9,7 @@ import { crossOrigin, edge } from './http/edge.js';
 import { StrictAdapter } from './http/http-server.js';
 import { Log } from './http/log.js';
 import { serveDocs } from './docs.js';
+import { OperationWorker } from './operations/operation-worker.js';
 import { Database } from './persistence/database.js';
 import { Seeding } from './persistence/seeding.js';
 
@@ -44,6 +45,7 @@ export async function start(configuration: Configuration, log = new Log(configur
   const firstKey = await closingOnFailure(database, async () => {
     const made = await app.get(Seeding).run();
     await app.listen(configuration.port, configuration.host);
+    app.get(OperationWorker).start();
     return made;
   });
   const stop = onceOnly(() => stopGently(app, configuration));

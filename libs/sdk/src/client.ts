@@ -1,6 +1,7 @@
 import { Editions, Shelf } from './catalogue.js';
 import { Estimates } from './estimates.js';
 import { Estimating } from './estimating.js';
+import { Operations } from './operations.js';
 import type { ClientOptions } from './transport.js';
 
 /**
@@ -12,6 +13,7 @@ import type { ClientOptions } from './transport.js';
 export class Kingplank {
   readonly estimates: Estimates;
   readonly estimating: Estimating;
+  readonly operations: Operations;
   readonly editions: Editions;
   readonly materials: Shelf<'materials'>;
   readonly priceLists: Shelf<'price-lists'>;
@@ -21,6 +23,7 @@ export class Kingplank {
   constructor(options: ClientOptions) {
     this.estimates = new Estimates(options);
     this.estimating = new Estimating(options);
+    this.operations = new Operations(options);
     this.editions = new Editions(options);
     this.materials = new Shelf(options, 'materials');
     this.priceLists = new Shelf(options, 'price-lists');

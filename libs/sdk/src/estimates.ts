@@ -1,5 +1,6 @@
 import { Pages, type Page } from './pages.js';
-import { bytes, json, path, text } from './resource.js';
+import { awaited, awaitedBytes } from './operations.js';
+import { json, path, text } from './resource.js';
 import type { CallOptions, ClientOptions } from './transport.js';
 import type { AnswerOf, BodyOf, QueryOf } from './types.js';
 
@@ -66,7 +67,7 @@ export class Estimates {
 
   /** The change order to print and sign. */
   changeOrderPdf(id: string, query: QueryOf<'/v1/estimates/{id}/change-order', 'get'> = {}, options?: CallOptions): Promise<Uint8Array> {
-    return bytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'change-order'), query, accept: 'application/pdf' }, options);
+    return awaitedBytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'change-order'), query, accept: 'application/pdf' }, options);
   }
 
   drawings(id: string, options?: CallOptions): Promise<Drawings> {
@@ -78,14 +79,20 @@ export class Estimates {
     return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings', name), query, accept: 'image/svg+xml' }, options);
   }
 
-  /** The report or the job pack as PDF. */
+  /** The report or the job pack as PDF, waited for when it is a long one. */
   pdf(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<Uint8Array> {
-    return bytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'application/pdf' }, options);
+    return awaitedBytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'application/pdf' }, options);
   }
 
-  /** The report as a self-contained page. */
-  html(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<string> {
-    return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'text/html' }, options);
+  /** The report or the job pack as a self-contained page, waited for when it is a long one. */
+  async html(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<string> {
+    const response = await awaited(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'text/html' }, options);
+    return response.text();
+  }
+
+  /** Every core piece at full size, to print and to cut by. */
+  templates(id: string, query: DrawingQuery = {}, options?: CallOptions): Promise<Uint8Array> {
+    return awaitedBytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings', 'templates'), query, accept: 'application/pdf' }, options);
   }
 
   /** The estimate as a UBL 2.1 Quotation (ISO/IEC 19845). */

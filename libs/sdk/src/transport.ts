@@ -24,6 +24,8 @@ export interface CallOptions {
   readonly idempotencyKey?: string;
   /** The ETag the change is based on. */
   readonly ifMatch?: string;
+  /** Have the service make a document in its own time (`Prefer: respond-async`); the client still waits for it, within `timeoutMs`. */
+  readonly inBackground?: boolean;
   /** For this call, as `units` of the client. */
   readonly units?: 'si' | 'us';
 }
@@ -43,7 +45,7 @@ export interface Answer {
   readonly response: Response;
 }
 
-const DEFAULT_TIMEOUT_MS = 30_000;
+export const DEFAULT_TIMEOUT_MS = 30_000;
 const DEFAULT_RETRIES = 2;
 
 /** One call with time limit, abort and retries; throws a `KingplankError` or answers with a 2xx response. */
@@ -103,6 +105,7 @@ function headersOf(client: ClientOptions, call: Call, options: CallOptions): Rec
     ...(call.body === undefined ? {} : { 'content-type': call.contentType ?? 'application/json' }),
     ...(call.method === 'POST' ? { 'idempotency-key': `"${options.idempotencyKey ?? crypto.randomUUID()}"` } : {}),
     ...(options.ifMatch === undefined ? {} : { 'if-match': options.ifMatch }),
+    ...(options.inBackground === true ? { prefer: 'respond-async' } : {}),
     ...unitsHeader(options.units ?? client.units),
   };
 }

@@ -8,9 +8,9 @@ export type BodyOf<P extends Path, M extends Method> = paths[P][M] extends { rea
   ? C extends { readonly 'application/json': infer B } ? B : C extends { readonly 'application/merge-patch+json': infer B } ? B : never
   : never;
 
-/** What a successful answer of this path holds as JSON. */
+/** What a successful answer of this path holds as JSON; an answer that comes later (202) is an `Operation` instead. */
 export type AnswerOf<P extends Path, M extends Method> = paths[P][M] extends { readonly responses: infer R }
-  ? JsonOf<R[Extract<keyof R, 200 | 201 | 202>]>
+  ? JsonOf<R[Extract<keyof R, 200 | 201>]>
   : never;
 
 type JsonOf<A> = A extends { readonly content: { readonly 'application/json': infer B } } ? B : never;

@@ -3,7 +3,7 @@ import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { Answers, AnswersOnlyIn } from '../http/endpoint.js';
+import { Answers, AnswersOnlyIn, MayAnswerLater } from '../http/endpoint.js';
 import { PDF_TYPE, Produces, SVG_TYPE } from '../http/media.js';
 import { ShowsUnits } from '../http/units.js';
 import { DrawingQueryDto } from './dto/estimates.dto.js';
@@ -27,7 +27,8 @@ export class DrawingsController {
   @Produces(SVG_TYPE, PDF_TYPE)
   @ShowsUnits()
   @ApiOperation({ operationId: 'getDrawing', summary: 'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1' })
-  @AnswersOnlyIn([SVG_TYPE, PDF_TYPE])
+  @AnswersOnlyIn([SVG_TYPE, PDF_TYPE], ['ETag'])
+  @MayAnswerLater()
   async one(@CallerParam() caller: Caller, @Param() place: { readonly id: string; readonly name: string }, @Query() query: DrawingQueryDto, @Req() request: Request): Promise<void> {
     if (request.res !== undefined) await this.forms.sendDrawing({ caller, ...place, query, type: String(request.res.locals.mediaType) }, request, request.res);
   }

@@ -1,14 +1,18 @@
 import { Injectable } from '@nestjs/common';
 import type { Request, Response } from 'express';
-import type { Caller } from '../access/roles.js';
 import { ublQuotation, type ChangeOrder } from '#lib/costing';
 import { pricedDocumentOf } from '#lib/estimate';
-import { CSV_TYPE, HTML_TYPE, PDF_TYPE, XML_TYPE } from '../http/media.js';
-import { answer, notFound } from '../http/problems.js';
-import type { PageKind, ReportSubject } from '../report/render.js';
+import type { Caller } from '../access/roles.js';
+import { attached, sendContent } from '../http/content.js';
+import { CSV_TYPE, HTML_TYPE, PDF_TYPE, SVG_TYPE, XML_TYPE } from '../http/media.js';
+import { answer, notFound, type HttpProblem } from '../http/problems.js';
+import type { ReportSubject } from '../report/render.js';
 import { ReportService } from '../report/report.service.js';
 import { changeOrderOf } from './comparison.js';
+import type { DocumentTaskDto } from './dto/document-task.dto.js';
 import type { ChangeOrderQueryDto, DrawingQueryDto, FormQueryDto } from './dto/estimates.dto.js';
+import { engineVersion } from './engine.js';
+import { EstimateDocuments, untilGone } from './estimate-documents.js';
 import { EstimatesService } from './estimates.service.js';
 import type { DrawingList } from './stored-estimate.js';
 import { changeOrderSubject, readerOf, subjectOf, type Lineage } from './subject.js';
@@ -31,17 +35,17 @@ export interface DrawingWanted {
 /** Estimates as documents and drawings. What is no longer wanted (the caller has gone) is no longer laid out. */
 @Injectable()
 export class EstimateForms {
-  constructor(private readonly estimates: EstimatesService, private readonly reports: ReportService) {}
+  constructor(private readonly estimates: EstimatesService, private readonly reports: ReportService, private readonly documents: EstimateDocuments) {}
 
   async send({ caller, id, type, query }: FormWanted, request: Request, response: Response): Promise<void> {
+    response.vary('Accept-Language');
     const lineage = await this.estimates.lineage(caller, id);
-    const subject = subjectOf(lineage, readerOf(request, query.paper, lineage.row.input.locale));
-    const document = query.document ?? 'report';
     switch (type) {
-      case XML_TYPE: attach(response, `quotation-${id}.xml`, XML_TYPE).send(quotation(lineage, query)); return;
-      case CSV_TYPE: attach(response, `estimate-${id}-lines.csv`, CSV_TYPE).send(this.reports.csv(subject.estimate)); return;
-      case HTML_TYPE: await this.sendPage(subject, document, response); return;
-      default: attach(response, `estimate-${id}-${document}.pdf`, PDF_TYPE).send(Buffer.from(await this.reports.pdf(subject, document, until(response))));
+      case XML_TYPE: sendContent({ mediaType: XML_TYPE, headers: attached(`quotation-${id}.xml`), content: Buffer.from(quotation(lineage, query)) }, request); return;
+      case CSV_TYPE: sendContent({ mediaType: CSV_TYPE, headers: attached(`estimate-${id}-lines.csv`), content: Buffer.from(this.reports.csv(lineage.row.result)) }, request); return;
+      default: await this.documents.send({ caller, lineage, task: taskOf(lineage, {
+        document: query.document ?? 'report', mediaType: type === HTML_TYPE ? HTML_TYPE : PDF_TYPE, reader: readerOf(request, query.paper, lineage.row.input.locale),
+      }) }, request, response);
     }
   }
 
@@ -52,41 +56,43 @@ export class EstimateForms {
 
   /** The same as PDF or as a page. */
   async sendChangeOrder({ caller, id, type, query }: Omit<FormWanted, 'query'> & { readonly query: ChangeOrderQueryDto }, request: Request, response: Response): Promise<void> {
+    response.vary('Accept-Language');
     const order = await this.changeOrder(caller, id);
     const lineage = await this.estimates.lineage(caller, id);
     const subject = changeOrderSubject(lineage, readerOf(request, query.paper, lineage.row.input.locale), order);
-    if (type === HTML_TYPE) await this.sendPage(subject, 'change-order', response);
-    else attach(response, `change-order-${id}.pdf`, PDF_TYPE).send(Buffer.from(await this.reports.pdf(subject, 'change-order', until(response))));
+    sendContent(await this.documents.pageOrPdf({ subject, document: 'change-order', isPage: type === HTML_TYPE, filename: `change-order-${id}.pdf` }, untilGone(response)), request);
   }
 
   async drawingList(caller: Caller, id: string, request: Request): Promise<DrawingList> {
-    const names = this.reports.drawingNames(await this.subject(caller, id, request, undefined));
+    const lineage = await this.estimates.lineage(caller, id);
+    const names = this.reports.drawingNames(subjectOf(lineage, readerOf(request, undefined, lineage.row.input.locale)));
     return { items: names.map((name) => ({ name, href: `/v1/estimates/${id}/drawings/${name}` })) };
   }
 
   async sendDrawing({ caller, id, name, type, query }: DrawingWanted, request: Request, response: Response): Promise<void> {
-    const subject = await this.subject(caller, id, request, query.paper);
-    const options = { ...until(response), ...(query.shape === undefined ? {} : { shape: query.shape }) };
-    const drawn = type === PDF_TYPE || name === 'templates'
-      ? await this.reports.drawingPdf(subject, name, options)
-      : await this.reports.drawing(subject, name, options);
-    if (drawn === undefined) throw notFound(`A drawing ${JSON.stringify(name.slice(0, 60))} of estimate ${id}; ${this.reports.drawingNames(subject).join(', ')} exist; it`);
-    if (typeof drawn === 'string') response.type('image/svg+xml').send(drawn);
-    else attach(response, `${name}-${id}.pdf`, PDF_TYPE).send(Buffer.from(drawn));
-  }
-
-  private async sendPage(subject: ReportSubject, document: PageKind, response: Response): Promise<void> {
-    const { html, contentSecurityPolicy } = await this.reports.html(subject, document, until(response));
-    response.setHeader('Content-Security-Policy', contentSecurityPolicy);
-    response.type(HTML_TYPE).send(html);
-  }
-
-  private async subject(caller: Caller, id: string, request: Request, paper: FormQueryDto['paper']): Promise<ReportSubject> {
-    request.res?.vary('Accept-Language');
+    response.vary('Accept-Language');
     const lineage = await this.estimates.lineage(caller, id);
-    return subjectOf(lineage, readerOf(request, paper, lineage.row.input.locale));
+    const reader = readerOf(request, query.paper, lineage.row.input.locale);
+    if (name === 'templates') {
+      await this.documents.send({ caller, lineage, task: taskOf(lineage, { document: 'templates', mediaType: PDF_TYPE, reader }) }, request, response);
+      return;
+    }
+    const subject = subjectOf(lineage, reader);
+    const options = { signal: untilGone(response), ...(query.shape === undefined ? {} : { shape: query.shape }) };
+    const drawn = type === PDF_TYPE ? await this.reports.drawingPdf(subject, name, options) : await this.reports.drawing(subject, name, options);
+    if (drawn === undefined) throw this.unknownDrawing(id, name, subject);
+    if (typeof drawn === 'string') sendContent({ mediaType: SVG_TYPE, headers: {}, content: Buffer.from(drawn) }, request);
+    else sendContent({ mediaType: PDF_TYPE, headers: attached(`${name}-${id}.pdf`), content: drawn }, request);
+  }
+
+  private unknownDrawing(id: string, name: string, subject: ReportSubject): HttpProblem {
+    const known = this.reports.drawingNames(subject).join(', ');
+    return notFound(`A drawing ${JSON.stringify(name.slice(0, 60))} of estimate ${id}; ${known} exist; it`);
   }
 }
+
+const taskOf = ({ row, issuerVersion }: Lineage, wanted: Pick<DocumentTaskDto, 'document' | 'mediaType' | 'reader'>): DocumentTaskDto =>
+  ({ estimateId: row.id, ...wanted, madeWith: `${engineVersion}, ${issuerVersion}` });
 
 /** Quoted by the organisation on the day the estimate was made: what is stored never changes, and neither does its quotation. */
 const quotation = ({ row, organisationName }: Lineage, { customer, validUntil }: FormQueryDto): string =>
@@ -94,15 +100,3 @@ const quotation = ({ row, organisationName }: Lineage, { customer, validUntil }:
     id: row.id, issueDate: row.createdAt.toISOString().slice(0, 10), seller: { name: organisationName }, note: row.result.title,
     ...(customer === undefined ? {} : { buyer: { name: customer } }), ...(validUntil === undefined ? {} : { validUntil }),
   });
-
-function attach(response: Response, filename: string, type: string): Response {
-  response.setHeader('Content-Disposition', `attachment; filename="${filename.replace(/[^A-Za-z0-9._-]/g, '-')}"`);
-  return response.type(type);
-}
-
-/** Aborted when the connection closes before the answer was sent. */
-function until(response: Response): { readonly signal: AbortSignal } {
-  const controller = new AbortController();
-  response.once('close', () => { if (!response.writableFinished) controller.abort(); });
-  return { signal: controller.signal };
-}

@@ -5,20 +5,22 @@ import type { DefectRecord } from '#lib/estimate';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { USUAL_ON_PAGE } from '../http/dto/query.js';
-import { Answers, AnswersIn, Refuses } from '../http/endpoint.js';
+import { Answers, AnswersIn, MayAnswerLater, Refuses } from '../http/endpoint.js';
 import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces, XML_TYPE } from '../http/media.js';
 import { isFresh } from '../http/preconditions.js';
 import { inUnits, ShowsUnits, unitsOf, type Units } from '../http/units.js';
 import { TakesIdempotencyKey } from '../idempotency/idempotency-header.js';
 import { DefectRecordDto } from './dto/defect-record.dto.js';
 import { EstimatesQueryDto, FormQueryDto } from './dto/estimates.dto.js';
+import { PROMPT_UP_TO } from './estimate-documents.js';
 import { EstimateForms } from './estimate-forms.js';
 import { storedJson } from './estimate.mapper.js';
 import { AskerParam, type Asker } from './estimate-request.js';
 import { EstimatesService, type Made } from './estimates.service.js';
 import type { EstimatePage, Replay, WhyAnswer } from './stored-estimate.js';
 
-const forms = [CSV_TYPE, HTML_TYPE, PDF_TYPE, XML_TYPE] as const;
+/** By order of use: what asks for any text gets the page, and what asks for anything the data. */
+const forms = [HTML_TYPE, PDF_TYPE, CSV_TYPE, XML_TYPE] as const;
 
 @ApiTags('Estimates')
 @Controller('v1/estimates')
@@ -51,9 +53,11 @@ export class EstimatesController {
   @ShowsUnits()
   @ApiOperation({
     operationId: 'getEstimate', summary: 'An estimate, as JSON, or by Accept as a report (PDF, HTML), its lines (CSV) or a UBL 2.1 Quotation (XML)',
-    description: 'In documents, `Accept-Language` decides how numbers and dates are written.',
+    description: 'In documents, `Accept-Language` decides how numbers and dates are written. PDF and HTML may come later: with `Prefer: respond-async`, '
+      + `for estimates of more than ${PROMPT_UP_TO.lines} lines or ${PROMPT_UP_TO.zones} zones, and while many documents are waiting.`,
   })
   @AnswersIn('StoredEstimate', forms, ['ETag'])
+  @MayAnswerLater()
   async one(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: FormQueryDto, @Req() request: Request): Promise<void> {
     const response = request.res;
     if (response === undefined) return;

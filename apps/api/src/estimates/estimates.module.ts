@@ -4,17 +4,19 @@ import { EstimatingModule } from '../estimating/estimating.module.js';
 import { BasketController } from './basket.controller.js';
 import { EstimateBasketService } from './basket.service.js';
 import { Engine } from './engine.js';
+import { OperationsModule } from '../operations/operations.module.js';
 import { ReportModule } from '../report/report.module.js';
 import { DrawingsController } from './drawings.controller.js';
 import { EstimatesController } from './estimates.controller.js';
 import { EstimatesService } from './estimates.service.js';
+import { EstimateDocuments } from './estimate-documents.js';
 import { EstimateForms } from './estimate-forms.js';
 import { RevisionsController } from './revisions.controller.js';
 
 @Module({
-  imports: [ReportModule, EstimatingModule],
+  imports: [ReportModule, EstimatingModule, OperationsModule],
   controllers: [EstimatesController, RevisionsController, DrawingsController, BasketController],
-  providers: [EstimatesService, Engine, EstimateForms, EstimateBasketService, RunningKeys],
+  providers: [EstimatesService, Engine, EstimateForms, EstimateDocuments, EstimateBasketService, RunningKeys],
   exports: [Engine],
 })
 export class EstimatesModule {}

@@ -116,7 +116,7 @@ export class EstimatesService {
   }
 
   /** All that a report or a drawing needs. */
-  lineage({ organisationId }: Caller, id: string): Promise<Lineage> {
+  lineage({ organisationId }: Pick<Caller, 'organisationId'>, id: string): Promise<Lineage> {
     const checked = checkedId(id);
     return this.database.inOrganisation(organisationId, async (tx) => {
       const estimates = EstimatesRepository.in(tx);
@@ -124,7 +124,7 @@ export class EstimatesService {
       const history = (await estimates.revisionsOf(row.rootId)).filter(({ revisionNumber }) => revisionNumber <= row.revisionNumber);
       const before = row.revisionNumber === 0 ? null : await estimates.findRevision(row.rootId, row.revisionNumber - 1);
       const organisation = await AccessRepository.in(tx).findOrganisation(organisationId);
-      return { row, history, organisationName: organisation?.name ?? '', ...(before === null ? {} : { before }) };
+      return { row, history, organisationName: organisation?.name ?? '', issuerVersion: `organisation ${organisation?.version ?? 0}`, ...(before === null ? {} : { before }) };
     });
   }
 

@@ -14,6 +14,8 @@ export interface Lineage {
   /** All revisions up to this one, first to last. */
   readonly history: readonly SummaryRow[];
   readonly organisationName: string;
+  /** Changes with everything that the letterhead shows. */
+  readonly issuerVersion: string;
 }
 
 /** What a report or a drawing is made of. */

@@ -59,7 +59,7 @@ function setSecurityHeaders(request: Request, response: Response): void {
   if (request.secure) response.setHeader('Strict-Transport-Security', 'max-age=31536000; includeSubDomains');
 }
 
-const exposed = 'ETag, Link, Location, RateLimit, RateLimit-Policy, Retry-After, X-Request-Id, Traceparent, Idempotency-Replayed, Content-Disposition';
+const exposed = 'ETag, Link, Location, RateLimit, RateLimit-Policy, Retry-After, X-Request-Id, Traceparent, Idempotency-Replayed, Content-Disposition, Preference-Applied';
 
 /** Answers browsers of the configured origins; without any, no answer invites a browser of another origin. */
 export const crossOrigin = ({ corsOrigins }: Configuration): RequestHandler => (request: Request, response: Response, next: NextFunction) => {
@@ -71,7 +71,7 @@ export const crossOrigin = ({ corsOrigins }: Configuration): RequestHandler => (
   response.setHeader('Cross-Origin-Resource-Policy', 'cross-origin');
   if (request.method !== 'OPTIONS' || request.headers['access-control-request-method'] === undefined) { next(); return; }
   response.setHeader('Access-Control-Allow-Methods', 'GET, HEAD, POST, PUT, PATCH, DELETE');
-  response.setHeader('Access-Control-Allow-Headers', 'Accept, Accept-Units, Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Traceparent, X-Request-Id');
+  response.setHeader('Access-Control-Allow-Headers', 'Accept, Accept-Units, Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, Traceparent, X-Request-Id');
   response.setHeader('Access-Control-Max-Age', '600');
   response.status(204).end();
 };

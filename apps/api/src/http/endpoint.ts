@@ -15,6 +15,8 @@ const knownHeaders = {
   'Location': 'Where the new resource is.',
   'ETag': 'The version of the resource.',
   'Link': 'RFC 8288: rel="next" leads to the next page.',
+  'Retry-After': 'Seconds to wait before asking again.',
+  'Preference-Applied': 'RFC 7240: respond-async when it was preferred and done.',
   'Idempotency-Replayed': 'true when the answer is that of an earlier request with the same key.',
 } as const;
 
@@ -65,8 +67,18 @@ export const ChangesVersion = (): MethodDecorator =>
   );
 
 /** Documents an answer that is never JSON. */
-export const AnswersOnlyIn = (types: readonly string[]): MethodDecorator =>
-  ApiResponse({ status: 200, description: 'The answer, in the form agreed by Accept.', content: Object.fromEntries(types.map((type) => [type, { schema: contentSchema(type) }])) });
+export const AnswersOnlyIn = (types: readonly string[], headers: readonly KnownHeader[] = []): MethodDecorator =>
+  applyDecorators(
+    ApiResponse({ status: 200, description: 'The answer, in the form agreed by Accept.', headers: headersOf(headers), content: Object.fromEntries(types.map((type) => [type, { schema: contentSchema(type) }])) }),
+    ...(headers.includes('ETag') ? [ApiResponse({ status: 304, description: 'The caller has this version already.' })] : []),
+  );
+
+/** Documents that the answer may come later: 202 with an operation to poll, when the caller prefers it or the work is long. */
+export const MayAnswerLater = (): MethodDecorator =>
+  applyDecorators(
+    ApiHeader({ name: 'Prefer', required: false, schema: { type: 'string' }, description: '`respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document.' }),
+    Answers('LongOperation', { status: 202, description: 'The document is being made; the operation at Location says when it is ready.', headers: ['Location', 'Retry-After', 'Preference-Applied'] }),
+  );
 
 const contentSchema = (type: string) => ({ type: 'string' as const, ...(type.startsWith('text/') || type.includes('xml') ? {} : { format: 'binary' }) });
 

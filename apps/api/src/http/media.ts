@@ -12,7 +12,7 @@ export const SVG_TYPE = 'image/svg+xml';
 export const producesKey = 'kingplank:produces';
 export const consumesKey = 'kingplank:consumes';
 
-/** Media types an answer can have; JSON when nothing is said. The first is what `Accept: *\/*` gets. */
+/** Media types an answer can have; JSON when nothing is said. The first that `Accept` allows is taken, so the most useful stands first. */
 export const Produces = (...types: readonly string[]): CustomDecorator => SetMetadata(producesKey, types);
 
 /** Media types a request body may have; JSON when nothing is said. */

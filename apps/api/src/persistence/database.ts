@@ -53,6 +53,11 @@ export class Database {
     return this.transaction("SET LOCAL kingplank.operator = 'on'", work);
   }
 
+  /** Work on the queue of operations, whoever they belong to; it sees nothing else of any organisation. */
+  asWorker<T>(work: Work<T>): Promise<T> {
+    return this.transaction("SET LOCAL kingplank.worker = 'on'", work);
+  }
+
   /** Finds who holds a key before any organisation is known. */
   withKeyHash<T>(keyHash: string, work: Work<T>): Promise<T> {
     if (!/^[0-9a-f]{64}$/.test(keyHash)) throw new Defect('A key hash is 64 hexadecimal digits');

@@ -1,5 +1,6 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { Defect } from '#lib/kernel';
+import { unavailable, type HttpProblem } from '../http/problems.js';
 import type { RenderOrder, Rendered } from './render.js';
 import type { Delivery } from './render-process.js';
 
@@ -14,6 +15,7 @@ export interface PoolSize {
 interface Job {
   readonly order: RenderOrder;
   readonly settle: (delivery: Delivery) => void;
+  readonly refuse: (reason: unknown) => void;
 }
 
 interface Press {
@@ -22,6 +24,11 @@ interface Press {
   printed: number;
   idle: NodeJS.Timeout | undefined;
 }
+
+/** A full queue of usual reports is set in about this time. */
+const WAIT_WHEN_FULL_S = 10;
+
+const stopping = (): HttpProblem => unavailable('The service is stopping.');
 
 /**
  * Presses in processes of their own. The typesetting library keeps some megabytes of every document for good, whatever
@@ -35,11 +42,18 @@ export class RenderPool {
 
   constructor(private readonly file: string, private readonly size: PoolSize) {}
 
+  /** How many orders wait for a press. */
+  get waiting(): number {
+    return this.queue.length;
+  }
+
+  /** @throws {HttpProblem} unavailable, when there are too many orders or the service stops */
   async run(order: RenderOrder, signal?: AbortSignal): Promise<Rendered> {
     signal?.throwIfAborted();
-    if (this.isClosed || this.queue.length >= this.size.longestQueue) throw new Defect('The presses take no more orders');
+    if (this.isClosed) throw stopping();
+    if (this.queue.length >= this.size.longestQueue) throw unavailable('Too many documents are waiting to be set.', undefined, WAIT_WHEN_FULL_S);
     const delivery = await new Promise<Delivery>((resolve, reject) => {
-      const job: Job = { order, settle: resolve };
+      const job: Job = { order, settle: resolve, refuse: reject };
       signal?.addEventListener('abort', () => {
         reject(signal.reason);
         this.withdraw(job);
@@ -53,7 +67,7 @@ export class RenderPool {
 
   async destroy(): Promise<void> {
     this.isClosed = true;
-    for (const job of this.queue.splice(0)) job.settle({ ok: false, message: 'The service is stopping' });
+    for (const job of this.queue.splice(0)) job.refuse(stopping());
     await Promise.all([...this.presses].map((press) => this.letGo(press)));
   }
 
@@ -91,7 +105,8 @@ export class RenderPool {
   private ended(press: Press, code: number | null): void {
     clearTimeout(press.idle);
     this.presses.delete(press);
-    press.job?.settle({ ok: false, message: `A press ended with ${code ?? 'a signal'} over its order` });
+    if (this.isClosed) press.job?.refuse(stopping());
+    else press.job?.settle({ ok: false, message: `A press ended with ${code ?? 'a signal'} over its order` });
     this.assign();
   }
 

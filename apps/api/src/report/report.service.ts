@@ -3,10 +3,11 @@ import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import type { Logo } from '#lib/drawings';
 import type { Estimate } from '#lib/estimate';
 import { Defect, refusal, type Outcome } from '#lib/kernel';
+import { unavailable } from '../http/problems.js';
 import { logoFrom, undecodable } from './logo.js';
 import { linesCsv } from './lines-csv.js';
 import { RenderPool } from './render-pool.js';
-import { htmlPolicy, namesOfDrawings, render, type DocumentTask, type PageKind, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
+import { htmlPolicy, namesOfDrawings, render, type PageKind, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
 import type { PdfStandard } from './typst-compiler.js';
 
 /** Each press holds a compiler and the fonts, about 100 MB, and up to 10 MB more with every document. */
@@ -42,6 +43,11 @@ export class ReportService implements OnModuleDestroy {
     return trial === 'ok' ? outcome : refusal(undecodable);
   }
 
+  /** How many documents wait for a press. */
+  get waiting(): number {
+    return this.pool?.waiting ?? 0;
+  }
+
   /** The priced lines as CSV. */
   csv(estimate: Estimate): string {
     return linesCsv(estimate);
@@ -59,13 +65,9 @@ export class ReportService implements OnModuleDestroy {
     return svg;
   }
 
-  /** One drawing on a sheet of its own as PDF; `templates` gives every core piece at 1:1. */
+  /** One drawing on a sheet of its own as PDF. */
   async drawingPdf(subject: ReportSubject, name: string, options: Cancel & { readonly shape?: SheetShape } = {}): Promise<Uint8Array | undefined> {
-    const standard = 'a-2a';
-    const task: DocumentTask = name === 'templates'
-      ? { as: 'pdf', what: 'templates', standard }
-      : { as: 'drawing-pdf', name, shape: options.shape ?? 'landscape', standard };
-    const pdf = await this.done({ subject, task }, options);
+    const pdf = await this.done({ subject, task: { as: 'drawing-pdf', name, shape: options.shape ?? 'landscape', standard: 'a-2a' } }, options);
     return pdf === undefined ? undefined : bytes(pdf);
   }
 
@@ -77,7 +79,12 @@ export class ReportService implements OnModuleDestroy {
   private async done(order: RenderOrder, { signal }: Cancel): Promise<Rendered> {
     if (import.meta.url.endsWith('.ts')) return render(order);
     this.pool ??= new RenderPool(fileURLToPath(new URL('./render-process.js', import.meta.url)), SIZE);
-    return this.pool.run(order, signal);
+    try {
+      return await this.pool.run(order, signal);
+    } catch (failure) {
+      if (signal?.aborted === true) throw unavailable('The document was given up: nobody waits for it, or it took too long.', failure);
+      throw failure;
+    }
   }
 }
 

@@ -131,7 +131,7 @@ export type paths = {
         };
         /**
          * An estimate, as JSON, or by Accept as a report (PDF, HTML), its lines (CSV) or a UBL 2.1 Quotation (XML)
-         * @description In documents, `Accept-Language` decides how numbers and dates are written.
+         * @description In documents, `Accept-Language` decides how numbers and dates are written. PDF and HTML may come later: with `Prefer: respond-async`, for estimates of more than 500 lines or 24 zones, and while many documents are waiting.
          */
         readonly get: operations["getEstimate"];
         readonly put?: never;
@@ -726,6 +726,40 @@ export type paths = {
         readonly put?: never;
         /** Add or replace entries of a draft from CSV, all or none (material) */
         readonly post: operations["importMaterials"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/operations/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** How far an operation is; ask again after Retry-After */
+        readonly get: operations["getOperation"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/operations/{id}/result": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The result of an operation that is done; 409 before */
+        readonly get: operations["getOperationResult"];
+        readonly put?: never;
+        readonly post?: never;
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -3348,6 +3382,22 @@ export type components = {
                 readonly pressureKPa?: string;
             };
         };
+        /** @description Work that goes on after its request was answered with 202. */
+        readonly LongOperation: {
+            /** @description RFC 3339 instants, as all others here. */
+            readonly createdAt: string;
+            /** @description When the operation and its result are removed. */
+            readonly expiresAt: string;
+            readonly finishedAt?: string;
+            readonly id: string;
+            /** @description When it failed: why. */
+            readonly problem?: components["schemas"]["OperationProblem"];
+            /** @description When it is done: where the result is. */
+            readonly result?: components["schemas"]["OperationResult"];
+            readonly startedAt?: string;
+            /** @enum {string} */
+            readonly status: "done" | "failed" | "running" | "waiting";
+        };
         readonly MapSettingsInput: {
             /** @description Further contours; absent: 0.1, 0.5 and 0.9. */
             readonly contourProbabilities?: readonly number[];
@@ -3931,6 +3981,17 @@ export type components = {
             readonly skill: "professional" | "owner";
             /** @enum {string} */
             readonly skin: "re-bed" | "relay";
+        };
+        /** @description The members of an RFC 9457 problem document that outlast the request. */
+        readonly OperationProblem: {
+            readonly detail: string;
+            readonly status: number;
+            readonly title: string;
+            readonly type: string;
+        };
+        readonly OperationResult: {
+            readonly href: string;
+            readonly mediaType: string;
         };
         readonly Organisation: {
             /** @description RFC 3339 instant. */
@@ -7282,6 +7343,8 @@ export interface operations {
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
                 readonly "Accept-Units"?: "si" | "us";
+                /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
+                readonly Prefer?: string;
             };
             readonly path: {
                 readonly id: string;
@@ -7304,6 +7367,22 @@ export interface operations {
                     readonly "application/xml": string;
                     readonly "text/csv": string;
                     readonly "text/html": string;
+                };
+            };
+            /** @description The document is being made; the operation at Location says when it is ready. */
+            readonly 202: {
+                headers: {
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    /** @description RFC 7240: respond-async when it was preferred and done. */
+                    readonly "Preference-Applied"?: string;
+                    /** @description Seconds to wait before asking again. */
+                    readonly "Retry-After"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LongOperation"];
                 };
             };
             /** @description The caller has this version already. */
@@ -8051,6 +8130,8 @@ export interface operations {
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
                 readonly "Accept-Units"?: "si" | "us";
+                /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
+                readonly Prefer?: string;
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -8060,6 +8141,8 @@ export interface operations {
             /** @description The answer, in the form agreed by Accept. */
             readonly 200: {
                 headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -8067,6 +8150,30 @@ export interface operations {
                     readonly "application/pdf": string;
                     readonly "image/svg+xml": string;
                 };
+            };
+            /** @description The document is being made; the operation at Location says when it is ready. */
+            readonly 202: {
+                headers: {
+                    /** @description Where the new resource is. */
+                    readonly Location?: string;
+                    /** @description RFC 7240: respond-async when it was preferred and done. */
+                    readonly "Preference-Applied"?: string;
+                    /** @description Seconds to wait before asking again. */
+                    readonly "Retry-After"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LongOperation"];
+                };
+            };
+            /** @description The caller has this version already. */
+            readonly 304: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description The request could not be read. */
             readonly 400: {
@@ -13078,6 +13185,243 @@ export interface operations {
             };
             /** @description The request was understood but cannot be answered. */
             readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly getOperation: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    /** @description Seconds to wait before asking again. */
+                    readonly "Retry-After"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LongOperation"];
+                };
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly getOperationResult: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer, in the form agreed by Accept. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/pdf": string;
+                    readonly "text/html": string;
+                };
+            };
+            /** @description The caller has this version already. */
+            readonly 304: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;

@@ -5286,6 +5286,52 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "pressureKPa"
     ]
   },
+  "LongOperation": {
+    "type": "object",
+    "description": "Work that goes on after its request was answered with 202.",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "status": {
+        "type": "string",
+        "enum": [
+          "done",
+          "failed",
+          "running",
+          "waiting"
+        ]
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instants, as all others here."
+      },
+      "startedAt": {
+        "type": "string"
+      },
+      "finishedAt": {
+        "type": "string"
+      },
+      "expiresAt": {
+        "type": "string",
+        "description": "When the operation and its result are removed."
+      },
+      "result": {
+        "$ref": "#/components/schemas/OperationResult",
+        "description": "When it is done: where the result is."
+      },
+      "problem": {
+        "$ref": "#/components/schemas/OperationProblem",
+        "description": "When it failed: why."
+      }
+    },
+    "required": [
+      "id",
+      "status",
+      "createdAt",
+      "expiresAt"
+    ]
+  },
   "MarkedCorner": {
     "type": "object",
     "description": "A corner of the saw line as a person with a tape finds it.",
@@ -6050,6 +6096,45 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "findings",
       "assumptions",
       "figures"
+    ]
+  },
+  "OperationProblem": {
+    "type": "object",
+    "description": "The members of an RFC 9457 problem document that outlast the request.",
+    "properties": {
+      "type": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "status": {
+        "type": "number"
+      },
+      "detail": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "type",
+      "title",
+      "status",
+      "detail"
+    ]
+  },
+  "OperationResult": {
+    "type": "object",
+    "properties": {
+      "href": {
+        "type": "string"
+      },
+      "mediaType": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "href",
+      "mediaType"
     ]
   },
   "Organisation": {

@@ -1,0 +1,32 @@
+import type { ReaderChoice } from '../../report/render.js';
+import { OneOf, Part, Text } from '../../http/dto/index.js';
+
+class ReaderChoiceDto implements ReaderChoice {
+  @Text()
+  readonly locale!: string;
+
+  @OneOf(['si', 'us'])
+  readonly units!: ReaderChoice['units'];
+
+  @OneOf(['a4', 'letter'])
+  readonly paper!: ReaderChoice['paper'];
+}
+
+/** A document to be set later, as it lies in the queue. */
+export class DocumentTaskDto {
+  @Text()
+  readonly estimateId!: string;
+
+  @OneOf(['report', 'job-pack', 'templates'])
+  readonly document!: 'report' | 'job-pack' | 'templates';
+
+  @OneOf(['application/pdf', 'text/html'])
+  readonly mediaType!: 'application/pdf' | 'text/html';
+
+  @Part(() => ReaderChoiceDto)
+  readonly reader!: ReaderChoiceDto;
+
+  /** What the letterhead and the program were like, so that a changed one makes another task. */
+  @Text()
+  readonly madeWith!: string;
+}

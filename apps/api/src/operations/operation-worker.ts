@@ -1,0 +1,108 @@
+import { Injectable, type OnModuleDestroy } from '@nestjs/common';
+import { Defect } from '#lib/kernel';
+import type { Content } from '../http/content.js';
+import { failureFacts, Log } from '../http/log.js';
+import { HttpProblem, problemKinds } from '../http/problems.js';
+import { Database } from '../persistence/database.js';
+import type { OperationProblem } from './operation-view.js';
+import { OperationsRepository, type Claim } from './operations.repository.js';
+
+/** Does one kind of task. It must give the same answer when it is asked again: a worker may die before it could tell. */
+export type Handler = (organisationId: string, task: unknown, signal: AbortSignal) => Promise<Content>;
+
+/** A task that makes its worker die must not go round for ever. */
+const MOST_ATTEMPTS = 3;
+/** Longer than a task may run, so that no two copies work on one task. */
+const LEASE_S = 60;
+const LONGEST_MS = 50_000;
+const TRY_AGAIN_S = 5;
+/** How often a copy looks for tasks that others left behind; its own begin at once. */
+const LOOK_EVERY_MS = 5000;
+
+const exhausted: OperationProblem = {
+  type: '/problems/internal', title: problemKinds.internal.title, status: problemKinds.internal.status, detail: `The work was begun ${MOST_ATTEMPTS} times and never came to an end.`,
+};
+
+/** Works off the operations of all organisations, one at a time; any number of copies may do so on one database. */
+@Injectable()
+export class OperationWorker implements OnModuleDestroy {
+  private readonly handlers = new Map<string, Handler>();
+  private readonly stopping = new AbortController();
+  private timer: NodeJS.Timeout | undefined;
+  private round: Promise<void> | undefined;
+  private isWanted = false;
+
+  constructor(private readonly database: Database, private readonly log: Log) {}
+
+  handle(kind: string, handler: Handler): void {
+    this.handlers.set(kind, handler);
+  }
+
+  /** Once the database is open. */
+  start(): void {
+    this.timer = setInterval(() => { this.wake(); }, LOOK_EVERY_MS).unref();
+    this.wake();
+  }
+
+  /** There may be something to do. */
+  wake(): void {
+    this.isWanted = true;
+    if (this.timer === undefined || this.stopping.signal.aborted) return;
+    this.round ??= this.rounds().finally(() => { this.round = undefined; });
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    clearInterval(this.timer);
+    this.stopping.abort();
+    await this.round;
+  }
+
+  /** A database that cannot be reached now is asked again at the next look. */
+  private async rounds(): Promise<void> {
+    try {
+      while (this.isWanted && !this.stopping.signal.aborted) {
+        this.isWanted = false;
+        await this.database.asWorker((tx) => OperationsRepository.in(tx).sweep(MOST_ATTEMPTS, exhausted));
+        while (await this.workOne());
+      }
+    } catch (failure) {
+      this.log.entry('warn', 'Operations could not be worked off', failureFacts(failure));
+    }
+  }
+
+  private async workOne(): Promise<boolean> {
+    if (this.stopping.signal.aborted) return false;
+    const claim = await this.database.asWorker((tx) => OperationsRepository.in(tx).claim(MOST_ATTEMPTS, LEASE_S));
+    if (claim === undefined) return false;
+    const settle = await this.outcomeOf(claim);
+    await this.database.asWorker((tx) => settle(OperationsRepository.in(tx)));
+    return true;
+  }
+
+  /** What is to be written about a task after it was tried. */
+  private async outcomeOf(claim: Claim): Promise<(operations: OperationsRepository) => Promise<void>> {
+    const signal = AbortSignal.any([this.stopping.signal, AbortSignal.timeout(LONGEST_MS)]);
+    try {
+      const content = await this.handlerOf(claim)(claim.organisationId, claim.task, signal);
+      return (operations) => operations.finish(claim, content);
+    } catch (failure) {
+      if (this.stopping.signal.aborted) return (operations) => operations.giveBack(claim);
+      this.log.entry('warn', 'An operation failed', { operation: claim.id, attempt: claim.attempt, ...failureFacts(failure) });
+      const isPassing = !(failure instanceof HttpProblem) || failure.kind === 'unavailable';
+      if (isPassing && claim.attempt < MOST_ATTEMPTS) return (operations) => operations.postpone(claim, TRY_AGAIN_S);
+      return (operations) => operations.fail(claim, problemOf(failure));
+    }
+  }
+
+  private handlerOf({ kind }: Claim): Handler {
+    const handler = this.handlers.get(kind);
+    if (handler === undefined) throw new Defect(`Nobody handles operations of the kind ${kind}`);
+    return handler;
+  }
+}
+
+function problemOf(failure: unknown): OperationProblem {
+  if (!(failure instanceof HttpProblem)) return { ...exhausted, detail: 'The fault is ours and has been recorded.' };
+  const { status, title } = problemKinds[failure.kind];
+  return { type: `/problems/${failure.kind}`, title, status, detail: failure.message };
+}

@@ -1,0 +1,52 @@
+import { Controller, Get, Param, Req } from '@nestjs/common';
+import { ApiOperation, ApiTags } from '@nestjs/swagger';
+import type { Request, Response } from 'express';
+import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
+import { sendContent } from '../http/content.js';
+import { Answers, AnswersOnlyIn, Refuses } from '../http/endpoint.js';
+import { HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../http/media.js';
+import { HttpProblem } from '../http/problems.js';
+import { operationView, type OperationState } from './operation-view.js';
+import { OperationsService } from './operations.service.js';
+
+/** Seconds after which it is worth asking again. */
+const ASK_AGAIN_S = '1';
+
+@ApiTags('Operations')
+@Controller('v1/operations')
+@ForRoles()
+export class OperationsController {
+  constructor(private readonly operations: OperationsService) {}
+
+  @Get(':id')
+  @ApiOperation({ operationId: 'getOperation', summary: 'How far an operation is; ask again after Retry-After' })
+  @Answers('LongOperation', { headers: ['Retry-After'] })
+  async one(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {
+    const state = await this.operations.operation(caller, id);
+    if (request.res !== undefined) sendState(request.res, state);
+  }
+
+  @Get(':id/result')
+  @Produces(PDF_TYPE, HTML_TYPE)
+  @ApiOperation({ operationId: 'getOperationResult', summary: 'The result of an operation that is done; 409 before' })
+  @AnswersOnlyIn([PDF_TYPE, HTML_TYPE], ['ETag'])
+  @Refuses('conflict')
+  async result(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {
+    const result = await this.operations.result(caller, id);
+    if (request.accepts(result.mediaType) === false) throw new HttpProblem('not-acceptable', { detail: `The result is ${result.mediaType}; Accept does not name it.` });
+    sendContent(result, request);
+  }
+}
+
+/** 202 with the operation to poll. */
+export function sendAccepted(response: Response, state: OperationState, wasPreferred: boolean): void {
+  response.status(202).setHeader('Location', `/v1/operations/${state.id}`);
+  if (wasPreferred) response.setHeader('Preference-Applied', 'respond-async');
+  sendState(response, state);
+}
+
+function sendState(response: Response, state: OperationState): void {
+  if (state.status === 'waiting' || state.status === 'running') response.setHeader('Retry-After', ASK_AGAIN_S);
+  response.type(JSON_TYPE).send(JSON.stringify(operationView(state)));
+}
