@@ -21,6 +21,7 @@ describe('POST /v1/estimating/quantities', () => {
     });
     expect(answer.status).toBe(422);
     expect(answer.headers.get('content-type')).toContain('application/problem+json');
+    expect(answer.body.errors[0].detail).toBe('quantities.0.text must be a number in mm or text with a unit such as "5/8 in"; it is "12,7 mm": decimals are written with a point, and thousands without a mark.');
     expect(answer.body.errors.map((error: { pointer: string; code: string }) => [error.pointer, error.code])).toEqual([
       ['/quantities/0/text', 'not-a-quantity'], ['/quantities/2/text', 'wrong-unit'],
     ]);
@@ -32,5 +33,10 @@ describe('POST /v1/estimating/quantities', () => {
     expect(answer.body.errors.map((error: { pointer: string; code: string }) => [error.pointer, error.code]).sort()).toEqual([
       ['/colour', 'unknown-field'], ['/quantities/0/dimension', 'not-one-of'], ['/quantities/0/text', 'not-text'], ['/quantities/1', 'not-an-object'],
     ]);
+  });
+
+  test('a list that is too short says how long it must be, whatever the number', async () => {
+    const { body } = await service.post('/v1/estimating/quantities', { quantities: [] });
+    expect(body.errors[0].detail).toBe('quantities is a list of 0; it must hold 1 or more.');
   });
 });

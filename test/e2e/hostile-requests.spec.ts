@@ -30,6 +30,26 @@ describe('a service that strangers talk to', () => {
     ['a text instead of an object', '"quantities"', 422, 'not-an-object '],
   ];
 
+  test.each([
+    ['/v1/materials?kind=nope', 'kind not-one-of'], ['/v1/sources?kind=nope', 'kind not-one-of'], ['/v1/price-lists?kind=eur', 'kind not-one-of'],
+    ['/v1/labour-rates?kind=', 'kind not-one-of'], ['/v1/materials?kind=core&kind=resin', 'kind not-one-of'], ['/v1/materials?sort=name', 'sort unknown-field'],
+    ['/v1/editions?limit=3', 'limit unknown-field'], ['/v1/organisations?name=x', 'name unknown-field'], ['/health/live?x=1', 'x unknown-field'],
+    ['/v1/estimates?limit=0', 'limit out-of-range'], ['/v1/estimates?limit=-1', 'limit out-of-range'], ['/v1/estimates?limit=10000', 'limit out-of-range'],
+    ['/v1/estimates?cursor=zzz', 'cursor not-in-form'], ['/v1/estimates?order=up', 'order unknown-field'],
+  ])('%s is refused: a filter that cannot be meant is never answered by an empty list', async (at, fault) => {
+    const { status, body } = await service.get(at);
+    expect([status, body.errors.map((error: { code: string; parameter: string }) => `${error.parameter} ${error.code}`)]).toEqual([400, [fault]]);
+  });
+
+  test('a room takes no query, and says so before it computes', async () => {
+    const answer = await service.post(`${QUANTITIES}?units=us`, right);
+    expect([answer.status, answer.body.errors[0].detail]).toEqual([400, 'units is not a field of this request; remove it or correct its name.']);
+  });
+
+  test.each(['/v1/keys?organisationId=01900000-0000-7000-8000-000000000000', '/v1/materials/nope/history', '/v1/editions/nope/history'])('%s is not found', async (at) => {
+    expect((await service.get(at)).status).toBe(404);
+  });
+
   test.each(bodies)('%s is refused with the place of the fault', async (_, body, status, fault) => {
     const answer = await service.post(QUANTITIES, body);
     expect(answer.status).toBe(status);

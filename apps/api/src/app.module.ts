@@ -13,6 +13,7 @@ import { Log } from './http/log.js';
 import { MediaGuard } from './http/media.guard.js';
 import { ProblemFilter } from './http/problem-filter.js';
 import { ProblemsController } from './http/problems.controller.js';
+import { QueryGuard } from './http/query.guard.js';
 import { PersistenceModule } from './persistence/persistence.module.js';
 
 @Module({})
@@ -29,6 +30,7 @@ export class AppModule {
         { provide: Log, useValue: log },
         Readiness,
         Metrics,
+        { provide: APP_GUARD, useClass: QueryGuard },
         { provide: APP_GUARD, useClass: MediaGuard },
         { provide: APP_PIPE, useClass: DtoPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },

@@ -13,7 +13,7 @@ export const problemWords = {
   },
   'not-a-quantity': {
     title: 'A quantity could not be read',
-    detail: '{field} must be a number in {unit} or text with a unit such as "{example}"; it is {value}.',
+    detail: '{field} must be a number in {unit} or text with a unit such as "{example}"; it is {value}: {why}.',
   },
   'wrong-unit': {
     title: 'The unit does not fit the field',
@@ -41,11 +41,11 @@ export const problemWords = {
   },
   'too-many': {
     title: 'There are too many entries',
-    detail: '{field} has {count} entries; at most {most} are accepted.',
+    detail: '{field} is a list of {count}; it may hold {most} or fewer.',
   },
   'too-few': {
     title: 'There are too few entries',
-    detail: '{field} has {count} entries; at least {least} are needed.',
+    detail: '{field} is a list of {count}; it must hold {least} or more.',
   },
   'outline-crosses-itself': {
     title: 'An outline crosses itself',
@@ -93,7 +93,7 @@ export const problemWords = {
   },
   'text-length': {
     title: 'A text is too short or too long',
-    detail: '{field} has {count} characters; it must have {range}.',
+    detail: '{field} is text of length {count}; it must have {range}.',
   },
   'not-in-form': {
     title: 'A text is not in the expected form',

@@ -1,6 +1,6 @@
 import { json, path, versioned } from './resource.js';
 import { send, type CallOptions, type ClientOptions } from './transport.js';
-import type { AnswerOf, BodyOf, Versioned } from './types.js';
+import type { AnswerOf, BodyOf, QueryOf, Versioned } from './types.js';
 
 /** Collections whose entries belong to an edition of the catalogue. */
 export type Collection = 'materials' | 'price-lists' | 'labour-rates' | 'sources';
@@ -18,7 +18,7 @@ export class Shelf<C extends Collection> {
     this.#collection = collection;
   }
 
-  list(query: { readonly edition?: string; readonly kind?: string } = {}, options?: CallOptions): Promise<AnswerOf<ListPath<C>, 'get'>> {
+  list(query?: QueryOf<ListPath<C>, 'get'>, options?: CallOptions): Promise<AnswerOf<ListPath<C>, 'get'>> {
     return json(this.#client, { method: 'GET', path: path('v1', this.#collection), query }, options);
   }
 

@@ -25,10 +25,21 @@ describe('a typed quantity is read exactly', () => {
     expect(readQuantity('18 oz/yd2', 'areal mass')).toBeCloseTo((18 * 28.349523125) / 0.83612736, 10);
   });
 
-  test.each(['12', '12,5 mm', 'mm', '', '1/0 in', '5 in junk,', '1e3 mm', '--5 mm', 'NaN mm', '0x10 mm', '5 in '.repeat(20)])(
+  test.each(['12', '12,5 mm', 'mm', '', '1/0 in', '5 in junk,', '1e3 mm', '--5 mm', 'NaN mm', '0x10 mm', '5 in '.repeat(20), '1/2', '1e400', '0x10', '1 e400', '5 in2in'])(
     'nothing is guessed from %j', (text) => {
-      expect(readQuantity(text, 'length')).toEqual(expect.objectContaining({ fault: expect.anything() }));
+      expect(readQuantity(text, 'length')).toEqual({ fault: 'unreadable', why: expect.any(String) });
     });
+
+  test.each([
+    ['12,7 mm', 'decimals are written with a point, and thousands without a mark'],
+    ['1/2', 'it has no unit'], ['12', 'it has no unit'], ['2 5/8', 'it has no unit'],
+    ['1e400', 'numbers are plain decimals or fractions, without exponents or other bases'],
+    ['0x10', 'numbers are plain decimals or fractions, without exponents or other bases'],
+    ['1e-3 mm', 'numbers are plain decimals or fractions, without exponents or other bases'],
+    ['1/0 in', '1/0 is not a number'], ['about 5 mm', 'it is not a number with a unit, or several'],
+  ])('%j is refused because %s', (text, why) => {
+    expect(readQuantity(text, 'length')).toEqual({ fault: 'unreadable', why });
+  });
 
   test('a unit of another dimension is named', () => {
     expect(readQuantity('5 kg', 'length')).toEqual({ fault: 'wrong-unit', given: 'kg' });

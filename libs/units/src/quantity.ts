@@ -107,10 +107,13 @@ export const unitsOf = (dimension: Dimension): readonly string[] => Object.keys(
 /** How much of the dimension's SI unit one unit of this name is. */
 export const siOf = (unit: string, dimension: Dimension): number => numberFrom(dimensions[dimension].units[unit].factor);
 
-/** Why a typed quantity could not be read. */
-export type QuantityFault = { readonly fault: 'unreadable' } | { readonly fault: 'wrong-unit'; readonly given: string };
+/** Why a typed quantity could not be read; `why` is a clause for a person. */
+export type QuantityFault = { readonly fault: 'unreadable'; readonly why: string } | { readonly fault: 'wrong-unit'; readonly given: string };
 
 const LONGEST_TEXT = 40;
+
+/** A number (decimal, fraction or mixed), then a unit: a word or an inch or foot mark, perhaps squared, perhaps per another. */
+const PART = /(-?[\d./]+(?:\s+\d+\/\d+)?)\s*([a-zA-Z_°'"]+[23]?(?:\/[a-zA-Z]+[23]?)?)\s*/gy;
 
 /**
  * Reads `"5/8 in"`, `"2 ft 3 in"`, `"18 oz/yd2"` or `"65 degF"` exactly, rounding once to the nearest double.
@@ -119,20 +122,32 @@ const LONGEST_TEXT = 40;
  * dimension is a fault: nothing is guessed.
  */
 export function readQuantity(text: string, dimension: Dimension): number | QuantityFault {
-  if (text.length > LONGEST_TEXT) return { fault: 'unreadable' };
-  const parts = [...text.trim().matchAll(/(-?[\d./]+(?:\s+\d+\/\d+)?)\s*([^\d\s.,-][^\s,]*)\s*/gy)];
-  const isReadThrough = parts.map((part) => part[0]).join('') === text.trim() && parts.length > 0;
-  const isSum = parts.length > 1;
-  if (!isReadThrough || (isSum && dimension === 'temperature')) return { fault: 'unreadable' };
+  if (text.length > LONGEST_TEXT) return unreadable(`it is longer than ${LONGEST_TEXT} characters`);
+  const trimmed = text.trim();
+  const mistake = mistakes.find(([form]) => form.test(trimmed));
+  if (mistake !== undefined) return unreadable(mistake[1]);
+  const parts = [...trimmed.matchAll(PART)];
+  const isReadThrough = parts.map((part) => part[0]).join('') === trimmed && parts.length > 0;
+  if (!isReadThrough) return unreadable('it is not a number with a unit, or several');
+  if (parts.length > 1 && dimension === 'temperature') return unreadable('a temperature is one number with its unit');
   return sumOf(parts.map((part) => [part[1], part[2]] as const), dimension);
 }
+
+const unreadable = (why: string): QuantityFault => ({ fault: 'unreadable', why });
+
+/** The mistakes that people make; none of these forms is in a text that can be read. */
+const mistakes: readonly (readonly [RegExp, string])[] = [
+  [/\d,\d/, 'decimals are written with a point, and thousands without a mark'],
+  [/^-?[\d./\s]+$/, 'it has no unit'],
+  [/\d[eExX][+-]?\d/, 'numbers are plain decimals or fractions, without exponents or other bases'],
+];
 
 function sumOf(parts: readonly (readonly [string, string])[], dimension: Dimension): number | QuantityFault {
   const known = dimensions[dimension].units;
   let total = rational(0n);
   for (const [digits, name] of parts) {
     const value = rationalFrom(digits);
-    if (value === undefined) return { fault: 'unreadable' };
+    if (value === undefined) return unreadable(`${digits} is not a number`);
     if (!Object.hasOwn(known, name)) return { fault: 'wrong-unit', given: name };
     total = plus(total, times(plus(value, known[name].offset ?? rational(0n)), known[name].factor));
   }

@@ -54,7 +54,7 @@ export class AccessService {
   }
 
   keysOf(organisationId: string): Promise<ApiKeyRow[]> {
-    return this.database.asOperator((tx) => AccessRepository.in(tx).keysOf(organisationId));
+    return this.database.asOperator(async (tx) => AccessRepository.in(tx).keysOf((await organisationIn(tx, organisationId)).id));
   }
 
   key(id: string): Promise<ApiKeyRow> {

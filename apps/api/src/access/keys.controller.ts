@@ -1,7 +1,7 @@
 import { Body, Controller, Delete, Get, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
-import { Answers, AnswersNothing, ChangesVersion } from '../http/endpoint.js';
+import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../http/endpoint.js';
 import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
 import { CallerParam, ForRoles } from './access.decorators.js';
 import { KeysQueryDto, NewKeyDto } from './access.dto.js';
@@ -18,6 +18,7 @@ export class KeysController {
   @Get()
   @ApiOperation({ operationId: 'listKeys', summary: 'Keys of an organisation' })
   @Answers('KeyList')
+  @Refuses('not-found')
   async list(@CallerParam() caller: Caller, @Query() { organisationId }: KeysQueryDto): Promise<KeyList> {
     return { items: (await this.access.keysOf(organisationId ?? caller.organisationId)).map(keyView) };
   }

@@ -36,7 +36,11 @@ export class EditionsService {
   }
 
   history({ organisationId }: Caller, code: string): Promise<History> {
-    return this.database.inOrganisation(organisationId, async (tx) => historyOf(await AuditRepository.in(tx).about('edition', code)));
+    return this.database.inOrganisation(organisationId, async (tx) => {
+      const entries = await AuditRepository.in(tx).about('edition', code);
+      if (entries.length === 0) await editionOf(tx, code);
+      return historyOf(entries);
+    });
   }
 
   async addDraft(caller: Caller, { code, note, basedOn }: NewDraft): Promise<EditionRow> {

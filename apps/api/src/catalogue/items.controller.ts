@@ -1,19 +1,22 @@
-import { Body, Controller, Delete, Get, HttpCode, Inject, Param, Patch, Post, Query, Res, type Type } from '@nestjs/common';
+import { applyDecorators, Body, Controller, Delete, Get, HttpCode, Inject, Param, Patch, Post, Query, Res, type Type } from '@nestjs/common';
 import { ApiBody, ApiExtraModels, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
+import { currencyCodes } from '#lib/money';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import type { History } from '../audit/history.js';
 import type { DtoClass } from '../http/dto/field.js';
+import { OneOf } from '../http/dto/index.js';
 import { Answers, AnswersNothing, AnswersSchema, ChangesVersion, Refuses } from '../http/endpoint.js';
 import { Consumes, CSV_TYPE, JSON_TYPE, MERGE_PATCH_TYPE, Produces } from '../http/media.js';
 import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
+import { ReadsQuery } from '../http/query.guard.js';
 import type { CatalogueTable } from './catalogue-rows.js';
 import { csvOf } from './csv-documents.js';
-import { EditionQueryDto, ItemsQueryDto } from './dto/editions.dto.js';
-import { materialClasses } from './dto/materials.dto.js';
+import { EditionQueryDto } from './dto/editions.dto.js';
+import { materialClasses, materialKinds } from './dto/materials.dto.js';
 import { LabourRatesDto, PriceListDto } from './dto/prices.dto.js';
-import { SourceDto } from './dto/source.dto.js';
+import { SourceDto, waysOfReading } from './dto/source.dto.js';
 import type { ItemRow } from './items.repository.js';
 import { ItemsService } from './items.service.js';
 import { Shelved, type ShelvedRequest } from './shelf-request.js';
@@ -25,13 +28,17 @@ interface Resource {
   readonly one: string;
   readonly many: string;
   readonly classes: readonly DtoClass[];
+  /** What a list can be narrowed to. */
+  readonly kinds: { readonly choices: readonly string[]; readonly words: string };
 }
 
+const currencies = { choices: currencyCodes, words: 'Only those in this currency.' };
+
 const resources: readonly Resource[] = [
-  { table: 'material', path: 'materials', one: 'Material', many: 'Materials', classes: materialClasses },
-  { table: 'price_list', path: 'price-lists', one: 'PriceList', many: 'PriceLists', classes: [PriceListDto] },
-  { table: 'labour_rates', path: 'labour-rates', one: 'LabourRates', many: 'AllLabourRates', classes: [LabourRatesDto] },
-  { table: 'source', path: 'sources', one: 'Source', many: 'Sources', classes: [SourceDto] },
+  { table: 'material', path: 'materials', one: 'Material', many: 'Materials', classes: materialClasses, kinds: { choices: Object.keys(materialKinds), words: 'Only materials of this kind.' } },
+  { table: 'price_list', path: 'price-lists', one: 'PriceList', many: 'PriceLists', classes: [PriceListDto], kinds: currencies },
+  { table: 'labour_rates', path: 'labour-rates', one: 'LabourRates', many: 'AllLabourRates', classes: [LabourRatesDto], kinds: currencies },
+  { table: 'source', path: 'sources', one: 'Source', many: 'Sources', classes: [SourceDto], kinds: { choices: waysOfReading, words: 'Only sources read in this way.' } },
 ];
 
 const documentSchema = ({ classes }: Resource) =>
@@ -39,13 +46,21 @@ const documentSchema = ({ classes }: Resource) =>
 
 const wordsOf = ({ one }: Resource): string => one.replace(/([A-Z])/g, ' $1').trim().toLowerCase();
 
-const DraftQuery = (): MethodDecorator => ApiQuery({ name: 'edition', required: true, schema: { type: 'string' }, description: 'Code of a draft.' });
+export const DraftQuery = (): MethodDecorator => applyDecorators(
+  ReadsQuery(),
+  ApiQuery({ name: 'edition', required: true, schema: { type: 'string' }, description: 'Code of a draft.' }),
+);
 
 function readingController(resource: Resource): Type {
-  const { table, path, one, many, classes } = resource;
+  const { table, path, one, many, classes, kinds } = resource;
   const document = documentSchema(resource);
   const list = { type: 'object', required: ['edition', 'items'], properties: { edition: { type: 'string' }, items: { type: 'array', items: document } } };
   const words = wordsOf(resource);
+
+  class ItemsQueryDto extends EditionQueryDto {
+    @OneOf(kinds.choices, { optional: true, description: kinds.words })
+    readonly kind?: string;
+  }
 
   @ApiTags('Catalogue')
   @ApiExtraModels(...classes.map((type) => Object.assign(type)))

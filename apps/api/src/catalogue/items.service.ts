@@ -46,7 +46,12 @@ export class ItemsService {
   }
 
   history({ caller, table }: Shelf, code: string): Promise<History> {
-    return this.database.inOrganisation(caller.organisationId, async (tx) => historyOf(await AuditRepository.in(tx).about(table, code)));
+    return this.database.inOrganisation(caller.organisationId, async (tx) => {
+      const entries = await AuditRepository.in(tx).about(table, code);
+      // What was never changed has no history; what never was is not found.
+      if (entries.length === 0) await itemOf(tx, table, (await editionOf(tx, undefined)).id, code);
+      return historyOf(entries);
+    });
   }
 
   add(shelf: Shelf, raw: unknown): Promise<ItemRow> {

@@ -1,5 +1,5 @@
 import { Body, Controller, Get, Inject, Param, Put, Query, Res } from '@nestjs/common';
-import { ApiBody, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
+import { ApiBody, ApiOperation, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
@@ -10,6 +10,7 @@ import { isRecord } from '../http/record.js';
 import { csvOf, documentsFrom } from './csv-documents.js';
 import { EditionQueryDto } from './dto/editions.dto.js';
 import { PackDto } from './dto/prices.dto.js';
+import { DraftQuery } from './items.controller.js';
 import { ItemsService } from './items.service.js';
 import { Shelved, type ShelvedRequest } from './shelf-request.js';
 
@@ -37,7 +38,7 @@ export class PacksController {
   @Put()
   @Consumes(CSV_TYPE)
   @ForRoles('catalogue-admin')
-  @ApiQuery({ name: 'edition', required: true, schema: { type: 'string' }, description: 'Code of a draft.' })
+  @DraftQuery()
   @ApiBody({ schema: { type: 'string' } })
   @ApiOperation({ operationId: 'replacePacks', summary: 'Replace all packs of a price list in a draft from CSV, one a row' })
   @AnswersSchema(packList, [], { headers: ['ETag'] })

@@ -10835,6 +10835,16 @@ export interface operations {
                     readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
             /** @description No acceptable form of the answer exists. */
             readonly 406: {
                 headers: {
@@ -11266,8 +11276,8 @@ export interface operations {
             readonly query?: {
                 /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
                 readonly edition?: string;
-                /** @description Only entries of this kind: for materials core, resin and so on; for prices and rates the currency. */
-                readonly kind?: string;
+                /** @description Only those in this currency. */
+                readonly kind?: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
             };
             readonly header?: never;
             readonly path?: never;
@@ -12250,8 +12260,8 @@ export interface operations {
             readonly query?: {
                 /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
                 readonly edition?: string;
-                /** @description Only entries of this kind: for materials core, resin and so on; for prices and rates the currency. */
-                readonly kind?: string;
+                /** @description Only materials of this kind. */
+                readonly kind?: "core" | "reinforcement" | "resin" | "filler" | "coating" | "consumable" | "safety" | "fastener";
             };
             readonly header?: never;
             readonly path?: never;
@@ -13997,8 +14007,8 @@ export interface operations {
             readonly query?: {
                 /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
                 readonly edition?: string;
-                /** @description Only entries of this kind: for materials core, resin and so on; for prices and rates the currency. */
-                readonly kind?: string;
+                /** @description Only those in this currency. */
+                readonly kind?: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
             };
             readonly header?: never;
             readonly path?: never;
@@ -15287,8 +15297,8 @@ export interface operations {
             readonly query?: {
                 /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
                 readonly edition?: string;
-                /** @description Only entries of this kind: for materials core, resin and so on; for prices and rates the currency. */
-                readonly kind?: string;
+                /** @description Only sources read in this way. */
+                readonly kind?: "first-hand" | "second-hand" | "memory" | "derived" | "common-practice";
             };
             readonly header?: never;
             readonly path?: never;

@@ -15,8 +15,3 @@ export class EditionQueryDto {
   @Code({ optional: true, description: 'Code of an edition; the current one when absent. Changes need the code of a draft.' })
   readonly edition?: string;
 }
-
-export class ItemsQueryDto extends EditionQueryDto {
-  @Text({ optional: true, atMost: 40, description: 'Only entries of this kind: for materials core, resin and so on; for prices and rates the currency.' })
-  readonly kind?: string;
-}

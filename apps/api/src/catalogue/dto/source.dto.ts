@@ -2,6 +2,8 @@ import type { ReadAs, Source } from '#lib/catalogue';
 import { OneOf, Text } from '../../http/dto/index.js';
 import { sourceKey } from './datum.dto.js';
 
+export const waysOfReading: readonly ReadAs[] = ['first-hand', 'second-hand', 'memory', 'derived', 'common-practice'];
+
 export class SourceDto implements Source {
   @Text({ atMost: 80, form: sourceKey })
   readonly key!: string;
@@ -15,7 +17,7 @@ export class SourceDto implements Source {
   @Text({ atMost: 40 })
   readonly year!: string;
 
-  @OneOf(['first-hand', 'second-hand', 'memory', 'derived', 'common-practice'])
+  @OneOf(waysOfReading)
   readonly readAs!: ReadAs;
 
   @Text({ optional: true, atMost: 500, form: { pattern: /^https?:\/\/[^\s<>"]+$/, words: 'a web address' } })

@@ -1,5 +1,7 @@
-import { allOfList, mapValue, problem, refusal, success, type Outcome } from '#lib/kernel';
-import { exampleOf, readQuantity, siUnitOf, unitsOf, type Dimension } from '#lib/units';
+import { allOfList, below, mapValue, refusal, success, type Outcome } from '#lib/kernel';
+import { readQuantity, siUnitOf, type Dimension } from '#lib/units';
+import { shownValue } from '../../http/dto/field.js';
+import { quantityProblem } from '../../http/dto/quantities.js';
 
 export interface TypedQuantity {
   readonly dimension: Dimension;
@@ -27,8 +29,5 @@ export const readQuantities = ({ quantities }: { readonly quantities: readonly T
 function readOne({ dimension, text }: TypedQuantity, at: string): Outcome<QuantityRead> {
   const reading = readQuantity(text, dimension);
   if (typeof reading === 'number') return success({ text, value: reading, unit: siUnitOf(dimension) });
-  if (reading.fault === 'wrong-unit') {
-    return refusal(problem('wrong-unit', at, { given: reading.given, dimension, accepted: unitsOf(dimension).join(', ') }));
-  }
-  return refusal(problem('not-a-quantity', at, { unit: siUnitOf(dimension), example: exampleOf(dimension), value: JSON.stringify(text) }));
+  return refusal(...below(at, [quantityProblem(reading, dimension, shownValue(text))]));
 }

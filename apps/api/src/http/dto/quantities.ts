@@ -1,6 +1,6 @@
 import { problem, type Problem } from '#lib/kernel';
 import { rangeInWords } from '#lib/provenance';
-import { exampleOf, readQuantity, siUnitOf, unitsOf, type Dimension } from '#lib/units';
+import { exampleOf, readQuantity, siUnitOf, unitsOf, type Dimension, type QuantityFault } from '#lib/units';
 import { Field, shownValue, type Said } from './field.js';
 
 /** Limits of a number: `above` and `below` exclude the limit, `from` and `upTo` include it. */
@@ -72,12 +72,17 @@ function readText(raw: unknown, dimension: Dimension): unknown {
 
 export function quantityFaults(value: unknown, dimension: Dimension, range: Range): readonly Problem[] {
   if (typeof value === 'number') return numberFaults(value, range, siUnitOf(dimension));
-  const reading = typeof value === 'string' ? readQuantity(value, dimension) : undefined;
-  if (typeof reading === 'object' && reading.fault === 'wrong-unit') {
-    return [problem('wrong-unit', '', { given: reading.given.slice(0, 20), dimension, accepted: unitsOf(dimension).join(', ') })];
-  }
-  return [problem('not-a-quantity', '', { unit: siUnitOf(dimension), example: exampleOf(dimension), value: shownValue(value) })];
+  const reading = typeof value === 'string' ? readQuantity(value, dimension) : notText;
+  return typeof reading === 'number' ? [] : [quantityProblem(reading, dimension, shownValue(value))];
 }
+
+const notText: QuantityFault = { fault: 'unreadable', why: 'it is neither a number nor text' };
+
+/** What is wrong with a typed quantity, in the words of a caller. */
+export const quantityProblem = (fault: QuantityFault, dimension: Dimension, value: string): Problem =>
+  (fault.fault === 'wrong-unit'
+    ? problem('wrong-unit', '', { given: fault.given.slice(0, 20), dimension, accepted: unitsOf(dimension).join(', ') })
+    : problem('not-a-quantity', '', { unit: siUnitOf(dimension), example: exampleOf(dimension), value, why: fault.why }));
 
 export function numberFaults(value: unknown, range: Range, unit: string): readonly Problem[] {
   if (typeof value !== 'number' || !Number.isFinite(value)) return [problem('not-a-number', '', { hint: unit === '1' ? '' : ` in ${unit}`, value: shownValue(value) })];
