@@ -1,10 +1,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import {
-  causeClasses, costRisk, partOrLabours, rollUp, solveBasket, solveByHighs, totalsOf, triangularQuantile, type BasketRequest, type Contribution,
+  causeClasses, costRisk, partOrLabours, rollUp, solveBasket, solveByHighs, totalsOf, type BasketRequest, type Contribution,
   type CostRiskRequest, type LinearModel, type RiskLine, type SolverLimits,
 } from '#lib/costing';
-import { randomStream, type RandomStream } from '#lib/kernel';
+import { randomStream, triangularQuantile, type RandomStream } from '#lib/kernel';
 import { decimal, findCurrency, priceOf, rate, type Currency } from '#lib/money';
 import { loadHighs } from '../support/load-highs.js';
 

@@ -40,6 +40,20 @@ describe('POST /v1/estimating/variants', () => {
     expect(body.refused).toMatchObject([{ code: 'inject', rule: 'injection-on-rot' }]);
   });
 
+  test('injection of a small dry debonding is priced beside opening it, with what it rests on', async () => {
+    const dry = {
+      panel: { outline: [[0, 0], [2000, 0], [2000, 1000], [0, 1000]] }, outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 }, core: { thicknessMm: 12.7 },
+      zones: [{ id: 'Z', condition: 'dry-debonded', outline: [[700, 350], [1100, 350], [1100, 750], [700, 750]] }], fittings: [],
+      survey: { readings: [{ kind: 'plug', at: [900, 500], condition: 'debonded-dry' }] },
+    };
+    const { status, body } = await service.post('/v1/estimating/variants', { record: { ...dry, pricing: { samples: 1000 } }, variants: [{ code: 're-bed', method: { skin: 're-bed' } }, { code: 'inject', inject: true }] });
+    expect([status, body.refused]).toEqual([200, []]);
+    const [opened, injected] = body.rows;
+    expect(injected.values.cost).toBeLessThan(opened.values.cost);
+    expect(opened.dominatedBy).toContain('inject');
+    expect(injected.note).toContain('ends the injection');
+  });
+
   test('faults of the record and of each variant are all named where they stand', async () => {
     const { status, body } = await weighed([{ code: 'Relay' }, { code: 'b', method: { press: 'magic' }, colour: 'red' }], { core: { thicknessMm: '1/2 kg' } });
     expect(status).toBe(422);

@@ -1,7 +1,8 @@
+import { triangularQuantile } from '#lib/kernel';
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { areaMm2, difference, intersection, movePoint, offset, rectangle, regionOf, rotatePoint, union, type Point, type Region, type Ring } from '#lib/geometry';
-import { estimateExtent, planOpenings, quantilesOf, triangularQuantile, type Extent, type OpeningPlan, type OpeningRequest, type Reading } from '#lib/extent';
+import { estimateExtent, planOpenings, quantilesOf, type Extent, type OpeningPlan, type OpeningRequest, type Reading } from '#lib/extent';
 
 const seed = 20261125;
 const runs = (numRuns: number) => ({ seed, numRuns, interruptAfterTimeLimit: 60_000, endOnFailure: true });

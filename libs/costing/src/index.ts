@@ -20,7 +20,7 @@ export type { InformationValue } from './risk/information-value.js';
 export { normalScore, normalShare } from './risk/normal.js';
 export type { CommonCause } from './risk/risk-model.js';
 export type { HistogramBar } from './risk/sample-statistics.js';
-export { betaQuantiles, triangularMean, triangularQuantile, type SpreadShape } from './risk/spread-quantile.js';
+export { betaQuantiles, triangularMean, type SpreadShape } from './risk/spread-quantile.js';
 export type {
   Basket, BasketLine, BasketOrder, Coverage, Leftover, MatchedResin, Missing, Proof, SecondBest, Substitution, SupplierOrder,
 } from './basket/basket.js';

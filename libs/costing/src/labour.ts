@@ -1,7 +1,7 @@
 import type { LabourRates, Skill, UsageDriver, YardCharge } from '#lib/catalogue';
-import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { pointer, problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import { derived, fromCatalogue, productOf, type Cite, type Figure } from '#lib/provenance';
-import { extentExponents, figureOf, type ThreePoint } from '#lib/takeoff';
+import { extentExponents, figureOf } from '#lib/takeoff';
 import { fraction } from '#lib/units';
 import type { CauseClass, LineRequest } from './cost-line.js';
 
@@ -26,7 +26,7 @@ export interface LabourTerms {
 
 /** Growth with the repaired area of drivers that only the work knows; the others are those of the take-off. */
 const exponentsOfWork: Readonly<Record<string, number>> = {
-  'day': 0.5, 'extra-ply-m2': 1, 'faired-m2-cycle': 1, 'primed-m2-coat': 1, 'topcoat-m2-coat': 1, 'nonskid-m2': 1, 'support-m2-below': 1,
+  'day': 0.5, 'extra-ply-m2': 1, 'faired-m2-cycle': 1, 'primed-m2-coat': 1, 'topcoat-m2-coat': 1, 'nonskid-m2': 1, 'support-m2-below': 1, 'injection-hole': 1,
   'fitting-small': 0, 'fitting-large': 0, 'insert': 0, 'plate': 0,
 };
 

@@ -1,6 +1,5 @@
-import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
+import { mapValue, problem, refusal, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import type { EvidenceGrade } from '#lib/extent';
-import type { ThreePoint } from '#lib/takeoff';
 import { costWithRisk } from './cost-with-risk.js';
 import type { CostRisk, CostRiskRequest } from './risk/cost-risk.js';
 import { rollUp, type CostRollUp, type RollUpRequest } from './roll-up.js';

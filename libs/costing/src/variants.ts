@@ -14,6 +14,8 @@ export interface VariantResult {
   /** Largest utilisation of any structural check; above 1 fails. */
   readonly utilisation?: number;
   readonly refusal?: { readonly rule: string; readonly why: string };
+  /** On what its figures rest, where that is not plain. */
+  readonly note?: string;
 }
 
 /** What variants are weighed on; less is better in each. */
@@ -36,6 +38,7 @@ export interface VariantRow {
   readonly dominatedBy: readonly string[];
   /** In which of the criteria nothing is better. */
   readonly bestIn: readonly Criterion[];
+  readonly note?: string;
 }
 
 export interface VariantComparison {
@@ -58,6 +61,7 @@ export function compareVariants(variants: readonly VariantResult[]): Outcome<Var
       code: variant.code, title: variant.title, values, net: rollUp.net, gross: rollUp.gross, failsCheck: (variant.utilisation ?? 0) > 1,
       dominatedBy: valued.filter((other) => dominates(other.values, values, compared)).map((other) => other.variant.code),
       bestIn: compared.filter((criterion) => valued.every((other) => at(values, criterion) <= at(other.values, criterion))),
+      ...(variant.note === undefined ? {} : { note: variant.note }),
     })),
     refused: variants.flatMap(({ code, title, refusal: why }) => (why === undefined ? [] : [{ code, title, ...why }])),
   });

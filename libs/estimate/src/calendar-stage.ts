@@ -2,10 +2,10 @@ import { below, refusal, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import { planCalendar, type CalendarPlan, type CalendarRequest } from '#lib/process';
 import type { CalendarSection } from './estimate.js';
-import { driverAmountsOf } from './labour-drivers.js';
+import type { Job } from './job.js';
+import { driverAmountsOf, type JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
 import type { ProcessWork } from './process-stage.js';
-import type { ResinContext } from './resin-steps.js';
 
 /** A Monday: the week's pattern counts, not the date, and the answer then carries no dates. */
 const ANY_MONDAY = '2001-01-01';
@@ -13,7 +13,9 @@ const ANY_MONDAY = '2001-01-01';
 /** Enough for days rounded to whole ones; the calendar endpoint runs as many as it is asked for. */
 const CALENDARS = 300;
 
-export interface CalendarContext extends ResinContext {
+export interface CalendarContext {
+  readonly job: Job;
+  readonly quantities: JobQuantities;
   readonly labour: LabourWork;
   readonly process: ProcessWork;
 }

@@ -4,7 +4,7 @@ import { decimalText, exactMoney, moneyJson, proportionOf, type MoneyJson } from
 import type { Totals } from './estimate.js';
 import { rolledUp } from './pricing-stage.js';
 import type { ExtentWork } from './extent-stage.js';
-import type { ResinContext } from './resin-steps.js';
+import type { Job } from './job.js';
 import { stageZeroLines } from './stage-zero.js';
 
 export interface CostWork {
@@ -14,8 +14,9 @@ export interface CostWork {
 }
 
 /** How far the damage may still grow drives the risk. */
-export interface CostContext extends ResinContext {
-  readonly extent: ExtentWork;
+export interface CostContext {
+  readonly job: Job;
+  readonly extent: Pick<ExtentWork, 'growth'>;
 }
 
 /** Loadings, risk, contingency and tax over the priced lines. */
@@ -58,13 +59,13 @@ const stageZeroOf = (bare: CostRollUp, { information }: CostRisk): Totals['stage
 export const DEFAULT_SAMPLES = 2000;
 export const DEFAULT_SEED = 1;
 
-const contingencyFor = ({ job }: ResinContext, risk: CostRisk): { readonly percent: string } | { readonly amount: string } => {
+const contingencyFor = ({ job }: CostContext, risk: CostRisk): { readonly percent: string } | { readonly amount: string } => {
   const stated = job.record.pricing?.contingencyPercent;
   return stated === undefined ? { amount: risk.contingency.amount } : { percent: String(stated) };
 };
 
 interface TotalsContext {
-  readonly context: ResinContext;
+  readonly context: CostContext;
   readonly risk: CostRisk;
 }
 

@@ -1,5 +1,5 @@
 import { assumptionsOf, type Figure } from '#lib/provenance';
-import { triangularQuantile } from '#lib/extent';
+import { triangularQuantile } from '#lib/kernel';
 import type { Assumption, Check, EstimateWithWhy, Range, Summary } from './estimate.js';
 import { bayOf } from './check-stage.js';
 import { calendarSection } from './calendar-stage.js';

@@ -1,7 +1,7 @@
 import { areaMm2 } from '#lib/geometry';
 import { assumed, derived, productOf, sumOf, type Figure } from '#lib/provenance';
 import type { DriverAmounts, OperationFlags } from '#lib/process';
-import { fraction, m2, m2FromMm2, mm2, type In } from '#lib/units';
+import { fraction, m, m2, m2FromMm2, mm2, type In } from '#lib/units';
 import type { ZoneCondition } from './defect-record.js';
 import { commonPractice } from './defaults.js';
 import type { Job } from './job.js';
@@ -27,7 +27,14 @@ export interface JobQuantities {
   readonly largeFittings: Figure<'1'>;
   readonly inserts: Figure<'1'>;
   readonly plates: Figure<'1'>;
+  /** Under a skin that stays; none where the deck is opened. */
+  readonly injectedM2: Figure<'m2'>;
+  readonly injectionHoles: Figure<'1'>;
 }
+
+const noArea = derived('m2', m2(0), 'none', { formula: 'scope.count', title: 'None in this job', symbol: '0', cite: { source: 'ARITHMETIC' }, inputs: {} });
+const none = derived('1', fraction(0), 'none', { formula: 'scope.count', title: 'None in this job', symbol: '0', cite: { source: 'ARITHMETIC' }, inputs: {} });
+const noLength = derived('m', m(0), 'none', { formula: 'scope.count', title: 'None in this job', symbol: '0', cite: { source: 'ARITHMETIC' }, inputs: {} });
 
 const one = fraction(1);
 const PLIES_IN_THE_UNIT_RATE = 2;
@@ -44,12 +51,26 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
     openedM2: openedArea, cutM, taperM: cutM, fairedM2, finishM2,
     laminateM2: laminate.largestPlyM2,
     extraPlyM2: productOf('m2', 'ply area beyond two plies', { largestPly: laminate.largestPlyM2, extraPlies: extraPlies(laminate) }),
-    fairingCycles: assumed('1', fraction(4), 'fairing cycles', { at: '/method/finish', because: 'three to six are seen; four is usual for a panel', cite: { source: 'FROM-MEMORY' }, low: 3, high: 6 }),
-    primerCoats: assumed('1', fraction(2), 'primer coats', { at: '/method/finish', because: 'two coats of high-build primer, a third over a rough surface', cite: { source: 'FROM-MEMORY' }, low: 2, high: 3 }),
-    topcoatCoats: assumed('1', fraction(2), 'topcoat coats', { at: '/method/finish', because: 'two coats, a third over a strong change of colour', cite: { source: 'FROM-MEMORY' }, low: 2, high: 3 }),
+    ...coatsAndCycles(), injectedM2: noArea, injectionHoles: none,
     nonskidM2: nonskidArea(job, finishM2),
     liningM2: liningArea(job, openedArea),
     ...fittingCounts(plan),
+  };
+}
+
+const coatsAndCycles = (): Pick<JobQuantities, 'fairingCycles' | 'primerCoats' | 'topcoatCoats'> => ({
+  fairingCycles: assumed('1', fraction(4), 'fairing cycles', { at: '/method/finish', because: 'three to six are seen; four is usual for a panel', cite: { source: 'FROM-MEMORY' }, low: 3, high: 6 }),
+  primerCoats: assumed('1', fraction(2), 'primer coats', { at: '/method/finish', because: 'two coats of high-build primer, a third over a rough surface', cite: { source: 'FROM-MEMORY' }, low: 2, high: 3 }),
+  topcoatCoats: assumed('1', fraction(2), 'topcoat coats', { at: '/method/finish', because: 'two coats, a third over a strong change of colour', cite: { source: 'FROM-MEMORY' }, low: 2, high: 3 }),
+});
+
+/** Of an injection: nothing is opened, cut, laminated or faired; holes are drilled and the finish made good. */
+export function injectionQuantities(job: Job, { injectedM2, injectionHoles }: Pick<JobQuantities, 'injectedM2' | 'injectionHoles'>): JobQuantities {
+  const finishM2 = finishArea(job, injectedM2);
+  return {
+    openedM2: noArea, cutM: noLength, taperM: noLength, laminateM2: noArea, extraPlyM2: noArea, fairedM2: noArea, liningM2: noArea,
+    ...coatsAndCycles(), finishM2, nonskidM2: nonskidArea(job, finishM2), injectedM2, injectionHoles,
+    holes: none, smallFittings: none, largeFittings: none, inserts: none, plates: none,
   };
 }
 
@@ -134,6 +155,7 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'insert': quantities.inserts.value,
   'plate': quantities.plates.value,
   'support-m2-below': quantities.liningM2.value,
+  'injection-hole': quantities.injectionHoles.value,
 });
 
 /** The same amounts as figures, so that an hour can say what it was counted by. */
@@ -146,6 +168,7 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
   'finish-m2': quantities.finishM2, 'nonskid-m2': quantities.nonskidM2, 'hole': quantities.holes,
   'fitting-small': quantities.smallFittings, 'fitting-large': quantities.largeFittings,
   'insert': quantities.inserts, 'plate': quantities.plates, 'support-m2-below': quantities.liningM2,
+  'injection-hole': quantities.injectionHoles,
 });
 
 const LARGE_FLAT_M2 = 4;
@@ -153,16 +176,24 @@ const LARGE_FLAT_M2 = 4;
 export function flagsOf(job: Job, { plan }: ScopeWork, needsProps: boolean): OperationFlags {
   const isBare = plan.fittings.length === 0 && job.record.panel.camberRadiusMm === undefined;
   return {
-    skin: job.skin.value, access: job.access.value, press: job.press.value, shelter: job.shelter.value,
-    below: job.accessBelow.value, skill: job.workers.value,
+    ...circumstancesOf(job), skin: job.skin.value,
     condition: worstCondition(job.record.zones?.map(({ condition }) => condition)),
     props: needsProps ? 'needed' : 'not-needed',
-    finish: job.access.value === 'from-above' ? 'painted' : 'none',
-    nonskid: job.surface.value.endsWith('nonskid') ? 'yes' : 'no',
-    berth: job.record.conditions?.isAfloat === true ? 'afloat' : 'ashore',
     panel: isBare && plan.openedAreaM2 > LARGE_FLAT_M2 ? 'large-flat' : 'usual',
   };
 }
+
+/** What an injection goes by: the core is dry and nothing is opened, so that nothing needs props. */
+export const injectionFlags = (job: Job): OperationFlags =>
+  ({ ...circumstancesOf(job), skin: 'inject', condition: 'dry-debonded', props: 'not-needed', panel: 'usual' });
+
+const circumstancesOf = (job: Job): Omit<OperationFlags, 'skin' | 'condition' | 'props' | 'panel'> => ({
+  access: job.access.value, press: job.press.value, shelter: job.shelter.value,
+  below: job.accessBelow.value, skill: job.workers.value,
+  finish: job.access.value === 'from-above' ? 'painted' : 'none',
+  nonskid: job.surface.value.endsWith('nonskid') ? 'yes' : 'no',
+  berth: job.record.conditions?.isAfloat === true ? 'afloat' : 'ashore',
+});
 
 /** The state that takes the most work decides: bonded core comes out harder than rotten core. */
 const worstCondition = (conditions: readonly (ZoneCondition | undefined)[] = []): ZoneCondition =>

@@ -1,20 +1,32 @@
 import { materialsOf, type Coating, type Datum } from '#lib/catalogue';
 import { assumed, fromCatalogue, productOf, derived, type Figure } from '#lib/provenance';
-import type { ResinDemand, StepDemand } from '#lib/process';
+import type { OperationFlags, ResinDemand, StepDemand } from '#lib/process';
 import type { DriverQuantities, JobFlag, NeedRequest } from '#lib/takeoff';
 import { fraction, kg, m, m2, mFromMm, mm } from '#lib/units';
 import { commonPractice } from './defaults.js';
-import type { ResinContext } from './resin-steps.js';
+import type { CoreWork } from './core-stage.js';
+import type { Job } from './job.js';
+import type { JobQuantities } from './labour-drivers.js';
+import type { LaminateWork } from './laminate-stage.js';
+
+/** What a job buys by: its sheets, plies, areas and fittings. */
+export interface NeedContext {
+  readonly job: Job;
+  readonly quantities: JobQuantities;
+  readonly core: Pick<CoreWork, 'sheets'>;
+  readonly laminate: Pick<LaminateWork, 'plies' | 'plyCount' | 'largestPlyM2'>;
+  readonly fittingCount: number;
+}
 
 /** Everything the rooms found the job to need, before waste is turned into packs. */
-export const needsOf = (context: ResinContext, demand: ResinDemand): readonly NeedRequest[] => [
+export const needsOf = (context: NeedContext, demand: ResinDemand): readonly NeedRequest[] => [
   ...coreNeeds(context),
   ...fabricNeeds(context),
   ...resinNeeds(context, demand),
   ...coatingNeeds(context),
 ];
 
-const coreNeeds = ({ core, job }: ResinContext): readonly NeedRequest[] =>
+const coreNeeds = ({ core, job }: NeedContext): readonly NeedRequest[] =>
   core.sheets.map(({ thicknessMm, form, sheet, count, netM2 }) => {
     const sheetM2 = (sheet.lengthMm / 1000) * (sheet.widthMm / 1000);
     const bought = count.value * sheetM2;
@@ -30,7 +42,7 @@ const coreNeeds = ({ core, job }: ResinContext): readonly NeedRequest[] =>
   });
 
 /** Cloth is bought by the running metre of its roll: what the outlines leave of that length is waste. */
-function fabricNeeds({ laminate }: ResinContext): readonly NeedRequest[] {
+function fabricNeeds({ laminate }: NeedContext): readonly NeedRequest[] {
   const rolls = new Map(laminate.plies.map((ply) => [`${ply.fabric.code}/${ply.rollWidthMm}`, ply]));
   return [...rolls].map(([key, { fabric, rollWidthMm }]) => {
     const plies = laminate.plies.filter((ply) => `${ply.fabric.code}/${ply.rollWidthMm}` === key);
@@ -49,7 +61,7 @@ function fabricNeeds({ laminate }: ResinContext): readonly NeedRequest[] {
   });
 }
 
-function resinNeeds({ job }: ResinContext, demand: ResinDemand): readonly NeedRequest[] {
+function resinNeeds({ job }: NeedContext, demand: ResinDemand): readonly NeedRequest[] {
   const hardener = job.resin.hardeners.find(({ code }) => code === demand.hardener);
   const of = (title: string, pick: (step: StepDemand) => number) => massNeed(title, demand, pick);
   return [
@@ -83,7 +95,7 @@ function massNeed(title: string, demand: ResinDemand, pick: (step: StepDemand) =
   };
 }
 
-function coatingNeeds({ job, quantities }: ResinContext): readonly NeedRequest[] {
+function coatingNeeds({ job, quantities }: NeedContext): readonly NeedRequest[] {
   if (job.access.value === 'from-below') return [];
   const coatings = materialsOf(job.catalogue, 'coating');
   const first = (kind: Coating['coating']): readonly Coating[] => coatings.filter(({ coating }) => coating === kind).slice(0, 1);
@@ -124,23 +136,23 @@ const catalogueFigure = (item: string, { value, low, high, cite }: Datum, { fiel
   fromCatalogue<string>(unit, fraction(value), meaning, { item, field, cite, ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) });
 
 /** What consumables are counted by. */
-export const consumableDriversOf = ({ quantities, scope: { plan }, laminate }: ResinContext, labourH: Figure<'h'>, mixedL: number): DriverQuantities => ({
+export const consumableDriversOf = ({ quantities, fittingCount, laminate }: NeedContext, labourH: Figure<'h'>, mixedL: number): DriverQuantities => ({
   'job': 1,
-  'opened-m2': quantities.openedM2,
+  'opened-m2': quantities.injectedM2.value > 0 ? quantities.injectedM2 : quantities.openedM2,
   'cut-m': quantities.cutM,
   'taper-m': quantities.taperM,
   'laminate-m2': productOf<string>('m2', 'laminate area over all plies', { largestPly: laminate.largestPlyM2, plies: derived('1', fraction(laminate.plyCount), 'plies', { formula: 'laminate.count', title: 'Plies counted', symbol: 'n', cite: { source: 'ARITHMETIC' }, inputs: {} }) }),
   'faired-m2': quantities.fairedM2,
   'finish-m2': quantities.finishM2,
-  'hole': quantities.holes,
-  'fitting': plan.fittings.length,
+  'hole': quantities.injectionHoles.value > 0 ? quantities.injectionHoles : quantities.holes,
+  'fitting': fittingCount,
   'labour-h': labourH,
   'mixed-l': mixedL,
   'bag-perimeter-m': quantities.cutM,
 });
 
-export const consumableFlagsOf = ({ job, quantities }: ResinContext): readonly JobFlag[] => [
-  job.skin.value,
+export const consumableFlagsOf = ({ job, quantities }: NeedContext, skin: OperationFlags['skin']): readonly JobFlag[] => [
+  ...(skin === 'inject' ? [] : [skin]),
   job.press.value,
   job.resin.chemistry === 'epoxy' ? 'epoxy' : 'polyester',
   ...(job.access.value === 'from-below' ? ['from-below' as const] : ['paint' as const]),

@@ -7,8 +7,7 @@ import { takeOff, type Need } from '#lib/takeoff';
 import { fraction } from '#lib/units';
 import type { CauseClass } from './defect-record.js';
 import type { LabourWork } from './labour-stage.js';
-import { consumableDriversOf, consumableFlagsOf, needsOf } from './needs.js';
-import type { ResinContext } from './resin-steps.js';
+import { consumableDriversOf, consumableFlagsOf, needsOf, type NeedContext } from './needs.js';
 
 export interface PricingWork {
   /** Every need with what is bought for it. */
@@ -29,12 +28,12 @@ export interface TimedWork {
 }
 
 /** Every priced line of the job, before loadings. */
-export function pricedWork(context: ResinContext, demand: ResinDemand, timed: TimedWork): Outcome<PricingWork> {
+export function pricedWork(context: NeedContext, demand: ResinDemand, timed: TimedWork): Outcome<PricingWork> {
   const { job } = context;
   const consumables = [...materialsOf(job.catalogue, 'consumable'), ...materialsOf(job.catalogue, 'safety'), ...materialsOf(job.catalogue, 'fastener')];
   const taken = takeOff({
     items: needsOf(context, demand), consumables,
-    drivers: consumableDriversOf(context, timed.labour.likelyH, demand.totals.totalL), flags: consumableFlagsOf(context),
+    drivers: consumableDriversOf(context, timed.labour.likelyH, demand.totals.totalL), flags: consumableFlagsOf(context, timed.labour.flags.skin),
   });
   return andThen(taken, ({ needs, assumptions }) =>
     andThen(partsFor(context, needs, demand), (parts) =>
@@ -44,13 +43,13 @@ export function pricedWork(context: ResinContext, demand: ResinDemand, timed: Ti
 }
 
 /** The cheapest whole packs, freight counted; resin and hardener are bought in their ratio. */
-const partsFor = ({ job }: ResinContext, needs: readonly Need[], demand: ResinDemand): Outcome<PackLines> =>
+const partsFor = ({ job }: NeedContext, needs: readonly Need[], demand: ResinDemand): Outcome<PackLines> =>
   packLines({
     needs, priceList: job.priceList, taxGroup: taxGroups.goods, causeClass: causeOf(job.record.cause?.causeClass),
     matches: [{ resin: demand.resin, hardener: demand.hardener, massRatio: demand.partsByMass / 100 }],
   });
 
-function servicesFor({ job, quantities }: ResinContext, { labour, calendar }: TimedWork): Outcome<readonly LineRequest[]> {
+function servicesFor({ job, quantities }: NeedContext, { labour, calendar }: TimedWork): Outcome<readonly LineRequest[]> {
   const services = { rates: job.labourRates, taxGroup: taxGroups.services, causeClass: causeOf(job.record.cause?.causeClass) };
   const worked = labour.operations.map(({ driverFigure, ...operation }) => ({ ...operation, driverAmount: driverFigure }));
   return mapValue(labourLines(worked, services), (lines) => [
@@ -69,9 +68,9 @@ const yardDays = ({ crewDays }: LabourWork, { calendarDays }: CalendarPlan): Fig
     cite: { source: 'ARITHMETIC' }, inputs: { crewDays },
   });
 
-export const rolledUp = (context: ResinContext, lines: readonly LineRequest[], contingency: RollUpRequest['contingency']): Outcome<CostRollUp> =>
+export const rolledUp = ({ job }: Pick<NeedContext, 'job'>, lines: readonly LineRequest[], contingency: RollUpRequest['contingency']): Outcome<CostRollUp> =>
   rollUp({
-    currency: context.job.priceList.currency, lines, taxGroups: context.job.labourRates.taxGroups,
-    overheadPercent: context.job.labourRates.overheadPercent, profitPercent: context.job.labourRates.profitPercent,
+    currency: job.priceList.currency, lines, taxGroups: job.labourRates.taxGroups,
+    overheadPercent: job.labourRates.overheadPercent, profitPercent: job.labourRates.profitPercent,
     ...(contingency === undefined ? {} : { contingency }),
   });

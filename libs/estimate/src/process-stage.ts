@@ -2,7 +2,7 @@ import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import {
   planBatches, planBondPressure, planCure, requirementsOf, resinLimits, coatingLimits,
-  type BatchPlan, type BondPressurePlan, type CurePlan,
+  type BatchPlan, type BondPressurePlan, type CurePlan, type ResinStepRequest,
 } from '#lib/process';
 import { bayOf } from './check-stage.js';
 import type { Job } from './job.js';
@@ -18,10 +18,11 @@ export interface ProcessWork {
 }
 
 /** Pots and waits for this resin at this temperature. */
-export function processOf(context: ResinContext): Outcome<ProcessWork> {
-  const { job } = context;
+export const processOf = (context: ResinContext): Outcome<ProcessWork> => potsAndWaits(context.job, resinStepsOf(context));
+
+export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outcome<ProcessWork> {
   const batches = planBatches({
-    resin: job.resin, fillers: materialsOf(job.catalogue, 'filler'), steps: resinStepsOf(context),
+    resin: job.resin, fillers: materialsOf(job.catalogue, 'filler'), steps,
     temperatureC: job.numbers.temperatureC.value, people: job.numbers.people.value,
   });
   if (!batches.ok) return refusal(...atRecord(batches.problems, processFields, '/method'));

@@ -72,5 +72,5 @@ type BeforeCost = Omit<WorkedJob, 'labour' | 'pricing' | 'cost' | 'calendar'>;
 const workOutCost = (work: BeforeCost): Outcome<WorkedJob> =>
   andThen(labourOf(work.job, work.quantities, flagsOf(work.job, work.scope, work.press.innerSkin.props.needed)), (labour) =>
     andThen(calendarOf({ ...work, labour }), (calendar) =>
-      andThen(pricedWork(work, work.process.batches.demand, { labour, calendar }), (pricing) =>
+      andThen(pricedWork({ ...work, fittingCount: work.scope.plan.fittings.length }, work.process.batches.demand, { labour, calendar }), (pricing) =>
         andThen(costOf(work, pricing.lines), (cost) => success({ ...work, labour, pricing, cost, calendar })))));

@@ -1,9 +1,8 @@
-import { allOfList, andThen, below, mapValue, pointer, problem, refusal, success, type Outcome } from '#lib/kernel';
-import { areaMm2 } from '#lib/geometry';
+import { allOfList, andThen, below, detailOf, mapValue, pointer, problem, refusal, success, type Outcome } from '#lib/kernel';
 import type { Catalogue } from '#lib/catalogue';
 import { compareVariants, type VariantComparison, type VariantResult } from '#lib/costing';
-import { m2FromMm2, mm2 } from '#lib/units';
 import type { Conditions, DefectRecord, MethodChoice } from './defect-record.js';
+import { injectionRefusal, resinLeftKg, workOutInjection, type Injected } from './injection.js';
 import { jobOf } from './job.js';
 import { workOut, type WorkedJob } from './run.js';
 
@@ -30,8 +29,8 @@ export function estimateVariants({ record, variants }: VariantsRequest, catalogu
   if (variants.length > MOST_VARIANTS) return refusal(problem('too-many', '/variants', { count: variants.length, most: MOST_VARIANTS }));
   const own = jobOf(record, catalogue);
   if (!own.ok) return refusal(...below('/record', own.problems));
-  const results = variants.map((variant, index) => resultOf(variant, record, { catalogue, at: pointer('/variants', index) }));
-  return andThen(allOfList(results), compareVariants);
+  const tried = variants.map((variant, index) => triedOf(variant, record, { catalogue, at: pointer('/variants', index) }));
+  return andThen(allOfList(tried), (all) => compareVariants(all.map((one) => resultOf(one, asBuiltOf(all)))));
 }
 
 interface Place {
@@ -39,16 +38,38 @@ interface Place {
   readonly at: string;
 }
 
-function resultOf(variant: VariantAsked, record: DefectRecord, { catalogue, at }: Place): Outcome<VariantResult> {
+/** A variant worked out in full, injected, or refused. */
+interface Tried {
+  readonly code: string;
+  readonly title: string;
+  readonly work?: WorkedJob;
+  readonly injected?: Injected;
+  readonly refusal?: { readonly rule: string; readonly why: string };
+}
+
+function triedOf(variant: VariantAsked, record: DefectRecord, { catalogue, at }: Place): Outcome<Tried> {
   const { code, title = code, method, conditions } = variant;
-  if (variant.inject === true) return success({ code, title, refusal: injectionRefusal(record) });
   const changed: DefectRecord = { ...record, method: { ...record.method, ...method }, conditions: { ...record.conditions, ...conditions } };
   const job = jobOf(changed, catalogue);
   if (!job.ok) return refusal(...below(at, job.problems));
-  const worked = workOut(job.value);
+  const refused = variant.inject === true ? injectionRefusal(changed) : undefined;
+  if (refused !== undefined) return success({ code, title, refusal: refused });
+  const worked = variant.inject === true
+    ? mapValue(workOutInjection(job.value), (injected) => ({ injected }))
+    : mapValue(workOut(job.value), (work) => ({ work }));
   // What cannot be worked out for this record is a refusal of the variant, with the reason; the others still stand.
-  if (!worked.ok) return success({ code, title, refusal: { rule: worked.problems[0].code, why: String(worked.problems[0].facts.why ?? worked.problems[0].code) } });
-  return mapValue(worked, (work) => valuesOf({ code, title }, work));
+  if (!worked.ok) return success({ code, title, refusal: { rule: worked.problems[0].code, why: worked.problems.map(detailOf).join(' ') } });
+  return success({ code, title, ...worked.value });
+}
+
+/** The panel as built is the same whatever is done to it. */
+const asBuiltOf = (all: readonly Tried[]): number | undefined =>
+  all.flatMap(({ work }) => work?.panel.states.find(({ state }) => state === 'as-built')?.governing?.utilisation ?? []).at(0);
+
+function resultOf({ code, title, work, injected, refusal: refused }: Tried, asBuilt: number | undefined): VariantResult {
+  if (work !== undefined) return valuesOf({ code, title }, work);
+  if (injected !== undefined) return { code, title, ...injected, ...(asBuilt === undefined ? {} : { utilisation: asBuilt }) };
+  return { code, title, ...(refused === undefined ? {} : { refusal: refused }) };
 }
 
 function valuesOf({ code, title }: { readonly code: string; readonly title: string }, work: WorkedJob): VariantResult {
@@ -60,19 +81,4 @@ function valuesOf({ code, title }: { readonly code: string; readonly title: stri
 }
 
 /** What the deck weighs more: new core over old sound core, and all resin and glass that stay in it. */
-const massAddedKg = ({ core, laminate, process }: WorkedJob): number =>
-  core.section.massChangeKg + laminate.section.glassKg + process.batches.demand.steps.reduce((sum, { totalKg, netL, totalL }) => sum + (totalL === 0 ? 0 : totalKg * (netL / totalL)), 0);
-
-/** Injection is for small, dry, unloaded debonding only: trade guidance puts the limit at one to two square feet. */
-const MOST_INJECTED_M2 = 0.2;
-
-function injectionRefusal({ zones = [], fittings = [], survey }: DefectRecord): { readonly rule: string; readonly why: string } {
-  const areaM2 = m2FromMm2(mm2(zones.reduce((sum, { outline }) => sum + areaMm2([{ outer: outline, holes: [] }]), 0)));
-  if (zones.length === 0 || survey?.readings.some(({ kind }) => kind === 'plug') !== true) {
-    return { rule: 'injection-needs-plug', why: 'injection is considered only where a zone is drawn and a plug shows dry, sound core' };
-  }
-  if (zones.some(({ condition }) => condition !== 'dry-debonded')) return { rule: 'injection-on-rot', why: 'resin does not mend wet or rotten core: take it out' };
-  if (areaM2 > MOST_INJECTED_M2) return { rule: 'injection-too-large', why: `${areaM2.toFixed(2)} m2 is more than the ${MOST_INJECTED_M2} m2 that injection is trusted with` };
-  if (fittings.length > 0) return { rule: 'injection-under-fitting', why: 'a fitting stands on or near the zone: its core is replaced by something dense' };
-  return { rule: 'injection-not-priced', why: 'allowed here, but the catalogue holds no hours for injection, so it is not priced' };
-}
+const massAddedKg = ({ core, laminate, process }: WorkedJob): number => core.section.massChangeKg + laminate.section.glassKg + resinLeftKg(process);

@@ -1,9 +1,9 @@
-import { problem, randomStream, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { problem, randomStream, refusal, success, triangularQuantile, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import { areaMm2, containsPoint, distanceToRegion, union, type Region, type Ring } from '#lib/geometry';
 import { assumed, assumptionsOf, computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { fraction, m2, m2FromMm2, mm2 } from '#lib/units';
 import {
-  extentMultipliers, gradeOf, grownArea, multiplierCite, settledGrade, triangularQuantile, type ExtentMultiplier, type Grading,
+  extentMultipliers, gradeOf, grownArea, multiplierCite, settledGrade, type Grading,
 } from './evidence-grade.js';
 import type { ExtentRequest } from './extent-request.js';
 import { finding, roundTo, toWholeMm, type Finding } from './finding.js';
@@ -34,7 +34,7 @@ export interface Extent {
   readonly damagedAreaM2: Quantiles;
   /** `damagedAreaM2` over `mappedAreaM2`; absent when nothing is mapped. */
   readonly growth?: Quantiles;
-  readonly evidence: { readonly grade: EvidenceGrade; readonly because: string; readonly multiplier: ExtentMultiplier };
+  readonly evidence: { readonly grade: EvidenceGrade; readonly because: string; readonly multiplier: ThreePoint };
   readonly findings: readonly Finding[];
   readonly assumptions: readonly Figure[];
   readonly figures: ExtentFigures;

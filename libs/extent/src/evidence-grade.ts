@@ -1,3 +1,4 @@
+import type { ThreePoint } from '#lib/kernel';
 import { defineFormula, type Cite } from '#lib/provenance';
 import { m2 } from '#lib/units';
 import type { EvidenceGrade, Reading, Survey } from './reading.js';
@@ -5,17 +6,11 @@ import { containsPoint, distanceToEdge, type Region } from '#lib/geometry';
 import { finding, type Finding } from './finding.js';
 import { verdictOf, type ReadingOdds } from './map/reading-odds.js';
 
-/** How the true extent has compared with the mapped one: low, likely and high. */
-export interface ExtentMultiplier {
-  readonly low: number;
-  readonly likely: number;
-  readonly high: number;
-}
-
 /**
- * Judgement from jobs whose first and last extent were told: no statistic of them exists.
+ * How the true extent has compared with the mapped one: judgement from jobs whose first and last extent were told. No
+ * statistic of them exists.
  */
-export const extentMultipliers: Readonly<Record<EvidenceGrade, ExtentMultiplier>> = {
+export const extentMultipliers: Readonly<Record<EvidenceGrade, ThreePoint>> = {
   'mapped-with-plugs': { low: 1, likely: 1.15, high: 1.4 },
   'sounded-and-metered': { low: 0.9, likely: 1.4, high: 2.5 },
   'single-symptom': { low: 1, likely: 2, high: 4 },
@@ -36,20 +31,6 @@ export const grownArea = defineFormula({
   // By hand: 0.5 m2 with sounding and meter only, likely 1.4 times: 0.7 m2.
   worked: [{ at: 'by hand', given: { mappedM2: 0.5, multiplier: 1.4 }, printed: '0.7' }],
 });
-
-/**
- * Quantile of the triangular distribution with its mode at `likely`.
- * Source: [TRIANGULAR] standard result
- * Worked: test/reference/cases/extent-distributions.ts
- */
-export function triangularQuantile({ low, likely, high }: ExtentMultiplier, probability: number): number {
-  const span = high - low;
-  if (span === 0) return likely;
-  const turn = (likely - low) / span;
-  return probability < turn
-    ? low + Math.sqrt(probability * span * (likely - low))
-    : high - Math.sqrt((1 - probability) * span * (high - likely));
-}
 
 /** From worst to best. */
 const order: readonly EvidenceGrade[] = ['single-symptom', 'sounded-and-metered', 'mapped-with-plugs'];

@@ -5,7 +5,7 @@ export {
 } from './estimate-extent.js';
 export { extentAndOpenings, type ExtentAndOpenings, type ExtentAndOpeningsRequest } from './extent-and-openings.js';
 export type { ExtentRequest, MapSettings } from './extent-request.js';
-export { BRACKET_MM, extentMultipliers, multiplierCite, triangularQuantile, type ExtentMultiplier } from './evidence-grade.js';
+export { BRACKET_MM, extentMultipliers, multiplierCite } from './evidence-grade.js';
 export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';
 export { usualOdds, type ReadingOdds } from './map/reading-odds.js';
 export { normalCdf, normalQuantile } from './map/normal.js';

@@ -6,3 +6,4 @@ export {
 export { below, detailOf, pointer, problem, titleOf, type Fact, type Problem, type ProblemCode } from './problem.js';
 export { randomStream, type RandomStream } from './random.js';
 export { problemWords } from './problem-words.js';
+export { scaled, triangularQuantile, type ThreePoint } from './three-point.js';

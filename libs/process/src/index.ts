@@ -3,7 +3,7 @@ export { labourFor, operationsFor, type OperationHours } from './operations/labo
 export { modifiers, modifiersFor, type Modifier } from './operations/modifiers.js';
 export {
   appliesTo, defineOperation, drivers, phases,
-  type AppliesWhen, type Consumes, type Driver, type DriverAmounts, type GateKind, type Operation, type OperationFlags, type Phase, type Strain, type ThreePoint, type Wait,
+  type AppliesWhen, type Consumes, type Driver, type DriverAmounts, type GateKind, type Operation, type OperationFlags, type Phase, type Strain, type Wait,
 } from './operations/operation.js';
 export { planBatches } from './resin/batches.js';
 export type { BatchFinding, BatchLimit, BatchPlan, BatchRequest, HardenerVerdict, PlannedBatch, Weighing } from './resin/batch-request.js';

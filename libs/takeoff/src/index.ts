@@ -11,7 +11,7 @@ export {
 export { purchaseFigure, requiredFigure, requiredQuantity, wholePackCount, wholePacks } from './quantities.js';
 export { takeOff, type TakeOff, type TakeOffRequest } from './take-off.js';
 export {
-  certainly, isOrdered, scaled, threePointDeviation, threePointMean, together, type ThreePoint,
+  certainly, isOrdered, threePointDeviation, threePointMean, together,
 } from './three-point.js';
 
 export const formulas: readonly AnyFormula[] = [requiredQuantity, wholePacks, threePointMean, threePointDeviation];

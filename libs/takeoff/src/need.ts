@@ -1,8 +1,8 @@
-import { pointer, problem, type Problem } from '#lib/kernel';
+import { pointer, problem, scaled, type Problem, type ThreePoint } from '#lib/kernel';
 import { assumed, entered, type Cite, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import { purchaseFigure, requiredFigure } from './quantities.js';
-import { isOrdered, scaled, type ThreePoint } from './three-point.js';
+import { isOrdered } from './three-point.js';
 
 /** Which form of a material a need asks for; packs must agree in every field that is given. */
 export interface MaterialVariant {

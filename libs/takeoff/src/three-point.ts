@@ -1,22 +1,12 @@
+import type { ThreePoint } from '#lib/kernel';
 import { defineFormula } from '#lib/provenance';
 import { fraction } from '#lib/units';
-
-/** A quantity nobody knows exactly: least, most likely and most. */
-export interface ThreePoint {
-  readonly low: number;
-  readonly likely: number;
-  readonly high: number;
-}
 
 /** A quantity taken as certain. */
 export const certainly = (value: number): ThreePoint => ({ low: value, likely: value, high: value });
 
 export const isOrdered = ({ low, likely, high }: ThreePoint): boolean =>
   Number.isFinite(low) && Number.isFinite(likely) && Number.isFinite(high) && low <= likely && likely <= high;
-
-export const scaled = (points: ThreePoint, factor: number): ThreePoint => ({
-  low: points.low * factor, likely: points.likely * factor, high: points.high * factor,
-});
 
 /** Least with least and most with most: right for parts that rise and fall together. */
 export const together = (points: readonly ThreePoint[]): ThreePoint =>

@@ -1,4 +1,5 @@
-import { costRisk, normalScore, normalShare, triangularMean, triangularQuantile, type CostRisk, type CostRiskRequest } from '#lib/costing';
+import { triangularQuantile } from '#lib/kernel';
+import { costRisk, normalScore, normalShare, triangularMean, type CostRisk, type CostRiskRequest } from '#lib/costing';
 import { fraction } from '#lib/units';
 import type { PublishedCase } from '../published-case.js';
 

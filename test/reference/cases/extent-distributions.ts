@@ -1,4 +1,5 @@
-import { normalCdf, normalQuantile, quantilesOf, triangularQuantile } from '#lib/extent';
+import { normalCdf, normalQuantile, quantilesOf } from '#lib/extent';
+import { triangularQuantile } from '#lib/kernel';
 import type { PublishedCase } from '../published-case.js';
 
 const table = (id: string, title: string, printed: string, ours: () => number): PublishedCase => ({

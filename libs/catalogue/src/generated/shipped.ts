@@ -2,8 +2,8 @@ import type { Catalogue } from '../catalogue.js';
 
 /** Generated from libs/catalogue/data by `npm run gen`; never edited by hand. */
 export const shippedCatalogue: Catalogue = {
- "edition": "shipped-d8ffa827",
- "hash": "d8ffa8270af7c515aadb100014655aed723927547346c4de6971d0c58f98171e",
+ "edition": "shipped-0180c701",
+ "hash": "0180c701ca9e8b4f130b8bf6487a8879f7b380a9d25881ab6d1ba4a6dc5a66ea",
  "materials": [
   {
    "kind": "coating",
@@ -58782,6 +58782,14 @@ export const shippedCatalogue: Catalogue = {
    "year": "n.d.",
    "readAs": "second-hand",
    "note": "grits 36-40, 60, 80, 120, 180, 220; primer over 80 to 100"
+  },
+  {
+   "key": "TRADE-INJECTION",
+   "title": "Minor repair to cored decks; whether glue can mend rotten core",
+   "body": "a test magazine",
+   "year": "n.d.",
+   "readAs": "second-hand",
+   "note": "at most one to two square feet, quarter-inch holes each six inches, wood below 12 % of moisture for epoxy; areas injected earlier are often found wet or failed later"
   },
   {
    "key": "TRADE-MASKING-DAY",

@@ -1,8 +1,8 @@
 import { extentMultipliers, multiplierCite, type EvidenceGrade } from '#lib/extent';
-import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { pointer, problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import { currencyCodes, findCurrency, moneyFrom, moneyJson, type Currency, type MoneyJson } from '#lib/money';
 import { assumed, type Cite, type Figure } from '#lib/provenance';
-import { isOrdered, type ThreePoint } from '#lib/takeoff';
+import { isOrdered } from '#lib/takeoff';
 import { fraction } from '#lib/units';
 import { moneyNear } from '../exact.js';
 import { informationValue, type InformationValue } from './information-value.js';

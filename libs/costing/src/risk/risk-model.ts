@@ -1,4 +1,4 @@
-import type { ThreePoint } from '#lib/takeoff';
+import type { ThreePoint } from '#lib/kernel';
 import type { Design } from './latin-hypercube.js';
 import { normalShare } from './normal.js';
 import { quantilesOf, type SpreadShape } from './spread-quantile.js';

@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { normalScore, normalShare } from './normal.js';
-import { betaQuantiles, triangularQuantile } from './spread-quantile.js';
+import { triangularQuantile } from '#lib/kernel';
+import { betaQuantiles } from './spread-quantile.js';
 
 describe('the normal distribution', () => {
   test('score and share undo each other from one in a billion to all but one in a billion', () => {

@@ -1,32 +1,11 @@
+import { triangularQuantile, type ThreePoint } from '#lib/kernel';
 import { defineFormula } from '#lib/provenance';
-import type { ThreePoint } from '#lib/takeoff';
 import { fraction } from '#lib/units';
 
 /** How three points are read as a distribution. */
 export type SpreadShape = 'triangular' | 'beta';
 
 export const spreadShapes: readonly SpreadShape[] = ['triangular', 'beta'];
-
-/**
- * Quantile of the triangular distribution on least, most likely and most.
- *
- * With c = (m - a)/(b - a): below c the quantile is a + sqrt(p (b-a)(m-a)), above it b - sqrt((1-p)(b-a)(b-m)).
- *
- * p  argument   1       probability, 0 to 1
- * x  returned   as the points
- *
- * Valid:  a <= m <= b; a certain quantity is returned as it is.
- * Source: [ARITHMETIC] inversion of the piecewise quadratic distribution function
- * Worked: libs/costing/src/risk/spread-quantile.spec.ts
- */
-export function triangularQuantile({ low, likely, high }: ThreePoint, p: number): number {
-  const width = high - low;
-  if (width <= 0) return likely;
-  const split = (likely - low) / width;
-  return p <= split
-    ? low + Math.sqrt(p * width * (likely - low))
-    : high - Math.sqrt((1 - p) * width * (high - likely));
-}
 
 export const triangularMean = defineFormula({
   id: 'costing.triangular-mean',

@@ -1,6 +1,6 @@
-import { problem, type Problem } from '#lib/kernel';
+import { problem, type Problem, type ThreePoint } from '#lib/kernel';
 import { operations } from '../operations/all.js';
-import { drivers, type OperationFlags, type ThreePoint } from '../operations/operation.js';
+import { drivers, type OperationFlags } from '../operations/operation.js';
 import { choiceFaults, countFaults, numberFaults, optionalChoiceFaults, optionalFaults } from '../request-faults.js';
 import { forecastFaults } from '../weather/forecast.js';
 import { warmthFaults } from '../weather/deck.js';
@@ -8,7 +8,7 @@ import { readInstant, zoneFaults } from '../weather/instant.js';
 import { weekdays, type CalendarRequest, type CustomOperation } from './calendar-request.js';
 
 const flagChoices: { readonly [K in keyof OperationFlags]: readonly OperationFlags[K][] } = {
-  skin: ['re-bed', 'relay'], access: ['from-above', 'from-below'], condition: ['wet-rotten', 'wet-bonded', 'dry-debonded'], press: ['weights', 'battens', 'vacuum'],
+  skin: ['re-bed', 'relay', 'inject'], access: ['from-above', 'from-below'], condition: ['wet-rotten', 'wet-bonded', 'dry-debonded'], press: ['weights', 'battens', 'vacuum'],
   shelter: ['shed', 'tent', 'open'], below: ['open', 'lined', 'none'], skill: ['professional', 'owner'], props: ['needed', 'not-needed'], finish: ['painted', 'none'],
   nonskid: ['yes', 'no'], berth: ['ashore', 'afloat'], panel: ['large-flat', 'usual'],
 };

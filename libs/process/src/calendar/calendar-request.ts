@@ -1,5 +1,6 @@
+import type { ThreePoint } from '#lib/kernel';
 import type { Coating, ResinSystem, Skill } from '#lib/catalogue';
-import type { DriverAmounts, GateKind, OperationFlags, Phase, ThreePoint } from '../operations/operation.js';
+import type { DriverAmounts, GateKind, OperationFlags, Phase } from '../operations/operation.js';
 import type { ProcessAssumption } from '../unit-figures.js';
 import type { DeckWarmth } from '../weather/deck.js';
 import type { Forecast } from '../weather/forecast.js';

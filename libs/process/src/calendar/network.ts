@@ -1,7 +1,8 @@
+import type { ThreePoint } from '#lib/kernel';
 import type { Hardener, Skill } from '#lib/catalogue';
 import { labourFor, operationsFor } from '../operations/labour.js';
 import { operations } from '../operations/all.js';
-import type { GateKind, Operation, Phase, ThreePoint, Wait } from '../operations/operation.js';
+import type { GateKind, Operation, Phase, Wait } from '../operations/operation.js';
 import type { CalendarRequest, CustomOperation, PlannedTask } from './calendar-request.js';
 import { inOrder } from './critical-path.js';
 

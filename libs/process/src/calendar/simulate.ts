@@ -1,5 +1,4 @@
-import { randomStream, type RandomStream } from '#lib/kernel';
-import type { ThreePoint } from '../operations/operation.js';
+import { randomStream, type RandomStream, triangularQuantile } from '#lib/kernel';
 import type { NetworkTask } from './network.js';
 import { walk, type Draw, type Walk, type WalkPlan } from './walk.js';
 
@@ -43,18 +42,10 @@ function drawInto(tasks: readonly NetworkTask[], draw: Draw, random: RandomStrea
   for (let task = 0; task < tasks.length; task += 1) {
     const { hours, wait } = tasks[task];
     const quantile = random() < COMMON_SHARE ? common : random();
-    draw.hours[task] = triangular(hours, quantile);
-    draw.waits[task] = wait.kind === 'none' ? 0 : triangular(wait.kind === 'cure' ? wait.ageH : wait.hours, random());
+    draw.hours[task] = triangularQuantile(hours, quantile);
+    draw.waits[task] = wait.kind === 'none' ? 0 : triangularQuantile(wait.kind === 'cure' ? wait.ageH : wait.hours, random());
     draw.lostDays[task] = lossFraction === 0 ? 0 : Math.floor(Math.log(1 - random()) / Math.log(lossFraction));
   }
-}
-
-/** Quantile of the triangular distribution over three points. */
-export function triangular({ low, likely, high }: ThreePoint, quantile: number): number {
-  const width = high - low;
-  if (width <= 0) return likely;
-  const turn = (likely - low) / width;
-  return quantile < turn ? low + Math.sqrt(quantile * width * (likely - low)) : high - Math.sqrt((1 - quantile) * width * (high - likely));
 }
 
 /** The draw of likely values, without chance. */

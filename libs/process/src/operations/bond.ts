@@ -1,4 +1,5 @@
-import { fromMemory, noWait, scaled, splitFromMemory, threePoint, untilReleased, untilSandable } from './cites.js';
+import { scaled } from '#lib/kernel';
+import { deckOpened, fromMemory, noWait, splitFromMemory, threePoint, untilReleased, untilSandable } from './cites.js';
 import { defineOperation } from './operation.js';
 
 const checkRate = threePoint(0.5, 1, 2);
@@ -18,7 +19,7 @@ export const bondOperations = [
   }),
   defineOperation({
     code: 'check-bond', title: 'Trim, sound the new core, mend what sounds hollow', phase: 'bond', driver: 'job',
-    hours: scaled(checkRate, 0.3), skill: 'laminator', appliesWhen: {}, after: ['bed-core'], waits: noWait, gate: 'none',
+    hours: scaled(checkRate, 0.3), skill: 'laminator', appliesWhen: deckOpened, after: ['bed-core'], waits: noWait, gate: 'none',
     strains: ['on-deck'], cite: checkShare,
   }),
   defineOperation({
@@ -53,7 +54,7 @@ export const bondOperations = [
   }),
   defineOperation({
     code: 'check-before-paint', title: 'Sound and hose check before paint', phase: 'close', driver: 'job',
-    hours: scaled(checkRate, 0.3), skill: 'laminator', appliesWhen: {}, after: ['fair', 'pot-holes'],
+    hours: scaled(checkRate, 0.3), skill: 'laminator', appliesWhen: {}, after: ['fair', 'pot-holes', 'close-injection-holes'],
     waits: noWait, gate: 'none', strains: ['on-deck'], cite: checkShare,
   }),
 ];

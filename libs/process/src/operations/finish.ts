@@ -1,5 +1,6 @@
+import { scaled } from '#lib/kernel';
 import { finalCheckCite, finalCheckHours } from './bond.js';
-import { commonPractice, fromMemory, noWait, scaled, splitFromMemory, threePoint } from './cites.js';
+import { commonPractice, deckOpened, fromMemory, noWait, splitFromMemory, threePoint } from './cites.js';
 import { defineOperation, type Wait } from './operation.js';
 
 const overcoat = (why: string, low: number, likely: number, high: number): Wait => ({
@@ -62,7 +63,7 @@ export const finishOperations = [
   }),
   defineOperation({
     code: 'clean-up', title: 'Clean up, take waste away', phase: 'hand-over', driver: 'job',
-    hours: threePoint(1, 3, 8), skill: 'general', appliesWhen: {}, after: ['final-check', 'lining-back'], waits: noWait, gate: 'none',
+    hours: threePoint(1, 3, 8), skill: 'general', appliesWhen: deckOpened, after: ['final-check', 'lining-back'], waits: noWait, gate: 'none',
     strains: [], cite: fromMemory,
   }),
 ];

@@ -1,10 +1,10 @@
-import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import type { Skill } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
 import { operations } from './all.js';
 import { threePoint } from './cites.js';
 import { modifiersFor, type Modifier } from './modifiers.js';
-import { appliesTo, drivers, type Driver, type DriverAmounts, type Operation, type OperationFlags, type Phase, type ThreePoint } from './operation.js';
+import { appliesTo, drivers, type Driver, type DriverAmounts, type Operation, type OperationFlags, type Phase } from './operation.js';
 
 /** Hours of one operation on this job, and how they came about. */
 export interface OperationHours {

@@ -1,6 +1,7 @@
+import type { ThreePoint } from '#lib/kernel';
 import type { Cite } from '#lib/provenance';
 import { threePoint } from './cites.js';
-import { appliesTo, type AppliesWhen, type Operation, type OperationFlags, type Strain, type ThreePoint } from './operation.js';
+import { appliesTo, type AppliesWhen, type Operation, type OperationFlags, type Strain } from './operation.js';
 
 /** A circumstance that multiplies the hours of the operations it touches. */
 export interface Modifier {

@@ -1,4 +1,4 @@
-import { fromMemory, noWait, threePoint } from './cites.js';
+import { deckOpened, fromMemory, noWait, threePoint } from './cites.js';
 import { defineOperation } from './operation.js';
 
 const lifted = ['lift-skin-debonded', 'lift-skin-bonded'];
@@ -33,7 +33,7 @@ export const openOperations = [
   }),
   defineOperation({
     code: 'hold-remeasure', title: 'Hold: re-measure, photograph, client authorises', phase: 'open', driver: 'job',
-    hours: threePoint(0.25, 0.5, 1), skill: 'laminator', appliesWhen: {}, after: emptied,
+    hours: threePoint(0.25, 0.5, 1), skill: 'laminator', appliesWhen: deckOpened, after: emptied,
     waits: { kind: 'hold', hoursThreePoint: threePoint(2, 24, 72), why: 'the client sees the real extent and agrees to it', cite: { source: 'FROM-MEMORY' } },
     gate: 'none', strains: [], isHoldPoint: true, cite: fromMemory,
   }),

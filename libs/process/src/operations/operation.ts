@@ -1,12 +1,6 @@
+import type { ThreePoint } from '#lib/kernel';
 import type { Skill } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
-
-/** A low, a likely and a high value; never one number where the trade itself has a spread. */
-export interface ThreePoint {
-  readonly low: number;
-  readonly likely: number;
-  readonly high: number;
-}
 
 /**
  * What an operation's hours are counted by. `-coat` and `-cycle` are area times number of coats or cycles;
@@ -14,7 +8,7 @@ export interface ThreePoint {
  */
 export const drivers = [
   'job', 'day', 'opened-m2', 'cut-m', 'taper-m', 'laminate-m2', 'extra-ply-m2', 'faired-m2-cycle', 'primed-m2-coat',
-  'topcoat-m2-coat', 'finish-m2', 'nonskid-m2', 'hole', 'fitting-small', 'fitting-large', 'insert', 'plate', 'support-m2-below',
+  'topcoat-m2-coat', 'finish-m2', 'nonskid-m2', 'hole', 'fitting-small', 'fitting-large', 'insert', 'plate', 'support-m2-below', 'injection-hole',
 ] as const;
 export type Driver = (typeof drivers)[number];
 
@@ -23,7 +17,8 @@ export type DriverAmounts = Readonly<Partial<Record<Driver, number>>>;
 
 /** The choices and circumstances that decide which operations belong to a job, and what slows them. */
 export interface OperationFlags {
-  readonly skin: 're-bed' | 'relay';
+  /** What becomes of the skin: bedded back, laid anew, or left in place and injected under. */
+  readonly skin: 're-bed' | 'relay' | 'inject';
   readonly access: 'from-above' | 'from-below';
   /** Core state that decides how it comes out, and how hard the skin lifts. */
   readonly condition: 'wet-rotten' | 'wet-bonded' | 'dry-debonded';

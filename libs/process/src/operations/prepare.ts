@@ -1,4 +1,5 @@
-import { commonPractice, fromMemory, noWait, scaled, splitFromMemory, threePoint } from './cites.js';
+import { scaled } from '#lib/kernel';
+import { commonPractice, deckOpened, fromMemory, noWait, splitFromMemory, threePoint } from './cites.js';
 import { defineOperation } from './operation.js';
 
 const liningRate = threePoint(1, 2, 5);
@@ -37,7 +38,7 @@ export const prepareOperations = [
   }),
   defineOperation({
     code: 'protect', title: 'Protect, contain dust, stage', phase: 'prepare', driver: 'job',
-    hours: threePoint(3, 6, 16), skill: 'general', appliesWhen: {}, after: ['hardware-off-small', 'hardware-off-large', 'tent'],
+    hours: threePoint(3, 6, 16), skill: 'general', appliesWhen: deckOpened, after: ['hardware-off-small', 'hardware-off-large', 'tent'],
     waits: noWait, gate: 'none', strains: [], cite: fromMemory,
   }),
   defineOperation({

@@ -2,7 +2,7 @@ import type { FillerUse } from '#lib/catalogue';
 import type { Default } from '../unit-figures.js';
 
 export const stepCodes = [
-  'seal', 'undercut', 'bed-core', 'prewet', 'core-kerfs', 'bed-skin', 'cut-kerf', 'closing-plies', 'top-laminate', 'weave-fill', 'peel-ply', 'potting', 'fairing',
+  'seal', 'undercut', 'bed-core', 'prewet', 'core-kerfs', 'bed-skin', 'cut-kerf', 'closing-plies', 'top-laminate', 'weave-fill', 'peel-ply', 'potting', 'inject', 'fairing',
 ] as const;
 export type StepCode = (typeof stepCodes)[number];
 
@@ -71,6 +71,10 @@ export const stepDefinitions: Readonly<Record<StepCode, StepDefinition>> = {
   },
   potting: {
     title: 'Pot the holes', basis: 'holes', filler: 'potting', layerMm: 12, minutesPerUnit: pace(2.5, 1.5, 5),
+  },
+  inject: {
+    title: 'Inject under the skin', basis: 'bed', layerMm: 1, minutesPerUnit: pace(200, 100, 500),
+    amount: remembered(1, 0.5, 2, 'gap under a skin that has let go, mean over the area'),
   },
   fairing: {
     title: 'Fair', basis: 'bed', filler: 'fairing', layerMm: 1, minutesPerUnit: pace(20, 12, 35),

@@ -2005,7 +2005,7 @@ export type components = {
             readonly currency: string;
             readonly deviation: components["schemas"]["MoneyJson"];
             readonly drivers: readonly components["schemas"]["Driver"][];
-            readonly extent: components["schemas"]["TakeoffThreePoint"];
+            readonly extent: components["schemas"]["ThreePoint"];
             readonly histogram: readonly components["schemas"]["HistogramBar"][];
             readonly information: components["schemas"]["InformationValue"];
             /** @description Of the variance, by drivers acting together. */
@@ -2529,6 +2529,8 @@ export type components = {
             /** @description Four-bolt fittings. */
             readonly "fitting-small"?: number;
             readonly hole?: number;
+            /** @description Holes drilled to inject resin under the skin. */
+            readonly "injection-hole"?: number;
             readonly insert?: number;
             readonly job?: number;
             /** @description Area of the new skin, two plies. */
@@ -2760,7 +2762,7 @@ export type components = {
                 readonly because: string;
                 /** @enum {string} */
                 readonly grade: "mapped-with-plugs" | "single-symptom" | "sounded-and-metered";
-                readonly multiplier: components["schemas"]["ExtentMultiplier"];
+                readonly multiplier: components["schemas"]["ThreePoint"];
             };
             readonly figures: components["schemas"]["ExtentFigures"];
             readonly findings: readonly components["schemas"]["ExtentFinding"][];
@@ -2818,12 +2820,6 @@ export type components = {
              */
             readonly severity: "note" | "stop" | "warn";
             readonly text: string;
-        };
-        /** @description How the true extent has compared with the mapped one: low, likely and high. */
-        readonly ExtentMultiplier: {
-            readonly high: number;
-            readonly likely: number;
-            readonly low: number;
         };
         readonly ExtentZone: {
             readonly areaM2: number;
@@ -3089,7 +3085,7 @@ export type components = {
             };
             /** @description RFC 5545, when it was asked for. */
             readonly iCalendar?: string;
-            readonly labourH: components["schemas"]["ProcessThreePoint"];
+            readonly labourH: components["schemas"]["ThreePoint"];
             readonly milestones: readonly components["schemas"]["CalendarMilestone"][];
             readonly notes: readonly string[];
             /** @description By likely values alone, without chance. */
@@ -3980,7 +3976,7 @@ export type components = {
             /** @enum {string} */
             readonly skill: "professional" | "owner";
             /** @enum {string} */
-            readonly skin: "re-bed" | "relay";
+            readonly skin: "re-bed" | "relay" | "inject";
         };
         /** @description The members of an RFC 9457 problem document that outlast the request. */
         readonly OperationProblem: {
@@ -4365,7 +4361,7 @@ export type components = {
             readonly resinG: number;
             readonly spreadMin: number;
             /** @enum {string} */
-            readonly step: "bed-core" | "bed-skin" | "closing-plies" | "core-kerfs" | "cut-kerf" | "fairing" | "peel-ply" | "potting" | "prewet" | "seal" | "top-laminate" | "undercut" | "weave-fill";
+            readonly step: "bed-core" | "bed-skin" | "closing-plies" | "core-kerfs" | "cut-kerf" | "fairing" | "inject" | "peel-ply" | "potting" | "prewet" | "seal" | "top-laminate" | "undercut" | "weave-fill";
             readonly stepIndex: number;
             readonly title: string;
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
@@ -4735,12 +4731,6 @@ export type components = {
                 readonly why: string;
             };
         };
-        /** @description A low, a likely and a high value; never one number where the trade itself has a spread. */
-        readonly ProcessThreePoint: {
-            readonly high: number;
-            readonly likely: number;
-            readonly low: number;
-        };
         readonly ProvenanceStamp: {
             readonly catalogueHash: string;
             readonly edition: string;
@@ -5028,7 +5018,7 @@ export type components = {
              * @description Each kind has its own basis: films and beds take areaM2, sections lengthM and heightMm, scores areaM2 with spacing, width and depth, plies plies, potting holes.
              * @enum {string}
              */
-            readonly step: "seal" | "undercut" | "bed-core" | "prewet" | "core-kerfs" | "bed-skin" | "cut-kerf" | "closing-plies" | "top-laminate" | "weave-fill" | "peel-ply" | "potting" | "fairing";
+            readonly step: "seal" | "undercut" | "bed-core" | "prewet" | "core-kerfs" | "bed-skin" | "cut-kerf" | "closing-plies" | "top-laminate" | "weave-fill" | "peel-ply" | "potting" | "inject" | "fairing";
             /** @description Mean thickness of a bed; of fairing, over all cycles. */
             readonly thicknessMm?: number | string;
             /** @description Words for the card, where two steps are of one kind. */
@@ -5646,7 +5636,7 @@ export type components = {
             readonly netL: number;
             readonly resinG: number;
             /** @enum {string} */
-            readonly step: "bed-core" | "bed-skin" | "closing-plies" | "core-kerfs" | "cut-kerf" | "fairing" | "peel-ply" | "potting" | "prewet" | "seal" | "top-laminate" | "undercut" | "weave-fill";
+            readonly step: "bed-core" | "bed-skin" | "closing-plies" | "core-kerfs" | "cut-kerf" | "fairing" | "inject" | "peel-ply" | "potting" | "prewet" | "seal" | "top-laminate" | "undercut" | "weave-fill";
             readonly title: string;
             readonly totalKg: number;
             readonly totalL: number;
@@ -5821,16 +5811,16 @@ export type components = {
             readonly meter?: components["schemas"]["MeterInput"];
             readonly readings: readonly (components["schemas"]["SoundingInput"] | components["schemas"]["MeterReadingInput"] | components["schemas"]["PlugInput"])[];
         };
-        /** @description A quantity nobody knows exactly: least, most likely and most. */
-        readonly TakeoffThreePoint: {
-            readonly high: number;
-            readonly likely: number;
-            readonly low: number;
-        };
         readonly TaxGroupInput: {
             readonly code: string;
             readonly name: string;
             readonly percent: string;
+        };
+        /** @description A quantity nobody knows exactly: least, most likely and most. */
+        readonly ThreePoint: {
+            readonly high: number;
+            readonly likely: number;
+            readonly low: number;
         };
         readonly ThreePointInput: {
             readonly high: number;
@@ -5947,6 +5937,7 @@ export type components = {
             readonly failsCheck: boolean;
             readonly gross: components["schemas"]["MoneyJson"];
             readonly net: components["schemas"]["MoneyJson"];
+            readonly note?: string;
             readonly title: string;
             readonly values: {
                 readonly cost?: number;

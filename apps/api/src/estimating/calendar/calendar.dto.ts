@@ -1,4 +1,5 @@
-import { weekdays, type CustomOperation, type Driver, type JobCalendarRequest, type OperationFlags, type ThreePoint, type Weekday } from '#lib/process';
+import type { ThreePoint } from '#lib/kernel';
+import { weekdays, type CustomOperation, type Driver, type JobCalendarRequest, type OperationFlags, type Weekday } from '#lib/process';
 import { CalendarDate, Code, Flag, Num, OneOf, Part, Parts, SomeOf, Temperature, Text, Texts, Whole } from '../../http/dto/index.js';
 import { DeckWarmthDto, ForecastDto } from '../cure-plan/weather.dto.js';
 
@@ -23,10 +24,11 @@ export class DriverAmountsDto implements Partial<Record<Driver, number>> {
   @Num(amount) readonly 'insert'?: number;
   @Num(amount) readonly 'plate'?: number;
   @Num({ ...amount, description: 'Lining below.' }) readonly 'support-m2-below'?: number;
+  @Num({ ...amount, description: 'Holes drilled to inject resin under the skin.' }) readonly 'injection-hole'?: number;
 }
 
 export class OperationFlagsDto implements OperationFlags {
-  @OneOf(['re-bed', 'relay']) readonly skin!: OperationFlags['skin'];
+  @OneOf(['re-bed', 'relay', 'inject']) readonly skin!: OperationFlags['skin'];
   @OneOf(['from-above', 'from-below']) readonly access!: OperationFlags['access'];
   @OneOf(['wet-rotten', 'wet-bonded', 'dry-debonded']) readonly condition!: OperationFlags['condition'];
   @OneOf(['weights', 'battens', 'vacuum']) readonly press!: OperationFlags['press'];

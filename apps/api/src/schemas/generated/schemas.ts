@@ -2001,7 +2001,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ]
       },
       "extent": {
-        "$ref": "#/components/schemas/TakeoffThreePoint"
+        "$ref": "#/components/schemas/ThreePoint"
       },
       "point": {
         "$ref": "#/components/schemas/MoneyJson"
@@ -3860,7 +3860,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "string"
           },
           "multiplier": {
-            "$ref": "#/components/schemas/ExtentMultiplier"
+            "$ref": "#/components/schemas/ThreePoint"
           }
         },
         "required": [
@@ -3995,26 +3995,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "severity",
       "text",
       "facts"
-    ]
-  },
-  "ExtentMultiplier": {
-    "type": "object",
-    "description": "How the true extent has compared with the mapped one: low, likely and high.",
-    "properties": {
-      "low": {
-        "type": "number"
-      },
-      "likely": {
-        "type": "number"
-      },
-      "high": {
-        "type": "number"
-      }
-    },
-    "required": [
-      "low",
-      "likely",
-      "high"
     ]
   },
   "ExtentZone": {
@@ -4606,7 +4586,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "Days on which the crew works."
       },
       "labourH": {
-        "$ref": "#/components/schemas/ProcessThreePoint"
+        "$ref": "#/components/schemas/ThreePoint"
       },
       "milestones": {
         "type": "array",
@@ -6721,6 +6701,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "core-kerfs",
           "cut-kerf",
           "fairing",
+          "inject",
           "peel-ply",
           "potting",
           "prewet",
@@ -7618,26 +7599,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cure",
       "gates",
       "calendar"
-    ]
-  },
-  "ProcessThreePoint": {
-    "type": "object",
-    "description": "A low, a likely and a high value; never one number where the trade itself has a spread.",
-    "properties": {
-      "low": {
-        "type": "number"
-      },
-      "likely": {
-        "type": "number"
-      },
-      "high": {
-        "type": "number"
-      }
-    },
-    "required": [
-      "low",
-      "likely",
-      "high"
     ]
   },
   "ProvenanceStamp": {
@@ -9360,6 +9321,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "core-kerfs",
           "cut-kerf",
           "fairing",
+          "inject",
           "peel-ply",
           "potting",
           "prewet",
@@ -9795,7 +9757,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "readings"
     ]
   },
-  "TakeoffThreePoint": {
+  "ThreePoint": {
     "type": "object",
     "description": "A quantity nobody knows exactly: least, most likely and most.",
     "properties": {
@@ -10135,6 +10097,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           ]
         },
         "description": "In which of the criteria nothing is better."
+      },
+      "note": {
+        "type": "string"
       }
     },
     "required": [
