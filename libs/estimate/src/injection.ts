@@ -4,7 +4,7 @@ import { containsPoint, distanceToEdge, areaMm2, type Region } from '#lib/geomet
 import type { Reading } from '#lib/extent';
 import type { CalendarPlan, ResinStepRequest } from '#lib/process';
 import { assumed, derived, productOf, type Figure } from '#lib/provenance';
-import { fraction, m2FromMm2, mm2 } from '#lib/units';
+import { fraction, m2FromMm2, mm2, type In } from '#lib/units';
 import { calendarOf } from './calendar-stage.js';
 import { costOf } from './cost-stage.js';
 import type { DefectRecord } from './defect-record.js';
@@ -52,7 +52,7 @@ export function injectionRefusal({ zones = [], fittings = [], survey }: DefectRe
 const isDry = ({ condition, moisturePercent }: Extract<Reading, { kind: 'plug' }>): boolean =>
   (condition === 'debonded-dry' || condition === 'dry-sound') && (moisturePercent ?? 0) <= MOST_MOISTURE_PERCENT;
 
-const zoneAreaM2 = (zones: NonNullable<DefectRecord['zones']>): number =>
+const zoneAreaM2 = (zones: NonNullable<DefectRecord['zones']>): In<'m2'> =>
   m2FromMm2(mm2(zones.reduce((sum, { outline }) => sum + areaMm2([{ outer: outline, holes: [] }]), 0)));
 
 /** An injection worked out like any other way of doing the job: hours, pots, days, lines, risk. */
@@ -89,7 +89,7 @@ const trustNote = 'The panel is taken to be as built again: that holds only wher
 /** Holes on a square grid of six inches; four at least, so that resin seen in a neighbour shows where it has run. */
 function injectedOf(job: Job): Pick<JobQuantities, 'injectedM2' | 'injectionHoles'> {
   const zones = job.record.zones ?? [];
-  const injectedM2: Figure<'m2'> = derived('m2', m2FromMm2(mm2(zoneAreaM2(zones) * 1e6)), 'area injected under', {
+  const injectedM2: Figure<'m2'> = derived('m2', zoneAreaM2(zones), 'area injected under', {
     formula: 'geometry.area', title: 'Area of the zones drawn', symbol: 'A', cite: { source: 'ARITHMETIC' }, inputs: {},
   });
   const perM2 = assumed<string>('1/m2', fraction(43), 'injection holes in a square metre', {
