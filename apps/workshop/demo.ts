@@ -38,6 +38,7 @@ async function keepDocuments(client: Kingplank, { id, estimate }: StoredEstimate
   for (const drawing of items.filter((item) => !item.name.includes('template'))) {
     writeFileSync(join(output, `${name}-${drawing.name}.svg`), await client.estimates.drawing(id, drawing.name));
   }
+  if (estimate.process.calendar.startDate !== undefined) writeFileSync(join(output, `${name}.ics`), await client.estimates.iCalendar(id));
   say('Setting the report and the job pack as PDF …');
   writeFileSync(join(output, `${name}-report.pdf`), await client.estimates.pdf(id));
   writeFileSync(join(output, `${name}-job-pack.pdf`), await client.estimates.pdf(id, { document: 'job-pack' }));

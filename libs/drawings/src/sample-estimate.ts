@@ -124,11 +124,11 @@ const processOf = (): Estimate['process'] => ({
     method: 'vacuum', requiredKPa: 5, availableKPa: 61.4, restsOn: 'itself, over an airtight inner skin', quantities: [{ code: 'film', name: 'Bag film', value: 1.4, unit: 'm2' }],
     props: { needed: true, spacingMm: 500, why: 'The inner skin alone would bend by 9 mm under a kneeling person.' }, recommendation: 'Bag each opening by itself.', refusals: ['Weights: the inner skin alone fails.'],
   },
-  cure: [{ step: 'Bed the core', temperatureC: 18, gelH: 1.8, releaseH: 9.5, sandableH: 16, recoatShutsH: 72, fullCureH: 190 }],
+  cure: [{ step: 'Bed the core', temperatureC: 18, basis: 'stated', gelH: 1.8, releaseH: 9.5, sandableH: 16, recoatShutsH: 72, fullCureH: 190 }],
   gates: [{ step: 'Bed the core', requires: ['core moisture 12 % or less', 'surface at least 3 °C above the dew point', 'dry fit passed'] }, { step: 'Topcoat', requires: ['5 days after the last epoxy', 'humidity below 85 %'] }],
   calendar: {
     startDate: '2026-03-02', workingDays: range(14, 19, 27), calendarDays: range(22, 30, 44), criticalChain: [], milestones: [], notes: [], finish: { early: '2026-03-20', likely: '2026-03-27', late: '2026-04-08' },
-    tasks: sampleGantt.tasks.map((task, index) => ({ code: `t${index}`, title: task.title, startDay: task.startDay, endDay: task.endDay, labourH: 3.5, waitH: (task.waitEndDay - task.endDay) * 24, waitKind: 'cure', isCritical: task.isCritical, isHoldPoint: task.isHoldPoint, after: [] })),
+    tasks: sampleGantt.tasks.map((task, index) => ({ code: `t${index}`, title: task.title, gate: 'none', startsBecause: 'the work before it is done', startDay: task.startDay, endDay: task.endDay, labourH: 3.5, waitH: (task.waitEndDay - task.endDay) * 24, waitKind: 'cure', isCritical: task.isCritical, isHoldPoint: task.isHoldPoint, after: [] })),
   },
 });
 

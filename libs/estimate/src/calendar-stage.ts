@@ -1,11 +1,12 @@
-import { below, refusal, type Outcome } from '#lib/kernel';
-import { materialsOf } from '#lib/catalogue';
+import { refusal, type Outcome } from '#lib/kernel';
 import { planCalendar, type CalendarPlan, type CalendarRequest } from '#lib/process';
+import { strictestCoating } from './coatings.js';
 import type { CalendarSection } from './estimate.js';
 import type { Job } from './job.js';
 import { driverAmountsOf, type JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
 import type { ProcessWork } from './process-stage.js';
+import { atRecord } from './record-pointers.js';
 
 /** A Monday: the week's pattern counts, not the date, and the answer then carries no dates. */
 const ANY_MONDAY = '2001-01-01';
@@ -22,33 +23,41 @@ export interface CalendarContext {
 
 export function calendarOf(context: CalendarContext): Outcome<CalendarPlan> {
   const outcome = planCalendar(requestOf(context));
-  return outcome.ok ? outcome : refusal(...below('/conditions', outcome.problems));
+  return outcome.ok ? outcome : refusal(...atRecord(outcome.problems, calendarFields, '/crew'));
 }
 
+const calendarFields = {
+  '/startDate': '/crew/startDate', '/crew': '/crew', '/deckTemperatureC': '/conditions/temperatureC', '/forecast': '/conditions/forecast', '/timeZone': '/conditions/forecast/timeZone', '/warmth': '/conditions/warmth',
+};
+
 function requestOf({ job, quantities, labour, process }: CalendarContext): CalendarRequest {
-  const { crew, pricing } = job.record;
-  const primer = materialsOf(job.catalogue, 'coating').find(({ coating }) => coating === 'primer');
+  const { conditions, pricing } = job.record;
+  const coating = strictestCoating(job);
   return {
-    startDate: crew?.startDate ?? ANY_MONDAY,
-    drivers: { ...driverAmountsOf(quantities), day: Math.ceil(labour.crewDays.value) }, flags: labour.flags,
-    crew: {
-      people: job.numbers.people.value, hoursPerDay: job.numbers.hoursPerDay.value,
-      ...(crew?.workingDays === undefined ? {} : { workingDays: crew.workingDays }),
-    },
+    startDate: job.startDate?.value ?? ANY_MONDAY,
+    drivers: { ...driverAmountsOf(quantities), day: Math.ceil(labour.crewDays.value) }, flags: labour.flags, crew: crewOf(job),
     cycles: { fair: quantities.fairingCycles.value, prime: quantities.primerCoats.value, topcoat: quantities.topcoatCoats.value },
-    resin: job.resin, hardener: process.batches.resin.hardener, ...(primer === undefined ? {} : { coating: primer }),
-    deckTemperatureC: job.numbers.temperatureC.value, runs: CALENDARS,
+    resin: job.resin, hardener: process.batches.resin.hardener, ...(coating === undefined ? {} : { coating }),
+    deckTemperatureC: job.numbers.temperatureC.value - steadyWarmthK(job), runs: CALENDARS,
+    ...(conditions?.forecast === undefined ? {} : { forecast: conditions.forecast }), ...(conditions?.warmth === undefined ? {} : { warmth: conditions.warmth }),
     ...(pricing?.seed === undefined ? {} : { seed: pricing.seed }),
   };
 }
 
+export const crewOf = ({ record: { crew }, numbers }: Job): CalendarRequest['crew'] => ({
+  people: numbers.people.value, hoursPerDay: numbers.hoursPerDay.value, ...(crew?.workingDays === undefined ? {} : { workingDays: crew.workingDays }),
+});
+
+/** The stated temperature is that of the deck as it is worked; the calendar counts heater and tent on top of what it is told. */
+const steadyWarmthK = ({ record: { conditions } }: Job): number => (conditions?.warmth?.heaterK ?? 0) + (conditions?.warmth?.tentK ?? 0);
+
 export function calendarSection(plan: CalendarPlan, startDate: string | undefined): CalendarSection {
   const hasDates = startDate !== undefined;
   return {
-    ...(hasDates ? { startDate, finish: plan.finish } : {}),
+    ...(hasDates ? { startDate, timeZone: plan.timeZone, finish: plan.finish } : {}),
     workingDays: plan.workingDays, calendarDays: plan.calendarDays, criticalChain: plan.criticalChain,
-    tasks: plan.tasks.map(({ code, title, startDay, endDay, startAt, endAt, labourH, waitH, waitKind, isCritical, isHoldPoint, after }) => ({
-      code, title, startDay, endDay, labourH, waitH, waitKind, isCritical, isHoldPoint, after, ...(hasDates ? { startAt, endAt } : {}),
+    tasks: plan.tasks.map(({ code, title, gate, startDay, endDay, startAt, endAt, readyAt, labourH, waitH, waitKind, isCritical, isHoldPoint, startsBecause, after }) => ({
+      code, title, gate, startDay, endDay, labourH, waitH, waitKind, isCritical, isHoldPoint, startsBecause, after, ...(hasDates ? { startAt, endAt, readyAt } : {}),
     })),
     milestones: plan.milestones.map(({ code, title, at }) => ({ code, title, ...(hasDates ? { at } : {}) })),
     notes: plan.notes,

@@ -1,5 +1,6 @@
 import { materialsOf } from '#lib/catalogue';
 import { cautionsFor, type CautionContext } from '#lib/process';
+import { coatingsOf } from './coatings.js';
 import type { Caution, Check, Outline } from './estimate.js';
 import { extentOfOutline } from './outline-size.js';
 import type { WorkedJob } from './run.js';
@@ -15,13 +16,12 @@ export function cautionsOf(work: WorkedJob, checks: readonly Check[]): readonly 
 
 const severities: readonly Caution['severity'][] = ['danger', 'warning', 'caution'];
 
-function contextOf({ job, scope: { plan }, core, process, press, labour, extent }: WorkedJob, checks: readonly Check[]): CautionContext {
+function contextOf({ job, scope: { plan }, core, process, press, labour, extent, weather }: WorkedJob, checks: readonly Check[]): CautionContext {
   const { record, catalogue } = job;
-  const isPainted = job.access.value === 'from-above';
   return {
     flags: labour.flags, resin: job.resin, hardener: process.batches.resin.hardener,
     fillers: materialsOf(catalogue, 'filler').filter(({ code }) => process.batches.demand.totals.fillers.some(({ filler }) => filler === code)),
-    coatings: isPainted ? usedCoatings(job) : [],
+    coatings: coatingsOf(job),
     application: 'brush-and-roller', usesSolvent: true, usesPumps: true, openedAreaM2: plan.openedAreaM2,
     surface: job.surface.value, finishExtent: job.finish.value,
     ...(record.craft?.yearBuilt === undefined ? {} : { yearBuilt: record.craft.yearBuilt }),
@@ -29,6 +29,7 @@ function contextOf({ job, scope: { plan }, core, process, press, labour, extent 
     fittings: plan.fittings.map(({ id, kind, isHighlyLoaded, holes }) => ({ id, kind, isHighlyLoaded, isThroughBolted: holes > 0 })),
     solidInserts: plan.fittings.filter(({ work }) => work.includes('insert')).length,
     temperatureC: job.numbers.temperatureC.value, relativeHumidityPercent: job.numbers.relativeHumidityPercent.value,
+    ...(weather.outlook === undefined ? {} : { coldestNightC: weather.outlook.said.coldestDeckC }),
     evidence: extent.grade, plugs: record.survey?.readings.filter(({ kind }) => kind === 'plug').length ?? 0,
     ...(record.cause === undefined ? {} : { cause: record.cause.cause }), needsBleedHoles: job.core.needsBleedHoles, proudMm: core.bill.stack.flush.value,
     taperFits: checks.every(({ code, verdict }) => !code.endsWith('taper-room') || verdict !== 'fails'),
@@ -43,10 +44,4 @@ function contextOf({ job, scope: { plan }, core, process, press, labour, extent 
 const spanOf = (outline: Outline): number => {
   const { minX, minY, maxX, maxY } = extentOfOutline(outline);
   return Math.min(maxX - minX, maxY - minY);
-};
-
-const usedCoatings = ({ catalogue }: WorkedJob['job']): NonNullable<CautionContext['coatings']> => {
-  const all = materialsOf(catalogue, 'coating');
-  const kinds = [...new Set(all.map(({ coating }) => coating))];
-  return kinds.flatMap((kind) => all.filter(({ coating }) => coating === kind).slice(0, 1));
 };

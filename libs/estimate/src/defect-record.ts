@@ -1,4 +1,5 @@
 import type { EvidenceGrade, Place, Survey } from '#lib/extent';
+import type { DeckWarmth, Forecast } from '#lib/process';
 
 /**
  * What somebody knows about a soft deck. Only `panel.outline`, one of `zones` and `survey`, and the
@@ -125,6 +126,10 @@ export interface Conditions {
   readonly shelter?: 'shed' | 'tent' | 'open';
   readonly altitudeM?: number;
   readonly isAfloat?: boolean;
+  /** Windows, calendar and cures follow it as far as it reaches; elsewhere the stated conditions count. */
+  readonly forecast?: Forecast;
+  /** How much warmer the deck is than the forecast's air. */
+  readonly warmth?: DeckWarmth;
 }
 
 export interface Crew {

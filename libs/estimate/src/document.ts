@@ -10,12 +10,13 @@ import { linesSection, sectionsSection } from './lines-section.js';
 import { processSection } from './process-stage.js';
 import { scopeSection } from './scope-section.js';
 import type { WorkedJob } from './run.js';
+import { cureSection, weatherChecks, weatherSection } from './weather-section.js';
 
 /** Puts everything worked out into the document, and keeps the derivations beside it. */
 export function documentOf(work: WorkedJob, engineVersion: string): EstimateWithWhy {
   const { job, core, laminate, cost, pricing } = work;
   const panel = panelChecks(work.panel, bayOf(work.job));
-  const checks: readonly Check[] = [...core.checks, ...laminate.checks, ...panel.checks];
+  const checks: readonly Check[] = [...core.checks, ...laminate.checks, ...panel.checks, ...weatherChecks(job, work.process, work.weather)];
   return {
     estimate: {
       title: job.record.title ?? 'Deck repair', ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
@@ -23,7 +24,10 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
       scope: scopeSection(job, work.scope, work.extent),
       core: core.section, laminate: laminate.section,
       panel: panelSection(work.panel, bayOf(job)), checks,
-      process: { ...processSection(job, work.process, work.press), calendar: calendarSection(work.calendar, job.record.crew?.startDate) },
+      process: {
+        ...processSection(job, work.process, work.press), cure: cureSection(job, work.process, work.weather), ...weatherSection(work.weather),
+        calendar: calendarSection(work.calendar, job.startDate?.value),
+      },
       sections: sectionsSection(cost.rollUp), lines: linesSection(cost.rollUp, pricing.needs), totals: cost.totals,
       cautions: cautionsOf(work, checks), assumptions: assumptionsIn(work), limits: limitsOf(work),
       provenance: {
@@ -84,18 +88,22 @@ const ofRecord = (figures: readonly Figure[]): readonly Assumption[] =>
   figures.flatMap((figure) => assumptionsOf(figure)).flatMap((figure) => assumptionFrom(figure, 'record'));
 
 /** Defaults of the rooms, each under the endpoint that lets a caller set it. */
-function roomAssumptions({ scope: { plan }, extent, core, cost, process, press, panel, laminate, calendar }: WorkedJob): readonly Assumption[] {
+function roomAssumptions({ scope: { plan }, extent, core, cost, process, press, panel, laminate, calendar, weather }: WorkedJob): readonly Assumption[] {
   const under = (of: string, found: readonly Omit<Assumption, 'of'>[]): readonly Assumption[] =>
     found.map(({ at, meaning, value, because, source }) => ({ of: `/v1/estimating/${of}`, at, meaning, value, because, source }));
   return [
     ...[...extent.assumptions, ...plan.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/openings')),
     ...cost.risk.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/cost-rollup')),
     ...[...core.bill.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/core-bill')),
-    ...under('resin-batches', process.batches.assumptions), ...under('cure-plan', process.cure.assumptions),
-    ...under('bond-pressure', press.assumptions), ...under('calendar', calendar.assumptions), ...under('panel-check', panel.assumptions),
+    ...under('resin-batches', process.batches.assumptions), ...under('cure-plan', process.cure.assumptions), ...weatherAssumptions(weather.assumptions),
+    ...under('bond-pressure', press.assumptions), ...under('calendar', calendar.assumptions.filter(({ at }) => !at.startsWith('/warmth'))), ...under('panel-check', panel.assumptions),
     ...under('laminate-schedule', laminate.assumptions.map(({ cite, ...assumption }) => ({ ...assumption, source: cite.source }))),
   ];
 }
+
+/** What the record has a field for is replaced there. */
+const weatherAssumptions = (found: readonly Omit<Assumption, 'of'>[]): readonly Assumption[] => found.map((assumption) =>
+  assumption.at.startsWith('/core') ? { of: '/v1/estimating/cure-plan', ...assumption } : { of: 'record', ...assumption, at: `/conditions${assumption.at}` });
 
 const meaningOf = (at: string): string => at.split('/').at(-1) ?? at;
 

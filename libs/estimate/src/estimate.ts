@@ -257,7 +257,54 @@ export interface ProcessSection {
   readonly bondPressure: BondPressureSection;
   readonly cure: readonly CureMilestones[];
   readonly gates: readonly { readonly step: string; readonly requires: readonly string[] }[];
+  /** When each step may start; only with a forecast. Without one the gates say what to require. */
+  readonly weather?: WeatherSection;
   readonly calendar: CalendarSection;
+}
+
+/** What the forecast opens and shuts. */
+export interface WeatherSection {
+  /** Moments in the local time of the place. */
+  readonly fromAt: string;
+  /** The end of the last hour of the forecast. */
+  readonly untilAt: string;
+  readonly timeZone: string;
+  readonly hours: number;
+  readonly coldestDeckC: number;
+  readonly warmestDeckC: number;
+  readonly leastDewMarginK: number;
+  readonly steps: readonly WeatherStepSection[];
+  readonly notes: readonly string[];
+}
+
+export interface WeatherStepSection {
+  readonly code: string;
+  readonly title: string;
+  readonly gate: 'dry-deck' | 'resin' | 'coating';
+  /** What comes before is done then, by likely values. */
+  readonly earliestAt: string;
+  readonly plannedAt: string;
+  readonly plannedEndAt: string;
+  /** Crew hours that it takes. */
+  readonly neededH: number;
+  /** Working hours of the forecast from `earliestAt` in which an hour of it may be begun. */
+  readonly openH: number;
+  /** The best few, the longest first. */
+  readonly windows: readonly WeatherWindow[];
+  readonly windowCount: number;
+  /** Working hours that each condition takes away. */
+  readonly shutBy: readonly { readonly gate: string; readonly hours: number }[];
+}
+
+export interface WeatherWindow {
+  readonly rank: number;
+  readonly fromAt: string;
+  /** The end of the last hour in which it may be begun. */
+  readonly untilAt: string;
+  readonly hours: number;
+  readonly leastDewMarginK: number;
+  readonly meanDeckC: number;
+  readonly limitedBy: string;
 }
 
 export interface ResinStep {
@@ -300,7 +347,11 @@ export interface BondPressureSection {
 
 export interface CureMilestones {
   readonly step: string;
+  /** Steady as stated, or the mean of the deck until full cure. */
   readonly temperatureC: number;
+  readonly basis: 'stated' | 'forecast' | 'forecast-then-stated';
+  /** When the last of the resin goes on; only where a forecast is followed. */
+  readonly startAt?: string;
   readonly gelH?: number;
   readonly releaseH?: number;
   readonly sandableH?: number;
@@ -312,6 +363,8 @@ export interface CureMilestones {
 export interface CalendarSection {
   /** Absent when the record names no start: days are then counted from any Monday. */
   readonly startDate?: string;
+  /** Zone, or offset, that the moments are written in. */
+  readonly timeZone?: string;
   readonly workingDays: Range;
   /** From the first day to the last, waits counted. */
   readonly calendarDays: Range;
@@ -325,15 +378,20 @@ export interface CalendarSection {
 export interface CalendarTask {
   readonly code: string;
   readonly title: string;
+  /** What it waits for in the weather. */
+  readonly gate: 'none' | 'dry-deck' | 'resin' | 'coating';
   readonly startDay: number;
   readonly endDay: number;
   readonly startAt?: string;
   readonly endAt?: string;
+  /** When its cure, drying or hold is over. */
+  readonly readyAt?: string;
   readonly labourH: number;
   readonly waitH: number;
   readonly waitKind: 'none' | 'cure' | 'drying' | 'hold' | 'elapsed';
   readonly isCritical: boolean;
   readonly isHoldPoint: boolean;
+  readonly startsBecause: string;
   readonly after: readonly string[];
 }
 

@@ -6,6 +6,7 @@ import { problem, refusal } from '#lib/kernel';
 import { choiceOr, figureOr, type Choice } from './choice.js';
 import { commonPractice, fallbacks, skinMethodFor } from './defaults.js';
 import type { DefectRecord, OldCore } from './defect-record.js';
+import { conditionFallbacks, startOf } from './forecast-conditions.js';
 import { faultsOfRecord } from './record-faults.js';
 
 /** A record with every question answered: by the caller, or by a default that says so. */
@@ -28,6 +29,8 @@ export interface Job {
   readonly priceList: PriceList;
   readonly labourRates: LabourRates;
   readonly numbers: JobNumbers;
+  /** Absent when the record names no day and has no forecast: the calendar then counts days without dates. */
+  readonly startDate?: Choice<string>;
   readonly choices: readonly Choice<string>[];
 }
 
@@ -85,11 +88,14 @@ function assembled(found: Found): Job {
     choiceOr(record.pricing?.priceList, '/pricing/priceList', { value: found.priceList.code, because: 'first price list of the catalogue', cite: commonPractice }),
     choiceOr(record.pricing?.labourRates, '/pricing/labourRates', { value: found.labourRates.code, because: 'labour rates in the currency of the price list', cite: commonPractice }),
   ];
-  return { ...found, ...choices, numbers: numbersOf(record), choices: [...Object.values(choices), found.oldCoreType, ...materials] };
+  const startDate = startOf(record);
+  const all = [...Object.values(choices), found.oldCoreType, ...materials, ...(startDate === undefined ? [] : [startDate])];
+  return { ...found, ...choices, numbers: numbersOf(record), choices: all, ...(startDate === undefined ? {} : { startDate }) };
 }
 
 function numbersOf(record: DefectRecord): JobNumbers {
   const { method, conditions, crew } = record;
+  const usual = conditionFallbacks(record);
   const asked = <U extends string>(unit: U, meaning: string, at: string) => ({ unit, meaning, at });
   return {
     outerSkinMm: figureOr(record.outerSkin.thicknessMm, asked('mm', 'outer skin thickness', '/outerSkin/thicknessMm'), fallbacks.never),
@@ -99,8 +105,8 @@ function numbersOf(record: DefectRecord): JobNumbers {
     taperRatio: figureOr(method?.taperRatio, asked('1', 'taper ratio, length to one of thickness', '/method/taperRatio'), fallbacks.taperRatio),
     cutMarginMm: figureOr(method?.cutMarginMm, asked('mm', 'margin of the cut beyond the bad core', '/method/cutMarginMm'), fallbacks.cutMarginMm),
     flangeMm: figureOr(method?.flangeMm, asked('mm', 'sound deck kept at every edge', '/method/flangeMm'), fallbacks.flangeMm),
-    temperatureC: figureOr(conditions?.temperatureC, asked('degC', 'working temperature of the deck', '/conditions/temperatureC'), fallbacks.temperatureC),
-    relativeHumidityPercent: figureOr(conditions?.relativeHumidityPercent, asked('%', 'relative humidity', '/conditions/relativeHumidityPercent'), fallbacks.relativeHumidityPercent),
+    temperatureC: figureOr(conditions?.temperatureC, asked('degC', 'working temperature of the deck', '/conditions/temperatureC'), usual.temperatureC),
+    relativeHumidityPercent: figureOr(conditions?.relativeHumidityPercent, asked('%', 'relative humidity', '/conditions/relativeHumidityPercent'), usual.relativeHumidityPercent),
     altitudeM: figureOr(conditions?.altitudeM, asked('m', 'altitude', '/conditions/altitudeM'), fallbacks.altitudeM),
     people: figureOr(crew?.people, asked('1', 'people at work', '/crew/people'), fallbacks.people),
     hoursPerDay: figureOr(crew?.hoursPerDay, asked('h', 'working hours in a day', '/crew/hoursPerDay'), fallbacks.hoursPerDay),

@@ -1,7 +1,7 @@
 import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import {
-  planBatches, planBondPressure, planCure, requirementsOf, resinLimits, coatingLimits,
+  planBatches, planBondPressure, planCure, requirementsOf,
   type BatchPlan, type BondPressurePlan, type CurePlan, type ResinStepRequest,
 } from '#lib/process';
 import { bayOf } from './check-stage.js';
@@ -10,7 +10,8 @@ import { extentOfOutline } from './outline-size.js';
 import { atRecord } from './record-pointers.js';
 import { resinStepsOf, type ResinContext } from './resin-steps.js';
 import type { ScopeWork } from './scope-stage.js';
-import type { ProcessSection } from './estimate.js';
+import type { CureMilestones, ProcessSection } from './estimate.js';
+import { gateGroups } from './gate-groups.js';
 
 export interface ProcessWork {
   readonly batches: BatchPlan;
@@ -64,9 +65,9 @@ const tooTight = ({ record, numbers }: Job, { requiredKPa }: BondPressurePlan) =
 const otherSkinMm = ({ access, numbers }: Job): number =>
   access.value === 'from-above' ? numbers.innerSkinMm.value : numbers.outerSkinMm.value;
 
-type Sections = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'bondPressure' | 'cure' | 'gates'>;
+type Sections = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'bondPressure' | 'gates'>;
 
-export const processSection = (job: Job, { batches, cure }: ProcessWork, press: BondPressurePlan): Sections => ({
+export const processSection = (job: Job, { batches }: ProcessWork, press: BondPressurePlan): Sections => ({
   resin: batches.resin,
   demands: batches.demand.steps.map(({ step, title, netL, wasteL, totalL, totalKg, fillerG, filler }) => ({
     step, title, netL, wasteL, totalL, totalKg, ...(filler === undefined ? {} : { filler, fillerKg: fillerG / 1000 }),
@@ -80,24 +81,17 @@ export const processSection = (job: Job, { batches, cure }: ProcessWork, press: 
     ...(press.availableKPa === undefined ? {} : { availableKPa: press.availableKPa }), restsOn: press.restsOn,
     quantities: press.quantities, props: propsOf(press), recommendation: press.recommendation, refusals: press.refusals,
   },
-  cure: [cureRow(job, cure)],
-  gates: gatesOf(job, batches.resin.hardener),
+  gates: gateGroups(job, batches.resin.hardener).map(({ title, limits }) => ({ step: title, requires: requirementsOf(limits, job.shelter.value).map(({ text }) => text) })),
 });
 
 const propsOf = ({ innerSkin: { props } }: BondPressurePlan): ProcessSection['bondPressure']['props'] => ({
   needed: props.needed, why: props.why, ...(props.spacingMm === undefined ? {} : { spacingMm: props.spacingMm }),
 });
 
-function cureRow(job: Job, { milestones, notes }: CurePlan): ProcessSection['cure'][number] {
+/** Hours of the milestones that are reached, and what to say beside them. */
+export function cureHours({ milestones }: CurePlan, notes: readonly string[]): Omit<CureMilestones, 'step' | 'temperatureC' | 'basis'> {
   const hoursTo = (wanted: CurePlan['milestones'][number]['code']) => milestones.find(({ code }) => code === wanted)?.likelyH;
   const entries = { gelH: hoursTo('gel'), releaseH: hoursTo('release'), sandableH: hoursTo('sandable'), recoatShutsH: hoursTo('recoat-shuts'), fullCureH: hoursTo('full') };
   const known = Object.fromEntries(Object.entries(entries).filter(([, hours]) => hours !== undefined));
-  return { step: 'every bonding and laminating step', temperatureC: job.numbers.temperatureC.value, ...known, ...(notes.length === 0 ? {} : { note: notes.join(' ') }) };
+  return { ...known, ...(notes.length === 0 ? {} : { note: notes.join(' ') }) };
 }
-
-const gatesOf = (job: Job, hardener: string): ProcessSection['gates'] => [
-  { step: 'Bonding and laminating', requires: requirementsOf(resinLimits(job.resin, hardener), job.shelter.value).map(({ text }) => text) },
-  ...(job.access.value === 'from-below' ? [] : materialsOf(job.catalogue, 'coating')
-    .filter(({ coating }) => coating === 'primer' || coating === 'topcoat').slice(0, 2)
-    .map((coating) => ({ step: coating.name, requires: requirementsOf(coatingLimits(coating), job.shelter.value).map(({ text }) => text) }))),
-];

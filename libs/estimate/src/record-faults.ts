@@ -1,5 +1,6 @@
 import { below, pointer, problem, type Problem } from '#lib/kernel';
 import { distanceToRegion, readOutline, regionOf } from '#lib/geometry';
+import { dateFaults, forecastFaults, warmthFaults } from '#lib/process';
 import type { DefectRecord, FittingRecord, ZoneRecord } from './defect-record.js';
 
 interface Bounds {
@@ -48,6 +49,8 @@ export const faultsOfRecord = (record: DefectRecord): readonly Problem[] => [
   ...fittingFaults(record.fittings ?? []),
   ...strayFittings(record),
   ...extentFaults(record),
+  ...weatherFaults(record),
+  ...dayFaults(record),
 ];
 
 function numberFaults(record: DefectRecord): readonly Problem[] {
@@ -127,6 +130,16 @@ function extentFaults({ zones, survey }: DefectRecord): readonly Problem[] {
   if (hasZones || hasReadings) return [];
   return [problem('missing', '/zones', { expected: 'draw at least one zone of bad core, or give `survey.readings`' })];
 }
+
+function weatherFaults({ conditions: { forecast, warmth } = {} }: DefectRecord): readonly Problem[] {
+  if (forecast !== undefined) return [...forecastFaults(forecast, '/conditions/forecast'), ...warmthFaults('/conditions/warmth', warmth)];
+  return warmth === undefined ? [] : [problem('missing', '/conditions/forecast', { expected: 'a forecast whose air the warmth counts above; without one state temperatureC, which is that of the deck' })];
+}
+
+const dayFaults = ({ crew: { startDate, workingDays = [] } = {} }: DefectRecord): readonly Problem[] => [
+  ...(startDate === undefined ? [] : dateFaults('/crew/startDate', startDate)),
+  ...workingDays.flatMap((day, index) => (workingDays.indexOf(day) === index ? [] : [problem('duplicate', pointer('/crew/workingDays', index), { value: day })])),
+];
 
 const faultsOfOutline = (outline: readonly (readonly [number, number])[], at: string): readonly Problem[] => {
   const read = readOutline(outline, at);

@@ -19,6 +19,7 @@ import { pressOf, processOf, type ProcessWork } from './process-stage.js';
 import type { ResinContext } from './resin-steps.js';
 import { scopeOf, type ScopeWork } from './scope-stage.js';
 import { oldSkinsOf, type OldSkins } from './skins.js';
+import { weatherOf, type WeatherWork } from './weather-stage.js';
 
 /** Everything worked out for one job, before it becomes a document. */
 export interface WorkedJob extends ResinContext {
@@ -31,6 +32,7 @@ export interface WorkedJob extends ResinContext {
   readonly pricing: PricingWork;
   readonly cost: CostWork;
   readonly calendar: CalendarPlan;
+  readonly weather: WeatherWork;
 }
 
 /**
@@ -67,10 +69,11 @@ const workOutWork = (context: ResinContext, ground: Ground): Outcome<WorkedJob> 
       andThen(panelCheckOf({ ...context, skins: ground.skins, clampPressureKPa: press.requiredKPa }), (panel) =>
         workOutCost({ ...context, ...ground, press, process, panel }))));
 
-type BeforeCost = Omit<WorkedJob, 'labour' | 'pricing' | 'cost' | 'calendar'>;
+type BeforeCost = Omit<WorkedJob, 'labour' | 'pricing' | 'cost' | 'calendar' | 'weather'>;
 
 const workOutCost = (work: BeforeCost): Outcome<WorkedJob> =>
   andThen(labourOf(work.job, work.quantities, flagsOf(work.job, work.scope, work.press.innerSkin.props.needed)), (labour) =>
     andThen(calendarOf({ ...work, labour }), (calendar) =>
-      andThen(pricedWork({ ...work, fittingCount: work.scope.plan.fittings.length }, work.process.batches.demand, { labour, calendar }), (pricing) =>
-        andThen(costOf(work, pricing.lines), (cost) => success({ ...work, labour, pricing, cost, calendar })))));
+      andThen(weatherOf({ ...work, calendar }), (weather) =>
+        andThen(pricedWork({ ...work, fittingCount: work.scope.plan.fittings.length }, work.process.batches.demand, { labour, calendar }), (pricing) =>
+          andThen(costOf(work, pricing.lines), (cost) => success({ ...work, labour, pricing, cost, calendar, weather }))))));

@@ -62,9 +62,12 @@ export function curePlan(request: CurePlanRequest, catalogue: Catalogue): Outcom
     const { hardener, warmth, startHour, startAt, step, shelter, coreMoisturePercent } = request;
     const shared = { resin, hardener, ...given({ warmth }) };
     const weather: WeatherRequest = { ...shared, steps, shelter, ...given({ coreMoisturePercent, forecast: request.temperature.forecast }) };
-    return andThen(planCure({ ...shared, temperature, ...given({ startHour, startAt, step }) }), (cure) => mapValue(weatherGates(weather), (gates) => ({ cure, weather: gates })));
+    return andThen(planCure({ ...shared, temperature, ...given({ startHour, startAt, step }) }), (cure) => mapValue(weatherGates(weather), (gates) => ({ cure, weather: { ...gates, assumptions: gates.assumptions.map(asAsked) } })));
   });
 }
+
+/** The forecast of this request stands under its temperature. */
+const asAsked = <T extends { readonly at: string }>(assumption: T): T => ({ ...assumption, at: assumption.at.replace(/^\/forecast/, '/temperature/forecast') });
 
 /** Members that are not undefined; an absent option stays absent. */
 type Given<T> = { readonly [K in keyof T]?: Exclude<T[K], undefined> };

@@ -13,6 +13,8 @@ export type Revisions = AnswerOf<'/v1/estimates/{id}/revisions', 'get'>;
 export type Comparison = AnswerOf<'/v1/estimates/{id}/comparison', 'get'>;
 export type ChangeOrder = AnswerOf<'/v1/estimates/{id}/change-order', 'get'>;
 export type Drawings = AnswerOf<'/v1/estimates/{id}/drawings', 'get'>;
+export type EstimateCalendar = AnswerOf<'/v1/estimates/{id}/calendar', 'get'>;
+type CalendarQuery = QueryOf<'/v1/estimates/{id}/calendar', 'get'>;
 type ReportQuery = QueryOf<'/v1/estimates/{id}', 'get'>;
 type DrawingQuery = QueryOf<'/v1/estimates/{id}/drawings/{name}', 'get'>;
 
@@ -68,6 +70,16 @@ export class Estimates {
   /** The change order to print and sign. */
   changeOrderPdf(id: string, query: QueryOf<'/v1/estimates/{id}/change-order', 'get'> = {}, options?: CallOptions): Promise<Uint8Array> {
     return awaitedBytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'change-order'), query, accept: 'application/pdf' }, options);
+  }
+
+  /** The calendar with its weather; with `on` what that day holds. */
+  calendar(id: string, query: Pick<CalendarQuery, 'on'> = {}, options?: CallOptions): Promise<EstimateCalendar> {
+    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'calendar'), query }, options);
+  }
+
+  /** The milestones, or every task as well, as iCalendar text (RFC 5545). */
+  iCalendar(id: string, query: Pick<CalendarQuery, 'events'> = {}, options?: CallOptions): Promise<string> {
+    return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'calendar'), query, accept: 'text/calendar' }, options);
   }
 
   drawings(id: string, options?: CallOptions): Promise<Drawings> {

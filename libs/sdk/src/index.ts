@@ -5,7 +5,7 @@ export {
   RateLimitedError, ServiceFailedError, StaleVersionError, TimedOutError, UnauthenticatedError,
 } from './errors.js';
 export {
-  Estimates, type ChangeOrder, type Comparison, type DefectRecord, type Drawings, type EstimateListed, type EstimatePage, type Revisions, type StoredEstimate, type Why,
+  Estimates, type ChangeOrder, type Comparison, type DefectRecord, type Drawings, type EstimateCalendar, type EstimateListed, type EstimatePage, type Revisions, type StoredEstimate, type Why,
 } from './estimates.js';
 export { Estimating, type Room } from './estimating.js';
 export { Operations, type Operation } from './operations.js';

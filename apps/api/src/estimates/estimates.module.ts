@@ -3,6 +3,7 @@ import { RunningKeys } from '../idempotency/running-keys.js';
 import { EstimatingModule } from '../estimating/estimating.module.js';
 import { BasketController } from './basket.controller.js';
 import { EstimateBasketService } from './basket.service.js';
+import { EstimateCalendarController } from './calendar.controller.js';
 import { Engine } from './engine.js';
 import { OperationsModule } from '../operations/operations.module.js';
 import { ReportModule } from '../report/report.module.js';
@@ -15,7 +16,7 @@ import { RevisionsController } from './revisions.controller.js';
 
 @Module({
   imports: [ReportModule, EstimatingModule, OperationsModule],
-  controllers: [EstimatesController, RevisionsController, DrawingsController, BasketController],
+  controllers: [EstimatesController, RevisionsController, DrawingsController, EstimateCalendarController, BasketController],
   providers: [EstimatesService, Engine, EstimateForms, EstimateDocuments, EstimateBasketService, RunningKeys],
   exports: [Engine],
 })

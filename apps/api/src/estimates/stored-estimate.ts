@@ -1,5 +1,6 @@
-import type { Estimate } from '#lib/estimate';
+import type { CalendarSection, Estimate, WeatherSection } from '#lib/estimate';
 import type { MoneyJson } from '#lib/money';
+import type { TodayItem } from '#lib/process';
 import type { Figure } from '#lib/provenance';
 
 /** An estimate as it is kept: the document, and what the service adds to it. Never changed once made. */
@@ -56,6 +57,17 @@ export interface WhyAnswer {
 
 export interface DrawingList {
   readonly items: readonly { readonly name: string; readonly href: string }[];
+}
+
+/** The calendar of an estimate by itself. */
+export interface EstimateCalendar {
+  readonly id: string;
+  readonly revision: RevisionMark;
+  readonly calendar: CalendarSection;
+  /** Only with a forecast. */
+  readonly weather?: WeatherSection;
+  /** The work, the waits and the holds of the day that was asked for, or what comes next. */
+  readonly day?: { readonly date: string; readonly items: readonly TodayItem[] };
 }
 
 /** The estimate computed again from its own record and edition. */

@@ -3,6 +3,7 @@ import { SetMetadata, type CustomDecorator } from '@nestjs/common';
 export const JSON_TYPE = 'application/json';
 export const MERGE_PATCH_TYPE = 'application/merge-patch+json';
 export const CSV_TYPE = 'text/csv';
+export const CALENDAR_TYPE = 'text/calendar';
 
 export const HTML_TYPE = 'text/html';
 export const PDF_TYPE = 'application/pdf';

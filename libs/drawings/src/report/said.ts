@@ -29,9 +29,12 @@ export const hoursText = (reader: Reader, hours: number): string => `${fixed(rea
 
 export const daysText = (reader: Reader, days: number): string => `${upTo(reader, days, 1)} d`;
 
-/** The date of an ISO instant, or an ISO date, in UTC: a report does not change with the reader's clock. */
+/** What the clock on the wall shows at an instant that is written with its offset: a report does not change with the reader's clock. */
+const wallClock = (iso: string): Date => new Date(/[+-]\d{2}:\d{2}$/.test(iso) ? `${iso.slice(0, 19)}Z` : iso);
+
+/** The date of an ISO instant as it is written, or an ISO date. */
 export function dateText(reader: Reader, iso: string): string {
-  const instant = new Date(iso);
+  const instant = wallClock(iso);
   if (Number.isNaN(instant.getTime())) return iso;
   const known = dateFormats.get(reader.locale) ?? new Intl.DateTimeFormat(reader.locale, { dateStyle: 'long', timeZone: 'UTC' });
   dateFormats.set(reader.locale, known);
@@ -42,7 +45,7 @@ const unitNames: Readonly<Record<string, string>> = { m2: 'm²', m3: 'm³', mm2:
 
 /** Date and time of day of an ISO instant as the calendar means it; no zone is added. */
 export function momentText(reader: Reader, iso: string): string {
-  const instant = new Date(iso);
+  const instant = wallClock(iso);
   if (Number.isNaN(instant.getTime())) return iso;
   const known = momentFormats.get(reader.locale)
     ?? new Intl.DateTimeFormat(reader.locale, { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit', timeZone: 'UTC' });

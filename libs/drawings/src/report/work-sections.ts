@@ -1,4 +1,4 @@
-import type { Check, CureMilestones, PanelState } from '#lib/estimate';
+import type { Check, CureMilestones, PanelState, WeatherSection, WeatherStepSection } from '#lib/estimate';
 import { areaText, fixed, lengthText, massText, percentText, temperatureText, upTo, volumeText, type Reader } from '../reader.js';
 import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section, type Table } from './document.js';
 import { chartFigure, ganttFigures, piecePlanFigure, plyPlanFigure, sectionFigure, sheetFigures } from './figures.js';
@@ -152,7 +152,7 @@ export function processSections(request: ReportRequest): readonly Section[] {
     ]),
     flow('pressure', 2, said.pressure, pressureBlocks(request)),
     flow('cure', 2, said.cure, [cureTable(request)]),
-    flow('gates', 2, sections.gates, [gateTable(request)]),
+    flow('gates', 2, sections.gates, [gateTable(request), ...weatherBlocks(request)]),
     flow('calendar', 1, sections.calendar, calendarBlocks(request)),
   ];
 }
@@ -198,8 +198,8 @@ export function cureTable({ estimate: { process }, reader }: ReportRequest): Tab
   const hours = (value: CureMilestones['gelH']): string => (value === undefined ? '–' : hoursText(reader, value));
   return table(reader.words.process.cure,
     [wide(said.step), numeric(said.temperature), numeric(said.gel), numeric(said.release), numeric(said.sandable), numeric(said.recoatShuts), numeric(said.fullCure)],
-    process.cure.map(({ step, temperatureC, gelH, releaseH, sandableH, recoatShutsH, fullCureH, note }) => ({
-      ...row(step, temperatureText(reader, temperatureC), hours(gelH), hours(releaseH), hours(sandableH), hours(recoatShutsH), hours(fullCureH)),
+    process.cure.map(({ step, startAt, temperatureC, gelH, releaseH, sandableH, recoatShutsH, fullCureH, note }) => ({
+      ...row(startAt === undefined ? step : reader.words.process.cureFrom(step, momentText(reader, startAt)), temperatureText(reader, temperatureC), hours(gelH), hours(releaseH), hours(sandableH), hours(recoatShutsH), hours(fullCureH)),
       ...(note === undefined ? {} : { note }),
     })));
 }
@@ -207,6 +207,37 @@ export function cureTable({ estimate: { process }, reader }: ReportRequest): Tab
 export function gateTable({ estimate: { process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
   return table(reader.words.sections.gates, [wide(said.step), wide(said.requires, 3)], process.gates.map(({ step, requires }) => row(step, requires.join('; '))));
+}
+
+/** The windows of the forecast for each step; without one the gates above are what to require. */
+export function weatherBlocks(request: ReportRequest): readonly Block[] {
+  const { estimate: { process: { weather } }, reader } = request;
+  const said = reader.words.weather;
+  if (weather === undefined) return [paragraph(said.none)];
+  return [
+    facts(said.forecast, [
+      [said.reach, said.fromTo(momentText(reader, weather.fromAt), momentText(reader, weather.untilAt), weather.timeZone)],
+      [said.deck, said.range(temperatureText(reader, weather.coldestDeckC), temperatureText(reader, weather.warmestDeckC))],
+      [said.leastMargin, `${fixed(reader, weather.leastDewMarginK, 1)} K`],
+    ]),
+    ...(weather.notes.length === 0 ? [] : [list(weather.notes)]),
+    windowTable(weather, reader),
+  ];
+}
+
+const SHOWN_WINDOWS = 3;
+
+function windowTable({ steps }: WeatherSection, reader: Reader): Table {
+  const { columns, weather: said } = reader.words;
+  return table(said.windows, [wide(columns.step), numeric(said.planned), numeric(said.needed), numeric(said.open), wide(said.best, 2)],
+    steps.map((step) => row(step.title, momentText(reader, step.plannedAt), hoursText(reader, step.neededH), hoursText(reader, step.openH), windowsText(step, reader))));
+}
+
+function windowsText({ windows, shutBy }: WeatherStepSection, reader: Reader): string {
+  const said = reader.words.weather;
+  const shut = shutBy.length === 0 ? [] : [said.shut(shutBy.map(({ gate, hours }) => `${word(said.gates, gate)} ${hoursText(reader, hours)}`).join(', '))];
+  const best = windows.slice(0, SHOWN_WINDOWS).map(({ rank, fromAt, untilAt, limitedBy }) => said.window(String(rank), momentText(reader, fromAt), momentText(reader, untilAt), word(said.gates, limitedBy)));
+  return [...(best.length === 0 ? [said.noWindow] : best), ...shut].join('; ');
 }
 
 function calendarBlocks(request: ReportRequest): readonly Block[] {

@@ -2,10 +2,11 @@ import { problem, type Problem, type ThreePoint } from '#lib/kernel';
 import { operations } from '../operations/all.js';
 import { drivers, type OperationFlags } from '../operations/operation.js';
 import { choiceFaults, countFaults, numberFaults, optionalChoiceFaults, optionalFaults } from '../request-faults.js';
-import { forecastFaults } from '../weather/forecast.js';
+import { epochOf, forecastFaults } from '../weather/forecast.js';
 import { warmthFaults } from '../weather/deck.js';
-import { readInstant, zoneFaults } from '../weather/instant.js';
-import { weekdays, type CalendarRequest, type CustomOperation } from './calendar-request.js';
+import { dateFaults, zoneFaults, zoneOffset } from '../weather/instant.js';
+import { weekdays } from '../weather/working-time.js';
+import type { CalendarRequest, CustomOperation } from './calendar-request.js';
 
 const flagChoices: { readonly [K in keyof OperationFlags]: readonly OperationFlags[K][] } = {
   skin: ['re-bed', 'relay', 'inject'], access: ['from-above', 'from-below'], condition: ['wet-rotten', 'wet-bonded', 'dry-debonded'], press: ['weights', 'battens', 'vacuum'],
@@ -31,15 +32,23 @@ export function calendarFaults(request: CalendarRequest): readonly Problem[] {
     ...optionalFaults('/seed', request.seed, { from: 0, upTo: 4294967295, unit: '' }),
     ...optionalFaults('/runs', request.runs, { from: 100, upTo: 20000, unit: 'calendars' }),
     ...['fair', 'prime', 'topcoat'].flatMap((name) => cycleFaults(`/cycles/${name}`, Object.entries(request.cycles ?? {}).find(([key]) => key === name)?.[1])),
-    ...(request.forecast === undefined ? [] : forecastFaults(request.forecast, '/forecast')),
+    ...skyFaults(request),
     ...(request.customOperations ?? []).flatMap((custom, index) => customFaults(custom, `/customOperations/${index}`)),
   ];
 }
 
-const flagOf = (flags: OperationFlags, name: string): string | undefined => Object.entries(flags).find(([key]) => key === name)?.[1];
+/** Faults of the forecast, read in the zone of the place where it names none of its own; two zones must agree hour by hour. */
+function skyFaults({ forecast, timeZone }: CalendarRequest): readonly Problem[] {
+  if (forecast === undefined) return [];
+  const place = timeZone === undefined ? undefined : zoneOffset(timeZone);
+  if (timeZone === undefined || place === undefined) return forecastFaults(forecast, '/forecast');
+  const faults = forecastFaults({ timeZone, ...forecast }, '/forecast');
+  const own = forecast.timeZone === undefined ? undefined : zoneOffset(forecast.timeZone);
+  if (faults.length > 0 || own === undefined || forecast.hours.every((hour) => own(epochOf(hour)) === place(epochOf(hour)))) return faults;
+  return [problem('contradiction', '/forecast/timeZone', { other: '/timeZone', why: `clocks in ${forecast.timeZone ?? ''} and ${timeZone} do not show the same time; give both for the same place` })];
+}
 
-const dateFaults = (at: string, date: string): readonly Problem[] =>
-  readInstant(`${date}T00:00:00Z`) === undefined ? [problem('not-in-form', at, { value: String(date), form: 'a date such as 2026-05-04' })] : [];
+const flagOf = (flags: OperationFlags, name: string): string | undefined => Object.entries(flags).find(([key]) => key === name)?.[1];
 
 const driverFaults = ({ drivers: amounts }: CalendarRequest): readonly Problem[] => Object.entries(amounts).flatMap(([name, amount]) =>
   drivers.some((driver) => driver === name) ? numberFaults(`/drivers/${name}`, amount, { from: 0, upTo: 100000, unit: '' }) : [problem('not-one-of', `/drivers/${name}`, { value: name, choices: drivers.join(', ') })]);
@@ -56,7 +65,7 @@ function crewFaults(crew: CalendarRequest['crew']): readonly Problem[] {
     ...optionalFaults('/crew/hoursPerDay', crew.hoursPerDay, { from: 1, upTo: 16, unit: 'h' }),
     ...optionalFaults('/crew/startHour', crew.startHour, { from: 0, upTo: 22, unit: 'h' }),
     ...(startHour + hoursPerDay > 24 ? [problem('contradiction', '/crew/hoursPerDay', { other: '/crew/startHour', why: 'the working day would run past midnight' })] : []),
-    ...(crew.workingDays === undefined ? [] : [...countFaults('/crew/workingDays', crew.workingDays.length, { least: 1, most: 7 }), ...crew.workingDays.flatMap((day, index) => choiceFaults(`/crew/workingDays/${index}`, day, weekdays))]),
+    ...(crew.workingDays === undefined ? [] : [...countFaults('/crew/workingDays', crew.workingDays.length, { least: 1, most: 7 }), ...crew.workingDays.flatMap((day, index) => [...choiceFaults(`/crew/workingDays/${index}`, day, weekdays), ...(crew.workingDays?.indexOf(day) === index ? [] : [problem('duplicate', `/crew/workingDays/${index}`, { value: day })])])]),
     ...(crew.daysOff ?? []).flatMap((date, index) => dateFaults(`/crew/daysOff/${index}`, date)),
   ];
 }

@@ -4,9 +4,7 @@ import type { DriverAmounts, GateKind, OperationFlags, Phase } from '../operatio
 import type { ProcessAssumption } from '../unit-figures.js';
 import type { DeckWarmth } from '../weather/deck.js';
 import type { Forecast } from '../weather/forecast.js';
-
-export const weekdays = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
-export type Weekday = (typeof weekdays)[number];
+import type { Weekday } from '../weather/working-time.js';
 
 /** Work that the trade's list does not know. */
 export interface CustomOperation {
@@ -25,7 +23,7 @@ export interface CustomOperation {
 export interface CalendarRequest {
   /** ISO 8601 date on which work may start. */
   readonly startDate: string;
-  /** Zone of the place; UTC when left out, which is then listed as assumed. */
+  /** Zone of the place; that of the forecast when left out, else UTC, which is then listed as assumed. */
   readonly timeZone?: string;
   readonly drivers: DriverAmounts;
   readonly flags: OperationFlags;
@@ -72,6 +70,8 @@ export interface PlannedTask {
   readonly startDay: number;
   readonly endDay: number;
   readonly labourH: number;
+  /** How many work on it at once. */
+  readonly hands: number;
   readonly waitH: number;
   readonly waitKind: 'none' | 'cure' | 'drying' | 'hold' | 'elapsed';
   /** On the chain that decides the finish, by likely values. */

@@ -96,6 +96,15 @@ describe('calendar', () => {
       .toEqual(['/startDate', '/drivers/acre', '/crew/people', '/crew/workingDays', '/cycles/fair']);
   });
 
+  test('a forecast of another place, a day named twice and a year of one digit are named', () => {
+    const hours = Array.from({ length: 48 }, (_, hour) => ({ at: new Date(Date.parse('2026-05-04T00:00:00Z') + hour * 3_600_000).toISOString(), temperatureC: 18, relativeHumidityPercent: 55 }));
+    expect(problemsOf({ ...job, forecast: { hours, timeZone: 'America/New_York' } }).map(({ at, code }) => [at, code])).toEqual([['/forecast/timeZone', 'contradiction']]);
+    expect(problemsOf({ ...job, forecast: { hours, timeZone: 'Portugal' } })).toEqual([]);
+    expect(problemsOf({ ...job, forecast: { hours: hours.map((hour) => ({ ...hour, at: hour.at.replace('.000Z', '+09:00') })) } }).map(({ at, code }) => [at, code])).toEqual([['/forecast/hours/0/at', 'wrong-zone']]);
+    expect(problemsOf({ ...job, startDate: '0001-01-01', today: '9999-12-31', crew: { people: 2, workingDays: ['mon', 'tue', 'mon'] } }).map(({ at, code }) => [at, code]))
+      .toEqual([['/startDate', 'out-of-range'], ['/today', 'out-of-range'], ['/crew/workingDays/2', 'duplicate']]);
+  });
+
   test('a deck below the limit of its resin has no calendar', () => {
     expect(problemsOf({ ...job, deckTemperatureC: 4 }).map(({ code }) => code)).toEqual(['resin-too-cold']);
   });
@@ -107,6 +116,8 @@ describe('calendar', () => {
     expect(drying.some(({ kind, task }) => kind === 'wait' && task === 'dry-edges')).toBe(true);
     const sunday = planOf({ ...job, today: '2026-05-10' }).today!;
     expect(sunday.map(({ kind }) => kind)).toContain('next');
+    const onHold = planOf({ ...job, today: taskOf(plan, 'hold-remeasure').endAt.slice(0, 10) }).today!;
+    expect(onHold.find(({ kind }) => kind === 'hold')?.text).toContain('nothing goes on until the client has agreed');
   });
 
   test('the change of clocks loses no hour: the day still begins at eight', () => {
@@ -138,6 +149,15 @@ describe('iCalendar', () => {
     expect(text).toMatch(/^BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:/);
     for (const event of events) expect([typeof event.uid, event.component.getFirstPropertyValue('dtstamp')?.toString()]).toEqual(['string', '2026-04-01T09:00:00Z']);
     expect(calendarText(plan, { uidPrefix: 'estimate-1', uidDomain: 'kingplank.example', stampAt: '2026-04-01T09:00:00Z', withTasks: true })).toBe(text);
+  });
+
+  test('a newer issue has the UIDs of the older and a higher sequence, so that a diary moves the events (RFC 5545, 3.8.7.4)', () => {
+    const again = new ICAL.Component(ICAL.parse(calendarText(plan, { uidPrefix: 'estimate-1', uidDomain: 'kingplank.example', stampAt: '2026-04-08T09:00:00Z', withTasks: true, sequence: 2 })));
+    const later = again.getAllSubcomponents('vevent').map((component) => new ICAL.Event(component));
+    expect(later.map(({ uid }) => uid)).toEqual(events.map(({ uid }) => uid));
+    expect(new Set(later.map(({ uid }) => uid)).size).toBe(later.length);
+    expect([...new Set(events.map(({ sequence }) => sequence)), ...new Set(later.map(({ sequence }) => sequence))]).toEqual([0, 2]);
+    expect(again.getFirstPropertyValue('method')).toBe('PUBLISH');
   });
 
   test('commas, semicolons, backslashes and line breaks are escaped as in the example of RFC 5545, 3.3.11', () => {

@@ -3,6 +3,7 @@ import { problem, refusal, success, type Outcome, type Problem } from '#lib/kern
 import { assumptionFrom, assumedIn, type Default, type ProcessAssumption } from '../unit-figures.js';
 import { warmthAssumptions } from '../weather/deck.js';
 import { writeInstant } from '../weather/instant.js';
+import type { WorkTimes } from '../weather/working-time.js';
 import { operations } from '../operations/all.js';
 import { calendarFaults } from './calendar-faults.js';
 import type { CalendarMilestone, CalendarPlan, CalendarRequest, DayRange, PlannedTask } from './calendar-request.js';
@@ -10,7 +11,7 @@ import { settingFor } from './course.js';
 import { circleIn } from './critical-path.js';
 import { defaultCycles, networkFor, waitKindOf, type NetworkTask } from './network.js';
 import { chainOf, likelyDraw, percentile, simulate, type Simulation } from './simulate.js';
-import { SLOT_H, slotClock, type SlotClock, type WorkTimes } from './slots.js';
+import { placeClock, SLOT_H, slotClock, type SlotClock } from './slots.js';
 import { todayFor } from './today.js';
 import { walk, walkPlan, type Walk, type WalkPlan } from './walk.js';
 
@@ -58,14 +59,14 @@ function written({ request, plan, likely, simulation, deckC }: Written): Calenda
   const { clock } = plan.setting;
   const chain = chainOf(likely);
   const tasks = plan.tasks.map((_, index) => taskAt({ plan, likely, chain, simulation }, index)).sort((a, b) => a.startDay - b.startDay || a.endDay - b.endDay);
-  const [early, middle, late] = [0.1, 0.5, 0.9].map((share) => percentile(simulation.finishes, share));
+  const [early, middle, late] = [0.1, 0.5, 0.9].map((share) => simulation.finishes[Math.round(share * (simulation.finishes.length - 1))]);
   return {
-    startDate: request.startDate, timeZone: request.timeZone ?? 'UTC', tasks, criticalChain: chain.map((index) => plan.tasks[index].code),
+    startDate: request.startDate, timeZone: placeClock(request).name, tasks, criticalChain: chain.map((index) => plan.tasks[index].code),
     finish: { early: momentOf(clock, early), likely: momentOf(clock, middle), late: momentOf(clock, late) }, plannedFinish: momentOf(clock, likely.finish),
     calendarDays: { p10: early / 48, p50: middle / 48, p90: late / 48 }, workingDays: rangeOf(simulation.workedDays), labourH: labourOf(plan.tasks),
     milestones: milestonesOf(tasks, momentOf(clock, middle)),
     simulation: { seed: request.seed ?? DEFAULT_SEED, runs: request.runs ?? DEFAULT_RUNS, distribution: 'triangular over low, likely and high; half of each spread common to the job' },
-    ...(request.today === undefined ? {} : { today: todayFor(tasks, request.today, clock) }),
+    ...(request.today === undefined ? {} : { today: todayFor(tasks, request.today) }),
     assumptions: assumptionsOf(request, deckC), notes: notesOn(request, tasks),
   };
 }
@@ -94,7 +95,7 @@ function taskAt({ plan, likely, chain, simulation }: TaskContext, index: number)
   return {
     code: task.code, operation: task.operation, title: task.title, phase: task.phase, skill: task.skill, gate: task.gate,
     startAt: momentOf(clock, start), endAt: momentOf(clock, end), readyAt: momentOf(clock, ready), startDay: start / 48, endDay: end / 48,
-    labourH: task.hours.likely, waitH: (ready - end) * SLOT_H, waitKind: waitKindOf(task), isCritical: chain.includes(index), criticality: simulation.criticality[index],
+    labourH: task.hours.likely, hands: plan.hands[index], waitH: (ready - end) * SLOT_H, waitKind: waitKindOf(task), isCritical: chain.includes(index), criticality: simulation.criticality[index],
     startsBecause: reasonOf(plan, likely, index), isHoldPoint: task.isHoldPoint, after: task.after,
   };
 }
@@ -128,10 +129,10 @@ function milestonesOf(tasks: readonly PlannedTask[], likelyFinish: string): read
   return [...found, { code: 'finish', title: 'Finish, likely', at: likelyFinish }];
 }
 
-function workTimes({ crew }: CalendarRequest): WorkTimes {
+export function workTimes({ crew }: Pick<CalendarRequest, 'crew'>): WorkTimes {
   const setUp = operations.find(({ driver }) => driver === 'day')?.hours.likely ?? 0;
   const hours = crew.hoursPerDay ?? defaults.hoursPerDay.value;
-  return { hoursPerDay: Math.max(SLOT_H, hours - setUp), startHour: crew.startHour ?? defaults.startHour.value, workingDays: crew.workingDays ?? ['mon', 'tue', 'wed', 'thu', 'fri'] };
+  return { hoursPerDay: Math.max(SLOT_H, hours - setUp), startHour: crew.startHour ?? defaults.startHour.value, workingDays: crew.workingDays ?? ['mon', 'tue', 'wed', 'thu', 'fri'], ...(crew.daysOff === undefined ? {} : { daysOff: crew.daysOff }) };
 }
 
 const MOST_DAYS = 1400;
@@ -173,7 +174,7 @@ function assumptionsOf(request: CalendarRequest, deckC: number): readonly Proces
 }
 
 const wordAssumptions = (request: CalendarRequest): readonly ProcessAssumption[] => [
-  ...(request.timeZone === undefined ? [{ at: '/timeZone', meaning: 'zone of the place', value: 'UTC', because: 'no zone was given', source: 'COMMON-PRACTICE' }] : []),
+  ...(request.timeZone === undefined && request.forecast?.timeZone === undefined ? [{ at: '/timeZone', meaning: 'zone of the place', value: placeClock(request).name, because: request.forecast === undefined ? 'no zone was given' : 'the hours of the forecast are written with this offset, and no zone was given', source: 'COMMON-PRACTICE' }] : []),
   ...(request.crew.workingDays === undefined ? [{ at: '/crew/workingDays', meaning: 'working days', value: 'Monday to Friday', because: 'a yard\'s week', source: 'COMMON-PRACTICE' }] : []),
   ...(request.coating === undefined && request.flags.finish === 'painted' ? [{ at: '/coating', meaning: 'limits of the paint', value: 'no rain', because: 'no coating was named, so its own temperature and humidity are not watched', source: 'COMMON-PRACTICE' }] : []),
   { at: '/customOperations', meaning: 'materials are at hand when they are needed', value: 'yes', because: 'no delivery was given; add it as an operation with its wait', source: 'COMMON-PRACTICE' },

@@ -1,11 +1,11 @@
 import type { Hardener } from '#lib/catalogue';
 import { equivalentAges } from '../cure/equivalent-age.js';
-import { CURE_REFERENCE_C } from '../cure/cure-plan.js';
+import { CURE_REFERENCE_C } from '../cure/arrhenius.js';
 import type { GateKind } from '../operations/operation.js';
 import { deckTemperature } from '../weather/deck.js';
-import { epochOf } from '../weather/forecast.js';
 import { coatingLimits, resinLimits, type GateLimits } from '../weather/gates.js';
-import { openHours, skyOf, type Sky } from '../weather/windows.js';
+import { deckAt, skyOf, type Sky } from '../weather/sky.js';
+import { openHours } from '../weather/windows.js';
 import type { CalendarRequest } from './calendar-request.js';
 import { SLOT_H, workable, type SlotClock, type WorkableByGate } from './slots.js';
 
@@ -20,7 +20,7 @@ export interface Setting {
 
 export function settingFor(request: CalendarRequest, hardener: Hardener, { clock, deckC }: { readonly clock: SlotClock; readonly deckC: number }): Setting {
   const sky = request.forecast === undefined ? undefined : skyOf(request.forecast, request.warmth);
-  const at = sky === undefined ? 0 : (epochOf(sky.hours[0]) - clock.startMs) / (SLOT_H * 3_600_000);
+  const at = sky === undefined ? 0 : (sky.startMs - clock.startMs) / (SLOT_H * 3_600_000);
   const limits: Readonly<Record<GateKind, GateLimits>> = {
     none: { kind: 'none' }, 'dry-deck': { kind: 'dry-deck' }, resin: resinLimits(request.resin, hardener.code),
     coating: request.coating === undefined ? { kind: 'dry-deck' } : coatingLimits(request.coating),
@@ -41,26 +41,18 @@ interface SkyOnClock {
   readonly at: number;
 }
 
-/** Hours after a slot that must stay fit as well: resin must gel, a coat must dry. From memory for coats. */
-const TENDER_H = 4;
-
 function slotsOpen({ request, clock, sky, at }: SkyOnClock, limits: GateLimits): Uint8Array {
   if (sky === undefined || limits.kind === 'none') return clock.works;
   const open = openHours({ shelter: request.flags.shelter, ...(request.coreMoisturePercent === undefined ? {} : { coreMoisturePercent: request.coreMoisturePercent }) }, limits, sky);
-  const tender = limits.kind === 'dry-deck' ? 1 : TENDER_H;
-  const fit = open.map((_, hour) => (open.subarray(hour, hour + tender).every((value) => value === 1) ? 1 : 0));
   return clock.works.map((works, slot) => {
     const hour = Math.floor((slot - at) * SLOT_H);
-    return works === 1 && (hour < 0 || hour >= fit.length || fit[hour] === 1) ? 1 : 0;
+    return works === 1 && (hour < 0 || hour >= open.length || open[hour]) ? 1 : 0;
   });
 }
 
 function agesFor({ request, clock, sky, at }: SkyOnClock, hardener: Hardener, deckC: number): Float64Array {
-  const temperaturesC = Float64Array.from({ length: clock.count }, (_, slot) => {
-    const hour = Math.floor((slot - at) * SLOT_H);
-    if (sky !== undefined && hour >= 0 && hour < sky.deckC.length) return sky.deckC[hour];
-    return deckTemperature(deckC, 0, { heaterK: request.warmth?.heaterK ?? 0, tentK: request.warmth?.tentK ?? 0 });
-  });
+  const elsewhereC = deckTemperature(deckC, 0, { heaterK: request.warmth?.heaterK ?? 0, tentK: request.warmth?.tentK ?? 0 });
+  const temperaturesC = Float64Array.from({ length: clock.count }, (_, slot) => (sky === undefined ? undefined : deckAt(sky, (slot - at) * SLOT_H)) ?? elsewhereC);
   return equivalentAges({ stepH: SLOT_H, temperaturesC }, {
     referenceC: CURE_REFERENCE_C, activationEnergyKJPerMol: request.resin.activationEnergyKJPerMol.value, stopsBelowC: hardener.lowestTemperatureC.value,
   });

@@ -1,12 +1,12 @@
 import type { GateKind } from '../operations/operation.js';
 import { readInstant, zoneOffset, type ZoneOffset } from '../weather/instant.js';
-import type { CalendarRequest, Weekday } from './calendar-request.js';
-import { weekdays } from './calendar-request.js';
+import { clockOf, type PlaceClock } from '../weather/sky.js';
+import { worksAt, type WorkTimes } from '../weather/working-time.js';
+import type { CalendarRequest } from './calendar-request.js';
 
 /** Time in half-hour slots from local midnight of the start date; elapsed time, so that a change of clocks loses nothing. */
 export const SLOT_H = 0.5;
 const SLOT_MS = SLOT_H * 3_600_000;
-const DAY_MS = 24 * 3_600_000;
 
 export interface SlotClock {
   readonly startMs: number;
@@ -18,14 +18,15 @@ export interface SlotClock {
   readonly workday: Int32Array;
 }
 
-export interface WorkTimes {
-  readonly hoursPerDay: number;
-  readonly startHour: number;
-  readonly workingDays: readonly Weekday[];
+/** The clock of the place: of the zone asked for, else that of the forecast, else UTC. */
+export function placeClock({ timeZone, forecast }: Pick<CalendarRequest, 'timeZone' | 'forecast'>): PlaceClock {
+  const zone = timeZone === undefined ? undefined : zoneOffset(timeZone);
+  if (timeZone !== undefined && zone !== undefined) return { name: timeZone, offset: zone };
+  return forecast === undefined ? { name: 'UTC', offset: () => 0 } : clockOf(forecast);
 }
 
 export function slotClock(request: CalendarRequest, times: WorkTimes, days: number): SlotClock {
-  const offset = zoneOffset(request.timeZone ?? 'UTC') ?? (() => 0);
+  const { offset } = placeClock(request);
   const startMs = localMidnight(request.startDate, offset);
   const count = days * 48;
   const works = new Uint8Array(count);
@@ -34,20 +35,13 @@ export function slotClock(request: CalendarRequest, times: WorkTimes, days: numb
   for (let slot = 0; slot < count; slot += 1) {
     const epochMs = startMs + slot * SLOT_MS;
     const localMs = epochMs + offset(epochMs) * 60_000;
-    const isWorking = worksAt(localMs, times, request.crew.daysOff);
+    const isWorking = worksAt(localMs, times);
     if (isWorking && !wasWorking) worked += 1;
     works[slot] = isWorking ? 1 : 0;
     workday[slot] = isWorking ? worked : worked + 1;
     wasWorking = isWorking;
   }
   return { startMs, count, offset, works, workday };
-}
-
-function worksAt(localMs: number, { hoursPerDay, startHour, workingDays }: WorkTimes, daysOff: readonly string[] = []): boolean {
-  const hour = (localMs % DAY_MS) / 3_600_000;
-  if (hour < startHour || hour >= startHour + hoursPerDay) return false;
-  const weekday = weekdays[(Math.floor(localMs / DAY_MS) + 3) % 7];
-  return workingDays.includes(weekday) && (daysOff.length === 0 || !daysOff.includes(new Date(localMs).toISOString().slice(0, 10)));
 }
 
 /** The moment a local date begins. */

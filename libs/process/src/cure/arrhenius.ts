@@ -5,6 +5,9 @@ import { inUnit } from '../unit-figures.js';
 /** Molar gas constant, kJ/(mol K): exact since 2019. */
 export const GAS_CONSTANT_KJ = 0.008314462618;
 
+/** Temperature at which the catalogue's hours of a cure stand. */
+export const CURE_REFERENCE_C = 25;
+
 /**
  * How much faster a reaction runs at `toC` than at `fromC`: exp[Ea/R (1/T1 - 1/T2)].
  *

@@ -5,13 +5,19 @@ import { assumedIn, assumptionFrom, type ProcessAssumption } from '../unit-figur
 import { warmthAssumptions, warmthFaults, type DeckWarmth } from '../weather/deck.js';
 import { forecastFaults, type Forecast } from '../weather/forecast.js';
 import { instantFaults, readInstant, writeInstant } from '../weather/instant.js';
+import { CURE_REFERENCE_C } from './arrhenius.js';
 import { courseFor, startOf, type DeckCourse } from './deck-course.js';
 import { equivalentAges, hoursToAge, type AgeLaw } from './equivalent-age.js';
 
 export type TemperatureInput =
   | { readonly kind: 'constant'; readonly temperatureC: number }
   | { readonly kind: 'day-night'; readonly dayC: number; readonly nightC: number }
-  | { readonly kind: 'hourly'; readonly forecast: Forecast };
+  | {
+    readonly kind: 'hourly';
+    readonly forecast: Forecast;
+    /** The deck where the forecast does not reach, degC; without it a cure is followed to the end of the forecast only. */
+    readonly elsewhereDeckC?: number;
+  };
 
 export interface CureRequest {
   readonly resin: ResinSystem;
@@ -56,9 +62,6 @@ export interface CurePlan {
   readonly assumptions: readonly ProcessAssumption[];
 }
 
-/** Temperature at which the catalogue's hours stand. */
-export const CURE_REFERENCE_C = 25;
-
 const titles: Readonly<Record<MilestoneCode, string>> = {
   gel: 'Gelled: leave it alone', release: 'Pressure may come off', 'recoat-shuts': 'Last moment to go on without sanding', sandable: 'Sandable', full: 'Full cure',
 };
@@ -86,7 +89,7 @@ function planOver(request: CureRequest, hardener: Hardener, course: DeckCourse):
   return {
     ...(request.step === undefined ? {} : { step: request.step }), resin: request.resin.code, hardener: hardener.code,
     referenceC: CURE_REFERENCE_C, activationEnergy: energy, stopsBelowC, deck: deckOver(course, overH),
-    stoppedH: stoppedOver(course, overH, stopsBelowC), milestones, notes: notesOn(request, hardener, course),
+    stoppedH: stoppedOver(course, overH, stopsBelowC), milestones, notes: notesOn(request, hardener, { course, overH }),
     assumptions: [...warmthAssumptions('/warmth', request.warmth), ...startAssumptions(request)],
   };
 }
@@ -140,13 +143,13 @@ function deckOver({ temperaturesC, stepH }: DeckCourse, overH: number): CurePlan
 const stoppedOver = ({ temperaturesC, stepH }: DeckCourse, overH: number, stopsBelowC: number): number =>
   temperaturesC.subarray(0, Math.floor(overH / stepH)).reduce((sum, value) => sum + (value < stopsBelowC ? stepH : 0), 0);
 
-function notesOn(request: CureRequest, hardener: Hardener, { temperaturesC, crossesClockChange }: DeckCourse): readonly string[] {
+function notesOn(request: CureRequest, hardener: Hardener, { course: { temperaturesC, offsetMinAt }, overH }: { readonly course: DeckCourse; readonly overH: number }): readonly string[] {
   const warmest = temperaturesC.subarray(0, Math.min(temperaturesC.length, 25)).reduce((a, b) => Math.max(a, b));
   const isEpoxy = request.resin.chemistry === 'epoxy';
   return [
     ...(warmest > hardener.highestTemperatureC.value ? [`The deck reaches ${warmest.toFixed(0)} degC in the first day, above the ${hardener.highestTemperatureC.value} degC of ${hardener.name}: it gels sooner and hotter than planned; shade it or take a slower hardener.`] : []),
     ...(isEpoxy ? ['Wash off the amine blush with water and abrade before anything else goes on.'] : ['A surface open to the air may stay tacky; waxed resin or film lets it harden.']),
-    ...(crossesClockChange ? ['The clocks change during this cure; hours are elapsed hours, moments carry their own offset.'] : []),
+    ...(offsetMinAt(0) !== offsetMinAt(overH) ? ['The clocks change during this cure; hours are elapsed hours, moments carry their own offset.'] : []),
     'Press with a thumbnail before you trust a clock: the milestone is reached when the resin says so.',
   ];
 }
@@ -177,7 +180,7 @@ function temperatureFaults(temperature: TemperatureInput): readonly Problem[] {
       ...numberFaults('/temperature/nightC', temperature.nightC, degrees),
       ...(temperature.nightC > temperature.dayC ? [problem('contradiction', '/temperature/nightC', { other: '/temperature/dayC', why: 'the night is warmer than the day' })] : []),
     ];
-    case 'hourly': return forecastFaults(temperature.forecast, '/temperature/forecast');
+    case 'hourly': return [...forecastFaults(temperature.forecast, '/temperature/forecast'), ...optionalFaults('/temperature/elsewhereDeckC', temperature.elsewhereDeckC, degrees)];
     default: return [problem('not-one-of', '/temperature/kind', { value: String(temperature), choices: 'constant, day-night, hourly' })];
   }
 }
@@ -187,14 +190,14 @@ function coldFaults(request: CureRequest, hardener: Hardener): readonly Problem[
   const { temperature, warmth } = request;
   const extraK = (warmth?.heaterK ?? 0) + (warmth?.tentK ?? 0) + (warmth?.sunK ?? 0);
   const warmestC = temperature.kind === 'constant' ? temperature.temperatureC
-    : temperature.kind === 'day-night' ? temperature.dayC : Math.max(...temperature.forecast.hours.map(({ temperatureC }) => temperatureC));
+    : temperature.kind === 'day-night' ? temperature.dayC : Math.max(temperature.elsewhereDeckC ?? Number.NEGATIVE_INFINITY, ...temperature.forecast.hours.map(({ temperatureC }) => temperatureC));
   if (!Number.isFinite(warmestC) || warmestC + extraK >= hardener.lowestTemperatureC.value) return [];
   const at = temperature.kind === 'constant' ? '/temperature/temperatureC' : temperature.kind === 'day-night' ? '/temperature/dayC' : '/temperature/forecast/hours';
   return [problem('resin-too-cold', at, { value: warmestC, resin: `${request.resin.name} with ${hardener.name}`, lowest: hardener.lowestTemperatureC.value })];
 }
 
 function outsideForecast({ temperature, startAt }: CureRequest): readonly Problem[] {
-  if (temperature.kind !== 'hourly' || startAt === undefined) return [];
+  if (temperature.kind !== 'hourly' || startAt === undefined || temperature.elsewhereDeckC !== undefined) return [];
   const start = readInstant(startAt)?.epochMs;
   const [first, last] = [temperature.forecast.hours[0], temperature.forecast.hours[temperature.forecast.hours.length - 1]].map((hour) => (hour === undefined ? undefined : readInstant(hour.at)?.epochMs));
   if (start === undefined || first === undefined || last === undefined || (start >= first && start < last)) return [];

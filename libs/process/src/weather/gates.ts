@@ -1,5 +1,6 @@
 import type { Coating, ResinSystem } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
+import { CURE_REFERENCE_C, rateRatioOf } from '../cure/arrhenius.js';
 import type { GateKind } from '../operations/operation.js';
 
 /** One condition that work waits for. */
@@ -19,6 +20,8 @@ export interface GateLimits {
   readonly warmestC?: number;
   readonly dampestPercent?: number;
   readonly cite?: Cite;
+  /** For a resin: hours to gel at the reference temperature, and how they grow in the cold. */
+  readonly gel?: { readonly ageH: number; readonly activationEnergyKJPerMol: number };
 }
 
 export const DEW_MARGIN_K = 3;
@@ -30,8 +33,18 @@ export function resinLimits(resin: ResinSystem, hardenerCode: string): GateLimit
   const hardener = resin.hardeners.find(({ code }) => code === hardenerCode) ?? resin.hardeners[0];
   return {
     kind: 'resin', coldestC: hardener.lowestTemperatureC.value, warmestC: hardener.highestTemperatureC.value, dampestPercent: 85,
-    cite: hardener.lowestTemperatureC.cite,
+    cite: hardener.lowestTemperatureC.cite, gel: { ageH: hardener.gelH.value, activationEnergyKJPerMol: resin.activationEnergyKJPerMol.value },
   };
+}
+
+/** Hours a coating stays tender; from memory. */
+const TOUCH_DRY_H = 4;
+const LONGEST_GEL_H = 48;
+
+/** Hours after the work in which rain and dew still hurt: until the resin has gelled at this deck's temperature, or the coat is touch dry. */
+export function tenderHours({ kind, gel }: GateLimits, deckC: number): number {
+  if (kind === 'coating') return TOUCH_DRY_H;
+  return kind !== 'resin' || gel === undefined ? 0 : Math.min(LONGEST_GEL_H, gel.ageH / rateRatioOf(gel.activationEnergyKJPerMol, CURE_REFERENCE_C, deckC));
 }
 
 export const coatingLimits = (coating: Coating): GateLimits => ({
@@ -58,11 +71,12 @@ const moisture: readonly Requirement[] = [{
   limit: MOST_CORE_MOISTURE_PERCENT, unit: '%', cite: { source: 'INJECTION-LIMITS', note: 'wood below 12 % for epoxy' },
 }];
 
-function surface({ coldestC, warmestC, dampestPercent, cite = { source: 'FROM-MEMORY' } }: GateLimits): readonly Requirement[] {
+function surface({ kind, coldestC, warmestC, dampestPercent, cite = { source: 'FROM-MEMORY' } }: GateLimits): readonly Requirement[] {
+  const until = kind === 'coating' ? 'the coat is touch dry' : 'gel';
   return [
-    { gate: 'dew-margin', text: `surface at least ${DEW_MARGIN_K} K above the dew point, from the start until gel`, limit: DEW_MARGIN_K, unit: 'K', cite: { source: 'ISO-8502-4' } },
+    { gate: 'dew-margin', text: `surface at least ${DEW_MARGIN_K} K above the dew point, from the start until ${until}`, limit: DEW_MARGIN_K, unit: 'K', cite: { source: 'ISO-8502-4' } },
     ...(dampestPercent === undefined ? [] : [{ gate: 'humidity' as const, text: `relative humidity at most ${dampestPercent} %`, limit: dampestPercent, unit: '%', cite }]),
-    ...(coldestC === undefined ? [] : [{ gate: 'too-cold' as const, text: `deck at least ${coldestC} degC until gel`, limit: coldestC, unit: 'degC', cite }]),
+    ...(coldestC === undefined ? [] : [{ gate: 'too-cold' as const, text: `deck at least ${coldestC} degC until ${until}`, limit: coldestC, unit: 'degC', cite }]),
     ...(warmestC === undefined ? [] : [{ gate: 'too-warm' as const, text: `deck at most ${warmestC} degC when it goes on`, limit: warmestC, unit: 'degC', cite }]),
   ];
 }

@@ -14,10 +14,14 @@ export function readInstant(text: string): Instant | undefined {
   if (parts === null) return undefined;
   const [year, month, day, hour, minute, second] = parts.slice(1, 7).map((part) => Number(part ?? 0));
   const offsetMin = offsetOf(parts[7]);
-  const localMs = Date.UTC(year, month - 1, day, hour, minute, second);
+  // Date.UTC would read the years 0 to 99 as 1900 to 1999.
+  const localMs = new Date(Date.UTC(2000, 0, 1, hour, minute, second)).setUTCFullYear(year, month - 1, day);
   const isReal = new Date(localMs).getUTCDate() === day && hour < 24 && minute < 60 && second < 60 && month >= 1 && month <= 12;
-  return isReal ? { epochMs: localMs - offsetMin * 60_000, offsetMin } : undefined;
+  return isReal && Math.abs(offsetMin) < MOST_OFFSET_MIN ? { epochMs: localMs - offsetMin * 60_000, offsetMin } : undefined;
 }
+
+/** No clock on earth stands farther from UTC. */
+const MOST_OFFSET_MIN = 15 * 60;
 
 function offsetOf(text: string): number {
   if (text.toUpperCase() === 'Z') return 0;
@@ -64,6 +68,15 @@ function offsetInName(name: string): number {
 
 export const zoneFaults = (at: string, timeZone: string | undefined): readonly Problem[] =>
   timeZone === undefined || zoneOffset(timeZone) !== undefined ? [] : [problem('unknown-code', at, { value: timeZone, kind: 'time zone', known: 'names of the zone database such as Europe/Lisbon' })];
+
+const FIRST_DATE = '2000-01-01';
+const LAST_DATE = '2199-12-31';
+
+/** A calendar date that exists, in the years that work can be planned for. */
+export function dateFaults(at: string, date: string): readonly Problem[] {
+  if (readInstant(`${date}T00:00:00Z`) === undefined) return [problem('not-in-form', at, { value: String(date), form: 'a date such as 2026-05-04' })];
+  return date >= FIRST_DATE && date <= LAST_DATE ? [] : [problem('out-of-range', at, { value: date, range: `from ${FIRST_DATE} to ${LAST_DATE}` })];
+}
 
 export const instantFaults = (at: string, text: string): readonly Problem[] =>
   readInstant(text) === undefined ? [problem('no-time-zone', at, { value: text })] : [];

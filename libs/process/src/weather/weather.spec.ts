@@ -48,6 +48,28 @@ describe('weather', () => {
     expect(step.windows.map(({ startHours }) => startHours)).toEqual([...step.windows.map(({ startHours }) => startHours)].sort((a, b) => b - a));
   });
 
+  test('with the crew\'s hours a window ends with the working day, and hours before the step is possible do not count', () => {
+    const workTimes = { hoursPerDay: 8, startHour: 8, workingDays: ['mon', 'tue', 'wed', 'thu', 'fri'] } as const;
+    const [step] = planOf(request(days(3, () => ({})), { workTimes, steps: [{ ...bed, workH: 1 }] })).steps;
+    expect(step.windows.map(({ fromAt, startHours, limitedBy }) => [fromAt.slice(8, 13), startHours, limitedBy])).toEqual([['04T08', 8, 'end-of-work'], ['05T08', 8, 'end-of-work'], ['06T08', 8, 'end-of-work']]);
+    const [late] = planOf(request(days(3, () => ({})), { workTimes, steps: [{ ...bed, workH: 1, earliestAt: '2026-05-05T12:30:00Z' }] })).steps;
+    expect(late.windows.map(({ fromAt, startHours }) => [fromAt.slice(8, 13), startHours])).toEqual([['06T08', 8], ['05T12', 4]]);
+  });
+
+  test('a forecast that is silent on rain and wind is listed as such in the open, and a core that nobody read', () => {
+    const silent = days(1, () => ({})).map(({ at, temperatureC, relativeHumidityPercent }) => ({ at, temperatureC, relativeHumidityPercent }));
+    const meanings = (given: WeatherRequest) => planOf(given).assumptions.map(({ meaning }) => meaning);
+    expect(meanings(request(silent))).toEqual(expect.arrayContaining(['rain where the forecast is silent', 'wind where the forecast is silent', 'core moisture in the hours of the forecast']));
+    expect(meanings(request(silent, { shelter: 'shed', coreMoisturePercent: 9 })).join()).not.toMatch(/rain|wind|moisture/);
+  });
+
+  test('a coat needs dry hours until it is touch dry, resin until it gels at the temperature of the deck', () => {
+    const rainAt = (hourOfRain: number, gate: 'resin' | 'coating', temperatureC: number) =>
+      planOf(request(days(1, (index) => ({ temperatureC, relativeHumidityPercent: 40, rainMm: index === hourOfRain ? 1 : 0 })), { steps: [{ code: 's', title: 's', gate, workH: 1 }] })).steps[0].windows.find(({ limitedBy }) => limitedBy === 'rain')!.startHours;
+    expect(rainAt(12, 'coating', 18)).toBe(12 - 1 - 4 + 1);
+    expect(rainAt(12, 'resin', 14)).toBeLessThan(rainAt(12, 'resin', 24));
+  });
+
   test('wet core shuts every hour whatever the sky', () => {
     expect(planOf(request(days(1, () => ({})), { coreMoisturePercent: 18 })).steps[0].shutBy).toEqual([{ gate: 'core-moisture', hours: 24 }]);
   });

@@ -1,15 +1,14 @@
 import type { Coating, ResinSystem } from '#lib/catalogue';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import { rateRatioOf } from '../cure/arrhenius.js';
-import { CURE_REFERENCE_C } from '../cure/cure-plan.js';
 import type { GateKind } from '../operations/operation.js';
 import { choiceFaults, countFaults, numberFaults, optionalFaults, repeatFaults } from '../request-faults.js';
 import type { ProcessAssumption } from '../unit-figures.js';
-import { deckTemperature, warmthAssumptions, warmthFaults, type DeckWarmth } from './deck.js';
-import { epochOf, forecastFaults, type Forecast, type ForecastHour } from './forecast.js';
-import { coatingLimits, requirementsOf, resinLimits, type GateLimits, type GateName, type Requirement } from './gates.js';
-import { dewPointOf } from './humid-air.js';
-import { readInstant, zoneOffset } from './instant.js';
+import { warmthAssumptions, warmthFaults, type DeckWarmth } from './deck.js';
+import { epochOf, forecastFaults, type Forecast } from './forecast.js';
+import { coatingLimits, requirementsOf, resinLimits, tenderHours, type GateLimits, type GateName, type Requirement } from './gates.js';
+import { instantFaults, readInstant } from './instant.js';
+import { HOUR_MS, skyOf, type Sky } from './sky.js';
+import { worksAt, type WorkTimes } from './working-time.js';
 
 /** One step that waits for weather. */
 export interface WeatherStep {
@@ -22,6 +21,8 @@ export interface WeatherStep {
   readonly coating?: Coating;
   /** Hours after the work until rain and dew no longer hurt; from the resin's gel, or a coating's touch-dry default. */
   readonly untilSafeH?: number;
+  /** RFC 3339: what comes before is done then, and no earlier hour counts. */
+  readonly earliestAt?: string;
 }
 
 export interface WeatherRequest {
@@ -32,7 +33,12 @@ export interface WeatherRequest {
   readonly warmth?: DeckWarmth;
   readonly coreMoisturePercent?: number;
   readonly forecast?: Forecast;
+  /** With it only hours in which the crew works count. */
+  readonly workTimes?: WorkTimes;
 }
+
+/** What ends a window. */
+export type WindowEnd = GateName | 'end-of-forecast' | 'end-of-work';
 
 /** Hours in which a step may start. */
 export interface WorkWindow {
@@ -42,8 +48,7 @@ export interface WorkWindow {
   readonly startHours: number;
   readonly leastDewMarginK: number;
   readonly meanDeckC: number;
-  /** What shuts the window, or `end-of-forecast`. */
-  readonly limitedBy: GateName | 'end-of-forecast';
+  readonly limitedBy: WindowEnd;
 }
 
 export interface StepWeather {
@@ -51,7 +56,7 @@ export interface StepWeather {
   readonly title: string;
   readonly requires: readonly Requirement[];
   readonly windows: readonly WorkWindow[];
-  /** Share of the forecast's hours that each gate keeps shut. */
+  /** Hours of the forecast in which the work may not be begun, by the gate that forbids it. */
   readonly shutBy: readonly { readonly gate: GateName; readonly hours: number }[];
   readonly note?: string;
 }
@@ -77,25 +82,8 @@ export function weatherGates(request: WeatherRequest): Outcome<WeatherPlan> {
   return success({
     steps: request.steps.map((step) => stepWeather(request, step, sky)),
     hours: sky?.hours.map(({ at }, index) => ({ at, dewPointC: sky.dewC[index], deckC: sky.deckC[index], dewMarginK: sky.deckC[index] - sky.dewC[index] })) ?? [],
-    assumptions: warmthAssumptions('/warmth', request.warmth),
+    assumptions: [...warmthAssumptions('/warmth', request.warmth), ...silenceAssumptions(request)],
   });
-}
-
-/** A forecast worked out once: deck, dew point, and what falls from the sky. */
-export interface Sky {
-  readonly hours: readonly ForecastHour[];
-  readonly deckC: Float64Array;
-  readonly dewC: Float64Array;
-}
-
-export function skyOf({ hours, timeZone }: Forecast, warmth?: DeckWarmth): Sky {
-  const zone = timeZone === undefined ? undefined : zoneOffset(timeZone);
-  const deckC = Float64Array.from(hours, (hour) => {
-    const epochMs = epochOf(hour);
-    const offsetMin = zone === undefined ? readInstant(hour.at)?.offsetMin ?? 0 : zone(epochMs);
-    return deckTemperature(hour.temperatureC, (((epochMs / 3_600_000 + offsetMin / 60) % 24) + 24) % 24, warmth);
-  });
-  return { hours, deckC, dewC: Float64Array.from(hours, ({ temperatureC, relativeHumidityPercent }) => dewPointOf(temperatureC, relativeHumidityPercent)) };
 }
 
 function stepWeather(request: WeatherRequest, step: WeatherStep, sky: Sky | undefined): StepWeather {
@@ -104,7 +92,10 @@ function stepWeather(request: WeatherRequest, step: WeatherStep, sky: Sky | unde
   const named = { code: step.code, title: step.title, requires };
   if (sky === undefined) return { ...named, windows: [], shutBy: [], note: 'no forecast was given; these are the conditions to wait for' };
   const shut = shutGates(request, limits, sky);
-  return { ...named, windows: windowsOf(sky, startsOf(request, step, { sky, shut }), shut), shutBy: tally(shut) };
+  const fromMs = step.earliestAt === undefined ? undefined : readInstant(step.earliestAt)?.epochMs;
+  const works = worksIn(sky, request.workTimes).map((isWorked, hour) => isWorked && (fromMs === undefined || sky.startMs + (hour + 1) * HOUR_MS > fromMs));
+  const ends = endsOf(sky, shut, { workH: step.workH, tenderH: (deckC) => step.untilSafeH ?? tenderHours(limits, deckC) });
+  return { ...named, windows: windowsOf(sky, works, ends), shutBy: tally(ends.filter((_, hour) => works[hour])) };
 }
 
 export const limitsOf = ({ resin, hardener }: WeatherRequest, { gate, coating }: WeatherStep): GateLimits => {
@@ -112,56 +103,60 @@ export const limitsOf = ({ resin, hardener }: WeatherRequest, { gate, coating }:
   return gate === 'coating' && coating !== undefined ? coatingLimits(coating) : { kind: gate };
 };
 
+type Place = Pick<WeatherRequest, 'shelter' | 'coreMoisturePercent'>;
+
 /** The gate that keeps each hour shut, if any; the first that bites, in the order of the job sheet. */
-function shutGates(request: Pick<WeatherRequest, 'shelter' | 'coreMoisturePercent'>, limits: GateLimits, sky: Sky): readonly (GateName | undefined)[] {
-  const requires = requirementsOf(limits, request.shelter);
+function shutGates(place: Place, limits: GateLimits, sky: Sky): readonly (GateName | undefined)[] {
+  const requires = requirementsOf(limits, place.shelter);
   return sky.hours.map((hour, index) => {
     const marginK = sky.deckC[index] - sky.dewC[index];
     const values: Readonly<Record<GateName, number>> = {
       'dew-margin': -marginK, humidity: hour.relativeHumidityPercent, 'too-cold': -sky.deckC[index], 'too-warm': sky.deckC[index],
-      rain: hour.rainMm ?? 0, wind: hour.windMPerS ?? 0, 'core-moisture': request.coreMoisturePercent ?? 0,
+      rain: hour.rainMm ?? 0, wind: hour.windMPerS ?? 0, 'core-moisture': place.coreMoisturePercent ?? 0,
     };
     return requires.find(({ gate, limit }) => values[gate] > (gate === 'dew-margin' || gate === 'too-cold' ? -limit : limit))?.gate;
   });
 }
 
-interface SkyWithShut {
-  readonly sky: Sky;
-  readonly shut: readonly (GateName | undefined)[];
+/** Whether the crew works in any half of each hour; always, when no times are given. */
+const worksIn = ({ hours, startMs, offset }: Sky, workTimes: WorkTimes | undefined): readonly boolean[] =>
+  hours.map((_, hour) => workTimes === undefined || [0, 0.5].some((half) => {
+    const epochMs = startMs + (hour + half) * HOUR_MS;
+    return worksAt(epochMs + offset(epochMs) * 60_000, workTimes);
+  }));
+
+interface WorkAhead {
+  readonly workH: number;
+  /** Hours after the work until rain and dew no longer hurt, by the temperature of the deck then. */
+  readonly tenderH: (deckC: number) => number;
 }
 
-/** Hours at which the step may start: everything open until the work is done, and until the resin no longer minds. */
-function startsOf(request: WeatherRequest, step: WeatherStep, { sky, shut }: SkyWithShut): readonly boolean[] {
-  const shutBefore = cumulative(shut.map((gate) => gate !== undefined));
-  const shutAfterWork = cumulative(shut.map((gate) => gate !== undefined && gate !== 'too-warm' && gate !== 'wind'));
+/** Nothing where work that starts in the hour is done and safe before a gate shuts; else the gate, or the end of what is known. */
+function endsOf({ deckC }: Sky, shut: readonly (GateName | undefined)[], { workH, tenderH }: WorkAhead): readonly (WindowEnd | undefined)[] {
+  const nextShut = nextIn(shut, () => true);
+  // Heat and wind matter while resin and cloth go on, not while it gels.
+  const nextHarmful = nextIn(shut, (gate) => gate !== 'too-warm' && gate !== 'wind');
   return shut.map((_, start) => {
-    const workEnd = start + Math.max(1, Math.ceil(step.workH));
-    const safeEnd = workEnd + Math.ceil(safeHours(request, step, sky.deckC[Math.min(workEnd, shut.length - 1)]));
-    if (safeEnd > shut.length) return false;
-    return shutBefore[workEnd] === shutBefore[start] && shutAfterWork[safeEnd] === shutAfterWork[workEnd];
+    const workEnd = Math.min(shut.length, start + Math.max(1, Math.ceil(workH)));
+    if (nextShut[start] < workEnd) return shut[nextShut[start]];
+    const safeEnd = start + Math.max(1, Math.ceil(workH)) + Math.ceil(tenderH(deckC[Math.min(workEnd, shut.length - 1)]));
+    if (nextHarmful[workEnd] < safeEnd) return shut[nextHarmful[workEnd]];
+    return safeEnd > shut.length ? 'end-of-forecast' : undefined;
   });
 }
 
-function cumulative(flags: readonly boolean[]): Int32Array {
-  const sums = new Int32Array(flags.length + 1);
-  for (let index = 0; index < flags.length; index += 1) sums[index + 1] = sums[index] + (flags[index] ? 1 : 0);
-  return sums;
+/** For each hour, and for the one after the last, the next that is shut by such a gate. */
+function nextIn(shut: readonly (GateName | undefined)[], counts: (gate: GateName) => boolean): Float64Array {
+  const next = new Float64Array(shut.length + 1).fill(Number.POSITIVE_INFINITY);
+  for (let hour = shut.length - 1; hour >= 0; hour -= 1) {
+    const gate = shut[hour];
+    next[hour] = gate !== undefined && counts(gate) ? hour : next[hour + 1];
+  }
+  return next;
 }
 
-/** Hours a coating stays tender; from memory. */
-const TOUCH_DRY_H = 4;
-
-function safeHours({ resin, hardener }: WeatherRequest, step: WeatherStep, deckC: number): number {
-  if (step.untilSafeH !== undefined) return step.untilSafeH;
-  if (step.gate === 'coating') return TOUCH_DRY_H;
-  if (step.gate !== 'resin' || resin === undefined) return 0;
-  const gelH = (resin.hardeners.find(({ code }) => code === hardener) ?? resin.hardeners[0]).gelH.value;
-  return Math.min(48, gelH / rateRatioOf(resin.activationEnergyKJPerMol.value, CURE_REFERENCE_C, deckC));
-}
-
-function windowsOf(sky: Sky, starts: readonly boolean[], shut: readonly (GateName | undefined)[]): readonly WorkWindow[] {
-  const runs = runsOf(starts);
-  const found = runs.map(([from, to]) => windowAt({ sky, shut }, from, to));
+function windowsOf(sky: Sky, works: readonly boolean[], ends: readonly (WindowEnd | undefined)[]): readonly WorkWindow[] {
+  const found = runsOf(ends.map((end, hour) => end === undefined && works[hour])).map(([from, to]) => windowAt(sky, [from, to], ends[to] ?? (to === ends.length ? 'end-of-forecast' : 'end-of-work')));
   return found.sort((a, b) => b.startHours - a.startHours || epochOf({ at: a.fromAt }) - epochOf({ at: b.fromAt })).map((window, index) => ({ ...window, rank: index + 1 }));
 }
 
@@ -173,25 +168,39 @@ function runsOf(starts: readonly boolean[]): readonly (readonly [number, number]
   });
 }
 
-function windowAt({ sky, shut }: SkyWithShut, from: number, to: number): WorkWindow {
+function windowAt(sky: Sky, [from, to]: readonly [number, number], limitedBy: WindowEnd): WorkWindow {
   const margins = sky.deckC.subarray(from, to).map((deck, index) => deck - sky.dewC[from + index]);
-  const next = shut.slice(to).find((gate) => gate !== undefined);
   return {
     rank: 0, fromAt: sky.hours[from].at, untilAt: sky.hours[to - 1].at, startHours: to - from,
     leastDewMarginK: margins.reduce((least, margin) => Math.min(least, margin)),
-    meanDeckC: sky.deckC.subarray(from, to).reduce((sum, deck) => sum + deck, 0) / (to - from),
-    limitedBy: next ?? 'end-of-forecast',
+    meanDeckC: sky.deckC.subarray(from, to).reduce((sum, deck) => sum + deck, 0) / (to - from), limitedBy,
   };
 }
 
-function tally(shut: readonly (GateName | undefined)[]): StepWeather['shutBy'] {
-  const gates = [...new Set(shut.flatMap((gate) => gate ?? []))];
-  return gates.map((gate) => ({ gate, hours: shut.filter((name) => name === gate).length })).sort((a, b) => b.hours - a.hours);
+function tally(ends: readonly (WindowEnd | undefined)[]): StepWeather['shutBy'] {
+  const gates = [...new Set(ends.flatMap((end) => (end === undefined || end === 'end-of-forecast' || end === 'end-of-work' ? [] : end)))];
+  return gates.map((gate) => ({ gate, hours: ends.filter((name) => name === gate).length })).sort((a, b) => b.hours - a.hours);
 }
 
-/** Which hours of a sky are open for work of this kind; the calendar walks along it. */
-export const openHours = (request: Pick<WeatherRequest, 'shelter' | 'coreMoisturePercent'>, limits: GateLimits, sky: Sky): Uint8Array =>
-  Uint8Array.from(shutGates(request, limits, sky), (gate) => (gate === undefined ? 1 : 0));
+/**
+ * Hours of a sky in which an hour of such work may be done: fit, and done and safe before a gate shuts. The calendar walks
+ * along it, and the windows of an hour's work are its runs; the calendar goes on where the forecast ends.
+ */
+export const openHours = (place: Place, limits: GateLimits, sky: Sky): readonly boolean[] =>
+  endsOf(sky, shutGates(place, limits, sky), { workH: 1, tenderH: (deckC) => tenderHours(limits, deckC) }).map((end) => end === undefined || end === 'end-of-forecast');
+
+const NOT_FORECAST: Readonly<Record<'rainMm' | 'windMPerS', string>> = { rainMm: 'rain where the forecast is silent', windMPerS: 'wind where the forecast is silent' };
+
+/** What the windows take for granted because nobody said it. */
+function silenceAssumptions({ forecast, shelter, steps, coreMoisturePercent }: WeatherRequest): readonly ProcessAssumption[] {
+  if (forecast === undefined) return [];
+  const silent = shelter === 'open' ? (['rainMm', 'windMPerS'] as const).filter((name) => forecast.hours.some((hour) => hour[name] === undefined)) : [];
+  const asksForDryCore = coreMoisturePercent === undefined && steps.some(({ gate }) => gate === 'resin');
+  return [
+    ...silent.map((name) => ({ at: '/forecast/hours', meaning: NOT_FORECAST[name], value: 'none', because: 'the forecast does not give it: look at the sky', source: 'COMMON-PRACTICE' })),
+    ...(asksForDryCore ? [{ at: '/coreMoisturePercent', meaning: 'core moisture in the hours of the forecast', value: 'dry enough', because: 'no reading is given: read the meter before anything is bonded', source: 'COMMON-PRACTICE' }] : []),
+  ];
+}
 
 function weatherFaults(request: WeatherRequest): readonly Problem[] {
   const needsResin = request.steps.some(({ gate }) => gate === 'resin') && request.resin === undefined;
@@ -211,4 +220,5 @@ const stepFaults = (step: WeatherStep, at: string): readonly Problem[] => [
   ...choiceFaults(`${at}/gate`, step.gate, ['none', 'dry-deck', 'resin', 'coating']),
   ...numberFaults(`${at}/workH`, step.workH, { from: 0, upTo: 24, unit: 'h' }),
   ...optionalFaults(`${at}/untilSafeH`, step.untilSafeH, { from: 0, upTo: 240, unit: 'h' }),
+  ...(step.earliestAt === undefined ? [] : instantFaults(`${at}/earliestAt`, step.earliestAt)),
 ];

@@ -160,6 +160,26 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/estimates/{id}/calendar": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * The calendar of an estimate with its weather, and what to do on a day; by Accept as iCalendar (RFC 5545)
+         * @description As `text/calendar` the milestones, or with `events=all` the tasks as well, in UTC. The events of a revision carry the UIDs of the first estimate and a higher SEQUENCE, so that a diary moves them.
+         */
+        readonly get: operations["getEstimateCalendar"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/estimates/{id}/change-order": {
         readonly parameters: {
             readonly query?: never;
@@ -1360,6 +1380,8 @@ export type components = {
             /** @description Absent when the record names no start: days are then counted from any Monday. */
             readonly startDate?: string;
             readonly tasks: readonly components["schemas"]["CalendarTask"][];
+            /** @description Zone, or offset, that the moments are written in. */
+            readonly timeZone?: string;
             readonly workingDays: components["schemas"]["Range"];
         };
         readonly CalendarTask: {
@@ -1367,11 +1389,19 @@ export type components = {
             readonly code: string;
             readonly endAt?: string;
             readonly endDay: number;
+            /**
+             * @description What it waits for in the weather.
+             * @enum {string}
+             */
+            readonly gate: "coating" | "dry-deck" | "none" | "resin";
             readonly isCritical: boolean;
             readonly isHoldPoint: boolean;
             readonly labourH: number;
+            /** @description When its cure, drying or hold is over. */
+            readonly readyAt?: string;
             readonly startAt?: string;
             readonly startDay: number;
+            readonly startsBecause: string;
             readonly title: string;
             readonly waitH: number;
             /** @enum {string} */
@@ -1625,20 +1655,28 @@ export type components = {
         };
         readonly Conditions: {
             readonly altitudeM?: number;
+            /** @description Windows, calendar and cures follow it as far as it reaches; elsewhere the stated conditions count. */
+            readonly forecast?: components["schemas"]["Forecast"];
             readonly isAfloat?: boolean;
             readonly relativeHumidityPercent?: number;
             /** @enum {string} */
             readonly shelter?: "open" | "shed" | "tent";
             readonly temperatureC?: number;
+            /** @description How much warmer the deck is than the forecast's air. */
+            readonly warmth?: components["schemas"]["DeckWarmth"];
         };
         readonly ConditionsInput: {
             readonly altitudeM?: number;
+            /** @description With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere. */
+            readonly forecast?: components["schemas"]["ForecastInput"];
             readonly isAfloat?: boolean;
             readonly relativeHumidityPercent?: number;
             /** @enum {string} */
             readonly shelter?: "shed" | "tent" | "open";
             /** @description A number in degC, or text with a unit. */
             readonly temperatureC?: number | string;
+            /** @description How much warmer the deck is than the forecast's air. */
+            readonly warmth?: components["schemas"]["DeckWarmthInput"];
         };
         readonly ConstraintReport: {
             /** @description Best value over all stacks against what is needed; at least 1 where `metBy` is above 0. */
@@ -2228,13 +2266,18 @@ export type components = {
             readonly weather: components["schemas"]["WeatherPlan"];
         };
         readonly CureMilestones: {
+            /** @enum {string} */
+            readonly basis: "forecast" | "forecast-then-stated" | "stated";
             readonly fullCureH?: number;
             readonly gelH?: number;
             readonly note?: string;
             readonly recoatShutsH?: number;
             readonly releaseH?: number;
             readonly sandableH?: number;
+            /** @description When the last of the resin goes on; only where a forecast is followed. */
+            readonly startAt?: string;
             readonly step: string;
+            /** @description Steady as stated, or the mean of the deck until full cure. */
             readonly temperatureC: number;
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
@@ -2421,6 +2464,15 @@ export type components = {
             readonly p10: number;
             readonly p50: number;
             readonly p90: number;
+        };
+        /** @description How much warmer the deck is than the air, and by what. */
+        readonly DeckWarmth: {
+            /** @description Lamp, blanket or heater, all the time it is on. */
+            readonly heaterK?: number;
+            /** @description At midday under the sun; falls to nothing at six in the morning and the evening. */
+            readonly sunK?: number;
+            /** @description A closed tent over the deck, by day and by night. */
+            readonly tentK?: number;
         };
         readonly DeckWarmthInput: {
             /** @description Lamp, blanket or heater. */
@@ -2642,6 +2694,19 @@ export type components = {
             readonly of: string;
             readonly source: string;
             readonly value: string;
+        };
+        /** @description The calendar of an estimate by itself. */
+        readonly EstimateCalendar: {
+            readonly calendar: components["schemas"]["CalendarSection"];
+            /** @description The work, the waits and the holds of the day that was asked for, or what comes next. */
+            readonly day?: {
+                readonly date: string;
+                readonly items: readonly components["schemas"]["TodayItem"][];
+            };
+            readonly id: string;
+            readonly revision: components["schemas"]["RevisionMark"];
+            /** @description Only with a forecast. */
+            readonly weather?: components["schemas"]["WeatherSection"];
         };
         readonly EstimateCorePiece: {
             readonly areaM2: number;
@@ -2935,6 +3000,20 @@ export type components = {
             readonly lowUpToMm: number | string;
             /** @description A number in mm, or text with a unit. */
             readonly proudUpToMm: number | string;
+        };
+        readonly Forecast: {
+            readonly hours: readonly components["schemas"]["ForecastHour"][];
+            /** @description Zone of the place, such as `Europe/Lisbon`; with it the offsets are checked and days are local days. */
+            readonly timeZone?: string;
+        };
+        /** @description One hour of a forecast that the caller brings. */
+        readonly ForecastHour: {
+            /** @description RFC 3339 with offset: the start of the hour. */
+            readonly at: string;
+            readonly rainMm?: number;
+            readonly relativeHumidityPercent: number;
+            readonly temperatureC: number;
+            readonly windMPerS?: number;
         };
         readonly ForecastHourInput: {
             /**
@@ -4431,6 +4510,8 @@ export type components = {
             readonly endDay: number;
             /** @enum {string} */
             readonly gate: "coating" | "dry-deck" | "none" | "resin";
+            /** @description How many work on it at once. */
+            readonly hands: number;
             /** @description On the chain that decides the finish, by likely values. */
             readonly isCritical: boolean;
             readonly isHoldPoint: boolean;
@@ -4730,6 +4811,8 @@ export type components = {
                 readonly name: string;
                 readonly why: string;
             };
+            /** @description When each step may start; only with a forecast. Without one the gates say what to require. */
+            readonly weather?: components["schemas"]["WeatherSection"];
         };
         readonly ProvenanceStamp: {
             readonly catalogueHash: string;
@@ -5662,7 +5745,7 @@ export type components = {
             readonly code: string;
             readonly note?: string;
             readonly requires: readonly components["schemas"]["Requirement"][];
-            /** @description Share of the forecast's hours that each gate keeps shut. */
+            /** @description Hours of the forecast in which the work may not be begun, by the gate that forbids it. */
             readonly shutBy: readonly {
                 /** @enum {string} */
                 readonly gate: "core-moisture" | "dew-margin" | "humidity" | "rain" | "too-cold" | "too-warm" | "wind";
@@ -5974,6 +6057,25 @@ export type components = {
             readonly hours: readonly components["schemas"]["WeatherHour"][];
             readonly steps: readonly components["schemas"]["StepWeather"][];
         };
+        /** @description What the forecast opens and shuts. */
+        readonly WeatherSection: {
+            readonly coldestDeckC: number;
+            /** @description Moments in the local time of the place. */
+            readonly fromAt: string;
+            readonly hours: number;
+            readonly leastDewMarginK: number;
+            readonly notes: readonly string[];
+            readonly steps: readonly components["schemas"]["WeatherStepSection"][];
+            readonly timeZone: string;
+            /** @description The end of the last hour of the forecast. */
+            readonly untilAt: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly coldestDeckC?: string;
+                readonly warmestDeckC?: string;
+            };
+            readonly warmestDeckC: number;
+        };
         readonly WeatherStepInput: {
             /** @description For a coat: code of the coating, whose limits then count. */
             readonly coating?: string;
@@ -5982,6 +6084,8 @@ export type components = {
              * @example bed-core
              */
             readonly code: string;
+            /** @description RFC 3339: what comes before is done then, and no earlier hour counts. */
+            readonly earliestAt?: string;
             /**
              * @description What it waits for.
              * @enum {string}
@@ -5992,6 +6096,42 @@ export type components = {
             readonly untilSafeH?: number;
             /** @description Hours of work. */
             readonly workH: number;
+        };
+        readonly WeatherStepSection: {
+            readonly code: string;
+            /** @description What comes before is done then, by likely values. */
+            readonly earliestAt: string;
+            /** @enum {string} */
+            readonly gate: "coating" | "dry-deck" | "resin";
+            /** @description Crew hours that it takes. */
+            readonly neededH: number;
+            /** @description Working hours of the forecast from `earliestAt` in which an hour of it may be begun. */
+            readonly openH: number;
+            readonly plannedAt: string;
+            readonly plannedEndAt: string;
+            /** @description Working hours that each condition takes away. */
+            readonly shutBy: readonly {
+                readonly gate: string;
+                readonly hours: number;
+            }[];
+            readonly title: string;
+            readonly windowCount: number;
+            /** @description The best few, the longest first. */
+            readonly windows: readonly components["schemas"]["WeatherWindow"][];
+        };
+        readonly WeatherWindow: {
+            readonly fromAt: string;
+            readonly hours: number;
+            readonly leastDewMarginK: number;
+            readonly limitedBy: string;
+            readonly meanDeckC: number;
+            readonly rank: number;
+            /** @description The end of the last hour in which it may be begun. */
+            readonly untilAt: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly meanDeckC?: string;
+            };
         };
         readonly Weighing: {
             readonly addG: number;
@@ -6024,11 +6164,8 @@ export type components = {
         readonly WorkWindow: {
             readonly fromAt: string;
             readonly leastDewMarginK: number;
-            /**
-             * @description What shuts the window, or `end-of-forecast`.
-             * @enum {string}
-             */
-            readonly limitedBy: "core-moisture" | "dew-margin" | "end-of-forecast" | "humidity" | "rain" | "too-cold" | "too-warm" | "wind";
+            /** @enum {string} */
+            readonly limitedBy: "core-moisture" | "dew-margin" | "end-of-forecast" | "end-of-work" | "humidity" | "rain" | "too-cold" | "too-warm" | "wind";
             readonly meanDeckC: number;
             readonly rank: number;
             readonly startHours: number;
@@ -7697,6 +7834,139 @@ export interface operations {
             };
             /** @description The request was understood but cannot be answered. */
             readonly 422: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description Too many requests. */
+            readonly 429: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service failed. */
+            readonly 500: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The service cannot answer now. */
+            readonly 503: {
+                headers: {
+                    /** @description Seconds to wait before trying again. */
+                    readonly "Retry-After"?: number;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+        };
+    };
+    readonly getEstimateCalendar: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description As iCalendar: the milestones, or every task as well. Absent: the milestones. */
+                readonly events?: "milestones" | "all";
+                /** @description The day whose work, waits and holds are listed; by the calendar of the place. */
+                readonly on?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer, in the form agreed by Accept. */
+            readonly 200: {
+                headers: {
+                    /** @description The version of the resource. */
+                    readonly ETag?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EstimateCalendar"];
+                    readonly "text/calendar": string;
+                };
+            };
+            /** @description The caller has this version already. */
+            readonly 304: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description The request could not be read. */
+            readonly 400: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description A valid key is needed. */
+            readonly 401: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The key may not do this. */
+            readonly 403: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description There is no such thing here. */
+            readonly 404: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description No acceptable form of the answer exists. */
+            readonly 406: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;

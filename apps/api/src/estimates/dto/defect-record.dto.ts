@@ -3,6 +3,7 @@ import type {
   PricingChoice, SkinRecord, SupportLine, ZoneCondition, ZoneRecord,
 } from '#lib/estimate';
 import type { EvidenceGrade, HammerSound, MeterReading, Place, Plug, PlugCondition, Reading, Sounding, Survey } from '#lib/extent';
+import { DeckWarmthDto, ForecastDto } from '../../estimating/cure-plan/weather.dto.js';
 import { ApiExtraModels } from '@nestjs/swagger';
 import {
   Area, CalendarDate, Code, Flag, Label, Length, Mass, Num, OneOf, Outline, Outlines, Part, Parts, PartsByKind, Point, SomeOf, Temperature, Text, Whole,
@@ -266,6 +267,12 @@ export class ConditionsDto implements Conditions {
 
   @Flag({ optional: true })
   readonly isAfloat?: boolean;
+
+  @Part(() => ForecastDto, { optional: true, description: 'With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere.' })
+  readonly forecast?: ForecastDto;
+
+  @Part(() => DeckWarmthDto, { optional: true, description: "How much warmer the deck is than the forecast's air." })
+  readonly warmth?: DeckWarmthDto;
 }
 
 export class CrewDto implements Crew {

@@ -47,6 +47,14 @@ export class ChangeOrderQueryDto {
   readonly paper?: 'a4' | 'letter';
 }
 
+export class CalendarQueryDto {
+  @CalendarDate({ optional: true, description: 'The day whose work, waits and holds are listed; by the calendar of the place.' })
+  readonly on?: string;
+
+  @OneOf(['milestones', 'all'], { optional: true, description: 'As iCalendar: the milestones, or every task as well. Absent: the milestones.' })
+  readonly events?: 'milestones' | 'all';
+}
+
 export class DrawingQueryDto {
   @OneOf(['landscape', 'portrait', 'phone'], { optional: true })
   readonly shape?: 'landscape' | 'portrait' | 'phone';

@@ -34,6 +34,9 @@ export class WeatherStepDto implements WeatherStepByCode {
 
   @Num({ optional: true, from: 0, upTo: 240, unit: 'h', description: 'Hours after the work until rain and dew no longer hurt; absent: the gel of the resin, or four hours for a coat.' })
   readonly untilSafeH?: number;
+
+  @Text({ optional: true, atMost: 40, description: 'RFC 3339: what comes before is done then, and no earlier hour counts.' })
+  readonly earliestAt?: string;
 }
 
 /** When it has cured, and when it may be begun. */

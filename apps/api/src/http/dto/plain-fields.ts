@@ -63,8 +63,8 @@ export const SomeOf = (choices: readonly string[], said: Said & ListLimits = {})
   Field({
     ...said,
     expected: `a list of ${choices.join(', ')}`,
-    check: (value) => listFaults(value, { of: 'words', ...said }, (item) => choiceFaults(item, choices)),
-    schema: { type: 'array', items: { type: 'string', enum: [...choices] }, ...listSchema(said), ...described(said) },
+    check: (value) => [...listFaults(value, { of: 'words', ...said }, (item) => choiceFaults(item, choices)), ...repeatFaults(value)],
+    schema: { type: 'array', items: { type: 'string', enum: [...choices] }, uniqueItems: true, ...listSchema(said), ...described(said) },
   });
 
 /** A list of plain numbers of one unit. */
@@ -164,6 +164,9 @@ export function textFaults(value: unknown, { atLeast = 1, atMost = 200, form }: 
   if (form !== undefined && !form.pattern.test(value)) return [problem('not-in-form', '', { value: shownValue(value), form: form.words })];
   return [];
 }
+
+const repeatFaults = (value: unknown): readonly Problem[] =>
+  !Array.isArray(value) || value.length > MOST_ENTRIES ? [] : value.flatMap((item: unknown, index) => (value.indexOf(item) === index ? [] : [problem('duplicate', `/${index}`, { value: shownValue(item) })]));
 
 const finiteNumberFaults = (value: unknown): readonly Problem[] =>
   typeof value === 'number' && Number.isFinite(value) ? [] : [problem('not-a-number', '', { hint: '', value: shownValue(value) })];

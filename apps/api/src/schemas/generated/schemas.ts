@@ -648,6 +648,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "description": "Absent when the record names no start: days are then counted from any Monday."
       },
+      "timeZone": {
+        "type": "string",
+        "description": "Zone, or offset, that the moments are written in."
+      },
       "workingDays": {
         "$ref": "#/components/schemas/Range"
       },
@@ -732,6 +736,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "title": {
         "type": "string"
       },
+      "gate": {
+        "type": "string",
+        "enum": [
+          "coating",
+          "dry-deck",
+          "none",
+          "resin"
+        ],
+        "description": "What it waits for in the weather."
+      },
       "startDay": {
         "type": "number"
       },
@@ -743,6 +757,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "endAt": {
         "type": "string"
+      },
+      "readyAt": {
+        "type": "string",
+        "description": "When its cure, drying or hold is over."
       },
       "labourH": {
         "type": "number"
@@ -766,6 +784,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "isHoldPoint": {
         "type": "boolean"
       },
+      "startsBecause": {
+        "type": "string"
+      },
       "after": {
         "type": "array",
         "items": {
@@ -776,6 +797,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "code",
       "title",
+      "gate",
       "startDay",
       "endDay",
       "labourH",
@@ -783,6 +805,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "waitKind",
       "isCritical",
       "isHoldPoint",
+      "startsBecause",
       "after"
     ]
   },
@@ -1414,6 +1437,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "isAfloat": {
         "type": "boolean"
+      },
+      "forecast": {
+        "$ref": "#/components/schemas/Forecast",
+        "description": "Windows, calendar and cures follow it as far as it reaches; elsewhere the stated conditions count."
+      },
+      "warmth": {
+        "$ref": "#/components/schemas/DeckWarmth",
+        "description": "How much warmer the deck is than the forecast's air."
       }
     }
   },
@@ -2650,7 +2681,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string"
       },
       "temperatureC": {
-        "type": "number"
+        "type": "number",
+        "description": "Steady as stated, or the mean of the deck until full cure."
+      },
+      "basis": {
+        "type": "string",
+        "enum": [
+          "forecast",
+          "forecast-then-stated",
+          "stated"
+        ]
+      },
+      "startAt": {
+        "type": "string",
+        "description": "When the last of the resin goes on; only where a forecast is followed."
       },
       "gelH": {
         "type": "number"
@@ -2673,7 +2717,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "step",
-      "temperatureC"
+      "temperatureC",
+      "basis"
     ]
   },
   "CurePlan": {
@@ -3019,6 +3064,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "p50",
       "p90"
     ]
+  },
+  "DeckWarmth": {
+    "type": "object",
+    "description": "How much warmer the deck is than the air, and by what.",
+    "properties": {
+      "sunK": {
+        "type": "number",
+        "description": "At midday under the sun; falls to nothing at six in the morning and the evening."
+      },
+      "heaterK": {
+        "type": "number",
+        "description": "Lamp, blanket or heater, all the time it is on."
+      },
+      "tentK": {
+        "type": "number",
+        "description": "A closed tent over the deck, by day and by night."
+      }
+    }
   },
   "DefectRecord": {
     "type": "object",
@@ -3417,6 +3480,49 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "value",
       "because",
       "source"
+    ]
+  },
+  "EstimateCalendar": {
+    "type": "object",
+    "description": "The calendar of an estimate by itself.",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "revision": {
+        "$ref": "#/components/schemas/RevisionMark"
+      },
+      "calendar": {
+        "$ref": "#/components/schemas/CalendarSection"
+      },
+      "weather": {
+        "$ref": "#/components/schemas/WeatherSection",
+        "description": "Only with a forecast."
+      },
+      "day": {
+        "type": "object",
+        "properties": {
+          "date": {
+            "type": "string"
+          },
+          "items": {
+            "type": "array",
+            "items": {
+              "$ref": "#/components/schemas/TodayItem"
+            }
+          }
+        },
+        "required": [
+          "date",
+          "items"
+        ],
+        "description": "The work, the waits and the holds of the day that was asked for, or what comes next."
+      }
+    },
+    "required": [
+      "id",
+      "revision",
+      "calendar"
     ]
   },
   "EstimateCorePiece": {
@@ -4305,6 +4411,51 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "where",
       "work",
       "isHighlyLoaded"
+    ]
+  },
+  "Forecast": {
+    "type": "object",
+    "properties": {
+      "timeZone": {
+        "type": "string",
+        "description": "Zone of the place, such as `Europe/Lisbon`; with it the offsets are checked and days are local days."
+      },
+      "hours": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ForecastHour"
+        }
+      }
+    },
+    "required": [
+      "hours"
+    ]
+  },
+  "ForecastHour": {
+    "type": "object",
+    "description": "One hour of a forecast that the caller brings.",
+    "properties": {
+      "at": {
+        "type": "string",
+        "description": "RFC 3339 with offset: the start of the hour."
+      },
+      "temperatureC": {
+        "type": "number"
+      },
+      "relativeHumidityPercent": {
+        "type": "number"
+      },
+      "windMPerS": {
+        "type": "number"
+      },
+      "rainMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "at",
+      "temperatureC",
+      "relativeHumidityPercent"
     ]
   },
   "FromCatalogue": {
@@ -7021,6 +7172,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "labourH": {
         "type": "number"
       },
+      "hands": {
+        "type": "number",
+        "description": "How many work on it at once."
+      },
       "waitH": {
         "type": "number"
       },
@@ -7068,6 +7223,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "startDay",
       "endDay",
       "labourH",
+      "hands",
       "waitH",
       "waitKind",
       "isCritical",
@@ -7586,6 +7742,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "requires"
           ]
         }
+      },
+      "weather": {
+        "$ref": "#/components/schemas/WeatherSection",
+        "description": "When each step may start; only with a forecast. Without one the gates say what to require."
       },
       "calendar": {
         "$ref": "#/components/schemas/CalendarSection"
@@ -9447,7 +9607,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "hours"
           ]
         },
-        "description": "Share of the forecast's hours that each gate keeps shut."
+        "description": "Hours of the forecast in which the work may not be begun, by the gate that forbids it."
       },
       "note": {
         "type": "string"
@@ -10164,6 +10324,173 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions"
     ]
   },
+  "WeatherSection": {
+    "type": "object",
+    "description": "What the forecast opens and shuts.",
+    "properties": {
+      "fromAt": {
+        "type": "string",
+        "description": "Moments in the local time of the place."
+      },
+      "untilAt": {
+        "type": "string",
+        "description": "The end of the last hour of the forecast."
+      },
+      "timeZone": {
+        "type": "string"
+      },
+      "hours": {
+        "type": "number"
+      },
+      "coldestDeckC": {
+        "type": "number"
+      },
+      "warmestDeckC": {
+        "type": "number"
+      },
+      "leastDewMarginK": {
+        "type": "number"
+      },
+      "steps": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/WeatherStepSection"
+        }
+      },
+      "notes": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      }
+    },
+    "required": [
+      "fromAt",
+      "untilAt",
+      "timeZone",
+      "hours",
+      "coldestDeckC",
+      "warmestDeckC",
+      "leastDewMarginK",
+      "steps",
+      "notes"
+    ]
+  },
+  "WeatherStepSection": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "gate": {
+        "type": "string",
+        "enum": [
+          "coating",
+          "dry-deck",
+          "resin"
+        ]
+      },
+      "earliestAt": {
+        "type": "string",
+        "description": "What comes before is done then, by likely values."
+      },
+      "plannedAt": {
+        "type": "string"
+      },
+      "plannedEndAt": {
+        "type": "string"
+      },
+      "neededH": {
+        "type": "number",
+        "description": "Crew hours that it takes."
+      },
+      "openH": {
+        "type": "number",
+        "description": "Working hours of the forecast from `earliestAt` in which an hour of it may be begun."
+      },
+      "windows": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/WeatherWindow"
+        },
+        "description": "The best few, the longest first."
+      },
+      "windowCount": {
+        "type": "number"
+      },
+      "shutBy": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "gate": {
+              "type": "string"
+            },
+            "hours": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "gate",
+            "hours"
+          ]
+        },
+        "description": "Working hours that each condition takes away."
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "gate",
+      "earliestAt",
+      "plannedAt",
+      "plannedEndAt",
+      "neededH",
+      "openH",
+      "windows",
+      "windowCount",
+      "shutBy"
+    ]
+  },
+  "WeatherWindow": {
+    "type": "object",
+    "properties": {
+      "rank": {
+        "type": "number"
+      },
+      "fromAt": {
+        "type": "string"
+      },
+      "untilAt": {
+        "type": "string",
+        "description": "The end of the last hour in which it may be begun."
+      },
+      "hours": {
+        "type": "number"
+      },
+      "leastDewMarginK": {
+        "type": "number"
+      },
+      "meanDeckC": {
+        "type": "number"
+      },
+      "limitedBy": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "rank",
+      "fromAt",
+      "untilAt",
+      "hours",
+      "leastDewMarginK",
+      "meanDeckC",
+      "limitedBy"
+    ]
+  },
   "Weighing": {
     "type": "object",
     "properties": {
@@ -10242,13 +10569,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "core-moisture",
           "dew-margin",
           "end-of-forecast",
+          "end-of-work",
           "humidity",
           "rain",
           "too-cold",
           "too-warm",
           "wind"
-        ],
-        "description": "What shuts the window, or `end-of-forecast`."
+        ]
       }
     },
     "required": [
