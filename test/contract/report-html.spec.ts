@@ -75,14 +75,16 @@ describe.each(pages)('the page of the %s', (_, html) => {
 });
 
 test('the policy allows the page its own style by its hash and nothing else', () => {
-  expect(contentSecurityPolicy(styleHash)).toBe(`default-src 'none'; style-src 'sha256-${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`);
+  expect(contentSecurityPolicy(styleHash, false)).toBe(`default-src 'none'; style-src 'sha256-${styleHash}'; base-uri 'none'; form-action 'none'`);
+  expect(contentSecurityPolicy(styleHash, true)).toBe(`default-src 'none'; style-src 'sha256-${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`);
 });
 
-test('a logo travels inside the page, with the name of the organisation as its alternative text', () => {
+test('a logo travels inside the page, with words for those who cannot see it, and the page then allows itself pictures it carries', () => {
   const request = onScreen(smallSample);
-  const logo = { type: 'image/png', base64: 'iVBORw0KGgo=' } as const;
+  const logo = { type: 'image/png', base64: 'iVBORw0KGgo=', description: 'A lighthouse' } as const;
   const html = pageOf(reportOf({ ...request, issue: { ...request.issue, letterhead: { ...request.issue.letterhead, logo } } }));
-  expect(html).toContain('<img alt="Harbour Survey Office" src="data:image/png;base64,iVBORw0KGgo=">');
+  expect(html).toContain('<img alt="A lighthouse" src="data:image/png;base64,iVBORw0KGgo=">');
+  expect(html).toContain('img-src data:');
 });
 
 test('page and paper say the same', () => {

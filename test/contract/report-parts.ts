@@ -50,6 +50,22 @@ function collectRoles(node: unknown, into: string[]): void {
   if ('children' in node && Array.isArray(node.children)) for (const child of node.children) collectRoles(child, into);
 }
 
+/** The texts that stand in for pictures in the structure of a PDF. */
+export async function alternativeTexts(pdf: Uint8Array): Promise<readonly string[]> {
+  const loading = getDocument({ data: Uint8Array.from(pdf), useSystemFonts: false, verbosity: 0 });
+  const document = await loading.promise;
+  const texts: string[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) collectAlternatives(await (await document.getPage(number)).getStructTree(), texts);
+  await loading.destroy();
+  return texts;
+}
+
+function collectAlternatives(node: unknown, into: string[]): void {
+  if (typeof node !== 'object' || node === null) return;
+  if ('alt' in node && typeof node.alt === 'string') into.push(node.alt);
+  if ('children' in node && Array.isArray(node.children)) for (const child of node.children) collectAlternatives(child, into);
+}
+
 /** All text without the spaces and the invisible places to break that the layout put in; look-alike glyphs (µ and μ, ﬁ and fi) count as one. */
 export const bare = (text: string): string => text.normalize('NFKC').replace(/[\s\u00A0\u200B\u202F]+/gu, '');
 

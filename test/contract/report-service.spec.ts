@@ -1,13 +1,14 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { deflateSync, crc32 } from 'node:zlib';
+import { deflateSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
 import { parse } from 'csv-parse/sync';
 import { ReportService } from '../../apps/api/src/report/report.service.js';
 import type { ReportSubject } from '../../apps/api/src/report/render.js';
 import { sampleEstimate, sampleRequest, smallSample } from '../../libs/drawings/src/sample-estimate.js';
-import { bare, readPdf, textOf } from './report-parts.js';
+import { chunk, chunksOf, greyJpeg, png, PNG_SIGNATURE, sizeOfPng } from '../support/pictures.js';
+import { alternativeTexts, bare, readPdf, textOf } from './report-parts.js';
 
 jest.setTimeout(120_000);
 
@@ -91,37 +92,53 @@ describe('lines as CSV', () => {
 });
 
 describe('a logo', () => {
-  const chunk = (type: string, data: Buffer): Buffer => {
-    const body = Buffer.concat([Buffer.from(type, 'latin1'), data]);
-    const [length, check] = [Buffer.alloc(4), Buffer.alloc(4)];
-    length.writeUInt32BE(data.length);
-    check.writeUInt32BE(crc32(body));
-    return Buffer.concat([length, body, check]);
-  };
-  const png = (width: number, height: number): Buffer => {
-    const head = Buffer.alloc(13);
-    head.writeUInt32BE(width, 0);
-    head.writeUInt32BE(height, 4);
-    head.set([8, 0, 0, 0, 0], 8);
-    return Buffer.concat([Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]), chunk('IHDR', head), chunk('IDAT', deflateSync(Buffer.alloc((width + 1) * height))), chunk('IEND', Buffer.alloc(0))]);
+  const redrawn = async (uploaded: Uint8Array): Promise<Uint8Array> => {
+    const outcome = await service.logo(uploaded);
+    if (!outcome.ok) throw new Error(`It was refused: ${outcome.problems.map(({ code }) => code).join(', ')}`);
+    return outcome.value;
   };
 
-  test('of a sound PNG goes on the letterhead', async () => {
-    const outcome = await service.logo(png(40, 20));
-    expect(outcome.ok).toBe(true);
-    if (!outcome.ok) return;
-    const letterhead = { ...issue.letterhead, logo: outcome.value };
-    const pdf = await service.pdf({ ...subject, issue: { ...issue, letterhead } }, 'report');
+  test('of a sound PNG goes on the letterhead, with words for those who cannot see it', async () => {
+    const logo = { type: 'image/png', base64: Buffer.from(await redrawn(png(40, 20))).toString('base64'), description: 'A lighthouse on a rock' } as const;
+    const pdf = await service.pdf({ ...subject, issue: { ...issue, letterhead: { ...issue.letterhead, logo } } }, 'report');
     expect(Buffer.from(pdf).toString('latin1')).toMatch(/\/Subtype ?\/Image/);
+    expect(await alternativeTexts(pdf)).toContain('A lighthouse on a rock');
+  });
+
+  test('is kept at the size it is printed, never enlarged, in its own proportions', async () => {
+    expect(sizeOfPng(await redrawn(png(4000, 500)))).toEqual([1181, 148]);
+    expect(sizeOfPng(await redrawn(png(300, 3000)))).toEqual([33, 331]);
+    expect(sizeOfPng(await redrawn(png(12, 7)))).toEqual([12, 7]);
+  });
+
+  test('of a JPEG becomes a PNG', async () => {
+    expect(sizeOfPng(await redrawn(greyJpeg))).toEqual([8, 8]);
+  });
+
+  test('keeps nothing that was hidden in the file: neither texts and places beside the picture nor files behind it', async () => {
+    const place = chunk('tEXt', Buffer.from('Comment\0<script>alert(1)</script>', 'latin1'));
+    const bomb = chunk('zTXt', Buffer.concat([Buffer.from('Comment\0\0', 'latin1'), deflateSync(Buffer.alloc(50_000_000))]));
+    const polyglot = Buffer.concat([png(20, 20, { between: [place, bomb] }), Buffer.from('PK\u0003\u0004<html><script>alert(1)</script></html>%PDF-1.7', 'latin1')]);
+    const kept = await redrawn(polyglot);
+    expect(new Set(chunksOf(kept))).toEqual(new Set(['IHDR', 'IDAT', 'IEND', ...chunksOf(kept).filter((name) => ['PLTE', 'tRNS', 'pHYs'].includes(name))]));
+    expect(Buffer.from(kept).toString('latin1')).not.toMatch(/script|PDF|PK\u0003/);
+    expect(kept.length).toBeLessThan(1000);
   });
 
   test.each([
     ['a drawing with script inside', Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"><script/></svg>'), 'not-one-of'],
+    ['a page that calls itself a picture', Buffer.from('<!doctype html><script>alert(1)</script>'), 'not-one-of'],
+    ['a GIF', Buffer.from('GIF89a\u0001\0\u0001\0', 'latin1'), 'not-one-of'],
     ['nothing', Buffer.alloc(0), 'not-one-of'],
-    ['a picture too large', png(3000, 10), 'out-of-range'],
+    ['the beginning of a PNG and no more', PNG_SIGNATURE, 'not-one-of'],
+    ['a picture too wide', png(6000, 10), 'out-of-range'],
+    ['a picture of too many points', png(4500, 4500, { rows: 1 }), 'out-of-range'],
     ['a picture cut short', png(400, 200).subarray(0, 60), 'not-supported'],
+    ['a picture with fewer rows than it says', png(400, 200, { rows: 20 }), 'not-supported'],
+    ['a picture with a byte changed', png(400, 200).map((value, index) => (index === 50 ? value ^ 1 : value)), 'not-supported'],
     ['a picture of zero width', png(0, 10), 'out-of-range'],
-    ['a file too heavy', Buffer.concat([png(4, 4), Buffer.alloc(300_001)]), 'out-of-range'],
+    ['a file too heavy', Buffer.concat([png(4, 4), Buffer.alloc(1_000_001)]), 'out-of-range'],
+    ['a JPEG without an end', greyJpeg.subarray(0, 200), 'not-supported'],
   ])('that is %s is refused with the reason', async (_, bytes, code) => {
     const outcome = await service.logo(bytes);
     expect(outcome.ok ? [] : outcome.problems.map((found) => found.code)).toContain(code);

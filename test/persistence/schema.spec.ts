@@ -48,7 +48,7 @@ describe('the database', () => {
       FROM pg_class c JOIN pg_namespace n ON n.oid = c.relnamespace
       WHERE c.relkind = 'r' AND n.nspname = 'public' AND c.relname <> 'migrations' ORDER BY 1`);
     expect(tables.map(({ table }) => table)).toEqual([
-      'api_key', 'audit_entry', 'edition', 'estimate', 'idempotency_key', 'labour_rates', 'material', 'operation', 'organisation', 'price_list', 'source',
+      'api_key', 'audit_entry', 'edition', 'estimate', 'idempotency_key', 'labour_rates', 'letterhead', 'material', 'operation', 'organisation', 'price_list', 'source',
     ]);
     for (const { table, guarded, forced, policies } of tables) expect([table, guarded, forced, Number(policies) > 0]).toEqual([table, true, true, true]);
   });

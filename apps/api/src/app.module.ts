@@ -14,6 +14,7 @@ import { MediaGuard } from './http/media.guard.js';
 import { ProblemFilter } from './http/problem-filter.js';
 import { ProblemsController } from './http/problems.controller.js';
 import { QueryGuard } from './http/query.guard.js';
+import { LetterheadModule } from './letterhead/letterhead.module.js';
 import { PersistenceModule } from './persistence/persistence.module.js';
 
 @Module({})
@@ -23,7 +24,7 @@ export class AppModule {
       module: AppModule,
       global: true,
       // The access guard comes before the media guard: bodies of strangers are not read.
-      imports: [PersistenceModule, AccessModule, CatalogueModule, EstimatesModule, EstimatingModule],
+      imports: [PersistenceModule, AccessModule, LetterheadModule, CatalogueModule, EstimatesModule, EstimatingModule],
       controllers: [HealthController, ProblemsController],
       providers: [
         { provide: configurationToken, useValue: configuration },

@@ -1,6 +1,7 @@
 import { Editions, Shelf } from './catalogue.js';
 import { Estimates } from './estimates.js';
 import { Estimating } from './estimating.js';
+import { Letterhead } from './letterhead.js';
 import { Operations } from './operations.js';
 import type { ClientOptions } from './transport.js';
 
@@ -14,6 +15,7 @@ export class Kingplank {
   readonly estimates: Estimates;
   readonly estimating: Estimating;
   readonly operations: Operations;
+  readonly letterhead: Letterhead;
   readonly editions: Editions;
   readonly materials: Shelf<'materials'>;
   readonly priceLists: Shelf<'price-lists'>;
@@ -24,6 +26,7 @@ export class Kingplank {
     this.estimates = new Estimates(options);
     this.estimating = new Estimating(options);
     this.operations = new Operations(options);
+    this.letterhead = new Letterhead(options);
     this.editions = new Editions(options);
     this.materials = new Shelf(options, 'materials');
     this.priceLists = new Shelf(options, 'price-lists');

@@ -8,6 +8,7 @@ export {
   Estimates, type ChangeOrder, type Comparison, type DefectRecord, type Drawings, type EstimateCalendar, type EstimateListed, type EstimatePage, type Revisions, type StoredEstimate, type Why,
 } from './estimates.js';
 export { Estimating, type Room } from './estimating.js';
+export { Letterhead, type OrganisationLetterhead } from './letterhead.js';
 export { Operations, type Operation } from './operations.js';
 export { Pages, type Page } from './pages.js';
 export type { ProblemDocument, ProblemEntry, ProblemKind } from './problem-document.js';

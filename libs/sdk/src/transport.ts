@@ -94,8 +94,13 @@ function requestOf(client: ClientOptions, call: Call, options: CallOptions): Att
   for (const [name, value] of Object.entries(call.query ?? {})) {
     if (value !== undefined) url.searchParams.set(name, String(value));
   }
-  const body = call.body === undefined ? {} : { body: typeof call.body === 'string' ? call.body : JSON.stringify(call.body) };
-  return { url: url.href, init: { method: call.method, headers: headersOf(client, call, options), ...body } };
+  return { url: url.href, init: { method: call.method, headers: headersOf(client, call, options), ...bodyOf(call) } };
+}
+
+/** Text and bytes go as they are, anything else as JSON. */
+function bodyOf({ body }: Call): Pick<RequestInit, 'body'> {
+  if (body === undefined) return {};
+  return { body: typeof body === 'string' ? body : body instanceof Uint8Array ? Uint8Array.from(body) : JSON.stringify(body) };
 }
 
 function headersOf(client: ClientOptions, call: Call, options: CallOptions): Record<string, string> {

@@ -28,8 +28,8 @@ export class EstimateBasketService {
   /** A UBL 2.1 Order: it has one seller, so an order from several suppliers needs one of them named. */
   async ublOrder(caller: Caller, id: string, { supplier, issueDate }: OrderWanted): Promise<string> {
     const best = await this.basket(caller, id, {});
-    const { organisationName } = await this.estimates.lineage(caller, id);
-    const orders = ublOrders(best, { id, issueDate, buyer: { name: organisationName } });
+    const { letterhead } = await this.estimates.lineage(caller, id);
+    const orders = ublOrders(best, { id, issueDate, buyer: { name: letterhead.name } });
     const chosen = supplier === undefined && orders.length === 1 ? orders[0] : orders.find((order) => order.supplier === supplier);
     if (chosen !== undefined) return chosen.xml;
     if (supplier !== undefined) throw notFound(`A part of this order from ${JSON.stringify(supplier.slice(0, 80))}`);

@@ -95,8 +95,8 @@ const taskOf = ({ row, issuerVersion }: Lineage, wanted: Pick<DocumentTaskDto, '
   ({ estimateId: row.id, ...wanted, madeWith: `${engineVersion}, ${issuerVersion}` });
 
 /** Quoted by the organisation on the day the estimate was made: what is stored never changes, and neither does its quotation. */
-const quotation = ({ row, organisationName }: Lineage, { customer, validUntil }: FormQueryDto): string =>
+const quotation = ({ row, letterhead }: Lineage, { customer, validUntil }: FormQueryDto): string =>
   ublQuotation(pricedDocumentOf(row.result), {
-    id: row.id, issueDate: row.createdAt.toISOString().slice(0, 10), seller: { name: organisationName }, note: row.result.title,
+    id: row.id, issueDate: row.createdAt.toISOString().slice(0, 10), seller: { name: letterhead.name }, note: row.result.title,
     ...(customer === undefined ? {} : { buyer: { name: customer } }), ...(validUntil === undefined ? {} : { validUntil }),
   });

@@ -5,6 +5,8 @@ import { Metrics } from '../health/metrics.js';
 import { HttpProblem, notFound } from '../http/problems.js';
 import { problem } from '#lib/kernel';
 import { RunningKeys } from '../idempotency/running-keys.js';
+import { LetterheadRepository } from '../letterhead/letterhead.repository.js';
+import { letterheadOf } from '../letterhead/letterhead-view.js';
 import { Database } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { isId, newId } from '../persistence/ids.js';
@@ -124,7 +126,10 @@ export class EstimatesService {
       const history = (await estimates.revisionsOf(row.rootId)).filter(({ revisionNumber }) => revisionNumber <= row.revisionNumber);
       const before = row.revisionNumber === 0 ? null : await estimates.findRevision(row.rootId, row.revisionNumber - 1);
       const organisation = await AccessRepository.in(tx).findOrganisation(organisationId);
-      return { row, history, organisationName: organisation?.name ?? '', issuerVersion: `organisation ${organisation?.version ?? 0}`, ...(before === null ? {} : { before }) };
+      const letterhead = await LetterheadRepository.in(tx).get(organisationId);
+      const name = organisation?.name ?? '';
+      const issuerVersion = `organisation ${organisation?.version ?? 0}, letterhead ${letterhead.version}`;
+      return { row, history, letterhead: letterheadOf(name, letterhead), issuerVersion, ...(before === null ? {} : { before }) };
     });
   }
 

@@ -1,6 +1,7 @@
 import type { Request } from 'express';
 import { unitsOf } from '../http/units.js';
 import type { ReaderChoice, ReportSubject } from '../report/render.js';
+import type { Letterhead } from '#lib/drawings';
 import type { ChangeOrder } from '#lib/costing';
 import { comparisonOf, figureChanges, type FigureChange } from './comparison.js';
 import type { EstimateRow } from './estimate.entity.js';
@@ -13,20 +14,20 @@ export interface Lineage {
   readonly before?: EstimateRow;
   /** All revisions up to this one, first to last. */
   readonly history: readonly SummaryRow[];
-  readonly organisationName: string;
+  readonly letterhead: Letterhead;
   /** Changes with everything that the letterhead shows. */
   readonly issuerVersion: string;
 }
 
 /** What a report or a drawing is made of. */
-export const subjectOf = ({ row, before, history, organisationName }: Lineage, reader: ReaderChoice): ReportSubject => ({
+export const subjectOf = ({ row, before, history, letterhead }: Lineage, reader: ReaderChoice): ReportSubject => ({
   estimate: row.result,
   record: row.input,
   reader,
   issue: {
     id: row.id,
     madeAt: row.createdAt.toISOString(),
-    letterhead: { name: organisationName, lines: [] },
+    letterhead,
     revision: row.revisionNumber,
     history: history.map((one) => ({
       number: one.revisionNumber, madeAt: one.createdAt.toISOString(), reason: one.revisionReason ?? 'First issue', total: amountText(one.totalAmount, one.currency),

@@ -42,6 +42,7 @@ async function bodyOf(request: Request, consumed: readonly string[]): Promise<un
   if (bytes.length === 0 && type === undefined) return undefined;
   if (type === undefined) throw unsupported(request, consumed);
   if (type === CSV_TYPE) return csvText(bytes);
+  if (type.startsWith('image/')) return bytes;
   const reading = readStrictJson(bytes);
   if ('value' in reading) return reading.value;
   throw new HttpProblem('bad-request', { detail: 'The body is not JSON as it is accepted here; errors names the places.', problems: reading.problems });
@@ -60,7 +61,7 @@ function mediaType(request: Request, consumed: readonly string[]): string | unde
 }
 
 const unsupported = (request: Request, consumed: readonly string[]): HttpProblem => new HttpProblem('unsupported-media-type', {
-  detail: `This resource reads ${consumed.join(', ')} in UTF-8 without content coding; Content-Type is ${request.headers['content-type'] ?? 'missing'}.`,
+  detail: `This resource reads ${consumed.join(', ')} without content coding, text in UTF-8; Content-Type is ${request.headers['content-type'] ?? 'missing'}.`,
   headers: request.method === 'PATCH' ? { 'Accept-Patch': consumed.join(', ') } : { 'Accept-Post': consumed.join(', ') },
 });
 

@@ -1,4 +1,5 @@
-import { SetMetadata, type CustomDecorator } from '@nestjs/common';
+import { applyDecorators, SetMetadata, type CustomDecorator } from '@nestjs/common';
+import { ApiConsumes } from '@nestjs/swagger';
 
 export const JSON_TYPE = 'application/json';
 export const MERGE_PATCH_TYPE = 'application/merge-patch+json';
@@ -9,6 +10,8 @@ export const HTML_TYPE = 'text/html';
 export const PDF_TYPE = 'application/pdf';
 export const XML_TYPE = 'application/xml';
 export const SVG_TYPE = 'image/svg+xml';
+export const PNG_TYPE = 'image/png';
+export const JPEG_TYPE = 'image/jpeg';
 
 export const producesKey = 'kingplank:produces';
 export const consumesKey = 'kingplank:consumes';
@@ -17,4 +20,4 @@ export const consumesKey = 'kingplank:consumes';
 export const Produces = (...types: readonly string[]): CustomDecorator => SetMetadata(producesKey, types);
 
 /** Media types a request body may have; JSON when nothing is said. */
-export const Consumes = (...types: readonly string[]): CustomDecorator => SetMetadata(consumesKey, types);
+export const Consumes = (...types: readonly string[]): MethodDecorator & ClassDecorator => applyDecorators(SetMetadata(consumesKey, types), ApiConsumes(...types));

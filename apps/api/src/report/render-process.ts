@@ -5,12 +5,12 @@ export type Delivery = { readonly ok: true; readonly rendered: Rendered } | { re
 
 /** The entry of a press: one order in, one delivery out, until the service lets it go. */
 process.on('message', (order: RenderOrder) => {
-  process.send?.(delivered(order));
+  void delivered(order).then((delivery) => process.send?.(delivery));
 });
 
-function delivered(order: RenderOrder): Delivery {
+async function delivered(order: RenderOrder): Promise<Delivery> {
   try {
-    return { ok: true, rendered: render(order) };
+    return { ok: true, rendered: await render(order) };
   } catch (failure) {
     return { ok: false, message: failure instanceof Error ? failure.message : String(failure) };
   }

@@ -1,9 +1,11 @@
 import { createHash } from 'node:crypto';
 import {
   changeOrderDocument, contentSecurityPolicy, drawingNames, english, htmlOf, jobPackOf, landscape, namedDrawing, phone, portrait, reportOf, sheetDocument, stylesheet, svgOf, templateDocument,
-  type Issue, type Logo, type PaperName, type ReportDocument, type ReportRequest,
+  type Issue, type PaperName, type ReportDocument, type ReportRequest,
 } from '#lib/drawings';
 import type { DefectRecord, Estimate } from '#lib/estimate';
+import { redrawn } from './logo-picture.js';
+import { MOST_LOGO_PIXELS } from './logo-upload.js';
 import { pdfPress, type PdfPress, type PdfStandard } from './typst-compiler.js';
 
 /** How the reader wants it: the words are English so far; numbers, dates and units follow the reader. */
@@ -30,23 +32,23 @@ export type PageKind = 'report' | 'job-pack' | 'change-order';
 export type RenderTask =
   | { readonly as: 'pdf'; readonly what: PageKind | 'templates'; readonly standard: PdfStandard }
   | { readonly as: 'html'; readonly what: PageKind }
-  | { readonly as: 'logo-trial'; readonly logo: Logo }
+  | { readonly as: 'logo'; readonly uploaded: Uint8Array }
   | { readonly as: 'drawing-svg'; readonly name: string; readonly shape: SheetShape }
   | { readonly as: 'drawing-pdf'; readonly name: string; readonly shape: SheetShape; readonly standard: PdfStandard };
 
-export type DocumentTask = Exclude<RenderTask, { as: 'logo-trial' }>;
+export type DocumentTask = Exclude<RenderTask, { as: 'logo' }>;
 
 export type RenderOrder =
   | { readonly subject: ReportSubject; readonly task: DocumentTask }
-  | { readonly task: Extract<RenderTask, { as: 'logo-trial' }> };
+  | { readonly task: Extract<RenderTask, { as: 'logo' }> };
 
-/** Undefined when the estimate has no drawing of that name. */
+/** Undefined when the estimate has no drawing of that name, or the picture cannot be decoded. */
 export type Rendered = Uint8Array | string | undefined;
 
 const styleHash = createHash('sha256').update(stylesheet).digest('base64');
 
 /** The policy that the page itself states, for the header of the answer. */
-export const htmlPolicy = contentSecurityPolicy(styleHash);
+export const htmlPolicyOf = ({ issue }: ReportSubject): string => contentSecurityPolicy(styleHash, issue.letterhead.logo !== undefined);
 
 let press: PdfPress | undefined;
 
@@ -56,9 +58,9 @@ function openPress(): PdfPress {
   return press;
 }
 
-/** Lays out and writes one document or drawing. Runs in a worker; takes and gives plain data only. */
-export function render(order: RenderOrder): Rendered {
-  return 'subject' in order ? renderDocument(order.subject, order.task) : logoTrial(order.task.logo);
+/** Lays out and writes one document or drawing, or draws a logo anew. Runs in a worker; takes and gives plain data only. */
+export async function render(order: RenderOrder): Promise<Rendered> {
+  return 'subject' in order ? renderDocument(order.subject, order.task) : redrawn(order.task.uploaded, MOST_LOGO_PIXELS);
 }
 
 function renderDocument(subject: ReportSubject, task: DocumentTask): Rendered {
@@ -67,19 +69,6 @@ function renderDocument(subject: ReportSubject, task: DocumentTask): Rendered {
     case 'html': return htmlOf(screened(subject, task.what), { styleHash });
     case 'drawing-svg': return svg(subject, task.name, task.shape);
     case 'drawing-pdf': return drawnPdf(subject, task);
-  }
-}
-
-/** An empty page with the logo on it: the letters 'ok' when the picture can be decoded, undefined when not. */
-function logoTrial(logo: Logo): Rendered {
-  try {
-    openPress().print({
-      kind: 'job-pack', title: '-', subtitle: '', language: 'en', paper: 'a4', madeAt: '2000-01-01T00:00:00Z', letterhead: { name: '-', lines: [], logo },
-      runningFoot: '', words: { contents: '', page: '', of: '', table: '' }, sections: [],
-    }, 'a-2a');
-    return 'ok';
-  } catch {
-    return undefined;
   }
 }
 

@@ -1,13 +1,12 @@
 import { fileURLToPath } from 'node:url';
 import { Injectable, type OnModuleDestroy } from '@nestjs/common';
-import type { Logo } from '#lib/drawings';
 import type { Estimate } from '#lib/estimate';
-import { Defect, refusal, type Outcome } from '#lib/kernel';
+import { Defect, refusal, success, type Outcome } from '#lib/kernel';
 import { unavailable } from '../http/problems.js';
-import { logoFrom, undecodable } from './logo.js';
+import { undecodable, uploadFaults } from './logo-upload.js';
 import { linesCsv } from './lines-csv.js';
 import { RenderPool } from './render-pool.js';
-import { htmlPolicy, namesOfDrawings, render, type PageKind, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
+import { htmlPolicyOf, namesOfDrawings, render, type PageKind, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
 import type { PdfStandard } from './typst-compiler.js';
 
 /** Each press holds a compiler and the fonts, about 100 MB, and up to 10 MB more with every document. */
@@ -32,15 +31,15 @@ export class ReportService implements OnModuleDestroy {
   async html(subject: ReportSubject, what: PageKind, options: Cancel = {}): Promise<{ readonly html: string; readonly contentSecurityPolicy: string }> {
     const html = await this.done({ subject, task: { as: 'html', what } }, options);
     if (typeof html !== 'string') throw new Defect('A page of HTML came back as something else');
-    return { html, contentSecurityPolicy: htmlPolicy };
+    return { html, contentSecurityPolicy: htmlPolicyOf(subject) };
   }
 
-  /** A letterhead logo from an upload, or every reason why it cannot be one. */
-  async logo(uploaded: Uint8Array, options: Cancel = {}): Promise<Outcome<Logo>> {
-    const outcome = logoFrom(uploaded);
-    if (!outcome.ok) return outcome;
-    const trial = await this.done({ task: { as: 'logo-trial', logo: outcome.value } }, options);
-    return trial === 'ok' ? outcome : refusal(undecodable);
+  /** A letterhead logo from an upload, drawn anew as PNG, or every reason why it cannot be one. */
+  async logo(uploaded: Uint8Array, options: Cancel = {}): Promise<Outcome<Uint8Array>> {
+    const faults = uploadFaults(uploaded);
+    if (faults.length > 0) return refusal(...faults);
+    const picture = await this.done({ task: { as: 'logo', uploaded } }, options);
+    return picture === undefined ? refusal(undecodable) : success(bytes(picture));
   }
 
   /** How many documents wait for a press. */

@@ -36,10 +36,10 @@ function printed(compiler: NodeCompiler, report: ReportDocument, standard: PdfSt
   return new Uint8Array(pdf);
 }
 
-/** The logo is a file to the template, under a name that says its type. */
+/** The logo is a file to the template. */
 function mappedLogo(compiler: NodeCompiler, { letterhead: { logo } }: ReportDocument): string {
   if (logo === undefined) return '';
-  const path = logo.type === 'image/png' ? '/letterhead-logo.png' : '/letterhead-logo.jpg';
+  const path = '/letterhead-logo.png';
   compiler.mapShadow(path, Buffer.from(logo.base64, 'base64'));
   return path;
 }

@@ -20,7 +20,7 @@ export function typstInput(report: ReportDocument, logoPath: string): string {
   return JSON.stringify({
     kind, paper, words, lang, region: region ?? null, made: dateParts(madeAt), logo: logoPath,
     title: paperText(title), subtitle: paperText(subtitle), author: paperText(letterhead.name), foot: paperText(runningFoot),
-    letterhead: { name: paperText(letterhead.name), lines: letterhead.lines.map(paperText) },
+    letterhead: { name: paperText(letterhead.name), lines: letterhead.lines.map(paperText), logo: paperText(letterhead.logo?.description ?? '') },
     sections: sections.map((section) => ({ ...section, title: paperText(section.title), blocks: section.blocks.map((block) => typstBlock(block, section)) })),
   });
 }

@@ -116,7 +116,7 @@ export const typstTemplate = String.raw`
   let shown = lines.filter(said => said != "")
   if shown.len() > 0 or doc.logo != "" {
     block(width: 100%, below: 1.6em, grid(columns: (auto, 1fr), column-gutter: 1em, align: horizon,
-      if doc.logo != "" { image(doc.logo, height: 14mm, width: 50mm, fit: "contain", alt: doc.letterhead.name) },
+      if doc.logo != "" { image(doc.logo, height: 14mm, width: 50mm, fit: "contain", alt: doc.letterhead.logo) },
       align(right, text(size: 8pt, fill: grey, shown.join(linebreak())))))
   }
 }

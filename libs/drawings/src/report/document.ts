@@ -23,10 +23,12 @@ export interface Letterhead {
   readonly logo?: Logo;
 }
 
-/** A picture that the upload checked for type and size. */
+/** A picture that was drawn anew from what was uploaded. */
 export interface Logo {
-  readonly type: 'image/png' | 'image/jpeg';
+  readonly type: 'image/png';
   readonly base64: string;
+  /** For those who cannot see it. */
+  readonly description: string;
 }
 
 /** `task` sections start a page and are set large; `template` and `sheet` pages carry one drawing at full size. */

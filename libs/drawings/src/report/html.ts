@@ -2,9 +2,9 @@ import { escaped } from '../sheet/svg.js';
 import { isSaidByHeading, type Block, type Callout, type Column, type FigureBlock, type ReportDocument, type Row, type Section, type Table } from './document.js';
 import { stylesheet } from './stylesheet.js';
 
-/** What the page may do: show its own text, its own style and pictures that it carries inside. Nothing else. */
-export const contentSecurityPolicy = (styleHash: string): string =>
-  `default-src 'none'; style-src 'sha256-${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`;
+/** What the page may do: show its own text, its own style and, when it carries a logo, that picture. Nothing else. */
+export const contentSecurityPolicy = (styleHash: string, hasLogo: boolean): string =>
+  `default-src 'none'; style-src 'sha256-${styleHash}'; ${hasLogo ? 'img-src data:; ' : ''}base-uri 'none'; form-action 'none'`;
 
 export interface HtmlOptions {
   /** Base64 SHA-256 of `stylesheet`, worked out by the caller: rooms do no cryptography. */
@@ -18,7 +18,7 @@ export function htmlOf(report: ReportDocument, { styleHash }: HtmlOptions): stri
     `<html lang="${escaped(report.language)}">`,
     '<head>',
     '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${escaped(contentSecurityPolicy(styleHash))}">`,
+    `<meta http-equiv="Content-Security-Policy" content="${escaped(contentSecurityPolicy(styleHash, report.letterhead.logo !== undefined))}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     '<meta name="referrer" content="no-referrer">',
     `<title>${escaped(report.title)}</title>`,
@@ -37,7 +37,7 @@ export function htmlOf(report: ReportDocument, { styleHash }: HtmlOptions): stri
 }
 
 function headerHtml({ letterhead, title, subtitle }: ReportDocument): string {
-  const logo = letterhead.logo === undefined ? '' : `<img alt="${escaped(letterhead.name)}" src="data:${letterhead.logo.type};base64,${escaped(letterhead.logo.base64)}">`;
+  const logo = letterhead.logo === undefined ? '' : `<img alt="${escaped(letterhead.logo.description)}" src="data:${letterhead.logo.type};base64,${escaped(letterhead.logo.base64)}">`;
   const lines = [letterhead.name, ...letterhead.lines].filter((line) => line !== '').map((line) => `<span>${bdi(line)}</span>`).join('');
   const head = logo === '' && lines === '' ? '' : `<p class="letterhead">${logo}${lines}</p>`;
   return `<header>${head}<h1>${bdi(title)}</h1><p class="subtitle">${bdi(subtitle)}</p></header>`;

@@ -5417,6 +5417,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "pressureKPa"
     ]
   },
+  "LogoLink": {
+    "type": "object",
+    "properties": {
+      "href": {
+        "type": "string"
+      },
+      "mediaType": {
+        "type": "string",
+        "enum": [
+          "image/png"
+        ]
+      }
+    },
+    "required": [
+      "href",
+      "mediaType"
+    ]
+  },
   "LongOperation": {
     "type": "object",
     "description": "Work that goes on after its request was answered with 202.",
@@ -6286,6 +6304,32 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "id",
       "name",
       "createdAt"
+    ]
+  },
+  "OrganisationLetterhead": {
+    "type": "object",
+    "description": "What stands at the head of reports, job packs and change orders.",
+    "properties": {
+      "name": {
+        "type": "string",
+        "description": "The name of the organisation."
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "logoDescription": {
+        "type": "string"
+      },
+      "logo": {
+        "$ref": "#/components/schemas/LogoLink"
+      }
+    },
+    "required": [
+      "name",
+      "lines"
     ]
   },
   "OrganisationList": {

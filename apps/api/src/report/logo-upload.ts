@@ -1,0 +1,60 @@
+import { problem, type Problem } from '#lib/kernel';
+
+export const MOST_LOGO_BYTES = 1_000_000;
+export const MOST_LOGO_PIXELS_A_SIDE = 5000;
+/** A small file can hold a picture that fills the memory; this one takes 64 MB at most. */
+export const MOST_LOGO_PIXELS = 16_000_000;
+
+interface PictureSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * What is wrong with an upload that shall become a logo, as far as it shows without decoding: judged by its own bytes,
+ * never by the name or type that came with it.
+ */
+export function uploadFaults(bytes: Uint8Array): readonly Problem[] {
+  const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const type = typeOf(buffer);
+  if (type === undefined) return [problem('not-one-of', '', { value: 'neither by its content', choices: 'a PNG or JPEG picture' })];
+  const size = type === 'png' ? pngSize(buffer) : jpegSize(buffer);
+  return [
+    ...(bytes.length > MOST_LOGO_BYTES ? [problem('out-of-range', '', { value: `${bytes.length} bytes`, range: `at most ${MOST_LOGO_BYTES} bytes` })] : []),
+    ...(size === undefined ? [undecodable] : sizeFaults(size)),
+  ];
+}
+
+export const undecodable: Problem = problem('not-supported', '', { why: 'the picture is damaged or cut short; save it anew as PNG or JPEG' });
+
+const sizeFaults = ({ width, height }: PictureSize): readonly Problem[] => {
+  const isUsual = width >= 1 && height >= 1 && Math.max(width, height) <= MOST_LOGO_PIXELS_A_SIDE && width * height <= MOST_LOGO_PIXELS;
+  return isUsual ? [] : [problem('out-of-range', '', {
+    value: `${width} by ${height} pixels`, range: `1 to ${MOST_LOGO_PIXELS_A_SIDE} pixels a side and ${MOST_LOGO_PIXELS} pixels in all`,
+  })];
+};
+
+const PNG_SIGNATURE = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
+
+function typeOf(bytes: Buffer): 'png' | 'jpeg' | undefined {
+  if (bytes.length > 8 && bytes.subarray(0, 8).equals(PNG_SIGNATURE)) return 'png';
+  if (bytes.length > 4 && bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff) return 'jpeg';
+  return undefined;
+}
+
+/** The first chunk of a PNG holds its size. */
+const pngSize = (bytes: Buffer): PictureSize | undefined =>
+  (bytes.length < 33 || bytes.toString('latin1', 12, 16) !== 'IHDR' ? undefined : { width: bytes.readUInt32BE(16), height: bytes.readUInt32BE(20) });
+
+/** Walks the segments of a JPEG to its frame header. */
+function jpegSize(bytes: Buffer): PictureSize | undefined {
+  let at = 2;
+  while (at + 9 < bytes.length && bytes[at] === 0xff) {
+    const marker = bytes[at + 1];
+    const isFrame = marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
+    if (isFrame) return { height: bytes.readUInt16BE(at + 5), width: bytes.readUInt16BE(at + 7) };
+    at += 2 + bytes.readUInt16BE(at + 2);
+  }
+  return undefined;
+}
+
