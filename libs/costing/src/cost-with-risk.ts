@@ -1,13 +1,19 @@
-import { andThen, below, mapValue, refusal, type Outcome } from '#lib/kernel';
+import { below, mapValue, refusal, type Outcome } from '#lib/kernel';
+import { exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
 import type { CostLine } from './cost-line.js';
+import { commercialRounding } from './exact.js';
 import { costRisk, type CostRisk, type CostRiskRequest, type RiskLine } from './risk/cost-risk.js';
-import { rollUp, type CostRollUp, type RollUpRequest } from './roll-up.js';
+import { rollUpDeciding, type CostRollUp, type RollUpRequest } from './roll-up.js';
 
 export interface CostWithRiskRequest extends RollUpRequest {
   readonly risk: Omit<CostRiskRequest, 'currency' | 'lines'>;
+  /** Codes of the lines up to where the extent is known; what they cost is then what that knowledge costs. */
+  readonly stageZeroLines?: readonly string[];
 }
 
 export interface CostWithRisk {
+  /** Before any contingency. */
+  readonly bare: CostRollUp;
   readonly rollUp: CostRollUp;
   /** Without tax, with overhead and profit. */
   readonly risk: CostRisk;
@@ -16,12 +22,11 @@ export interface CostWithRisk {
 /**
  * Lines rolled up, their risk worked out, and the contingency set to P80 less the point unless the caller set one.
  */
-export function costWithRisk(request: CostWithRiskRequest): Outcome<CostWithRisk> {
-  const { risk, contingency, ...terms } = request;
-  return andThen(rollUp(terms), (bare) => andThen(riskOf(bare, risk), (found) => {
-    const allowance = contingency ?? { amount: found.contingency.amount };
-    return mapValue(rollUp({ ...terms, contingency: allowance }), (rolled) => ({ rollUp: rolled, risk: found }));
-  }));
+export function costWithRisk({ risk, contingency, stageZeroLines, ...terms }: CostWithRiskRequest): Outcome<CostWithRisk> {
+  return mapValue(rollUpDeciding(terms, (bare) => {
+    const stageZero = stageZeroLines === undefined ? {} : { stageZeroCost: withShareOfLoadings(bare, new Set(stageZeroLines)).amount };
+    return mapValue(riskOf(bare, { ...stageZero, ...risk }), (found) => ({ risk: found, contingency: contingency ?? { amount: found.contingency.amount } }));
+  }), ({ bare, rollUp, risk: found }) => ({ bare, rollUp, risk: found }));
 }
 
 function riskOf(bare: CostRollUp, risk: CostWithRiskRequest['risk']): Outcome<CostRisk> {
@@ -29,7 +34,14 @@ function riskOf(bare: CostRollUp, risk: CostWithRiskRequest['risk']): Outcome<Co
   return found.ok ? found : refusal(...below('/risk', found.problems));
 }
 
-/** The lines of a roll-up as the risk room takes them: each with its share of overhead and profit. */
+/** Some of the lines of a roll-up with their share of overhead and profit. */
+export function withShareOfLoadings({ lines, direct, net }: CostRollUp, codes: ReadonlySet<string>): MoneyJson {
+  const chosen = lines.reduce((sum, { code, amount }) => (codes.has(code) ? sum + exactMoney(amount).minor : sum), 0n);
+  const whole = exactMoney(direct);
+  return moneyJson(whole.minor === 0n ? whole : proportionOf(exactMoney(net), chosen, whole.minor, commercialRounding));
+}
+
+/** The lines of a roll-up as the risk room takes them: each with its share of overhead and profit, which ride on every line alike. */
 export function riskLinesOf({ lines, direct, overhead, profit }: CostRollUp): readonly RiskLine[] {
   const sum = Number(direct.amount);
   const loading = sum === 0 ? 1 : (sum + Number(overhead.amount) + Number(profit.amount)) / sum;

@@ -36,7 +36,7 @@ export type { Column, LinearModel, Row, Solve, SolverAnswer, SolverLimits, Term 
 export { solveBasket } from './basket/solve-basket.js';
 export { priceJob, type PricedJob, type PriceJobRequest, type RiskTerms } from './price-job.js';
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
-export { costWithRisk, riskLinesOf, type CostWithRisk, type CostWithRiskRequest } from './cost-with-risk.js';
+export { costWithRisk, riskLinesOf, withShareOfLoadings, type CostWithRisk, type CostWithRiskRequest } from './cost-with-risk.js';
 export { basketCsv, comparisonCsv, csv, type Cell as CsvCell } from './exports/csv.js';
 export type { DocumentLine, PricedDocument } from './priced-document.js';
 export {

@@ -32,7 +32,7 @@ export function priceJob(request: PriceJobRequest): Outcome<PricedJob> {
   const stated = contingency === undefined ? terms : { ...terms, contingency };
   if (risk === undefined) return mapValue(rollUp(stated), (rolled) => ({ rollUp: rolled }));
   const { evidence, extentFactor, ...others } = risk;
-  return costWithRisk({ ...stated, risk: { ...others, extent: extentFactor ?? { grade: evidence ?? 'single-symptom' } } });
+  return mapValue(costWithRisk({ ...stated, risk: { ...others, extent: extentFactor ?? { grade: evidence ?? 'single-symptom' } } }), ({ rollUp: rolled, risk: found }) => ({ rollUp: rolled, risk: found }));
 }
 
 function faultsOf({ contingencyPercent, contingencyAmount, risk }: PriceJobRequest): readonly Problem[] {

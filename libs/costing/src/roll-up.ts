@@ -1,4 +1,4 @@
-import { below, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { andThen, below, mapValue, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import {
   addMoney, decimal, decimalFrom, decimalFromNumber, decimalString, findCurrency, currencyCodes, moneyFrom, moneyJson, subtractMoney,
   sumMoney, type Currency, type Decimal, type Money, type MoneyJson, type Rounding,
@@ -72,7 +72,27 @@ export interface CostRollUp {
 const MOST_LINES = 20_000;
 
 /** Lines into sections, loadings, tax and total: exact, and the same whichever way it is added up. */
-export function rollUp(request: RollUpRequest): Outcome<CostRollUp> {
+export const rollUp = (request: RollUpRequest): Outcome<CostRollUp> => mapValue(priced(request), (lines) => assembled(request, lines));
+
+/** What is set aside beyond the lines, once they are known. */
+export type Decide<T> = (bare: CostRollUp) => Outcome<T & { readonly contingency: NonNullable<RollUpRequest['contingency']> }>;
+
+/** Lines priced once and added up twice: bare, and with the contingency that is decided on seeing that. */
+export const rollUpDeciding = <T>(request: Omit<RollUpRequest, 'contingency'>, decide: Decide<T>): Outcome<T & { readonly bare: CostRollUp; readonly rollUp: CostRollUp }> =>
+  andThen(priced(request), (lines) => {
+    const bare = assembled(request, lines);
+    return andThen(decide(bare), (decided) => {
+      const problems = contingencyFault(decided.contingency, lines.currency);
+      return problems.length > 0 ? refusal(...problems) : success({ ...decided, bare, rollUp: assembled({ ...request, contingency: decided.contingency }, lines) });
+    });
+  });
+
+interface PricedRequest {
+  readonly currency: Currency;
+  readonly lines: readonly PricedLine[];
+}
+
+function priced(request: RollUpRequest): Outcome<PricedRequest> {
   const currency = findCurrency(request.currency);
   if (currency === undefined) {
     return refusal(problem('not-one-of', '/currency', { value: request.currency, choices: currencyCodes.join(', ') }));
@@ -80,8 +100,7 @@ export function rollUp(request: RollUpRequest): Outcome<CostRollUp> {
   const problems = faultsOf(request, currency);
   if (problems.length > 0) return refusal(...problems);
   const terms = termsOf(request, currency);
-  const priced = request.lines.map((line, index) => pricedLine(line, { terms, at: pointer('/lines', index) }));
-  return success(assembled(request, priced, terms));
+  return success({ currency, lines: request.lines.map((line, index) => pricedLine(line, { terms, at: pointer('/lines', index) })) });
 }
 
 const none = decimal(0n, 0);
@@ -119,13 +138,14 @@ function depreciationPercent({ depreciation }: LineRequest): Decimal | undefined
   return decimalFromNumber(Math.min(1, share) * 100, 2, 'half-away-from-zero');
 }
 
-function assembled(request: RollUpRequest, priced: readonly PricedLine[], terms: TotalsTerms): CostRollUp {
-  const summed = priced.filter(({ line }) => line.scope === 'in');
+function assembled(request: RollUpRequest, { currency, lines: all }: PricedRequest): CostRollUp {
+  const terms = termsOf(request, currency);
+  const summed = all.filter(({ line }) => line.scope === 'in');
   const totals = totalsOf(summed.map(({ line, amount }) => ({ ...line, amount })), terms);
   const lines = summed.map(({ line }) => line);
   return {
     currency: request.currency, lines,
-    outOfScope: priced.filter(({ line }) => line.scope === 'out').map(({ line }) => line),
+    outOfScope: all.filter(({ line }) => line.scope === 'out').map(({ line }) => line),
     sections: sectionsOf(summed, terms.currency),
     ...mainTotals(totals),
     taxes: request.taxGroups.map((group, index) => ({
@@ -223,5 +243,11 @@ function contingencyFault(contingency: NonNullable<RollUpRequest['contingency']>
   return [problem('not-a-decimal', '/contingency/amount', { value: contingency.amount, most: currency.minorDigits })];
 }
 
-const repeated = (codes: readonly string[], at: string): readonly Problem[] =>
-  codes.flatMap((code, index) => (codes.indexOf(code) === index ? [] : [problem('duplicate', pointer(at, index, 'code'), { value: code })]));
+function repeated(codes: readonly string[], at: string): readonly Problem[] {
+  const seen = new Set<string>();
+  return codes.flatMap((code, index) => {
+    if (seen.has(code)) return [problem('duplicate', pointer(at, index, 'code'), { value: code })];
+    seen.add(code);
+    return [];
+  });
+}

@@ -1,11 +1,11 @@
-import { andThen, mapValue, type Outcome } from '#lib/kernel';
-import { costRisk, type CostRisk, type CostRollUp, type LineRequest } from '#lib/costing';
-import { decimalText, exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
+import { mapValue, type Outcome } from '#lib/kernel';
+import { costWithRisk, withShareOfLoadings, type CostRisk, type CostRollUp, type LineRequest } from '#lib/costing';
+import { exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
 import type { Totals } from './estimate.js';
-import { rolledUp } from './pricing-stage.js';
+import { pricingTerms } from './pricing-stage.js';
 import type { ExtentWork } from './extent-stage.js';
 import type { Job } from './job.js';
-import { stageZeroLines } from './stage-zero.js';
+import { isStageZero } from './stage-zero.js';
 
 export interface CostWork {
   readonly rollUp: CostRollUp;
@@ -21,48 +21,28 @@ export interface CostContext {
 
 /** Loadings, risk, contingency and tax over the priced lines. */
 export function costOf(context: CostContext, lines: readonly LineRequest[]): Outcome<CostWork> {
-  return andThen(rolledUp(context, lines, undefined), (bare) =>
-    andThen(riskOf(context, bare), (risk) =>
-      mapValue(rolledUp(context, lines, contingencyFor(context, risk)), (rollUp) => ({ rollUp, risk, totals: totalsFor(rollUp, bare, { context, risk }) }))));
+  const { job: { record: { pricing } }, extent: { growth } } = context;
+  return mapValue(costWithRisk({
+    ...pricingTerms(context.job, lines), stageZeroLines: lines.filter(isStageZero).map(({ code }) => code),
+    ...(pricing?.contingencyPercent === undefined ? {} : { contingency: { percent: String(pricing.contingencyPercent) } }),
+    risk: {
+      extent: { low: growth.low, likely: growth.likely, high: growth.high },
+      samples: pricing?.samples ?? DEFAULT_SAMPLES, seed: pricing?.seed ?? DEFAULT_SEED,
+    },
+  }), ({ bare, rollUp, risk }) => ({ rollUp, risk, totals: totalsFor(rollUp, bare, { context, risk }) }));
 }
 
-/** Overhead and profit ride on every line alike, so the risk is measured on lines that carry their share. */
-function riskOf({ job, extent: { growth } }: CostContext, bare: CostRollUp): Outcome<CostRisk> {
-  const loading = loadingOf(bare);
-  return costRisk({
-    currency: bare.currency,
-    lines: bare.lines.map(({ code, title, amount, spread, extentExponent, partOrLabour }) => ({
-      code, title, amount: Number(amount.amount) * loading, spread, extentExponent, partOrLabour,
-    })),
-    extent: { low: growth.low, likely: growth.likely, high: growth.high },
-    samples: job.record.pricing?.samples ?? DEFAULT_SAMPLES,
-    seed: job.record.pricing?.seed ?? DEFAULT_SEED,
-    stageZeroCost: stageZeroCost(bare),
-  });
+function stageZeroOf(bare: CostRollUp, { information }: CostRisk): Totals['stageZero'] {
+  const lines = bare.lines.filter(isStageZero);
+  const codes = lines.map(({ code }) => code);
+  return {
+    title: 'Stage 0: open and map, up to the hold', amount: withShareOfLoadings(bare, new Set(codes)),
+    labourH: lines.reduce((sum, { quantity }) => sum + Number(quantity.charged), 0), reserveFreed: information.reserveFreed, lines: codes,
+  };
 }
-
-const loadingOf = ({ net, direct }: CostRollUp): number => Number(net.amount) / Number(direct.amount);
-
-/** Exact decimal text: the lines up to the hold with their share of overhead and profit. */
-function stageZeroCost(bare: CostRollUp): string {
-  const lines = stageZeroLines(bare).reduce((sum, { amount }) => sum + exactMoney(amount).minor, 0n);
-  const whole = exactMoney(bare.direct).minor;
-  return whole === 0n ? '0' : decimalText(proportionOf(exactMoney(bare.net), lines, whole, 'half-away-from-zero'));
-}
-
-const stageZeroOf = (bare: CostRollUp, { information }: CostRisk): Totals['stageZero'] => ({
-  title: 'Stage 0: open and map, up to the hold', amount: { amount: stageZeroCost(bare), currency: bare.currency },
-  labourH: stageZeroLines(bare).reduce((sum, { quantity }) => sum + Number(quantity.charged), 0),
-  reserveFreed: information.reserveFreed, lines: stageZeroLines(bare).map(({ code }) => code),
-});
 
 export const DEFAULT_SAMPLES = 2000;
 export const DEFAULT_SEED = 1;
-
-const contingencyFor = ({ job }: CostContext, risk: CostRisk): { readonly percent: string } | { readonly amount: string } => {
-  const stated = job.record.pricing?.contingencyPercent;
-  return stated === undefined ? { amount: risk.contingency.amount } : { percent: String(stated) };
-};
 
 interface TotalsContext {
   readonly context: CostContext;

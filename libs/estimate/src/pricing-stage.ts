@@ -1,11 +1,12 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
-import { labourLines, packLines, rollUp, yardLines, type CostRollUp, type LineRequest, type PackLines, type RollUpRequest } from '#lib/costing';
+import { labourLines, packLines, yardLines, type LineRequest, type PackLines, type RollUpRequest } from '#lib/costing';
 import { derived, type Figure } from '#lib/provenance';
 import type { CalendarPlan, ResinDemand } from '#lib/process';
 import { takeOff, type Need } from '#lib/takeoff';
 import { fraction } from '#lib/units';
 import type { CauseClass } from './defect-record.js';
+import type { Job } from './job.js';
 import type { LabourWork } from './labour-stage.js';
 import { consumableDriversOf, consumableFlagsOf, needsOf, type NeedContext } from './needs.js';
 
@@ -68,9 +69,8 @@ const yardDays = ({ crewDays }: LabourWork, { calendarDays }: CalendarPlan): Fig
     cite: { source: 'ARITHMETIC' }, inputs: { crewDays },
   });
 
-export const rolledUp = ({ job }: Pick<NeedContext, 'job'>, lines: readonly LineRequest[], contingency: RollUpRequest['contingency']): Outcome<CostRollUp> =>
-  rollUp({
-    currency: job.priceList.currency, lines, taxGroups: job.labourRates.taxGroups,
-    overheadPercent: job.labourRates.overheadPercent, profitPercent: job.labourRates.profitPercent,
-    ...(contingency === undefined ? {} : { contingency }),
-  });
+/** How the lines of this job are rolled up. */
+export const pricingTerms = ({ priceList, labourRates }: Job, lines: readonly LineRequest[]): Omit<RollUpRequest, 'contingency'> => ({
+  currency: priceList.currency, lines, taxGroups: labourRates.taxGroups,
+  overheadPercent: labourRates.overheadPercent, profitPercent: labourRates.profitPercent,
+});

@@ -1,11 +1,7 @@
-import type { CostRollUp } from '#lib/costing';
 import { operations } from '#lib/process';
 
-/** Labour lines up to and with the hold point: the hold and everything that must come before it. */
-export function stageZeroLines(rollUp: CostRollUp): CostRollUp['lines'] {
-  const codes = new Set(upToHold().map((code) => `labour-${code}`));
-  return rollUp.lines.filter(({ code }) => codes.has(code));
-}
+/** Labour up to and with the hold point: the hold and everything that must come before it. */
+export const isStageZero = ({ code }: { readonly code: string }): boolean => stageZeroCodes.has(code);
 
 function upToHold(): readonly string[] {
   const after = new Map(operations.map(({ code, after: before }) => [code, before]));
@@ -14,3 +10,5 @@ function upToHold(): readonly string[] {
   for (const code of found) for (const before of after.get(code) ?? []) found.add(before);
   return [...found];
 }
+
+const stageZeroCodes: ReadonlySet<string> = new Set(upToHold().map((code) => `labour-${code}`));

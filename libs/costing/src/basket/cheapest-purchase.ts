@@ -1,7 +1,7 @@
 import type { BasketPlan, Offer } from './basket-plan.js';
 import { isHardenerOf } from './basket-plan.js';
 import { needsFlow } from './basket-model.js';
-import { orderOf, priceFor, type Purchase } from './read-order.js';
+import { judgementOf, priceFor, type Purchase } from './read-order.js';
 
 /** Up to here every set of suppliers is tried. */
 const MOST_SUPPLIERS_TRIED = 6;
@@ -21,11 +21,13 @@ export interface Found {
 export const cheapestPurchase = (plan: BasketPlan): Purchase => bestOf(ordersBySuppliers(plan, () => true))?.purchase ?? nothing(plan);
 
 /** The best order from each set of suppliers that passes. */
-export const ordersBySuppliers = (plan: BasketPlan, passes: (suppliers: ReadonlySet<number>) => boolean): readonly Found[] =>
-  supplierSets(plan).filter(passes).map((suppliers) => {
-    const purchase = purchaseFrom(plan, suppliers);
+export function ordersBySuppliers(plan: BasketPlan, passes: (suppliers: ReadonlySet<number>) => boolean): readonly Found[] {
+  const cover = rememberedCover(plan);
+  return supplierSets(plan).filter(passes).map((suppliers) => {
+    const purchase = purchaseFrom(plan, suppliers, cover);
     return { purchase, suppliers, ...judged(plan, purchase) };
   });
+}
 
 export const bestOf = (found: readonly Found[]): Found | undefined =>
   found.reduce<Found | undefined>((best, one) => (best === undefined || isBetter(one, best) ? one : best), undefined);
@@ -38,11 +40,8 @@ const isBetter = (a: Judged, b: Judged): boolean => a.short < b.short - 1e-9 || 
 
 /** An order below a minimum counts as not had. */
 function judged(plan: BasketPlan, purchase: Purchase): Judged {
-  const order = orderOf(plan, purchase);
-  const isTooSmall = order.orders.some(({ supplier, goods }) =>
-    Number(goods.amount) < Number(plan.suppliers.find(({ code }) => code === supplier)?.minimumOrder ?? '0'));
-  const short = order.coverage.reduce((sum, demand) => sum + (demand.required === 0 ? 0 : demand.short / demand.required), 0);
-  return { short: isTooSmall ? short + plan.demands.length + 1 : short, total: Number(order.total.amount) };
+  const { totalMinor, isTooSmall, short } = judgementOf(plan, purchase);
+  return { short: isTooSmall ? short + plan.demands.length + 1 : short, total: Number(totalMinor) };
 }
 
 function supplierSets(plan: BasketPlan): readonly ReadonlySet<number>[] {
@@ -51,16 +50,16 @@ function supplierSets(plan: BasketPlan): readonly ReadonlySet<number>[] {
   return Array.from({ length: 2 ** all.length }, (_, mask) => new Set(all.filter((__, place) => Math.floor(mask / 2 ** place) % 2 === 1)));
 }
 
-function purchaseFrom(plan: BasketPlan, suppliers: ReadonlySet<number>): Purchase {
+function purchaseFrom(plan: BasketPlan, suppliers: ReadonlySet<number>, cover: FindCover): Purchase {
   const packs = plan.offers.map(() => 0);
   const flows = new Map<string, number>();
   const open = plan.demands.map(({ variant, toBuy }, demand) => ({ demand, toBuy, isHardener: variant.part !== undefined }));
   for (const { demand, toBuy } of open.filter(({ isHardener }) => !isHardener)) {
-    addPacks(packs, coverOf(plan, suppliers, { demand, quantity: toBuy }));
+    addPacks(packs, cover(suppliers, { demand, quantity: toBuy }));
     noteFlows(plan, flows, { packs, demand });
   }
   for (const { demand, toBuy } of open.filter(({ isHardener }) => isHardener)) {
-    addPacks(packs, coverOf(plan, suppliers, { demand, quantity: Math.max(toBuy, hardenerFor(plan, packs, demand)) }));
+    addPacks(packs, cover(suppliers, { demand, quantity: Math.max(toBuy, hardenerFor(plan, packs, demand)) }));
   }
   return { packs, cut: plan.offers.map(() => 0), flows };
 }
@@ -100,17 +99,31 @@ function hardenerFor(plan: BasketPlan, packs: readonly number[], demand: number)
 
 const MOST_STEPS = 20_000;
 
-/** Cheapest packs of one demand from these suppliers: depth first, cut off by what the rest must cost at least. */
-function coverOf(plan: BasketPlan, suppliers: ReadonlySet<number>, { demand, quantity }: Cover): ReadonlyMap<number, number> {
-  if (quantity <= 0) return new Map();
-  const choices = plan.goodsForDemand[demand].flatMap((good) => {
+type FindCover = (suppliers: ReadonlySet<number>, cover: Cover) => ReadonlyMap<number, number>;
+
+/** Sets of suppliers that differ in none who sells for a demand have one answer for it. */
+function rememberedCover(plan: BasketPlan): FindCover {
+  const allChoices = plan.demands.map((_, demand) => choicesFor(plan, demand));
+  const known = new Map<string, ReadonlyMap<number, number>>();
+  return (suppliers, { demand, quantity }) => {
+    if (quantity <= 0) return nothingBought;
+    const choices = allChoices[demand].filter(({ offer }) => suppliers.has(plan.offers[offer].supplier));
+    const key = `${demand}/${quantity}/${choices.map(({ offer }) => offer).join()}`;
+    const found = known.get(key) ?? searched(plan, choices, quantity);
+    known.set(key, found);
+    return found;
+  };
+}
+
+const nothingBought: ReadonlyMap<number, number> = new Map();
+
+/** Packs that serve a demand without being a substitute, the cheapest by content first. */
+const choicesFor = (plan: BasketPlan, demand: number): readonly Choice[] =>
+  plan.goodsForDemand[demand].flatMap((good) => {
     const arc = plan.goods[good].arcs.find((one) => one.demand === demand);
     if (arc === undefined || arc.substitute !== undefined) return [];
-    return plan.offersOfGood[good].filter((offer) => suppliers.has(plan.offers[offer].supplier))
-      .map((offer): Choice => ({ offer, content: plan.offers[offer].pack.content.quantity * arc.factor }));
+    return plan.offersOfGood[good].map((offer): Choice => ({ offer, content: plan.offers[offer].pack.content.quantity * arc.factor }));
   }).sort((a, b) => leastPerUnit(plan.offers[a.offer], a.content) - leastPerUnit(plan.offers[b.offer], b.content));
-  return searched(plan, choices, quantity);
-}
 
 const leastPerUnit = ({ tiers }: Offer, content: number): number => Math.min(...tiers.map(({ price }) => Number(price.minor))) / content;
 
@@ -124,6 +137,7 @@ interface Search {
   steps: number;
 }
 
+/** Cheapest packs of one demand among these: depth first, cut off by what the rest must cost at least. */
 function searched(plan: BasketPlan, choices: readonly Choice[], quantity: number): ReadonlyMap<number, number> {
   const floor = choices.map((_, place) => Math.min(...choices.slice(place).map(({ offer, content }) => leastPerUnit(plan.offers[offer], content))));
   const search: Search = { plan, choices, floor, counts: choices.map(() => 0), best: { cost: Number.POSITIVE_INFINITY, counts: [] }, steps: 0 };

@@ -36,14 +36,28 @@ export function purchaseFrom(plan: BasketPlan, model: LinearModel, values: reado
 
 /** The order that a purchase amounts to, priced again exactly: nothing of the solver's arithmetic is kept. */
 export function orderOf(plan: BasketPlan, purchase: Purchase): BasketOrder {
-  const lines = plan.offers.flatMap((offer, index) => (purchase.packs[index] === 0 ? [] : [lineOf(plan, offer, { purchase, index })]));
-  const orders = plan.suppliers.flatMap((_, supplier) => ordersFrom(plan, supplier, lines));
+  const { lines, orders, total } = priced(plan, purchase);
   const coverage = coverageOf(plan, purchase);
   return {
-    total: moneyJson(sumMoney(orders.map((order) => order.total), plan.currency)),
+    total: moneyJson(total),
     lines: lines.map(({ shown }) => shown), orders: orders.map(({ shown }) => shown),
     substitutions: substitutionsOf(plan, purchase), leftovers: leftoversOf(plan, purchase), coverage, matched: matchedOf(plan, purchase),
   };
+}
+
+/** What a purchase costs in minor units, whether it keeps to every minimum order, and how many demands it leaves open, in shares of them. */
+export function judgementOf(plan: BasketPlan, purchase: Purchase): { readonly totalMinor: bigint; readonly isTooSmall: boolean; readonly short: number } {
+  const { orders, total } = priced(plan, purchase);
+  return {
+    totalMinor: total.minor, isTooSmall: orders.some(({ isTooSmall }) => isTooSmall),
+    short: plan.demands.reduce((sum, demand, index) => (demand.required === 0 ? sum : sum + shortOf(plan, purchase, index) / demand.required), 0),
+  };
+}
+
+function priced(plan: BasketPlan, purchase: Purchase) {
+  const lines = plan.offers.flatMap((offer, index) => (purchase.packs[index] === 0 ? [] : [lineOf(plan, offer, { purchase, index })]));
+  const orders = plan.suppliers.flatMap((_, supplier) => ordersFrom(plan, supplier, lines));
+  return { lines, orders, total: sumMoney(orders.map((order) => order.total), plan.currency) };
 }
 
 interface PricedPacks {
@@ -88,6 +102,7 @@ const cutFees = ({ pack, cutFee }: Offer, cutCount: number): bigint => {
 
 interface PricedOrder {
   readonly total: Money;
+  readonly isTooSmall: boolean;
   readonly shown: SupplierOrder;
 }
 
@@ -105,7 +120,7 @@ function ordersFrom(plan: BasketPlan, supplier: number, lines: readonly PricedPa
   const hazard = money(paid(terms.hazardSurcharge).minor * BigInt(hazardBoxes), plan.currency);
   const oversize = isCarried && own.some(({ travelsOversize }) => travelsOversize) ? paid(terms.oversizeFreight) : noMoney(plan.currency);
   const total = [goods, cutFee, delivery, hazard, oversize].reduce(addMoney);
-  return [{ total, shown: {
+  return [{ total, isTooSmall: goods.minor < paid(terms.minimumOrder).minor, shown: {
     supplier: code, name, goods: moneyJson(goods), cutFees: moneyJson(cutFee), delivery: moneyJson(delivery),
     isDeliveryFree: isCarried && isDeliveryFree, hazardSurcharge: moneyJson(hazard), hazardBoxes, oversizeFreight: moneyJson(oversize),
     total: moneyJson(total), massKg: own.reduce((sum, { shown }) => sum + shown.massKg, 0),
@@ -130,10 +145,16 @@ function coveredBy(plan: BasketPlan, purchase: Purchase, { good, demand }: { rea
   return needsFlow(plan.goods[good]) ? purchase.flows.get(`${good}/${demand}`) ?? 0 : boughtOf(plan, purchase, good) * arc.factor;
 }
 
+/** Left uncovered of a demand. */
+function shortOf(plan: BasketPlan, purchase: Purchase, demand: number): number {
+  const { toBuy } = plan.demands[demand];
+  const supplied = plan.goodsForDemand[demand].reduce((sum, good) => sum + coveredBy(plan, purchase, { good, demand }), 0);
+  return supplied >= toBuy * (1 - negligibleShare) ? 0 : toBuy - supplied;
+}
+
 function coverageOf(plan: BasketPlan, purchase: Purchase): readonly Coverage[] {
-  return plan.demands.map(({ variant, unit, needs, required, fromOnHand, toBuy }, demand) => {
-    const supplied = plan.goodsForDemand[demand].reduce((sum, good) => sum + coveredBy(plan, purchase, { good, demand }), 0);
-    const short = supplied >= toBuy * (1 - negligibleShare) ? 0 : toBuy - supplied;
+  return plan.demands.map(({ variant, unit, needs, required, fromOnHand }, demand) => {
+    const short = shortOf(plan, purchase, demand);
     return {
       ...variant, unit, required, fromOnHand, covered: Math.min(required, required - short), short,
       needs: needs.map(({ id, estimate, requiredQuantity }) => ({ id, ...(estimate === undefined ? {} : { estimate }), requiredQuantity })),

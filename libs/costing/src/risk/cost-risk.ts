@@ -11,7 +11,7 @@ import {
   EXTENT, commonIndex, ownIndices, riskModel, simulate, totalAt, variableCount, type CommonCause, type ModelLine, type RiskModel,
 } from './risk-model.js';
 import { contingencyAtP80 } from './risk-formulas.js';
-import { deviation, histogram, mean, quantileError, quantileOfSorted, varianceShare, type HistogramBar } from './sample-statistics.js';
+import { binsOfLevels, deviation, histogram, mean, quantileError, quantileOfSorted, varianceShare, type HistogramBar } from './sample-statistics.js';
 import { spreadShapes, type SpreadShape } from './spread-quantile.js';
 
 export interface RiskLine {
@@ -169,11 +169,13 @@ function driversOf(
   { model, design, totals }: Simulated, near: (major: number) => MoneyJson,
 ): { readonly drivers: readonly Driver[]; readonly jointShare: number } {
   const whole = { mean: mean(totals), variance: deviation(totals) ** 2 };
+  const own = ownIndices(model);
+  const bins = binsOfLevels(totals.length);
   const medians = new Array<number>(variableCount(model)).fill(0);
   const drivers = variablesOf(model).map(({ index, code, title }) => {
-    const low = totalAt(model, medians.with(index, -P90_SCORE));
-    const high = totalAt(model, medians.with(index, P90_SCORE));
-    const share = varianceShare(totals, design.levels[index], whole);
+    const low = totalAt(model, own, medians.with(index, -P90_SCORE));
+    const high = totalAt(model, own, medians.with(index, P90_SCORE));
+    const share = varianceShare(totals, design.levels[index], { ...whole, bins });
     return { code, title, low, high, share };
   }).sort((a, b) => b.share - a.share || b.high - b.low - (a.high - a.low));
   const explained = drivers.reduce((sum, { share }) => sum + share, 0);

@@ -51,11 +51,9 @@ const WIDEST_SCORE = 7;
 const PER_SCORE = 64;
 const TABLE_LENGTH = 2 * WIDEST_SCORE * PER_SCORE + 2;
 
-const tableShares = (): Float64Array =>
-  Float64Array.from({ length: TABLE_LENGTH }, (_, index) => normalShare(index / PER_SCORE - WIDEST_SCORE));
+const shares = Float64Array.from({ length: TABLE_LENGTH }, (_, index) => normalShare(index / PER_SCORE - WIDEST_SCORE));
 
 export function riskModel(lines: readonly ModelLine[], terms: ModelTerms): RiskModel {
-  const shares = tableShares();
   const tables = new Map<string, Float64Array>();
   const rateTable = ({ spread: { low, high } }: ModelLine): Float64Array | undefined => {
     if (low === 1 && high === 1) return undefined;
@@ -100,9 +98,8 @@ export function ownIndices({ rateTables }: RiskModel): readonly number[] {
 export const variableCount = (model: RiskModel): number =>
   FIRST_OWN + model.rateTables.filter((table) => table !== undefined).length;
 
-/** The total at one set of scores; what a tornado turns one score of at a time. */
-export function totalAt(model: RiskModel, scores: readonly number[]): number {
-  const own = ownIndices(model);
+/** The total at one set of scores, of which a tornado turns one at a time; `own` is where each line's own score stands. */
+export function totalAt(model: RiskModel, own: readonly number[], scores: readonly number[]): number {
   const extent = atScore(model.extentTable, scores[EXTENT]);
   return model.lines.reduce((sum, line, index) => {
     const table = model.rateTables[index];
@@ -120,12 +117,13 @@ export function simulate(model: RiskModel, design: Design): Float64Array {
   const extents = Float64Array.from({ length: count }, (_, i) => atScore(model.extentTable, design.scores[design.levels[EXTENT][i]]));
   const powers = new Map<number, Float64Array>();
   const own = ownIndices(model);
+  const shared = { labour: sharedScores(model, design, 'labour'), part: sharedScores(model, design, 'part') };
   model.lines.forEach((line, index) => {
     const factor = powers.get(line.extentExponent) ?? extents.map((extent) => extent ** line.extentExponent);
     powers.set(line.extentExponent, factor);
     const table = model.rateTables[index];
     if (table === undefined) addCertain(totals, line.amount, factor);
-    else addUncertain(totals, factor, { line, table, load: model.loads[index], own: own[index] }, design);
+    else addUncertain(totals, factor, { line, table, load: model.loads[index], own: own[index], shared: shared[line.common] }, design);
   });
   return totals;
 }
@@ -139,15 +137,20 @@ interface UncertainLine {
   readonly table: Float64Array;
   readonly load: Loads;
   readonly own: number;
+  /** Of every sample, what the extent and the common cause put into the score. */
+  readonly shared: Float64Array;
 }
 
-function addUncertain(totals: Float64Array, factor: Float64Array, { line, table, load, own }: UncertainLine, design: Design): void {
-  const { scores, levels } = design;
-  const extentLevels = levels[EXTENT];
-  const commonLevels = levels[commonIndex[line.common]];
+function sharedScores({ terms }: RiskModel, { scores, levels }: Design, common: CommonCause): Float64Array {
+  const load = loadsOf(terms, common);
+  const [extentLevels, commonLevels] = [levels[EXTENT], levels[commonIndex[common]]];
+  return Float64Array.from(extentLevels, (level, i) => load.extent * scores[level] + load.common * scores[commonLevels[i]]);
+}
+
+function addUncertain(totals: Float64Array, factor: Float64Array, { line, table, load, own, shared }: UncertainLine, { scores, levels }: Design): void {
   const ownLevels = levels[own];
   for (let i = 0; i < totals.length; i += 1) {
-    const score = load.extent * scores[extentLevels[i]] + load.common * scores[commonLevels[i]] + load.own * scores[ownLevels[i]];
+    const score = shared[i] + load.own * scores[ownLevels[i]];
     totals[i] += line.amount * factor[i] * atScore(table, score);
   }
 }

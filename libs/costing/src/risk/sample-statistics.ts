@@ -24,16 +24,25 @@ export function quantileError(values: Float64Array, { replicates, strata }: Desi
 
 const SHARE_BINS = 20;
 
+/** The bin of each level when the levels are shared out evenly. */
+export const binsOfLevels = (count: number): Uint8Array => Uint8Array.from({ length: count }, (_, level) => Math.floor(level * SHARE_BINS / count));
+
+interface Whole {
+  readonly mean: number;
+  readonly variance: number;
+  readonly bins: Uint8Array;
+}
+
 /**
  * First-order share of the variance that one variable explains: the variance of the means of its bins over the whole
  * variance, freed of what 20 bins of noise would show (which can leave a share a little below zero: it is then none).
  */
-export function varianceShare(values: Float64Array, levels: Int32Array, whole: { readonly mean: number; readonly variance: number }): number {
+export function varianceShare(values: Float64Array, levels: Int32Array, whole: Whole): number {
   if (whole.variance <= 0) return 0;
   const sums = new Float64Array(SHARE_BINS);
   const counts = new Float64Array(SHARE_BINS);
   for (let i = 0; i < values.length; i += 1) {
-    const bin = Math.floor(levels[i] * SHARE_BINS / values.length);
+    const bin = whole.bins[levels[i]];
     sums[bin] += values[i];
     counts[bin] += 1;
   }
