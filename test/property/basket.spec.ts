@@ -146,3 +146,25 @@ test('500 small orders cost what trying every combination of packs says they mus
   expect(complete).toBeGreaterThan(300);
   expect(complete).toBeLessThan(500);
 }, 120_000);
+
+test('without any answer of the solver the order costs no less than trying everything, and the bound stated for it no more', async () => {
+  let proven = 0;
+  let bounded = 0;
+  for (let i = 0; i < 500; i += 1) {
+    const order = smallOrder(seed + i);
+    const expected = cheapest(order);
+    const outcome = await solveBasket(requestOf(order), async () => ({ status: 'time-limit', values: [] }));
+    if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+    const { proof, isComplete, total } = outcome.value;
+    if (expected === undefined || !isComplete) continue;
+    expect(cents(total.amount)).toBeGreaterThanOrEqual(expected);
+    if (proof.kind === 'proven') {
+      proven += 1;
+      expect(cents(total.amount)).toBe(expected);
+    } else if (proof.bound !== undefined) {
+      bounded += 1;
+      expect(cents(proof.bound.amount)).toBeLessThanOrEqual(expected);
+    }
+  }
+  expect([proven > 10, bounded > 100]).toEqual([true, true]);
+}, 120_000);

@@ -33,7 +33,7 @@ export { basketFrom, type BasketByCode } from './basket/basket-by-code.js';
 export { contentIn } from './basket/content.js';
 export { solveByHighs } from './basket/highs-solver.js';
 export type { Column, LinearModel, Row, Solve, SolverAnswer, SolverLimits, Term } from './basket/linear-model.js';
-export { solveBasket } from './basket/solve-basket.js';
+export { DEFAULT_TIME_LIMIT_S, solveBasket } from './basket/solve-basket.js';
 export { priceJob, type PricedJob, type PriceJobRequest, type RiskTerms } from './price-job.js';
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
 export { costWithRisk, riskLinesOf, withShareOfLoadings, type CostWithRisk, type CostWithRiskRequest } from './cost-with-risk.js';

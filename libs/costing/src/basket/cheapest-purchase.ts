@@ -109,7 +109,7 @@ function rememberedCover(plan: BasketPlan): FindCover {
     if (quantity <= 0) return nothingBought;
     const choices = allChoices[demand].filter(({ offer }) => suppliers.has(plan.offers[offer].supplier));
     const key = `${demand}/${quantity}/${choices.map(({ offer }) => offer).join()}`;
-    const found = known.get(key) ?? searched(plan, choices, quantity);
+    const found = known.get(key) ?? searched(plan, choices, quantity).packs;
     known.set(key, found);
     return found;
   };
@@ -137,12 +137,35 @@ interface Search {
   steps: number;
 }
 
+/**
+ * What the goods of any order that covers everything cost at least, in minor units: every demand's cheapest packs from
+ * anybody, without delivery, surcharges and minimum orders. Nothing is claimed where one good serves several demands or
+ * stands in for another, because then demands may be covered cheaper together.
+ */
+export function leastCostOfGoods(plan: BasketPlan): number | undefined {
+  if (plan.goods.some(({ arcs }) => arcs.length > 1 || arcs.some(({ substitute }) => substitute !== undefined))) return undefined;
+  return plan.demands.reduce((sum, { toBuy }, demand) => {
+    const choices = choicesFor(plan, demand);
+    return toBuy <= 0 || choices.length === 0 ? sum : sum + searched(plan, choices, toBuy).least;
+  }, 0);
+}
+
+interface CoverFound {
+  readonly packs: ReadonlyMap<number, number>;
+  /** No packs that cover it cost less. */
+  readonly least: number;
+}
+
 /** Cheapest packs of one demand among these: depth first, cut off by what the rest must cost at least. */
-function searched(plan: BasketPlan, choices: readonly Choice[], quantity: number): ReadonlyMap<number, number> {
+function searched(plan: BasketPlan, choices: readonly Choice[], quantity: number): CoverFound {
   const floor = choices.map((_, place) => Math.min(...choices.slice(place).map(({ offer, content }) => leastPerUnit(plan.offers[offer], content))));
   const search: Search = { plan, choices, floor, counts: choices.map(() => 0), best: { cost: Number.POSITIVE_INFINITY, counts: [] }, steps: 0 };
   descend(search, { place: 0, left: quantity * (1 - 1e-9), cost: 0 });
-  return new Map(search.best.counts.flatMap((count, place): [number, number][] => (count === 0 ? [] : [[choices[place].offer, count]])));
+  const isComplete = search.steps <= MOST_STEPS && Number.isFinite(search.best.cost);
+  return {
+    packs: new Map(search.best.counts.flatMap((count, place): [number, number][] => (count === 0 ? [] : [[choices[place].offer, count]]))),
+    least: isComplete ? search.best.cost : quantity * (1 - 1e-9) * (floor[0] ?? 0),
+  };
 }
 
 interface Node {

@@ -250,12 +250,21 @@ describe('faults and limits', () => {
     expect(await faults({ needs: Array.from({ length: 2001 }, (_, i) => aNeed({ id: `n${i}` })) })).toEqual(['too-many /needs']);
   });
 
-  test('when the solver runs out of time with nothing, an order is picked and no proof is claimed', async () => {
-    const outcome = await solveBasket({ currency: 'EUR', needs: [aNeed()], priceList: aList([aPack()]), options: { secondBest: false } },
-      async () => ({ status: 'time-limit', values: [], bound: 4000 }));
-    if (!outcome.ok) throw new Error('refused');
-    expect(bought(outcome.value)).toEqual({ p1: 3 });
-    expect(outcome.value.proof).toMatchObject({ kind: 'gap', bound: { amount: '39.99' } });
+  test('when the solver runs out of time an order is picked, and how far it may be from the best is stated', async () => {
+    const outOfTime = async (suppliers: readonly Supplier[], answer: { readonly values: readonly number[]; readonly bound?: number }) => {
+      const outcome = await solveBasket({ currency: 'EUR', needs: [aNeed()], priceList: aList([aPack()], suppliers), options: { secondBest: false } },
+        async () => ({ status: 'time-limit', ...answer }));
+      if (!outcome.ok) throw new Error('refused');
+      return outcome.value;
+    };
+    const free = await outOfTime([aSupplier({ delivery: '0.00' })], { values: [] });
+    expect(bought(free)).toEqual({ p1: 3 });
+    // Three packs at 20.00 are the least that 2.5 m2 can cost, so that nothing is left to prove.
+    expect([free.total.amount, free.proof]).toEqual(['60.00', { kind: 'proven' }]);
+    const carried = await outOfTime([aSupplier({ delivery: '15.00' })], { values: [], bound: 4000 });
+    // The goods alone cost 60.00 of 75.00, which is a better bound than the solver's 40.00.
+    expect(carried.proof).toEqual({ kind: 'gap', bound: { amount: '59.99', currency: 'EUR' }, gapFraction: (7500 - 6000) / 7500 });
+    expect((await outOfTime([aSupplier({ delivery: '15.00' })], { values: [], bound: 7000 })).proof).toMatchObject({ bound: { amount: '69.99' } });
   });
 
   test('a solver that fails, or answers what does not cover the needs, is our fault and not passed on', async () => {

@@ -7,10 +7,11 @@ import { planBasket, type BasketPlan } from './basket-plan.js';
 import type { BasketRequest } from './basket-request.js';
 import { satisfies } from './content.js';
 import type { LinearModel, Solve, SolverAnswer } from './linear-model.js';
-import { bestOf as cheapestOf, cheapestPurchase, ordersBySuppliers } from './cheapest-purchase.js';
-import { negligibleShare, orderOf, priceFor, purchaseFrom, type Purchase } from './read-order.js';
+import { bestOf as cheapestOf, cheapestPurchase, leastCostOfGoods, ordersBySuppliers } from './cheapest-purchase.js';
+import { judgementOf, negligibleShare, orderOf, priceFor, purchaseFrom, type Purchase } from './read-order.js';
 
-const DEFAULT_TIME_LIMIT_S = 5;
+/** For each search, unless the caller of `solve` shares it out. */
+export const DEFAULT_TIME_LIMIT_S = 5;
 
 /** The second best is there to be compared, so it may be this share above the best of its kind. */
 const SECOND_BEST_GAP = 0.005;
@@ -88,28 +89,32 @@ function shortfallsIn(plan: BasketPlan, { model, answer }: Solved): Shortfalls {
 
 function foundIn(plan: BasketPlan, { model, answer }: Solved, shortfalls: Shortfalls): Found {
   if (answer.values.length === 0 && model.columns.length > 0) return picked(plan, answer);
-  return { purchase: purchaseFrom(plan, model, answer.values), proof: proofOf(plan, model, answer), shortfalls };
+  const purchase = purchaseFrom(plan, model, answer.values);
+  if (answer.status === 'optimal') return { purchase, proof: { kind: 'proven' }, shortfalls };
+  const found = { purchase, shortfalls, proof: gapOf(plan, purchase, answer) };
+  const quick = picked(plan, answer);
+  const isBetter = costOf(plan, quick.purchase) < costOf(plan, purchase) && quick.shortfalls.every((short, demand) => short <= shortfalls[demand]);
+  return isBetter ? quick : found;
 }
 
-function proofOf({ currency }: BasketPlan, { columns }: LinearModel, { status, values, bound }: SolverAnswer): Proof {
-  if (status === 'optimal') return { kind: 'proven' };
-  const cost = columns.reduce((sum, column, index) => sum + column.cost * values[index], 0);
-  if (bound === undefined || !Number.isFinite(bound)) return { kind: 'gap' };
-  return { kind: 'gap', bound: minorJson(Math.ceil(bound - 1), currency), gapFraction: cost <= 0 ? 0 : Math.max(0, (cost - bound) / cost) };
+const costOf = (plan: BasketPlan, purchase: Purchase): number => Number(judgementOf(plan, purchase).totalMinor);
+
+/** How far the cost is from the best lower bound there is: the solver's, or that of the goods alone. */
+function gapOf(plan: BasketPlan, purchase: Purchase, { bound }: SolverAnswer): Proof {
+  const cost = costOf(plan, purchase);
+  const goods = judgementOf(plan, purchase).short === 0 ? leastCostOfGoods(plan) : undefined;
+  if (goods !== undefined && cost <= goods) return { kind: 'proven' };
+  const best = Math.max(...[bound, goods].filter((one) => one !== undefined && Number.isFinite(one) && one > 0).map(Number));
+  if (!Number.isFinite(best)) return { kind: 'gap' };
+  return { kind: 'gap', bound: minorJson(Math.ceil(best - 1), plan.currency), gapFraction: cost <= 0 ? 0 : Math.max(0, (cost - best) / cost) };
 }
 
 const minorJson = (minor: number, currency: Currency): MoneyJson => moneyJson(money(BigInt(Math.max(0, minor)), currency));
 
-/** Out of time without an order from the solver: one found need by need, with what it leaves uncovered. */
-function picked(plan: BasketPlan, { bound }: SolverAnswer): Found {
+/** Out of time: an order found need by need, with what it leaves uncovered. */
+function picked(plan: BasketPlan, answer: SolverAnswer): Found {
   const purchase = cheapestPurchase(plan);
-  const order = orderOf(plan, purchase);
-  const total = Number(moneyOf(order.total, plan).minor);
-  const isBound = bound !== undefined && Number.isFinite(bound) && bound > 0;
-  return {
-    purchase, shortfalls: order.coverage.map(({ short }) => short),
-    proof: isBound && total > 0 ? { kind: 'gap', bound: minorJson(Math.ceil(bound - 1), plan.currency), gapFraction: Math.max(0, (total - bound) / total) } : { kind: 'gap' },
-  };
+  return { purchase, shortfalls: orderOf(plan, purchase).coverage.map(({ short }) => short), proof: gapOf(plan, purchase, answer) };
 }
 
 function checkCovered({ coverage }: BasketOrder, shortfalls: Shortfalls): void {

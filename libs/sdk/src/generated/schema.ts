@@ -1156,7 +1156,7 @@ export type components = {
             readonly secondBest?: boolean;
             /** @description Suppliers of the list to order from; absent: all. */
             readonly suppliers?: readonly string[];
-            /** @description For each search; absent: 5. */
+            /** @description For all searches of the order together; absent: 5. What is found by then is given, with its distance from the best that is possible. */
             readonly timeLimitS?: number;
             /**
              * @description By air nothing hazardous travels; who collects pays no freight. Absent: ground.

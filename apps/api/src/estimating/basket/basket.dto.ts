@@ -105,7 +105,7 @@ export class BasketOptionsDto implements BasketOptions {
   @Flag({ optional: true, description: 'Absent: true.' })
   readonly secondBest?: boolean;
 
-  @Num({ optional: true, above: 0, upTo: 30, unit: 's', description: 'For each search; absent: 5.' })
+  @Num({ optional: true, above: 0, upTo: 30, unit: 's', description: 'For all searches of the order together; absent: 5. What is found by then is given, with its distance from the best that is possible.' })
   readonly timeLimitS?: number;
 
   @CalendarDate({ optional: true, description: 'The validity of the price list is checked against it.' })
