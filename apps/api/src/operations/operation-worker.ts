@@ -12,9 +12,10 @@ export type Handler = (organisationId: string, task: unknown, signal: AbortSigna
 
 /** A task that makes its worker die must not go round for ever. */
 const MOST_ATTEMPTS = 3;
-/** Longer than a task may run, so that no two copies work on one task. */
-const LEASE_S = 60;
-const LONGEST_MS = 50_000;
+/** A task belongs to its worker for this long after the last sign of life; then another copy takes it. */
+const LEASE_S = 15;
+const SIGN_OF_LIFE_MS = 5000;
+const LONGEST_MS = 120_000;
 const TRY_AGAIN_S = 5;
 /** How often a copy looks for tasks that others left behind; its own begin at once. */
 const LOOK_EVERY_MS = 5000;
@@ -74,9 +75,19 @@ export class OperationWorker implements OnModuleDestroy {
     if (this.stopping.signal.aborted) return false;
     const claim = await this.database.asWorker((tx) => OperationsRepository.in(tx).claim(MOST_ATTEMPTS, LEASE_S));
     if (claim === undefined) return false;
-    const settle = await this.outcomeOf(claim);
+    const alive = setInterval(() => { void this.renew(claim); }, SIGN_OF_LIFE_MS);
+    const settle = await this.outcomeOf(claim).finally(() => { clearInterval(alive); });
     await this.database.asWorker((tx) => settle(OperationsRepository.in(tx)));
     return true;
+  }
+
+  /** One sign of life may be lost; the lease holds for three. */
+  private async renew(claim: Claim): Promise<void> {
+    try {
+      await this.database.asWorker((tx) => OperationsRepository.in(tx).renew(claim, LEASE_S));
+    } catch (failure) {
+      this.log.entry('warn', 'The lease of an operation could not be renewed', failureFacts(failure));
+    }
   }
 
   /** What is to be written about a task after it was tried. */

@@ -69,6 +69,10 @@ export class OperationsRepository {
     return row === undefined ? undefined : { id: row.id, organisationId: row.organisation_id, kind: row.kind, task: row.task, attempt: row.attempts };
   }
 
+  async renew({ id, attempt }: Claim, leaseS: number): Promise<void> {
+    await this.tx.query("UPDATE operation SET due_at = now() + make_interval(secs => $3) WHERE id = $1 AND attempts = $2 AND status = 'running'", [id, attempt, leaseS]);
+  }
+
   /** Nothing happens when the lease has passed to another worker in the meantime. */
   async finish({ id, attempt }: Claim, { mediaType, headers, content }: Content): Promise<void> {
     await this.tx.query(
