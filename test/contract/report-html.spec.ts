@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { contentSecurityPolicy, htmlOf, jobPackOf, reportOf, stylesheet, type ReportDocument, type ReportRequest } from '#lib/drawings';
 import { sampleRequest, smallSample, type SampleSize } from '../../libs/drawings/src/sample-estimate.js';
+import { hostileRequest, hostileStrings } from './hostile-strings.js';
 import { findTool } from './report-parts.js';
 
 jest.setTimeout(120_000);
@@ -99,6 +100,25 @@ test('page and paper say the same', () => {
     }
   })]);
   expect(words(reportOf(onScreen(many)))).toEqual(words(reportOf(sampleRequest(many))));
+});
+
+describe('a thousand hostile strings', () => {
+  const strings = hostileStrings();
+  const request = hostileRequest(strings);
+  const html = pageOf(reportOf({ ...request, medium: 'screen', reader: { ...request.reader, glyphs: 'any' } }));
+
+  test('come through as text, with what cannot be shown named by its code', () => {
+    const shown = html.replace(/<[^>]*>/g, '').replace(/&(lt|gt|quot|#39|amp);/g, (_, name: string) => ({ lt: '<', gt: '>', quot: '"', '#39': "'", amp: '&' })[name]!);
+    const asShown = (text: string): string => text.replace(/\p{Surrogate}|[\uFFFE\uFFFF]/gu, '\uFFFD')
+      .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/g, (letter) => `[U+${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}]`);
+    expect(strings.filter((one) => shown.split(asShown(one)).length - 1 < 2)).toEqual([]);
+  });
+
+  test('add no element, no attribute and no identifier to the page', () => {
+    const usual = pageOf(reportOf(onScreen({ ...smallSample, lines: strings.length })));
+    const tags = (page: string): ReadonlySet<string> => new Set(page.match(/<[a-z][a-z0-9]*/g));
+    expect([...tags(html)].filter((tag) => !tags(usual).has(tag) && tag !== '<bdi')).toEqual([]);
+  });
 });
 
 /** Code for the browser is text, for it runs there and knows nothing of this file. */

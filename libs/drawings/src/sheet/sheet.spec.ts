@@ -85,8 +85,8 @@ describe('labels', () => {
 });
 
 describe('writing SVG', () => {
-  test('markup in text stays text, and what XML forbids is replaced', () => {
-    expect(escaped('<script>&"\'</script>\u0001\uD800')).toBe('&lt;script&gt;&amp;&quot;&#39;&lt;/script&gt;\uFFFD\uFFFD');
+  test('markup in text stays text, and what cannot be shown is named or replaced', () => {
+    expect(escaped('<script>&"\'</script>\u0001\u202E\uD800')).toBe('&lt;script&gt;&amp;&quot;&#39;&lt;/script&gt;[U+0001][U+202E]\uFFFD');
   });
   test('numbers are hundredths of a millimetre', () => {
     expect([1 / 3, -0.0001, 12, 0.1 + 0.2].map(digits)).toEqual(['0.33', '0', '12', '0.3']);

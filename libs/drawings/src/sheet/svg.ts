@@ -2,6 +2,7 @@ import { strokes, dashesMm, type LineType } from './line-types.js';
 import { textBox, type Fill, type Mark, type PathMark, type TextMark } from './marks.js';
 import type { Scale } from './scale.js';
 import { grown, type Point } from './shapes.js';
+import { codeName } from './text-size.js';
 
 /** A drawing ready to be written: marks on a sheet, with the words that stand in for it. */
 export interface Drawing {
@@ -48,10 +49,14 @@ export function svgOf(drawing: Drawing): string {
   ].join('\n') + '\n';
 }
 
-/** Text that XML can carry: markup escaped, characters that XML 1.0 forbids replaced by the replacement character. */
+/**
+ * Text that XML can carry: markup escaped, control characters and marks that turn the direction of what follows named by
+ * their code points, other characters that XML 1.0 forbids replaced by the replacement character.
+ */
 export const escaped = (content: string): string =>
   content
     .replace(/\p{Surrogate}/gu, '\uFFFD')
+    .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/g, codeName)
     .replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD')
     .replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;')
     .replaceAll('"', '&quot;').replaceAll("'", '&#39;');

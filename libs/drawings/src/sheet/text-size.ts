@@ -80,6 +80,9 @@ export const printable = (text: string): string =>
   [...text.replace(/\p{Surrogate}/gu, '\uFFFD').replace(/[\t\n\r\u2028\u2029]+/g, ' ')]
     .map((letter) => {
       const code = letter.codePointAt(0) ?? 0;
-      return isCovered(code) && !isInvisibleControl(code) ? letter : `[U+${code.toString(16).toUpperCase().padStart(4, '0')}]`;
+      return isCovered(code) && !isInvisibleControl(code) ? letter : codeName(letter);
     })
     .join('');
+
+/** What stands for a character that cannot be shown. */
+export const codeName = (letter: string): string => `[U+${(letter.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`;

@@ -161,12 +161,26 @@ export const choiceFaults = (value: unknown, choices: readonly string[]): readon
 export function textFaults(value: unknown, { atLeast = 1, atMost = 200, form }: TextLimits): readonly Problem[] {
   if (typeof value !== 'string') return [problem('not-text', '', { value: shownValue(value) })];
   if (value.length < atLeast || value.length > atMost) return [problem('text-length', '', { count: value.length, range: `${atLeast} to ${atMost} characters` })];
+  const unusable = unusableIn(value);
+  if (unusable !== undefined) return [problem('unusable-text', '', { what: unusable })];
   if (form !== undefined && !form.pattern.test(value)) return [problem('not-in-form', '', { value: shownValue(value), form: form.words })];
   return [];
 }
 
 const repeatFaults = (value: unknown): readonly Problem[] =>
   !Array.isArray(value) || value.length > MOST_ENTRIES ? [] : value.flatMap((item: unknown, index) => (value.indexOf(item) === index ? [] : [problem('duplicate', `/${index}`, { value: shownValue(item) })]));
+
+/**
+ * What a text may not hold: control characters other than tab and line break, which no document can show, and marks that
+ * turn round the direction of whatever follows, by which a name could make an amount beside it read otherwise. Isolates
+ * are left, since right-to-left names need them; documents show them by their code.
+ */
+function unusableIn(text: string): string | undefined {
+  const [found] = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E]/.exec(text) ?? [];
+  if (found === undefined) return undefined;
+  const code = `U+${found.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
+  return found >= '\u202A' ? `the character ${code}, which turns the direction of the text after it` : `the control character ${code}`;
+}
 
 const finiteNumberFaults = (value: unknown): readonly Problem[] =>
   typeof value === 'number' && Number.isFinite(value) ? [] : [problem('not-a-number', '', { hint: '', value: shownValue(value) })];
