@@ -25,7 +25,11 @@ export function settingFor(request: CalendarRequest, hardener: Hardener, { clock
     none: { kind: 'none' }, 'dry-deck': { kind: 'dry-deck' }, resin: resinLimits(request.resin, hardener.code),
     coating: request.coating === undefined ? { kind: 'dry-deck' } : coatingLimits(request.coating),
   };
-  const slotsFor = (kind: GateKind) => workable(slotsOpen({ request, clock, sky, at }, limits[kind]));
+  const always = workable(clock.works);
+  const slotsFor = (kind: GateKind) => {
+    const open = slotsOpen({ request, clock, sky, at }, limits[kind]);
+    return open === clock.works ? always : workable(open);
+  };
   return {
     clock, workable: { none: slotsFor('none'), 'dry-deck': slotsFor('dry-deck'), resin: slotsFor('resin'), coating: slotsFor('coating') },
     ages: agesFor({ request, clock, sky, at }, hardener, deckC),
@@ -52,7 +56,12 @@ function slotsOpen({ request, clock, sky, at }: SkyOnClock, limits: GateLimits):
 
 function agesFor({ request, clock, sky, at }: SkyOnClock, hardener: Hardener, deckC: number): Float64Array {
   const elsewhereC = deckTemperature(deckC, 0, { heaterK: request.warmth?.heaterK ?? 0, tentK: request.warmth?.tentK ?? 0 });
-  const temperaturesC = Float64Array.from({ length: clock.count }, (_, slot) => (sky === undefined ? undefined : deckAt(sky, (slot - at) * SLOT_H)) ?? elsewhereC);
+  const temperaturesC = new Float64Array(clock.count).fill(elsewhereC);
+  for (let slot = Math.max(0, Math.ceil(at)); sky !== undefined && slot < clock.count; slot += 1) {
+    const deck = deckAt(sky, (slot - at) * SLOT_H);
+    if (deck === undefined) break;
+    temperaturesC[slot] = deck;
+  }
   return equivalentAges({ stepH: SLOT_H, temperaturesC }, {
     referenceC: CURE_REFERENCE_C, activationEnergyKJPerMol: request.resin.activationEnergyKJPerMol.value, stopsBelowC: hardener.lowestTemperatureC.value,
   });

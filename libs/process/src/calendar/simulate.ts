@@ -1,6 +1,6 @@
 import { randomStream, type RandomStream, triangularQuantile } from '#lib/kernel';
 import type { NetworkTask } from './network.js';
-import { walk, type Draw, type Walk, type WalkPlan } from './walk.js';
+import { walk, walkTables, type Draw, type Walk, type WalkPlan } from './walk.js';
 
 export interface Simulation {
   /** Slots, sorted. */
@@ -25,10 +25,11 @@ export function simulate(plan: WalkPlan, { seed, runs, lossFraction }: { readonl
   const [finishes, workedDays, hits] = [new Float64Array(runs), new Float64Array(runs), new Float64Array(plan.tasks.length)];
   const draw: Draw = { hours: new Float64Array(plan.tasks.length), waits: new Float64Array(plan.tasks.length), lostDays: new Float64Array(plan.tasks.length) };
   const seen = new Uint8Array(plan.setting.clock.workday[plan.setting.clock.count - 1] + 2);
+  const tables = walkTables(plan);
   let incomplete = 0;
   for (let run = 0; run < runs; run += 1) {
     drawInto(plan.tasks, draw, random, lossFraction);
-    const calendar = walk(plan, draw);
+    const calendar = walk(plan, draw, tables);
     finishes[run] = calendar.finish;
     workedDays[run] = daysWorked(plan, calendar, { draw, seen: seen.fill(0) });
     for (const task of chainOf(calendar)) hits[task] += 1 / runs;

@@ -1,4 +1,3 @@
-import type { GateKind } from '../operations/operation.js';
 import { slotOfAge, type Setting } from './course.js';
 import type { NetworkTask } from './network.js';
 import { SLOT_H, whenDone, whenStarts, workedBy, type Workable } from './slots.js';
@@ -37,11 +36,9 @@ export function walkPlan(tasks: readonly NetworkTask[], setting: Setting, people
   const before = tasks.map(({ after }) => Int32Array.from(after.flatMap((code) => place.get(code) ?? [])));
   const next = tasks.map((_, index) => Int32Array.from(tasks.flatMap((__, other) => (before[other].includes(index) ? [other] : []))));
   const hands = Float64Array.from(tasks, ({ mostHands }) => Math.min(people, mostHands));
-  const gates = tasks.map(({ gate }) => gateOf(setting, gate));
+  const gates = tasks.map(({ gate }) => setting.workable[gate]);
   return { tasks, setting, before, next, gates, hands, tail: tails(tasks, next, hands) };
 }
-
-const gateOf = (setting: Setting, gate: GateKind): Workable => setting.workable[gate];
 
 function tails(tasks: readonly NetworkTask[], next: readonly Int32Array[], hands: Float64Array): Float64Array {
   const tail = new Float64Array(tasks.length);
@@ -55,99 +52,114 @@ function tails(tasks: readonly NetworkTask[], next: readonly Int32Array[], hands
 const likelyWaitH = ({ wait }: NetworkTask): number =>
   wait.kind === 'none' ? 0 : wait.kind === 'cure' ? wait.ageH.likely : wait.hours.likely;
 
+/** The tables of one walk, made once and filled again by every walk: thousands of calendars would else be mostly allocation. */
+export interface WalkTables {
+  readonly start: Float64Array;
+  readonly end: Float64Array;
+  readonly ready: Float64Array;
+  readonly waitedFor: Int32Array;
+  /** When the last predecessor of a task was ready, and which it was; settled once all of them are. */
+  readonly readyAt: Float64Array;
+  readonly driver: Int32Array;
+  /** Predecessors still to be done. */
+  readonly open: Int32Array;
+  /** Tasks that may be taken up, `waiting` of them. */
+  readonly eligible: Int32Array;
+}
+
+export function walkTables({ tasks: { length } }: WalkPlan): WalkTables {
+  const [numbers, places] = [() => new Float64Array(length), () => new Int32Array(length)];
+  return { start: numbers(), end: numbers(), ready: numbers(), waitedFor: places(), readyAt: numbers(), driver: places(), open: places(), eligible: places() };
+}
+
 /**
  * One calendar by the serial rule: of the tasks whose predecessors are ready, the crew takes the one that can start first,
- * on a tie the one with the longest way to go; waits fill with whatever needs no deck.
+ * on a tie the one with the longest way to go; waits fill with whatever needs no deck. The answer lies in the tables
+ * until they are filled again.
  *
  * Valid:  one crew that stays together; finish-to-start precedences.
  * Source: [KELLEY-WALKER-1959] precedence; the serial rule is common practice in scheduling
  * Worked: libs/process/src/calendar/calendar.spec.ts
  */
-export function walk(plan: WalkPlan, draw: Draw): Walk {
-  const count = plan.tasks.length;
-  const state = { start: new Float64Array(count), end: new Float64Array(count), ready: new Float64Array(count), waitedFor: new Int32Array(count).fill(-1) };
-  const open = Int32Array.from(plan.before, ({ length }) => length);
-  const eligible = plan.before.flatMap(({ length }, index) => (length === 0 ? [index] : []));
-  let [crewFree, crewLast, isComplete] = [0, -1, true];
-  while (eligible.length > 0) {
-    const pick = chooseNext(plan, { state, eligible, crewFree, draw });
-    eligible.splice(eligible.indexOf(pick.task), 1);
-    isComplete = settle(plan, draw, { state, pick, crewLast, crewFree }) && isComplete;
-    if (draw.hours[pick.task] > 0) [crewFree, crewLast] = [state.end[pick.task], pick.task];
-    for (const other of plan.next[pick.task]) {
-      open[other] -= 1;
-      if (open[other] === 0) eligible.push(other);
-    }
+export function walk(plan: WalkPlan, draw: Draw, tables: WalkTables = walkTables(plan)): Walk {
+  const { start, end, ready, waitedFor, eligible } = tables;
+  let waiting = begin(plan, tables);
+  let [crewFree, crewLast, isComplete, finish] = [0, -1, true, 0];
+  while (waiting > 0) {
+    const place = soonest(plan, draw, { tables, waiting, crewFree });
+    const task = eligible[place];
+    eligible.copyWithin(place, place + 1, waiting);
+    isComplete = settle(plan, draw, { tables, task, crewLast, crewFree }) && isComplete;
+    if (draw.hours[task] > 0) [crewFree, crewLast] = [end[task], task];
+    finish = Math.max(finish, ready[task]);
+    waiting = release(plan, tables, { task, waiting: waiting - 1 });
   }
-  return { ...state, finish: state.ready.reduce((latest, at) => Math.max(latest, at), 0), isComplete };
+  return { start, end, ready, waitedFor, finish, isComplete };
 }
 
-interface WalkState {
-  readonly start: Float64Array;
-  readonly end: Float64Array;
-  readonly ready: Float64Array;
-  readonly waitedFor: Int32Array;
-}
-
-interface Pick {
-  readonly task: number;
-  readonly start: number;
-  readonly driver: number;
-  readonly readyAt: number;
-}
-
-function chooseNext(plan: WalkPlan, { state, eligible, crewFree, draw }: { readonly state: WalkState; readonly eligible: readonly number[]; readonly crewFree: number; readonly draw: Draw }): Pick {
-  let best: Pick = { task: -1, start: Number.POSITIVE_INFINITY, driver: -1, readyAt: 0 };
-  for (const task of eligible) {
-    const found = earliest(plan, task, { state, crewFree, draw, notAfter: best.start });
-    if (found === undefined) continue;
-    const isSooner = found.start < best.start - 1e-9;
-    const isTie = Math.abs(found.start - best.start) <= 1e-9;
-    if (best.task === -1 || isSooner || (isTie && plan.tail[task] > plan.tail[best.task])) best = found;
+/** Everything as before the first task; how many may be taken up at once. */
+function begin({ before }: WalkPlan, { readyAt, driver, open, eligible }: WalkTables): number {
+  let waiting = 0;
+  readyAt.fill(0);
+  driver.fill(-1);
+  for (let task = 0; task < before.length; task += 1) {
+    open[task] = before[task].length;
+    if (open[task] === 0) eligible[waiting++] = task;
   }
+  return waiting;
+}
+
+/** The task is done: its successors know when it was ready, and those that waited for nothing else may be taken up. */
+function release({ next }: WalkPlan, { ready, readyAt, driver, open, eligible }: WalkTables, { task, waiting }: { readonly task: number; readonly waiting: number }): number {
+  let count = waiting;
+  for (const other of next[task]) {
+    if (driver[other] === -1 || ready[task] > readyAt[other]) [readyAt[other], driver[other]] = [ready[task], task];
+    open[other] -= 1;
+    if (open[other] === 0) eligible[count++] = other;
+  }
+  return count;
+}
+
+interface Choice {
+  readonly tables: WalkTables;
+  readonly waiting: number;
+  readonly crewFree: number;
+}
+
+/** Place among the eligible of the task to take up; its start is left in the tables. */
+function soonest(plan: WalkPlan, draw: Draw, { tables: { eligible, readyAt, start }, waiting, crewFree }: Choice): number {
+  let [best, bestStart, bestTail] = [-1, Number.POSITIVE_INFINITY, 0];
+  for (let place = 0; place < waiting; place += 1) {
+    const task = eligible[place];
+    const hasWork = draw.hours[task] > 0;
+    const from = hasWork ? Math.max(readyAt[task], crewFree) : readyAt[task];
+    if (from > bestStart + 1e-9) continue;
+    const found = hasWork ? whenStarts(plan.gates[task], workedBy(plan.gates[task], from)) ?? plan.setting.clock.count : from;
+    const isTie = Math.abs(found - bestStart) <= 1e-9;
+    if (best === -1 || (isTie ? plan.tail[task] > bestTail : found < bestStart)) [best, bestStart, bestTail] = [place, found, plan.tail[task]];
+  }
+  start[eligible[best]] = bestStart;
   return best;
 }
 
-interface Search {
-  readonly state: WalkState;
-  readonly crewFree: number;
-  readonly draw: Draw;
-  /** A start already found; what cannot come before it is not looked at. */
-  readonly notAfter: number;
-}
-
-function earliest(plan: WalkPlan, task: number, { state, crewFree, draw, notAfter }: Search): Pick | undefined {
-  let [readyAt, driver] = [0, -1];
-  for (const before of plan.before[task]) {
-    if (state.ready[before] > readyAt || driver === -1) [readyAt, driver] = [Math.max(readyAt, state.ready[before]), before];
-  }
-  if (draw.hours[task] === 0) return { task, start: readyAt, driver, readyAt };
-  const from = Math.max(readyAt, crewFree);
-  if (from > notAfter + 1e-9) return undefined;
-  const start = whenStarts(plan.gates[task], workedBy(plan.gates[task], from)) ?? plan.setting.clock.count;
-  return { task, start, driver, readyAt };
-}
-
 interface Settling {
-  readonly state: WalkState;
-  readonly pick: Pick;
+  readonly tables: WalkTables;
+  readonly task: number;
   readonly crewLast: number;
   readonly crewFree: number;
 }
 
-function settle(plan: WalkPlan, draw: Draw, { state, pick, crewLast, crewFree }: Settling): boolean {
-  const { task } = pick;
+function settle(plan: WalkPlan, draw: Draw, { tables: { start, end, ready, waitedFor, readyAt, driver }, task, crewLast, crewFree }: Settling): boolean {
   const { clock, forecastEndSlot } = plan.setting;
   const gate = plan.gates[task];
-  const isBeyondForecast = pick.start >= forecastEndSlot && plan.tasks[task].gate !== 'none';
-  const start = isBeyondForecast && draw.lostDays[task] > 0 ? afterLostDays(plan, gate, pick.start, draw.lostDays[task]) : pick.start;
-  const end = draw.hours[task] === 0 ? start : whenDone(gate, workedBy(gate, start) + draw.hours[task] / plan.hands[task] / SLOT_H);
-  state.start[task] = start;
-  state.end[task] = end ?? clock.count;
-  const ready = readyAfter(plan, task, { end: state.end[task], wait: draw.waits[task] });
-  state.ready[task] = ready ?? clock.count;
-  state.waitedFor[task] = draw.hours[task] > 0 && crewFree > pick.readyAt ? crewLast : pick.driver;
-  return end !== undefined && ready !== undefined;
+  const isBeyondForecast = start[task] >= forecastEndSlot && plan.tasks[task].gate !== 'none';
+  if (isBeyondForecast && draw.lostDays[task] > 0) start[task] = afterLostDays(plan, gate, start[task], draw.lostDays[task]);
+  const done = draw.hours[task] === 0 ? start[task] : whenDone(gate, workedBy(gate, start[task]) + draw.hours[task] / plan.hands[task] / SLOT_H);
+  end[task] = done ?? clock.count;
+  const fit = readyAfter(plan, task, { end: end[task], wait: draw.waits[task] });
+  ready[task] = fit ?? clock.count;
+  waitedFor[task] = draw.hours[task] > 0 && crewFree > readyAt[task] ? crewLast : driver[task];
+  return done !== undefined && fit !== undefined;
 }
 
 function afterLostDays(plan: WalkPlan, gate: Workable, start: number, lostDays: number): number {

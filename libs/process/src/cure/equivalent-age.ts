@@ -25,14 +25,17 @@ const HALVES = 4;
  */
 export function equivalentAges({ stepH, temperaturesC }: TemperatureCourse, law: AgeLaw): Float64Array {
   const ages = new Float64Array(temperaturesC.length);
+  // A deck that stays as it is ages as in the step before: most of a long course is steady.
+  let [steadyC, steadyPace] = [Number.NaN, 0];
   for (let step = 1; step < temperaturesC.length; step += 1) {
-    ages[step] = ages[step - 1] + ageOver(temperaturesC[step - 1], temperaturesC[step], law) * stepH;
+    const [fromC, toC] = [temperaturesC[step - 1], temperaturesC[step]];
+    if (fromC === toC && fromC !== steadyC) [steadyC, steadyPace] = [fromC, paceAt(fromC, law)];
+    ages[step] = ages[step - 1] + (fromC === toC ? steadyPace : ageOver(fromC, toC, law)) * stepH;
   }
   return ages;
 }
 
 function ageOver(fromC: number, toC: number, law: AgeLaw): number {
-  if (fromC === toC) return paceAt(fromC, law);
   let sum = 0;
   for (let part = 0; part <= HALVES; part += 1) {
     const weight = part === 0 || part === HALVES ? 1 : part % 2 === 1 ? 4 : 2;
