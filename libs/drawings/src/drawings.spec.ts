@@ -124,3 +124,14 @@ describe('a full-size template', () => {
     expect(tiles.flatMap(collisions)).toEqual([]);
   });
 });
+
+describe('a calendar with dates', () => {
+  test('counts its days as dates, and on a phone writes every name in full above its bar', () => {
+    const dated = { ...sampleGantt, startDate: '2027-02-26' };
+    const svg = gantt(dated, { format: phone, reader: defaultReader, block }).map(svgOf).join('');
+    expect(svg).toContain('26 Feb');
+    expect(svg).not.toContain('Day from the start');
+    const long = { tasks: [{ ...sampleGantt.tasks[0], title: 'Trim, sound the new core, mend what sounds hollow' }], startDate: '2027-02-26' };
+    expect(gantt(long, { format: phone, reader: defaultReader, block }).map(svgOf).join('')).toContain('mend what sounds hollow');
+  });
+});

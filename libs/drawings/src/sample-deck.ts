@@ -128,6 +128,9 @@ export const sampleGantt: GanttInput = {
 };
 
 export const sampleBatch: BatchCardInput = {
-  number: 3, title: 'Bed the core', resinName: 'Epoxy laminating resin', hardenerName: 'Slow hardener', fillerName: 'Colloidal silica',
-  resinG: 620, hardenerG: 186, fillerG: 84, mixedMl: 742, covers: ['A1', 'A2', 'A3', 'A4'], useWithinMin: 22, limitedBy: 'pot life at 24 °C', pumps: '31 strokes of each',
+  number: 3, title: 'Bed the core', mixedMl: 742,
+  weigh: [
+    { what: 'resin', name: 'Epoxy laminating resin', addG: 620, scaleShowsG: 620, volumeMl: 539 }, { what: 'hardener', name: 'Slow hardener', addG: 186, scaleShowsG: 806, volumeMl: 178 },
+    { what: 'filler', name: 'Colloidal silica', addG: 84, scaleShowsG: 890, volumeMl: 1680 },
+  ], covers: ['A1', 'A2', 'A3', 'A4'], useWithinMin: 22, limitedBy: 'pot life at 24 °C', pumps: '31 strokes of each',
 };

@@ -119,7 +119,7 @@ const processOf = (): Estimate['process'] => ({
     { step: 'bed', title: 'Bed the core', netL: 0.62, wasteL: 0.11, totalL: 0.73, totalKg: 0.81, fillerKg: 0.09, filler: 'Colloidal silica' },
     { step: 'wet-out', title: 'Wet out the plies', netL: 1.31, wasteL: 0.24, totalL: 1.55, totalKg: 1.71 },
   ],
-  batches: [1, 2, 3].map((number) => ({ ...sampleBatch, number, step: 'bed', filler: 'Colloidal silica' })),
+  batches: [1, 2, 3].map((number) => ({ ...sampleBatch, number, step: 'bed', filler: 'Colloidal silica', resinG: 620, hardenerG: 186, fillerG: 84 })),
   bondPressure: {
     method: 'vacuum', requiredKPa: 5, availableKPa: 61.4, restsOn: 'itself, over an airtight inner skin', quantities: [{ code: 'film', name: 'Bag film', value: 1.4, unit: 'm2' }],
     props: { needed: true, spacingMm: 500, why: 'The inner skin alone would bend by 9 mm under a kneeling person.' }, recommendation: 'Bag each opening by itself.', refusals: ['Weights: the inner skin alone fails.'],

@@ -113,6 +113,8 @@ export interface MethodChoice {
   /** Code of a core sheet in the catalogue. */
   readonly core?: string;
   readonly resin?: string;
+  /** What one stroke of the resin pump gives, ml; the cards then count strokes. Weighed and measured without pumps when absent. */
+  readonly pumpResinMlPerStroke?: number;
   readonly finish?: 'patch' | 'panel' | 'whole-deck';
   readonly wholeDeckAreaM2?: number;
   readonly taperRatio?: number;

@@ -326,6 +326,8 @@ export interface BatchCard {
   readonly hardenerG: number;
   readonly fillerG: number;
   readonly filler?: string;
+  /** What to weigh, in this order, on a scale that is not set to nothing between; volumes for cup or pump. */
+  readonly weigh: readonly { readonly what: 'resin' | 'hardener' | 'filler'; readonly name: string; readonly addG: number; readonly scaleShowsG: number; readonly volumeMl: number }[];
   readonly mixedMl: number;
   readonly covers: readonly string[];
   readonly useWithinMin: number;

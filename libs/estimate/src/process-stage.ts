@@ -25,6 +25,7 @@ export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outc
   const batches = planBatches({
     resin: job.resin, fillers: materialsOf(job.catalogue, 'filler'), steps,
     temperatureC: job.numbers.temperatureC.value, people: job.numbers.people.value,
+    ...(job.record.method?.pumpResinMlPerStroke === undefined ? {} : { pumpResinMlPerStroke: job.record.method.pumpResinMlPerStroke }),
   });
   if (!batches.ok) return refusal(...atRecord(batches.problems, processFields, '/method'));
   const cure = planCure({
@@ -33,7 +34,7 @@ export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outc
   return cure.ok ? success({ batches: batches.value, cure: cure.value }) : refusal(...atRecord(cure.problems, processFields, '/method'));
 }
 
-const processFields = { '/temperatureC': '/conditions/temperatureC', '/temperature/temperatureC': '/conditions/temperatureC', '/people': '/crew/people' };
+const processFields = { '/temperatureC': '/conditions/temperatureC', '/temperature/temperatureC': '/conditions/temperatureC', '/people': '/crew/people', '/pumpResinMlPerStroke': '/method/pumpResinMlPerStroke' };
 
 /** What presses the largest opening, and whether the inner skin can carry it. */
 export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
@@ -72,8 +73,8 @@ export const processSection = (job: Job, { batches }: ProcessWork, press: BondPr
   demands: batches.demand.steps.map(({ step, title, netL, wasteL, totalL, totalKg, fillerG, filler }) => ({
     step, title, netL, wasteL, totalL, totalKg, ...(filler === undefined ? {} : { filler, fillerKg: fillerG / 1000 }),
   })),
-  batches: batches.batches.map(({ number, step, title, resinG, hardenerG, fillerG, filler, mixedMl, covers, useWithinMin, limitedBy, pumps }) => ({
-    number, step, title, resinG, hardenerG, fillerG, mixedMl, covers, useWithinMin, limitedBy,
+  batches: batches.batches.map(({ number, step, title, resinG, hardenerG, fillerG, filler, weigh, mixedMl, covers, useWithinMin, limitedBy, pumps }) => ({
+    number, step, title, resinG, hardenerG, fillerG, weigh, mixedMl, covers, useWithinMin, limitedBy,
     ...(filler === undefined ? {} : { filler }), ...(pumps === undefined ? {} : { pumps }),
   })),
   bondPressure: {

@@ -39,7 +39,7 @@ function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
     ...(estimate.laminate.plies.length === 0 ? [] : [{ name: 'ply-plan', draw: (drawing: DrawingRequest) => plyPlan(plyPlanInput(request, undefined), drawing) }]),
     { name: 'section', draw: (drawing) => jointSection(sectionInput(request), drawing) },
     ...(bars.length === 0 ? [] : [{ name: 'panel-checks', draw: (drawing: DrawingRequest) => utilisationChart(bars, highEnough(drawing, chartHeightMm(bars.length))) }]),
-    { name: 'calendar', draw: (drawing) => gantt(ganttInput(request), highEnough(drawing, ganttHeightMm(estimate.process.calendar.tasks.length)))[0] },
+    { name: 'calendar', draw: (drawing) => gantt(ganttInput(request), highEnough(drawing, ganttHeightMm(estimate.process.calendar.tasks.length, drawing.format)))[0] },
     ...estimate.process.batches.map((batch) => ({ name: `batch-${batch.number}`, draw: (drawing: DrawingRequest) => batchCard(batchInput(request, batch), drawing) })),
   ];
 }

@@ -3,7 +3,7 @@ import { figure, papers, phone, type SheetFormat } from '../sheet/formats.js';
 import { snugFigure } from '../sheet/snug.js';
 import { svgOf, type Drawing } from '../sheet/svg.js';
 import { batchCard } from '../work/batch-card.js';
-import { gantt } from '../work/gantt.js';
+import { gantt, ganttHeightMm } from '../work/gantt.js';
 import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
 import { jointSection } from '../joint/section.js';
 import { defectMap } from '../deck/defect-map.js';
@@ -80,12 +80,15 @@ export const chartFigure = (request: ReportRequest): FigureBlock => {
 
 const TASK_ROW_MM = 5.4;
 
+/** What the legend takes of a narrow drawing besides the bars. */
+const AROUND_GANTT_MM = 30;
+
 export function ganttFigures(request: ReportRequest): readonly FigureBlock[] {
   const { reader } = request;
   const input = ganttInput(request);
   const block = { job: '', reference: '', made: '', sheet: '' };
   const heightMm = Math.min(MOST_HEIGHT_MM, input.tasks.length * TASK_ROW_MM + 30);
-  const narrow = request.medium === 'screen' ? gantt(input, { format: { ...phone, heightMm: Math.min(400, input.tasks.length * TASK_ROW_MM + 45) }, reader, block }) : [];
+  const narrow = request.medium === 'screen' ? gantt(input, { format: { ...phone, heightMm: ganttHeightMm(input.tasks.length, phone) + AROUND_GANTT_MM }, reader, block }) : [];
   return gantt(input, { format: figure(figureWidthMm(request), heightMm), reader, block })
     .map((drawing, index) => figureBlock(request, drawing, narrow[index] === undefined ? undefined : () => narrow[index]));
 }

@@ -79,9 +79,9 @@ const HOURS_PER_DAY = 24;
 
 export const ganttInput = ({ estimate: { process } }: Given): GanttInput => ({
   tasks: process.calendar.tasks.map((task) => ({ ...task, waitEndDay: task.endDay + task.waitH / HOURS_PER_DAY })),
+  ...(process.calendar.startDate === undefined ? {} : { startDate: process.calendar.startDate }),
 });
 
-export const batchInput = ({ estimate: { process }, reader }: Given, batch: BatchCard): BatchCardInput => ({
-  ...batch, resinName: process.resin.name, hardenerName: process.resin.hardenerName, limitedBy: codeText(reader.words.process.limits, batch.limitedBy),
-  ...(batch.filler === undefined ? {} : { fillerName: codeText({}, batch.filler) }),
+export const batchInput = ({ reader }: Given, batch: BatchCard): BatchCardInput => ({
+  ...batch, limitedBy: codeText(reader.words.process.limits, batch.limitedBy),
 });

@@ -6,6 +6,7 @@ import { fixed, upTo, type Reader } from '../reader.js';
 const formats = new Map<string, Intl.NumberFormat>();
 const dateFormats = new Map<string, Intl.DateTimeFormat>();
 const momentFormats = new Map<string, Intl.DateTimeFormat>();
+const timeFormats = new Map<string, Intl.DateTimeFormat>();
 
 /** An amount with its currency code, as many decimals as the amount itself has. */
 export function moneyText(reader: Reader, { amount, currency }: MoneyJson): string {
@@ -51,6 +52,13 @@ export function momentText(reader: Reader, iso: string): string {
     ?? new Intl.DateTimeFormat(reader.locale, { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit', timeZone: 'UTC' });
   momentFormats.set(reader.locale, known);
   return known.format(instant);
+}
+
+/** The time of day of an ISO instant as the calendar means it. */
+export function timeOfDayText(reader: Reader, iso: string): string {
+  const known = timeFormats.get(reader.locale) ?? new Intl.DateTimeFormat(reader.locale, { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' });
+  timeFormats.set(reader.locale, known);
+  return known.format(wallClock(iso));
 }
 
 /** A unit as people write it. */

@@ -3,7 +3,7 @@ import { areaText, fixed, lengthText, massText, percentText, temperatureText, up
 import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section, type Table } from './document.js';
 import { chartFigure, ganttFigures, piecePlanFigure, plyPlanFigure, sectionFigure, sheetFigures } from './figures.js';
 import type { ReportRequest } from './request.js';
-import { codeText, dateText, daysText, momentText, hoursText, rangeText, valueText, word } from './said.js';
+import { codeText, dateText, daysText, momentText, hoursText, rangeText, timeOfDayText, valueText, word } from './said.js';
 
 export function coreSection(request: ReportRequest): Section {
   const { estimate: { core }, reader } = request;
@@ -216,7 +216,7 @@ export function weatherBlocks(request: ReportRequest): readonly Block[] {
   if (weather === undefined) return [paragraph(said.none)];
   return [
     facts(said.forecast, [
-      [said.reach, said.fromTo(momentText(reader, weather.fromAt), momentText(reader, weather.untilAt), weather.timeZone)],
+      [said.forecast, said.fromTo(momentText(reader, weather.fromAt), momentText(reader, weather.untilAt), weather.timeZone)],
       [said.deck, said.range(temperatureText(reader, weather.coldestDeckC), temperatureText(reader, weather.warmestDeckC))],
       [said.leastMargin, `${fixed(reader, weather.leastDewMarginK, 1)} K`],
     ]),
@@ -227,16 +227,16 @@ export function weatherBlocks(request: ReportRequest): readonly Block[] {
 
 const SHOWN_WINDOWS = 3;
 
-function windowTable({ steps }: WeatherSection, reader: Reader): Table {
+function windowTable({ steps, untilAt }: WeatherSection, reader: Reader): Table {
   const { columns, weather: said } = reader.words;
   return table(said.windows, [wide(columns.step), numeric(said.planned), numeric(said.needed), numeric(said.open), wide(said.best, 2)],
-    steps.map((step) => row(step.title, momentText(reader, step.plannedAt), hoursText(reader, step.neededH), hoursText(reader, step.openH), windowsText(step, reader))));
+    steps.map((step) => row(step.title, momentText(reader, step.plannedAt), hoursText(reader, step.neededH), hoursText(reader, step.openH), Date.parse(step.earliestAt) >= Date.parse(untilAt) ? said.afterForecast : windowsText(step, reader))));
 }
 
 function windowsText({ windows, shutBy }: WeatherStepSection, reader: Reader): string {
   const said = reader.words.weather;
   const shut = shutBy.length === 0 ? [] : [said.shut(shutBy.map(({ gate, hours }) => `${word(said.gates, gate)} ${hoursText(reader, hours)}`).join(', '))];
-  const best = windows.slice(0, SHOWN_WINDOWS).map(({ rank, fromAt, untilAt, limitedBy }) => said.window(String(rank), momentText(reader, fromAt), momentText(reader, untilAt), word(said.gates, limitedBy)));
+  const best = windows.slice(0, SHOWN_WINDOWS).map(({ rank, fromAt, untilAt, limitedBy }) => said.window(String(rank), momentText(reader, fromAt), fromAt.slice(0, 10) === untilAt.slice(0, 10) ? timeOfDayText(reader, untilAt) : momentText(reader, untilAt), word(said.gates, limitedBy)));
   return [...(best.length === 0 ? [said.noWindow] : best), ...shut].join('; ');
 }
 

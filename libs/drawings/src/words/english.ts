@@ -103,6 +103,7 @@ const words = {
     wait: 'cure or drying wait',
     hold: 'hold point: stop, re-measure, agree',
     day: 'Day from the start',
+    date: 'Date',
     sheetNote: (from: string, to: string) => `Tasks ${from} to ${to}.`,
   },
   batch: {
@@ -113,6 +114,8 @@ const words = {
     hardener: 'Hardener',
     filler: 'Filler',
     mixed: 'Mixed volume',
+    part: (volume: string, scale: string) => `${volume} ml · scale shows ${scale} g`,
+    loosePart: (volume: string, scale: string) => `about ${volume} ml loose · scale shows ${scale} g`,
     mix: 'Mix and scrape the sides, pour out of the pot at once.',
     for: 'For',
     useWithin: 'Use within',

@@ -280,9 +280,8 @@ export const reportWords = {
   weather: {
     none: 'No forecast was given: wait for these conditions on the day. With an hourly forecast the estimate names the hours.',
     forecast: 'Forecast',
-    reach: 'It reaches',
     fromTo: (from: string, until: string, zone: string) => `from ${from} to ${until}, ${zone} time`,
-    deck: 'Deck',
+    deck: 'Deck under it',
     range: (coldest: string, warmest: string) => `${coldest} to ${warmest}`,
     leastMargin: 'Least margin above the dew point',
     windows: 'Windows in the forecast',
@@ -292,6 +291,7 @@ export const reportWords = {
     best: 'Best windows, and what ends them',
     window: (rank: string, from: string, until: string, end: string) => `${rank}. ${from} to ${until} (${end})`,
     noWindow: 'none in the forecast',
+    afterForecast: 'comes after the forecast',
     shut: (gates: string) => `shut by ${gates}`,
     gates: {
       'dew-margin': 'dew', 'humidity': 'humidity', 'too-cold': 'cold', 'too-warm': 'heat', 'rain': 'rain', 'wind': 'wind', 'core-moisture': 'wet core',

@@ -8,17 +8,22 @@ import { shortened, wrapped } from '../sheet/text-size.js';
 export interface BatchCardInput {
   readonly number: number;
   readonly title: string;
-  readonly resinName: string;
-  readonly hardenerName: string;
-  readonly resinG: number;
-  readonly hardenerG: number;
-  readonly fillerG: number;
-  readonly fillerName?: string;
+  /** In the order they go in; the scale is not set to nothing between them. */
+  readonly weigh: readonly WeighingInput[];
   readonly mixedMl: number;
   readonly covers: readonly string[];
   readonly useWithinMin: number;
   readonly limitedBy: string;
   readonly pumps?: string;
+}
+
+export interface WeighingInput {
+  readonly what: 'resin' | 'hardener' | 'filler';
+  readonly name: string;
+  readonly addG: number;
+  readonly scaleShowsG: number;
+  /** By cup or pump; a filler's is loose. */
+  readonly volumeMl: number;
 }
 
 /** One mix on one card, readable at arm's length: what to weigh in which order, what it is for, how long it lasts. */
@@ -51,32 +56,25 @@ function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
       text([pen.right, area.y + (3.5 + index * 4.6) * unit], row, { sizeMm: 4 * unit, anchor: 'end' })),
     line('visible', [pen.left, area.y + 11 * unit], [pen.right, area.y + 11 * unit]),
   ];
-  const weighed = weighings(input, reader).flatMap((row, index) => weighingRow(row, index, area.y + (13 + index * 13) * unit, pen));
+  const weighed = input.weigh.flatMap((part, index) => weighingRow(part, { index, y: area.y + (13 + index * 13) * unit }, pen, reader));
   const below = area.y + 54 * unit;
   return [...head, ...weighed, ...lowerHalf(input, below, pen, reader)];
 }
 
-interface Weighing {
-  readonly name: string;
-  readonly massText: string;
-}
-
-const weighings = (input: BatchCardInput, reader: Reader): readonly Weighing[] => [
-  { name: input.resinName, massText: `${upTo(reader, input.resinG, 1)} g` },
-  { name: input.hardenerName, massText: `${upTo(reader, input.hardenerG, 1)} g` },
-  ...(input.fillerG > 0 ? [{ name: input.fillerName ?? reader.words.batch.filler, massText: `${upTo(reader, input.fillerG, 1)} g` }] : []),
-].map(({ name, massText }) => ({ name: shown(reader, name), massText }));
-
-function weighingRow({ name, massText }: Weighing, index: number, y: number, { left, right, unit }: Pen): readonly Mark[] {
+function weighingRow({ what, name, addG, scaleShowsG, volumeMl }: WeighingInput, place: { readonly index: number; readonly y: number }, { left, right, unit }: Pen, reader: Reader): readonly Mark[] {
+  const { index, y } = place;
   const middle = y + 6 * unit;
-  const room = right - left - 52 * unit;
-  const rows = wrapped(name, room, 4 * unit, 'regular');
-  const shownRows = rows.length > 2 ? [rows[0], shortened(rows.slice(1).join(' '), room, 4 * unit, 'regular')] : rows;
+  const room = right - left - 58 * unit;
+  const rows = wrapped(shown(reader, name), room, 3.3 * unit, 'regular');
+  const shownRows = rows.length > 2 ? [rows[0], shortened(rows.slice(1).join(' '), room, 3.3 * unit, 'regular')] : rows;
+  const said = reader.words.batch;
+  const by = (what === 'filler' ? said.loosePart : said.part)(fixed(reader, volumeMl, 0), upTo(reader, scaleShowsG, 1));
   return [
     circle([left + 5 * unit, middle], 4 * unit, 'visible', 'none'),
     centredText([left + 5 * unit, middle], String(index + 1), { sizeMm: 5.5 * unit, weight: 'bold' }),
-    ...shownRows.map((row, at) => centredText([left + 12 * unit, middle + (at - (shownRows.length - 1) / 2) * 4.8 * unit], row, { sizeMm: 4 * unit, anchor: 'start' })),
-    centredText([right, middle], massText, { sizeMm: 8 * unit, weight: 'bold', anchor: 'end' }),
+    ...shownRows.map((row, at) => centredText([left + 12 * unit, middle + (at - (shownRows.length - 1) / 2) * 4.4 * unit], row, { sizeMm: 3.3 * unit, anchor: 'start' })),
+    centredText([right, y + 4.9 * unit], `${upTo(reader, addG, 1)} g`, { sizeMm: 7.6 * unit, weight: 'bold', anchor: 'end' }),
+    text([right, y + 11.4 * unit], by, { sizeMm: 2.7 * unit, anchor: 'end' }),
     line('fine', [left, y + 12.4 * unit], [right, y + 12.4 * unit]),
   ];
 }
@@ -85,14 +83,11 @@ function lowerHalf(input: BatchCardInput, top: number, { left, right, unit }: Pe
   const said = reader.words.batch;
   const width = right - left;
   const mixed = `${said.mixed}: ${fixed(reader, input.mixedMl, 0)} ml${input.pumps === undefined ? '' : ` · ${said.pumps}: ${shown(reader, input.pumps)}`}`;
-  const facts = [
-    ...wrapped(mixed, width, 3.6 * unit, 'regular').slice(0, 2),
-    ...wrapped(said.mix, width, 3.6 * unit, 'regular').slice(0, 2),
-    ...wrapped(`${said.for}: ${shown(reader, input.covers.join(', '))}`, width, 3.6 * unit, 'bold').slice(0, 3),
-  ];
+  const written = (words: string, weight: 'regular' | 'bold', most: number) => wrapped(words, width, 3.6 * unit, weight).slice(0, most).map((row) => ({ row, weight }));
+  const facts = [...written(mixed, 'regular', 2), ...written(said.mix, 'regular', 2), ...written(`${said.for}: ${shown(reader, input.covers.join(', '))}`, 'bold', 3)];
   const box = { x: left, y: top + 28 * unit, width, height: 20 * unit };
   return [
-    ...facts.map((row, index) => text([left, top + (3.6 + index * 4.6) * unit], row, { sizeMm: 3.6 * unit, weight: row.startsWith(`${said.for}:`) ? 'bold' : 'regular' })),
+    ...facts.map(({ row, weight }, index) => text([left, top + (3.6 + index * 4.6) * unit], row, { sizeMm: 3.6 * unit, weight })),
     boxMark(box, 'visible', 'none'),
     text([left + 2 * unit, box.y + 5 * unit], said.useWithin, { sizeMm: 3.6 * unit }),
     text([left + 2 * unit, box.y + 14 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), { sizeMm: 9 * unit, weight: 'bold' }),

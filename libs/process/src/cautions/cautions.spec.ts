@@ -23,7 +23,7 @@ const calls: Readonly<Record<string, Partial<CautionContext>>> = {
   'heater-in-tent': { flags: { ...flags, shelter: 'tent' }, temperatureC: 8 }, 'afloat-tools': { flags: { ...flags, berth: 'afloat' } }, 'height-ashore': {},
   'heavy-weights': { flags: { ...flags, press: 'weights' }, weightsKg: 160 }, neighbours: { flags: { ...flags, shelter: 'open' } }, 'local-rules': { resin: epoxy },
   'injection-refused': { injectedAreaM2: 0.3 }, 'core-wet': { coreMoisturePercent: 18 }, 'cause-open': { cause: 'unknown' }, 'extent-uncertain': { evidence: 'single-symptom' }, 'no-plug': { plugs: 0 },
-  'kicked-pot': { temperatureC: 30 }, 'layer-heats': { solidInserts: 2 }, 'off-ratio': { usesPumps: true }, 'air-under-core': { needsBleedHoles: true }, 'proud-skin': { proudMm: 1.2 }, 'no-taper': { taperFits: false },
+  'kicked-pot': { temperatureC: 30 }, 'layer-heats': { solidInserts: 2 }, 'off-ratio': { usesPumps: true }, 'off-ratio-scale': { usesPumps: false, resin: epoxy }, 'air-under-core': { needsBleedHoles: true }, 'proud-skin': { proudMm: 1.2 }, 'no-taper': { taperFits: false },
   'bolt-crush': { fittings: [{ id: 'S1', kind: 'stanchion', isHighlyLoaded: false }] }, 'cold-cure': { resin: epoxy, hardener: 'slow', coldestNightC: 5 }, blush: { resin: epoxy, flags: { ...flags, finish: 'painted' } },
   'paint-too-soon': { resin: epoxy, flags: { ...flags, finish: 'painted' } }, 'one-part-on-epoxy': { resin: epoxy, coatings: [findMaterial(shippedCatalogue, 'coating', 'coating-topcoat-one-part')!] },
   'cut-too-deep': { openedAreaM2: 1 }, 'open-deck': { openedAreaM2: 1 }, 'resin-rain': { innerSkinHasHoles: true }, 'press-short': { pressRefusals: ['163 kg are needed and 60 kg are at hand'] },

@@ -51,6 +51,11 @@ export const workRules: readonly CautionRule[] = [
     text: 'One stroke of each pump, whatever the ratio on the tin: the pumps hold the ratio. Prove them on the scale before the first batch and after every new tin.',
   },
   {
+    code: 'off-ratio-scale', severity: 'caution', kind: 'work', harm: 47, source: 'COMMON-PRACTICE',
+    when: ({ usesPumps, resin }) => usesPumps === false && resin !== undefined ? `${resin.name} is weighed or measured, without pumps` : undefined,
+    text: 'Off its ratio resin stays soft for ever: a scale that shows a gram, a tenth for small pots, set to nothing once, read against the running total on the card; never the lids, never by eye. What stays soft is cut out, not coated over.',
+  },
+  {
     code: 'air-under-core', severity: 'caution', kind: 'work', harm: 46, source: 'COMMON-PRACTICE',
     when: ({ needsBleedHoles }) => needsBleedHoles === true ? 'plain, unscored core is bedded' : undefined, text: 'Plain core traps air: bleed holes of 3 to 5 mm every 75 to 150 mm, notched bed, resin seen at every hole; sound it before it is covered.',
   },

@@ -82,5 +82,5 @@ function pumpsOf({ request, resin, hardener }: CardContext, resinG: number): { r
   if (request.pumpResinMlPerStroke === undefined) return {};
   const strokes = resinG / resin.densityGPerCm3.value / request.pumpResinMlPerStroke;
   const ratio = `100 : ${hardener.partsByVolume.value} by volume`;
-  return { pumps: `${strokes.toFixed(1)} strokes of each pump, one of resin to one of hardener (pumps set to ${ratio})` };
+  return { pumps: `${strokes.toFixed(1)} strokes of each pump, set to ${ratio}` };
 }

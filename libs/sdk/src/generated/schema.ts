@@ -1194,6 +1194,21 @@ export type components = {
                 readonly resinG?: string;
             };
             readonly useWithinMin: number;
+            /** @description What to weigh, in this order, on a scale that is not set to nothing between; volumes for cup or pump. */
+            readonly weigh: readonly {
+                readonly addG: number;
+                readonly name: string;
+                readonly scaleShowsG: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly addG?: string;
+                    readonly scaleShowsG?: string;
+                    readonly volumeMl?: string;
+                };
+                readonly volumeMl: number;
+                /** @enum {string} */
+                readonly what: "filler" | "hardener" | "resin";
+            }[];
         };
         readonly BatchFinding: {
             /** @enum {string} */
@@ -3662,6 +3677,8 @@ export type components = {
             readonly flangeMm?: number;
             /** @enum {string} */
             readonly press?: "battens" | "vacuum" | "weights";
+            /** @description What one stroke of the resin pump gives, ml; the cards then count strokes. Weighed and measured without pumps when absent. */
+            readonly pumpResinMlPerStroke?: number;
             readonly resin?: string;
             /** @enum {string} */
             readonly skin?: "re-bed" | "relay";
@@ -3681,6 +3698,8 @@ export type components = {
             readonly flangeMm?: number | string;
             /** @enum {string} */
             readonly press?: "weights" | "battens" | "vacuum";
+            /** @description What one stroke of the resin pump gives; the batch cards then count strokes. */
+            readonly pumpResinMlPerStroke?: number;
             /** @description Code of a resin system in the catalogue. */
             readonly resin?: string;
             /** @enum {string} */

@@ -236,6 +236,9 @@ export class MethodDto implements MethodChoice {
   @Code({ optional: true, description: 'Code of a resin system in the catalogue.' })
   readonly resin?: string;
 
+  @Num({ optional: true, above: 0, upTo: 500, unit: 'ml', description: 'What one stroke of the resin pump gives; the batch cards then count strokes.' })
+  readonly pumpResinMlPerStroke?: number;
+
   @OneOf(['patch', 'panel', 'whole-deck'], { optional: true })
   readonly finish?: MethodChoice['finish'];
 

@@ -319,6 +319,42 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "filler": {
         "type": "string"
       },
+      "weigh": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "what": {
+              "type": "string",
+              "enum": [
+                "filler",
+                "hardener",
+                "resin"
+              ]
+            },
+            "name": {
+              "type": "string"
+            },
+            "addG": {
+              "type": "number"
+            },
+            "scaleShowsG": {
+              "type": "number"
+            },
+            "volumeMl": {
+              "type": "number"
+            }
+          },
+          "required": [
+            "what",
+            "name",
+            "addG",
+            "scaleShowsG",
+            "volumeMl"
+          ]
+        },
+        "description": "What to weigh, in this order, on a scale that is not set to nothing between; volumes for cup or pump."
+      },
       "mixedMl": {
         "type": "number"
       },
@@ -345,6 +381,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "resinG",
       "hardenerG",
       "fillerG",
+      "weigh",
       "mixedMl",
       "covers",
       "useWithinMin",
@@ -5701,6 +5738,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "resin": {
         "type": "string"
+      },
+      "pumpResinMlPerStroke": {
+        "type": "number",
+        "description": "What one stroke of the resin pump gives, ml; the cards then count strokes. Weighed and measured without pumps when absent."
       },
       "finish": {
         "type": "string",
