@@ -47,6 +47,17 @@ describe('the main job', () => {
     expect(total(sections.map((section) => section.amount.amount))).toBe(cents(totals.net.amount));
   });
 
+  test('the total, its range and the price without contingency stand on one footing: with overhead, profit and tax', () => {
+    const { totals } = made.body.estimate;
+    const cents = ({ amount }: { amount: string }): number => Math.round(Number(amount) * 100);
+    const taxed = cents(totals.total) / (cents(totals.total) - cents(totals.tax));
+    expect(cents(totals.withoutContingency.amount)).toBeCloseTo((cents(totals.net) + cents(totals.overhead) + cents(totals.profit)) * taxed, -1);
+    // The contingency takes the price to P80, so that the total and P80 of the range are one amount.
+    expect(Math.abs(cents(totals.total) - cents(totals.range.p80))).toBeLessThanOrEqual(2);
+    expect(totals.withoutContingency.shareWithin).toBeGreaterThan(0);
+    expect(totals.withoutContingency.shareWithin).toBeLessThan(0.8);
+  });
+
   test('every line answers why, down to what was entered, looked up or assumed', async () => {
     const [line] = made.body.estimate.lines as readonly { code: string }[];
     const { status, body } = await service.get(`/v1/estimates/${made.body.id}/lines/${encodeURIComponent(line.code)}/why`);
@@ -92,6 +103,23 @@ describe('the main job', () => {
     const collected = await service.post(at, { options: { transport: 'collect', suppliers: [supplier] } });
     expect(collected.status).toBe(200);
     expect(collected.body.orders.map((order: { supplier: string }) => order.supplier)).toEqual([supplier]);
+  });
+
+  test('several estimates are bought for in one order, pooled before packs are chosen, and each is told its share', async () => {
+    const at = `/v1/estimates/${made.body.id}/basket`;
+    const other = await service.post('/v1/estimates', sample('side-deck'));
+    const options = { secondBest: false };
+    const alone = [await service.post(at, { options }), await service.post(`/v1/estimates/${other.body.id}/basket`, { options, priceList: made.body.estimate.provenance.priceList })];
+    const { status, body } = await service.post(at, { options, together: [other.body.id] });
+    expect([status, body.isComplete]).toEqual([200, true]);
+    const cents = (amount: { amount: string }): number => Math.round(Number(amount.amount) * 100);
+    expect(body.byEstimate.map(({ estimate }: { estimate: string }) => estimate).sort()).toEqual([made.body.id, other.body.id].sort());
+    expect(body.byEstimate.reduce((sum: number, { amount }: { amount: { amount: string } }) => sum + cents(amount), 0)).toBe(cents(body.total));
+    expect(cents(body.total)).toBeLessThan(alone.reduce((sum, one) => sum + cents(one.body.total), 0));
+    const nobody = '00000000-0000-7000-8000-000000000000';
+    const refused = await service.post(at, { together: [nobody, made.body.id, 'x'] });
+    expect(refused.status).toBe(422);
+    expect(refused.body.errors.map(({ pointer, code }: { pointer: string; code: string }) => `${pointer} ${code}`)).toEqual(['/together/0 unknown-code', '/together/1 duplicate', '/together/2 unknown-code']);
   });
 
   test('it goes out as a quotation whose lines, charges and taxes make its total', async () => {

@@ -141,7 +141,7 @@ const linesOf = (size: SampleSize): Estimate['lines'] => Array.from({ length: si
 }));
 
 const totalsOf = (): Estimate['totals'] => ({
-  currency: 'EUR', net: eur('5887.51'), overhead: eur('588.75'), profit: eur('471.00'), contingency: eur('895.80'), contingencyBasis: 'P80 less the point estimate',
+  currency: 'EUR', net: eur('5887.51'), overhead: eur('588.75'), profit: eur('471.00'), contingency: eur('895.80'), contingencyBasis: 'P80 less the point estimate', withoutContingency: { amount: eur('8267.24'), shareWithin: 0.21 },
   taxes: [{ code: 'standard', name: 'VAT', percent: '19', base: eur('7843.06'), amount: eur('1490.18') }], tax: eur('1490.18'), total: eur('9333.24'), range: total,
   byCause: [{ causeClass: 'pre-existing', amount: eur('5100.00') }, { causeClass: 'sudden', amount: eur('787.51') }], parts: eur('2211.40'), labour: eur('3676.11'),
   drivers: [{ name: 'hidden extent', shareOfVariance: 0.64 }, { name: 'labour rates per operation', shareOfVariance: 0.27 }], stageZero: { title: 'Stage 0: open and map, up to the hold', amount: eur('812.40'), labourH: 11.5, reserveFreed: eur('240.00'), lines: ['labour-cut-skin'] }, p90RelativeError: 0.0031, samples: 4096,

@@ -54,7 +54,8 @@ function totalsFor(rollUp: CostRollUp, bare: CostRollUp, { context: { job }, ris
   const stated = job.record.pricing?.contingencyPercent;
   return {
     currency: rollUp.currency, net: rollUp.direct, overhead: rollUp.overhead, profit: rollUp.profit, contingency: rollUp.contingency,
-    contingencyBasis: stated === undefined ? 'P80 of the cost less the point estimate' : `${stated} % as stated in the record`,
+    withoutContingency: { amount: bare.gross, shareWithin: risk.shareAtPoint },
+    contingencyBasis: stated === undefined ? 'P80 of the cost less the price of the recorded extent at likely hours' : `${stated} % as stated in the record`,
     taxes: rollUp.taxes.filter(({ taxable }) => Number(taxable.amount) !== 0).map(({ code, name, percent, taxable, tax }) => ({ code, name, percent, base: taxable, amount: tax })),
     tax: rollUp.tax, total: rollUp.gross,
     range: { p10: withTax(risk.p10), p50: withTax(risk.p50), p80: withTax(risk.p80), p90: withTax(risk.p90) },

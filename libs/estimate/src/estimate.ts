@@ -438,9 +438,16 @@ export interface Totals {
   readonly profit: MoneyJson;
   readonly contingency: MoneyJson;
   readonly contingencyBasis: string;
+  /** The price of the recorded extent at likely hours, with overhead, profit and tax as in `range` and `total`. */
+  readonly withoutContingency: {
+    readonly amount: MoneyJson;
+    /** Share of the simulated jobs that cost no more. */
+    readonly shareWithin: number;
+  };
   readonly taxes: readonly { readonly code: string; readonly name: string; readonly percent: string; readonly base: MoneyJson; readonly amount: MoneyJson }[];
   readonly tax: MoneyJson;
   readonly total: MoneyJson;
+  /** Of the whole job, with overhead, profit and tax, before any contingency: what the simulated jobs cost. */
   readonly range: MoneyRange;
   readonly byCause: readonly { readonly causeClass: CauseClass; readonly amount: MoneyJson }[];
   readonly parts: MoneyJson;

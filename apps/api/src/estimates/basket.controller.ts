@@ -34,7 +34,7 @@ export class BasketController {
 
   @Post()
   @HttpCode(200)
-  @ApiOperation({ operationId: 'fillEstimateBasket', summary: 'The cheapest whole packs for an estimate under the choices given; nothing is stored' })
+  @ApiOperation({ operationId: 'fillEstimateBasket', summary: 'The cheapest whole packs for an estimate, or for several in one order, under the choices given; nothing is stored' })
   @Answers('Basket')
   fill(@CallerParam() caller: Caller, @Param('id') id: string, @Body() choices: BasketChoicesDto): Promise<Basket> {
     return this.baskets.basket(caller, id, choices);

@@ -1,11 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { basketFrom, ublOrders, type Basket } from '#lib/costing';
-import { problem } from '#lib/kernel';
+import { pointer, problem, unlessProblems } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { BasketSolver } from '../estimating/basket/basket-solver.js';
 import { answer, HttpProblem, notFound } from '../http/problems.js';
-import { basketAskedFor, type BasketChoices } from './estimate-basket.js';
+import { basketAskedFor, type BasketChoices, type OrderedEstimate } from './estimate-basket.js';
 import { EstimatesService } from './estimates.service.js';
 
 interface OrderWanted {
@@ -19,10 +19,29 @@ interface OrderWanted {
 export class EstimateBasketService {
   constructor(private readonly estimates: EstimatesService, private readonly catalogues: CurrentCatalogue, private readonly solver: BasketSolver) {}
 
+  /** Needs of all the estimates are pooled before packs are chosen; each is told its share. */
   async basket(caller: Caller, id: string, choices: BasketChoices): Promise<Basket> {
+    const first = await this.ordered(caller, id);
+    const others = await this.others(caller, [id, ...(choices.together ?? [])]);
+    const catalogue = await this.catalogues.edition(caller.organisationId, first.edition);
+    return this.solver.solve(answer(basketFrom(basketAskedFor([first, ...others], choices), catalogue)));
+  }
+
+  /** @throws {HttpProblem} unprocessable, naming every id that is none or stands twice */
+  private async others(caller: Caller, [own, ...ids]: readonly string[]): Promise<readonly OrderedEstimate[]> {
+    const found = await Promise.all(ids.map((id) => this.ordered(caller, id).catch(absentWhenNotFound)));
+    const problems = ids.flatMap((id, index) => {
+      const at = pointer('/together', index);
+      if (id === own || ids.indexOf(id) !== index) return [problem('duplicate', at, { value: id })];
+      return found[index] === undefined ? [problem('unknown-code', at, { value: id, kind: 'estimate', known: 'those of your organisation' })] : [];
+    });
+    return answer(unlessProblems(problems, () => found.filter((one) => one !== undefined)));
+  }
+
+  private async ordered(caller: Caller, id: string): Promise<OrderedEstimate & { readonly edition: string }> {
     const { result, edition } = await this.estimates.row(caller, id);
-    const catalogue = await this.catalogues.edition(caller.organisationId, edition);
-    return this.solver.solve(answer(basketFrom(basketAskedFor(result, catalogue.priceLists, choices), catalogue)));
+    const { priceLists } = await this.catalogues.edition(caller.organisationId, edition);
+    return { id, estimate: result, edition, priceLists };
   }
 
   /** A UBL 2.1 Order: it has one seller, so an order from several suppliers needs one of them named. */
@@ -38,4 +57,9 @@ export class EstimateBasketService {
       problems: [{ ...problem('missing', '', { expected: `one of ${orders.map((order) => order.supplier).join(', ')}` }), parameter: 'supplier' }],
     });
   }
+}
+
+function absentWhenNotFound(failure: unknown): undefined {
+  if (failure instanceof HttpProblem && failure.kind === 'not-found') return undefined;
+  throw failure;
 }

@@ -3,15 +3,32 @@ import type { BasketByCode, BasketNeed } from '#lib/costing';
 import type { Estimate, EstimateLine } from '#lib/estimate';
 
 /** What a caller may decide about the order of an estimate; the needs are the estimate's own. */
-export type BasketChoices = Omit<BasketByCode, 'needs' | 'priceList'> & { readonly priceList?: string };
+export interface BasketChoices extends Omit<BasketByCode, 'needs' | 'priceList'> {
+  readonly priceList?: string;
+  /** Ids of other estimates that are bought for in the same order. */
+  readonly together?: readonly string[];
+}
+
+/** An estimate in an order, with the price lists of the edition it was made with. */
+export interface OrderedEstimate {
+  readonly id: string;
+  readonly estimate: Estimate;
+  readonly priceLists: readonly PriceList[];
+}
 
 /**
- * The order that an estimate calls for: each bought line's net and waste, in the variant (thickness, sheet, roll width,
+ * The order that one or several estimates call for, priced from the list of the first unless another is named: each bought line's net and waste, in the variant (thickness, sheet, roll width,
  * hardener) of the pack that priced it, because cuts and mixing were planned for that one.
  */
-export function basketAskedFor({ lines, provenance }: Estimate, priceLists: readonly PriceList[], choices: BasketChoices): BasketByCode {
-  const pricedWith = priceLists.find(({ code }) => code === provenance.priceList);
-  return { ...choices, priceList: choices.priceList ?? provenance.priceList, needs: lines.flatMap((line) => needOf(line, pricedWith)) };
+export function basketAskedFor(estimates: readonly [OrderedEstimate, ...OrderedEstimate[]], { together: _, ...choices }: BasketChoices): BasketByCode {
+  const isShared = estimates.length > 1;
+  return {
+    ...choices, priceList: choices.priceList ?? estimates[0].estimate.provenance.priceList,
+    needs: estimates.flatMap(({ id, estimate: { lines, provenance }, priceLists }) => {
+      const pricedWith = priceLists.find(({ code }) => code === provenance.priceList);
+      return lines.flatMap((line) => needOf(line, pricedWith)).map((need) => (isShared ? { ...need, estimate: id } : need));
+    }),
+  };
 }
 
 function needOf(line: EstimateLine, pricedWith: PriceList | undefined): readonly BasketNeed[] {

@@ -8,7 +8,7 @@ export function costSections(request: ReportRequest): readonly Section[] {
   const { estimate, reader } = request;
   const { sections, cost } = reader.words;
   return [
-    flow('cost', 1, sections.cost, [sectionTable(request), rangeTable(request), paragraph(cost.rangeNote)]),
+    flow('cost', 1, sections.cost, [sectionTable(request), rangeTable(request), paragraph(cost.rangeNote), pointParagraph(request)]),
     flow('drivers', 2, sections.drivers, driverBlocks(request)),
     flow('causes', 2, sections.causes, [causeTable(request)]),
     flow('lines', 2, sections.costLines, estimate.lines.length === 0 ? [paragraph(reader.words.report.none)] : [lineTable(request)]),
@@ -35,6 +35,9 @@ function rangeTable({ estimate: { totals: { range } }, reader }: ReportRequest):
   return table(said.range, [numeric(said.p10), numeric(said.p50), numeric(said.p80), numeric(said.p90)],
     [row(...[range.p10, range.p50, range.p80, range.p90].map((amount) => moneyText(reader, amount)))]);
 }
+
+const pointParagraph = ({ estimate: { totals: { withoutContingency } }, reader }: ReportRequest): Block =>
+  paragraph(reader.words.cost.pointNote(moneyText(reader, withoutContingency.amount), percentText(reader, withoutContingency.shareWithin, 0)));
 
 /** The few that matter by name; the many small ones as one sum. */
 const MOST_DRIVERS = 12;

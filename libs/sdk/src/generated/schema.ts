@@ -152,7 +152,7 @@ export type paths = {
         /** The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier */
         readonly get: operations["getEstimateBasket"];
         readonly put?: never;
-        /** The cheapest whole packs for an estimate under the choices given; nothing is stored */
+        /** The cheapest whole packs for an estimate, or for several in one order, under the choices given; nothing is stored */
         readonly post: operations["fillEstimateBasket"];
         readonly delete?: never;
         readonly options?: never;
@@ -1092,6 +1092,8 @@ export type components = {
             /** @description Price list of the edition; the one the estimate was priced with when absent. */
             readonly priceList?: string;
             readonly substitutes?: readonly components["schemas"]["SubstituteInput"][];
+            /** @description Ids of other estimates to buy for in the same order: needs are pooled before packs are chosen, and `byEstimate` says what each pays. */
+            readonly together?: readonly string[];
         };
         /** @description So many packs of one kind from one supplier. */
         readonly BasketLine: {
@@ -6022,6 +6024,7 @@ export type components = {
             readonly p90RelativeError: number;
             readonly parts: components["schemas"]["MoneyJson"];
             readonly profit: components["schemas"]["MoneyJson"];
+            /** @description Of the whole job, with overhead, profit and tax, before any contingency: what the simulated jobs cost. */
             readonly range: components["schemas"]["EstimateMoneyRange"];
             readonly samples: number;
             /** @description Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it. */
@@ -6035,6 +6038,12 @@ export type components = {
                 readonly percent: string;
             }[];
             readonly total: components["schemas"]["MoneyJson"];
+            /** @description The price of the recorded extent at likely hours, with overhead, profit and tax as in `range` and `total`. */
+            readonly withoutContingency: {
+                readonly amount: components["schemas"]["MoneyJson"];
+                /** @description Share of the simulated jobs that cost no more. */
+                readonly shareWithin: number;
+            };
         };
         readonly TypedQuantityInput: {
             /**

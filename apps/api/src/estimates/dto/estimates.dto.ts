@@ -1,6 +1,6 @@
 import type { BasketChoices } from '../estimate-basket.js';
 import { BasketOptionsDto, HardenerChoiceDto, OnHandDto, SubstituteDto } from '../../estimating/basket/basket.dto.js';
-import { CalendarDate, Code, OneOf, Part, Parts, Text } from '../../http/dto/index.js';
+import { CalendarDate, Code, OneOf, Part, Parts, Text, Texts } from '../../http/dto/index.js';
 import { PageSize } from '../../http/dto/query.js';
 import { DefectRecordDto } from './defect-record.dto.js';
 
@@ -66,6 +66,9 @@ export class DrawingQueryDto {
 export class BasketChoicesDto implements BasketChoices {
   @Code({ optional: true, description: 'Price list of the edition; the one the estimate was priced with when absent.' })
   readonly priceList?: string;
+
+  @Texts({ optional: true, most: 20, each: { atMost: 36 }, description: 'Ids of other estimates to buy for in the same order: needs are pooled before packs are chosen, and `byEstimate` says what each pays.' })
+  readonly together?: readonly string[];
 
   @Parts(() => HardenerChoiceDto, { optional: true, most: 50 })
   readonly hardeners?: readonly HardenerChoiceDto[];

@@ -10096,6 +10096,23 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "contingencyBasis": {
         "type": "string"
       },
+      "withoutContingency": {
+        "type": "object",
+        "properties": {
+          "amount": {
+            "$ref": "#/components/schemas/MoneyJson"
+          },
+          "shareWithin": {
+            "type": "number",
+            "description": "Share of the simulated jobs that cost no more."
+          }
+        },
+        "required": [
+          "amount",
+          "shareWithin"
+        ],
+        "description": "The price of the recorded extent at likely hours, with overhead, profit and tax as in `range` and `total`."
+      },
       "taxes": {
         "type": "array",
         "items": {
@@ -10133,7 +10150,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/MoneyJson"
       },
       "range": {
-        "$ref": "#/components/schemas/EstimateMoneyRange"
+        "$ref": "#/components/schemas/EstimateMoneyRange",
+        "description": "Of the whole job, with overhead, profit and tax, before any contingency: what the simulated jobs cost."
       },
       "byCause": {
         "type": "array",
@@ -10201,6 +10219,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "profit",
       "contingency",
       "contingencyBasis",
+      "withoutContingency",
       "taxes",
       "tax",
       "total",
