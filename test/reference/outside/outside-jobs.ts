@@ -16,7 +16,8 @@ export interface OutsideJob {
 
 /** As printed; absent where the source gives none. Money in the currency and year of the source, never converted. */
 export interface Reported {
-  readonly labourH?: { readonly low: number; readonly high: number; readonly covers: string };
+  /** `without` names the operations of ours that the source does not count. */
+  readonly labourH?: { readonly low: number; readonly high: number; readonly covers: string; readonly without?: readonly string[] };
   readonly coreSheets?: { readonly count: number; readonly covers: string };
   readonly materialsCost?: { readonly low: number; readonly high: number; readonly currency: string; readonly year: string };
   readonly days?: { readonly count: number; readonly covers: string };
@@ -45,13 +46,13 @@ export const outsideJobs: readonly OutsideJob[] = [
       crew: { skill: 'professional' },
     },
     reported: {
-      labourH: { low: 0, high: 40, covers: 'structure only: quote of "less than 40 hours"; paint, haul and tent not mentioned' },
+      labourH: { low: 0, high: 40, covers: 'structure only: quote of "less than 40 hours"; paint, haul and tent not mentioned', without: ['fair', 'prime', 'mask', 'topcoat'] },
       materialsCost: { low: 500, high: 700, currency: 'USD', year: '2003' },
       openedM2: 13.94,
     },
     supposed: ['skins of 3 mm and 2.5 mm', 'core of 12.7 mm', 'work in a shed', 'core wet but partly bonded ("part wet", all removed)'],
     explained: [
-      'Our hours are of the order of 250 for the structure alone against a quote of under 40. Two fifths of ours come from lifting bonded skin and chiselling bonded core, which the record states for the whole panel while the source says only part was wet; with rotten, loose core the structure falls by about half and is still well above the quote.',
+      'Fairing and paint are left out of our hours, as they are of the quote. The record states bonded core for the whole panel while the source says only part was wet: with rotten, loose core throughout ours would be 154 h (100 to 228), still well above the quote.',
       'It is a verbal quote for one flat, bare, well-reached panel, with an unknown outcome, and a twelvefold span of price per area is published for like work; it stays an unexplained low outlier.',
       'Prices are of 2003 in dollars and are not compared with an invented list.',
     ],
@@ -72,14 +73,15 @@ export const outsideJobs: readonly OutsideJob[] = [
       crew: { skill: 'owner', people: 1, hoursPerDay: 4, workingDays: ['sat', 'sun'] },
     },
     reported: {
-      labourH: { low: 40, high: 50, covers: 'the whole job; the author did not track time carefully' },
+      labourH: { low: 40, high: 50, covers: 'the whole job as told, without protection and the hunt for the leak; the author did not track time carefully', without: ['inspect-map', 'protect'] },
       materialsCost: { low: 300, high: 300, currency: 'USD', year: '2006' },
       openedM2: 0.93,
     },
     supposed: ['skins of 3 mm and 1.5 mm, core of 9.5 mm', 'all of the 10 sq ft replaced, although one side was only injected', 'no refinishing'],
     explained: [
-      'One side was dry and was only injected; the record replaces core under all of the 10 sq ft.',
-      'Our hours multiply a factor for overhead work by a factor for an owner\'s first time; together they are 4.2, and the two may well overlap. No published job separates them, so neither was changed.',
+      'One side was dry and was only injected; the record replaces core under all of the 10 sq ft. With half of it replaced ours would be 79 h (43 to 136), and the reported hours would lie inside.',
+      'Our hours multiply a factor for overhead work (2.1) by one for an owner doing it for the first time (2). The source does not say whether it was the first time; at the pace of a practised hand ours would be 50 h (32 to 76) for all of the area. The two factors may overlap: no published job separates them, so neither was changed.',
+      'The daily set-up is not multiplied by the owner\'s factor, because its rate was told by owners in the first place.',
       'The author says the time was not carefully tracked and counts neither protection nor the hunt for the leak.',
     ],
   },

@@ -1,5 +1,6 @@
 import { shippedCatalogue } from '#lib/catalogue';
 import { estimate, type Estimate } from '#lib/estimate';
+import { triangularQuantile } from '#lib/kernel';
 import type { OutsideJob } from './outside-jobs.js';
 
 /** One reported figure beside ours. */
@@ -28,11 +29,11 @@ export function estimateOf(job: OutsideJob): Estimate {
   return outcome.value.estimate;
 }
 
-export function comparisonsOf({ reported }: OutsideJob, { summary, scope }: Estimate): readonly Comparison[] {
+export function comparisonsOf({ reported }: OutsideJob, { summary, scope, lines }: Estimate): readonly Comparison[] {
   const { labourH, coreSheets, days, openedM2, growth } = reported;
   const zoneM2 = scope.zones.reduce((sum, { areaM2 }) => sum + areaM2, 0);
   return [
-    ...(labourH === undefined ? [] : [compared('hours of work', 'h', { low: labourH.low, high: labourH.high }, { ...summary.labourH, covers: labourH.covers })]),
+    ...(labourH === undefined ? [] : [compared('hours of work', 'h', { low: labourH.low, high: labourH.high }, { ...hoursOf(lines, labourH.without ?? []), covers: labourH.covers })]),
     ...(coreSheets === undefined ? [] : [compared('sheets of core', 'sheets', { low: coreSheets.count, high: coreSheets.count }, { ...point(summary.coreSheets), covers: coreSheets.covers })]),
     ...(days === undefined ? [] : [compared('days on the calendar', 'd', { low: days.count, high: days.count }, { ...summary.calendarDays, covers: days.covers })]),
     ...(openedM2 === undefined ? [] : [compared('opened area', 'm2', { low: openedM2, high: openedM2 }, { p10: summary.openedAreaM2 * 0.9, p50: summary.openedAreaM2, p90: summary.openedAreaM2 * 1.1, covers: 'as stated by the author, within a tenth' })]),
@@ -40,6 +41,15 @@ export function comparisonsOf({ reported }: OutsideJob, { summary, scope }: Esti
       p10: scope.damagedAreaM2.p10 / zoneM2, p50: scope.damagedAreaM2.p50 / zoneM2, p90: scope.damagedAreaM2.p90 / zoneM2, covers: growth.covers,
     })]),
   ];
+}
+
+/** Our hours of the operations that the source counts too, read as the estimate reads its own: low, likely and high as a triangle. */
+function hoursOf(lines: Estimate['lines'], without: readonly string[]): Pick<Ours, 'p10' | 'p50' | 'p90'> {
+  const counted = lines.filter(({ section, code }) => section === 'labour' && !without.some((operation) => code === `labour-${operation}`));
+  const hoursAt = (end: 'low' | 'likely' | 'high'): number => counted.reduce((sum, { pricedQuantity, amount, amountRange }) =>
+    sum + Number(pricedQuantity) * (end === 'likely' ? 1 : Number(amountRange[end].amount) / Number(amount.amount)), 0);
+  const points = { low: hoursAt('low'), likely: hoursAt('likely'), high: hoursAt('high') };
+  return { p10: triangularQuantile(points, 0.1), p50: triangularQuantile(points, 0.5), p90: triangularQuantile(points, 0.9) };
 }
 
 const point = (value: number) => ({ p10: value, p50: value, p90: value });

@@ -20,7 +20,7 @@ export interface OrderedEstimate {
  * The order that one or several estimates call for, priced from the list of the first unless another is named: each bought line's net and waste, in the variant (thickness, sheet, roll width,
  * hardener) of the pack that priced it, because cuts and mixing were planned for that one.
  */
-export function basketAskedFor(estimates: readonly [OrderedEstimate, ...OrderedEstimate[]], { together: _, ...choices }: BasketChoices): BasketByCode {
+export function basketAskedFor(estimates: readonly [OrderedEstimate, ...OrderedEstimate[]], choices: BasketChoices): BasketByCode {
   const isShared = estimates.length > 1;
   return {
     ...choices, priceList: choices.priceList ?? estimates[0].estimate.provenance.priceList,

@@ -50,7 +50,7 @@ export const bondOperations = [
   defineOperation({
     code: 'fair', title: 'Fair: apply and sand, each cycle', phase: 'close', driver: 'faired-m2-cycle',
     hours: threePoint(0.5, 0.85, 1.6), skill: 'finisher', appliesWhen: { access: ['from-above'], finish: ['painted'] }, after: ['close-seam', 'laminate-top', 'laminate-extra-ply'],
-    waits: untilSandable, gate: 'resin', strains: ['on-deck'], consumes: ['fairing', 'abrasive'], cite: fromMemory,
+    waits: untilSandable, gate: 'resin', strains: ['on-deck', 'by-area'], consumes: ['fairing', 'abrasive'], cite: fromMemory,
   }),
   defineOperation({
     code: 'check-before-paint', title: 'Sound and hose check before paint', phase: 'close', driver: 'job',

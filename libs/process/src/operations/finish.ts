@@ -24,22 +24,22 @@ export const finishOperations = [
   defineOperation({
     code: 'prime', title: 'Prime and sand, each coat', phase: 'finish', driver: 'primed-m2-coat',
     hours: threePoint(0.4, 0.7, 1.2), skill: 'finisher', appliesWhen: painted, after: ['stand-before-paint'], waits: overcoat('primer to sand and overcoat', 12, 16, 24), gate: 'coating',
-    strains: ['on-deck'], consumes: ['primer', 'abrasive'], cite: fromMemory,
+    strains: ['on-deck', 'by-area'], consumes: ['primer', 'abrasive'], cite: fromMemory,
   }),
   defineOperation({
     code: 'mask', title: 'Mask for the finish', phase: 'finish', driver: 'finish-m2',
     hours: threePoint(0.25, 0.4, 0.6), skill: 'finisher', appliesWhen: painted, after: ['prime'], waits: noWait, gate: 'dry-deck',
-    strains: ['on-deck'], cite: fromMemory,
+    strains: ['on-deck', 'by-area'], cite: fromMemory,
   }),
   defineOperation({
     code: 'topcoat', title: 'Topcoat, each coat', phase: 'finish', driver: 'topcoat-m2-coat',
     hours: threePoint(0.1, 0.25, 0.5), skill: 'finisher', appliesWhen: painted, after: ['mask'], waits: overcoat('topcoat to tape and overcoat', 12, 16, 24), gate: 'coating',
-    strains: ['on-deck'], consumes: ['topcoat'], cite: fromMemory,
+    strains: ['on-deck', 'by-area'], consumes: ['topcoat'], cite: fromMemory,
   }),
   defineOperation({
     code: 'nonskid', title: 'Nonskid, with its masking', phase: 'finish', driver: 'nonskid-m2',
     hours: threePoint(0.5, 0.9, 1.6), skill: 'finisher', appliesWhen: { ...painted, nonskid: ['yes'] }, after: ['topcoat'], waits: overcoat('nonskid to foot traffic', 24, 36, 72), gate: 'coating',
-    strains: ['on-deck'], consumes: ['nonskid'], cite: fromMemory,
+    strains: ['on-deck', 'by-area'], consumes: ['nonskid'], cite: fromMemory,
   }),
   defineOperation({
     code: 'refit-small', title: 'Bed and bolt four-bolt fittings', phase: 'refit', driver: 'fitting-small',

@@ -25,5 +25,5 @@ export const modifiers: readonly Modifier[] = [
 ];
 
 export const modifiersFor = (operation: Operation, flags: OperationFlags): readonly Modifier[] =>
-  modifiers.filter(({ appliesWhen, strain }) =>
-    appliesTo(appliesWhen, flags) && (strain === undefined || operation.strains.includes(strain)));
+  modifiers.filter(({ code, appliesWhen, strain }) =>
+    appliesTo(appliesWhen, flags) && operation.holds?.includes(code) !== true && (strain === undefined || operation.strains.includes(strain)));

@@ -46,7 +46,7 @@ export const openOperations = [
     code: 'dry-edges', title: 'Dry the edges and the lip', phase: 'open', driver: 'opened-m2',
     hours: threePoint(0.5, 1, 2), skill: 'general', appliesWhen: { condition: ['wet-rotten', 'wet-bonded'] }, after: ['ream-lip'],
     waits: { kind: 'drying', daysThreePoint: threePoint(2, 7, 28), cite: { source: 'FROM-MEMORY', note: 'tent with heat or dehumidifier; two equal readings a few days apart decide, not the days' } },
-    gate: 'none', strains: ['on-deck'], cite: fromMemory,
+    gate: 'none', strains: ['on-deck', 'by-area'], cite: fromMemory,
   }),
   defineOperation({
     code: 'clean-saved-skin', title: 'Clean the underside of the saved skin', phase: 'open', driver: 'opened-m2',

@@ -70,6 +70,8 @@ export interface Operation {
   readonly waits: Wait;
   readonly gate: GateKind;
   readonly strains: readonly Strain[];
+  /** Modifiers that the rate holds already, because it was observed under them. */
+  readonly holds?: readonly string[];
   readonly consumes?: readonly Consumes[];
   /** Work stops here until somebody outside the crew agrees. */
   readonly isHoldPoint?: boolean;

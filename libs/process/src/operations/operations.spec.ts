@@ -51,6 +51,19 @@ describe('the operations of the trade', () => {
     expect(hoursOf(below, 'prime')).toBeUndefined();
   });
 
+  test('whatever is counted by area goes faster on a large flat panel, and what is counted otherwise does not', () => {
+    const byArea = ['opened-m2', 'laminate-m2', 'extra-ply-m2', 'faired-m2-cycle', 'primed-m2-coat', 'topcoat-m2-coat', 'finish-m2', 'nonskid-m2'];
+    const offDeck = ['clean-saved-skin'];
+    for (const { code, driver, strains } of operations.filter((one) => byArea.includes(one.driver) && !offDeck.includes(one.code))) expect([code, driver, strains.includes('by-area')]).toEqual([code, driver, true]);
+  });
+
+  test('an owner takes longer over everything but the daily set-up, whose time is that of owners already', () => {
+    const [owner, hand] = (['owner', 'professional'] as const).map((skill) => labourFor({ ...quotedSection, day: 10 }, { ...flags, skill }));
+    if (!owner.ok || !hand.ok) throw new Error('refused');
+    const ratios = owner.value.map((line, index) => [line.code, line.hours.likely / hand.value[index].hours.likely] as const);
+    expect(ratios.filter(([, ratio]) => Math.abs(ratio - 2) > 1e-12)).toEqual([['daily-set-up', 1]]);
+  });
+
   test('a re-bedded skin is cleaned, bedded and taped; a relaid one is laminated instead', () => {
     const codes = (skin: 're-bed' | 'relay') => { const outcome = labourFor(quotedSection, { ...flags, skin }); return outcome.ok ? outcome.value.map(({ code }) => code) : []; };
     expect(codes('re-bed')).toEqual(expect.arrayContaining(['clean-saved-skin', 'bed-skin', 'close-seam']));

@@ -49,6 +49,6 @@ export const prepareOperations = [
   defineOperation({
     code: 'daily-set-up', title: 'Set up and pack up each day', phase: 'prepare', driver: 'day',
     hours: threePoint(0.25, 0.3, 0.5), skill: 'general', appliesWhen: {}, after: [], waits: noWait, gate: 'none',
-    strains: [], cite: { ...commonPractice, note: '15 to 20 minutes of a session' },
+    strains: [], holds: ['owner-first-time'], cite: { ...commonPractice, note: '15 to 20 minutes of a session, as owners tell of theirs' },
   }),
 ];
