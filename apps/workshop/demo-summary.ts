@@ -65,12 +65,16 @@ function costLines({ sections, totals }: Estimate): readonly string[] {
 
 function checkLines({ checks, panel }: Estimate): readonly string[] {
   const failed = checks.filter(({ verdict, state }) => verdict === 'fails' && (state === undefined || state === 'repaired'));
+  const old = failed.filter(({ asBuilt }) => asBuilt?.verdict === 'fails' && asBuilt.isNoWorse);
   return [
-    ...heading(`Checks: panel ${panel.verdict === 'restored' ? 'restored' : 'not fully restored'}, ${checks.length} checks, ${failed.length} of the repair fail`),
+    ...heading(`Checks: panel ${panel.verdict === 'restored' ? 'restored' : 'not fully restored'}, ${checks.length} checks, ${failed.length - old.length} of the repair fail${old.length === 0 ? '' : `, ${old.length} fail as the deck as built does`}`),
     ...panel.shortfalls.map((text) => row('short', text)),
-    ...failed.map(({ title, utilisation, remedy }) => row('fails', `${title}${utilisation === undefined ? '' : `: ${fixed(utilisation, 2)} of what is allowed`}${remedy === undefined ? '' : `; ${remedy}`}`)),
+    ...failed.filter((check) => !old.includes(check)).map(({ title, utilisation, remedy }) => row('fails', `${title}${used(utilisation)}${remedy === undefined ? '' : `; ${remedy}`}`)),
+    ...old.map(({ title, utilisation, asBuilt }) => row('as built', `${title}${used(utilisation)}; the deck as built fails this too${used(asBuilt?.utilisation)}, and the repair is no worse`)),
   ];
 }
+
+const used = (utilisation: number | undefined): string => (utilisation === undefined ? '' : `: ${fixed(utilisation, 2)} of what is allowed`);
 
 function cautionLines({ cautions, assumptions, limits }: Estimate): readonly string[] {
   return [

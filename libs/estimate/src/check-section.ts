@@ -1,6 +1,16 @@
 import type { PanelCheck, StateResult } from '#lib/panel';
-import type { Check, PanelSection } from './estimate.js';
+import type { Check, PanelSection, Summary } from './estimate.js';
 import type { Figure } from '#lib/provenance';
+
+/** A failed check of the finished repair that cannot be laid at the deck's own door. */
+export const failsByRepair = ({ verdict, state, asBuilt }: Check): boolean =>
+  verdict === 'fails' && (state === undefined || state === 'repaired') && !(asBuilt?.verdict === 'fails' && asBuilt.isNoWorse);
+
+/** What the checks of the finished repair come to; those of the open deck have cautions and props of their own. */
+export function verdictOf(checks: readonly Check[]): Summary['verdict'] {
+  if (checks.some(failsByRepair)) return 'some-checks-fail';
+  return checks.some(({ verdict, state }) => verdict === 'fails' && state === 'repaired') ? 'no-worse-than-built' : 'all-checks-pass';
+}
 
 /** Four states side by side, short enough to read. */
 export const panelSection = (check: PanelCheck, sizeMm: readonly [number, number]): PanelSection => ({
@@ -42,7 +52,7 @@ export function panelChecks(check: PanelCheck, sizeMm: readonly [number, number]
     ...(item.state === undefined ? {} : { state: item.state }),
     ...(item.demand === undefined ? {} : { demand: item.demand }), ...(item.capacity === undefined ? {} : { capacity: item.capacity }),
     ...(item.utilisation === undefined ? {} : { utilisation: item.utilisation }), ...(item.remedy === undefined ? {} : { remedy: item.remedy }),
-    ...(item.reason === undefined ? {} : { reason: item.reason }),
+    ...(item.reason === undefined ? {} : { reason: item.reason }), ...(item.asBuilt === undefined ? {} : { asBuilt: item.asBuilt }),
   }));
   const derivations = Object.fromEntries(items.flatMap((item) => (item.why === undefined ? [] : [[`check:${codeOf(item)}`, item.why] as const])));
   return { checks: [...checks, openSkinCheck(check.opened)], derivations };

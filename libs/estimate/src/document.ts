@@ -1,10 +1,10 @@
 import { assumptionsOf, type Figure } from '#lib/provenance';
 import { triangularQuantile } from '#lib/kernel';
 import type { Assumption, Check, EstimateWithWhy, Range, Summary } from './estimate.js';
-import { bayOf } from './check-stage.js';
+import { bayOf } from './panel-values.js';
 import { calendarSection } from './calendar-stage.js';
 import { cautionsOf } from './caution-stage.js';
-import { panelChecks, panelSection } from './check-section.js';
+import { panelChecks, panelSection, verdictOf } from './check-section.js';
 import { DEFAULT_SEED } from './cost-stage.js';
 import { linesSection, sectionsSection } from './lines-section.js';
 import { processSection } from './process-stage.js';
@@ -48,7 +48,7 @@ function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
     labourLikelyH: labour.likelyH.value,
     labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH), workingDays: calendar.workingDays, calendarDays: calendar.calendarDays,
     total: cost.totals.total, totalRange: cost.totals.range,
-    verdict: checks.some(({ verdict }) => verdict === 'fails') ? 'some-checks-fail' : 'all-checks-pass',
+    verdict: verdictOf(checks),
   };
 }
 

@@ -2,6 +2,7 @@ import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
 import type { CauseClass, DefectRecord, FittingKind } from './defect-record.js';
 import type { EvidenceGrade, Place } from '#lib/extent';
+import type { BuiltCheck } from '#lib/panel';
 
 /**
  * The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
@@ -60,7 +61,8 @@ export interface Summary {
   readonly calendarDays: Range;
   readonly total: MoneyJson;
   readonly totalRange: MoneyRange;
-  readonly verdict: 'all-checks-pass' | 'some-checks-fail';
+  /** Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more. */
+  readonly verdict: 'all-checks-pass' | 'no-worse-than-built' | 'some-checks-fail';
 }
 
 export type Outline = readonly Place[];
@@ -248,6 +250,8 @@ export interface Check {
   readonly remedy?: string;
   readonly source: string;
   readonly reason?: string;
+  /** Of the repaired panel: what the same check comes to on the deck as built. */
+  readonly asBuilt?: BuiltCheck;
 }
 
 export interface ProcessSection {

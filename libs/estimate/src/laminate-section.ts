@@ -1,10 +1,17 @@
 import type { ClosingPlies, RelaidPlies, Schedule, ScheduleSearch } from '#lib/laminate';
 import type { Check, LaminateSection, NamedValue } from './estimate.js';
 import type { Job } from './job.js';
+import type { ScheduleChoice, TriedSchedule } from './schedule-choice.js';
 import { areasOf } from './scope-section.js';
 
-export function relaidSection(job: Job, laid: RelaidPlies, search: ScheduleSearch): LaminateSection {
-  const best = search.best[0];
+/** What was found, and which of it was chosen. */
+export interface FoundAndChosen {
+  readonly search: ScheduleSearch;
+  readonly choice: ScheduleChoice;
+}
+
+export function relaidSection(job: Job, laid: RelaidPlies, { search, choice }: FoundAndChosen): LaminateSection {
+  const best = choice.chosen.schedule;
   return {
     method: 'relay', taperRatio: job.numbers.taperRatio.value, taperWidthMm: laid.taperWidthMm.value,
     plies: laid.plies.map((ply) => ({
@@ -14,20 +21,42 @@ export function relaidSection(job: Job, laid: RelaidPlies, search: ScheduleSearc
     })),
     totalThicknessMm: best.thicknessMm.value, oldThicknessMm: search.oldSkin.thicknessMm,
     glassKg: laid.glassKg.value, resinKg: laid.resinKg.value,
-    alternatives: search.best.map((schedule) => alternativeOf(schedule, job.priceList.currency)),
+    alternatives: alternativesOf(search, choice, job.priceList.currency),
     properties: propertiesOf(best, search),
     notes: [
-      `${search.effort.isProvenBest ? 'Proven best by exhaustive search' : 'Best found'} over the fabrics of the catalogue, ranked by ${search.rankedBy}; plies by the method ${search.method}.`,
+      `Every schedule of the catalogue's fabrics was weighed, ranked by ${search.rankedBy}; plies by the method ${search.method}.`,
       ...laid.consequences, ...laid.notes, ...search.limits,
     ],
   };
 }
 
-const alternativeOf = ({ rank, plies, thicknessMm, pricePerM2, lost, governs }: Schedule, currency: string): LaminateSection['alternatives'][number] => ({
+const MOST_SHOWN = 3;
+
+/** The chosen one first, then the cheapest others, each with why it was not chosen. */
+function alternativesOf({ best }: ScheduleSearch, choice: ScheduleChoice, currency: string): LaminateSection['alternatives'] {
+  const { chosen, tried } = choice;
+  const untried = best.filter(({ rank }) => rank > tried.length).map((schedule): TriedSchedule => ({ schedule }));
+  const others = [...tried, ...untried].filter((one) => one !== chosen).slice(0, MOST_SHOWN - 1);
+  return [alternativeOf(chosen, whyChosen(choice), currency), ...others.map((other) => alternativeOf(other, whyNot(other, chosen), currency))];
+}
+
+const alternativeOf = ({ schedule: { rank, plies, thicknessMm, pricePerM2 } }: TriedSchedule, reason: string, currency: string): LaminateSection['alternatives'][number] => ({
   rank, plies: plies.map(({ name, turnDeg }) => (turnDeg === 0 ? name : `${name}, turned ${turnDeg} deg`)), thicknessMm: thicknessMm.value,
-  costPerM2: pricePerM2 === undefined ? 'not priced' : `${pricePerM2.toFixed(2)} ${currency}/m2`,
-  reason: lost?.words ?? `the cheapest that restores the skin; ${governs} governs`,
+  costPerM2: pricePerM2 === undefined ? 'not priced' : `${pricePerM2.toFixed(2)} ${currency}/m2`, reason,
 });
+
+function whyChosen({ chosen: { schedule, panel }, tried }: ScheduleChoice): string {
+  const governs = `${schedule.governs} governs`;
+  if (panel === undefined) return `the cheapest that restores the skin; ${governs}`;
+  if (panel.shortfalls.length === 0) return `the cheapest that restores the skin and every measure of the panel; ${governs}`;
+  return `of the ${tried.length} cheapest that restore the skin none restores every measure of the panel; this is the cheapest of those that leave the fewest short; ${governs}`;
+}
+
+function whyNot({ schedule, panel }: TriedSchedule, chosen: TriedSchedule): string {
+  const dearer = (schedule.pricePerM2 ?? 0) - (chosen.schedule.pricePerM2 ?? 0);
+  const price = Math.abs(dearer) < 0.005 ? schedule.lost?.words ?? 'as dear' : `${dearer > 0 ? 'dearer' : 'cheaper'} by ${Math.abs(dearer).toFixed(2)} per m2`;
+  return panel === undefined || panel.shortfalls.length === 0 ? price : `${price}; leaves the panel short: ${panel.shortfalls.join('; ')}`;
+}
 
 function propertiesOf(best: Schedule, { oldSkin }: ScheduleSearch): readonly NamedValue[] {
   return [

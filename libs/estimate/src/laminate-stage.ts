@@ -10,6 +10,8 @@ import type { Check, LaminateSection } from './estimate.js';
 import type { Job } from './job.js';
 import { closingSection, relaidSection, scheduleChecks } from './laminate-section.js';
 import { atRecord } from './record-pointers.js';
+import { oldCoreOf } from './panel-values.js';
+import { chooseSchedule, type PanelAround, type ScheduleChoice } from './schedule-choice.js';
 import type { ScopeWork } from './scope-stage.js';
 import { plyMethodName, pliesOf, workedSkin, type OldSkins } from './skins.js';
 
@@ -36,12 +38,14 @@ export interface LaminateWork {
 }
 
 /** The laminate that closes the openings: a new skin, or tapes over the cut of the old one. */
-export const laminateFor = (job: Job, scope: ScopeWork, skins: OldSkins): Outcome<LaminateWork> =>
-  job.skin.value === 'relay' ? relaid(job, scope, skins) : rebedded(job, scope, skins);
+export const laminateFor = (job: Job, scope: ScopeWork, around: PanelAround): Outcome<LaminateWork> =>
+  job.skin.value === 'relay' ? relaid(job, scope, around) : rebedded(job, scope, around.skins);
 
-function relaid(job: Job, { plan }: ScopeWork, skins: OldSkins): Outcome<LaminateWork> {
-  return andThen(scheduleFor(job, skins), ({ search, isRelaxed }) => {
-    const best = search.best[0];
+function relaid(job: Job, { plan }: ScopeWork, around: PanelAround): Outcome<LaminateWork> {
+  const { skins } = around;
+  return andThen(scheduleFor(job, skins), ({ request, search, isRelaxed }) => {
+    const choice = chooseSchedule(job, around, request, search);
+    const best = choice.chosen.schedule;
     const plies = best.plies.flatMap((ply) => {
       const material = fabricOf(job, ply.material);
       return material === undefined ? [] : [{ material, thicknessMm: ply.thicknessMm, fibreMassFraction: ply.fibreMassFraction, turnDeg: ply.turnDeg }];
@@ -50,25 +54,26 @@ function relaid(job: Job, { plan }: ScopeWork, skins: OldSkins): Outcome<Laminat
       opening: openingRegion(plan), oldThicknessMm: workedSkin(job, skins).workedMm.value, plies,
       taperRatio: job.numbers.taperRatio.value, soundSkin: plan.retained.concat(openingRegion(plan)),
     });
-    return laid.ok ? success(relaidWork(job, { laid: laid.value, search, best, isRelaxed })) : laid;
+    return laid.ok ? success(relaidWork(job, { laid: laid.value, search, choice, isRelaxed })) : laid;
   });
 }
 
 interface RelaidWork {
   readonly laid: RelaidPlies;
   readonly search: ScheduleSearch;
-  readonly best: Schedule;
+  readonly choice: ScheduleChoice;
   readonly isRelaxed: boolean;
 }
 
-function relaidWork(job: Job, { laid, search, best, isRelaxed }: RelaidWork): LaminateWork {
+function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): LaminateWork {
+  const best = choice.chosen.schedule;
   const plies = laid.plies.flatMap((ply) => {
     const fabric = fabricOf(job, ply.material);
     return fabric === undefined ? [] : [{ label: `P${ply.order}`, fabric, areaM2: ply.areaM2, rollLengthM: ply.rollLengthM, rollWidthMm: ply.rollWidthMm, fibreMassFraction: best.plies[ply.order - 1]?.fibreMassFraction ?? fabric.fibreMassFraction.value }];
   });
   return {
     plies, plyCount: plies.length, largestPlyM2: largestOf(plies), schedule: best,
-    section: relaidSection(job, laid, search), checks: scheduleChecks(best, laid, isRelaxed),
+    section: relaidSection(job, laid, { search, choice }), checks: scheduleChecks(best, laid, isRelaxed),
     assumptions: [...search.assumptions, ...laid.assumptions],
   };
 }
@@ -77,6 +82,7 @@ const largestOf = (plies: readonly PlyWork[]): Figure<'m2'> =>
   plies.map(({ areaM2 }) => areaM2).reduce((largest, area) => (area.value > largest.value ? area : largest));
 
 interface Found {
+  readonly request: ScheduleRequest;
   readonly search: ScheduleSearch;
   readonly isRelaxed: boolean;
 }
@@ -97,7 +103,7 @@ function scheduleFor(job: Job, skins: OldSkins): Outcome<Found> {
     for (const { flush, isRelaxed } of flushSteps) {
       const outcome = searchSchedules({ ...request, flush });
       if (!outcome.ok) return refusal(...atRecord(outcome.problems, scheduleFields(job, skins), '/method'));
-      if (outcome.value.best.length > 0) return success({ search: outcome.value, isRelaxed });
+      if (outcome.value.best.length > 0) return success({ request: { ...request, flush }, search: outcome.value, isRelaxed });
       refused = refusal(cannotBeDone(outcome.value));
     }
     return refused;
@@ -122,23 +128,13 @@ function scheduleRequest(job: Job, skins: OldSkins): Outcome<ScheduleRequest> {
     oldSkin: { thicknessMm: workedMm.value, ...(plies === undefined ? {} : { plies }) },
     fabrics: fabricOffers(job), resin: resinConstantsOf(job.resin), method: plyMethodName,
     panel: {
-      core: { thicknessMm: job.numbers.coreMm.value, youngMPa: oldCoreModulus(job) },
+      core: { thicknessMm: job.numbers.coreMm.value, youngMPa: oldCoreOf(job).inPlaneModulusMPa.value },
       newCore: { thicknessMm: job.numbers.coreMm.value, youngMPa: job.core.inPlaneModulusMPa.value },
       otherSkin: { thicknessMm: otherMm.value, alongNPerMm: other.measure.alongNPerMm, acrossNPerMm: other.measure.acrossNPerMm },
     },
     limits: { taperRatio: job.numbers.taperRatio.value },
   }));
 }
-
-/** In-plane stiffness of the old core: that of the catalogue's core of its type nearest in density. */
-export const oldCoreModulus = (job: Job): number => oldCoreOf(job).inPlaneModulusMPa.value;
-
-export const oldCoreOf = (job: Job) =>
-  materialsOf(job.catalogue, 'core').filter(({ coreType }) => coreType === job.oldCoreType.value)
-    .sort((a, b) => Math.abs(a.densityKgPerM3.value - wantedDensity(job)) - Math.abs(b.densityKgPerM3.value - wantedDensity(job)))
-    .at(0) ?? job.core;
-
-const wantedDensity = ({ record, core }: Job): number => record.core.densityKgPerM3 ?? core.densityKgPerM3.value;
 
 function fabricOffers(job: Job): readonly FabricOffer[] {
   const resinPerKg = pricePerUnit(job.priceList, job.resin.code) ?? 0;

@@ -4,7 +4,7 @@ import {
   planBatches, planBondPressure, planCure, requirementsOf,
   type BatchPlan, type BondPressurePlan, type CurePlan, type ResinStepRequest,
 } from '#lib/process';
-import { bayOf } from './check-stage.js';
+import { bayOf } from './panel-values.js';
 import type { Job } from './job.js';
 import { extentOfOutline } from './outline-size.js';
 import { atRecord } from './record-pointers.js';

@@ -43,6 +43,28 @@ describe('the yard', () => {
   });
 });
 
+describe('the new skin', () => {
+  const craft = { craftType: 'sail', lengthHullM: 10.4, lengthWaterlineM: 8.9, massLoadedKg: 5600, designCategory: 'A' } as const;
+  const panel = { outline: [[0, -700], [1652, -450], [1652, 450], [0, 700]], supports: [{ kind: 'beam', from: [560, -615], to: [560, 615] }] } as const;
+  const zones = [{ id: 'Z1', outline: [[850, -220], [1380, -220], [1380, 220], [850, 220]] }] as const;
+  const core = { thicknessMm: 12.7, coreType: 'end-grain-balsa' } as const;
+
+  test('is the cheapest that restores the panel too; a cheaper one that would not is named with what it leaves short', () => {
+    const { laminate: { alternatives: [chosen, cheaper] }, panel: { verdict } } = estimated({ craft, panel, zones, core, outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 } });
+    expect([verdict, chosen.rank, cheaper.rank]).toEqual(['restored', 2, 1]);
+    expect(cheaper.reason).toMatch(/^cheaper by \d+\.\d\d per m2; leaves the panel short: Shear in the core/);
+  });
+
+  test('fails no limit of its own where the deck as built failed it more, and brings its glass to the check of dry fibre', () => {
+    const { checks, summary } = estimated({ craft, panel, zones, core, outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 } });
+    const byCode = (code: string) => checks.find((check) => check.code === code);
+    expect(byCode('panel-deflection-repaired-yardstick')).toMatchObject({ verdict: 'fails', asBuilt: { verdict: 'fails', isNoWorse: true } });
+    expect(summary.verdict).toBe('no-worse-than-built');
+    expect(byCode('panel-minimum-outer-fibre-repaired-yardstick')).toMatchObject({ verdict: 'passes', unit: 'kg/m2' });
+    expect(byCode('panel-minimum-inner-fibre-repaired-yardstick')?.verdict).toBe('not-established');
+  });
+});
+
 describe('what is printed', () => {
   test('tells one check from another of the same state', () => {
     const named = estimated().checks.map(({ title, state }) => `${title} (${state ?? ''})`);

@@ -58,7 +58,7 @@ interface Ground {
 
 const workOutMaterials = (job: Job, ground: Ground): Outcome<WorkedJob> =>
   andThen(coreFor(job, ground.scope), (core) =>
-    andThen(laminateFor(job, ground.scope, ground.skins), (laminate) => {
+    andThen(laminateFor(job, ground.scope, { skins: ground.skins, coreMm: core.coreMm }), (laminate) => {
       const quantities = quantitiesOf(job, ground.scope, laminate);
       return workOutWork({ job, scope: ground.scope, core, laminate, quantities }, ground);
     }));

@@ -14,7 +14,7 @@ export interface ScheduleSearch {
   readonly method: string;
   readonly rankedBy: 'price' | 'mass';
   readonly oldSkin: OldSkinReport;
-  /** At most three, best first. */
+  /** As many as were wanted or can be made, best first. */
   readonly best: readonly Schedule[];
   readonly effort: SearchEffort & { readonly isProvenBest: true };
   /** As asked, or as many as have room for their steps in the taper. */

@@ -52,6 +52,8 @@ export interface ScheduleRequest {
   /** With a guessed old skin: restore its likely build, or its strongest. */
   readonly restore?: 'likely' | 'strongest';
   readonly restoreShear?: boolean;
+  /** How many of the best are wanted; three when absent. */
+  readonly keep?: number;
 }
 
 export interface SettledRequest {

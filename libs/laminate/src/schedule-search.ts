@@ -82,6 +82,8 @@ function inField({ material }: FabricOffer, i: number, outcome: Outcome<Layup>):
   return outcome.ok ? outcome : refusal(...below(`/fabrics/${i}`, outcome.problems));
 }
 
+const USUALLY_KEPT = 3;
+
 type Preparation = Omit<PreparedSearch, 'problem' | 'target'>;
 
 function prepare(preparation: Preparation): PreparedSearch {
@@ -100,7 +102,7 @@ function prepare(preparation: Preparation): PreparedSearch {
     ...(panel === undefined ? {} : { panel: stackPanel(panel, request, build) }),
     thinnestMm: Math.max(0, thicknessMm - settled.lowUpToMm), thickestMm: thicknessMm + settled.proudUpToMm,
     mostPlies: Math.max(1, Math.min(settled.mostPlies, steps)), mostKinds: settled.mostKinds,
-    worstPrintThrough: settled.worstPrintThrough, keep: 3,
+    worstPrintThrough: settled.worstPrintThrough, keep: request.keep ?? USUALLY_KEPT,
   };
   return { ...preparation, target, problem };
 }

@@ -24,6 +24,15 @@ export interface PanelCheckItem {
   readonly remedy?: string;
   readonly source: string;
   readonly reason?: string;
+  /** Of the repaired panel: what the same check comes to on the deck as built. */
+  readonly asBuilt?: BuiltCheck;
+}
+
+/** `isNoWorse` where the repair uses no more of what is allowed than the deck did: a check that both fail is not the repair's. */
+export interface BuiltCheck {
+  readonly utilisation: number;
+  readonly verdict: Verdict;
+  readonly isNoWorse: boolean;
 }
 
 /** A check with its utilisation and everything that came from. */

@@ -25,8 +25,10 @@ export interface ResolvedLoad {
 /** One person on one foot. */
 const PERSON_N = 1000;
 
+export type LoadedPanel = Pick<PanelCheckRequest, 'panel' | 'craft' | 'loads'>;
+
 /** Loads as asked, or a person and the deck pressure that can be established. */
-export function loadsOf(request: PanelCheckRequest): readonly ResolvedLoad[] {
+export function loadsOf(request: LoadedPanel): readonly ResolvedLoad[] {
   const fallback: readonly LoadRequest[] = [{ kind: request.craft === undefined ? 'class-deck' : 'yardstick' }, { kind: 'person' }];
   const asked = request.loads ?? fallback;
   const resolved = asked.map((load, at) => resolve(load, `/loads/${at}`, request));
@@ -40,7 +42,7 @@ function uniqueCode(all: readonly ResolvedLoad[], at: number): string {
   return all.filter((other) => other.code === code).length === 1 ? code : `${code}-${before + 1}`;
 }
 
-function resolve(load: LoadRequest, at: string, { panel, craft }: PanelCheckRequest): ResolvedLoad {
+function resolve(load: LoadRequest, at: string, { panel, craft }: LoadedPanel): ResolvedLoad {
   switch (load.kind) {
     case 'pressure':
       return overall('pressure', load.name ?? 'Uniform pressure', entered('kPa', kPa(load.pressureKPa), 'pressure given', `${at}/pressureKPa`), panel);

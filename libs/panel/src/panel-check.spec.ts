@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { detailOf } from '#lib/kernel';
-import { panelAnswer, panelCheck, type PanelCheck, type PanelCheckRequest, type SkinValues } from './index.js';
+import { panelAnswer, panelCheck, restorationOf, type PanelCheck, type PanelCheckRequest, type SkinValues } from './index.js';
 
 const skin = (thicknessMm: number): SkinValues => ({
   thicknessMm, modulusXMPa: 12000, modulusYMPa: 11000, shearModulusMPa: 3000, poissonXY: 0.2, tensileStrengthMPa: 150, compressiveStrengthMPa: 130,
@@ -38,6 +38,24 @@ describe('the four states side by side', () => {
     expect(verdict).toBe('not-restored');
     expect(shortfalls.some((text) => text.startsWith('Stiffness'))).toBe(true);
     expect(shortfalls.some((text) => text.startsWith('Shear in the core'))).toBe(true);
+  });
+
+  test('a limit that the deck as built misses as well is told apart from one that the repair misses', () => {
+    const soft = { ...deck, panel: { lengthXMm: 1800, widthYMm: 1500 } };
+    const deflectionOf = (request: PanelCheckRequest) => checked(request).states[3].checks.find(({ code, load }) => code === 'deflection' && load === 'class-deck');
+    expect(deflectionOf(soft)).toMatchObject({ verdict: 'fails', asBuilt: { verdict: 'fails', isNoWorse: true } });
+    expect(deflectionOf({ ...soft, repaired: { ...soft.repaired, outer: skin(2) } })).toMatchObject({ verdict: 'fails', asBuilt: { verdict: 'fails', isNoWorse: false } });
+    expect(checked(soft).states[0].checks.every(({ asBuilt }) => asBuilt === undefined)).toBe(true);
+  });
+
+  test('a search is told of each repair what the whole check says of it, and a shortfall never reads as 100 %', () => {
+    const judge = restorationOf(deck);
+    for (const outerMm of [2, 2.9999, 3, 4]) {
+      const repaired = { ...deck.repaired, outer: skin(outerMm) };
+      const { shortfalls, ratios } = checked({ ...deck, repaired });
+      expect(judge.ok ? judge.value(repaired) : undefined).toEqual({ shortfalls, leastRatio: Math.min(...ratios.map(({ ratio }) => ratio)) });
+      expect(shortfalls.join()).not.toMatch(/: 100 %/);
+    }
   });
 
   test('rot takes stiffness, opening takes nearly all of it', () => {

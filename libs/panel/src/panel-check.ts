@@ -1,6 +1,7 @@
 import { andThen, pointer, problem, refusal, success, unlessProblems, type Outcome } from '#lib/kernel';
 import { assumptionsOf, type Assumed, type Figure } from '#lib/provenance';
 import { inWords, type PanelCheckItem, type ReasonedCheck } from './check.js';
+import { besideBuilt, edgesOf, ratiosOf, reasonedChecks, shortfallsOf, type Ratio, type ReasonedRatio } from './restoration.js';
 import { criteriaOf, type ResolvedCriteria } from './criteria.js';
 import { fittingChecks, isHighlyLoaded } from './fitting-checks.js';
 import { largeDeflection } from './large-deflection.js';
@@ -9,12 +10,10 @@ import { openSkinAnswer, type OpenSkinAnswer } from './open-skin.js';
 import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
 import type { PanelCheckRequest } from './panel-request.js';
 import type { Rectangle, RectangularLoad } from './plate.js';
-import type { EdgeFixing, PlateEdges, PlateModel } from './plate-answer.js';
+import type { PlateModel } from './plate-answer.js';
 import { membraneStiffness } from './sandwich-section.js';
 import { analyseInnerSkin, analyseSandwich, figuresOf, stateAsFound, type AnalysedState, type Setting, type Working } from './state-analysis.js';
-import { checksOf, ratioFigure } from './state-checks.js';
 import type { StateName } from './states.js';
-import { yardstickChecks } from './yardstick-checks.js';
 
 /** The four states of one panel under the same loads. A comparison, never a design approval. */
 export interface PanelAnswer {
@@ -92,14 +91,6 @@ export interface Response {
   readonly greatestShearNPerMm: number;
 }
 
-export interface Ratio {
-  readonly key: string;
-  readonly code: string;
-  readonly title: string;
-  readonly load?: string;
-  readonly ratio: number;
-}
-
 export interface PanelCaution {
   readonly code: string;
   readonly severity: 'danger' | 'warning' | 'caution';
@@ -115,9 +106,6 @@ export interface PanelAssumption {
   readonly because: string;
   readonly source: string;
 }
-
-/** Series and polynomials agree to about this; a smaller shortfall is no shortfall. */
-const AGREEMENT = 1e-6;
 
 /** Compares the panel as built, as found, opened and repaired, or says everything that stands in the way. */
 export function panelCheck(request: PanelCheckRequest): Outcome<PanelCheck> {
@@ -149,9 +137,10 @@ function checked(request: PanelCheckRequest): PanelCheck {
   const criteria = criteriaOf(request.criteria ?? {});
   const loads = loadsOf(request);
   const states = analysed(request, loads);
-  const reasoned = states.map((state) => reasonedChecks(state, request, loads, criteria));
+  const [built, ...others] = states.map((state) => reasonedChecks(state, request, { loads, criteria }));
+  const reasoned = [built, ...others.map((checks, at) => (states[at + 1].name === 'repaired' ? besideBuilt(built, checks) : checks))];
   const ratios = ratiosOf(reasoned[0], reasoned[reasoned.length - 1]);
-  const shortfalls = ratios.map(({ ratio }) => ratio).filter(({ ratio }) => ratio < 1 - AGREEMENT).sort((a, b) => a.ratio - b.ratio).map(shortfallInWords);
+  const shortfalls = shortfallsOf(ratios.map(({ ratio }) => ratio));
   const fittings = (request.fittings ?? []).flatMap((fitting, at) => fittingChecks(fitting, `/fittings/${at}`, request.repaired, criteria));
   const opened = openedOf(request, criteria, readySkin(request, states));
   const truncation = Math.max(...states.flatMap(({ loaded }) => loaded.map(({ answer }) => answer.truncation)));
@@ -206,22 +195,6 @@ function movedInto(load: RectangularLoad, panel: Rectangle, opening: Rectangle):
   };
 }
 
-/** Free edges were refused before. */
-function edgesOf({ edges = 'simply-supported', eachEdge }: PanelCheckRequest['panel']): PlateEdges {
-  const known = (edge: string): EdgeFixing => (edge === 'clamped' ? 'clamped' : 'simply-supported');
-  const { xStart, xEnd, yStart, yEnd } = eachEdge ?? { xStart: edges, xEnd: edges, yStart: edges, yEnd: edges };
-  return { xStart: known(xStart), xEnd: known(xEnd), yStart: known(yStart), yEnd: known(yEnd) };
-}
-
-function reasonedChecks(state: AnalysedState, request: PanelCheckRequest, loads: readonly ResolvedLoad[], criteria: ResolvedCriteria): readonly ReasonedCheck[] {
-  const pressure = loads.find(({ code }) => code.startsWith('yardstick'))?.pressure;
-  const isWhole = state.name === 'as-built' || state.name === 'repaired';
-  const yardstick = pressure === undefined || !isWhole ? [] : yardstickChecks({
-    state: state.name, values: state.values, field: state.name === 'repaired' ? '/repaired' : '/asBuilt', panel: request.panel, pressure, craft: request.craft, criteria,
-  });
-  return [...state.loaded.flatMap((loaded) => checksOf(state, loaded, criteria)), ...yardstick];
-}
-
 function resultOf(state: AnalysedState, checks: readonly ExplainedCheck[]): StateResult {
   const governing = governingOf(checks);
   return {
@@ -259,35 +232,6 @@ function governingOf(checks: readonly PanelCheckItem[]): StateResult['governing'
     utilisation === undefined || utilisation <= (worst?.utilisation ?? 0)
       ? worst : { code, utilisation, ...(load === undefined ? {} : { load }) }, undefined);
 }
-
-interface ReasonedRatio {
-  readonly ratio: Ratio;
-  readonly why: Figure;
-}
-
-/** Stiffness and every check that both states answer for. */
-function ratiosOf(built: readonly ReasonedCheck[], repaired: readonly ReasonedCheck[]): readonly ReasonedRatio[] {
-  return repaired.flatMap((after) => {
-    const before = built.find(({ item }) => item.code === after.item.code && item.load === after.item.load);
-    return before === undefined ? [] : ratioOf(before, after);
-  });
-}
-
-function ratioOf(before: ReasonedCheck, after: ReasonedCheck): readonly ReasonedRatio[] {
-  if (before.item.utilisation === undefined || after.item.utilisation === undefined || before.why === undefined || after.why === undefined) return [];
-  const value = before.item.utilisation / after.item.utilisation;
-  const isStiffness = after.item.code === 'deflection';
-  const code = isStiffness ? 'stiffness' : after.item.code;
-  const title = isStiffness ? 'Stiffness' : after.item.title;
-  const { load } = after.item;
-  return [{
-    ratio: { key: ['ratio', load, code].filter((part) => part !== undefined).join(':'), code, title, ratio: value, ...(load === undefined ? {} : { load }) },
-    why: ratioFigure(value, `${title}: as built over repaired`, { asBuilt: before.why, repaired: after.why }),
-  }];
-}
-
-const shortfallInWords = ({ title, load, ratio }: Ratio): string =>
-  `${title}${load === undefined ? '' : ` under ${load.replaceAll('-', ' ')}`}: ${inWords(ratio * PERCENT)} % of what the deck had as built`;
 
 const PERCENT = 100;
 

@@ -131,15 +131,25 @@ function stateTable(states: readonly PanelState[], reader: Reader): Table {
 function checkRow(check: Check, reader: Reader): Row {
   const said = reader.words.checks;
   const { title, state, demand, capacity, unit, utilisation, verdict, governs, remedy, reason, source } = check;
+  const isOldFault = check.asBuilt?.verdict === 'fails' && check.asBuilt.isNoWorse;
   const value = (given: number | undefined): string => (given === undefined ? '–' : valueText(reader, given, unit));
   const note = [
-    ...(governs === '' || governs.toLowerCase() === title.toLowerCase() ? [] : [/^(at|under) /.test(governs) ? governs : `${said.governs} ${governs}`]), ...(reason === undefined ? [] : [reason]), ...(remedy === undefined || verdict !== 'fails' ? [] : [`${said.remedy}: ${remedy}`]),
+    ...(governs === '' || governs.toLowerCase() === title.toLowerCase() ? [] : [/^(at|under) /.test(governs) ? governs : `${said.governs} ${governs}`]), ...(reason === undefined ? [] : [reason]), ...(verdict === 'fails' ? beside(check, reader) : []), ...(remedy === undefined || verdict !== 'fails' ? [] : [`${said.remedy}: ${remedy}`]),
   ].join('. ');
   return {
     ...row(title, state === undefined ? '–' : said.states[state], value(demand), value(capacity), utilisation === undefined ? '–' : percentText(reader, utilisation, 1), said.verdicts[verdict], source),
     ...(note === '' ? {} : { note }),
-    ...(verdict === 'fails' ? { emphasis: 'fails' } : {}),
+    ...(verdict === 'fails' && !isOldFault ? { emphasis: 'fails' } : {}),
   };
+}
+
+/** Whether the deck had the same fault as built. */
+function beside({ asBuilt }: Check, reader: Reader): readonly string[] {
+  if (asBuilt === undefined) return [];
+  const said = reader.words.checks;
+  const use = percentText(reader, asBuilt.utilisation, 1);
+  if (asBuilt.verdict !== 'fails') return [said.passedAsBuilt(use)];
+  return [asBuilt.isNoWorse ? said.builtToo(use) : said.worseThanBuilt(use)];
 }
 
 export function processSections(request: ReportRequest): readonly Section[] {

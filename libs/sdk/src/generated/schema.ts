@@ -1363,6 +1363,13 @@ export type components = {
                 readonly requiredKPa?: string;
             };
         };
+        /** @description `isNoWorse` where the repair uses no more of what is allowed than the deck did: a check that both fail is not the repair's. */
+        readonly BuiltCheck: {
+            readonly isNoWorse: boolean;
+            readonly utilisation: number;
+            /** @enum {string} */
+            readonly verdict: "fails" | "not-established" | "passes";
+        };
         readonly CalendarCrewInput: {
             /** @description ISO dates without work. */
             readonly daysOff?: readonly string[];
@@ -1550,6 +1557,8 @@ export type components = {
         };
         /** @description A check that fails is a result. `utilisation` is demand over capacity. */
         readonly Check: {
+            /** @description Of the repaired panel: what the same check comes to on the deck as built. */
+            readonly asBuilt?: components["schemas"]["BuiltCheck"];
             readonly capacity?: number;
             readonly code: string;
             readonly demand?: number;
@@ -4251,6 +4260,8 @@ export type components = {
         };
         /** @description A demand against a capacity. Failing is a result. */
         readonly PanelCheckItem: {
+            /** @description Of the repaired panel: what the same check comes to on the deck as built. */
+            readonly asBuilt?: components["schemas"]["BuiltCheck"];
             readonly capacity?: number;
             readonly code: string;
             readonly demand?: number;
@@ -4937,10 +4948,13 @@ export type components = {
             readonly rigger: string;
         };
         readonly Ratio: {
+            /** @description Share of what is allowed that the deck as built used, and that the repair uses. */
+            readonly asBuiltUtilisation: number;
             readonly code: string;
             readonly key: string;
             readonly load?: string;
             readonly ratio: number;
+            readonly repairedUtilisation: number;
             readonly title: string;
         };
         readonly RebeddedSkinInput: {
@@ -5387,7 +5401,7 @@ export type components = {
         };
         readonly ScheduleSearch: {
             readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
-            /** @description At most three, best first. */
+            /** @description As many as were wanted or can be made, best first. */
             readonly best: readonly components["schemas"]["Schedule"][];
             readonly effort: {
                 /** @description Branches cut off because nothing below them could be better, fit, or reach the target. */
@@ -5918,8 +5932,11 @@ export type components = {
                 readonly mixedResinL?: string;
                 readonly openedAreaM2?: string;
             };
-            /** @enum {string} */
-            readonly verdict: "all-checks-pass" | "some-checks-fail";
+            /**
+             * @description Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more.
+             * @enum {string}
+             */
+            readonly verdict: "all-checks-pass" | "no-worse-than-built" | "some-checks-fail";
             readonly workingDays: components["schemas"]["Range"];
         };
         readonly SupplierInput: {

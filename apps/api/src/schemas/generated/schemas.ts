@@ -659,6 +659,31 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "refusals"
     ]
   },
+  "BuiltCheck": {
+    "type": "object",
+    "description": "`isNoWorse` where the repair uses no more of what is allowed than the deck did: a check that both fail is not the repair's.",
+    "properties": {
+      "utilisation": {
+        "type": "number"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fails",
+          "not-established",
+          "passes"
+        ]
+      },
+      "isNoWorse": {
+        "type": "boolean"
+      }
+    },
+    "required": [
+      "utilisation",
+      "verdict",
+      "isNoWorse"
+    ]
+  },
   "CalendarMilestone": {
     "type": "object",
     "properties": {
@@ -1124,6 +1149,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "reason": {
         "type": "string"
+      },
+      "asBuilt": {
+        "$ref": "#/components/schemas/BuiltCheck",
+        "description": "Of the repaired panel: what the same check comes to on the deck as built."
       }
     },
     "required": [
@@ -6598,6 +6627,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "reason": {
         "type": "string"
+      },
+      "asBuilt": {
+        "$ref": "#/components/schemas/BuiltCheck",
+        "description": "Of the repaired panel: what the same check comes to on the deck as built."
       }
     },
     "required": [
@@ -7968,13 +8001,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "ratio": {
         "type": "number"
+      },
+      "asBuiltUtilisation": {
+        "type": "number",
+        "description": "Share of what is allowed that the deck as built used, and that the repair uses."
+      },
+      "repairedUtilisation": {
+        "type": "number"
       }
     },
     "required": [
       "key",
       "code",
       "title",
-      "ratio"
+      "ratio",
+      "asBuiltUtilisation",
+      "repairedUtilisation"
     ]
   },
   "RelaidPlies": {
@@ -8627,7 +8669,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/Schedule"
         },
-        "description": "At most three, best first."
+        "description": "As many as were wanted or can be made, best first."
       },
       "effort": {
         "type": "object",
@@ -9855,8 +9897,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "all-checks-pass",
+          "no-worse-than-built",
           "some-checks-fail"
-        ]
+        ],
+        "description": "Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more."
       }
     },
     "required": [
