@@ -29,7 +29,7 @@ function written(request: ReportRequest): ReportRequest {
   return {
     ...request,
     record: { ...record, cause: { cause: 'unknown', note: EVIL }, panel: { ...record.panel, name: EVIL }, fittings: record.fittings?.map((fitting) => ({ ...fitting, id: EVIL })) },
-    issue: { ...issue, id: EVIL, madeBy: EVIL, purpose: EVIL, letterhead: { name: EVIL, lines: [EVIL] }, history: issue.history.map((one) => ({ ...one, reason: EVIL, total: EVIL })), changes: [{ what: EVIL, before: EVIL, after: EVIL }] },
+    issue: { ...issue, id: EVIL, madeBy: EVIL, purpose: EVIL, letterhead: { name: EVIL, lines: [EVIL] }, history: issue.history.map((one) => ({ ...one, reason: EVIL })), changes: [{ kind: 'figure', what: EVIL, unit: EVIL, before: 1, after: 2 }] },
     estimate: {
       ...estimate, title: EVIL, reference: EVIL, limits: [EVIL],
       lines: estimate.lines.map((line) => ({ ...line, title: EVIL })),

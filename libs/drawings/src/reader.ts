@@ -1,6 +1,7 @@
 import { mm, m2, kg, l, degC, usArea, usLength, usMass, usMeasure, usTemperature, usVolume } from '#lib/units';
 import { english, type Words } from './words/english.js';
 import { printable } from './sheet/text-size.js';
+import { withUnitSigns } from './sheet/unit-signs.js';
 
 /** Who reads: the language of the words, the habits of numbers and dates, the units, and what the type can show. */
 export interface Reader {
@@ -14,7 +15,8 @@ export interface Reader {
 
 export const defaultReader: Reader = { locale: 'en-GB', units: 'si', words: english, glyphs: 'any' };
 
-export const shown = (reader: Reader, text: string): string => (reader.glyphs === 'embedded-font' ? printable(text) : text);
+/** Text of the estimate as this reader's drawings show it. */
+export const shown = (reader: Reader, text: string): string => withUnitSigns(reader.glyphs === 'embedded-font' ? printable(text) : text);
 
 const formats = new Map<string, Intl.NumberFormat>();
 

@@ -151,7 +151,7 @@ export const sampleRequest = (size: SampleSize): ReportRequest => ({
   estimate: sampleEstimate(size), record: sampleRecord(size), reader: { ...defaultReader, glyphs: 'embedded-font' }, paper: 'a4', medium: 'page',
   issue: {
     id: 'est_01J9ZK3T7Q', madeAt: '2026-03-02T09:30:00Z', madeBy: 'A. Surveyor', letterhead: { name: 'Harbour Survey Office', lines: ['Quay 1', '00000 Port'] }, revision: 2,
-    history: [{ number: 1, madeAt: '2026-02-20T10:00:00Z', reason: 'first issue', total: 'EUR 7,920.00' }, { number: 2, madeAt: '2026-03-02T09:30:00Z', reason: 'deck opened, extent measured again', total: 'EUR 9,333.21' }],
-    changes: [{ what: 'Opened area', before: '0.30 m²', after: '0.44 m²' }, { what: 'Total with tax', before: 'EUR 7,920.00', after: 'EUR 9,333.21' }],
+    history: [{ number: 1, madeAt: '2026-02-20T10:00:00Z', total: eur('7920.00') }, { number: 2, madeAt: '2026-03-02T09:30:00Z', reason: 'deck opened, extent measured again', total: eur('9333.21') }],
+    changes: [{ kind: 'figure', what: 'Opened area', unit: 'm2', before: 0.3, after: 0.44 }, { kind: 'sum', what: 'Total with tax', before: eur('7920.00'), after: eur('9333.21') }],
   },
 });

@@ -30,7 +30,8 @@ export const subjectOf = ({ row, before, history, letterhead }: Lineage, reader:
     letterhead,
     revision: row.revisionNumber,
     history: history.map((one) => ({
-      number: one.revisionNumber, madeAt: one.createdAt.toISOString(), reason: one.revisionReason ?? 'First issue', total: amountText(one.totalAmount, one.currency),
+      number: one.revisionNumber, madeAt: one.createdAt.toISOString(), total: moneyOf(one.totalAmount, one.currency),
+      ...(one.revisionReason === null ? {} : { reason: one.revisionReason }),
     })),
     changes: before === undefined ? [] : changesBetween(before, row),
   },
@@ -39,26 +40,21 @@ export const subjectOf = ({ row, before, history, letterhead }: Lineage, reader:
 /** Sums are compared in one currency only; figures always. */
 function changesBetween(before: EstimateRow, after: EstimateRow): ReportSubject['issue']['changes'] {
   const comparison = comparisonOf(before, after);
-  if (!comparison.ok) return figureChanges(before.result, after.result).map(figureText);
+  if (!comparison.ok) return figureChanges(before.result, after.result).map(figureChange);
   const changed = comparison.value.totals.filter(({ difference }) => Number(difference.amount) !== 0);
   return [
-    ...comparison.value.figures.map(figureText),
-    ...changed.map(({ name, before: then, after: now }) => ({ what: name, before: `${then.amount} ${then.currency}`, after: `${now.amount} ${now.currency}` })),
+    ...comparison.value.figures.map(figureChange),
+    ...changed.map(({ name, before: then, after: now }) => ({ kind: 'sum' as const, what: name, before: then, after: now })),
   ];
 }
 
-const figureText = ({ name, unit, before, after }: FigureChange) => ({ what: name, before: `${before} ${unit}`, after: `${after} ${unit}` });
+const figureChange = ({ name, unit, before, after }: FigureChange) => ({ kind: 'figure' as const, what: name, unit, before, after });
 
 /** The same for a change order: the letterhead and the issue of the revision, and what is to be signed. */
 export const changeOrderSubject = (lineage: Lineage, reader: ReaderChoice, order: ChangeOrder): ReportSubject => {
   const subject = subjectOf(lineage, reader);
   return { ...subject, issue: { ...subject.issue, changeOrder: order } };
 };
-
-function amountText(amount: string, currency: string): string {
-  const money = moneyOf(amount, currency);
-  return `${money.amount} ${money.currency}`;
-}
 
 /** How the caller wants to read it: `Accept-Language` for numbers and dates, `Accept-Units: us` for US customary units. */
 export function readerOf(request: Request, paper: ReaderChoice['paper'] | undefined, recordLocale: string | undefined): ReaderChoice {

@@ -1,8 +1,8 @@
 import type { Caution, EstimateLine } from '#lib/estimate';
 import { percentText, upTo, type Reader } from '../reader.js';
 import { facts, flow, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section } from './document.js';
-import type { ReportRequest } from './request.js';
-import { dateText, moneyText, quantityText, unitName, word } from './said.js';
+import type { Change, ReportRequest } from './request.js';
+import { dateText, figureText, moneyText, quantityText, unitName, word } from './said.js';
 
 export function costSections(request: ReportRequest): readonly Section[] {
   const { estimate, reader } = request;
@@ -134,10 +134,10 @@ export function closingSections(request: ReportRequest): readonly Section[] {
     ]),
     flow('revisions', 1, sections.revisions, issue.history.length === 0 ? [paragraph(revisions.only)] : [
       table(sections.revisions, [numeric(columns.number), narrow(columns.when), wide(columns.reason), numeric(columns.total)],
-        issue.history.map(({ number, madeAt, reason, total }) => row(String(number), dateText(reader, madeAt), reason, total))),
+        issue.history.map(({ number, madeAt, reason, total }) => row(String(number), dateText(reader, madeAt), reason ?? revisions.first, moneyText(reader, total)))),
     ]),
     ...(issue.changes.length === 0 ? [] : [flow('comparison', 2, sections.comparison, [
-      table(sections.comparison, [wide(columns.what), numeric(columns.before), numeric(columns.after)], issue.changes.map(({ what, before, after }) => row(what, before, after))),
+      table(sections.comparison, [wide(columns.what), numeric(columns.before), numeric(columns.after)], issue.changes.map((change) => changeRow(change, reader))),
     ])]),
     flow('signature', 1, sections.signature, [
       paragraph(signature.lead), { kind: 'signature', fields: [signature.name, signature.place, signature.date, signature.signature] },
@@ -145,3 +145,10 @@ export function closingSections(request: ReportRequest): readonly Section[] {
   ];
 }
 
+
+function changeRow(change: Change, reader: Reader): Row {
+  switch (change.kind) {
+    case 'figure': return row(change.what, figureText(reader, change.before, change.unit), figureText(reader, change.after, change.unit));
+    case 'sum': return row(change.what, moneyText(reader, change.before), moneyText(reader, change.after));
+  }
+}

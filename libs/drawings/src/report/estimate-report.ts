@@ -1,4 +1,5 @@
-import type { ReportDocument, Section } from './document.js';
+import { withUnitSigns } from '../sheet/unit-signs.js';
+import type { Block, ReportDocument, Section } from './document.js';
 import { assumptionSection, cautionSection, closingSections, costSections } from './cost-sections.js';
 import { basisSections, identitySection, readingSections, scopeSections, summarySection } from './opening-sections.js';
 import type { ReportRequest } from './request.js';
@@ -31,6 +32,25 @@ export function documentOf(request: ReportRequest, kind: ReportDocument['kind'],
     letterhead: issue.letterhead,
     runningFoot: `${identity.estimate} ${issue.id} · ${identity.revision} ${issue.revision} · ${dateText(reader, issue.madeAt)}`,
     words: { contents: report.contents, page: report.pageWord, of: report.pageOf, table: report.table },
-    sections,
+    sections: sections.map((section) => (section.id === 'identity' ? section : withSigns(section))),
   };
+}
+
+/** The engine spells units in letters; a document prints their signs. Names that people gave stand as they were given. */
+const withSigns = (section: Section): Section => ({ ...section, blocks: section.blocks.map(signed) });
+
+function signed(block: Block): Block {
+  const text = withUnitSigns;
+  switch (block.kind) {
+    case 'paragraph': return { ...block, text: text(block.text) };
+    case 'list': return { ...block, items: block.items.map(text) };
+    case 'facts': return { ...block, rows: block.rows.map(({ name, value }) => ({ name: text(name), value: text(value) })) };
+    case 'table': return {
+      ...block, columns: block.columns.map((column) => ({ ...column, title: text(column.title) })),
+      rows: block.rows.map((row) => ({ ...row, cells: row.cells.map(text), ...(row.note === undefined ? {} : { note: text(row.note) }) })),
+    };
+    case 'callout': return { ...block, text: text(block.text), small: text(block.small) };
+    case 'ticks': return { ...block, items: block.items.map((item) => ({ ...item, text: text(item.text) })) };
+    case 'figure': case 'signature': return block;
+  }
 }

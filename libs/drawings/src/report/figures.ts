@@ -46,7 +46,8 @@ export function figureBlock({ medium }: ReportRequest, drawing: Drawing, narrow:
   };
 }
 
-const MOST_HEIGHT_MM = 200;
+/** Higher than this and a figure seldom finds room below what it belongs to, and leaves half a page empty. */
+const MOST_HEIGHT_MM = 150;
 
 export const defectMapFigure = (request: ReportRequest): FigureBlock =>
   figureOf(request, (drawing) => defectMap(defectMapInput(request), drawing), MOST_HEIGHT_MM);
@@ -79,6 +80,8 @@ export const chartFigure = (request: ReportRequest): FigureBlock => {
 };
 
 const TASK_ROW_MM = 5.4;
+/** A list of tasks reads better on one page than on two. */
+const MOST_LIST_MM = 200;
 
 /** What the legend takes of a narrow drawing besides the bars. */
 const AROUND_GANTT_MM = 30;
@@ -87,7 +90,7 @@ export function ganttFigures(request: ReportRequest): readonly FigureBlock[] {
   const { reader } = request;
   const input = ganttInput(request);
   const block = { job: '', reference: '', made: '', sheet: '' };
-  const heightMm = Math.min(MOST_HEIGHT_MM, input.tasks.length * TASK_ROW_MM + 30);
+  const heightMm = Math.min(MOST_LIST_MM, input.tasks.length * TASK_ROW_MM + 30);
   const narrow = request.medium === 'screen' ? gantt(input, { format: { ...phone, heightMm: ganttHeightMm(input.tasks.length, phone) + AROUND_GANTT_MM }, reader, block }) : [];
   return gantt(input, { format: figure(figureWidthMm(request), heightMm), reader, block })
     .map((drawing, index) => figureBlock(request, drawing, narrow[index] === undefined ? undefined : () => narrow[index]));

@@ -6,7 +6,7 @@ import { documentOf } from './estimate-report.js';
 import { batchFigures, openingPlanFigure, piecePlanFigure, plyPlanFigure } from './figures.js';
 import { cornerTable, fittingTable } from './opening-sections.js';
 import type { ReportRequest } from './request.js';
-import { cureTable, gateTable, pieceTable, plyTable, weatherBlocks } from './work-sections.js';
+import { cureBlocks, gateTable, pieceTable, plyTable, weatherBlocks } from './work-sections.js';
 
 /** What goes out on deck: one task a page, large, with the hold point in its place. */
 export function jobPackOf(request: ReportRequest): ReportDocument {
@@ -73,7 +73,7 @@ const batchTasks = (request: ReportRequest): readonly Section[] => {
 
 const gateTask = (request: ReportRequest): Section => {
   const { jobPack } = request.reader.words;
-  return task('gates', jobPack.gates, [paragraph(jobPack.gatesLead), gateTable(request), ...weatherBlocks(request), cureTable(request)]);
+  return task('gates', jobPack.gates, [paragraph(jobPack.gatesLead), gateTable(request), ...weatherBlocks(request), ...cureBlocks(request)]);
 };
 
 /** Every task in order with a box to tick; the hold point cannot be overlooked. */

@@ -187,8 +187,9 @@ const severityOf = { stop: 'danger', warn: 'warning', note: 'note' } as const;
 const findingCallouts = ({ estimate: { scope }, reader }: ReportRequest): readonly Callout[] =>
   scope.findings.map(({ severity, text }) => ({ kind: 'callout', severity: severityOf[severity], label: reader.words.scope.severities[severity], text, small: '' }));
 
-function methodTable({ estimate: { scope }, reader }: ReportRequest): Table {
+function methodTable({ estimate: { scope, core, process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  return table(reader.words.sections.method, [wide(said.choice), wide(said.value), wide(said.reason, 2)], scope.method.map(({ choice, value, reason }) => row(choice, codeText(reader.words.scope.choices, value), reason)));
+  const names = { ...reader.words.scope.choices, [core.material]: core.materialName, [process.resin.code]: process.resin.name };
+  return table(reader.words.sections.method, [wide(said.choice), wide(said.value), wide(said.reason, 2)], scope.method.map(({ choice, value, reason }) => row(choice, codeText(names, value), reason)));
 }
 

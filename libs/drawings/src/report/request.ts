@@ -1,5 +1,6 @@
 import type { ChangeOrder } from '#lib/costing';
 import type { DefectRecord, Estimate } from '#lib/estimate';
+import type { MoneyJson } from '#lib/money';
 import type { Reader } from '../reader.js';
 import type { PaperName } from '../sheet/formats.js';
 import type { Letterhead } from './document.js';
@@ -23,15 +24,15 @@ export interface Issue {
 export interface Revision {
   readonly number: number;
   readonly madeAt: string;
-  readonly reason: string;
-  readonly total: string;
+  /** Absent for the first issue, which needs none. */
+  readonly reason?: string;
+  readonly total: MoneyJson;
 }
 
-export interface Change {
-  readonly what: string;
-  readonly before: string;
-  readonly after: string;
-}
+/** A figure or a sum against the revision before; numbers, so that each reader reads them in his own way. */
+export type Change =
+  | { readonly kind: 'figure'; readonly what: string; readonly unit: string; readonly before: number; readonly after: number }
+  | { readonly kind: 'sum'; readonly what: string; readonly before: MoneyJson; readonly after: MoneyJson };
 
 export interface ReportRequest {
   readonly estimate: Estimate;

@@ -1,6 +1,6 @@
 import type { MoneyJson } from '#lib/money';
 import type { MoneyRange, Range } from '#lib/estimate';
-import { fixed, upTo, type Reader } from '../reader.js';
+import { areaText, fixed, lengthText, massText, upTo, volumeText, type Reader } from '../reader.js';
 
 /** Formats are costly to make and hold no state, so each is made once. */
 const formats = new Map<string, Intl.NumberFormat>();
@@ -68,8 +68,21 @@ export const unitText = (unit: string): string => unitNames[unit] ?? unit;
 export function valueText(reader: Reader, value: number, unit: string): string {
   const size = Math.abs(value);
   const decimals = size === 0 ? 0 : Math.max(0, Math.min(8, 3 - Math.floor(Math.log10(size))));
-  return `${upTo(reader, value, decimals)} ${unitText(unit)}`.trim();
+  return `${upTo(reader, value, decimals)} ${unitName(unit, reader)}`.trim();
 }
+
+/** A figure in the unit it is kept in, or in the reader's where he has another. */
+export function figureText(reader: Reader, value: number, unit: string): string {
+  switch (unit) {
+    case 'm2': return areaText(reader, value);
+    case 'm': return lengthText(reader, value * MM_IN_M);
+    case 'kg': return massText(reader, value);
+    case 'l': return volumeText(reader, value);
+    default: return `${upTo(reader, value, 2)} ${unitName(unit, reader)}`.trim();
+  }
+}
+
+const MM_IN_M = 1000;
 
 /** A quantity of a priced line, to the three decimals it is priced with. */
 export function quantityText(reader: Reader, quantity: number, unit: string): string {

@@ -161,7 +161,7 @@ export function processSections(request: ReportRequest): readonly Section[] {
       demandTable(request), batchTable(request),
     ]),
     flow('pressure', 2, said.pressure, pressureBlocks(request)),
-    flow('cure', 2, said.cure, [cureTable(request)]),
+    flow('cure', 2, said.cure, cureBlocks(request)),
     flow('gates', 2, sections.gates, [gateTable(request), ...weatherBlocks(request)]),
     flow('calendar', 1, sections.calendar, calendarBlocks(request)),
   ];
@@ -203,15 +203,21 @@ function pressureBlocks({ estimate: { process: { bondPressure } }, reader }: Rep
   ];
 }
 
-export function cureTable({ estimate: { process }, reader }: ReportRequest): Table {
+/** The table, and what is to be known of its steps; what holds for all of them is said once. */
+export function cureBlocks(request: ReportRequest): readonly Block[] {
+  const noted = request.estimate.process.cure.flatMap(({ step, note }) => (note === undefined ? [] : [{ step, note }]));
+  const notes = new Set(noted.map(({ note }) => note));
+  const said = notes.size === 1 ? [...notes] : noted.map(({ step, note }) => `${step}: ${note}`);
+  return [cureTable(request), ...(said.length === 0 ? [] : [list(said)])];
+}
+
+function cureTable({ estimate: { process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
   const hours = (value: CureMilestones['gelH']): string => (value === undefined ? '–' : hoursText(reader, value));
   return table(reader.words.process.cure,
     [wide(said.step), numeric(said.temperature), numeric(said.gel), numeric(said.release), numeric(said.sandable), numeric(said.recoatShuts), numeric(said.fullCure)],
-    process.cure.map(({ step, startAt, temperatureC, gelH, releaseH, sandableH, recoatShutsH, fullCureH, note }) => ({
-      ...row(startAt === undefined ? step : reader.words.process.cureFrom(step, momentText(reader, startAt)), temperatureText(reader, temperatureC), hours(gelH), hours(releaseH), hours(sandableH), hours(recoatShutsH), hours(fullCureH)),
-      ...(note === undefined ? {} : { note }),
-    })));
+    process.cure.map(({ step, startAt, temperatureC, gelH, releaseH, sandableH, recoatShutsH, fullCureH }) =>
+      row(startAt === undefined ? step : reader.words.process.cureFrom(step, momentText(reader, startAt)), temperatureText(reader, temperatureC), hours(gelH), hours(releaseH), hours(sandableH), hours(recoatShutsH), hours(fullCureH))));
 }
 
 export function gateTable({ estimate: { process }, reader }: ReportRequest): Table {

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, test } from '@jest/globals';
 import { boldWidths, coveredRanges, regularWidths, UNITS_PER_EM } from './glyph-metrics.js';
+import { withUnitSigns } from './unit-signs.js';
 import { CAP_SHARE, printable, shortened, textWidthMm, wrapped } from './text-size.js';
 
 const require = createRequire(import.meta.url);
@@ -84,3 +85,8 @@ describe('text in a line', () => {
     expect(printable('left\u202Eright\u0000end\nnext')).toBe('left[U+202E]right[U+0000]end next');
   });
 });
+
+test.each([
+  ['Woven roving 600 g/m2', 'Woven roving 600 g/m²'], ['150 kg/m3, 0.45 m2.', '150 kg/m³, 0.45 m².'], ['56.08 EUR/m2', '56.08 EUR/m²'], ['at least 5 degC until', 'at least 5 °C until'],
+  ['dearer by 0.80 per m2', 'dearer by 0.80 per m²'], ['4.7 ft2', '4.7 ft²'], ['fitting m2-port', 'fitting m2-port'], ['m2.5 screws', 'm2.5 screws'], ['pack RM200', 'pack RM200'], ['code am2', 'code am2'],
+])('%s is printed as %s', (spelt, printed) => { expect(withUnitSigns(spelt)).toBe(printed); });

@@ -376,6 +376,7 @@ export const reportWords = {
   revisions: {
     reason: 'Reason',
     only: 'This is the first issue.',
+    first: 'first issue',
   },
   changeOrder: {
     kind: 'Change order',
