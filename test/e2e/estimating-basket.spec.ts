@@ -33,6 +33,13 @@ describe('POST /v1/estimating/basket', () => {
     expect(answer.body.missing.map(({ needs: ids, reason }: { needs: string[]; reason: string }) => [ids[0], reason])).toEqual([['resin', 'all-excluded'], ['hardener', 'all-excluded']]);
   });
 
+  test('a hardener that is none of the resin is refused with those that are', async () => {
+    const answer = await service.post(where, { priceList: 'invented-euro', needs: [{ ...needs[2], part: 'instant' }] });
+    expect(answer.status).toBe(422);
+    expect(answer.body.errors).toMatchObject([{ pointer: '/needs/0/part', code: 'hardener-without-resin' }]);
+    expect(answer.body.errors[0].facts.known).toContain('slow');
+  });
+
   test('codes that the edition does not have are named with their places', async () => {
     const answer = await service.post(where, {
       priceList: 'none', needs: [{ id: 'a', material: 'core-none', requiredQuantity: 1, unit: 'm2' }], hardeners: [{ resin: 'resin-epoxy-5to1', hardener: 'instant' }],

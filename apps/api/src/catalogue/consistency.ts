@@ -1,5 +1,6 @@
-import { pointer, problem, type Problem } from '#lib/kernel';
+import { below, pointer, problem, type Problem } from '#lib/kernel';
 import type { Catalogue, PriceList } from '#lib/catalogue';
+import { faultsOfPriceList } from '#lib/costing';
 import { isRecord } from '../http/dto/field.js';
 
 /** What only shows when an edition is looked at as a whole; it is published only when nothing is found. */
@@ -27,26 +28,13 @@ function citesIn(value: unknown, at: string): readonly FoundCite[] {
     (key === 'cite' && isRecord(part) && typeof part.source === 'string' ? [{ source: part.source, at: pointer(at, 'cite', 'source') }] : citesIn(part, pointer(at, key))));
 }
 
+/** A list must be one that orders can be made from: the costing room says what that takes. */
 function priceListFaults(list: PriceList, { materials }: Catalogue, at: string): readonly Problem[] {
   const codes = new Set(materials.map(({ code }) => code));
-  const suppliers = new Set(list.suppliers.map(({ code }) => code));
-  const seen = new Set<string>();
-  const packFaults = list.packs.flatMap(({ sku, content, supplier, prices }, index) => {
-    const here = pointer(at, 'packs', index);
-    const isRepeated = seen.has(sku);
-    seen.add(sku);
-    return [
-      ...(isRepeated ? [problem('duplicate', pointer(here, 'sku'), { value: sku })] : []),
-      ...(codes.has(content.material) ? [] : [unknown(pointer(here, 'content', 'material'), content.material, 'material', codes)]),
-      ...(suppliers.has(supplier) ? [] : [unknown(pointer(here, 'supplier'), supplier, 'supplier', suppliers)]),
-      ...(isAscending(prices.map(({ fromPacks }) => fromPacks)) ? [] : [problem('contradiction', pointer(here, 'prices'), { other: 'itself', why: 'the first price is for 1 pack, and fromPacks ascends' })]),
-    ];
-  });
-  return [...validityFaults(list.validFrom, list.validTo, at), ...packFaults];
+  const unknownMaterials = list.packs.flatMap(({ content }, index) =>
+    (codes.has(content.material) ? [] : [unknown(pointer(at, 'packs', index, 'content', 'material'), content.material, 'material', codes)]));
+  return [...validityFaults(list.validFrom, list.validTo, at), ...below(at, faultsOfPriceList(list)), ...unknownMaterials];
 }
-
-const isAscending = (counts: readonly number[]): boolean =>
-  counts[0] === 1 && counts.every((count, index) => index === 0 || count > counts[index - 1]);
 
 const validityFaults = (from: string, to: string, at: string): readonly Problem[] =>
   (from <= to ? [] : [problem('contradiction', pointer(at, 'validTo'), { other: 'validFrom', why: 'it ends before it begins' })]);

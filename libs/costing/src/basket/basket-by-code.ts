@@ -1,4 +1,4 @@
-import { findMaterial, type Catalogue, type PriceList } from '#lib/catalogue';
+import { findMaterial, type Catalogue, type PriceList, type ResinSystem } from '#lib/catalogue';
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import type { BasketNeed, BasketOptions, BasketRequest, OnHand, ResinMatch, Substitute } from './basket-request.js';
 import { satisfies } from './content.js';
@@ -48,17 +48,25 @@ function unknownMaterials({ needs, substitutes = [], onHand = [] }: BasketByCode
   return named.flatMap(([at, code]) => (codes.has(code) ? [] : [unknown(at, code, { kind: 'material', known: [...codes] })]));
 }
 
-function unknownHardeners({ hardeners = [] }: BasketByCode, catalogue: Catalogue): readonly Problem[] {
-  return hardeners.flatMap(({ resin, hardener }, index) => {
-    const found = findMaterial(catalogue, 'resin', resin);
-    if (found === undefined) {
+/** Hardeners named for a resin, and those needed themselves, must be among its own. */
+function unknownHardeners({ needs, hardeners = [] }: BasketByCode, catalogue: Catalogue): readonly Problem[] {
+  return [
+    ...needs.flatMap(({ material, part }, index) => {
+      const found = findMaterial(catalogue, 'resin', material);
+      return part === undefined || found === undefined ? [] : hardenerFault(found, part, pointer('/needs', index, 'part'));
+    }),
+    ...hardeners.flatMap(({ resin, hardener }, index) => {
+      const found = findMaterial(catalogue, 'resin', resin);
+      if (found !== undefined) return hardenerFault(found, hardener, pointer('/hardeners', index, 'hardener'));
       const known = catalogue.materials.filter(({ kind }) => kind === 'resin').map(({ code }) => code);
       return [unknown(pointer('/hardeners', index, 'resin'), resin, { kind: 'resin', known })];
-    }
-    const known = found.hardeners.map(({ code }) => code);
-    return known.includes(hardener) ? []
-      : [problem('hardener-without-resin', pointer('/hardeners', index, 'hardener'), { value: hardener, resin, known: known.join(', ') })];
-  });
+    }),
+  ];
+}
+
+function hardenerFault({ code, hardeners }: ResinSystem, hardener: string, at: string): readonly Problem[] {
+  const known = hardeners.map((one) => one.code);
+  return known.includes(hardener) ? [] : [problem('hardener-without-resin', at, { value: hardener, resin: code, known: known.join(', ') })];
 }
 
 /**
