@@ -41,6 +41,7 @@ async function keepDocuments(client: Kingplank, { id, estimate }: StoredEstimate
   if (estimate.process.calendar.startDate !== undefined) writeFileSync(join(output, `${name}.ics`), await client.estimates.iCalendar(id));
   say('Setting the report and the job pack as PDF …');
   writeFileSync(join(output, `${name}-report.pdf`), await client.estimates.pdf(id));
+  writeFileSync(join(output, `${name}-quotation.xml`), await client.estimates.quotation(id));
   writeFileSync(join(output, `${name}-job-pack.pdf`), await client.estimates.pdf(id, { document: 'job-pack' }));
 }
 

@@ -82,6 +82,11 @@ export class Estimates {
     return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'calendar'), query, accept: 'text/calendar' }, options);
   }
 
+  /** The cheapest whole packs for an estimate; with `together`, for several in one order. */
+  basket(id: string, choices: BodyOf<'/v1/estimates/{id}/basket', 'post'> = {}, options?: CallOptions): Promise<AnswerOf<'/v1/estimates/{id}/basket', 'post'>> {
+    return json(this.#client, { method: 'POST', path: path('v1', 'estimates', id, 'basket'), body: choices }, options);
+  }
+
   drawings(id: string, options?: CallOptions): Promise<Drawings> {
     return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings') }, options);
   }
