@@ -70,6 +70,41 @@ describe('the report says what the data says', () => {
     expect(said.filter((one) => !text.includes(bare(one)))).toEqual([]);
   });
 
+  test('so are pieces, plies, the four states of the panel, pressures, cures, days, drivers and what changed', () => {
+    const { core, laminate, panel, process, totals } = estimate;
+    const grouped = (value: number, decimals: number): string => value.toLocaleString('en-GB', { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+    const fewest = (value: number, decimals: number): string => value.toLocaleString('en-GB', { maximumFractionDigits: decimals });
+    const said = [
+      ...core.pieces.map(({ beddingOrder, label, opening, thicknessMm, areaM2 }) => `${beddingOrder}${label}${opening}${thicknessMm.toFixed(1)}mm${areaM2.toFixed(4)}m²`),
+      ...core.stack.map(({ layer, thicknessMm }) => `${layer}${thicknessMm.toFixed(2)}mm`), ...core.sheets.map(({ lengthMm, widthMm }) => `${grouped(lengthMm, 0)}mm×${grouped(widthMm, 0)}mm`),
+      ...laminate.plies.map((ply) => `${ply.thicknessMm.toFixed(2)}mm${ply.areaM2.toFixed(3)}m²${ply.rollLengthM.toFixed(2)}m×${grouped(ply.rollWidthMm, 0)}mm${ply.glassKg.toFixed(2)}kg${ply.resinKg.toFixed(2)}kg`),
+      ...panel.states.flatMap(({ deflections }) => deflections.map(({ deflectionMm }) => `${deflectionMm.toFixed(2)}mm`)),
+      `Bendingstiffnessforeandaft,permm${panel.states.map(({ bendingXNmm }) => `${grouped(bendingXNmm, 0)}N·mm`).join('')}`,
+      `${process.bondPressure.requiredKPa.toFixed(2)}kPa`, ...(process.bondPressure.availableKPa === undefined ? [] : [`${process.bondPressure.availableKPa.toFixed(2)}kPa`]),
+      ...process.cure.map(({ temperatureC, gelH, releaseH }) => `${fewest(temperatureC, 1)}°C${gelH!.toFixed(1)}h${releaseH!.toFixed(1)}h`),
+      `${fewest(process.calendar.workingDays.p50, 1)}d(${fewest(process.calendar.workingDays.p10, 1)}dto${fewest(process.calendar.workingDays.p90, 1)}d)`,
+      ...totals.drivers.map(({ name, shareOfVariance }) => `${name}${(shareOfVariance * 100).toFixed(1)}%`),
+      ...request.issue.changes.map((change) => (change.kind === 'sum' ? `${change.what}${money(change.before.amount)}${money(change.after.amount)}` : `${change.what}${change.before.toFixed(2)}m²${change.after.toFixed(2)}m²`)),
+      ...request.issue.history.map(({ total }) => money(total.amount)),
+    ];
+    expect(said.filter((one) => !text.includes(bare(one)))).toEqual([]);
+  });
+
+  test('an American reads the same amounts, and the same areas and temperatures in his units, on his paper', async () => {
+    const american: ReportRequest = { ...request, paper: 'letter', reader: { ...request.reader, locale: 'en-US', units: 'us' } };
+    const pdf = pdfOf(reportOf(american));
+    const us = bare(textOf(await readPdf(pdf)));
+    // 1 ft = 0.3048 m exactly (international foot), so 1 ft2 = 0.09290304 m2; degF = 9/5 degC + 32.
+    const squareFeet = (areaM2: number): string => `${(areaM2 / 0.09290304).toFixed(2)}ft²`;
+    const said = [
+      ...estimate.lines.map(({ amount }) => money(amount.amount)), money(estimate.totals.total.amount),
+      squareFeet(estimate.summary.openedAreaM2), ...estimate.scope.openings.map(({ areaM2 }) => squareFeet(areaM2)), ...estimate.scope.zones.map(({ areaM2 }) => squareFeet(areaM2)),
+      ...estimate.process.cure.map(({ temperatureC }) => `${Math.round(temperatureC * 1.8 + 32)}°F`),
+    ];
+    expect(said.filter((one) => !us.includes(bare(one)))).toEqual([]);
+    expect(Buffer.from(pdf).toString('latin1')).toMatch(/\/MediaBox ?\[0 0 612 792\]/);
+  });
+
   test('every assumption, caution, limit and item in or out of scope is there', () => {
     const said = [
       ...estimate.assumptions.flatMap(({ meaning, value, because }) => [meaning, value, because]), ...estimate.cautions.map(({ text: caution }) => caution), ...estimate.limits,

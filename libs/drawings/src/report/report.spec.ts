@@ -3,6 +3,7 @@ import { defaultReader, lengthText, type Reader } from '../reader.js';
 import { sampleRequest, smallSample } from '../sample-estimate.js';
 import { landscape, phone, portrait } from '../sheet/formats.js';
 import { textBox, textMarks } from '../sheet/marks.js';
+import { withUnitSigns } from '../sheet/unit-signs.js';
 import { english, type Words } from '../words/english.js';
 import type { Block, ReportDocument } from './document.js';
 import { drawingNames, namedDrawing } from './drawings.js';
@@ -90,6 +91,62 @@ test('a translation reaches every heading, column, name and legend of report and
   const untranslated = [...said(reportOf(request)), ...said(jobPackOf(request))].filter((text) => text !== '' && text !== 'x' && text !== 'y' && !text.includes('«'));
   expect([...new Set(untranslated)].filter((name) => !engineNames.includes(name))).toEqual([]);
 });
+
+test('beside the words, documents and drawings show only what the data says, numbers and signs of units', () => {
+  const words = { ...(marked(english) as Words), language: 'en' };
+  const request = { ...sampleRequest(smallSample), reader: { ...defaultReader, words } };
+  const shownTexts = [reportOf(request), jobPackOf(request)].flatMap(everyText);
+  const drawn = drawingNames(request).flatMap((name) => {
+    const drawing = namedDrawing(name, request, landscape('a4'))!;
+    return [drawing.title, drawing.description, ...textMarks(drawing.marks).map(({ text }) => text)];
+  });
+  const given = givenTexts([request.estimate, request.record, request.issue]);
+  expect(shownTexts.length).toBeGreaterThan(500);
+  expect([...new Set([...shownTexts, ...drawn].map((text) => leftOf(text, given)).filter((left) => /\p{L}/u.test(left)))]).toEqual([]);
+  expect(leftOf('«Cost» in all, 12 m²', given)).toContain('in all');
+});
+
+/** What remains of a text when everything that has a right to be there is taken away. */
+function leftOf(text: string, given: readonly string[]): string {
+  let left = text.replace(DATES, ' ');
+  // Words may stand inside words, so the innermost go first; a drawing shortens what it has no room for, and breaks its lines.
+  while (/«[^«»]*»/.test(left)) left = left.replace(/«[^«»]*»/g, ' ');
+  left = left.replace(/«[^«»]*$|^[^«»]*»/g, ' ');
+  for (const one of given) left = one.length > SHORT ? left.replaceAll(one, ' ') : left.split(/(?<![\p{L}\p{N}])(?=[\p{L}\p{N}])|(?<=[\p{L}\p{N}])(?![\p{L}\p{N}])/u).filter((part) => part !== one).join('');
+  return left.replace(/(?<![\p{L}])(?:mm|m|N·mm|N|kN|kPa|MPa|kg|g|ml|l|h|d|min|EUR|m²|mm²|m³|°C|x|y)(?![\p{L}])/gu, ' ');
+}
+
+/** Data as short as this could be part of any word, and is taken away only where it stands alone. */
+const SHORT = 3;
+/** As the platform writes them in the reader's language. */
+const DATES = /\d{1,2} (?:January|February|March|April|May|June|July|August|September|October|November|December)(?: \d{4})?|\d{1,2} (?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sept|Oct|Nov|Dec)\b/g;
+
+/** Every text of the data, the longest first, as it is and as it is printed. */
+function givenTexts(data: unknown): readonly string[] {
+  const found = new Set<string>();
+  const look = (value: unknown): void => {
+    if (typeof value === 'string' && value !== '') for (const form of [value, withUnitSigns(value), `${value[0].toUpperCase()}${value.slice(1)}`, value.replaceAll('-', ' ')]) found.add(form);
+    else if (typeof value === 'object' && value !== null) Object.values(value).forEach(look);
+  };
+  look(data);
+  return [...found].sort((a, b) => b.length - a.length);
+}
+
+const everyText = ({ title, subtitle, runningFoot, words, sections }: ReportDocument): readonly string[] =>
+  [title, subtitle, runningFoot, ...Object.values(words), ...sections.flatMap((section) => [section.title, ...section.blocks.flatMap(textsOf)])];
+
+function textsOf(block: Block): readonly string[] {
+  switch (block.kind) {
+    case 'paragraph': return [block.text];
+    case 'list': return block.items;
+    case 'facts': return [block.caption, ...block.rows.flatMap(({ name, value }) => [name, value])];
+    case 'table': return [block.caption, ...block.columns.map(({ title }) => title), ...block.rows.flatMap(({ cells, note }) => [...cells, note ?? ''])];
+    case 'figure': return [block.caption, block.alt];
+    case 'callout': return [block.label, block.text, block.small];
+    case 'ticks': return block.items.map(({ text }) => text);
+    case 'signature': return block.fields;
+  }
+}
 
 /** Said by the engine, which writes English. */
 const engineNames = ['Bag film', 'Modulus along the deck', 'Modulus across the deck', 'A person on one foot', 'Yardstick pressure', 'Stiffness', 'Utilisation'];

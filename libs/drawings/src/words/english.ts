@@ -36,7 +36,7 @@ const words = {
     plugSound: 'plug: sound core',
     plugBad: 'plug: bad core',
     unreliable: 'reading marked doubtful',
-    notLabelled: (count: number) => `${count} labels are left out for room; the table of readings lists them all.`,
+    notLabelled: (count: number) => `${count} labels are left out for room; the tables list them all.`,
   },
   openingPlan: {
     title: 'Opening plan',
