@@ -120,6 +120,7 @@ const processOf = (): Estimate['process'] => ({
     { step: 'wet-out', title: 'Wet out the plies', netL: 1.31, wasteL: 0.24, totalL: 1.55, totalKg: 1.71 },
   ],
   batches: [1, 2, 3].map((number) => ({ ...sampleBatch, number, step: 'bed', filler: 'Colloidal silica', resinG: 620, hardenerG: 186, fillerG: 84 })),
+  findings: [],
   bondPressure: {
     method: 'vacuum', requiredKPa: 5, availableKPa: 61.4, restsOn: 'itself, over an airtight inner skin', quantities: [{ code: 'film', name: 'Bag film', value: 1.4, unit: 'm2' }],
     props: { needed: true, spacingMm: 500, why: 'The inner skin alone would bend by 9 mm under a kneeling person.' }, recommendation: 'Bag each opening by itself.', refusals: ['Weights: the inner skin alone fails.'],

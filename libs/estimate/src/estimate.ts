@@ -258,6 +258,8 @@ export interface ProcessSection {
   readonly resin: { readonly code: string; readonly name: string; readonly hardener: string; readonly hardenerName: string; readonly why: string };
   readonly demands: readonly ResinStep[];
   readonly batches: readonly BatchCard[];
+  /** What stands against these pots at this temperature with this crew. */
+  readonly findings: readonly Finding[];
   readonly bondPressure: BondPressureSection;
   readonly cure: readonly CureMilestones[];
   readonly gates: readonly { readonly step: string; readonly requires: readonly string[] }[];

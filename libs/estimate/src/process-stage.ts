@@ -66,7 +66,7 @@ const tooTight = ({ record, numbers }: Job, { requiredKPa }: BondPressurePlan) =
 const otherSkinMm = ({ access, numbers }: Job): number =>
   access.value === 'from-above' ? numbers.innerSkinMm.value : numbers.outerSkinMm.value;
 
-type Sections = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'bondPressure' | 'gates'>;
+type Sections = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'findings' | 'bondPressure' | 'gates'>;
 
 export const processSection = (job: Job, { batches }: ProcessWork, press: BondPressurePlan): Sections => ({
   resin: batches.resin,
@@ -77,6 +77,7 @@ export const processSection = (job: Job, { batches }: ProcessWork, press: BondPr
     number, step, title, resinG, hardenerG, fillerG, weigh, mixedMl, covers, useWithinMin, limitedBy,
     ...(filler === undefined ? {} : { filler }), ...(pumps === undefined ? {} : { pumps }),
   })),
+  findings: batches.findings,
   bondPressure: {
     ...(press.method === undefined ? {} : { method: press.method }), requiredKPa: press.requiredKPa,
     ...(press.availableKPa === undefined ? {} : { availableKPa: press.availableKPa }), restsOn: press.restsOn,

@@ -34,6 +34,26 @@ describe('what a later stage cannot do is refused at a field of the record', () 
   });
 });
 
+describe('pots', () => {
+  test('that kick before they are spread stop the plan with their numbers; those that last do not', () => {
+    const { process: { findings } } = estimated({ conditions: { temperatureC: 45 } });
+    expect(findings.find(({ code }) => code === 'pot-too-short')).toMatchObject({ severity: 'stop', text: expect.stringContaining('kicks before it is spread') });
+    expect(estimated({ conditions: { temperatureC: 20 } }).process.findings.filter(({ severity }) => severity === 'stop')).toEqual([]);
+  });
+
+  test('weigh up to the bill to a tenth of a gram, each part in its order, and count strokes where a pump is named', () => {
+    const { process: { batches, demands } } = estimated({ method: { pumpResinMlPerStroke: 20 } });
+    const tenths = (grams: number): number => Math.round(grams * 10);
+    for (const { weigh, resinG, hardenerG, fillerG, pumps } of batches) {
+      expect(weigh.map(({ what }) => what)).toEqual(['resin', 'hardener', 'filler'].slice(0, weigh.length));
+      expect(weigh.map(({ addG }) => tenths(addG)).reduce((sum, part) => sum + part, 0)).toBe(tenths(resinG) + tenths(hardenerG) + tenths(fillerG));
+      expect(tenths(weigh[weigh.length - 1].scaleShowsG)).toBe(weigh.reduce((sum, { addG }) => sum + tenths(addG), 0));
+      expect(pumps).toContain(`${(weigh[0].volumeMl / 20).toFixed(1)} strokes`);
+    }
+    expect(batches.reduce((sum, { resinG, hardenerG, fillerG }) => sum + tenths(resinG) + tenths(hardenerG) + tenths(fillerG), 0)).toBe(tenths(demands.reduce((sum, { totalKg }) => sum + totalKg, 0) * 1000));
+  });
+});
+
 describe('the yard', () => {
   test('charges for every day that the craft stands there, cure and drying counted', () => {
     const { lines, process: { calendar } } = estimated({ conditions: { shelter: 'open' } });

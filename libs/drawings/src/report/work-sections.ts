@@ -152,12 +152,15 @@ function beside({ asBuilt }: Check, reader: Reader): readonly string[] {
   return [asBuilt.isNoWorse ? said.builtToo(use) : said.worseThanBuilt(use)];
 }
 
+const findingSeverities = { stop: 'danger', warn: 'warning', note: 'note' } as const;
+
 export function processSections(request: ReportRequest): readonly Section[] {
   const { estimate: { process }, reader } = request;
   const { sections, process: said } = reader.words;
   return [
     flow('process', 1, sections.process, [
       facts(said.resin, [[said.resin, `${process.resin.name}, ${process.resin.hardenerName}`], [reader.words.columns.because, process.resin.why]]),
+      ...process.findings.map((finding): Callout => ({ kind: 'callout', severity: findingSeverities[finding.severity], label: reader.words.scope.severities[finding.severity], text: finding.text, small: '' })),
       demandTable(request), batchTable(request),
     ]),
     flow('pressure', 2, said.pressure, pressureBlocks(request)),
