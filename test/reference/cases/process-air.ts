@@ -51,6 +51,24 @@ const saturation = (airC: number, printed: string): readonly PublishedCase[] => 
 ];
 export const saturationPressures: readonly PublishedCase[] = [...saturation(5, '872.6'), ...saturation(25, '3169.7'), ...saturation(50, '12351.3')];
 
+const printedOverWater: readonly (readonly [number, string])[] = [[-20, '125.40'], [-10, '286.27'], [10, '1227.2'], [20, '2337.3'], [30, '4243.0'], [40, '7377.7']];
+
+/** Another table, made with another equation, and reaching below freezing: over water, as dew is. */
+export const saturationFromMeteorology: readonly PublishedCase[] = printedOverWater.flatMap(([airC, printed]): readonly PublishedCase[] => [
+  { id: `process-saturation-goff-magnus-${airC}`, room: 'process', title: `Saturation pressure over water at ${airC} degC, Magnus form`, source: 'SMITHSONIAN-1951', locus: 'table over water, from memory', unit: 'Pa', printed, ours: () => 100 * saturationPressureHPa(airC), tolerance: { relative: 0.005, because: 'the Magnus form is an approximation, and the table stands on an equation of 1946' } },
+  { id: `process-saturation-goff-full-${airC}`, room: 'process', title: `Saturation pressure over water at ${airC} degC, full form`, source: 'SMITHSONIAN-1951', locus: 'table over water, from memory', unit: 'Pa', printed, ours: () => fullSaturationPressurePa(airC), tolerance: { relative: 0.002, because: 'two equations of different age; they part by 0.15 % at -20 degC' } },
+]);
+
+const standard = (altitudeM: number, printed: string): PublishedCase =>
+  ({ id: `process-air-H${altitudeM}`, room: 'process', title: `Pressure at a geopotential altitude of ${altitudeM} m`, source: 'US-STD-ATM-1976', locus: 'table, from memory', unit: 'Pa', printed, ours: () => standardPressurePa(altitudeM) });
+const geometric = (altitudeM: number, printed: string): PublishedCase =>
+  ({ id: `process-air-Z${altitudeM}`, room: 'process', title: `Pressure at a geometric altitude of ${altitudeM} m`, source: 'US-STD-ATM-1976', locus: 'table, from memory', unit: 'Pa', printed, ours: () => standardPressurePa(geopotentialM(altitudeM)) });
+
+export const higherAtmospheres: readonly PublishedCase[] = [
+  standard(500, '95461'), standard(2000, '79495'), standard(5000, '54020'), standard(10_000, '26436'), standard(11_000, '22632'),
+  geometric(1000, '89876'), geometric(3000, '70121'), geometric(5000, '54048'),
+];
+
 export const atmospheres: readonly PublishedCase[] = [
   { id: 'process-air--500', room: 'process', title: 'Pressure 500 m below the sea', source: 'ASHRAE-HOF-2017', locus: 'chapter 1 table 1', unit: 'Pa', printed: '107478', ours: () => standardPressurePa(-500) },
   { id: 'process-air-0', room: 'process', title: 'Pressure at the sea', source: 'ASHRAE-HOF-2017', locus: 'chapter 1 table 1', unit: 'Pa', printed: '101325', ours: () => standardPressurePa(0) },

@@ -1,5 +1,5 @@
 import {
-  battenSag, battenScrewLoad, lagAllowable, lagConstantSi, planBondPressure, pumpDownTime, screwConstantSi, screwUltimate, standardPressurePa, vacuumPressure, weightNeeded, weightPressure,
+  screwAllowable, battenSag, battenScrewLoad, lagAllowable, lagConstantSi, planBondPressure, pumpDownTime, screwConstantSi, screwUltimate, standardPressurePa, vacuumPressure, weightNeeded, weightPressure,
 } from '#lib/process';
 import type { PublishedCase } from '../published-case.js';
 
@@ -14,6 +14,17 @@ const lag = (gravity: number, diameterIn: number, printed: string): PublishedCas
   id: `process-lag-${gravity}-${diameterIn}`, room: 'process', title: `Allowable withdrawal of a ${diameterIn} in lag screw, specific gravity ${gravity}`, source: 'NDS-2015', locus: 'table 12.2A', unit: 'lbf/in', printed,
   ours: () => valueOf(lagAllowable, { gravity, diameterMm: diameterIn * 25.4, threadMm: 25.4 }) / N_PER_LBF,
 });
+
+const fromMemory = (one: PublishedCase): PublishedCase => ({ ...one, locus: `${one.locus}, from memory` });
+
+/** More cells of the table of lag screws, and of the one of wood screws. */
+export const moreScrews: readonly PublishedCase[] = [
+  ...[lag(0.42, 0.25, '173'), lag(0.42, 0.3125, '205'), lag(0.5, 0.3125, '266'), lag(0.5, 0.375, '305'), lag(0.5, 0.5, '378'), lag(0.55, 0.375, '352'), lag(0.55, 0.5, '437'), lag(0.67, 0.25, '349'), lag(0.67, 0.5, '587')].map(fromMemory),
+  ...([[0.42, 0.164, '82'], [0.5, 0.164, '117'], [0.5, 0.19, '135'], [0.55, 0.216, '186']] as const).map(([gravity, diameterIn, printed]): PublishedCase => ({
+    id: `process-wood-screw-${gravity}-${diameterIn}`, room: 'process', title: `Allowable withdrawal of a ${diameterIn} in wood screw, specific gravity ${gravity}`, source: 'NDS-2015', locus: 'table 12.2B, from memory', unit: 'lbf/in', printed,
+    ours: () => valueOf(screwAllowable, { gravity, diameterMm: diameterIn * 25.4, threadMm: 25.4 }) / N_PER_LBF,
+  })),
+];
 
 export const screws: readonly PublishedCase[] = [
   lag(0.42, 0.375, '235'), lag(0.5, 0.25, '225'), lag(0.55, 0.25, '260'),
@@ -34,6 +45,7 @@ const poundsOf = (psi: number, squareInches: number): number =>
   valueOf(weightNeeded, { pressureKPa: psi * KPA_PER_PSI, areaM2: squareInches * 0.0254 ** 2 }) / 0.45359237;
 
 export const vacuum: readonly PublishedCase[] = [
+  { id: 'process-vacuum-half-m2', room: 'process', title: 'Load of 7.5 psi on half a square metre', source: 'WHY-VACUUM-BAG', locus: 'rudder example', unit: 'lbf', printed: '5812', ours: () => poundsOf(7.5, 0.5 / 0.0254 ** 2), tolerance: { absolute: 2, because: 'the page rounds the area to square inches' } },
   { id: 'process-vacuum-22', room: 'process', title: 'Pressure of a bag at 22 inHg', source: 'TM-1-1500-204-23-11', locus: 'negative pressure, para (2)', unit: 'psi', printed: '10.8', ours: () => valueOf(vacuumPressure, { ambient: 101.325, vacuumFraction: (22 * KPA_PER_INHG) / 101.325 }) / KPA_PER_PSI },
   { id: 'process-vacuum-1500', room: 'process', title: 'Pressure of a bag at 80 % vacuum and 1500 m', source: 'US-STD-ATM-1976', locus: 'derived from the standard atmosphere', unit: 'kPa', printed: '67.64', kind: 'by-hand', ours: () => valueOf(vacuumPressure, { ambient: standardPressurePa(1500) / 1000, vacuumFraction: 0.8 }) },
   { id: 'process-vacuum-panel', room: 'process', title: 'Load of 10 psi on a panel of 12 by 48 in', source: 'VACUUM-PRACTITIONERS', locus: 'answer of November 2007', unit: 'lbf', printed: '5760', ours: () => poundsOf(10, 12 * 48) },

@@ -2,8 +2,8 @@ import type { Catalogue } from '../catalogue.js';
 
 /** Generated from libs/catalogue/data by `npm run gen`; never edited by hand. */
 export const shippedCatalogue: Catalogue = {
- "edition": "shipped-0180c701",
- "hash": "0180c701ca9e8b4f130b8bf6487a8879f7b380a9d25881ab6d1ba4a6dc5a66ea",
+ "edition": "shipped-8d639e53",
+ "hash": "8d639e53802b44f56710242ea2536414b9da2e5e276a28d9340bb31ab80ba45b",
  "materials": [
   {
    "kind": "coating",
@@ -58623,6 +58623,13 @@ export const shippedCatalogue: Catalogue = {
    "readAs": "memory"
   },
   {
+   "key": "SMITHSONIAN-1951",
+   "title": "Smithsonian meteorological tables, sixth edition: saturation vapour pressure over water (Goff-Gratch)",
+   "body": "R. J. List, Smithsonian Institution",
+   "year": "1951",
+   "readAs": "memory"
+  },
+  {
    "key": "SONNTAG-1994",
    "title": "Saturation vapour pressure over water, full form",
    "body": "D. Sonntag, as quoted in a university function library",
@@ -58999,6 +59006,14 @@ export const shippedCatalogue: Catalogue = {
    "body": "P. Whittle, Biometrika 41, 434-449",
    "year": "1954",
    "readAs": "memory"
+  },
+  {
+   "key": "WHY-VACUUM-BAG",
+   "title": "Why vacuum bag?",
+   "body": "practitioner site",
+   "year": "n.d.",
+   "readAs": "first-hand",
+   "url": "https://intcanoe.aboyle.ca/bagging.html"
   },
   {
    "key": "WICHURA-1988",
