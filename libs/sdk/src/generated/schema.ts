@@ -4891,6 +4891,8 @@ export type components = {
             readonly calendar: components["schemas"]["CalendarSection"];
             readonly cure: readonly components["schemas"]["CureMilestones"][];
             readonly demands: readonly components["schemas"]["ResinStep"][];
+            /** @description What stands against these pots at this temperature with this crew. */
+            readonly findings: readonly components["schemas"]["EstimateFinding"][];
             readonly gates: readonly {
                 readonly requires: readonly string[];
                 readonly step: string;

@@ -7831,6 +7831,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "$ref": "#/components/schemas/BatchCard"
         }
       },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EstimateFinding"
+        },
+        "description": "What stands against these pots at this temperature with this crew."
+      },
       "bondPressure": {
         "$ref": "#/components/schemas/BondPressureSection"
       },
@@ -7873,6 +7880,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "resin",
       "demands",
       "batches",
+      "findings",
       "bondPressure",
       "cure",
       "gates",
