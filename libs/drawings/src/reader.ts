@@ -50,6 +50,12 @@ export function lengthText(reader: Reader, lengthMm: number, decimals = 0): stri
   return decimals > 0 ? usMeasure(mm(lengthMm), (inches) => fixed(reader, inches, 3)).text : usLength(mm(lengthMm));
 }
 
+/** A length that is counted rather than taped, in metres. */
+export const metresText = (reader: Reader, lengthM: number, decimals = 2): string =>
+  reader.units === 'us' ? lengthText(reader, lengthM * MM_IN_M) : `${fixed(reader, lengthM, decimals)} m`;
+
+const MM_IN_M = 1000;
+
 export const areaText = (reader: Reader, areaM2: number, decimals = 2): string =>
   reader.units === 'us' ? usArea(m2(areaM2)).replace('ft2', 'ft²') : `${fixed(reader, areaM2, decimals)} m²`;
 

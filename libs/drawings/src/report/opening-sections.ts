@@ -1,6 +1,6 @@
 import { datumOf, listedCorners } from '../deck/opening-plan.js';
 import { conditionText } from '../deck/defect-map.js';
-import { areaText, dimensionText, lengthText, percentText, upTo, type Reader } from '../reader.js';
+import { areaText, dimensionText, lengthText, metresText, percentText, upTo, volumeText, type Reader } from '../reader.js';
 import type { Reading } from '#lib/extent';
 import type { Opening } from '#lib/estimate';
 import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Section, type Table } from './document.js';
@@ -35,7 +35,7 @@ function craftText({ record: { craft }, reader }: ReportRequest): string {
   if (craft === undefined) return '';
   return [
     ...(craft.craftType === undefined ? [] : [word(said.craftTypes, craft.craftType)]),
-    ...(craft.lengthHullM === undefined ? [] : [said.hullLength(`${upTo(reader, craft.lengthHullM, 2)} m`)]),
+    ...(craft.lengthHullM === undefined ? [] : [said.hullLength(metresText(reader, craft.lengthHullM))]),
     ...(craft.yearBuilt === undefined ? [] : [said.built(String(craft.yearBuilt))]),
     ...(craft.designCategory === undefined ? [] : [said.category(craft.designCategory)]),
   ].join(', ');
@@ -50,7 +50,7 @@ export function summarySection({ estimate: { summary }, reader }: ReportRequest)
       [said.opened, areaText(reader, summary.openedAreaM2)],
       [said.cut, lengthText(reader, summary.cutLengthM * 1000)],
       [said.sheets, upTo(reader, summary.coreSheets, 0)],
-      [said.resin, `${upTo(reader, summary.mixedResinL, 2)} l`],
+      [said.resin, volumeText(reader, summary.mixedResinL)],
       [said.labour, rangeText(reader, summary.labourH, (hours) => hoursText(reader, hours))],
       [said.days, rangeText(reader, summary.workingDays, (days) => daysText(reader, days))],
       [said.calendarDays, rangeText(reader, summary.calendarDays, (days) => daysText(reader, days))],

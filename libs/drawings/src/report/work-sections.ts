@@ -1,5 +1,5 @@
 import type { Check, CureMilestones, PanelState, WeatherSection, WeatherStepSection } from '#lib/estimate';
-import { areaText, fixed, lengthText, massText, percentText, temperatureText, upTo, volumeText, type Reader } from '../reader.js';
+import { areaText, fixed, lengthText, massText, metresText, percentText, temperatureText, upTo, volumeText, type Reader } from '../reader.js';
 import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section, type Table } from './document.js';
 import { chartFigure, ganttFigures, piecePlanFigure, plyPlanFigure, sectionFigure, sheetFigures } from './figures.js';
 import type { ReportRequest } from './request.js';
@@ -70,7 +70,7 @@ export function plyTable({ estimate: { laminate }, reader }: ReportRequest): Tab
     [numeric(said.ply), wide(said.material), numeric(said.direction), numeric(said.thickness), numeric(said.area), numeric(said.rollLength), numeric(said.glass), numeric(said.resin)],
     laminate.plies.map((ply) => row(
       String(ply.order), ply.materialName, `${upTo(reader, ply.orientationDeg, 0)}°`, lengthText(reader, ply.thicknessMm, 2), areaText(reader, ply.areaM2, 3),
-      `${fixed(reader, ply.rollLengthM, 2)} m × ${lengthText(reader, ply.rollWidthMm)}`, massText(reader, ply.glassKg), massText(reader, ply.resinKg),
+      `${metresText(reader, ply.rollLengthM)} × ${lengthText(reader, ply.rollWidthMm)}`, massText(reader, ply.glassKg), massText(reader, ply.resinKg),
     )));
 }
 
