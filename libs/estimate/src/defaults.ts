@@ -1,5 +1,6 @@
 import type { Cite } from '#lib/provenance';
 import type { EvidenceGrade } from '#lib/extent';
+import { usualTaper } from '#lib/laminate';
 import type { Fallback } from './choice.js';
 import type { DefectRecord, PanelRecord } from './defect-record.js';
 
@@ -21,7 +22,7 @@ export const fallbacks = {
   accessBelow: practice<NonNullable<PanelRecord['accessBelow']>>('lined', 'most decks have a lining that comes down before work and goes back after it'),
   shelter: practice<'shed' | 'tent' | 'open'>('tent', 'an opened deck needs cover; a tent is the least that keeps rain and dew out'),
   workers: practice<'professional' | 'owner'>('professional', 'the hours of the catalogue are for a skilled hand'),
-  taperRatio: { value: 12, because: 'best of the ratios 1:6, 1:12 and 1:20 in tests of scarf repairs; the usual figure for glass decks', cite: { source: 'ROTHBARTH-PINTO-2019' } },
+  taperRatio: (workedSkinMm: number): Fallback<number> => usualTaper(workedSkinMm),
   cutMarginMm: practice(75, 'a few inches past the sound boundary, 50 to 100 mm'),
   flangeMm: practice(50, 'about 2 in of deck kept round a cut, so that the new laminate can tie in'),
   temperatureC: practice(20, 'a heated or summer workplace; state the real one, it decides hardener and waits'),

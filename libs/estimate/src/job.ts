@@ -102,7 +102,7 @@ function numbersOf(record: DefectRecord): JobNumbers {
     innerSkinMm: figureOr(record.innerSkin.thicknessMm, asked('mm', 'inner skin thickness', '/innerSkin/thicknessMm'), fallbacks.never),
     coreMm: figureOr(record.core.thicknessMm, asked('mm', 'old core thickness', '/core/thicknessMm'), fallbacks.never),
     cavityMm: figureOr(record.core.cavityMm, asked('mm', 'cavity between the skins', '/core/cavityMm'), fallbacks.cavityMm(record.core.thicknessMm)),
-    taperRatio: figureOr(method?.taperRatio, asked('1', 'taper ratio, length to one of thickness', '/method/taperRatio'), fallbacks.taperRatio),
+    taperRatio: figureOr(method?.taperRatio, asked('1', 'taper ratio, length to one of thickness', '/method/taperRatio'), fallbacks.taperRatio((method?.access === 'from-below' ? record.innerSkin : record.outerSkin).thicknessMm)),
     cutMarginMm: figureOr(method?.cutMarginMm, asked('mm', 'margin of the cut beyond the bad core', '/method/cutMarginMm'), fallbacks.cutMarginMm),
     flangeMm: figureOr(method?.flangeMm, asked('mm', 'sound deck kept at every edge', '/method/flangeMm'), fallbacks.flangeMm),
     temperatureC: figureOr(conditions?.temperatureC, asked('degC', 'working temperature of the deck', '/conditions/temperatureC'), usual.temperatureC),

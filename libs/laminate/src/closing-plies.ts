@@ -8,6 +8,7 @@ import { assumptionOf, type Assumption } from './assumption.js';
 import { areaFigure, plyMass } from './ply-mass.js';
 import { orderFaults, plyToLayFaults, relaidDefaults, stepsOf, type PlyToLay } from './relaid-plies.js';
 import { checkScarf, taperWidth, type ScarfCheck } from './scarf.js';
+import { usualTaper } from './usual-taper.js';
 
 /** The lifted skin bonded back, and the groove that its cut line became. */
 export interface ClosingRequest {
@@ -74,7 +75,6 @@ export interface ClosingPlies {
 const practice: Cite = { source: 'COMMON-PRACTICE' };
 
 const defaults = {
-  taperRatio: relaidDefaults.taperRatio,
   order: relaidDefaults.order,
   overlapMm: relaidDefaults.overlapMm,
   wetLimitMm: relaidDefaults.wetLimitMm,
@@ -110,7 +110,7 @@ export const pliesToFill = (skinThicknessMm: number, plyThicknessMm: number): nu
   Math.max(1, Math.round(skinThicknessMm / plyThicknessMm));
 
 const settle = (request: ClosingRequest): Settled => ({
-  taperRatio: request.taperRatio ?? defaults.taperRatio.value, order: request.order ?? defaults.order.value,
+  taperRatio: request.taperRatio ?? usualTaper(request.skinThicknessMm).value, order: request.order ?? defaults.order.value,
   overlapMm: request.overlapMm ?? defaults.overlapMm.value, wetLimitMm: request.wetLimitMm ?? defaults.wetLimitMm.value,
   kerfMm: request.kerfMm ?? defaults.kerfMm.value, longestStripMm: request.longestStripMm ?? defaults.longestStripMm.value,
 });
@@ -137,7 +137,7 @@ const numbered = <U extends string>(figures: readonly Figure<U>[]): Readonly<Rec
   Object.fromEntries(figures.map((figure, i) => [`ply${i + 1}`, figure]));
 
 function taperFigure({ skinThicknessMm, taperRatio: given }: ClosingRequest, { taperRatio }: Settled): Figure<'mm'> {
-  const { because, cite } = defaults.taperRatio;
+  const { because, cite } = usualTaper(skinThicknessMm);
   const ratio = given === undefined
     ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because, cite })
     : entered('1', fraction(taperRatio), 'taper ratio', '/taperRatio');
@@ -230,7 +230,8 @@ function bondChecks({ joint }: ClosingRequest, scarf: ScarfCheck | undefined): r
 
 function assumptionsOf(request: ClosingRequest): readonly Assumption[] {
   const keys = ['taperRatio', 'order', 'overlapMm', 'wetLimitMm', 'kerfMm', 'longestStripMm'] as const;
-  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, defaults[key])] : []));
+  const standards = { taperRatio: usualTaper(request.skinThicknessMm), ...defaults };
+  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, standards[key])] : []));
 }
 
 function closingFaults(request: ClosingRequest): readonly Problem[] {

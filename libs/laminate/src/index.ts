@@ -33,6 +33,7 @@ export { diagnose, type Constraint, type ConstraintReport, type Diagnosis } from
 export { formulas } from './formulas.js';
 export { checkScarf, scarfPeel, scarfRatio, scarfShear, taperWidth, type ScarfCheck, type ScarfCheckRequest } from './scarf.js';
 export { closingPlies, pliesToFill, type ClosingCheck, type ClosingPlies, type ClosingPly, type ClosingRequest } from './closing-plies.js';
+export { usualTaper } from './usual-taper.js';
 export { relaidPlies, type LaidOutPly, type PlyToLay, type RelaidPlies, type RelaidRequest, type RoomCheck } from './relaid-plies.js';
 export { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
 export { cutFromRoll, type RollCut, type RollPiece, type RollRequest } from './roll-cut.js';

@@ -9,6 +9,7 @@ import { assumptionOf, type Assumption } from './assumption.js';
 import { areaFigure, plyMass } from './ply-mass.js';
 import { cutFromRoll, type RollCut, type RollPiece } from './roll-cut.js';
 import { taperWidth } from './scarf.js';
+import { usualTaper } from './usual-taper.js';
 
 /** A ply to be laid, as a schedule gives it. */
 export interface PlyToLay {
@@ -85,7 +86,6 @@ interface Settled {
 }
 
 export const relaidDefaults = {
-  taperRatio: { value: 12, meaning: 'taper round the edge', shown: '12:1', because: '1:12 was the best of 1:6, 1:12 and 1:20; trade guidance asks for 12:1 at least', cite: { source: 'ROTHBARTH-PINTO-2019' } },
   order: { value: 'smallest-first', meaning: 'order of the plies', shown: 'the smallest first', because: 'both orders are in use, and no published test decides between them for decks', cite: layingCite },
   overlapMm: { value: 50, meaning: 'overlap of strips of one ply', shown: '50 mm', because: 'edges of successive reinforcements stagger by 50 mm, and seams of the next ply keep away from them', cite: { source: 'LR-SSC-2020', clause: 'Pt 8 Ch 2, section 4' } },
   endAllowanceMm: { value: 50, meaning: 'trimmed off each strip', shown: '50 mm', because: 'an inch at either end', cite: { source: 'COMMON-PRACTICE' } },
@@ -103,9 +103,9 @@ export function relaidPlies(request: RelaidRequest): Outcome<RelaidPlies> {
   return problems.length > 0 ? refusal(...problems) : success(layOut(request, settle(request)));
 }
 
-function settle({ taperRatio, order, overlapMm, endAllowanceMm, wetLimitMm }: RelaidRequest): Settled {
+function settle({ oldThicknessMm, taperRatio, order, overlapMm, endAllowanceMm, wetLimitMm }: RelaidRequest): Settled {
   return {
-    taperRatio: taperRatio ?? relaidDefaults.taperRatio.value, order: order ?? relaidDefaults.order.value,
+    taperRatio: taperRatio ?? usualTaper(oldThicknessMm).value, order: order ?? relaidDefaults.order.value,
     overlapMm: overlapMm ?? relaidDefaults.overlapMm.value, endAllowanceMm: endAllowanceMm ?? relaidDefaults.endAllowanceMm.value,
     wetLimitMm: wetLimitMm ?? relaidDefaults.wetLimitMm.value,
   };
@@ -134,7 +134,7 @@ const numbered = <U extends string>(figures: readonly Figure<U>[]): Readonly<Rec
   Object.fromEntries(figures.map((figure, i) => [`ply${i + 1}`, figure]));
 
 function taperFigure({ oldThicknessMm, taperRatio: given }: RelaidRequest, { taperRatio }: Settled): Figure<'mm'> {
-  const { because, cite } = relaidDefaults.taperRatio;
+  const { because, cite } = usualTaper(oldThicknessMm);
   const ratio = given === undefined
     ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because, cite })
     : entered('1', fraction(taperRatio), 'taper ratio', '/taperRatio');
@@ -202,8 +202,9 @@ function roomCheck(soundSkin: Region | undefined, widest: Region): RoomCheck {
 }
 
 function assumptionsOf(request: RelaidRequest): readonly Assumption[] {
+  const defaults = { taperRatio: usualTaper(request.oldThicknessMm), ...relaidDefaults };
   const keys = ['taperRatio', 'order', 'overlapMm', 'endAllowanceMm', 'wetLimitMm'] as const;
-  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, relaidDefaults[key])] : []));
+  return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, defaults[key])] : []));
 }
 
 function notesOf({ plies, oldThicknessMm }: RelaidRequest, steps: readonly number[], taperMm: number): readonly string[] {

@@ -237,9 +237,16 @@ function missingFrom({ problem, settled }: PreparedSearch): Missing {
   const words = [
     ...reports.filter(({ constraint }) => metByNone.includes(constraint)).map((report) => `no stack meets: ${wordsOf(report.constraint)}; the best reaches ${percent(report.bestRatio)} of it`),
     ...alone.map(nearMiss),
+    ...tooFewPlies(problem),
     ...(problem.mostPlies < settled.mostPlies ? [`the taper has room for the steps of ${problem.mostPlies} plies only: a longer taper or smaller steps would allow ${settled.mostPlies}`] : []),
   ];
   return { reports, metByNone, examined, isComplete, words: words.length > 0 ? words : ['every stack misses two or more of the demands at once: offer stiffer or thinner fabrics, or allow more difference of level'] };
+}
+
+/** Where the thickest plies together are thinner than the skin may be. */
+function tooFewPlies({ options, mostPlies, thinnestMm }: PreparedSearch['problem']): readonly string[] {
+  const mostMm = mostPlies * Math.max(...options.map(({ membrane }) => membrane.thicknessMm));
+  return mostMm >= thinnestMm ? [] : [`${mostPlies} plies of the thickest fabric come to ${mostMm.toFixed(1)} mm, and the skin must have ${thinnestMm.toFixed(1)} mm at least: allow more plies, offer heavier fabrics, or build it up as a single skin with a designer`];
 }
 
 const percent = (ratio: number): string => `${(100 * ratio).toFixed(1)} %`;

@@ -1,11 +1,12 @@
 import type { Reinforcement } from '#lib/catalogue';
 import { problem, type Problem } from '#lib/kernel';
 import type { Cite } from '#lib/provenance';
-import { assumptionOf, type Assumption } from './assumption.js';
+import { assumptionOf, type Assumption, type Standard } from './assumption.js';
 import type { ResinConstants } from './constituents.js';
 import { countFaults, optionalRangeFaults, rangeFaults } from './faults.js';
 import type { OldSkin } from './old-skin.js';
 import type { PlyMethodName } from './ply-method.js';
+import { usualTaper } from './usual-taper.js';
 import { basisFaults, findPlyMethod, plyMethods } from './ply-properties.js';
 
 export interface FabricOffer {
@@ -74,25 +75,38 @@ const practice: Cite = { source: 'COMMON-PRACTICE' };
 const defaults = {
   method: { at: '/method', value: 'class-bv', meaning: 'method for the properties of plies', shown: 'the BV set', because: 'it covers mat, woven and unidirectional in three resins, with strengths', cite: { source: 'BV-NR546-2022', clause: 'section 5' } },
   flush: { at: '/flush', value: { proudUpToMm: 0.5, lowUpToMm: 1 }, meaning: 'level of the new skin', shown: '0.5 mm proud to 1 mm low', because: 'what is faired without a visible hump, and what fairing fills', cite: practice },
-  mostPlies: { at: '/limits/mostPlies', value: 8, meaning: 'most plies', shown: '8', because: 'more than the skins of small decks need', cite: practice },
   mostKinds: { at: '/limits/mostKinds', value: 3, meaning: 'most kinds of fabric in one skin', shown: '3', because: 'fewer rolls, fewer mistakes', cite: practice },
-  taperRatio: { at: '/limits/taperRatio', value: 12, meaning: 'taper round the edge', shown: '12:1', because: '1:12 was the best of 1:6, 1:12 and 1:20; trade guidance asks for 12:1 at least', cite: { source: 'ROTHBARTH-PINTO-2019' } },
   smallestStepMm: { at: '/limits/smallestStepMm', value: 5, meaning: 'smallest step between ply edges, on average', shown: '5 mm', because: 'smaller steps cannot be laid true by hand', cite: practice },
   worstPrintThrough: { at: '/limits/worstPrintThrough', value: 1, meaning: 'most that the outer ply may print through', shown: '1 of 3', because: 'the pattern of roving shows through gloss paint', cite: practice },
 } as const;
 
-export function settle({ method, flush, limits = {} }: ScheduleRequest): SettledRequest {
+const USUAL_PLIES = 8;
+const MOST_PLIES = 12;
+/** What a heavy ply adds; a skin takes a few lighter ones against the core and at the top. */
+const HEAVY_PLY_MM = 1;
+
+/** Eight plies, and for skins of more than eight heavy ones as many as those and two. */
+function usualPlies(thicknessMm: number): Standard & { readonly at: string; readonly value: number } {
+  const value = Math.min(MOST_PLIES, Math.max(USUAL_PLIES, Math.ceil(thicknessMm / HEAVY_PLY_MM) + 2));
+  return {
+    at: '/limits/mostPlies', value, meaning: 'most plies', shown: String(value), cite: practice,
+    because: value === USUAL_PLIES ? 'more than the skins of small decks need' : `plies of about ${HEAVY_PLY_MM} mm on a skin of ${thicknessMm} mm`,
+  };
+}
+
+export function settle({ oldSkin, method, flush, limits = {} }: ScheduleRequest): SettledRequest {
+  const standards = { ...defaults, mostPlies: usualPlies(oldSkin.thicknessMm), taperRatio: { at: '/limits/taperRatio', ...usualTaper(oldSkin.thicknessMm) } };
   const settled = {
     method: method ?? defaults.method.value,
     ...(flush ?? defaults.flush.value),
-    mostPlies: limits.mostPlies ?? defaults.mostPlies.value,
+    mostPlies: limits.mostPlies ?? standards.mostPlies.value,
     mostKinds: limits.mostKinds ?? defaults.mostKinds.value,
-    taperRatio: limits.taperRatio ?? defaults.taperRatio.value,
+    taperRatio: limits.taperRatio ?? standards.taperRatio.value,
     smallestStepMm: limits.smallestStepMm ?? defaults.smallestStepMm.value,
     worstPrintThrough: limits.worstPrintThrough ?? defaults.worstPrintThrough.value,
   };
   const given: Readonly<Record<string, unknown>> = { method, flush, ...limits };
-  const assumptions = Object.entries(defaults).flatMap(([name, standard]) => (given[name] === undefined ? [assumptionOf(standard.at, standard)] : []));
+  const assumptions = Object.entries(standards).flatMap(([name, standard]) => (given[name] === undefined ? [assumptionOf(standard.at, standard)] : []));
   return { ...settled, assumptions };
 }
 
@@ -136,7 +150,7 @@ function priceFaults(fabrics: readonly FabricOffer[]): readonly Problem[] {
 }
 
 const limitFaults = ({ mostPlies, mostKinds, taperRatio, smallestStepMm, worstPrintThrough }: ScheduleLimits): readonly Problem[] => [
-  ...wholeFaults('/limits/mostPlies', mostPlies, 12),
+  ...wholeFaults('/limits/mostPlies', mostPlies, MOST_PLIES),
   ...wholeFaults('/limits/mostKinds', mostKinds, 12),
   ...optionalRangeFaults('/limits/taperRatio', taperRatio, { from: 1, upTo: 100 }),
   ...optionalRangeFaults('/limits/smallestStepMm', smallestStepMm, { above: 0, upTo: 100 }),

@@ -109,6 +109,28 @@ describe('the search for a relaid skin', () => {
     expect(missing?.words.at(-1)).toMatch(/room for the steps of 2 plies/);
   });
 
+  const stock = fabrics.filter(({ fabric: kind, suitsResins }) => kind !== 'tape' && suitsResins.includes('epoxy')).map((material) => ({ material }));
+  const thick = { ...panel, core: { thicknessMm: 20, youngMPa: 98 } };
+
+  // 20 mm of taper on 0.8 mm is 25:1, with room for four steps of 5 mm; 12:1 has room for one (9.6 / 5).
+  test.each([[0.5], [0.8], [1.2], [8], [10]])('a skin of %d mm is given back without a word about taper or plies', (thicknessMm) => {
+    const found = search({ oldSkin: { thicknessMm }, fabrics: stock, resin: epoxy, panel: thick });
+    expect([found.outcome, found.best.every(({ checks }) => checks.every(({ verdict }) => verdict === 'passes'))]).toEqual(['found', true]);
+  });
+
+  test('the taper of a thin skin is 20 mm wide, and says so; one that was asked for is kept', () => {
+    const thin = search({ oldSkin: { thicknessMm: 0.8 }, fabrics: stock, resin: epoxy });
+    expect(thin.assumptions.find(({ at }) => at === '/limits/taperRatio')?.value).toBe('25.0:1, 20 mm wide');
+    expect(thin.mostPlies).toBe(4);
+    expect(search({ oldSkin: { thicknessMm: 0.8 }, fabrics: stock, resin: epoxy, limits: { taperRatio: 12 } }).mostPlies).toBe(1);
+  });
+
+  test('a skin that no number of plies fills says how far they come', () => {
+    const { outcome, missing } = search({ oldSkin: { thicknessMm: 19 }, fabrics: stock, resin: epoxy, panel: thick });
+    expect(outcome).toBe('cannot-be-done');
+    expect(missing?.words.join(' ')).toMatch(/12 plies of the thickest fabric come to 1\d\.\d mm, and the skin must have 18\.0 mm at least/);
+  });
+
   test('a skin thicker than the rest of the deck is a contradiction', () => {
     const outcome = searchSchedules({ oldSkin: { thicknessMm: 20 }, fabrics: offers('cloth-335'), resin: polyester, panel });
     expect(outcome.ok ? [] : outcome.problems.map(({ at, code }) => [at, code])).toEqual([['/oldSkin/thicknessMm', 'contradiction']]);

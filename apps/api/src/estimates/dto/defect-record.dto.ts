@@ -245,7 +245,7 @@ export class MethodDto implements MethodChoice {
   @Area({ optional: true, above: 0, upTo: 2000 })
   readonly wholeDeckAreaM2?: number;
 
-  @Num({ optional: true, from: 3, upTo: 60 })
+  @Num({ optional: true, from: 3, upTo: 100 })
   readonly taperRatio?: number;
 
   @Length({ optional: true, from: 0, upTo: 500 })

@@ -89,7 +89,7 @@ export class ScheduleLimitsDto implements ScheduleLimits {
   @Whole({ optional: true, from: 1, upTo: 12 })
   readonly mostKinds?: number;
 
-  @Num({ optional: true, from: 1, upTo: 100, description: 'Taper width over skin thickness; absent: 12.' })
+  @Num({ optional: true, from: 1, upTo: 100, description: 'Taper width over skin thickness; absent: 12, and on thin skins as much as makes it 20 mm wide.' })
   readonly taperRatio?: number;
 
   @Length({ optional: true, above: 0, upTo: 100 })
@@ -169,7 +169,7 @@ export class RebeddedSkinDto implements RebeddedSkinRequest {
   @Length({ optional: true, from: 0, upTo: 50, description: 'Width of the saw cut; absent: 4 mm.' })
   readonly kerfMm?: number;
 
-  @Num({ optional: true, from: 1, upTo: 100, description: 'Absent: 12.' })
+  @Num({ optional: true, from: 1, upTo: 100, description: 'Absent: 12, and on thin skins as much as makes it 20 mm wide.' })
   readonly taperRatio?: number;
 
   @Parts(() => NamedPlyDto, { optional: true, least: 1, most: 60, description: 'Plies over the cut from the core outwards.' })
