@@ -4987,7 +4987,7 @@ export type components = {
              * @example 2
              */
             readonly skinThicknessMm: number | string;
-            /** @description Absent: 12. */
+            /** @description Absent: 12, and on thin skins as much as makes it 20 mm wide. */
             readonly taperRatio?: number;
             /** @description A number in mm, or text with a unit. */
             readonly wetLimitMm?: number | string;
@@ -5381,7 +5381,7 @@ export type components = {
             readonly mostPlies?: number;
             /** @description A number in mm, or text with a unit. */
             readonly smallestStepMm?: number | string;
-            /** @description Taper width over skin thickness; absent: 12. */
+            /** @description Taper width over skin thickness; absent: 12, and on thin skins as much as makes it 20 mm wide. */
             readonly taperRatio?: number;
             /** @description How much the outer ply may print, 0 to 3; absent: 1. */
             readonly worstPrintThrough?: number;
