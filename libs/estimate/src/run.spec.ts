@@ -54,6 +54,22 @@ describe('pots', () => {
   });
 });
 
+describe('cautions', () => {
+  const codesOf = ({ cautions }: Estimate) => cautions.map(({ code }) => code);
+
+  test('come of the press that was planned, the holes through the deck and the pumps, each by its own condition', () => {
+    const pressed = estimated();
+    const kg = pressed.process.bondPressure.quantities.find(({ code }) => code === 'weights')!.value;
+    expect(pressed.cautions.find(({ code }) => code === 'heavy-weights')?.because).toContain(`${kg.toFixed(0)} kg`);
+    expect(codesOf(estimated({ zones: [{ id: 'Z1', outline: [[900, 450], [1000, 450], [1000, 550], [900, 550]] }] }))).not.toContain('heavy-weights');
+    const bolted = estimated({ panel: { ...aRecord().panel, accessBelow: 'open' }, fittings: [{ id: 'C1', kind: 'cleat', at: [1000, 500], holes: 4 }] });
+    expect(bolted.cautions.find(({ code }) => code === 'resin-rain')?.because).toBe('the inner skin has holes');
+    expect(codesOf(estimated({ panel: { ...aRecord().panel, accessBelow: 'open' } }))).not.toContain('resin-rain');
+    expect([codesOf(pressed).includes('off-ratio'), codesOf(pressed).includes('off-ratio-scale')]).toEqual([false, true]);
+    expect(codesOf(estimated({ method: { pumpResinMlPerStroke: 20 } }))).toContain('off-ratio');
+  });
+});
+
 describe('the yard', () => {
   test('charges for every day that the craft stands there, cure and drying counted', () => {
     const { lines, process: { calendar } } = estimated({ conditions: { shelter: 'open' } });

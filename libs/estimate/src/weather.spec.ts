@@ -114,6 +114,9 @@ describe('an estimate with a forecast', () => {
 
   test('a heater keeps a cold deck curing and its windows open; a tent keeps nothing from the stated deck', () => {
     const cold = hourly(30, () => ({ temperatureC: 9, relativeHumidityPercent: 60 }));
+    const cautionsOf = (made: Estimate) => made.cautions.map(({ code }) => code);
+    expect(cautionsOf(estimated(lisbon(cold, { shelter: 'tent' })))).toContain('cold-cure');
+    expect(cautionsOf(long)).not.toContain('cold-cure');
     expect(checkOf(estimated(lisbon(cold, { shelter: 'tent' })), 'weather-bed-core')).toMatchObject({ verdict: 'fails', governs: expect.stringContaining('cold') });
     expect(checkOf(estimated(lisbon(cold, { shelter: 'tent', warmth: { heaterK: 10 } })), 'weather-bed-core')?.verdict).toBe('passes');
     expect(estimated(lisbon(cold, { warmth: { heaterK: 10 } })).process.cure.at(-1)).toMatchObject({ basis: 'stated', temperatureC: 18 });
