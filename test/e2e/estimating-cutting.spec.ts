@@ -40,6 +40,13 @@ describe('cutting by HTTP', () => {
     expect(many.body.errors).toMatchObject([{ pointer: '/pieces', code: 'too-many' }]);
     const large = await service.post('/v1/estimating/cutting-plan', { pieces: [{ id: 'deck', outline: rectangle(1300, 610), turnsDeg: [] }], stock: [full], kerfMm: 0, edgeTrimMm: 0 });
     expect(large.body.errors).toMatchObject([{ pointer: '/pieces/0', code: 'too-large-for-stock' }]);
+    expect(large.body.errors[0].detail).toContain('cut it into 2 parts of at most 650 x 610 mm');
+  });
+
+  test('sheets and a roll at once, and whatever else is wrong, are told together', async () => {
+    const crossed = { id: 'a', outline: [[0, 0], [100, 100], [100, 0], [0, 100]], turnsDeg: [0] };
+    const answer = await service.post('/v1/estimating/cutting-plan', { pieces: [crossed, { ...crossed, outline: rectangle(10, 10) }], stock: [full], roll: { widthMm: 1250 }, kerfMm: 0, edgeTrimMm: 0 });
+    expect(answer.body.errors.map(({ pointer }: { readonly pointer: string }) => pointer)).toEqual(['/roll', '/pieces/0/outline', '/pieces/1/id']);
   });
 
   test('openings and a core become a stack, labelled pieces and sheets', async () => {

@@ -169,6 +169,6 @@ export const problemWords = {
   },
   'too-large-for-stock': {
     title: 'A piece is larger than the stock',
-    detail: '{field}: piece {piece} is {size}; the room on the stock is {room} inside its trimmed edge, in the turns allowed. Allow more turns, add larger stock, or split the piece.',
+    detail: '{field}: piece {piece} is {size}; the room on the stock is {room} inside its trimmed edge, in the turns allowed. To make it fit, {offer}.',
   },
 } as const satisfies Readonly<Record<string, { readonly title: string; readonly detail: string }>>;

@@ -1,7 +1,7 @@
 import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
-import { nestInSheets } from './nest-in-sheets.js';
+import { nestInSheets, stockProblems } from './nest-in-sheets.js';
 import { nestInStrip, type StripLayout } from './nest-in-strip.js';
-import { within, type NestPiece, type StockSheet } from './request.js';
+import { commonProblems, within, type NestPiece, type StockSheet } from './request.js';
 import type { SheetLayout } from './sheet-layout.js';
 
 /** Any pieces on any stock: sheets and offcuts, or a roll. */
@@ -32,10 +32,10 @@ export const longestTimeLimitS = 120;
 
 /** The work budget decides the answer; the time limit only cuts a search short that would keep others waiting. */
 export function cuttingPlan(request: CuttingPlanRequest, shouldStop: () => boolean = () => false): Outcome<CuttingPlan> {
-  const problems = [...timeProblems(request.timeLimitS), ...eitherProblems(request)];
-  if (problems.length > 0) return refusal(...problems);
   const { pieces, kerfMm, edgeTrimMm, stock, roll, seed = 1, workUnits = usualWorkUnits, timeLimitS = usualTimeLimitS } = request;
   const common = { pieces, kerfMm, edgeTrimMm, seed, workUnits };
+  const problems = [...timeProblems(request.timeLimitS), ...eitherProblems(request)];
+  if (problems.length > 0) return refusal(...problems, ...commonProblems(common), ...(stock === undefined ? [] : stockProblems(stock)));
   const settings = { seed, workUnits, timeLimitS };
   return roll === undefined
     ? mapValue(nestInSheets({ ...common, stock: stock ?? [] }, shouldStop), (onSheets) => ({ onSheets, ...settings }))

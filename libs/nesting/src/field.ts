@@ -1,4 +1,4 @@
-import type { NoFitTable, NoFit } from './no-fit-table.js';
+import type { NoFit, NoFitTable } from './no-fit-table.js';
 import { appendBlocked, lengthened, Stretches } from './slabs.js';
 
 /** A rectangle in which the true outlines must lie: a strip, or a sheet inside its trimmed edge. */
@@ -13,6 +13,9 @@ export interface Zone {
  */
 export class Field {
   readonly at: readonly [Float64Array, Float64Array];
+  /** Box of each piece with its padding: pieces whose boxes are apart need no closer look. */
+  readonly boxLow: readonly [Float64Array, Float64Array];
+  readonly boxHigh: readonly [Float64Array, Float64Array];
   /** Index of the turned shape. */
   readonly shape: Int32Array;
   readonly zone: Int32Array;
@@ -24,6 +27,8 @@ export class Field {
 
   constructor(readonly table: NoFitTable, readonly fixed: number, readonly total: number) {
     this.at = [new Float64Array(total), new Float64Array(total)];
+    this.boxLow = [new Float64Array(total), new Float64Array(total)];
+    this.boxHigh = [new Float64Array(total), new Float64Array(total)];
     this.shape = new Int32Array(total);
     this.zone = new Int32Array(total);
     this.weight = new Float64Array(total * total).fill(1);
@@ -32,9 +37,18 @@ export class Field {
 
   put(piece: number, { shape, x, y, zone }: Spot): void {
     this.shape[piece] = shape;
+    this.zone[piece] = zone;
+    this.moveTo(piece, x, y);
+  }
+
+  moveTo(piece: number, x: number, y: number): void {
+    const { minX, minY, maxX, maxY } = this.table.shapes[this.shape[piece]].box;
     this.at[0][piece] = x;
     this.at[1][piece] = y;
-    this.zone[piece] = zone;
+    this.boxLow[0][piece] = x + minX;
+    this.boxLow[1][piece] = y + minY;
+    this.boxHigh[0][piece] = x + maxX;
+    this.boxHigh[1][piece] = y + maxY;
   }
 
   spotOf(piece: number): Spot {
@@ -63,10 +77,9 @@ export const snapshotOf = (field: Field): Snapshot => ({
 });
 
 export function restore(field: Field, { x, y, shape, zone }: Snapshot): void {
-  field.at[0].set(x);
-  field.at[1].set(y);
   field.shape.set(shape);
   field.zone.set(zone);
+  for (let piece = 0; piece < field.total; piece++) field.moveTo(piece, x[piece], y[piece]);
 }
 
 /** A line along which one piece is tried, and the best place found on it. */
@@ -81,6 +94,8 @@ export class Probe {
   wish = 0;
   /** Only places that touch something are taken. */
   isSnug = true;
+  /** Dearer places need not be found. */
+  ceiling = Infinity;
   place = 0;
   cost = Infinity;
   readonly stretches = new Stretches();
@@ -97,9 +112,9 @@ export class Probe {
  * Source: [UMETANI-2009] and [EGEBLAD-2007], search along a line with a directional depth
  */
 export function seekOnLine(field: Field, probe: Probe): void {
-  gather(field, probe);
-  probe.cost = Infinity;
+  probe.cost = probe.ceiling;
   if (probe.low > probe.high) return;
+  gather(field, probe);
   sortByStart(probe);
   if (!takeFreePlace(probe)) takeCheapestEnd(probe);
 }
@@ -113,28 +128,29 @@ export function seekFree(field: Field, probe: Probe): boolean {
 }
 
 function gather(field: Field, probe: Probe): void {
-  const { axis, stretches } = probe;
-  const along = field.at[axis];
-  const across = field.at[1 - axis];
-  const built = field.table.builtFor(probe.shape);
-  const { shape, active } = field;
-  stretches.count = 0;
+  const { axis, level, piece } = probe;
+  const { box } = field.table.shapes[probe.shape];
+  const [acrossLow, acrossHigh] = axis === 0 ? [level + box.minY, level + box.maxY] : [level + box.minX, level + box.maxX];
+  const [alongLow, alongHigh] = axis === 0 ? [probe.low + box.minX, probe.high + box.maxX] : [probe.low + box.minY, probe.high + box.maxY];
+  const [low, high, lowAlong, highAlong] = [field.boxLow[1 - axis], field.boxHigh[1 - axis], field.boxLow[axis], field.boxHigh[axis]];
+  const { active } = field;
+  probe.stretches.count = 0;
   field.work += active;
   for (let other = 0; other < active; other++) {
-    if (other === probe.piece) continue;
-    const noFit = built[shape[other]] ?? field.table.between(shape[other], probe.shape);
-    const level = probe.level - across[other];
-    if (level <= noFit.low[1 - axis] || level >= noFit.high[1 - axis]) continue;
-    if (along[other] + noFit.high[axis] <= probe.low || along[other] + noFit.low[axis] >= probe.high) continue;
-    gatherPair(probe, noFit, level, { shift: along[other], weight: field.weight[probe.piece * field.total + other] });
+    if (low[other] >= acrossHigh || high[other] <= acrossLow || lowAlong[other] >= alongHigh || highAlong[other] <= alongLow) continue;
+    if (other !== piece) gatherPair(field, probe, other);
   }
 }
 
-function gatherPair(probe: Probe, noFit: NoFit, level: number, { shift, weight }: { readonly shift: number; readonly weight: number }): void {
+function gatherPair(field: Field, probe: Probe, other: number): void {
   const { axis, stretches } = probe;
+  const noFit = field.table.between(field.shape[other], probe.shape);
+  const level = probe.level - field.at[1 - axis][other];
   const before = stretches.count;
   appendBlocked(noFit.slabs[axis], level, stretches);
   if (stretches.count > probe.weight.length) growProbe(probe, stretches.from.length);
+  const shift = field.at[axis][other];
+  const weight = field.weight[probe.piece * field.total + other];
   const cap = Math.min(level - noFit.low[1 - axis], noFit.high[1 - axis] - level);
   for (let k = before; k < stretches.count; k++) {
     stretches.from[k] += shift;
@@ -184,20 +200,24 @@ function takeFreePlace(probe: Probe): boolean {
   return true;
 }
 
+/** Stretches that end before a place can be passed over for all later ones: `passed` of them, in order of their starts. */
 function takeCheapestEnd(probe: Probe): void {
-  const { stretches: { from, to, count } } = probe;
-  tryPlace(probe, probe.low);
-  tryPlace(probe, probe.high);
+  const { stretches: { from, to, count }, order, low, high } = probe;
+  tryPlace(probe, low, 0);
+  let passed = 0;
   for (let k = 0; k < count; k++) {
-    if (from[k] > probe.low && from[k] < probe.high) tryPlace(probe, from[k]);
-    if (to[k] > probe.low && to[k] < probe.high) tryPlace(probe, to[k]);
+    const one = order[k];
+    while (passed < k && to[order[passed]] <= from[one]) passed++;
+    if (from[one] > low && from[one] < high) tryPlace(probe, from[one], passed);
+    if (to[one] > low && to[one] < high) tryPlace(probe, to[one], passed);
   }
+  tryPlace(probe, high, passed);
 }
 
-function tryPlace(probe: Probe, place: number): void {
+function tryPlace(probe: Probe, place: number, passed: number): void {
   const { stretches: { from, to, fromSlack, toSlack, count }, order, weight, cap } = probe;
   let cost = 0;
-  for (let k = 0; k < count && cost < probe.cost; k++) {
+  for (let k = passed; k < count && cost < probe.cost; k++) {
     const one = order[k];
     if (from[one] >= place) break;
     if (to[one] <= place) continue;
@@ -229,22 +249,23 @@ function wayOut(noFit: NoFit, axis: 0 | 1, place: number, level: number): number
 }
 
 export function pairDepth(field: Field, one: number, other: number): number {
+  const { boxLow: [lowX, lowY], boxHigh: [highX, highY] } = field;
+  if (lowX[one] >= highX[other] || lowX[other] >= highX[one] || lowY[one] >= highY[other] || lowY[other] >= highY[one]) return 0;
   const noFit = field.table.between(field.shape[one], field.shape[other]);
   return depthAt(noFit, field.at[0][other] - field.at[0][one], field.at[1][other] - field.at[1][one]);
 }
 
 /** Weighted depth of a piece at a place over all others, given up once it reaches `ceiling`. */
 export function costAt(field: Field, piece: number, { shape, x, y }: Spot, ceiling: number): number {
-  const [xs, ys] = field.at;
-  const built = field.table.builtFor(shape);
-  const { shape: shapes, active } = field;
+  const { active, total, weight, at: [xs, ys], boxLow: [lowX, lowY], boxHigh: [highX, highY] } = field;
+  const { box } = field.table.shapes[shape];
+  const [left, right, bottom, top] = [x + box.minX, x + box.maxX, y + box.minY, y + box.maxY];
   let cost = 0;
   field.work += active;
   for (let other = 0; other < active && cost < ceiling; other++) {
-    if (other === piece) continue;
-    const noFit = built[shapes[other]] ?? field.table.between(shapes[other], shape);
-    const depth = depthAt(noFit, x - xs[other], y - ys[other]);
-    if (depth > 0) cost += depth * field.weight[piece * field.total + other];
+    if (lowX[other] >= right || highX[other] <= left || lowY[other] >= top || highY[other] <= bottom || other === piece) continue;
+    const depth = depthAt(field.table.between(field.shape[other], shape), x - xs[other], y - ys[other]);
+    if (depth > 0) cost += depth * weight[piece * total + other];
   }
   return cost;
 }

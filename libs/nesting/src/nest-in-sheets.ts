@@ -2,6 +2,7 @@ import { pointer, problem, refusal, success, type Outcome, type Problem } from '
 import { choose } from './choose-sheets.js';
 import { commonProblems, mostPieces, outlineProblems, within, type SheetRequest, type StockSheet } from './request.js';
 import { sheetJobOf, type SheetJob } from './sheet-job.js';
+import { offerFor } from './offer.js';
 import { layoutOf, type SheetLayout } from './sheet-layout.js';
 import { fits, tableOf, type Budget } from './sheets.js';
 
@@ -24,7 +25,7 @@ export function nestInSheets(request: SheetRequest, shouldStop: () => boolean = 
   return success(layoutOf(job, packing, leastCost(job), budget.used));
 }
 
-function stockProblems(stock: readonly StockSheet[]): readonly Problem[] {
+export function stockProblems(stock: readonly StockSheet[]): readonly Problem[] {
   if (stock.length === 0) return [problem('too-few', '/stock', { count: 0, least: 1 })];
   if (stock.length > 40) return [problem('too-many', '/stock', { count: stock.length, most: 40 })];
   const ids = stock.map(({ id }) => id);
@@ -53,11 +54,15 @@ function unplaceable(job: SheetJob): readonly Problem[] {
   });
 }
 
-function sizeFacts(job: SheetJob, index: number, id: string): { readonly piece: string; readonly size: string; readonly room: string } {
-  const { width, height } = job.set.table.shapes[job.set.choicesOf[index][0]];
+function sizeFacts(job: SheetJob, index: number, id: string): { readonly piece: string; readonly size: string; readonly room: string; readonly offer: string } {
   const inMm = (value: number): number => Math.round((value / job.steps) * 10) / 10;
-  const room = job.kinds.map(({ room: { minX, minY, maxX, maxY } }) => `${Math.max(0, inMm(maxX - minX))} x ${Math.max(0, inMm(maxY - minY))} mm`);
-  return { piece: id, size: `${inMm(width)} x ${inMm(height)} mm`, room: [...new Set(room)].join(', ') };
+  const { width, height } = job.set.table.shapes[job.set.choicesOf[index][0]];
+  const rooms = job.kinds.map(({ room: { minX, minY, maxX, maxY } }) => ({ width: Math.max(0, inMm(maxX - minX)), height: Math.max(0, inMm(maxY - minY)) }));
+  const room = new Set(rooms.map((one) => `${one.width} x ${one.height} mm`));
+  return {
+    piece: id, size: `${inMm(width)} x ${inMm(height)} mm`, room: [...room].join(', '),
+    offer: offerFor({ width: width / job.steps, height: height / job.steps }, rooms),
+  };
 }
 
 /** The area of the pieces at the cheapest price per area, free sheets being used up first. */

@@ -32,7 +32,7 @@ describe('plies off a roll', () => {
 
   test('a ply wider than the roll is named with its size and the room', () => {
     const outcome = nestInStrip(request({ widthMm: 500 }));
-    expect(outcome.ok ? [] : outcome.problems).toMatchObject([{ code: 'too-large-for-stock', at: '/pieces/0', facts: { size: '600 mm across', room: '500 mm across' } }]);
+    expect(outcome.ok ? [] : outcome.problems).toMatchObject([{ code: 'too-large-for-stock', at: '/pieces/0', facts: { size: '600 mm across', room: '500 mm across', offer: 'cut it into 2 parts of at most 900 x 300 mm, or add larger stock' } }]);
   });
 
   test('a roll that is too short is refused with the length that would do', () => {

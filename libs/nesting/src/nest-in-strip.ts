@@ -2,6 +2,7 @@ import { Defect, pointer, problem, refusal, success, type Outcome, type Problem 
 import type { Point } from '#lib/geometry';
 import { interiorsMeet } from './exact.js';
 import { mmOf, shapeOnGrid, stepsPerMm, turnsToTry, type GridShape } from './on-grid.js';
+import { offerFor } from './offer.js';
 import { commonProblems, longestPieceMm, within, type StripRequest } from './request.js';
 import { areaOf, regionShifted, turned } from './ring.js';
 import { shapeSetOf, type ShapeSet } from './shapes.js';
@@ -63,10 +64,12 @@ function stripJobOf({ pieces, kerfMm, edgeTrimMm }: StripRequest): StripGrid {
 function tooWide({ pieces, widthMm }: StripRequest, { steps, trim, set }: StripGrid): readonly Problem[] {
   const room = Math.floor(widthMm * steps) - 2 * trim;
   return pieces.flatMap(({ id }, k) => {
-    const heights = set.choicesOf[k].map((shape) => set.table.shapes[shape].height);
-    if (Math.min(...heights) <= room) return [];
+    const sizes = set.choicesOf[k].map((shape) => set.table.shapes[shape]).sort((p, q) => p.height - q.height);
+    const [{ width, height }] = sizes;
+    if (height <= room) return [];
     const inMm = (value: number): number => Math.round((value / steps) * 10) / 10;
-    return [problem('too-large-for-stock', pointer('/pieces', k), { piece: id, size: `${inMm(Math.min(...heights))} mm across`, room: `${Math.max(0, inMm(room))} mm across` })];
+    const offer = offerFor({ width: width / steps, height: height / steps }, [{ width: Infinity, height: room / steps }]);
+    return [problem('too-large-for-stock', pointer('/pieces', k), { piece: id, size: `${inMm(height)} mm across`, room: `${Math.max(0, inMm(room))} mm across`, offer })];
   });
 }
 

@@ -1,5 +1,5 @@
 import { noFitRings } from './no-fit.js';
-import { boxOf, mirrored, regionTurned, shifted, turned, type Region, type Ring } from './ring.js';
+import { boxOf, mirrored, regionTurned, shifted, turned, type Box, type Region, type Ring } from './ring.js';
 import { slabsOf, type Slabs } from './slabs.js';
 
 /** A shape in one of its turns: reference point at the lower left of the box of the true outline. */
@@ -10,6 +10,8 @@ export interface TurnedShape {
   /** True outline and the outline with half the kerf round it, both seen from the reference point. */
   readonly outline: Region;
   readonly padded: Region;
+  /** Of the padded outline, and as much more that two shapes whose boxes are apart lie outside each other's no-fit region. */
+  readonly box: Box;
   readonly width: number;
   readonly height: number;
   /** From the padded base turned by `quarter` to `padded`. */
@@ -29,21 +31,22 @@ const mostNumbersKept = 12_000_000;
 
 /** Computes no-fit regions when first asked for and keeps them, quarter turns and exchanged pairs from one computation. */
 export class NoFitTable {
-  private rows: NoFit[][] = [];
+  private rows: (NoFit[] | undefined)[] = [];
   private rings = new Map<number, readonly Ring[]>();
   private kept = 0;
 
   constructor(private readonly bases: readonly Region[], readonly shapes: readonly TurnedShape[]) {}
 
-  /** Regions already built for a moving shape, by fixed shape: for inner loops, which fill gaps through `between`. */
-  builtFor(moving: number): readonly (NoFit | undefined)[] {
-    return this.rows[moving] ?? (this.rows[moving] = []);
-  }
-
   /** The region for `moving` around `fixed`. */
   between(fixed: number, moving: number): NoFit {
+    return this.rows[moving]?.[fixed] ?? this.filled(fixed, moving);
+  }
+
+  private filled(fixed: number, moving: number): NoFit {
+    const noFit = this.build(fixed, moving);
     const row = this.rows[moving] ?? (this.rows[moving] = []);
-    return row[fixed] ?? (row[fixed] = this.build(fixed, moving));
+    row[fixed] = noFit;
+    return noFit;
   }
 
   private build(fixed: number, moving: number): NoFit {

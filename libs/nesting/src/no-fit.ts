@@ -140,6 +140,8 @@ function slopesMoved(ring: Ring, steps: number): Ring | undefined {
 
 /** A corner so sharp that it would move further than this many margins is not moved at all: the caller then moves all edges. */
 const sharpest = 200;
+/** No corner of a no-fit region lies further than this outside the true one. */
+export const mostGrowth = sharpest * marginSteps;
 
 /** Where the moved lines of the two edges at vertex `i` meet; not a number where that is too far away. */
 function corner(ring: Ring, i: number, steps: number): readonly [number, number] {

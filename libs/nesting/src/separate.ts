@@ -224,12 +224,23 @@ function onLine(field: Field, search: Search, line: Line, ceiling: number): Cand
   const { probe, random } = search;
   const { piece, shape, axis, zone, level } = line;
   const [low, high] = levelsOf(field, search, shape, { zone, axis: axis === 0 ? 1 : 0 });
-  Object.assign(probe, { piece, shape, axis, level, low, high, wish: low + random() * (high - low) });
+  aim(probe, line);
+  probe.low = low;
+  probe.high = high;
+  probe.wish = low + random() * (high - low);
+  probe.ceiling = ceiling;
   seekOnLine(field, probe);
-  if (probe.cost === Infinity) return undefined;
+  if (probe.cost >= ceiling) return undefined;
   const spot = axis === 0 ? { shape, x: probe.place, y: level, zone } : { shape, x: level, y: probe.place, zone };
   const cost = probe.cost === 0 ? 0 : costAt(field, piece, spot, ceiling);
   return cost < ceiling ? { spot, cost } : undefined;
+}
+
+function aim(probe: Probe, { piece, shape, axis, level }: Line): void {
+  probe.piece = piece;
+  probe.shape = shape;
+  probe.axis = axis;
+  probe.level = level;
 }
 
 /** Gains of less than a thousandth are not followed: they would be halved for ever. */

@@ -1,6 +1,6 @@
-import { grown, regionFrom } from './no-fit.js';
+import { grown, mostGrowth, regionFrom } from './no-fit.js';
 import { NoFitTable, type TurnedShape } from './no-fit-table.js';
-import { boxOf, doubleArea, isRectilinear, regionShifted, regionTurned, ringsOf, type Region, type Ring } from './ring.js';
+import { boxOf, doubleArea, isRectilinear, regionShifted, regionTurned, ringsOf, type Box, type Region, type Ring } from './ring.js';
 
 /** A shape as it was asked for, on the grid, with the turns it may take. */
 export interface Shape {
@@ -61,10 +61,14 @@ function turnedShape(
 ): TurnedShape {
   const { maxX, maxY } = boxOf(outline.outer);
   const { shiftX, shiftY } = turning;
-  return {
-    base, quarter, outline, width: maxX, height: maxY, shiftX, shiftY,
-    padded: regionShifted(regionTurned(padded, 90 * quarter), shiftX, shiftY),
-  };
+  const standingPadded = regionShifted(regionTurned(padded, 90 * quarter), shiftX, shiftY);
+  return { base, quarter, outline, width: maxX, height: maxY, shiftX, shiftY, padded: standingPadded, box: roomyBox(standingPadded.outer) };
+}
+
+function roomyBox(ring: Ring): Box {
+  const { minX, minY, maxX, maxY } = boxOf(ring);
+  const room = mostGrowth / 2;
+  return { minX: minX - room, minY: minY - room, maxX: maxX + room, maxY: maxY + room };
 }
 
 /** The same text for the same outline, wherever its ring starts. */
