@@ -98,6 +98,28 @@ describe('the evidence', () => {
   });
 });
 
+describe('a hammer whose error rates are not known', () => {
+  /** Every second tap of the grid, dull near a place and sharp elsewhere. */
+  const taps = (isDull: (at: Point, index: number) => boolean): readonly Reading[] => grid.filter((_, index) => index % 2 === 0)
+    .map((at, index) => ({ kind: 'sounding', at, sound: isDull(at, index) ? 'dull' : 'sharp' }));
+  const clustered = taps(([x, y]) => Math.hypot(x - 700, y - 500) < 180);
+  const scattered = taps((_, index) => index % 17 === 3);
+
+  test('a handful of dull taps side by side, among sharp ones, is a zone; as many far apart are chance', () => {
+    expect([clustered, scattered].map((readings) => readings.filter((reading) => reading.kind === 'sounding' && reading.sound === 'dull').length)).toEqual([5, 5]);
+    const found = extent({ survey: { readings: clustered } });
+    expect(containsPoint(found.zones.map(({ outline, holes }) => ({ outer: outline, holes })), [700, 500])).toBe(true);
+    expect(codes(extent({ survey: { readings: scattered } }))).toContain('nothing-to-open');
+  });
+
+  test('the map tells how often it seems to err, and stated odds are kept', () => {
+    // By hand: 10 readings of 0.1475 beforehand and about 90 taps over sound core, none or five of them dull.
+    expect(extent({ survey: { readings: clustered } }).map?.hammer?.falseAlarmShare).toBeLessThan(0.03);
+    expect(extent({ survey: { readings: scattered } }).map?.hammer?.falseAlarmShare).toBeCloseTo(6.475 / 100, 2);
+    expect(extent({ survey: { readings: clustered }, map: { odds: { sounding: { dull: 4 } } } }).map?.hammer).toBeUndefined();
+  });
+});
+
 describe('zones that somebody drew', () => {
   const zones = [{ id: 'port', outline: rectangle(500, 300, 1000, 700) }];
 

@@ -58,6 +58,8 @@ export interface ProbabilityMap {
   readonly stepMm: number;
   /** Distance over which the readings suggest that the damage hangs together. */
   readonly rangeMm: number;
+  /** How often the hammer errs, as the readings agree with each other and with plugs; absent where the odds of soundings were given. */
+  readonly hammer?: { readonly falseAlarmShare: number; readonly missedShare: number };
   readonly cells: readonly { readonly at: Place; readonly chance: number }[];
 }
 
@@ -99,7 +101,7 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
   const count = survey.readings.length;
   if (count < LEAST_READINGS) return refusal(problem('too-few', '/survey/readings', { count, least: LEAST_READINGS }));
   const settings = settingsOf(request.map);
-  const map = mapOf(panel, survey, settings.odds, settings.prior);
+  const map = mapOf(panel, survey, settings);
   const cut = contourAt(settings.cutProbability, map.chance, map.lattice, panel);
   const zones = zonesFrom(cut);
   const grading = settledGrade(request.evidence, gradeOf(survey, zones.map(({ id, outline, holes }) => ({ id, region: [{ outer: outline, holes }] })), settings.odds));
@@ -139,7 +141,7 @@ interface Spread {
 
 /** Each draw of the map's area is grown by a draw of the grade's multiplier, and held to the panel. */
 function spreadOf(map: SurveyMap, { grade }: Grading, { draws, seed }: Settings, panel: Region): Spread {
-  const areas = areaDraws(map, map.lattice, { draws, seed });
+  const areas = areaDraws(map, { draws, seed });
   const random = randomStream(seed ^ 0x5bd1e995);
   const grown = areas.map((area) => area * triangularQuantile(extentMultipliers[grade], random()));
   return { map: inSquareMetres(quantilesOf(areas)), ...held(grown, panel) };
@@ -214,10 +216,11 @@ function assembled({ request, survey, zones, contours, grading, spread, findings
   };
 }
 
-function mapForReaders({ lattice, chance, rangeMm }: SurveyMap): ProbabilityMap {
+function mapForReaders({ lattice, chance, rangeMm, rates }: SurveyMap): ProbabilityMap {
   const cells = lattice.nodes.flatMap(({ place: [x, y], areaMm2: inside }, node) =>
     inside > 0 ? [{ at: [roundTo(x, 1), roundTo(y, 1)] as const, chance: roundTo(chance[node], 4) }] : []);
-  return { stepMm: lattice.stepMm, rangeMm, cells };
+  const hammer = rates === undefined ? {} : { hammer: { falseAlarmShare: roundTo(1 - rates.overSound.sharp, 3), missedShare: roundTo(rates.overBad.sharp, 3) } };
+  return { stepMm: lattice.stepMm, rangeMm, ...hammer, cells };
 }
 
 function figuresOf({ mappedAreaM2, request, map, settings, grading }: Pick<Parts, 'request' | 'map' | 'settings' | 'grading'> & { readonly mappedAreaM2: number }): ExtentFigures {

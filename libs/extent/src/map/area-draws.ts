@@ -1,10 +1,5 @@
-import type { Lattice } from './lattice.js';
-import type { Posterior } from './posterior.js';
-
-/** Posteriors for several ranges, each with the weight that the readings give it. */
-export interface Mixture {
-  readonly parts: readonly { readonly posterior: Posterior; readonly weight: number }[];
-}
+import { carried } from './interpolation.js';
+import type { SurveyMap } from './survey-map.js';
 
 export interface DrawChoice {
   readonly draws: number;
@@ -16,18 +11,21 @@ export interface DrawChoice {
  * with the readings as far as they can be trusted, and its bad area is summed over the panel.
  * Source: [CHILES-DELFINER-2012] chapter 7, conditional simulation
  */
-export function areaDraws({ parts }: Mixture, lattice: Lattice, { draws, seed }: DrawChoice): Float64Array {
+export function areaDraws({ parts, lattice }: SurveyMap, { draws, seed }: DrawChoice): Float64Array {
   const counts = shared(parts.map(({ weight }) => weight), draws);
-  const areas = lattice.nodes.map(({ areaMm2 }) => areaMm2);
-  const drawn = parts.flatMap(({ posterior }, part) => {
+  const areas = Float64Array.from(lattice.nodes, ({ areaMm2 }) => areaMm2);
+  const drawn = parts.flatMap(({ posterior, bridge }, part) => {
     const next = posterior.sampler(seed + part);
-    return Array.from({ length: Math.ceil(counts[part] / 2) }, () => next().map((field) => badArea(field, areas))).flat().slice(0, counts[part]);
+    return Array.from({ length: Math.ceil(counts[part] / 2) }, () => next().map((field) => badArea(carried(field, bridge), areas))).flat().slice(0, counts[part]);
   });
   return Float64Array.from(drawn);
 }
 
-const badArea = (field: Float64Array, areas: readonly number[]): number =>
-  areas.reduce((sum, area, node) => field[node] > 0 ? sum + area : sum, 0);
+function badArea(field: Float64Array, areas: Float64Array): number {
+  let sum = 0;
+  for (let node = 0; node < areas.length; node += 1) sum += field[node] > 0 ? areas[node] : 0;
+  return sum;
+}
 
 /** Whole shares of a number that add up to it, by largest remainder. */
 export function shared(weights: readonly number[], total: number): readonly number[] {

@@ -3,6 +3,7 @@ import type { Lattice } from './lattice.js';
 
 /** What is taken to be true of the damage before any reading: how far it hangs together. */
 export interface Field {
+  readonly lattice: Lattice;
   readonly rangeMm: number;
   readonly precision: Banded;
   readonly logDeterminant: number;
@@ -41,7 +42,7 @@ export function fieldOn(lattice: Lattice, rangeMm: number): Field {
   const factor = factorised(precision);
   const inverse = inverseWithinBand(factor);
   const scale = Float64Array.from(lattice.nodes, (_, node) => Math.sqrt(entryOf(inverse, node, node)));
-  return { rangeMm, precision, logDeterminant: logDeterminant(factor), scale };
+  return { lattice, rangeMm, precision, logDeterminant: logDeterminant(factor), scale };
 }
 
 /** Two different neighbours of one node meet through it. */

@@ -37,9 +37,12 @@ interface Frame {
 /** Cells are not made smaller than this: finer than anybody sounds. */
 const LEAST_STEP_MM = 15;
 
-export function latticeOver(panel: Region, cells: number): Lattice {
+/** A lattice of about so many cells. */
+export const latticeOver = (panel: Region, cells: number): Lattice =>
+  latticeWithStep(panel, Math.max(LEAST_STEP_MM, Math.sqrt(areaMm2(panel) / cells)));
+
+export function latticeWithStep(panel: Region, stepMm: number): Lattice {
   const frame = smallestRectangle(panel.flatMap(({ outer }) => outer));
-  const stepMm = Math.max(LEAST_STEP_MM, Math.sqrt(areaMm2(panel) / cells));
   const [columns, rows] = [frame.lengthMm, frame.widthMm].map((side) => Math.ceil(side / stepMm - 1e-6) + 2);
   const placeOf = (column: number, row: number): Point =>
     toDeck(frame, [(column - (columns - 1) / 2) * stepMm, (row - (rows - 1) / 2) * stepMm]);

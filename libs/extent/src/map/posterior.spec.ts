@@ -1,7 +1,7 @@
 import { expect, test } from '@jest/globals';
 import { randomStream } from '#lib/kernel';
 import { rectangle, regionOf } from '#lib/geometry';
-import { sevenReadings } from '../../../../test/reference/cases/extent-posterior.js';
+import { observedOn, sevenReadings } from '../../../../test/reference/cases/extent-posterior.js';
 import { banded, addTo, entryOf, factorised, inverseWithinBand, logDeterminant, solveUpper, solveWith } from './banded.js';
 import { fieldOn } from './field.js';
 import { latticeOver } from './lattice.js';
@@ -22,26 +22,26 @@ test('chances agree with draws of the prior weighed by the likelihood: to 0.04 b
     fillNormal(level, random);
     solveUpper(factor, noise);
     const heights = noise.map((value, node) => prior.level + prior.levelSd * level[0] + value / field.scale[node]);
-    const weight = readings.reduce((product, { nodes, ifBad, ifSound }) => product * (ifSound + (ifBad - ifSound) * normalCdf(heights[nodes[0]] / EDGE)), 1);
+    const weight = readings.reduce((product, { node, ifBad, ifSound }) => product * (ifSound + (ifBad - ifSound) * normalCdf(heights[node] / EDGE)), 1);
     total += weight;
     heights.forEach((height, node) => { sum[node] += height > 0 ? weight : 0; });
   }
-  const { chance } = posteriorOf(field, readings, prior, noSites(readings.length));
-  const read = new Set(readings.map(({ nodes }) => nodes[0]));
+  const { chance } = posteriorOf(field, observedOn(readings), prior, noSites(readings.length));
+  const read = new Set(readings.map(({ node }) => node));
   for (const node of lattice.nodes.keys()) expect(Math.abs(chance[node] - sum[node] / total)).toBeLessThan(read.has(node) ? 0.1 : 0.04);
 });
 
 test('without readings every place is as likely bad as was believed before', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500)), 200);
-  const { chance, logEvidence } = posteriorOf(fieldOn(lattice, 300), [], { level: -0.5, levelSd: 0.7 }, noSites(0));
+  const { chance, logEvidence } = posteriorOf(fieldOn(lattice, 300), observedOn([]), { level: -0.5, levelSd: 0.7 }, noSites(0));
   for (const value of chance) expect(value).toBeCloseTo(normalCdf(-0.5 / Math.hypot(1, 0.7)), 9);
   expect(logEvidence).toBeCloseTo(0, 9);
 });
 
 test('evidence of a single reading is its chance before it was made', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500)), 200);
-  const reading = { nodes: [40], shares: [1], ifBad: 0.8, ifSound: 0.2 };
-  const { logEvidence } = posteriorOf(fieldOn(lattice, 300), [reading], { level: -0.5, levelSd: 0.7 }, noSites(1));
+  const reading = { node: 40, ifBad: 0.8, ifSound: 0.2 };
+  const { logEvidence } = posteriorOf(fieldOn(lattice, 300), observedOn([reading]), { level: -0.5, levelSd: 0.7 }, noSites(1));
   expect(logEvidence).toBeCloseTo(Math.log(0.2 + 0.6 * normalCdf(-0.5 / Math.sqrt(1 + 0.49 + EDGE ** 2))), 4);
 });
 
@@ -72,6 +72,6 @@ test('a banded matrix is factorised, solved and inverted within its band', () =>
 test('the field varies alike everywhere, at the edge of the panel and round a hatch too', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500), [rectangle(300, 200, 500, 300)]), 300);
   const field = fieldOn(lattice, 300);
-  const { sd } = posteriorOf(field, [], { level: 0, levelSd: 0.7 }, noSites(0));
+  const { sd } = posteriorOf(field, observedOn([]), { level: 0, levelSd: 0.7 }, noSites(0));
   for (const value of sd) expect(value).toBeCloseTo(Math.hypot(1, 0.7), 9);
 });

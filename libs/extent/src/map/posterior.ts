@@ -1,14 +1,19 @@
 import { randomStream } from '#lib/kernel';
 import { addTo, copyBanded, entryOf, factorised, inverseWithinBand, logDeterminant, solveUpper, solveWith, type Banded } from './banded.js';
 import type { Field } from './field.js';
+import { carried, type Ties } from './interpolation.js';
 import { fillNormal, normalCdf, normalDensity } from './normal.js';
 import type { Evidence } from './reading-odds.js';
 
-/** A reading tied to the nodes round it. */
-export interface Observation extends Evidence {
-  readonly nodes: readonly number[];
-  readonly shares: readonly number[];
+/** Readings as evidence, each tied to the nodes round it. */
+export interface Observed {
+  readonly ties: Ties;
+  readonly ifBad: Float64Array;
+  readonly ifSound: Float64Array;
 }
+
+export const observed = (ties: Ties, evidence: readonly Evidence[]): Observed =>
+  ({ ties, ifBad: Float64Array.from(evidence, ({ ifBad }) => ifBad), ifSound: Float64Array.from(evidence, ({ ifSound }) => ifSound) });
 
 /** What was believed before the readings: core is bad where level + field lies above 0. */
 export interface Prior {
@@ -25,6 +30,8 @@ export interface Posterior {
   readonly sd: Float64Array;
   /** Chance that core is bad at each node. */
   readonly chance: Float64Array;
+  /** Chance that each reading stood over bad core, all readings and itself considered. */
+  readonly badAt: Float64Array;
   /** The Gaussian that stands for each reading; a good start for a field of another range. */
   readonly sites: Sites;
   /** Draws of the whole field in pairs that lie opposite each other about the mean. */
@@ -66,17 +73,26 @@ const DAMPING = 0.8;
  * Source: [RASMUSSEN-WILLIAMS-2006] section 3.6; [LINDGREN-2011] for the field
  * Worked: test/reference/cases/extent-posterior.ts
  */
-export function posteriorOf(field: Field, observations: readonly Observation[], prior: Prior, start: Sites): Posterior {
+export function posteriorOf(field: Field, readings: Observed, prior: Prior, start: Sites): Posterior {
+  const given: Given = { field, prior, ...readings, ties: scaledTies(readings.ties, field) };
   let sites = start;
-  let solved = solve(field, observations, prior, sites);
+  let solved = solve(given, sites);
   for (let sweep = 0; sweep < MOST_SWEEPS; sweep += 1) {
-    const next = renewed(observations, solved, sites);
+    const next = renewed(given, solved, sites);
     sites = next.sites;
-    solved = solve(field, observations, prior, sites);
+    solved = solve(given, sites);
     if (next.change < SETTLED) break;
   }
-  return described({ field, observations, prior }, solved, sites);
+  return described(given, solved, sites);
 }
+
+/** Everything a sweep works from; the shares of the ties are divided by the scale of the field. */
+interface Given extends Observed {
+  readonly field: Field;
+  readonly prior: Prior;
+}
+
+const scaledTies = ({ nodes, shares }: Ties, { scale }: Field): Ties => ({ nodes, shares: shares.map((share, index) => share / scale[nodes[index]]) });
 
 /** The Gaussian over field and level for given sites. */
 interface Solved {
@@ -97,23 +113,32 @@ interface Solved {
   readonly quadratic: number;
 }
 
-function solve(field: Field, observations: readonly Observation[], prior: Prior, { weight, pull }: Sites): Solved {
+function solve(given: Given, { weight, pull }: Sites): Solved {
+  const { field, prior, ties: { nodes, shares } } = given;
   const matrix = copyBanded(field.precision);
-  const size = field.scale.length;
-  const [linear, coupling] = [new Float64Array(size), new Float64Array(size)];
+  const [linear, coupling] = [new Float64Array(matrix.size), new Float64Array(matrix.size)];
   let [levelLinear, levelWeight] = [0, 0];
-  for (const [index, observation] of observations.entries()) {
+  for (let index = 0; index < weight.length; index += 1) {
     const own = pull[index] - weight[index] * prior.level;
-    addObservation(matrix, observation, field.scale, weight[index]);
-    for (const [corner, node] of observation.nodes.entries()) {
-      const share = observation.shares[corner] / field.scale[node];
-      linear[node] += share * own;
-      coupling[node] += share * weight[index];
+    for (let one = 4 * index; one < 4 * index + 4; one += 1) {
+      linear[nodes[one]] += shares[one] * own;
+      coupling[nodes[one]] += shares[one] * weight[index];
     }
+    addReading(matrix, given.ties, index, weight[index]);
     levelLinear += own;
     levelWeight += weight[index];
   }
-  return eliminated({ matrix, linear, coupling, levelLinear, levelPrecision: levelWeight + 1 / prior.levelSd ** 2 }, field, observations, prior);
+  return eliminated({ matrix, linear, coupling, levelLinear, levelPrecision: levelWeight + 1 / prior.levelSd ** 2 }, given);
+}
+
+/** Unused ties have a share of 0 and may lie outside the band. */
+function addReading(matrix: Banded, { nodes, shares }: Ties, index: number, weight: number): void {
+  for (let one = 4 * index; one < 4 * index + 4; one += 1) {
+    if (shares[one] === 0) continue;
+    for (let other = 4 * index; other <= one; other += 1) {
+      if (shares[other] !== 0) addTo(matrix, nodes[one], nodes[other], weight * shares[one] * shares[other]);
+    }
+  }
 }
 
 interface Equations {
@@ -125,7 +150,7 @@ interface Equations {
 }
 
 /** Eliminates the field, solves for the level, and puts it back (Schur complement). */
-function eliminated({ matrix, linear, coupling, levelLinear, levelPrecision: own }: Equations, field: Field, observations: readonly Observation[], prior: Prior): Solved {
+function eliminated({ matrix, linear, coupling, levelLinear, levelPrecision: own }: Equations, { ties, prior }: Given): Solved {
   const factor = factorised(matrix);
   const inverse = inverseWithinBand(factor);
   const [give, alone] = [coupling.slice(), linear.slice()];
@@ -135,10 +160,12 @@ function eliminated({ matrix, linear, coupling, levelLinear, levelPrecision: own
   const lift = (levelLinear - dot(coupling, alone)) / levelPrecision;
   const x = alone.map((value, node) => value - lift * give[node]);
   const level = prior.level + lift;
-  const means = Float64Array.from(observations, (observation) => level + along(observation, x, field.scale));
-  const variances = Float64Array.from(observations, (observation) =>
-    spreadAt(observation, inverse, field.scale) + (1 - along(observation, give, field.scale)) ** 2 / levelPrecision);
-  return { x, lift, factor, inverse, give, levelPrecision, means, variances, quadratic: dot(linear, x) + levelLinear * lift };
+  return {
+    x, lift, factor, inverse, give, levelPrecision,
+    means: carried(x, ties).map((value) => level + value),
+    variances: carried(give, ties).map((given, index) => spreadAt(ties, index, inverse) + (1 - given) ** 2 / levelPrecision),
+    quadratic: dot(linear, x) + levelLinear * lift,
+  };
 }
 
 const dot = (a: Float64Array, b: Float64Array): number => {
@@ -147,37 +174,32 @@ const dot = (a: Float64Array, b: Float64Array): number => {
   return sum;
 };
 
-const along = ({ nodes, shares }: Observation, values: Float64Array, scale: Float64Array): number =>
-  nodes.reduce((sum, node, corner) => sum + (shares[corner] * values[node]) / scale[node], 0);
-
-function spreadAt({ nodes, shares }: Observation, inverse: Banded, scale: Float64Array): number {
+function spreadAt({ nodes, shares }: Ties, index: number, inverse: Banded): number {
   let sum = 0;
-  for (const [i, node] of nodes.entries()) {
-    for (const [j, other] of nodes.entries()) sum += (shares[i] * shares[j] * entryOf(inverse, node, other)) / (scale[node] * scale[other]);
+  for (let one = 4 * index; one < 4 * index + 4; one += 1) {
+    if (shares[one] === 0) continue;
+    sum += shares[one] * shares[one] * entryOf(inverse, nodes[one], nodes[one]);
+    for (let other = 4 * index; other < one; other += 1) {
+      if (shares[other] !== 0) sum += 2 * shares[one] * shares[other] * entryOf(inverse, nodes[one], nodes[other]);
+    }
   }
   return sum;
 }
 
-function addObservation(matrix: Banded, { nodes, shares }: Observation, scale: Float64Array, weight: number): void {
-  for (const [i, node] of nodes.entries()) {
-    for (let j = 0; j <= i; j += 1) addTo(matrix, node, nodes[j], (weight * shares[i] * shares[j]) / (scale[node] * scale[nodes[j]]));
-  }
-}
-
 /** Every reading's Gaussian made anew from what all the others say. */
-function renewed(observations: readonly Observation[], { means, variances }: Solved, { weight, pull }: Sites): { readonly sites: Sites; readonly change: number } {
-  const next = noSites(observations.length);
+function renewed({ ifBad, ifSound }: Given, { means, variances }: Solved, { weight, pull }: Sites): { readonly sites: Sites; readonly change: number } {
+  const next = noSites(means.length);
   let change = 0;
-  for (const [index, observation] of observations.entries()) {
+  for (let index = 0; index < means.length; index += 1) {
     const cavity = cavityAt(index, means, variances, { weight, pull });
-    const { mean, variance } = momentsOf(observation, cavity);
+    const { mean, variance } = momentsOf({ ifBad: ifBad[index], ifSound: ifSound[index] }, cavity);
     const aimWeight = Math.max(0, 1 / variance - 1 / cavity.variance);
     const aimPull = mean * (1 / cavity.variance + aimWeight) - cavity.mean / cavity.variance;
     next.weight[index] = weight[index] + DAMPING * (aimWeight - weight[index]);
     next.pull[index] = pull[index] + DAMPING * (aimPull - pull[index]);
     change += (mean - means[index]) ** 2 / variances[index];
   }
-  return { sites: next, change: Math.sqrt(change / Math.max(1, observations.length)) };
+  return { sites: next, change: Math.sqrt(change / Math.max(1, means.length)) };
 }
 
 interface Normal {
@@ -201,13 +223,13 @@ function momentsOf({ ifBad, ifSound }: Evidence, { mean, variance }: Normal): No
   return { mean: mean + variance * slope, variance: variance * (1 + variance * bend) };
 }
 
-interface Given {
-  readonly field: Field;
-  readonly observations: readonly Observation[];
-  readonly prior: Prior;
+function badBelow({ ifBad, ifSound }: Evidence, { mean, variance }: Normal): number {
+  const before = normalCdf(mean / Math.sqrt(EDGE * EDGE + variance));
+  return (ifBad * before) / (ifSound + (ifBad - ifSound) * before);
 }
 
-function described({ field, observations, prior }: Given, solved: Solved, sites: Sites): Posterior {
+function described(given: Given, solved: Solved, sites: Sites): Posterior {
+  const { field, prior, ifBad, ifSound } = given;
   const { scale } = field;
   const { x, lift, inverse, give, levelPrecision, factor } = solved;
   const mean = x.map((value, node) => prior.level + lift + value / scale[node]);
@@ -216,17 +238,18 @@ function described({ field, observations, prior }: Given, solved: Solved, sites:
   return {
     field, mean, sd, sites,
     chance: mean.map((value, node) => normalCdf(value / sd[node])),
-    logEvidence: logEvidence({ field, observations, prior }, solved, sites),
+    badAt: ifBad.map((own, index) => badBelow({ ifBad: own, ifSound: ifSound[index] }, cavityAt(index, solved.means, solved.variances, sites))),
+    logEvidence: logEvidence(given, solved, sites),
     sampler: (seed) => samplerOf({ mean, scale, levelShare, levelPrecision, factor }, seed),
   };
 }
 
-function logEvidence({ field, observations, prior }: Given, solved: Solved, sites: Sites): number {
+function logEvidence({ field, prior, ifBad, ifSound }: Given, solved: Solved, sites: Sites): number {
   const { means, variances, factor, levelPrecision, quadratic } = solved;
-  const bySite = observations.reduce((sum, observation, index) => {
+  const bySite = ifBad.reduce((sum, own, index) => {
     const { mean, variance } = cavityAt(index, means, variances, sites);
     const [weight, pull] = [sites.weight[index], sites.pull[index]];
-    const chance = observation.ifSound + (observation.ifBad - observation.ifSound) * normalCdf(mean / Math.hypot(EDGE, Math.sqrt(variance)));
+    const chance = ifSound[index] + (own - ifSound[index]) * normalCdf(mean / Math.sqrt(EDGE * EDGE + variance));
     const joint = (mean / variance + pull) ** 2 / (1 / variance + weight) - mean * mean / variance;
     return sum + Math.log(chance) + (Math.log(1 + weight * variance) - joint) / 2 + pull * prior.level - (weight * prior.level ** 2) / 2;
   }, 0);

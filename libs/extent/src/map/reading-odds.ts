@@ -1,5 +1,6 @@
 import { defineFormula, type Cite } from '#lib/provenance';
 import { fraction } from '#lib/units';
+import type { HammerRates } from './hammer-rates.js';
 import type { PlugCondition, HammerSound, Reading, Survey } from '../reading.js';
 
 /**
@@ -25,7 +26,7 @@ export const usualOdds: ReadingOdds = {
 
 export const oddsCite: Cite = { source: 'FROM-MEMORY', note: 'judgement: surveyors report that symptoms err both ways and that only a plug is proof; no rates are published' };
 
-/** One reading as evidence: how likely it is over bad core and over sound core, scaled to sum to 1. */
+/** One reading as evidence: how likely it is over bad core and over sound core; only their ratio moves the map. */
 export interface Evidence {
   readonly ifBad: number;
   readonly ifSound: number;
@@ -45,8 +46,12 @@ export const bayesOdds = defineFormula({
   worked: [{ at: 'by hand', given: { chanceBefore: 0.25, odds: 4 }, printed: '0.5714' }],
 });
 
-export function evidenceOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds): Evidence {
-  const ratio = oddsOf(reading, meter, odds) ** (reading.isUnreliable === true ? odds.unreliableShare : 1);
+/** A sounding by the rates of this survey's hammer, where they are sought; anything else by its odds. */
+export function evidenceOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds, rates?: HammerRates): Evidence {
+  const isRated = rates !== undefined && reading.kind === 'sounding';
+  if (isRated && reading.isUnreliable !== true) return { ifBad: rates.overBad[reading.sound], ifSound: rates.overSound[reading.sound] };
+  const whole = isRated ? rates.overBad[reading.sound] / rates.overSound[reading.sound] : oddsOf(reading, meter, odds);
+  const ratio = whole ** (reading.isUnreliable === true ? odds.unreliableShare : 1);
   return { ifBad: ratio / (1 + ratio), ifSound: 1 / (1 + ratio) };
 }
 

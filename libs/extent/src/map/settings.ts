@@ -4,6 +4,7 @@ import { fraction } from '#lib/units';
 import type { MapSettings } from '../extent-request.js';
 import { rangeProblem } from '../openings/rules.js';
 import type { Survey } from '../reading.js';
+import { ratesBehind, READINGS_BEFOREHAND, type HammerRates } from './hammer-rates.js';
 import { normalQuantile } from './normal.js';
 import type { Prior } from './posterior.js';
 import { oddsCite, usualOdds, type ReadingOdds } from './reading-odds.js';
@@ -17,6 +18,8 @@ export interface Settings {
   readonly seed: number;
   readonly odds: ReadingOdds;
   readonly prior: Prior;
+  /** Beforehand; absent where the odds of soundings are given. */
+  readonly rates?: HammerRates;
 }
 
 /** Bad core left under a closed deck is opened a second time; sound core taken is only new core. */
@@ -63,6 +66,7 @@ export function settingsOf(map: MapSettings = {}): Settings {
     },
     // The share that is bad is the chance that level + field lies above 0.
     prior: { level: normalQuantile(usualBadShare) * Math.sqrt(1 + LEVEL_SD ** 2), levelSd: LEVEL_SD },
+    ...(map.odds?.sounding === undefined ? { rates: ratesBehind(usualOdds.sounding) } : {}),
   };
 }
 
@@ -101,15 +105,16 @@ export function mapAssumptions(map: MapSettings = {}, { readings }: Survey): rea
 }
 
 function oddsAssumptions({ odds: said }: MapSettings, readings: Survey['readings']): readonly Figure[] {
-  const odds = (value: number, meaning: string, at: string): Figure<'1'> =>
-    assumed('1', fraction(value), meaning, { at, because: 'keeps the order everyone agrees on: plugs outrank soundings, soundings outrank meters', cite: oddsCite });
+  const usual = 'keeps the order everyone agrees on: plugs outrank soundings, soundings outrank meters';
+  const odds = (value: number, meaning: string, at: string, because = usual): Figure<'1'> => assumed('1', fraction(value), meaning, { at, because, cite: oddsCite });
+  const begun = said?.sounding === undefined ? `${usual}; the readings correct it, against the weight of ${READINGS_BEFOREHAND} readings` : usual;
   const sounds = [...new Set(readings.flatMap((reading) => reading.kind === 'sounding' ? [reading.sound] : []))];
   const conditions = [...new Set(readings.flatMap((reading) => reading.kind === 'plug' ? [reading.condition] : []))];
   const hasMeter = readings.some(({ kind }) => kind === 'moisture');
   const hasUnreliable = readings.some(({ isUnreliable }) => isUnreliable === true);
   return [
     ...sounds.filter((sound) => said?.sounding?.[sound] === undefined)
-      .map((sound) => odds(usualOdds.sounding[sound], `odds of bad core that a ${sound} sound speaks for`, `/map/odds/sounding/${sound}`)),
+      .map((sound) => odds(usualOdds.sounding[sound], `odds of bad core that a ${sound} sound speaks for`, `/map/odds/sounding/${sound}`, begun)),
     ...conditions.filter((condition) => said?.plug?.[condition] === undefined)
       .map((condition) => odds(usualOdds.plug[condition], `odds of bad core that a plug found ${condition} speaks for`, `/map/odds/plug/${condition}`)),
     ...(hasMeter && said?.meterWet === undefined ? [odds(usualOdds.meterWet, 'odds of bad core that a meter at its wet reference speaks for', '/map/odds/meterWet')] : []),

@@ -4822,6 +4822,11 @@ export type components = {
                 readonly at: readonly number[];
                 readonly chance: number;
             }[];
+            /** @description How often the hammer errs, as the readings agree with each other and with plugs; absent where the odds of soundings were given. */
+            readonly hammer?: {
+                readonly falseAlarmShare: number;
+                readonly missedShare: number;
+            };
             /** @description Distance over which the readings suggest that the damage hangs together. */
             readonly rangeMm: number;
             readonly stepMm: number;

@@ -7653,6 +7653,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number",
         "description": "Distance over which the readings suggest that the damage hangs together."
       },
+      "hammer": {
+        "type": "object",
+        "properties": {
+          "falseAlarmShare": {
+            "type": "number"
+          },
+          "missedShare": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "falseAlarmShare",
+          "missedShare"
+        ],
+        "description": "How often the hammer errs, as the readings agree with each other and with plugs; absent where the odds of soundings were given."
+      },
       "cells": {
         "type": "array",
         "items": {
