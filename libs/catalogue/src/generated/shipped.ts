@@ -2,8 +2,8 @@ import type { Catalogue } from '../catalogue.js';
 
 /** Generated from libs/catalogue/data by `npm run gen`; never edited by hand. */
 export const shippedCatalogue: Catalogue = {
- "edition": "shipped-8d639e53",
- "hash": "8d639e53802b44f56710242ea2536414b9da2e5e276a28d9340bb31ab80ba45b",
+ "edition": "shipped-838841b2",
+ "hash": "838841b2da9e08273eb2d080a41a15ab173930ff34d6c0c45c5f63bf156896ea",
  "materials": [
   {
    "kind": "coating",
@@ -57708,6 +57708,13 @@ export const shippedCatalogue: Catalogue = {
    "readAs": "first-hand"
   },
   {
+   "key": "DAWID-SKENE-1979",
+   "title": "Maximum likelihood estimation of observer error-rates using the EM algorithm",
+   "body": "A. P. Dawid and A. M. Skene, Applied Statistics 28(1), 20-28",
+   "year": "1979",
+   "readAs": "memory"
+  },
+  {
    "key": "DECK-REPAIR-PRACTICE",
    "title": "Deck repair practice: reported piece sizes, resin use and sheets",
    "body": "repair logs and shop pages, gathered",
@@ -57816,6 +57823,13 @@ export const shippedCatalogue: Catalogue = {
    "year": "2012",
    "readAs": "first-hand",
    "note": "read in a reproduction of the text"
+  },
+  {
+   "key": "FHWA-RD-01-020",
+   "title": "Reliability of visual inspection for highway bridges, volume I",
+   "body": "M. Moore and others, Federal Highway Administration",
+   "year": "2001",
+   "readAs": "second-hand"
   },
   {
    "key": "FIB-MC-2010",
@@ -58395,6 +58409,13 @@ export const shippedCatalogue: Catalogue = {
    "body": "UK woodworking forum",
    "year": "n.d.",
    "readAs": "first-hand"
+  },
+  {
+   "key": "MURRAY-2010",
+   "title": "Elliptical slice sampling",
+   "body": "I. Murray, R. P. Adams and D. J. C. MacKay, Proceedings of AISTATS, 541-548",
+   "year": "2010",
+   "readAs": "second-hand"
   },
   {
    "key": "NDS-2015",
