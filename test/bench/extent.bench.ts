@@ -1,8 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { containsPoint, convexHull, intersection, offset, rectangle, regionOf, type Point, type Region } from '#lib/geometry';
-import { randomStream, type RandomStream } from '#lib/kernel';
-import { estimateExtent, extentMultipliers, planOpenings, triangularQuantile, type Extent, type Quantiles, type Reading } from '#lib/extent';
+import { randomStream, triangularQuantile, type RandomStream } from '#lib/kernel';
+import { estimateExtent, extentMultipliers, planOpenings, type Extent, type Quantiles, type Reading } from '#lib/extent';
 
 /**
  * How well readings find bad core, on simulated decks whose truth is known.
