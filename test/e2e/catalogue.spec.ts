@@ -126,6 +126,15 @@ describe('keys, roles and organisations', () => {
     expect((await service.get('/v1/materials', admin.header)).status).toBe(200);
   });
 
+  test('the last key of an operator stays, so that somebody can make another', async () => {
+    const { body: { items: [first] } } = await service.get('/v1/keys');
+    const revoke = (id: string) => service.send('DELETE', `/v1/keys/${id}`, undefined, { 'if-match': '*' });
+    expect((await revoke(first.id)).status).toBe(409);
+    const second = await keyFor(['operator']);
+    expect((await revoke(second.id)).status).toBe(204);
+    expect((await revoke(first.id)).status).toBe(409);
+  });
+
   test('a revoked key opens nothing, and its text is never shown again', async () => {
     const key = await keyFor(['integrator']);
     expect((await service.get('/v1/estimates', key.header)).status).toBe(200);

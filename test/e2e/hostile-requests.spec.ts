@@ -92,6 +92,9 @@ describe('a service that strangers talk to', () => {
     const wrong = await service.send('DELETE', QUANTITIES);
     expect(wrong.status).toBe(405);
     expect(wrong.headers.get('allow')).toBe('OPTIONS, POST');
+    const asked = await service.send('OPTIONS', QUANTITIES);
+    expect([asked.status, asked.headers.get('allow'), asked.text]).toEqual([204, 'OPTIONS, POST', '']);
+    expect((await service.send('OPTIONS', '/v1/nothing')).status).toBe(404);
     expect((await service.get(QUANTITIES)).status).toBe(405);
     expect((await service.send('POST', '/health/live', {})).headers.get('allow')).toBe('GET, HEAD, OPTIONS');
     expect((await service.get('/v1/nowhere')).status).toBe(404);

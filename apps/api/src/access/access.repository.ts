@@ -51,6 +51,12 @@ export class AccessRepository {
     return this.tx.findOneBy(ApiKeyRow, { id });
   }
 
+  /** Ids of the keys in force that may make keys, held so that two of them cannot be revoked at once. */
+  async lockOperatorKeys(): Promise<readonly string[]> {
+    const rows: readonly { readonly id: string }[] = await this.tx.query("SELECT id FROM api_key WHERE revoked_at IS NULL AND 'operator' = ANY(roles) ORDER BY id FOR UPDATE");
+    return rows.map(({ id }) => id);
+  }
+
   async revokeKey(id: string, version: number): Promise<boolean> {
     const { affected } = await this.tx.createQueryBuilder().update(ApiKeyRow)
       .set({ revokedAt: () => 'now()', version: version + 1 }).where({ id, version }).execute();

@@ -78,12 +78,16 @@ export class AccessService {
       const before = await keyIn(tx, id);
       check(before.version);
       if (before.revokedAt !== null) return;
+      if (before.roles.includes('operator') && (await AccessRepository.in(tx).lockOperatorKeys()).every((key) => key === id)) throw lastOperator();
       if (!await AccessRepository.in(tx).revokeKey(id, before.version)) throw staleVersion();
       await AuditRepository.in(tx).add({ ...caller, organisationId: null }, { action: 'revoked', subject: 'key', code: id });
     });
     this.keys.forget();
   }
 }
+
+const lastOperator = (): HttpProblem =>
+  new HttpProblem('conflict', { detail: 'This is the last key of an operator; without it nobody could make another. Make one first.' });
 
 async function organisationIn(tx: Transaction, id: string): Promise<OrganisationRow> {
   const row = isId(id) ? await AccessRepository.in(tx).findOrganisation(id) : null;

@@ -46,6 +46,7 @@ export class KeysController {
   @AnswersNothing()
   @ApiOperation({ operationId: 'revokeKey', summary: 'Revoke a key; copies of the service may still take it for five seconds' })
   @ChangesVersion()
+  @Refuses('conflict')
   async revoke(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {
     await this.access.revokeKey(caller, id, (version) => { refuseUnlessMatch(request, version); });
   }

@@ -25,7 +25,7 @@ describe('the catalogue as tables', () => {
   });
 
   test('a table that is none is refused', () => {
-    for (const csv of ['a,b\n1\n', 'a,"b\n', '__proto__,b\n1,2\n', 'a,a\n1,2\n', 'constructor.x\n1\n']) {
+    for (const csv of ['a,b\n1\n', 'a,"b\n', '__proto__,b\n1,2\n', 'a,a\n1,2\n', 'constructor.x\n1\n', '', 'sku,name\n', 'sku;name\nA;B\n']) {
       expect(() => documentsFrom(csv, () => PackDto)).toThrow();
     }
   });

@@ -38,12 +38,21 @@ const LONGEST_PATH = 8;
  */
 export function documentsFrom(csv: string, classFor: (raw: unknown) => DtoClass | undefined): readonly unknown[] {
   const [header = [], ...rows] = table(csv);
-  const problems = [...headerFaults(header), ...(rows.length > MOST_ROWS ? [problem('too-many', '', { count: rows.length, most: MOST_ROWS })] : [])];
+  const problems = [
+    ...headerFaults(header),
+    // A table without rows would replace what there is by nothing, which nobody means by sending one.
+    ...(rows.length === 0 ? [problem('too-few', '', { count: 0, least: 1 })] : []),
+    ...(rows.length > MOST_ROWS ? [problem('too-many', '', { count: rows.length, most: MOST_ROWS })] : []),
+  ];
   if (problems.length > 0) throw new HttpProblem('unprocessable', { detail: 'The table cannot be read as documents.', problems });
   return rows.map((cells) => documentOf(header, cells, classFor));
 }
 
 function table(csv: string): readonly (readonly string[])[] {
+  const [header] = csv.split('\n', 1);
+  if (/[;\t]/.test(header) && !header.includes(',')) {
+    throw new HttpProblem('bad-request', { detail: 'The cells are parted by semicolons or tabs; CSV (RFC 4180) has commas between them.' });
+  }
   try {
     return parse(csv, { bom: true, skip_empty_lines: true, relax_column_count: false });
   } catch (failure) {

@@ -99,7 +99,7 @@ export class ItemsService {
     if (edition === undefined) {
       throw new HttpProblem('bad-request', {
         detail: 'Name the draft edition that is to be changed.',
-        problems: [{ ...problem('missing', '', { expected: 'the code of a draft edition' }), parameter: 'edition' }],
+        problems: [{ ...problem('missing', '/edition', { expected: 'the code of a draft edition' }), parameter: 'edition' }],
       });
     }
     return this.database.inOrganisation(caller.organisationId, async (tx) => work(tx, await draftOf(tx, edition)));

@@ -40,6 +40,11 @@ export class ProblemFilter implements ExceptionFilter {
     const http = host.switchToHttp();
     const request = http.getRequest<Request>();
     const response = http.getResponse<Response>();
+    if (isQuestion(failure, request)) {
+      response.setHeader('Allow', methodsAt(request.app, request.path).join(', '));
+      response.status(204).end();
+      return;
+    }
     const problem = this.problemOf(failure, request);
     if (response.headersSent) {
       response.destroy();
@@ -59,6 +64,10 @@ export class ProblemFilter implements ExceptionFilter {
     return new HttpProblem('internal', { detail: 'The fault is ours and has been recorded under the request id.' });
   }
 }
+
+/** No route answers OPTIONS itself: asked of a place that exists, it is told the methods (RFC 9110 §9.3.7). */
+const isQuestion = (failure: unknown, request: Request): boolean =>
+  request.method === 'OPTIONS' && failure instanceof HttpException && failure.getStatus() === 404 && methodsAt(request.app, request.path).length > 0;
 
 export function sendProblem(response: Response, problem: HttpProblem, path: string): void {
   const { status } = problemKinds[problem.kind];

@@ -11587,6 +11587,16 @@ export interface operations {
                     readonly "application/problem+json": components["schemas"]["ProblemDocument"];
                 };
             };
+            /** @description The request conflicts with the present state. */
+            readonly 409: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+                };
+            };
             /** @description The resource was changed in the meantime. */
             readonly 412: {
                 headers: {

@@ -33,9 +33,14 @@ function materialClass(raw: unknown): DtoClass | undefined {
 export function documentFaults(table: CatalogueTable, raw: unknown): readonly Problem[] {
   if (!isRecord(raw)) return [problem('not-an-object', '', { value: shownValue(raw) })];
   const type = classOf(table, raw);
-  if (type === undefined) return [problem('not-one-of', '/kind', { value: shownValue(raw.kind), choices: Object.keys(materialKinds).join(', ') })];
+  if (type === undefined) return [kindProblem(raw.kind)];
   const dto = filled(type, raw);
   return isRecord(dto) ? problemsOf(dto) : [];
+}
+
+function kindProblem(given: unknown): Problem {
+  const choices = Object.keys(materialKinds).join(', ');
+  return given === undefined ? problem('missing', '/kind', { expected: `one of ${choices}` }) : problem('not-one-of', '/kind', { value: shownValue(given), choices });
 }
 
 /** @throws {HttpProblem} unprocessable, with every fault */
