@@ -52,6 +52,9 @@ describe('US customary units beside SI', () => {
     expect([made.body.estimate.core.us.cavityMm, revised.body.estimate.core.us.cavityMm].every((text: string) => text.endsWith(' in'))).toBe(true);
     expect(why.text).toContain('"us":{"value":"');
     expect((await service.get(`/v1/estimates/${revised.body.id}/comparison`, us)).status).toBe(200);
+    const [calendar, basket] = await Promise.all(['calendar', 'basket'].map((part) => service.get(`${at}/${part}`, us)));
+    expect([calendar.status, calendar.headers.get('etag')?.endsWith('.calendar.us"')]).toEqual([200, true]);
+    expect(basket.text).toMatch(/"us":\{"quantity":"/);
     expect(plain((await service.get(at)).text)).toEqual(si.body);
   });
 

@@ -6,6 +6,7 @@ import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { Answers, AnswersIn } from '../http/endpoint.js';
 import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../http/media.js';
+import { inUnits, ShowsUnits, unitsOf } from '../http/units.js';
 import { EstimateBasketService } from './basket.service.js';
 import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
 
@@ -17,6 +18,7 @@ export class BasketController {
 
   @Get()
   @Produces(JSON_TYPE, CSV_TYPE, XML_TYPE)
+  @ShowsUnits()
   @ApiOperation({ operationId: 'getEstimateBasket', summary: 'The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier' })
   @AnswersIn('Basket', [CSV_TYPE, XML_TYPE])
   async basket(@CallerParam() caller: Caller, @Param('id') id: string, @Query() { supplier }: OrderQueryDto, @Req() request: Request): Promise<void> {
@@ -29,11 +31,12 @@ export class BasketController {
     }
     const basket = await this.baskets.basket(caller, id, {});
     if (type === CSV_TYPE) response.type(CSV_TYPE).send(basketCsv(basket));
-    else response.json(basket);
+    else response.type(JSON_TYPE).send(inUnits(unitsOf(request), JSON.stringify(basket)));
   }
 
   @Post()
   @HttpCode(200)
+  @ShowsUnits()
   @ApiOperation({ operationId: 'fillEstimateBasket', summary: 'The cheapest whole packs for an estimate, or for several in one order, under the choices given; nothing is stored' })
   @Answers('Basket')
   fill(@CallerParam() caller: Caller, @Param('id') id: string, @Body() choices: BasketChoicesDto): Promise<Basket> {

@@ -5,6 +5,7 @@ import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { AnswersIn, Refuses } from '../http/endpoint.js';
 import { CALENDAR_TYPE, JSON_TYPE, Produces } from '../http/media.js';
+import { inUnits, ShowsUnits, unitsOf } from '../http/units.js';
 import { isFresh } from '../http/preconditions.js';
 import { CalendarQueryDto } from './dto/estimates.dto.js';
 import { dayList, iCalendarOf } from './estimate-calendar.js';
@@ -20,6 +21,7 @@ export class EstimateCalendarController {
 
   @Get()
   @Produces(JSON_TYPE, CALENDAR_TYPE)
+  @ShowsUnits()
   @ApiOperation({
     operationId: 'getEstimateCalendar', summary: 'The calendar of an estimate with its weather, and what to do on a day; by Accept as iCalendar (RFC 5545)',
     description: 'As `text/calendar` the milestones, or with `events=all` the tasks as well, in UTC. The events of a revision carry the UIDs of the first estimate and a higher SEQUENCE, so that a diary moves them.',
@@ -40,7 +42,8 @@ export class EstimateCalendarController {
       id: stored.id, revision, calendar, ...(weather === undefined ? {} : { weather }),
       ...(query.on === undefined ? {} : { day: { date: query.on, items: dayList(stored, query.on) } }),
     };
-    send({ tag: 'calendar', type: JSON_TYPE, content: JSON.stringify(answer) }, { request, response, id });
+    const units = unitsOf(request);
+    send({ tag: units === 'si' ? 'calendar' : `calendar.${units}`, type: JSON_TYPE, content: inUnits(units, JSON.stringify(answer)) }, { request, response, id });
   }
 }
 

@@ -7724,7 +7724,10 @@ export interface operations {
                 /** @description As XML: the supplier whose order is meant, when there are several. */
                 readonly supplier?: string;
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path: {
                 readonly id: string;
             };
@@ -7841,7 +7844,10 @@ export interface operations {
     readonly fillEstimateBasket: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path: {
                 readonly id: string;
             };
@@ -7997,7 +8003,10 @@ export interface operations {
                 /** @description The day whose work, waits and holds are listed; by the calendar of the place. */
                 readonly on?: string;
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: "si" | "us";
+            };
             readonly path: {
                 readonly id: string;
             };
