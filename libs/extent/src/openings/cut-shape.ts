@@ -1,6 +1,6 @@
 import {
-  areaMm2, boundsOfPoints, convexHull, difference, intersection, offset, perimeterMm, principalAxisRad, rectangle, regionOf, ringsOf,
-  roundCorners, rotatePoint, simplifyRing, type CornerRadii, type Point, type Region, type Ring,
+  areaMm2, boundsOfPoints, containsPoint, convexHull, difference, distanceToEdge, intersection, offset, perimeterMm, principalAxisRad, rectangle, regionOf, ringsOf,
+  roundCorners, rotatePoint, simplifyRing, type CornerRadii, type Point, type Polygon, type Region, type Ring,
 } from '#lib/geometry';
 import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
 import { quarterApart, type Ground } from './ground.js';
@@ -75,15 +75,23 @@ function straightCover(form: CutShape['form'], ring: Ring, toleranceMm: number):
 
 function clipped(form: CutShape['form'], cover: Region, seeds: Region, ground: Ground): CutShape | undefined {
   const inside = intersection(cover, ground.permitted);
-  const kept = inside.filter((polygon) => areaMm2([polygon]) > SLIVER_MM2 && areaMm2(intersection([polygon], seeds)) > 1);
+  const kept = inside.filter((polygon) => areaMm2([polygon]) > SLIVER_MM2 && holdsSome(polygon, seeds));
   const sharp = tidied(kept, ground.permitted);
   return sharp.length === 0 ? undefined : shapeOf(form, sharp, ground.rules);
 }
 
+/** A corner inside tells at once; only a polygon without one is clipped. */
+const holdsSome = (polygon: Polygon, seeds: Region): boolean =>
+  seeds.some(({ outer }) => outer.some((corner) => isWellInside(corner, polygon))) || areaMm2(intersection([polygon], seeds)) > 1;
+
+/** Two millimetres inside, so that more than a square millimetre round the corner is. */
+const isWellInside = (corner: Point, polygon: Polygon): boolean => containsPoint([polygon], corner) && distanceToEdge(corner, [polygon]) > 2;
+
 /** Takes away corners that stand for less than a saw's width, if the shape stays where it may be cut. */
 function tidied(region: Region, permitted: Region): Region {
   const tidy = region.flatMap(({ outer, holes }) => regionOf(simplifyRing(outer, 4), holes.map((hole) => simplifyRing(hole, 4))));
-  return areaMm2(difference(tidy, permitted)) < 1 ? tidy : region;
+  const isTheSame = ringsOf(tidy).every((ring, index) => ring.length === ringsOf(region)[index]?.length);
+  return isTheSame || areaMm2(difference(tidy, permitted)) < 1 ? tidy : region;
 }
 
 export function shapeOf(form: CutShape['form'], sharp: Region, rules: Rules): CutShape {

@@ -1,4 +1,4 @@
-import { areaMm2, convexHull, distanceToRing, intersection, perimeterMm, regionOf, ringsOf, union, type Region } from '#lib/geometry';
+import { areaMm2, boundsOfPoints, convexHull, distanceToRing, intersection, perimeterMm, regionOf, ringsOf, union, type Region } from '#lib/geometry';
 import { cheapestShape, hoursOf, type CutShape } from './cut-shape.js';
 import type { Ground } from './ground.js';
 import { clearOfSupports } from './supports.js';
@@ -27,9 +27,8 @@ const LEAST_BRIDGE_MM = 100;
 
 export const neededBridgeMm = ({ taperWidthMm }: Ground): number => Math.max(LEAST_BRIDGE_MM, 2 * taperWidthMm);
 
-/** One group for the target and the seeds in it; nothing where the ground has no room for an opening. */
-export function groupFor(target: Region, bad: Region, ground: Ground): OpeningGroup | undefined {
-  const seeds = intersection(bad, target);
+/** One group for the target and the bad core in it; nothing where the ground has no room for an opening. */
+export function groupFor(target: Region, seeds: Region, ground: Ground): OpeningGroup | undefined {
   const shape = cheapestShape(target, seeds, ground);
   return shape === undefined ? undefined : { seeds, target, shape: clearOfSupports(shape, seeds, ground), joins: [] };
 }
@@ -69,13 +68,14 @@ const isBetter = (next: Joining, best: Joining): boolean =>
   next.isForced === best.isForced ? next.savingH > best.savingH : next.isForced;
 
 function joining(one: OpeningGroup, other: OpeningGroup, ground: Ground): Joining | undefined {
-  const bridgeMm = gapBetween(one.shape.region, other.shape.region);
   const needed = neededBridgeMm(ground);
-  const isForced = bridgeMm < needed;
   const hoursApart = one.shape.hours + other.shape.hours;
-  if (!isForced && hullHours(one, other, ground) > hoursApart * 1.1) return undefined;
-  const target = union(one.target, other.target);
-  const group = groupFor(target, union(one.seeds, other.seeds), ground);
+  const isNear = gapOfBoxes(one.shape.region, other.shape.region) < needed;
+  if (!isNear && !canPay(one, other, hoursApart, ground)) return undefined;
+  const bridgeMm = gapBetween(one.shape.region, other.shape.region);
+  const isForced = bridgeMm < needed;
+  if (isNear && !isForced && !canPay(one, other, hoursApart, ground)) return undefined;
+  const group = groupFor(together(one.target, other.target), together(one.seeds, other.seeds), ground);
   if (group === undefined || group.shape.sharp.length > 1) return undefined;
   const savingH = hoursApart - group.shape.hours;
   if (!isForced && savingH <= 0) return undefined;
@@ -84,15 +84,37 @@ function joining(one: OpeningGroup, other: OpeningGroup, ground: Ground): Joinin
   return { one, other, savingH, isForced, together: { ...group, joins: [...one.joins, ...other.joins, join] } };
 }
 
-/** A quick guess that spares designing openings that cannot pay. */
-function hullHours(one: OpeningGroup, other: OpeningGroup, { rules, permitted }: Ground): number {
-  const hull = intersection(regionOf(convexHull([...one.shape.sharp, ...other.shape.sharp].flatMap(({ outer }) => outer))), permitted);
-  return hoursOf({ lengthMm: perimeterMm(hull), areaMm2: areaMm2(hull), corners: 4, openings: 1 }, rules);
+/** The guesses below may lie this much too high. */
+const GUESS_SLACK = 1.1;
+
+/**
+ * Guesses that spare designing openings that cannot pay. One cut round two openings is at least as long as their hull is
+ * round, whatever stands between them; only a pair that passes this is worth clipping its hull.
+ */
+function canPay(one: OpeningGroup, other: OpeningGroup, hoursApart: number, { rules, permitted }: Ground): boolean {
+  const hull = regionOf(convexHull([...one.shape.sharp, ...other.shape.sharp].flatMap(({ outer }) => outer)));
+  const leastHours = hoursOf({ lengthMm: perimeterMm(hull), areaMm2: one.shape.areaMm2 + other.shape.areaMm2, corners: 4, openings: 1 }, rules);
+  if (leastHours > hoursApart * GUESS_SLACK) return false;
+  const clipped = intersection(hull, permitted);
+  return hoursOf({ lengthMm: perimeterMm(clipped), areaMm2: areaMm2(clipped), corners: 4, openings: 1 }, rules) <= hoursApart * GUESS_SLACK;
+}
+
+/** Regions whose boxes stand apart need no clipping. */
+const together = (one: Region, other: Region): Region => gapOfBoxes(one, other) > 0 ? [...one, ...other] : union(one, other);
+
+/** Nearer than their boxes two regions cannot be. */
+function gapOfBoxes(one: Region, other: Region): number {
+  const [box, beside] = [one, other].map((region) => boundsOfPoints(region.flatMap(({ outer }) => outer)));
+  if (box === undefined || beside === undefined) return Number.MAX_VALUE;
+  return Math.hypot(
+    Math.max(0, beside.minX - box.maxX, box.minX - beside.maxX),
+    Math.max(0, beside.minY - box.maxY, box.minY - beside.maxY),
+  );
 }
 
 /** Shortest distance between two regions; 0 when they touch or overlap. */
 export function gapBetween(one: Region, other: Region): number {
-  if (areaMm2(intersection(one, other)) > 0) return 0;
+  if (gapOfBoxes(one, other) === 0 && areaMm2(intersection(one, other)) > 0) return 0;
   const [rings, others] = [ringsOf(one), ringsOf(other)];
   return Math.min(...rings.flatMap((ring) => others.flatMap((otherRing) => [
     ...ring.map((corner) => distanceToRing(corner, otherRing)), ...otherRing.map((corner) => distanceToRing(corner, ring)),

@@ -128,7 +128,7 @@ const isWithinReach = ({ groups, unopened, ground }: Layout): boolean =>
 
 function laidOut(bad: Region, ground: Ground): Layout {
   const targets = withFewCorners(intersection(offset(bad, ground.rules.cutMarginMm, 'round', ARC_MM), ground.panel));
-  const designed = targets.map((target) => ({ target, group: groupFor([target], bad, ground) }));
+  const designed = targets.map((target) => ({ target, group: groupFor([target], intersection(bad, [target]), ground) }));
   const groups = joined(designed.flatMap(({ group }) => (group === undefined ? [] : [group])), ground);
   const unopened = designed.flatMap(({ target, group }) => (group === undefined ? [intersection(bad, [target])] : []));
   return { ground, groups, unopened };
