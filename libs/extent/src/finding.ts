@@ -21,9 +21,9 @@ const findingWords = {
   'cut-crosses-support': { severity: 'note', text: 'Opening {opening} crosses the {kind} near ({xMm}, {yMm}) mm; keep joints of core and skin {clearanceMm} mm clear of it.' },
   'corner-too-tight': { severity: 'note', text: 'Opening {opening}: a corner has room for a radius of {radiusMm} mm only, under the {leastMm} mm wanted.' },
   'narrow-bridge': { severity: 'warn', text: 'Openings {opening} and {other} leave a bridge of {bridgeMm} mm between them, less than the {neededMm} mm that both tapers need, and cannot be made one.' },
-  'fitting-on-cut': { severity: 'warn', text: 'The cut of opening {opening} passes under the base of {fitting} ({kind}); take the fitting off before marking, and give it a dense insert across the joint.' },
-  'highly-loaded-fitting': { severity: 'warn', text: '{fitting} is a {kind}: a repair under it needs a naval architect or a qualified surveyor before the deck is cut.' },
-  'leak-elsewhere': { severity: 'warn', text: '{fitting} ({kind}) leaks but lies {distanceMm} mm from the nearest opening; it is re-bedded all the same, and the core round it should be probed.' },
+  'fitting-on-cut': { severity: 'warn', text: 'The cut of opening {opening} passes under the base of {name}; take the fitting off before marking, and give it a dense insert across the joint.' },
+  'highly-loaded-fitting': { severity: 'warn', text: '{name} is highly loaded: a repair under it needs a naval architect or a qualified surveyor before the deck is cut.' },
+  'leak-elsewhere': { severity: 'warn', text: '{name} leaks but lies {distanceMm} mm from the nearest opening; it is re-bedded all the same, and the core round it should be probed.' },
   'depth-not-established': { severity: 'stop', text: 'No safe depth of cut: the outer skin is up to {skinMm} mm, and only {roomMm} mm lie above the last {clearanceMm} mm over the inner skin.' },
   'depth-margin-short': { severity: 'warn', text: 'The saw is set to {depthMm} mm, only {marginMm} mm past the thickest skin, to stay {clearanceMm} mm clear of the inner skin.' },
   'depth-over-usual': { severity: 'warn', text: 'The saw is set to {depthMm} mm, deeper than the {usualMm} mm usual on ordinary decks; confirm the skin by test holes on the line.' },
@@ -48,7 +48,8 @@ export type FindingCode = keyof typeof findingWords;
 
 export function finding(code: FindingCode, facts: Readonly<Record<string, string | number>>): Finding {
   const { severity, text } = findingWords[code];
-  return { code, severity, facts, text: text.replace(/\{(\w+)\}/g, (_, name: string) => String(facts[name] ?? '(not stated)')) };
+  const filled = text.replace(/\{(\w+)\}/g, (_, name: string) => String(facts[name] ?? '(not stated)'));
+  return { code, severity, facts, text: filled.charAt(0).toUpperCase() + filled.slice(1) };
 }
 
 /** Millimetres as a tape reads them. */

@@ -119,9 +119,17 @@ function reasonFor({ isLeaking }: FittingOnDeck, { label, isInside, distanceMm }
 }
 
 function findingsOf({ id, kind, isLeaking }: FittingOnDeck, near: Near, isFar: boolean): readonly Finding[] {
+  const named = { fitting: id, kind, name: nameOf(id, kind) };
   return [
-    ...(near.isOnCut ? [finding('fitting-on-cut', { opening: near.label, fitting: id, kind })] : []),
-    ...(isHighlyLoaded(kind) && !isFar ? [finding('highly-loaded-fitting', { fitting: id, kind })] : []),
-    ...(isFar && isLeaking === true ? [finding('leak-elsewhere', { fitting: id, kind, distanceMm: toWholeMm(near.distanceMm) })] : []),
+    ...(near.isOnCut ? [finding('fitting-on-cut', { opening: near.label, ...named })] : []),
+    ...(isHighlyLoaded(kind) && !isFar ? [finding('highly-loaded-fitting', named)] : []),
+    ...(isFar && isLeaking === true ? [finding('leak-elsewhere', { ...named, distanceMm: toWholeMm(near.distanceMm) })] : []),
   ];
+}
+
+/** A fitting whose id says what it is needs no second word: windlass, cleat-2, but stanchion S4. */
+export function nameOf(id: string, kind: FittingKind): string {
+  const [said, word] = [id, kind].map((text) => text.toLowerCase().replace(/[-_\s]+/g, ' ').trim());
+  if (said === word) return `the ${word}`;
+  return said.includes(word) ? id : `${word} ${id}`;
 }

@@ -192,6 +192,12 @@ describe('fittings', () => {
     expect(made.fittings[0].holes).toBe(4);
     expect(made.fittings[1].holes).toBe(6);
   });
+
+  test('a fitting named after its kind is named once', () => {
+    const texts = (id: string): readonly string[] => plan({ fittings: [{ id, kind: 'mast-step', at: [700, 500], baseMm: 200 }] }).findings
+      .flatMap(({ code, text }) => code === 'highly-loaded-fitting' ? [text.split(':')[0]] : []);
+    expect(['mast-step', 'Mast step 2', 'S1'].flatMap(texts)).toEqual(['The mast step is highly loaded', 'Mast step 2 is highly loaded', 'Mast step S1 is highly loaded']);
+  });
 });
 
 describe('bad input', () => {
