@@ -2,7 +2,8 @@ import { spawn, type ChildProcess } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 
-const main = path.join(import.meta.dirname, '../../dist/apps/api/src/main.js');
+/** From the root of the project, where tests and benches are run. */
+const main = path.resolve('dist/apps/api/src/main.js');
 
 /** The built service in a process of its own, so that it can be killed. */
 export interface RunningService {

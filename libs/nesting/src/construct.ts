@@ -8,6 +8,8 @@ export interface Placing {
   readonly probe: Probe;
   /** Lines tried for one piece in one turn at most; the rest are thinned out evenly. */
   readonly lineLimit: number;
+  /** By zone and shape, the line on which the last one found its place: a field only gets fuller, so the next looks from there. */
+  readonly reached: Map<string, number>;
 }
 
 /** Places the next piece as far left, then as far down, as it goes; answers false when no zone has room. */
@@ -47,25 +49,30 @@ interface Trial {
 function leftmostOf(field: Field, placing: Placing, trial: Trial, reach: number): Spot | undefined {
   const { low, high } = placing.zones[trial.zone];
   const { width, height } = field.table.shapes[trial.shape];
-  const lines = linesFor(field, placing, trial);
-  for (const x of lines) {
-    if (x > high[0] - width || x + width > reach) return undefined;
+  const key = `${trial.zone}/${trial.shape}`;
+  const start = placing.reached.get(key) ?? low[0];
+  if (start > high[0] - width) return undefined;
+  for (const x of linesFor(field, placing, trial, start)) {
+    if (x + width > reach) return undefined;
     const y = freeOn(field, placing, { ...trial, axis: 1, level: x, low: low[1], high: high[1] - height });
-    if (y !== undefined) return pushedBack(field, placing, { ...trial, x, y });
+    if (y === undefined) continue;
+    placing.reached.set(key, x);
+    return pushedBack(field, placing, { ...trial, x, y });
   }
+  placing.reached.set(key, Infinity);
   return undefined;
 }
 
-/** Upright lines on which something touches something: the zone's edge, and corners of no-fit regions. */
-function linesFor(field: Field, { zones, lineLimit }: Placing, { piece, shape, zone }: Trial): readonly number[] {
-  const { low, high } = zones[zone];
-  const limit = high[0] - field.table.shapes[shape].width;
-  const lines = new Set([low[0]]);
+/** Upright lines at and right of `start` on which something touches something: corners of no-fit regions. */
+function linesFor(field: Field, { zones, lineLimit }: Placing, { piece, shape, zone }: Trial, start: number): readonly number[] {
+  const limit = zones[zone].high[0] - field.table.shapes[shape].width;
+  const lines = new Set([start]);
   for (let other = 0; other < field.active; other++) {
     if (other === piece || (field.zone[other] !== zone && other >= field.fixed)) continue;
     const from = field.at[0][other];
+    if (field.boxHigh[0][other] + field.table.shapes[shape].width < start) continue;
     for (const x of field.table.between(field.shape[other], shape).slabs[1].height) {
-      if (from + x > low[0] && from + x <= limit) lines.add(from + x);
+      if (from + x > start && from + x <= limit) lines.add(from + x);
     }
   }
   const sorted = Float64Array.from(lines).sort();

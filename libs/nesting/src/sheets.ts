@@ -59,10 +59,9 @@ export function constructOn(job: SheetJob, table: Table, order: readonly number[
   const field = fieldOf(job, table, order.length);
   const probe = new Probe();
   const choices = choicesFor(job, field, order);
+  const placing = { zones: table.zones, choices, probe, lineLimit: 300, reached: new Map<string, number>() };
   let isComplete = true;
-  while (field.active < field.total && isComplete) {
-    isComplete = placeNext(field, { zones: table.zones, choices, probe, lineLimit: 300 });
-  }
+  while (field.active < field.total && isComplete) isComplete = placeNext(field, placing);
   budget.used += field.work;
   return isComplete ? packingOf(job, table, field, order) : undefined;
 }
@@ -121,7 +120,7 @@ export function squeezeOn(job: SheetJob, table: Table, { order, seed, workLimit 
 
 /** As many as go in order of size are placed cleanly; the others lie anywhere, overlapping. */
 function scatter(field: Field, table: Table, choices: readonly (readonly number[])[], random: RandomStream): void {
-  const placing = { zones: table.zones, choices, probe: new Probe(), lineLimit: 100 };
+  const placing = { zones: table.zones, choices, probe: new Probe(), lineLimit: 100, reached: new Map<string, number>() };
   while (field.active < field.total) {
     if (!placeNext(field, placing)) placeAnywhere(field, table, choices[field.active], random);
   }

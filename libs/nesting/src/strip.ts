@@ -35,7 +35,8 @@ export function solveStrip(job: StripJob): StripState {
   const probe = new Probe();
   field.active = 0;
   const zones = [{ low: job.low, high: [Infinity, job.top] as const }];
-  while (field.active < field.total) placeNext(field, { zones, choices, probe, lineLimit: 400 });
+  const placing = { zones, choices, probe, lineLimit: 400, reached: new Map<string, number>() };
+  while (field.active < field.total) placeNext(field, placing);
   const best = { snapshot: snapshotOf(field), length: lengthOf(field) };
   job.onBetter?.(best.length, field.work);
   const isOver = (): boolean => field.work >= job.workLimit || job.shouldStop();
