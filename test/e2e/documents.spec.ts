@@ -40,7 +40,7 @@ describe('the documents of an estimate', () => {
     const answer = await service.get(at, { accept: 'image/gif' });
     expect(answer.status).toBe(406);
     for (const form of ['application/json', 'text/html', 'application/pdf', 'text/csv']) expect(answer.body.detail).toContain(form);
-    expect((await service.get(`${at}/drawings/section`, { accept: 'image/png' })).body.detail).toContain('image/svg+xml, application/pdf');
+    expect((await service.get(`${at}/drawings/section`, { accept: 'image/png' })).body.detail).toContain('image/svg+xml, application/pdf, image/vnd.dxf');
   });
 
   test.each([['report as PDF', '', PDF], ['page', '', { accept: 'text/html' }], ['list of lines', '', { accept: 'text/csv' }], ['drawing', '/drawings/section', {}], ['drawing as PDF', '/drawings/section', PDF]] as const)('whoever has the %s is told that nothing changed', async (_, below, headers) => {

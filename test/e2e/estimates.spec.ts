@@ -87,6 +87,17 @@ describe('the main job', () => {
     expect((await service.get(`/v1/estimates/${made.body.id}/drawings/nothing`)).status).toBe(404);
   });
 
+  test('its pieces and sheets go out as DXF for a cutting machine, other drawings do not', async () => {
+    const at = `/v1/estimates/${made.body.id}/drawings`;
+    const { pieces, sheets } = made.body.estimate.core;
+    const [piecesFile, sheetsFile] = await Promise.all(['piece-plan', 'sheet-layout'].map((name) => service.get(`${at}/${name}`, { accept: 'image/vnd.dxf' })));
+    expect(piecesFile.headers.get('content-type')).toMatch(/^image\/vnd\.dxf/);
+    expect(piecesFile.text.match(/LWPOLYLINE/g)).toHaveLength(pieces.length);
+    for (const { label } of [...pieces, ...sheets]) expect(piecesFile.text + sheetsFile.text).toContain(label);
+    expect(sheetsFile.text).toContain('sheet edge');
+    expect((await service.get(`${at}/section`, { accept: 'image/vnd.dxf' })).status).toBe(404);
+  });
+
   test('it comes out again to the last digit when it is replayed', async () => {
     const { body } = await service.get(`/v1/estimates/${made.body.id}/replay`);
     expect(body).toMatchObject({ isSame: true, isSameCatalogue: true, totalThen: body.totalNow });

@@ -5,6 +5,7 @@ export { piecePlan, type PiecePlanInput, type PlannedPiece } from './deck/piece-
 export { plyPlan, type PlannedPly, type PlyPlanInput } from './deck/ply-plan.js';
 export { sheetLayout, type LaidSheet, type SheetLayoutInput } from './deck/sheet-layout.js';
 export type { DrawingRequest } from './drawing-request.js';
+export { cutFile, cutFileNames } from './dxf/estimate-cut-files.js';
 export { jointSection, type SectionInput } from './joint/section.js';
 export { defaultReader, type Reader } from './reader.js';
 export { figure, landscape, papers, phone, portrait, type PaperName, type SheetFormat } from './sheet/formats.js';

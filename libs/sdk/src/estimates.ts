@@ -96,6 +96,11 @@ export class Estimates {
     return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings', name), query, accept: 'image/svg+xml' }, options);
   }
 
+  /** The core pieces, or the sheets with what is cut from them, at 1:1 as a DXF file for a cutting machine. */
+  cutFile(id: string, name: 'piece-plan' | 'sheet-layout', options?: CallOptions): Promise<string> {
+    return text(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings', name), accept: 'image/vnd.dxf' }, options);
+  }
+
   /** The report or the job pack as PDF, waited for when it is a long one. */
   pdf(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<Uint8Array> {
     return awaitedBytes(this.#client, { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'application/pdf' }, options);

@@ -4,7 +4,7 @@ import type { Request } from 'express';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { Answers, AnswersOnlyIn, MayAnswerLater } from '../http/endpoint.js';
-import { PDF_TYPE, Produces, SVG_TYPE } from '../http/media.js';
+import { DXF_TYPE, PDF_TYPE, Produces, SVG_TYPE } from '../http/media.js';
 import { ShowsUnits } from '../http/units.js';
 import { DrawingQueryDto } from './dto/estimates.dto.js';
 import { EstimateForms } from './estimate-forms.js';
@@ -24,10 +24,10 @@ export class DrawingsController {
   }
 
   @Get(':name')
-  @Produces(SVG_TYPE, PDF_TYPE)
+  @Produces(SVG_TYPE, PDF_TYPE, DXF_TYPE)
   @ShowsUnits()
-  @ApiOperation({ operationId: 'getDrawing', summary: 'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1' })
-  @AnswersOnlyIn([SVG_TYPE, PDF_TYPE], ['ETag'])
+  @ApiOperation({ operationId: 'getDrawing', summary: 'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1; `piece-plan` and `sheet-layout` also as DXF at 1:1, for a cutting machine' })
+  @AnswersOnlyIn([SVG_TYPE, PDF_TYPE, DXF_TYPE], ['ETag'])
   @MayAnswerLater()
   async one(@CallerParam() caller: Caller, @Param() place: { readonly id: string; readonly name: string }, @Query() query: DrawingQueryDto, @Req() request: Request): Promise<void> {
     if (request.res !== undefined) await this.forms.sendDrawing({ caller, ...place, query, type: String(request.res.locals.mediaType) }, request, request.res);

@@ -1,10 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import type { Request, Response } from 'express';
 import { ublQuotation, type ChangeOrder } from '#lib/costing';
+import { cutFile, cutFileNames } from '#lib/drawings';
 import { pricedDocumentOf } from '#lib/estimate';
 import type { Caller } from '../access/roles.js';
 import { attached, sendContent } from '../http/content.js';
-import { CSV_TYPE, HTML_TYPE, PDF_TYPE, SVG_TYPE, XML_TYPE } from '../http/media.js';
+import { CSV_TYPE, DXF_TYPE, HTML_TYPE, PDF_TYPE, SVG_TYPE, XML_TYPE } from '../http/media.js';
 import { answer, notFound, type HttpProblem } from '../http/problems.js';
 import type { ReportSubject } from '../report/render.js';
 import { ReportService } from '../report/report.service.js';
@@ -72,6 +73,10 @@ export class EstimateForms {
   async sendDrawing({ caller, id, name, type, query }: DrawingWanted, request: Request, response: Response): Promise<void> {
     response.vary('Accept-Language');
     const lineage = await this.estimates.lineage(caller, id);
+    if (type === DXF_TYPE) {
+      sendContent({ mediaType: DXF_TYPE, headers: attached(`${name}-${id}.dxf`), content: Buffer.from(cutFileOf(lineage, name)) }, request);
+      return;
+    }
     const reader = readerOf(request, query.paper, lineage.row.input.locale);
     if (name === 'templates') {
       await this.documents.send({ caller, lineage, task: taskOf(lineage, { document: 'templates', mediaType: PDF_TYPE, reader }) }, request, response);
@@ -89,6 +94,13 @@ export class EstimateForms {
     const known = this.reports.drawingNames(subject).join(', ');
     return notFound(`A drawing ${JSON.stringify(name.slice(0, 60))} of estimate ${id}; ${known} exist; it`);
   }
+}
+
+/** @throws {HttpProblem} not-found */
+function cutFileOf({ row }: Lineage, name: string): string {
+  const file = cutFile(name, row.result);
+  if (file === undefined) throw notFound(`A DXF file ${JSON.stringify(name.slice(0, 60))} of estimate ${row.id}; ${cutFileNames.join(', ')} can exist; it`);
+  return file;
 }
 
 const taskOf = ({ row, issuerVersion }: Lineage, wanted: Pick<DocumentTaskDto, 'document' | 'mediaType' | 'reader'>): DocumentTaskDto =>

@@ -10,6 +10,7 @@ export const HTML_TYPE = 'text/html';
 export const PDF_TYPE = 'application/pdf';
 export const XML_TYPE = 'application/xml';
 export const SVG_TYPE = 'image/svg+xml';
+export const DXF_TYPE = 'image/vnd.dxf';
 export const PNG_TYPE = 'image/png';
 export const JPEG_TYPE = 'image/jpeg';
 

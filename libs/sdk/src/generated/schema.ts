@@ -238,7 +238,7 @@ export type paths = {
             readonly path?: never;
             readonly cookie?: never;
         };
-        /** A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1 */
+        /** A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1; `piece-plan` and `sheet-layout` also as DXF at 1:1, for a cutting machine */
         readonly get: operations["getDrawing"];
         readonly put?: never;
         readonly post?: never;
@@ -8530,6 +8530,7 @@ export interface operations {
                 content: {
                     readonly "application/pdf": string;
                     readonly "image/svg+xml": string;
+                    readonly "image/vnd.dxf": string;
                 };
             };
             /** @description The document is being made; the operation at Location says when it is ready. */
