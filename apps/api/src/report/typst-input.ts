@@ -38,6 +38,8 @@ const WIDEST_EM = 16;
 /** More than this leaves too little of a page for the columns that share the rest. */
 const MOST_TAKEN_EM = 38;
 const LEAST_WRAPPED_EM = 7;
+/** Where the setter may end a line: at a space, and behind a hyphen before a letter. */
+const breaks = / |(?<=-)(?=\p{L})/u;
 
 /**
  * Columns as narrow as their content get their width from the font's own measures. The setter could find it too, but
@@ -47,9 +49,11 @@ function sizedColumns({ columns, rows }: Table): readonly SizedColumn[] {
   const sized = columns.map((column, index): SizedColumn => {
     if (column.share !== undefined) return column;
     const bold = rows.some(({ emphasis }) => emphasis !== undefined) ? 'bold' : 'regular';
-    const cells = rows.map(({ cells: texts }) => textWidthMm(paperText(texts[index]), 1, bold));
-    const widthEm = Math.max(textWidthMm(paperText(column.title), 1, 'bold'), ...cells);
-    return widthEm > WIDEST_EM ? { ...column, share: 1 } : { ...column, widthEm };
+    const cells = rows.map(({ cells: texts }) => paperText(texts[index]));
+    const widthOf = (wanted: (text: string) => readonly string[]): number => Math.max(
+      ...wanted(paperText(column.title)).map((part) => textWidthMm(part, 1, 'bold')), ...cells.flatMap(wanted).map((part) => textWidthMm(part, 1, bold)));
+    const widthEm = widthOf((text) => [text]);
+    return widthEm > WIDEST_EM ? { ...column, share: 1 } : { ...column, widthEm, wrappedEm: widthOf((text) => text.split(breaks)) };
   });
   const taken = sized.reduce((sum, { widthEm }) => sum + (widthEm ?? 0), 0);
   return taken <= MOST_TAKEN_EM ? sized : sized.map((column) => wrapping(column));
@@ -57,12 +61,14 @@ function sizedColumns({ columns, rows }: Table): readonly SizedColumn[] {
 
 interface SizedColumn extends Column {
   readonly widthEm?: number;
+  /** What its longest word needs. */
+  readonly wrappedEm?: number;
 }
 
 /** A column of words gives way before the columns of numbers do. */
-function wrapping({ widthEm, ...column }: SizedColumn): SizedColumn {
-  if (widthEm === undefined) return column;
-  return column.align === 'start' && widthEm > LEAST_WRAPPED_EM ? { ...column, widthEm: LEAST_WRAPPED_EM } : { ...column, widthEm };
+function wrapping({ widthEm, wrappedEm, ...column }: SizedColumn): SizedColumn {
+  if (widthEm === undefined || wrappedEm === undefined) return column;
+  return column.align === 'start' ? { ...column, widthEm: Math.min(widthEm, Math.max(wrappedEm, LEAST_WRAPPED_EM)) } : { ...column, widthEm };
 }
 
 const texts = <T extends object>(block: T): object => Object.fromEntries(Object.entries(block).map(([key, part]) => [key, mapped(part)]));

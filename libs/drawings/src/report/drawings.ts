@@ -17,7 +17,7 @@ import {
 } from './inputs.js';
 import { templatePages } from './job-pack.js';
 import type { ReportRequest } from './request.js';
-import { dateText } from './said.js';
+import { shortDateText } from './said.js';
 
 /** What a name stands for: the sheets that are drawn when it is asked for. */
 interface NamedDrawing {
@@ -63,7 +63,7 @@ export function namedDrawing(name: string, request: ReportRequest, format: Sheet
   if (index < 0) return undefined;
   const { estimate, issue, reader } = request;
   const block = {
-    job: estimate.title, reference: estimate.reference ?? issue.id, made: dateText(reader, issue.madeAt), sheet: `${index + 1} / ${all.length}`,
+    job: estimate.title, reference: estimate.reference ?? issue.id, made: shortDateText(reader, issue.madeAt), sheet: `${index + 1} / ${all.length}`,
   };
   return all[index].draw({ format, reader, block });
 }

@@ -42,6 +42,12 @@ export function dateText(reader: Reader, iso: string): string {
   return known.format(instant);
 }
 
+/** The same date as short as it is still unmistakable, for the title block of a sheet. */
+export function shortDateText(reader: Reader, iso: string): string {
+  const instant = wallClock(iso);
+  return Number.isNaN(instant.getTime()) ? iso : new Intl.DateTimeFormat(reader.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(instant);
+}
+
 const unitNames: Readonly<Record<string, string>> = { m2: 'm²', m3: 'm³', mm2: 'mm²', degC: '°C', '1': '', 'N.mm': 'N·mm', 'N.mm/mm': 'N·mm/mm', 'g/m2': 'g/m²', 'kg/m2': 'kg/m²', 'N/mm2': 'N/mm²', 'kg/m3': 'kg/m³', 'kN/m2': 'kN/m²' };
 
 /** Date and time of day of an ISO instant as the calendar means it; no zone is added. */

@@ -130,17 +130,25 @@ function stateTable(states: readonly PanelState[], reader: Reader): Table {
 
 function checkRow(check: Check, reader: Reader): Row {
   const said = reader.words.checks;
-  const { title, state, demand, capacity, unit, utilisation, verdict, governs, remedy, reason, source } = check;
-  const isOldFault = check.asBuilt?.verdict === 'fails' && check.asBuilt.isNoWorse;
+  const { title, state, demand, capacity, unit, utilisation, verdict, remedy, reason, source } = check;
+  const isOldFault = state === 'as-built' || state === 'as-found' || (check.asBuilt?.verdict === 'fails' && check.asBuilt.isNoWorse);
   const value = (given: number | undefined): string => (given === undefined ? '–' : valueText(reader, given, unit));
   const note = [
-    ...(governs === '' || governs.toLowerCase() === title.toLowerCase() ? [] : [/^(at|under) /.test(governs) ? governs : `${said.governs} ${governs}`]), ...(reason === undefined ? [] : [reason]), ...(verdict === 'fails' ? beside(check, reader) : []), ...(remedy === undefined || verdict !== 'fails' ? [] : [`${said.remedy}: ${remedy}`]),
+    ...governing(check, reader), ...(reason === undefined ? [] : [reason]), ...(verdict === 'fails' ? beside(check, reader) : []),
+    ...(remedy === undefined || verdict !== 'fails' ? [] : [`${said.remedy}: ${remedy}`]),
   ].join('. ');
   return {
     ...row(title, state === undefined ? '–' : said.states[state], value(demand), value(capacity), utilisation === undefined ? '–' : percentText(reader, utilisation, 1), said.verdicts[verdict], source),
     ...(note === '' ? {} : { note }),
     ...(verdict === 'fails' && !isOldFault ? { emphasis: 'fails' } : {}),
   };
+}
+
+/** What decides the check; a whole sentence stands without its full stop, as the parts of a note are joined by one. */
+function governing({ governs, title }: Check, reader: Reader): readonly string[] {
+  if (governs === '' || governs.toLowerCase() === title.toLowerCase()) return [];
+  const speaksForItself = /^(at|under) |\.$/.test(governs);
+  return [speaksForItself ? governs.replace(/\.$/, '') : `${reader.words.checks.governs} ${governs}`];
 }
 
 /** Whether the deck had the same fault as built. */
