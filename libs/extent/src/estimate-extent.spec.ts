@@ -167,6 +167,22 @@ describe('awkward surveys', () => {
     expect(found.findings.find(({ code }) => code === 'readings-contradict')?.facts).toMatchObject({ count: 1, xMm: 1500, yMm: 500 });
   });
 
+  test('plugs against meters are named, and win where they stand', () => {
+    const meter = { dryReference: 10, wetReference: 30 };
+    const wet = grid.map((at): Reading => ({ kind: 'moisture', at, value: isBad(at) ? 30 : 10 }));
+    const at: Point = [700, 500];
+    const found = extent({ survey: { meter, readings: [...wet, { kind: 'plug', at, condition: 'dry-sound' }] } });
+    expect(found.findings.find(({ code }) => code === 'plug-contradicts')?.facts).toMatchObject({ count: 1, xMm: at[0], yMm: at[1] });
+    expect(codes(found)).not.toContain('readings-contradict');
+    expect(containsPoint(found.zones.map(({ outline, holes }) => ({ outer: outline, holes })), at)).toBe(false);
+  });
+
+  test('readings marked unreliable are counted and said', () => {
+    const found = extent({ survey: { readings: soundings.map((reading) => ({ ...reading, isUnreliable: true })) } });
+    expect(found.findings.find(({ code }) => code === 'readings-unreliable')?.facts).toEqual({ count: soundings.length, all: soundings.length, share: 25 });
+    expect(codes(found)).toContain('no-plug-in-zone');
+  });
+
   test('readings all alike have no boundary', () => {
     for (const sound of ['void', 'sharp'] as const) {
       const found = extent({ survey: { readings: grid.map((at) => ({ kind: 'sounding', at, sound })) } });

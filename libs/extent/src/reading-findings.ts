@@ -15,11 +15,33 @@ const SPARSE_SHARE = 0.2;
 
 /** What the readings themselves leave open, before any map is made of them. */
 export const readingFindings = (survey: Survey, odds: ReadingOdds): readonly Finding[] => [
-  ...contradictions(survey, odds), ...lineFindings(survey.readings), ...alikeFindings(survey, odds),
+  ...contradictions(survey, odds), ...plugFindings(survey, odds), ...unreliableFindings(survey, odds), ...lineFindings(survey.readings), ...alikeFindings(survey, odds),
 ];
 
+/** A symptom this near to a plug speaks of the core that the plug showed. */
+const PLUG_SHOWS_MM = 100;
+
+/** A plug that contradicts the symptoms round it says more about them than about the place. */
+function plugFindings({ readings, meter }: Survey, odds: ReadingOdds): readonly Finding[] {
+  const said = readings.filter(({ isUnreliable }) => isUnreliable !== true)
+    .map((reading) => ({ kind: reading.kind, at: reading.at, verdict: verdictOf(reading, meter, odds) })).filter(({ verdict }) => verdict !== 'undecided');
+  const symptoms = said.filter(({ kind }) => kind !== 'plug');
+  const against = said.filter(({ kind, at, verdict }) => kind === 'plug'
+    && symptoms.some((symptom) => symptom.verdict !== verdict && distance(symptom.at, at) <= PLUG_SHOWS_MM)
+    && !symptoms.some((symptom) => symptom.verdict === verdict && distance(symptom.at, at) <= PLUG_SHOWS_MM));
+  const [first] = against;
+  return first === undefined ? [] : [finding('plug-contradicts', { count: against.length, withinMm: PLUG_SHOWS_MM, xMm: toWholeMm(first.at[0]), yMm: toWholeMm(first.at[1]) })];
+}
+
+function unreliableFindings({ readings }: Survey, { unreliableShare }: ReadingOdds): readonly Finding[] {
+  const count = readings.filter(({ isUnreliable }) => isUnreliable === true).length;
+  return count === 0 ? [] : [finding('readings-unreliable', { count, all: readings.length, share: roundTo(100 * unreliableShare, 0) })];
+}
+
+/** Plugs outweigh whatever stands beside them, and two of them differ because the core does. */
 function contradictions({ readings, meter }: Survey, odds: ReadingOdds): readonly Finding[] {
-  const said = readings.map((reading) => ({ at: reading.at, verdict: verdictOf(reading, meter, odds) })).filter(({ verdict }) => verdict !== 'undecided');
+  const said = readings.filter(({ kind }) => kind !== 'plug')
+    .map((reading) => ({ at: reading.at, verdict: verdictOf(reading, meter, odds) })).filter(({ verdict }) => verdict !== 'undecided');
   const byX = [...said].sort((a, b) => a.at[0] - b.at[0]);
   const places: Point[] = [];
   for (const [index, one] of byX.entries()) {

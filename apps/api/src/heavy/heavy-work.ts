@@ -73,7 +73,8 @@ export class HeavyWork implements OnModuleDestroy {
     if (known !== undefined) return known;
     const pool = new Piscina<HeavyTask, HeavyAnswer>({
       filename: fileURLToPath(new URL('./heavy-worker.js', import.meta.url)), name: 'run',
-      minThreads: 0, maxThreads: 1, maxQueue: LONGEST_QUEUE, concurrentTasksPerWorker: 1, idleTimeout: 60_000,
+      // A thread that has just begun takes a second to be as fast as one that has worked; the short lane keeps its own.
+      minThreads: lane === 'short' ? 1 : 0, maxThreads: 1, maxQueue: LONGEST_QUEUE, concurrentTasksPerWorker: 1, idleTimeout: 60_000,
       resourceLimits: { maxOldGenerationSizeMb: MEMORY_MB },
     });
     this.pools.set(lane, pool);

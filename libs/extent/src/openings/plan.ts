@@ -190,7 +190,7 @@ function plannedOpening({ judged: { label, shape, undercut, pieces }, group, zon
     skinPieces: pieces.pieces.map((area, index) => ({
       label: pieces.pieces.length === 1 ? label : `${label}${index + 1}`, area, areaM2: m2FromMm2(mm2(areaMm2(area))),
     })),
-    splits: pieces.splits, joins: group.joins, form: shape.form, reason: reasonFor(ids, shape, group.joins),
+    splits: pieces.splits, joins: group.joins, form: shape.form, reason: reasonFor(ids, shape, group.joins, ground.rules.cutMarginMm),
   };
 }
 
@@ -198,9 +198,10 @@ const formWords: Readonly<Record<CutShape['form'], string>> = {
   rectangle: 'a rectangle', octagon: 'a rectangle with cut corners', outline: 'straight lines along the outline', hull: 'straight lines round the outline',
 };
 
-function reasonFor(zones: readonly string[], shape: CutShape, joins: readonly Join[]): string {
+function reasonFor(zones: readonly string[], shape: CutShape, joins: readonly Join[], cutMarginMm: number): string {
   const about = `${formWords[shape.form]} takes in ${zones.length === 1 ? `zone ${zones[0]}` : `zones ${zones.join(', ')}`} at the least labour (${roundTo(shape.hours, 1)} h for ${roundTo(mFromMm(mm(shape.lengthMm)), 2)} m of cut and ${roundTo(m2FromMm2(mm2(shape.areaMm2)), 2)} m2)`;
-  return [about, ...joins.map(joinWords)].join('; ');
+  const meet = zones.length > 1 && joins.length === 0 ? [`the margins of ${toWholeMm(cutMarginMm)} mm round these zones meet`] : [];
+  return [about, ...meet, ...joins.map(joinWords)].join('; ');
 }
 
 function joinWords({ why, hoursTogether, hoursApart, bridgeMm, neededBridgeMm: needed }: Join): string {

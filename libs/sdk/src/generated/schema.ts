@@ -2941,7 +2941,7 @@ export type components = {
         /** @description Something measured that does not fit or that must be known, with its numbers; never an exception. */
         readonly ExtentFinding: {
             /** @enum {string} */
-            readonly code: "bad-reading-outside-zone" | "corner-too-tight" | "cut-crosses-support" | "cut-on-support" | "depth-margin-short" | "depth-not-established" | "depth-over-usual" | "evidence-overstated" | "fitting-on-cut" | "growth-capped" | "highly-loaded-fitting" | "leak-elsewhere" | "narrow-bridge" | "no-plug-in-zone" | "no-plug-outside-zone" | "no-room-for-opening" | "no-room-for-taper" | "nothing-to-open" | "piece-too-large" | "readings-all-alike" | "readings-contradict" | "readings-in-line" | "readings-outside" | "readings-sparse" | "skin-varies" | "sound-reading-in-zone" | "undercut-too-deep" | "zone-clipped";
+            readonly code: "bad-reading-outside-zone" | "corner-too-tight" | "cut-crosses-support" | "cut-on-support" | "depth-margin-short" | "depth-not-established" | "depth-over-usual" | "evidence-overstated" | "fitting-on-cut" | "growth-capped" | "highly-loaded-fitting" | "leak-elsewhere" | "narrow-bridge" | "no-plug-in-zone" | "no-plug-outside-zone" | "no-room-for-opening" | "no-room-for-taper" | "nothing-to-open" | "piece-too-large" | "plug-contradicts" | "readings-all-alike" | "readings-contradict" | "readings-in-line" | "readings-outside" | "readings-sparse" | "readings-unreliable" | "skin-varies" | "sound-reading-in-zone" | "undercut-too-deep" | "zone-clipped";
             readonly facts: {
                 readonly [key: string]: string | number;
             };
