@@ -6,6 +6,7 @@ export {
   causeClasses, partOrLabours, sectionTitles, type CauseClass, type CostLine, type DepreciationTerms, type LineDepreciation,
   type LinePack, type LineQuantity, type LineRequest, type MoneyRange, type PartOrLabour, type Section, type TaxGroup,
 } from './cost-line.js';
+export { depreciationTermsFaults } from './line-faults.js';
 export { commercialRounding, moneyNear, netOfInclusivePrice, percentOf } from './exact.js';
 export {
   extentExponentOf, labourLines, yardLines, type LabourTerms, type WorkedOperation, type YardAmounts,

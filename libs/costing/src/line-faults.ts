@@ -61,22 +61,24 @@ function spreadFault({ spread, extentExponent }: LineRequest): readonly Problem[
   return [...exponentFaults, problem('out-of-range', '/spread', { value: `${spread.low} to ${spread.high}`, range: 'from 0 up to 1 at the low end, 1 or more at the high end' })];
 }
 
-function depreciationFaults({ ageYears, lifeYears, percent }: DepreciationTerms, line: LineRequest): readonly Problem[] {
-  return [
-    ...(line.partOrLabour === 'part' ? []
-      : [problem('contradiction', '/depreciation', { other: 'partOrLabour', why: 'labour does not depreciate, only parts do' })]),
-    ...(Number.isFinite(ageYears) && ageYears >= 0 ? [] : [problem('out-of-range', '/depreciation/ageYears', { value: ageYears, range: '0 or more years' })]),
-    ...(lifeYears === undefined || lifeYears > 0 ? [] : [problem('out-of-range', '/depreciation/lifeYears', { value: lifeYears, range: 'above 0 years' })]),
-    ...percentFaults(percent, lifeYears),
-  ];
-}
+const depreciationFaults = (terms: DepreciationTerms, line: LineRequest): readonly Problem[] => [
+  ...(line.partOrLabour === 'part' ? []
+    : [problem('contradiction', '/depreciation', { other: 'partOrLabour', why: 'labour does not depreciate, only parts do' })]),
+  ...depreciationTermsFaults(terms, '/depreciation'),
+];
 
-function percentFaults(percent: string | undefined, lifeYears: number | undefined): readonly Problem[] {
+/** Faults of the terms themselves, at their fields below `at`. */
+export const depreciationTermsFaults = ({ ageYears, lifeYears, percent }: DepreciationTerms, at: string): readonly Problem[] => [
+  ...(Number.isFinite(ageYears) && ageYears >= 0 ? [] : [problem('out-of-range', `${at}/ageYears`, { value: ageYears, range: '0 or more years' })]),
+  ...(lifeYears === undefined || lifeYears > 0 ? [] : [problem('out-of-range', `${at}/lifeYears`, { value: lifeYears, range: 'above 0 years' })]),
+  ...percentFaults({ percent, lifeYears }, `${at}/percent`),
+];
+
+function percentFaults({ percent, lifeYears }: Omit<DepreciationTerms, 'ageYears'>, at: string): readonly Problem[] {
   if (percent === undefined) {
-    return lifeYears === undefined
-      ? [problem('missing', '/depreciation/percent', { expected: 'a percentage, or lifeYears to work it out from' })] : [];
+    return lifeYears === undefined ? [problem('missing', at, { expected: 'a percentage, or lifeYears to work it out from' })] : [];
   }
-  const faults = decimalFault(percent, '/depreciation/percent');
+  const faults = decimalFault(percent, at);
   if (faults.length > 0 || Number(percent) <= 100) return faults;
-  return [problem('out-of-range', '/depreciation/percent', { value: percent, range: '0 to 100' })];
+  return [problem('out-of-range', at, { value: percent, range: '0 to 100' })];
 }

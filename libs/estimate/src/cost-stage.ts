@@ -61,6 +61,7 @@ function totalsFor(rollUp: CostRollUp, bare: CostRollUp, { context: { job }, ris
     range: { p10: withTax(risk.p10), p50: withTax(risk.p50), p80: withTax(risk.p80), p90: withTax(risk.p90) },
     byCause: rollUp.byCause.map(({ causeClass, gross }) => ({ causeClass, amount: gross })),
     parts: shareOf(rollUp, 'part'), labour: shareOf(rollUp, 'labour'),
+    ...(job.record.pricing?.depreciation === undefined ? {} : { depreciation: rollUp.depreciation }),
     drivers: risk.drivers.map(({ title, varianceShare }) => ({ name: title, shareOfVariance: varianceShare })),
     stageZero: stageZeroOf(bare, risk),
     p90RelativeError: risk.p90RelativeError, samples: risk.samples,

@@ -1,3 +1,4 @@
+import type { DepreciationTerms } from '#lib/costing';
 import type { EvidenceGrade, Place, Survey } from '#lib/extent';
 import type { DeckWarmth, Forecast } from '#lib/process';
 
@@ -150,4 +151,6 @@ export interface PricingChoice {
   readonly contingencyPercent?: number;
   readonly seed?: number;
   readonly samples?: number;
+  /** Wear of the parts that are replaced, where an insurer pays their worth: it is shown beside the price and changes none of it. */
+  readonly depreciation?: DepreciationTerms;
 }

@@ -1,3 +1,4 @@
+import type { LineDepreciation } from '#lib/costing';
 import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
 import type { CauseClass, DefectRecord, FittingKind } from './defect-record.js';
@@ -434,6 +435,8 @@ export interface EstimateLine {
   /** Least and most of the amount at the recorded extent. */
   readonly amountRange: { readonly low: MoneyJson; readonly high: MoneyJson };
   readonly depreciable: boolean;
+  /** Where the record states the age of what is replaced: `amount` is the wear, before loadings and tax. */
+  readonly depreciation?: LineDepreciation;
   readonly taxGroup: string;
 }
 
@@ -458,12 +461,20 @@ export interface Totals {
   readonly byCause: readonly { readonly causeClass: CauseClass; readonly amount: MoneyJson }[];
   readonly parts: MoneyJson;
   readonly labour: MoneyJson;
+  /** Parts at their price, their wear and what remains, before loadings and tax; only where the record states an age. */
+  readonly depreciation?: PartsWear;
   readonly drivers: readonly { readonly name: string; readonly shareOfVariance: number }[];
   /** Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it. */
   readonly stageZero: StageZero;
   /** Standard error of P90 over P90, from the samples. */
   readonly p90RelativeError: number;
   readonly samples: number;
+}
+
+export interface PartsWear {
+  readonly parts: MoneyJson;
+  readonly depreciation: MoneyJson;
+  readonly remaining: MoneyJson;
 }
 
 /** Everything up to the hold point, so that the rest can be priced on what is then known. */

@@ -20,7 +20,7 @@ const lineOf = (line: CostLine, need: Need | undefined): EstimateLine => ({
   purchaseQuantity: line.quantity.purchase ?? line.quantity.required, pricedQuantity: line.quantity.charged,
   packs: line.packs.map(({ sku, name, supplier, count, price }) => ({ sku, name, supplier, count, price: { amount: price, currency: line.amount.currency } })),
   unitPrice: line.unitRate, isAveragePrice: line.isAverageRate, amount: line.amount,
-  amountRange: { low: line.range.low, high: line.range.high }, depreciable: line.partOrLabour === 'part', taxGroup: line.taxGroup,
+  amountRange: { low: line.range.low, high: line.range.high }, depreciable: line.partOrLabour === 'part', ...(line.depreciation === undefined ? {} : { depreciation: line.depreciation }), taxGroup: line.taxGroup,
 });
 
 export const sectionsSection = (rollUp: CostRollUp): readonly CostSection[] =>

@@ -39,7 +39,7 @@ export function pricedWork(context: NeedContext, demand: ResinDemand, timed: Tim
   return andThen(taken, ({ needs, assumptions }) =>
     andThen(partsFor(context, needs, demand), (parts) =>
       mapValue(servicesFor(context, timed), (services) => ({
-        needs: parts.needs, lines: [...services, ...parts.lines], missing: parts.missing, assumptions,
+        needs: parts.needs, lines: withWear(job, [...services, ...parts.lines]), missing: parts.missing, assumptions,
       }))));
 }
 
@@ -68,6 +68,12 @@ const yardDays = ({ crewDays }: LabourWork, { calendarDays }: CalendarPlan): Fig
     formula: 'calendar.days-in-the-yard', title: 'Whole days from the first to the last of the likely calendar, waits counted', symbol: 'd',
     cite: { source: 'ARITHMETIC' }, inputs: { crewDays },
   });
+
+/** Parts carry the wear that the record states. */
+const withWear = ({ record: { pricing } }: Job, lines: readonly LineRequest[]): readonly LineRequest[] => {
+  const depreciation = pricing?.depreciation;
+  return depreciation === undefined ? lines : lines.map((line) => (line.partOrLabour === 'part' ? { ...line, depreciation } : line));
+};
 
 /** How the lines of this job are rolled up. */
 export const pricingTerms = ({ priceList, labourRates }: Job, lines: readonly LineRequest[]): Omit<RollUpRequest, 'contingency'> => ({

@@ -1,4 +1,5 @@
 import { below, pointer, problem, type Problem } from '#lib/kernel';
+import { depreciationTermsFaults } from '#lib/costing';
 import { distanceToRegion, readOutline, regionOf } from '#lib/geometry';
 import { dateFaults, forecastFaults, warmthFaults } from '#lib/process';
 import type { DefectRecord, FittingRecord, ZoneRecord } from './defect-record.js';
@@ -52,6 +53,7 @@ export const faultsOfRecord = (record: DefectRecord): readonly Problem[] => [
   ...extentFaults(record),
   ...weatherFaults(record),
   ...dayFaults(record),
+  ...(record.pricing?.depreciation === undefined ? [] : depreciationTermsFaults(record.pricing.depreciation, '/pricing/depreciation')),
 ];
 
 function numberFaults(record: DefectRecord): readonly Problem[] {

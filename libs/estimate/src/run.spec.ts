@@ -119,3 +119,22 @@ describe('what is printed', () => {
     expect(bondPressure.refusals.join(' ')).not.toContain('no sound deck');
   });
 });
+
+describe('wear of the parts', () => {
+  test('is shown on parts alone, adds up to the total, and changes no price', () => {
+    const plain = estimated();
+    const { lines, totals } = estimated({ pricing: { depreciation: { ageYears: 10, lifeYears: 40 } } });
+    expect(lines.map(({ depreciation }) => depreciation?.percent)).toEqual(lines.map(({ partOrLabour }) => (partOrLabour === 'part' ? '25.00' : undefined)));
+    const cents = (amount: string): bigint => BigInt(amount.replace('.', ''));
+    const worn = lines.reduce((sum, { depreciation }) => sum + cents(depreciation?.amount.amount ?? '0'), 0n);
+    const parts = lines.filter(({ depreciable }) => depreciable).reduce((sum, { amount }) => sum + cents(amount.amount), 0n);
+    expect(cents(totals.depreciation?.depreciation.amount ?? '0')).toBe(worn);
+    expect(cents(totals.depreciation?.remaining.amount ?? '0')).toBe(parts - worn);
+    expect([totals.total, plain.totals.depreciation]).toEqual([plain.totals.total, undefined]);
+  });
+
+  test('is refused where neither a percentage nor a life is stated, or more than everything is taken off', () => {
+    expect(refused({ pricing: { depreciation: { ageYears: -1 } } }).map(({ at }) => at)).toEqual(['/pricing/depreciation/ageYears', '/pricing/depreciation/percent']);
+    expect(refused({ pricing: { depreciation: { ageYears: 3, percent: '120' } } })).toEqual([{ at: '/pricing/depreciation/percent', said: expect.stringContaining('0 to 100') }]);
+  });
+});

@@ -63,6 +63,9 @@ function causeTable({ estimate: { totals }, reader }: ReportRequest): Block {
     ...totals.byCause.map(({ causeClass, amount }) => row(word(cost.causes, causeClass), moneyText(reader, amount))),
     row(cost.parts, moneyText(reader, totals.parts)),
     row(cost.labour, moneyText(reader, totals.labour)),
+    ...(totals.depreciation === undefined ? [] : [
+      row(cost.wear, moneyText(reader, totals.depreciation.depreciation)), row(cost.remaining, moneyText(reader, totals.depreciation.remaining)),
+    ]),
   ]);
 }
 

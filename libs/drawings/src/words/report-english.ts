@@ -335,6 +335,8 @@ export const reportWords = {
     causes: { 'sudden': 'sudden damage', 'pre-existing': 'pre-existing', 'maintenance': 'upkeep' },
     parts: 'Parts',
     labour: 'Labour',
+    wear: 'Wear of the parts, before loadings and tax',
+    remaining: 'Worth of the parts after wear, before loadings and tax',
     drivers: 'Share of the variance of the total',
     stageZero: (amount: string, hours: string, freed: string) => `Opening and mapping alone, up to the hold, is ${amount} before tax (${hours}); once the extent is known, ${freed} need not be set aside any more.`,
     partOrLabour: { part: 'part', labour: 'labour' },

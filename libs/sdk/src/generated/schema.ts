@@ -2605,6 +2605,14 @@ export type components = {
              */
             readonly percent?: string;
         };
+        /** @description Wear of a part, for insurers who pay its worth and not its price. */
+        readonly DepreciationTerms: {
+            readonly ageYears: number;
+            /** @description Straight-line life; the percentage is worked out from it when none is given. */
+            readonly lifeYears?: number;
+            /** @description Exact decimal text, 0 to 100. */
+            readonly percent?: string;
+        };
         readonly DrawingList: {
             readonly items: readonly {
                 readonly href: string;
@@ -2815,6 +2823,8 @@ export type components = {
             readonly causeClass: "maintenance" | "pre-existing" | "sudden";
             readonly code: string;
             readonly depreciable: boolean;
+            /** @description Where the record states the age of what is replaced: `amount` is the wear, before loadings and tax. */
+            readonly depreciation?: components["schemas"]["LineDepreciation"];
             /** @description True where packs were priced and `unitPrice` is their price over their content. */
             readonly isAveragePrice: boolean;
             /** @enum {string} */
@@ -4452,6 +4462,11 @@ export type components = {
             };
             readonly utilisation?: number;
         };
+        readonly PartsWear: {
+            readonly depreciation: components["schemas"]["MoneyJson"];
+            readonly parts: components["schemas"]["MoneyJson"];
+            readonly remaining: components["schemas"]["MoneyJson"];
+        };
         readonly PatchLoadInput: {
             readonly forceN: number;
             /**
@@ -4794,6 +4809,8 @@ export type components = {
         readonly PricingChoice: {
             /** @description Absent: P80 minus the point estimate. */
             readonly contingencyPercent?: number;
+            /** @description Wear of the parts that are replaced, where an insurer pays their worth: it is shown beside the price and changes none of it. */
+            readonly depreciation?: components["schemas"]["DepreciationTerms"];
             readonly labourRates?: string;
             readonly priceList?: string;
             readonly samples?: number;
@@ -4802,6 +4819,8 @@ export type components = {
         readonly PricingInput: {
             /** @description Absent: P80 minus the point estimate. */
             readonly contingencyPercent?: number;
+            /** @description Wear of the parts that are replaced; shown beside the price, which it does not change. */
+            readonly depreciation?: components["schemas"]["DepreciationInput"];
             readonly labourRates?: string;
             readonly priceList?: string;
             readonly samples?: number;
@@ -6037,6 +6056,8 @@ export type components = {
             readonly contingency: components["schemas"]["MoneyJson"];
             readonly contingencyBasis: string;
             readonly currency: string;
+            /** @description Parts at their price, their wear and what remains, before loadings and tax; only where the record states an age. */
+            readonly depreciation?: components["schemas"]["PartsWear"];
             readonly drivers: readonly {
                 readonly name: string;
                 readonly shareOfVariance: number;

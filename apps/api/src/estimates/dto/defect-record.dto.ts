@@ -3,6 +3,7 @@ import type {
   PricingChoice, SkinRecord, SupportLine, ZoneCondition, ZoneRecord,
 } from '#lib/estimate';
 import type { EvidenceGrade, HammerSound, MeterReading, Place, Plug, PlugCondition, Reading, Sounding, Survey } from '#lib/extent';
+import { DepreciationDto } from '../../estimating/cost-rollup/cost-rollup.dto.js';
 import { DeckWarmthDto, ForecastDto } from '../../estimating/cure-plan/weather.dto.js';
 import { ApiExtraModels } from '@nestjs/swagger';
 import {
@@ -310,6 +311,9 @@ export class PricingDto implements PricingChoice {
 
   @Whole({ optional: true, from: 1000, upTo: 100_000 })
   readonly samples?: number;
+
+  @Part(() => DepreciationDto, { optional: true, description: 'Wear of the parts that are replaced; shown beside the price, which it does not change.' })
+  readonly depreciation?: DepreciationDto;
 }
 
 /** A defect record: only the panel's outline, one of `zones` and `survey`, and the thicknesses are needed. */

@@ -3223,6 +3223,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "core"
     ]
   },
+  "DepreciationTerms": {
+    "type": "object",
+    "description": "Wear of a part, for insurers who pay its worth and not its price.",
+    "properties": {
+      "ageYears": {
+        "type": "number"
+      },
+      "lifeYears": {
+        "type": "number",
+        "description": "Straight-line life; the percentage is worked out from it when none is given."
+      },
+      "percent": {
+        "type": "string",
+        "description": "Exact decimal text, 0 to 100."
+      }
+    },
+    "required": [
+      "ageYears"
+    ]
+  },
   "DrawingList": {
     "type": "object",
     "properties": {
@@ -3830,6 +3850,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "depreciable": {
         "type": "boolean"
+      },
+      "depreciation": {
+        "$ref": "#/components/schemas/LineDepreciation",
+        "description": "Where the record states the age of what is replaced: `amount` is the wear, before loadings and tax."
       },
       "taxGroup": {
         "type": "string"
@@ -6852,6 +6876,25 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "deflections"
     ]
   },
+  "PartsWear": {
+    "type": "object",
+    "properties": {
+      "parts": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "depreciation": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "remaining": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "parts",
+      "depreciation",
+      "remaining"
+    ]
+  },
   "Placement": {
     "type": "object",
     "description": "One piece where it lies, in the coordinates of its sheet (mm).",
@@ -7619,6 +7662,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "samples": {
         "type": "number"
+      },
+      "depreciation": {
+        "$ref": "#/components/schemas/DepreciationTerms",
+        "description": "Wear of the parts that are replaced, where an insurer pays their worth: it is shown beside the price and changes none of it."
       }
     }
   },
@@ -10251,6 +10298,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "labour": {
         "$ref": "#/components/schemas/MoneyJson"
+      },
+      "depreciation": {
+        "$ref": "#/components/schemas/PartsWear",
+        "description": "Parts at their price, their wear and what remains, before loadings and tax; only where the record states an age."
       },
       "drivers": {
         "type": "array",
