@@ -2,6 +2,7 @@ import { rectangle, regionOf, type Point } from '#lib/geometry';
 import { fieldOn } from '../../../libs/extent/src/map/field.js';
 import { latticeOver } from '../../../libs/extent/src/map/lattice.js';
 import { noSites, posteriorOf, type Observed } from '../../../libs/extent/src/map/posterior.js';
+import { SYMPTOM_EDGE } from '../../../libs/extent/src/map/reading-odds.js';
 import type { PublishedCase } from '../published-case.js';
 
 const lattice = latticeOver(regionOf(rectangle(0, 0, 240, 120)), 32);
@@ -9,15 +10,16 @@ const prior = { level: -0.5, levelSd: 0.7 };
 const nodeNear = ([x, y]: Point): number => lattice.nodes.reduce((best, { place }, node) =>
   Math.hypot(place[0] - x, place[1] - y) < Math.hypot(lattice.nodes[best].place[0] - x, lattice.nodes[best].place[1] - y) ? node : best, 0);
 
-const seen = (place: Point, odds: number) => ({ node: nodeNear(place), ifBad: odds / (1 + odds), ifSound: 1 / (1 + odds) });
+const seen = (place: Point, odds: number) => ({ node: nodeNear(place), ifBad: odds / (1 + odds), ifSound: 1 / (1 + odds), edge: SYMPTOM_EDGE });
 const seven = [
   seen([45, 45], 8), seen([75, 75], 8), seen([105, 45], 1 / 4), seen([165, 75], 1 / 4), seen([195, 45], 1 / 4), seen([45, 75], 4), seen([165, 45], 3),
 ];
 
 /** Each reading stands on one node. */
-export const observedOn = (seenAt: readonly { readonly node: number; readonly ifBad: number; readonly ifSound: number }[]): Observed => ({
+export const observedOn = (seenAt: readonly { readonly node: number; readonly ifBad: number; readonly ifSound: number; readonly edge: number }[]): Observed => ({
   ties: { nodes: Int32Array.from(seenAt.flatMap(({ node }) => [node, 0, 0, 0])), shares: Float64Array.from(seenAt.flatMap(() => [1, 0, 0, 0])) },
   ifBad: Float64Array.from(seenAt, ({ ifBad }) => ifBad), ifSound: Float64Array.from(seenAt, ({ ifSound }) => ifSound),
+  edge: Float64Array.from(seenAt, ({ edge }) => edge),
 });
 
 /** The method's own answer; the printed one is that of weighed draws, made from 60,000 of them; `posterior.spec.ts` holds every node against fewer. */

@@ -6,7 +6,8 @@ import { banded, addTo, entryOf, factorised, inverseWithinBand, logDeterminant, 
 import { fieldOn } from './field.js';
 import { latticeOver } from './lattice.js';
 import { fillNormal, normalCdf } from './normal.js';
-import { EDGE, noSites, posteriorOf } from './posterior.js';
+import { noSites, posteriorOf } from './posterior.js';
+import { SYMPTOM_EDGE } from './reading-odds.js';
 
 const DRAWS = 8000;
 
@@ -22,7 +23,7 @@ test('chances agree with draws of the prior weighed by the likelihood: to 0.04 b
     fillNormal(level, random);
     solveUpper(factor, noise);
     const heights = noise.map((value, node) => prior.level + prior.levelSd * level[0] + value / field.scale[node]);
-    const weight = readings.reduce((product, { node, ifBad, ifSound }) => product * (ifSound + (ifBad - ifSound) * normalCdf(heights[node] / EDGE)), 1);
+    const weight = readings.reduce((product, { node, ifBad, ifSound, edge }) => product * (ifSound + (ifBad - ifSound) * normalCdf(heights[node] / edge)), 1);
     total += weight;
     heights.forEach((height, node) => { sum[node] += height > 0 ? weight : 0; });
   }
@@ -40,9 +41,9 @@ test('without readings every place is as likely bad as was believed before', () 
 
 test('evidence of a single reading is its chance before it was made', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500)), 200);
-  const reading = { node: 40, ifBad: 0.8, ifSound: 0.2 };
+  const reading = { node: 40, ifBad: 0.8, ifSound: 0.2, edge: SYMPTOM_EDGE };
   const { logEvidence } = posteriorOf(fieldOn(lattice, 300), observedOn([reading]), { level: -0.5, levelSd: 0.7 }, noSites(1));
-  expect(logEvidence).toBeCloseTo(Math.log(0.2 + 0.6 * normalCdf(-0.5 / Math.sqrt(1 + 0.49 + EDGE ** 2))), 4);
+  expect(logEvidence).toBeCloseTo(Math.log(0.2 + 0.6 * normalCdf(-0.5 / Math.sqrt(1 + 0.49 + SYMPTOM_EDGE ** 2))), 4);
 });
 
 test('a banded matrix is factorised, solved and inverted within its band', () => {

@@ -10,10 +10,14 @@ export interface Observed {
   readonly ties: Ties;
   readonly ifBad: Float64Array;
   readonly ifSound: Float64Array;
+  readonly edge: Float64Array;
 }
 
 export const observed = (ties: Ties, evidence: readonly Evidence[]): Observed =>
-  ({ ties, ifBad: Float64Array.from(evidence, ({ ifBad }) => ifBad), ifSound: Float64Array.from(evidence, ({ ifSound }) => ifSound) });
+  ({
+  ties, ifBad: Float64Array.from(evidence, ({ ifBad }) => ifBad), ifSound: Float64Array.from(evidence, ({ ifSound }) => ifSound),
+  edge: Float64Array.from(evidence, ({ edge }) => edge),
+});
 
 /** What was believed before the readings: core is bad where level + field lies above 0. */
 export interface Prior {
@@ -45,9 +49,6 @@ export interface Sites {
 }
 
 export const noSites = (count: number): Sites => ({ weight: new Float64Array(count), pull: new Float64Array(count) });
-
-/** Nobody sounds an edge exactly: how far beside its own place a reading belongs, in standard deviations of the field. */
-export const EDGE = 0.1;
 
 const MOST_SWEEPS = 20;
 
@@ -187,12 +188,12 @@ function spreadAt({ nodes, shares }: Ties, index: number, inverse: Banded): numb
 }
 
 /** Every reading's Gaussian made anew from what all the others say. */
-function renewed({ ifBad, ifSound }: Given, { means, variances }: Solved, { weight, pull }: Sites): { readonly sites: Sites; readonly change: number } {
+function renewed({ ifBad, ifSound, edge }: Given, { means, variances }: Solved, { weight, pull }: Sites): { readonly sites: Sites; readonly change: number } {
   const next = noSites(means.length);
   let change = 0;
   for (let index = 0; index < means.length; index += 1) {
     const cavity = cavityAt(index, means, variances, { weight, pull });
-    const { mean, variance } = momentsOf({ ifBad: ifBad[index], ifSound: ifSound[index] }, cavity);
+    const { mean, variance } = momentsOf({ ifBad: ifBad[index], ifSound: ifSound[index], edge: edge[index] }, cavity);
     const aimWeight = Math.max(0, 1 / variance - 1 / cavity.variance);
     const aimPull = mean * (1 / cavity.variance + aimWeight) - cavity.mean / cavity.variance;
     next.weight[index] = weight[index] + DAMPING * (aimWeight - weight[index]);
@@ -214,8 +215,8 @@ function cavityAt(index: number, means: Float64Array, variances: Float64Array, {
 }
 
 /** Mean and variance of a normal seen through one reading. */
-function momentsOf({ ifBad, ifSound }: Evidence, { mean, variance }: Normal): Normal {
-  const total = EDGE * EDGE + variance;
+function momentsOf({ ifBad, ifSound, edge }: Evidence, { mean, variance }: Normal): Normal {
+  const total = edge * edge + variance;
   const score = mean / Math.sqrt(total);
   const chance = ifSound + (ifBad - ifSound) * normalCdf(score);
   const slope = ((ifBad - ifSound) * normalDensity(score)) / (chance * Math.sqrt(total));
@@ -223,13 +224,13 @@ function momentsOf({ ifBad, ifSound }: Evidence, { mean, variance }: Normal): No
   return { mean: mean + variance * slope, variance: variance * (1 + variance * bend) };
 }
 
-function badBelow({ ifBad, ifSound }: Evidence, { mean, variance }: Normal): number {
-  const before = normalCdf(mean / Math.sqrt(EDGE * EDGE + variance));
+function badBelow({ ifBad, ifSound, edge }: Evidence, { mean, variance }: Normal): number {
+  const before = normalCdf(mean / Math.sqrt(edge * edge + variance));
   return (ifBad * before) / (ifSound + (ifBad - ifSound) * before);
 }
 
 function described(given: Given, solved: Solved, sites: Sites): Posterior {
-  const { field, prior, ifBad, ifSound } = given;
+  const { field, prior, ifBad, ifSound, edge } = given;
   const { scale } = field;
   const { x, lift, inverse, give, levelPrecision, factor } = solved;
   const mean = x.map((value, node) => prior.level + lift + value / scale[node]);
@@ -238,18 +239,18 @@ function described(given: Given, solved: Solved, sites: Sites): Posterior {
   return {
     field, mean, sd, sites,
     chance: mean.map((value, node) => normalCdf(value / sd[node])),
-    badAt: ifBad.map((own, index) => badBelow({ ifBad: own, ifSound: ifSound[index] }, cavityAt(index, solved.means, solved.variances, sites))),
+    badAt: ifBad.map((own, index) => badBelow({ ifBad: own, ifSound: ifSound[index], edge: edge[index] }, cavityAt(index, solved.means, solved.variances, sites))),
     logEvidence: logEvidence(given, solved, sites),
     sampler: (seed) => samplerOf({ mean, scale, levelShare, levelPrecision, factor }, seed),
   };
 }
 
-function logEvidence({ field, prior, ifBad, ifSound }: Given, solved: Solved, sites: Sites): number {
+function logEvidence({ field, prior, ifBad, ifSound, edge }: Given, solved: Solved, sites: Sites): number {
   const { means, variances, factor, levelPrecision, quadratic } = solved;
   const bySite = ifBad.reduce((sum, own, index) => {
     const { mean, variance } = cavityAt(index, means, variances, sites);
     const [weight, pull] = [sites.weight[index], sites.pull[index]];
-    const chance = ifSound[index] + (own - ifSound[index]) * normalCdf(mean / Math.sqrt(EDGE * EDGE + variance));
+    const chance = ifSound[index] + (own - ifSound[index]) * normalCdf(mean / Math.sqrt(edge[index] ** 2 + variance));
     const joint = (mean / variance + pull) ** 2 / (1 / variance + weight) - mean * mean / variance;
     return sum + Math.log(chance) + (Math.log(1 + weight * variance) - joint) / 2 + pull * prior.level - (weight * prior.level ** 2) / 2;
   }, 0);

@@ -5,8 +5,9 @@ import type { PlugCondition, HammerSound, Reading, Survey } from '../reading.js'
 
 /**
  * How often a reading of this kind is seen over bad core against how often over sound core. Nobody has published
- * rates; these are judgements that keep the order everyone agrees on: a plug outranks everything, a void is plainer
- * than a dull sound, and meters err both ways. The caller may replace them.
+ * rates; these are judgements that keep the order everyone agrees on: a plug is proof and outranks any number of
+ * symptoms, which may all err together; a void is plainer than a dull sound, and meters err both ways. The caller may
+ * replace them.
  */
 export interface ReadingOdds {
   readonly plug: Readonly<Record<PlugCondition, number>>;
@@ -18,7 +19,7 @@ export interface ReadingOdds {
 }
 
 export const usualOdds: ReadingOdds = {
-  plug: { 'rotten': 2000, 'wet-bonded': 2000, 'debonded-dry': 2000, 'damp-sound': 1 / 100, 'dry-sound': 1 / 2000 },
+  plug: { 'rotten': 1e6, 'wet-bonded': 1e6, 'debonded-dry': 1e6, 'damp-sound': 1 / 100, 'dry-sound': 1e-6 },
   sounding: { void: 8, dull: 4, sharp: 1 / 4 },
   meterWet: 3,
   unreliableShare: 0.25,
@@ -30,7 +31,15 @@ export const oddsCite: Cite = { source: 'FROM-MEMORY', note: 'judgement: surveyo
 export interface Evidence {
   readonly ifBad: number;
   readonly ifSound: number;
+  /** How far beside its own place it may belong, in standard deviations of the field. */
+  readonly edge: number;
 }
+
+/** Nobody sounds an edge exactly. */
+export const SYMPTOM_EDGE = 0.1;
+
+/** A plug shows the core of its own hole. */
+const PLUG_EDGE = 0.01;
 
 export const bayesOdds = defineFormula({
   id: 'extent.chance-after-reading',
@@ -49,10 +58,10 @@ export const bayesOdds = defineFormula({
 /** A sounding by the rates of this survey's hammer, where they are sought; anything else by its odds. */
 export function evidenceOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds, rates?: HammerRates): Evidence {
   const isRated = rates !== undefined && reading.kind === 'sounding';
-  if (isRated && reading.isUnreliable !== true) return { ifBad: rates.overBad[reading.sound], ifSound: rates.overSound[reading.sound] };
+  if (isRated && reading.isUnreliable !== true) return { ifBad: rates.overBad[reading.sound], ifSound: rates.overSound[reading.sound], edge: SYMPTOM_EDGE };
   const whole = isRated ? rates.overBad[reading.sound] / rates.overSound[reading.sound] : oddsOf(reading, meter, odds);
   const ratio = whole ** (reading.isUnreliable === true ? odds.unreliableShare : 1);
-  return { ifBad: ratio / (1 + ratio), ifSound: 1 / (1 + ratio) };
+  return { ifBad: ratio / (1 + ratio), ifSound: 1 / (1 + ratio), edge: reading.kind === 'plug' ? PLUG_EDGE : SYMPTOM_EDGE };
 }
 
 /** Odds of bad core to sound core that one reading speaks for. */

@@ -73,6 +73,7 @@ export function settingsOf(map: MapSettings = {}): Settings {
 export function settingProblems(map: MapSettings = {}): readonly Problem[] {
   const chance = { from: 0.01, upTo: 0.99, unit: '(probability)' };
   const odd = { from: 1 / 10_000, upTo: 10_000, unit: '(odds)' };
+  const proof = { from: 1e-6, upTo: 1e6, unit: '(odds)' };
   const { plug = {}, sounding = {} } = map.odds ?? {};
   return [
     ...rangeProblem(map.cutProbability, '/map/cutProbability', chance),
@@ -80,7 +81,8 @@ export function settingProblems(map: MapSettings = {}): readonly Problem[] {
     ...rangeProblem(map.draws, '/map/draws', { from: 100, upTo: 5000, unit: 'draws' }),
     ...rangeProblem(map.seed, '/map/seed', { from: 0, upTo: 4_294_967_295, unit: '(whole number)' }),
     ...contourProblems(map.contourProbabilities ?? [], chance),
-    ...Object.entries({ ...plug, ...sounding }).flatMap(([name, value]) => rangeProblem(value, pointer('/map/odds', name in plug ? 'plug' : 'sounding', name), odd)),
+    ...Object.entries(plug).flatMap(([name, value]) => rangeProblem(value, pointer('/map/odds/plug', name), proof)),
+    ...Object.entries(sounding).flatMap(([name, value]) => rangeProblem(value, pointer('/map/odds/sounding', name), odd)),
     ...rangeProblem(map.odds?.meterWet, '/map/odds/meterWet', odd),
     ...rangeProblem(map.odds?.unreliableShare, '/map/odds/unreliableShare', { from: 0, upTo: 1, unit: '(share)' }),
   ];
