@@ -22,22 +22,27 @@ export interface Shorter {
   readonly length: number;
 }
 
-/** Step of the length, as a share of it: the first, the largest, the one after a bold step went well, the smallest. */
-const steps = { first: 0.03, most: 0.03, fine: 0.002, least: 0.001 } as const;
+/** Step of the length, as a share of it: the first, the largest, the first after a change, the smallest. */
+const steps = { first: 0.03, most: 0.03, again: 0.005, least: 0.001 } as const;
 
 /**
- * Shortens for as long as the budget lasts: down by steps until even the smallest fail, then a bold step in which large
- * pieces change places, and down again from what it gained. What is done does not depend on the budget, so more work only
- * goes further along the same way.
+ * Shortens for as long as the budget lasts: down by steps until even the smallest fail; then by turns a bold step in which
+ * large pieces change places, and a change of places with room to spare, and down again from there. What is done does not
+ * depend on the budget, so more work only goes further along the same way, and the best is kept.
  *
  * Source: [GARDEYN-2025] two phases, swaps of large pieces between attempts on one length
  */
 export function shortened(context: Shortening, start: Shorter): Shorter {
   const least = leastLength(context);
   let best = descended(context, start, steps.first);
-  while (!context.isOver() && best.length > least) {
-    const bolder = explored(context, best);
-    best = bolder.length < best.length ? descended(context, bolder, steps.fine) : bolder;
+  context.job.onBetter?.(best.length, context.field.work);
+  for (let isBold = true; !context.isOver() && best.length > least; isBold = !isBold) {
+    const changed = isBold ? explored(context, best) : loosened(context, best);
+    if (changed === undefined) continue;
+    const found = descended(context, changed, steps.again);
+    if (found.length >= best.length) continue;
+    best = found;
+    context.job.onBetter?.(best.length, context.field.work);
   }
   return best;
 }
@@ -85,18 +90,34 @@ function shorterBy(context: Shortening, best: Shorter, step: number): Shorter | 
   return attempt(context, best, target, efforts.down).better ?? onTheWayBack(context, best, target, efforts.back);
 }
 
-/** A bold step as a share of the length; between half and one and a half times as much is tried. */
-const boldStep = 0.01;
+/** Bold steps as shares of the length: small ones suit many pieces, large ones few, so each size is as likely as its double. */
+const boldSteps = { least: 0.002, most: 0.016 } as const;
 
-/** Bold steps from the best layout and from what they gain, until one fails altogether. */
-function explored(context: Shortening, start: Shorter): Shorter {
+const boldStep = ({ random }: Shortening): number => boldSteps.least * (boldSteps.most / boldSteps.least) ** random();
+
+/** Bold steps from the best layout and from what they gain, until one fails altogether; nothing when the first does. */
+function explored(context: Shortening, start: Shorter): Shorter | undefined {
   restore(context.field, start.snapshot);
   for (let best = start; ;) {
-    const target = squeezedTo(context, best, boldStep * (0.5 + context.random()));
+    const target = squeezedTo(context, best, boldStep(context));
     const better = withSwaps(context, best, target) ?? onTheWayBack(context, best, target, efforts.backFromBold);
-    if (better === undefined) return best;
+    if (better === undefined) return best === start ? undefined : best;
     best = better;
   }
+}
+
+/** Room that a change of places is given, as a share of the length, and how many pairs change places at most. */
+const spare = 0.015;
+const mostSwaps = 3;
+
+/** The best layout with some large pieces exchanged, free of overlap again on a somewhat longer strip. */
+function loosened(context: Shortening, best: Shorter): Shorter | undefined {
+  const { field, random } = context;
+  restore(field, best.snapshot);
+  const target = Math.floor(best.length * (1 + spare));
+  squeeze(context, target);
+  for (let swaps = 1 + Math.floor(random() * mostSwaps); swaps > 0; swaps--) swapLarge(context, target);
+  return attempt(context, { ...best, length: Infinity }, target, efforts.down).better;
 }
 
 /** Attempts at one bold step. */
@@ -166,15 +187,13 @@ const hair = 5000;
 const mostHairs = 4;
 
 function attempt(context: Shortening, best: Shorter, target: number, effort: Effort): Attempt {
-  const { field, job } = context;
+  const { field } = context;
   let left = parted(context, target, effort);
   for (let wider = 1; left > 0 && left < hair && wider <= mostHairs && !context.isOver(); wider++) {
     left = parted(context, target + (wider * hair) / 2, efforts.hair);
   }
   if (left > 0 || lengthOf(field) >= best.length || !isClean(field)) return { left };
-  const better = { snapshot: snapshotOf(field), length: lengthOf(field) };
-  job.onBetter?.(better.length, field.work);
-  return { left, better };
+  return { left, better: { snapshot: snapshotOf(field), length: lengthOf(field) } };
 }
 
 /** Weights that grow fast shake a layout, slow ones settle it; which is wanted differs, so attempts differ. */
