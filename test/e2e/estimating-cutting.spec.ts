@@ -60,4 +60,13 @@ describe('cutting by HTTP', () => {
     const unknown = await service.post('/v1/estimating/core-bill', { material: 'core-cork', cavityMm: 15, openings: [{ label: 'A', outline: rectangle(800, 450) }] });
     expect(unknown.body.errors).toMatchObject([{ pointer: '/material', code: 'unknown-code' }]);
   });
+
+  test('faults of a core bill point at the fields that the caller wrote', async () => {
+    const bill = { material: 'core-balsa-150', cavityMm: '11/16 in', openings: [{ label: 'A', outline: rectangle(800, 450), undercutMm: 40 }], workUnits: 0 };
+    const pointersOf = async (changes: object): Promise<readonly string[]> =>
+      (await service.post('/v1/estimating/core-bill', { ...bill, ...changes })).body.errors.map(({ pointer }: { readonly pointer: string }) => pointer);
+    expect(await pointersOf({ offcuts: [{ id: 'other', outline: rectangle(50, 50), thicknessMm: 3 }, { id: 'mine', outline: [[0, 0], [90, 90], [90, 0], [0, 90]], thicknessMm: 15.9 }] })).toEqual(['/offcuts/1/outline']);
+    expect(await pointersOf({ sheets: [{ lengthMm: 120, widthMm: 60, cost: 5 }] })).toEqual(['/sheets']);
+    expect(await pointersOf({ openings: [bill.openings[0], { label: 'B', outline: rectangle(500, 500) }] })).toEqual(['/openings/1/outline']);
+  });
 });

@@ -1,5 +1,5 @@
-import { allOf, andThen, problem, refusal, success, unlessProblems, type Outcome } from '#lib/kernel';
-import { areaMm2, difference, offset, readOutline, regionOf, type Point, type Region } from '#lib/geometry';
+import { allOf, andThen, pointer, problem, refusal, success, unlessProblems, type Outcome, type Problem } from '#lib/kernel';
+import { areaMm2, difference, intersection, offset, readOutline, regionOf, type Point, type Region } from '#lib/geometry';
 import { findMaterial, materialsOf, type Catalogue, type CoreSheet } from '#lib/catalogue';
 import { timeProblems } from '#lib/nesting';
 import type { OpeningToFill } from '../mosaic/request.js';
@@ -40,7 +40,15 @@ function coreOf(code: string, catalogue: Catalogue): Outcome<CoreSheet> {
 function readOpenings(openings: readonly DrawnOpening[]): Outcome<readonly OpeningToFill[]> {
   const read = openings.map((opening, k) => openingFrom(opening, `/openings/${k}`));
   const problems = read.flatMap((outcome) => (outcome.ok ? [] : outcome.problems));
-  return unlessProblems(problems, () => read.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])));
+  const openingsRead = read.flatMap((outcome) => (outcome.ok ? [outcome.value] : []));
+  return unlessProblems([...problems, ...(problems.length > 0 ? [] : overlapProblems(openingsRead))], () => openingsRead);
+}
+
+/** Core under two openings at once would be counted twice. */
+function overlapProblems(openings: readonly OpeningToFill[]): readonly Problem[] {
+  return openings.flatMap(({ area }, k) => openings.slice(0, k)
+    .filter((other) => areaMm2(intersection([area], [other.area])) > 1)
+    .map(({ label }) => problem('contradiction', pointer('/openings', k, 'outline'), { other: `opening ${label}`, why: 'openings must not overlap; join them into one' })));
 }
 
 function openingFrom({ label, outline, undercutMm = 0, cavity }: DrawnOpening, at: string): Outcome<OpeningToFill> {

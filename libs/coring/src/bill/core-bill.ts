@@ -1,4 +1,4 @@
-import { allOfList, andThen, below, mapValue, problem, refusal, type Outcome } from '#lib/kernel';
+import { allOfList, andThen, mapValue, pointer, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
 import { areaMm2, union } from '#lib/geometry';
 import { nestInSheets, type CutSheet, type NestPiece, type SheetLayout, type StockSheet } from '#lib/nesting';
 import { assumed, computeChecked, derived, entered, type Cite, type Figure } from '#lib/provenance';
@@ -111,7 +111,7 @@ function cutFor(request: CoreBillRequest, pieces: readonly CorePiece[], shouldSt
     pieces: pieces.map((piece): NestPiece => nestPiece(request, piece)), stock: stockFor(request, pieces[0]),
     kerfMm: kerfMm.value, edgeTrimMm: edgeTrimMm.value, seed: request.seed ?? 1, workUnits: request.workUnits ?? 4000,
   }, shouldStop);
-  if (!outcome.ok) return refusal(...below('/sheets', outcome.problems));
+  if (!outcome.ok) return refusal(...asAsked(request, pieces[0], outcome.problems));
   return mapValue(outcome, (layout) => cutOf(request, { thicknessMm, form }, layout));
 }
 
@@ -120,13 +120,29 @@ function nestPiece({ core, grainDeg = 0 }: CoreBillRequest, { label, outline, ho
   return { id: label, outline, holes, turnsDeg: core.allowedTurnsDeg.map((turn) => turn - grainDeg) };
 }
 
-function stockFor(request: CoreBillRequest, { thicknessMm, form }: CorePiece): readonly StockSheet[] {
+const ownOffcuts = ({ offcuts = [] }: CoreBillRequest, { thicknessMm, form }: CorePiece): NonNullable<CoreBillRequest['offcuts']> =>
+  offcuts.filter((offcut) => offcut.thicknessMm === thicknessMm && (offcut.form ?? 'plain') === form);
+
+/** Problems of the layout where the request has their cause. Pieces are of our own making: the sheets are too small for them, or the openings too many. */
+function asAsked(request: CoreBillRequest, piece: CorePiece, problems: readonly Problem[]): readonly Problem[] {
+  const places = [
+    ...ownOffcuts(request, piece).map((offcut) => pointer('/offcuts', (request.offcuts ?? []).indexOf(offcut))),
+    ...sheetsOnSale(request).map((_, k) => pointer('/sheets', k)),
+  ];
+  const asked = problems.map((one): Problem => {
+    const [, of, index, ...rest] = one.at.split('/');
+    if (of === 'stock' && index !== undefined) return { ...one, at: [places[Number(index)], ...rest].join('/') };
+    return of === 'pieces' || of === 'stock' ? { ...one, at: one.code === 'too-many' ? '/openings' : '/sheets' } : one;
+  });
+  return asked.filter(({ code, at }, k) => asked.findIndex((other) => other.code === code && other.at === at) === k);
+}
+
+function stockFor(request: CoreBillRequest, piece: CorePiece): readonly StockSheet[] {
   const bought = sheetsOnSale(request).map(({ lengthMm, widthMm, cost, available }): StockSheet => ({
     id: `${lengthMm} x ${widthMm}`, outline: [[0, 0], [lengthMm, 0], [lengthMm, widthMm], [0, widthMm]], cost,
     ...(available === undefined ? {} : { available }),
   }));
-  const own = (request.offcuts ?? []).filter((offcut) => offcut.thicknessMm === thicknessMm && (offcut.form ?? 'plain') === form)
-    .map(({ id, outline, holes }): StockSheet => ({ id: `own ${id}`, outline, holes: holes ?? [], cost: 0, available: 1 }));
+  const own = ownOffcuts(request, piece).map(({ id, outline, holes }): StockSheet => ({ id: `own ${id}`, outline, holes: holes ?? [], cost: 0, available: 1 }));
   return [...own, ...bought];
 }
 
