@@ -135,3 +135,30 @@ describe('a calendar with dates', () => {
     expect(gantt(long, { format: phone, reader: defaultReader, block }).map(svgOf).join('')).toContain('mend what sounds hollow');
   });
 });
+
+describe('on a phone', () => {
+  test('no name of a section is cut short: layers are numbered from the top and listed below', () => {
+    const said = textMarks(jointSection(sampleSection, { format: phone, reader: defaultReader, block }).marks).map(({ text }) => text).join(' ').replace(/\s+/g, ' ');
+    expect(said).not.toContain('…');
+    expect(said).toContain('1: 4.0 mm outer skin, stays 2: 1.07 mm ply 4, Biaxial with mat 600 g/m²');
+    expect(said).toContain('2.0 mm inner skin');
+  });
+
+  test('a long legend lengthens the sheet and leaves the deck its scale', () => {
+    const few = defectMap({ ...sampleDefectMap, readings: [], fittings: [] }, { format: phone, reader: defaultReader, block });
+    const many = defectMap(sampleDefectMap, { format: phone, reader: defaultReader, block });
+    expect(many.heightMm).toBeGreaterThan(few.heightMm);
+    expect(many.scale).toEqual(few.scale);
+  });
+});
+
+describe('contours', () => {
+  test('of 10, 33, 50 and 90 % have four kinds of line, none of them that of a bulkhead', () => {
+    const contours = [0.1, 1 / 3, 0.5, 0.9].map((probability) => ({ ...sampleContourMap.contours[0], probability }));
+    const { marks } = defectMap({ ...sampleContourMap, contours, readings: [], fittings: [], panel: { ...sampleContourMap.panel, supports: [] } }, { format: landscape('a4'), reader: defaultReader, block });
+    const { length } = sampleContourMap.contours[0].areas[0].outer;
+    const lines = marks.flatMap((mark) => mark.kind === 'path' && mark.rings.some((ring) => ring.length === length) ? [mark.line] : []);
+    expect(new Set(lines).size).toBe(4);
+    expect(lines).not.toContain('hidden');
+  });
+});

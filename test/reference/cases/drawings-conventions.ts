@@ -22,6 +22,8 @@ export const lineElementLengths: readonly PublishedCase[] = [
   element('gap', '3', () => lineElements('hidden')[1]),
   element('long dash', '24', () => lineElements('centre')[0]),
   element('dot', '0.5', () => lineElements('centre')[2]),
+  element('dot of a dotted line', '0.5', () => lineElements('dotted')[0]),
+  element('gap of a dotted line', '3', () => lineElements('dotted')[1]),
   element('wide to narrow', '2', () => lineElements('wide to narrow')[0]),
 ];
 

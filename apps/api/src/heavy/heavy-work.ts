@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { Injectable, type OnModuleDestroy } from '@nestjs/common';
+import { Injectable, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import type { Response } from 'express';
 import { Piscina } from 'piscina';
 import type { Catalogue } from '#lib/catalogue';
@@ -21,9 +21,12 @@ const LONGEST_QUEUE = 20;
 /** A search that needs more is a mistake of ours; its thread ends, the service does not. */
 const MEMORY_MB = 512;
 
+/** Sources run untranslated in tests have no file that a thread could load; there the work is done in place. */
+const isCompiled = !import.meta.url.endsWith('.ts');
+
 /** Where work that holds a processor for long runs: in a thread, given up when the caller goes away. */
 @Injectable()
-export class HeavyWork implements OnModuleDestroy {
+export class HeavyWork implements OnApplicationBootstrap, OnModuleDestroy {
   private readonly pools = new Map<Lane, Piscina<HeavyTask, HeavyAnswer>>();
 
   async cuttingPlan(plan: CuttingPlanRequest, response: Response): Promise<CuttingPlan> {
@@ -40,6 +43,11 @@ export class HeavyWork implements OnModuleDestroy {
 
   async openings(request: ExtentAndOpeningsRequest, response: Response): Promise<ExtentAndOpenings> {
     return answered((await this.done({ openings: request }, 'short', response)).openings);
+  }
+
+  /** The short lane loads what it needs before anybody asks. */
+  onApplicationBootstrap(): void {
+    if (isCompiled) this.poolOf('short');
   }
 
   async onModuleDestroy(): Promise<void> {
@@ -60,9 +68,8 @@ export class HeavyWork implements OnModuleDestroy {
     }
   }
 
-  /** Sources run untranslated in tests have no file that a thread could load; there the work is done in place. */
   private async ran(task: HeavyTask, lane: Lane, signal: AbortSignal): Promise<HeavyAnswer> {
-    if (import.meta.url.endsWith('.ts')) return run(task);
+    if (!isCompiled) return run(task);
     const pool = this.poolOf(lane);
     if (pool.queueSize >= LONGEST_QUEUE) throw unavailable('Too many long jobs are waiting.');
     return pool.run(task, { signal });

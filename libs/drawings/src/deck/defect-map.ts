@@ -4,7 +4,7 @@ import { areaText, percentText, shown, upTo, type Reader } from '../reader.js';
 import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
 import { hatched, type Hatch } from '../sheet/hatch.js';
 import type { LineType } from '../sheet/line-types.js';
-import { circle, line, shape, sizes, type Mark } from '../sheet/marks.js';
+import { centredText, circle, line, shape, sizes, type Mark } from '../sheet/marks.js';
 import type { Box, Point } from '../sheet/shapes.js';
 import { rectangle } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
@@ -49,10 +49,11 @@ function drawn(input: DefectMapInput, request: DrawingRequest, notes: readonly s
   const panel = panelMarks(input.panel, view, sheet);
   for (const { outline } of input.zones) sheet.room.avoid(view.ring(outline), true);
   const zoneNames = namesOfZones(input, view, sheet);
+  const chances = contourLabels(input, view, sheet);
   const fittings = fittingMarks(input.fittings, view, sheet);
   const readings = input.readings.flatMap((reading) => readingSymbol(reading, view.at(reading.at)));
   const values = meterValues(input.readings, view, sheet);
-  const marks = [...grounds, ...panel, ...readings, ...dimensions, ...zoneNames.marks, ...fittings.marks, ...values.marks];
+  const marks = [...grounds, ...panel, ...readings, ...dimensions, ...zoneNames.marks, ...chances, ...fittings.marks, ...values.marks];
   return { drawing: closeSheet(sheet, marks, view), left: zoneNames.left + fittings.left + values.left };
 }
 
@@ -65,7 +66,28 @@ const zoneGrounds = ({ zones }: DefectMapInput, view: DeckView): readonly Mark[]
     return [...hatched([ring], hatchFor(condition)), shape([ring], 'contour', 'none')];
   });
 
-const contourLine = (probability: number): LineType => (probability < 0.3 ? 'hidden' : probability < 0.7 ? 'contour' : 'adjacent');
+/** Lines that differ from each other and from those of the deck, the surer the fuller; contours within one class are told apart by their labels. */
+function contourLine(probability: number): LineType {
+  if (probability < 0.25) return 'dotted';
+  if (probability < 0.45) return 'contour';
+  return probability < 0.7 ? 'centre' : 'adjacent';
+}
+
+/** Ends of a contour that may bear its label; each contour begins with another, so that labels stand apart. */
+const ends: readonly Point[] = [[1, 0], [0, -1], [-1, 0], [0, 1]];
+
+/** The chance of each contour, on its own line or not at all: beside it, it might be read for its neighbour. The legend says it in any case. */
+const contourLabels = ({ contours }: DefectMapInput, view: DeckView, sheet: OpenSheet): readonly Mark[] =>
+  contours.flatMap(({ probability, areas }, turn) => areas.slice(0, 1).flatMap(({ outer }) => {
+    const ring = view.ring(outer);
+    const spots = ends.map((_, index) => farthest(ring, ends[(index + turn) % ends.length]))
+      .map((spot) => centredText(spot, percentText(sheet.request.reader, probability), { sizeMm: sizes.fine, backed: true }));
+    const free = spots.find((spot) => sheet.room.claim(spot));
+    return free === undefined ? [] : [free];
+  }));
+
+const farthest = (ring: readonly Point[], [dx, dy]: Point): Point =>
+  ring.reduce((best, point) => point[0] * dx + point[1] * dy > best[0] * dx + best[1] * dy ? point : best, ring[0]);
 
 function contourMarks({ contours, zones }: DefectMapInput, view: DeckView): readonly Mark[] {
   const middle = [...contours].sort((a, b) => Math.abs(a.probability - 0.5) - Math.abs(b.probability - 0.5))[0];

@@ -8,7 +8,7 @@ import { spread } from '../sheet/placing.js';
 import { scaleToFit, type Scale } from '../sheet/scale.js';
 import type { Box, Point, Ring } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
-import { shortened } from '../sheet/text-size.js';
+import { wrapped } from '../sheet/text-size.js';
 
 export interface SectionInput {
   readonly method: 're-bed' | 'relay';
@@ -43,17 +43,17 @@ export function jointSection(input: SectionInput, request: DrawingRequest): Draw
   const plan = (notes: readonly string[]): OpenSheet => openSheet({
     name: 'section', title: said.title, ...request, isToScale: true, notes, legend: [], description: '',
   });
-  const { scale, times } = scaled(reach, heightMm, plan([' ']).area);
+  const { layers, key, share } = labelled(layersOf(input, reach, reader), request.format.kind === 'phone');
+  const { scale, times } = scaled(reach, heightMm, plan([' ', ...key]).area, share);
   const factor = fixed(reader, times, 0);
-  const sheet = plan([said.exaggerated(scale.text, factor)]);
+  const sheet = plan([said.exaggerated(scale.text, factor), ...key]);
   const described = said.describe(said.methods[input.method], `${upTo(reader, input.taperRatio, 1)}:1`, factor);
   const { area } = sheet;
   const middle: Point = [area.x + area.width / 2, area.y + area.height - 4 - Math.max(0, (area.height - 24 - heightMm * scale.factor * times) / 2)];
   const at = ([x, z]: readonly [number, number]): Point => [middle[0] + x * scale.factor, middle[1] - z * scale.factor * times];
-  const layers = layersOf(input, reach, reader);
   const marks = [
     ...layers.flatMap((layer) => layerMarks(layer, at)),
-    ...sideLabels(layers, at, sheet, reach),
+    ...sideLabels(layers, at, { sheet, reach, share }),
     ...cutMarks(input, at, reader),
   ];
   return closeSheet({ ...sheet, request: { ...sheet.request, description: described } }, marks, { scale });
@@ -65,12 +65,34 @@ const overheight = ({ plies, outerSkinMm }: SectionInput): number =>
 
 const reachOf = ({ taperWidthMm }: SectionInput): number => taperWidthMm * 1.25 + 12;
 
-const LABEL_SHARE = 0.29;
+/** Of the width, for the names on each side, or for numbers in their stead. */
+const NAME_SHARE = 0.29;
+const NUMBER_SHARE = 0.12;
+
+interface Labels {
+  readonly layers: readonly Layer[];
+  /** What the numbers mean, from the top down; empty where the names themselves stand beside the layers. */
+  readonly key: readonly string[];
+  readonly share: number;
+}
+
+/** A narrow screen has no room for names beside the section: there they are numbered and listed below. */
+function labelled(layers: readonly Layer[], isNarrow: boolean): Labels {
+  if (!isNarrow) return { layers, key: [], share: NAME_SHARE };
+  const ordered = layers.filter(({ label }) => label !== undefined).sort((one, other) => topOf(other) - topOf(one));
+  const numbers = new Map(ordered.map((layer, index) => [layer, String(index + 1)]));
+  return {
+    layers: layers.map((layer) => layer.label === undefined ? layer : { ...layer, label: { ...layer.label, content: numbers.get(layer) ?? '' } }),
+    key: ordered.map(({ label }, index) => `${index + 1}: ${label?.content ?? ''}`), share: NUMBER_SHARE,
+  };
+}
+
+const topOf = ({ corners }: Layer): number => Math.max(...corners.map(([, z]) => z));
 
 /** Widths at the largest scale that fits between the label columns; heights then as much larger as there is room for. */
-function scaled(reach: number, heightMm: number, area: Box): { readonly scale: Scale; readonly times: number } {
+function scaled(reach: number, heightMm: number, area: Box, share: number): { readonly scale: Scale; readonly times: number } {
   const room = area.height - 26;
-  const scale = scaleToFit(2 * reach, heightMm, area.width * (1 - 2 * LABEL_SHARE), room);
+  const scale = scaleToFit(2 * reach, heightMm, area.width * (1 - 2 * share), room);
   const times = exaggerations.find((factor) => heightMm * scale.factor * factor <= room) ?? 1;
   return { scale, times };
 }
@@ -157,23 +179,47 @@ function layerMarks({ corners, fill, hatch }: Layer, at: (corner: readonly [numb
   ];
 }
 
+interface Columns {
+  readonly sheet: OpenSheet;
+  readonly reach: number;
+  readonly share: number;
+}
+
+/** From one line of a name to the next, and from one name to the next. */
+const LINE_MM = 3.2;
+const AIR_MM = 0.9;
+
 /** Names stand in a column on their side, spread so that none touch, each led to the middle of its layer. */
-function sideLabels(layers: readonly Layer[], at: (corner: readonly [number, number]) => Point, sheet: OpenSheet, reach: number): readonly Mark[] {
+function sideLabels(layers: readonly Layer[], at: (corner: readonly [number, number]) => Point, { sheet, reach, share }: Columns): readonly Mark[] {
   const { area } = sheet;
+  const room = area.width * share - 4;
   return (['left', 'right'] as const).flatMap((side) => {
-    const named = layers.flatMap((layer) => (layer.label?.side === side ? [{ content: layer.label.content, spot: anchorOf(layer, side, reach) }] : []))
-      .map(({ content, spot }) => ({ content, spot: at(spot) })).sort((a, b) => a.spot[1] - b.spot[1]);
-    const levels = spread(named.map(({ spot }) => spot[1]), 4.1, area.y + 14, area.y + area.height - 3);
+    const named = layers.flatMap((layer) => (layer.label?.side === side ? [{ lines: wrapped(layer.label.content, room, sizes.fine, 'regular'), spot: anchorOf(layer, side, reach) }] : []))
+      .map(({ lines, spot }) => ({ lines, spot: at(spot) })).sort((a, b) => a.spot[1] - b.spot[1]);
+    const gap = AIR_MM + LINE_MM * Math.max(1, ...named.map(({ lines }) => lines.length));
+    const levels = spread(named.map(({ spot }) => spot[1]), gap, area.y + 14, area.y + area.height - 3);
     const edge = side === 'left' ? area.x + 0.5 : area.x + area.width - 0.5;
-    const room = area.width * LABEL_SHARE - 4;
-    return named.flatMap(({ content, spot }, index) => {
-      const mark = text([edge, levels[index] + 0.9], shortened(content, room, sizes.fine, 'regular'), { sizeMm: sizes.fine, anchor: side === 'left' ? 'start' : 'end' });
-      const box = textBox(mark);
-      const from: Point = [side === 'left' ? box.x + box.width + 0.8 : box.x - 0.8, levels[index]];
-      const knee: Point = [side === 'left' ? edge + room + 1.5 : edge - room - 1.5, levels[index]];
-      return [mark, line('dimension', from, knee, spot), shape([[[spot[0] - 0.35, spot[1]], [spot[0], spot[1] - 0.35], [spot[0] + 0.35, spot[1]], [spot[0], spot[1] + 0.35]]], undefined, 'ink')];
-    });
+    const knee = side === 'left' ? edge + room + 1.5 : edge - room - 1.5;
+    return named.flatMap(({ lines, spot }, index) => nameMarks(lines, spot, { side, edge, knee, level: levels[index] }));
   });
+}
+
+interface Stand {
+  readonly side: 'left' | 'right';
+  readonly edge: number;
+  readonly knee: number;
+  readonly level: number;
+}
+
+function nameMarks(lines: readonly string[], spot: Point, { side, edge, knee, level }: Stand): readonly Mark[] {
+  const first = level + 0.9 - ((lines.length - 1) * LINE_MM) / 2;
+  const names = lines.map((content, index) => text([edge, first + index * LINE_MM], content, { sizeMm: sizes.fine, anchor: side === 'left' ? 'start' : 'end' }));
+  const boxes = names.map(textBox);
+  const from: Point = [side === 'left' ? Math.max(...boxes.map(({ x, width }) => x + width)) + 0.8 : Math.min(...boxes.map(({ x }) => x)) - 0.8, level];
+  return [
+    ...names, line('dimension', from, [knee, level], spot),
+    shape([[[spot[0] - 0.35, spot[1]], [spot[0], spot[1] - 0.35], [spot[0] + 0.35, spot[1]], [spot[0], spot[1] + 0.35]]], undefined, 'ink'),
+  ];
 }
 
 /** A point inside the layer near its side of the drawing. */

@@ -57,7 +57,8 @@ const BLOCK_MM = 17;
 const LEGEND_LINE_MM = 5;
 const NOTE_LINE_MM = 3.8;
 
-export function openSheet(request: SheetRequest): OpenSheet {
+export function openSheet(asked: SheetRequest): OpenSheet {
+  const request = asked.format.kind === 'phone' ? lengthened(asked) : asked;
   const { format, reader } = request;
   const margin = MARGIN_MM[format.kind];
   const frame = inset({ x: 0, y: 0, width: format.widthMm, height: format.heightMm }, margin, margin, { right: margin, bottom: margin });
@@ -80,6 +81,15 @@ export function openSheet(request: SheetRequest): OpenSheet {
       ...notes.map((note, index) => text([inner.x, bottom - noteHeight + index * NOTE_LINE_MM + 2.8], note, { sizeMm: sizes.fine })),
     ],
   };
+}
+
+/** A phone is scrolled: legend and notes lengthen its sheet instead of taking room from the drawing. */
+function lengthened(request: SheetRequest): SheetRequest {
+  const { format, reader } = request;
+  const width = format.widthMm - 2 * MARGIN_MM.phone;
+  const lines = request.notes.flatMap((note) => wrapped(shown(reader, note), width, sizes.fine, 'regular')).length;
+  const addedMm = lines * NOTE_LINE_MM + legendRows(request, width).length * LEGEND_LINE_MM;
+  return { ...request, format: { ...format, heightMm: format.heightMm + addedMm } };
 }
 
 /** Closes the sheet: the strip with bow arrow, scale bar and units, then the marks in order. */

@@ -1,11 +1,12 @@
 /**
  * Line types of technical drawings: two widths in the ratio 1:2 and dashes measured in line widths d.
  *
- * Source: [ISO-128-2] basic types 01 continuous, 02 dashed, 04 long-dashed dotted, 05 long-dashed double-dotted;
+ * Source: [ISO-128-2] basic types 01 continuous, 02 dashed, 04 long-dashed dotted, 05 long-dashed double-dotted,
+ *         07 dotted;
  *         dash 12 d, gap 3 d, long dash 24 d, dot 0.5 d.
  */
 export type LineType =
-  | 'visible' | 'saw' | 'fine' | 'hidden' | 'centre' | 'cutting-plane' | 'adjacent' | 'dimension' | 'hatch' | 'contour';
+  | 'visible' | 'saw' | 'fine' | 'hidden' | 'centre' | 'cutting-plane' | 'adjacent' | 'dimension' | 'hatch' | 'contour' | 'dotted';
 
 export const NARROW_MM = 0.25;
 export const WIDE_MM = 0.5;
@@ -34,11 +35,12 @@ export const strokes: Readonly<Record<LineType, Stroke>> = {
   'dimension': { widthMm: 0.18, dashes: [] },
   'hatch': { widthMm: 0.13, dashes: [] },
   'contour': { widthMm: 0.35, dashes: [] },
+  'dotted': { widthMm: 0.35, dashes: [DOT, GAP] },
 };
 
 export const dashesMm = (line: LineType): readonly number[] =>
   strokes[line].dashes.map((widths) => widths * strokes[line].widthMm);
 
 /** Lengths of the elements of a line in line widths, for checks against the standard's table. */
-export const lineElements = (of: 'hidden' | 'centre' | 'wide to narrow'): readonly number[] =>
+export const lineElements = (of: 'hidden' | 'centre' | 'dotted' | 'wide to narrow'): readonly number[] =>
   (of === 'wide to narrow' ? [WIDE_MM / NARROW_MM] : strokes[of].dashes);

@@ -63,13 +63,14 @@ function firstGood(spots: Iterable<TextMark>, isFree: (box: Box) => boolean, isC
   for (const spot of spots) {
     const box = textBox(spot);
     if (!isFree(box)) continue;
-    if (isClear(box)) return spot;
+    if (isClear(grown(box, AIR_MM))) return spot;
     fallback ??= spot;
   }
   return fallback;
 }
 
-const compass: readonly (readonly [number, number])[] = [[1, 0], [0.7, -0.7], [0.7, 0.7], [0, -1], [0, 1], [-1, 0], [-0.7, -0.7], [-0.7, 0.7]];
+/** Beside, above and below before the diagonals: in a row of marks a label on the diagonal stands as near to the next one. */
+const compass: readonly (readonly [number, number])[] = [[1, 0], [0, -1], [0, 1], [-1, 0], [0.7, -0.7], [0.7, 0.7], [-0.7, -0.7], [-0.7, 0.7]];
 const reaches = [0, 2, 4, 7, 11, 16, 22, 30, 40];
 
 /** Without a leader a label has to stand so near that nobody takes it for a neighbour's. */
