@@ -4,6 +4,7 @@ import {
 } from '#lib/geometry';
 import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
 import { quarterApart, type Ground } from './ground.js';
+import { reachUnder } from './reach.js';
 import type { Rules } from './rules.js';
 
 /** A cut line with straight sides, before and after its corners are rounded. */
@@ -74,10 +75,22 @@ function straightCover(form: CutShape['form'], ring: Ring, toleranceMm: number):
 }
 
 function clipped(form: CutShape['form'], cover: Region, seeds: Region, ground: Ground): CutShape | undefined {
-  const inside = intersection(cover, ground.permitted);
+  const clippedCover = intersection(cover, ground.permitted);
+  const isWhole = areaMm2(cover) - areaMm2(clippedCover) < 1;
+  const inside = isWhole ? clippedCover : withoutTongues(clippedCover, seeds, ground);
   const kept = inside.filter((polygon) => areaMm2([polygon]) > SLIVER_MM2 && holdsSome(polygon, seeds));
   const sharp = tidied(kept, ground.permitted);
   return sharp.length === 0 ? undefined : shapeOf(form, sharp, ground.rules);
+}
+
+/** Narrower than this a part of an opening has no room for the corners at its end. */
+const TONGUE_MM = 50;
+
+/** Tongues beside a hatch or an edge are left out where the bad core under them can be reached from the rest. */
+function withoutTongues(inside: Region, seeds: Region, { permitted, rules }: Ground): Region {
+  const broad = intersection(offset(offset(inside, -TONGUE_MM / 2, 'miter'), TONGUE_MM / 2, 'miter'), permitted);
+  if (areaMm2(inside) - areaMm2(broad) < 1) return inside;
+  return reachUnder(difference(seeds, broad), broad) <= rules.undercutReachMm ? broad : inside;
 }
 
 /** A corner inside tells at once; only a polygon without one is clipped. */

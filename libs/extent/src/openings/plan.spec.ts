@@ -173,6 +173,17 @@ describe('skins', () => {
   });
 });
 
+describe('beside a hatch', () => {
+  test('a zone that touches it is cut straight along the flange, without tongues round its corners', () => {
+    const hatch = rectangle(800, 300, 1100, 600);
+    const made = plan({ panel: { outline: rectangle(0, 0, 2000, 900), holes: [hatch] }, zones: [{ id: 'Z', outline: rectangle(1100, 300, 1400, 600) }] });
+    expect(made.openings.map(({ sawLine }) => sawLine.length)).toEqual([4]);
+    expect(Math.min(...made.openings[0].sawLine.map(([x]) => x))).toBeCloseTo(1150, 6);
+    expect(made.openings[0].undercutReachMm).toBeLessThanOrEqual(75);
+    expect(codes(made)).not.toContain('corner-too-tight');
+  });
+});
+
 describe('fittings', () => {
   test('inside, near, leaking far away and out of the job', () => {
     const made = plan({ fittings: [
