@@ -40,7 +40,7 @@ export function coreFor(job: Job, scope: ScopeWork): Outcome<CoreWork> {
 
 /** More pieces than one layout takes are the fault of the area to be opened, not of a sheet. */
 const ofRecord = (found: Problem): Problem =>
-  found.code === 'too-many' && found.at === '/sheets/pieces'
+  found.code === 'too-many' && found.at === '/openings'
     ? problem('not-supported', '/zones', { why: `the openings take ${found.facts.count} pieces of core, and one estimate lays out at most ${found.facts.most}: divide the deck into panels and estimate each` })
     : { ...found, at: `/core${found.at}` };
 

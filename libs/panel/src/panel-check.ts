@@ -285,8 +285,8 @@ function cautionsOf({ fittings = [] }: PanelCheckRequest, opened: OpenSkinAnswer
   const heavy = fittings.filter(isHighlyLoaded);
   return [
     { code: 'comparison-only', severity: 'caution', text: 'This compares a repair with the deck it replaces. It is no design approval and no statement that a standard is met; local rules and licensed or qualified people decide.', because: 'yardsticks were read second-hand and material values are defaults', source: 'COMMON-PRACTICE' },
-    ...heavy.map(({ id, kind }): PanelCaution => ({
-      code: 'highly-loaded-fitting', severity: 'danger', text: `The ${kind.replaceAll('-', ' ')} ${id} is highly loaded: its structure, backing and laminate are for a naval architect or a qualified surveyor.`, because: 'its loads are not those of a walked-on deck', source: 'COMMON-PRACTICE',
+    ...heavy.map(({ id }): PanelCaution => ({
+      code: 'highly-loaded-fitting', severity: 'danger', text: `${id} is a highly loaded fitting: its structure, backing and laminate are for a naval architect or a qualified surveyor.`, because: 'its loads are not those of a walked-on deck', source: 'COMMON-PRACTICE',
     })),
     ...opened.advice.map((text): PanelCaution => ({ code: 'open-inner-skin', severity: 'warning', text, because: 'the inner skin alone is thin', source: 'COMMON-PRACTICE' })),
   ];
