@@ -1,6 +1,7 @@
-import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
-import { databaseOfTest, TEST_KEY, type TestDatabase } from '../e2e/database-of-test.js';
+import { describe, expect, jest, test } from '@jest/globals';
+import { TEST_KEY } from '../e2e/database-of-test.js';
 import { runService, type RunningService } from './running-service.js';
+import { servicesOfTest } from './services-of-test.js';
 
 jest.setTimeout(180_000);
 
@@ -12,20 +13,7 @@ const smallJob = JSON.stringify({
 const headers = { authorization: `Bearer ${TEST_KEY}`, 'content-type': 'application/json' };
 
 describe('a process that dies', () => {
-  let place: TestDatabase;
-  const running: RunningService[] = [];
-  beforeAll(async () => { place = await databaseOfTest(); });
-  afterAll(async () => {
-    for (const { child } of running) child.kill('SIGKILL');
-    await Promise.all(running.map(({ ended }) => ended));
-    await place.remove();
-  });
-
-  const started = async (): Promise<RunningService> => {
-    const service = await runService({ ...place.environment });
-    running.push(service);
-    return service;
-  };
+  const { environment, started } = servicesOfTest();
 
   /** Writes until the process is gone; what was acknowledged is what the caller has a right to find again. */
   async function writeUntilKilled({ url }: RunningService, acknowledged: Set<string>): Promise<void> {
@@ -72,9 +60,9 @@ describe('a process that dies', () => {
   });
 
   test('a second service on the same folder refuses to start and says why', async () => {
-    if (place.environment.DATABASE_URL !== undefined) return;
+    if (environment().DATABASE_URL !== undefined) return;
     const first = await started();
-    await expect(runService({ ...place.environment })).rejects.toThrow(/ended with 1[\s\S]*is in use/);
+    await expect(runService(environment())).rejects.toThrow(/ended with 1[\s\S]*is in use/);
     expect((await fetch(`${first.url}/health/ready`)).status).toBe(200);
     first.child.kill('SIGTERM');
     expect(await first.ended).toBe(0);

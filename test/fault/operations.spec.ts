@@ -1,11 +1,12 @@
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
+import { describe, expect, jest, test } from '@jest/globals';
 import { RenderPool } from '../../apps/api/src/report/render-pool.js';
 import { HttpProblem } from '../../apps/api/src/http/problems.js';
 import { sampleRequest, smallSample } from '../../libs/drawings/src/sample-estimate.js';
-import { databaseOfTest, TEST_KEY, type TestDatabase } from '../e2e/database-of-test.js';
-import { runService, type RunningService } from './running-service.js';
+import { TEST_KEY } from '../e2e/database-of-test.js';
+import type { RunningService } from './running-service.js';
+import { servicesOfTest } from './services-of-test.js';
 
 jest.setTimeout(180_000);
 
@@ -20,20 +21,7 @@ interface Shown {
 }
 
 describe('operations outlast the process that accepted them', () => {
-  let place: TestDatabase;
-  const running: RunningService[] = [];
-  beforeAll(async () => { place = await databaseOfTest(); });
-  afterAll(async () => {
-    for (const { child } of running) child.kill('SIGKILL');
-    await Promise.all(running.map(({ ended }) => ended));
-    await place.remove();
-  });
-
-  const started = async (): Promise<RunningService> => {
-    const service = await runService({ ...place.environment });
-    running.push(service);
-    return service;
-  };
+  const { environment, started } = servicesOfTest();
 
   const madeBy = async ({ url }: RunningService): Promise<string> => {
     const answer = await fetch(`${url}/v1/estimates`, { method: 'POST', headers, body: foredeck });
@@ -83,7 +71,7 @@ describe('operations outlast the process that accepted them', () => {
   });
 
   test('copies of the service on one server share the work', async () => {
-    if (place.environment.DATABASE_URL === undefined) return;
+    if (environment().DATABASE_URL === undefined) return;
     const copies = [await started(), await started()];
     const operations = await accepted(copies, await madeBy(copies[0]));
     expect(await ends(copies[1], operations)).toEqual(operations.map(() => 'done'));
