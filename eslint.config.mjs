@@ -3,7 +3,18 @@ import { directionRules, purityRules, houseRules } from './test/guardrails/house
 
 /** The rules themselves, with their reasons, are in test/guardrails/house-rules.mjs, beside the tests that prove them. */
 export default tseslint.config(
-  { ignores: ['dist/**', 'node_modules/**', 'coverage/**', 'data/**', 'demo-output/**', '**/generated/**', '**/*.must-not-compile.ts', 'test/contract/consumers/**'] },
+  {
+    ignores: [
+      'dist/**',
+      'node_modules/**',
+      'coverage/**',
+      'data/**',
+      'demo-output/**',
+      '**/generated/**',
+      '**/*.must-not-compile.ts',
+      'test/contract/consumers/**',
+    ],
+  },
   ...houseRules,
   ...directionRules,
   ...purityRules,

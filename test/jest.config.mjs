@@ -10,15 +10,18 @@ export default {
     '^(\\.{1,2}/.*)\\.js$': '$1',
   },
   transform: {
-    '^.+\\.ts$': ['@swc/jest', {
-      jsc: {
-        target: 'es2022',
-        parser: { syntax: 'typescript', decorators: true },
-        transform: { legacyDecorator: true, decoratorMetadata: true },
-        keepClassNames: true,
+    '^.+\\.ts$': [
+      '@swc/jest',
+      {
+        jsc: {
+          target: 'es2022',
+          parser: { syntax: 'typescript', decorators: true },
+          transform: { legacyDecorator: true, decoratorMetadata: true },
+          keepClassNames: true,
+        },
+        module: { type: 'es6' },
+        sourceMaps: 'inline',
       },
-      module: { type: 'es6' },
-      sourceMaps: 'inline',
-    }],
+    ],
   },
 };

@@ -15,21 +15,28 @@ import ts from 'typescript';
 const root = path.resolve(import.meta.dirname, '..', '..');
 const target = path.join(root, 'apps/api/src/schemas/generated/schemas.ts');
 
-const filesBelow = (folder) => readdirSync(folder, { withFileTypes: true, recursive: true })
-  .filter((entry) => entry.isFile() && entry.name.endsWith('.ts') && !entry.name.endsWith('.spec.ts'))
-  .map((entry) => path.join(entry.parentPath ?? entry.path, entry.name))
-  .filter((file) => !file.includes('/generated/'))
-  .sort();
+const filesBelow = (folder) =>
+  readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.ts') && !entry.name.endsWith('.spec.ts'))
+    .map((entry) => path.join(entry.parentPath ?? entry.path, entry.name))
+    .filter((file) => !file.includes('/generated/'))
+    .sort();
 
 const apiFiles = filesBelow(path.join(root, 'apps/api/src'));
-const roomIndexes = readdirSync(path.join(root, 'libs')).sort()
+const roomIndexes = readdirSync(path.join(root, 'libs'))
+  .sort()
   .filter((room) => room !== 'sdk')
   .map((room) => path.join(root, 'libs', room, 'src/index.ts'))
   .filter((file) => ts.sys.fileExists(file));
 
 const { config } = ts.readConfigFile(path.join(root, 'tsconfig.json'), ts.sys.readFile);
 const { options } = ts.parseJsonConfigFileContent({ ...config, include: [], files: [] }, ts.sys, root);
-const program = ts.createProgram([...apiFiles, ...roomIndexes], { ...options, noEmit: true, incremental: false, tsBuildInfoFile: undefined });
+const program = ts.createProgram([...apiFiles, ...roomIndexes], {
+  ...options,
+  noEmit: true,
+  incremental: false,
+  tsBuildInfoFile: undefined,
+});
 const checker = program.getTypeChecker();
 
 const declarations = new Map();
@@ -39,18 +46,33 @@ let componentNames = new Map();
 
 function requestedNames() {
   const names = new Set();
-  for (const file of apiFiles) ts.forEachChild(program.getSourceFile(file), function look(node) {
-    if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
-      const [first] = node.arguments;
-      if (['Answers', 'AnswersIn'].includes(node.expression.text) && first !== undefined && ts.isStringLiteral(first)) names.add(first.text);
-      if (node.expression.text === 'RoomEndpoint' && first !== undefined && ts.isObjectLiteralExpression(first)) {
-        for (const property of first.properties) {
-          if (ts.isPropertyAssignment(property) && property.name.getText() === 'result' && ts.isStringLiteral(property.initializer)) names.add(property.initializer.text);
+  for (const file of apiFiles)
+    ts.forEachChild(program.getSourceFile(file), function look(node) {
+      if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
+        const [first] = node.arguments;
+        if (
+          ['Answers', 'AnswersIn'].includes(node.expression.text) &&
+          first !== undefined &&
+          ts.isStringLiteral(first)
+        )
+          names.add(first.text);
+        if (
+          node.expression.text === 'RoomEndpoint' &&
+          first !== undefined &&
+          ts.isObjectLiteralExpression(first)
+        ) {
+          for (const property of first.properties) {
+            if (
+              ts.isPropertyAssignment(property) &&
+              property.name.getText() === 'result' &&
+              ts.isStringLiteral(property.initializer)
+            )
+              names.add(property.initializer.text);
+          }
         }
       }
-    }
-    ts.forEachChild(node, look);
-  });
+      ts.forEachChild(node, look);
+    });
   return [...names].sort();
 }
 
@@ -62,10 +84,15 @@ function exportedType(name) {
     const symbol = checker.getExportsOfModule(module).find((candidate) => candidate.name === name);
     if (symbol === undefined) continue;
     const original = symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
-    if (original.flags & (ts.SymbolFlags.Interface | ts.SymbolFlags.TypeAlias)) found.set(original, checker.getDeclaredTypeOfSymbol(original));
+    if (original.flags & (ts.SymbolFlags.Interface | ts.SymbolFlags.TypeAlias))
+      found.set(original, checker.getDeclaredTypeOfSymbol(original));
   }
   if (found.size === 1) return [...found.values()][0];
-  throw new Error(found.size === 0 ? `No room and no file of apps/api exports the type ${name}` : `${name} is exported by ${found.size} places with different meanings; give one of them another name`);
+  throw new Error(
+    found.size === 0
+      ? `No room and no file of apps/api exports the type ${name}`
+      : `${name} is exported by ${found.size} places with different meanings; give one of them another name`,
+  );
 }
 
 /** The symbol that names an object type, when it has one. */
@@ -75,10 +102,13 @@ function symbolOf(type) {
   return symbol;
 }
 
-const isPlainNumber = (type) => (type.flags & ts.TypeFlags.NumberLike) !== 0 && !(type.flags & ts.TypeFlags.NumberLiteral)
-  || type.isIntersection() && type.types.some((part) => part.flags & ts.TypeFlags.Number);
-const isPlainText = (type) => (type.flags & ts.TypeFlags.String) !== 0 || (type.flags & ts.TypeFlags.TemplateLiteral) !== 0
-  || type.isIntersection() && type.types.some((part) => part.flags & ts.TypeFlags.String);
+const isPlainNumber = (type) =>
+  ((type.flags & ts.TypeFlags.NumberLike) !== 0 && !(type.flags & ts.TypeFlags.NumberLiteral)) ||
+  (type.isIntersection() && type.types.some((part) => part.flags & ts.TypeFlags.Number));
+const isPlainText = (type) =>
+  (type.flags & ts.TypeFlags.String) !== 0 ||
+  (type.flags & ts.TypeFlags.TemplateLiteral) !== 0 ||
+  (type.isIntersection() && type.types.some((part) => part.flags & ts.TypeFlags.String));
 const isList = (type) => checker.isArrayType(type) || checker.isTupleType(type);
 const indexOf = (type) => checker.getIndexInfosOfType(type)[0];
 const isObject = (type) => (type.flags & ts.TypeFlags.Object) !== 0 && !isList(type) && !isPlainNumber(type);
@@ -87,14 +117,19 @@ const partsOf = (type) => type.types.filter((part) => !(part.flags & ts.TypeFlag
 
 function isNamed(type) {
   const symbol = symbolOf(type);
-  return symbol !== undefined && (isObject(type) || type.isIntersection() && !isPlainNumber(type) && !isPlainText(type))
-    && checker.getPropertiesOfType(type).length > 0 && declaredHere(symbol);
+  return (
+    symbol !== undefined &&
+    (isObject(type) || (type.isIntersection() && !isPlainNumber(type) && !isPlainText(type))) &&
+    checker.getPropertiesOfType(type).length > 0 &&
+    declaredHere(symbol)
+  );
 }
 
-const declaredHere = (symbol) => (symbol.declarations ?? []).some((declaration) => {
-  const file = declaration.getSourceFile().fileName;
-  return file.startsWith(root) && !file.includes('/node_modules/');
-});
+const declaredHere = (symbol) =>
+  (symbol.declarations ?? []).some((declaration) => {
+    const file = declaration.getSourceFile().fileName;
+    return file.startsWith(root) && !file.includes('/node_modules/');
+  });
 
 function visitNamed(type, seen = new Set()) {
   if (seen.has(type)) return;
@@ -108,7 +143,8 @@ function visitNamed(type, seen = new Set()) {
   }
   const index = indexOf(type);
   if (index !== undefined) visitNamed(index.type, seen);
-  for (const property of checker.getPropertiesOfType(type)) visitNamed(checker.getTypeOfSymbol(property), seen);
+  for (const property of checker.getPropertiesOfType(type))
+    visitNamed(checker.getTypeOfSymbol(property), seen);
 }
 
 /** A generic type (a figure in any unit) is described once, by what its parameters may be, not by the first use met. */
@@ -119,10 +155,15 @@ function namesFor(symbols) {
   const byName = grouped(symbols);
   const names = new Map();
   for (const [name, same] of byName) {
-    const kept = same.length === 1 ? same[0] : same.find((symbol) => declarations.has(name) && symbolOf(declarations.get(name)) === symbol);
-    for (const symbol of same) names.set(symbol, symbol === kept ? name : `${capitalised(roomOf(symbol))}${name}`);
+    const kept =
+      same.length === 1
+        ? same[0]
+        : same.find((symbol) => declarations.has(name) && symbolOf(declarations.get(name)) === symbol);
+    for (const symbol of same)
+      names.set(symbol, symbol === kept ? name : `${capitalised(roomOf(symbol))}${name}`);
   }
-  if (new Set(names.values()).size !== names.size) throw new Error(`Two types have one name: ${[...names.values()].sort().join(', ')}`);
+  if (new Set(names.values()).size !== names.size)
+    throw new Error(`Two types have one name: ${[...names.values()].sort().join(', ')}`);
   return names;
 }
 
@@ -132,13 +173,16 @@ function grouped(symbols) {
   return groups;
 }
 
-const roomOf = (symbol) => /\/(?:libs|apps\/api\/src)\/([^/]+)\//.exec(symbol.declarations[0].getSourceFile().fileName)?.[1] ?? 'api';
+const roomOf = (symbol) =>
+  /\/(?:libs|apps\/api\/src)\/([^/]+)\//.exec(symbol.declarations[0].getSourceFile().fileName)?.[1] ?? 'api';
 const capitalised = (word) => word[0].toUpperCase() + word.slice(1);
 
 function schemaOf(type) {
-  if (type.flags & ts.TypeFlags.TypeParameter) return schemaOf(checker.getBaseConstraintOfType(type) ?? checker.getAnyType());
+  if (type.flags & ts.TypeFlags.TypeParameter)
+    return schemaOf(checker.getBaseConstraintOfType(type) ?? checker.getAnyType());
   if (type.flags & ts.TypeFlags.Boolean) return { type: 'boolean' };
-  if (type.flags & ts.TypeFlags.BooleanLiteral) return { type: 'boolean', enum: [type.intrinsicName === 'true'] };
+  if (type.flags & ts.TypeFlags.BooleanLiteral)
+    return { type: 'boolean', enum: [type.intrinsicName === 'true'] };
   if (type.flags & ts.TypeFlags.Null) return { type: 'null' };
   if (type.flags & (ts.TypeFlags.Unknown | ts.TypeFlags.Any)) return {};
   if (type.isStringLiteral()) return { type: 'string', enum: [type.value] };
@@ -157,10 +201,14 @@ function unionSchema(type) {
   const booleans = parts.filter((part) => part.flags & ts.TypeFlags.BooleanLiteral);
   const texts = parts.filter((part) => part.isStringLiteral());
   const numbers = parts.filter((part) => part.isNumberLiteral());
-  const rest = parts.filter((part) => !booleans.includes(part) && !texts.includes(part) && !numbers.includes(part));
+  const rest = parts.filter(
+    (part) => !booleans.includes(part) && !texts.includes(part) && !numbers.includes(part),
+  );
   const choices = [
     ...(texts.length > 0 ? [{ type: 'string', enum: texts.map((part) => part.value).sort() }] : []),
-    ...(numbers.length > 0 ? [{ type: 'number', enum: numbers.map((part) => part.value).sort((a, b) => a - b) }] : []),
+    ...(numbers.length > 0
+      ? [{ type: 'number', enum: numbers.map((part) => part.value).sort((a, b) => a - b) }]
+      : []),
     ...(booleans.length === 2 ? [{ type: 'boolean' }] : booleans.map(schemaOf)),
     ...rest.map(schemaOf),
   ];
@@ -212,10 +260,12 @@ function describedBy(symbol) {
 for (const name of requestedNames()) declarations.set(name, exportedType(name));
 for (const [, type] of declarations) visitNamed(type);
 componentNames = namesFor([...named.keys()]);
-const schemas = Object.fromEntries([
-  ...[...named].map(([symbol, type]) => [componentNames.get(symbol), objectSchema(type, symbol)]),
-  ...[...declarations].filter(([, type]) => !isNamed(type)).map(([name, type]) => [name, schemaOf(type)]),
-].sort(([a], [b]) => (a < b ? -1 : 1)));
+const schemas = Object.fromEntries(
+  [
+    ...[...named].map(([symbol, type]) => [componentNames.get(symbol), objectSchema(type, symbol)]),
+    ...[...declarations].filter(([, type]) => !isNamed(type)).map(([name, type]) => [name, schemaOf(type)]),
+  ].sort(([a], [b]) => (a < b ? -1 : 1)),
+);
 
 const text = [
   '// Written by apps/api/schemas.mjs from the types of libs/; do not edit.',

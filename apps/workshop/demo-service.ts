@@ -16,12 +16,17 @@ export function startService(dataDir: string): Promise<RunningService> {
     env: { ...process.env, DATA_DIR: dataDir, PORT: '0', FIRST_KEY: apiKey, DATABASE_URL: '' },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
-  const stop = (): Promise<void> => new Promise((resolve) => {
-    child.once('exit', () => { resolve(); });
-    child.kill('SIGTERM');
-  });
+  const stop = (): Promise<void> =>
+    new Promise((resolve) => {
+      child.once('exit', () => {
+        resolve();
+      });
+      child.kill('SIGTERM');
+    });
   return new Promise((resolve, reject) => {
-    child.once('exit', (code) => { reject(new Error(`The service ended with code ${code} before it was ready`)); });
+    child.once('exit', (code) => {
+      reject(new Error(`The service ended with code ${code} before it was ready`));
+    });
     createInterface({ input: child.stdout }).on('line', (line) => {
       const url = urlIn(line);
       if (url !== undefined) resolve({ url, apiKey, stop });

@@ -6,24 +6,43 @@ type MoneyJson = Estimate['totals']['total'];
 /** What a person wants to read first, on a screen 100 characters wide. */
 export function summaryText(estimate: Estimate): string {
   return [
-    '', estimate.title, '='.repeat(estimate.title.length),
-    ...scopeLines(estimate), ...quantityLines(estimate), ...workLines(estimate), ...costLines(estimate), ...checkLines(estimate), ...cautionLines(estimate), '',
+    '',
+    estimate.title,
+    '='.repeat(estimate.title.length),
+    ...scopeLines(estimate),
+    ...quantityLines(estimate),
+    ...workLines(estimate),
+    ...costLines(estimate),
+    ...checkLines(estimate),
+    ...cautionLines(estimate),
+    '',
   ].join('\n');
 }
 
 const row = (name: string, text: string): string => `  ${name.padEnd(22)} ${text}`;
 const heading = (text: string): readonly string[] => ['', text];
 const fixed = (value: number, decimals: number): string => value.toFixed(decimals);
-const money = ({ amount, currency }: MoneyJson): string => `${amount.replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, ' ')} ${currency}`;
+const money = ({ amount, currency }: MoneyJson): string =>
+  `${amount.replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, ' ')} ${currency}`;
 
 function scopeLines({ scope }: Estimate): readonly string[] {
   return [
     ...heading('Scope'),
     row('panel', `${scope.panel.name}, ${fixed(scope.panel.areaM2, 2)} m2`),
-    row('bad core', `${fixed(scope.damagedAreaM2.p10, 2)} to ${fixed(scope.damagedAreaM2.p90, 2)} m2 (P10 to P90, ${scope.evidence})`),
+    row(
+      'bad core',
+      `${fixed(scope.damagedAreaM2.p10, 2)} to ${fixed(scope.damagedAreaM2.p90, 2)} m2 (P10 to P90, ${scope.evidence})`,
+    ),
     ...scope.openings.map(({ label, areaM2, cutLengthM, cutDepthMm }) =>
-      row(`opening ${label}`, `${fixed(areaM2, 3)} m2, ${fixed(cutLengthM, 2)} m of cut${cutDepthMm === undefined ? '' : `, saw set to ${fixed(cutDepthMm, 1)} mm`}`)),
-    row('stays', `${fixed(scope.retainedAreaM2, 2)} m2 of skin, ${fixed(scope.undercutAreaM2, 3)} m2 reamed under it`),
+      row(
+        `opening ${label}`,
+        `${fixed(areaM2, 3)} m2, ${fixed(cutLengthM, 2)} m of cut${cutDepthMm === undefined ? '' : `, saw set to ${fixed(cutDepthMm, 1)} mm`}`,
+      ),
+    ),
+    row(
+      'stays',
+      `${fixed(scope.retainedAreaM2, 2)} m2 of skin, ${fixed(scope.undercutAreaM2, 3)} m2 reamed under it`,
+    ),
     ...scope.fittings.map(({ id, kind, work }) => row(id, `${kind}: ${work.join(', ')}`)),
     ...scope.findings.map(({ severity, text }) => row(severity, text)),
   ];
@@ -33,20 +52,43 @@ function quantityLines({ core, laminate, process }: Estimate): readonly string[]
   const bought = core.sheets.filter(({ isBought }) => isBought);
   return [
     ...heading('Quantities'),
-    row('core', `${core.pieces.length} pieces, ${fixed(core.netAreaM2, 2)} m2 net from ${bought.length} sheet(s) of ${core.materialName}`),
+    row(
+      'core',
+      `${core.pieces.length} pieces, ${fixed(core.netAreaM2, 2)} m2 net from ${bought.length} sheet(s) of ${core.materialName}`,
+    ),
     row('stack', core.notes[0] ?? ''),
-    ...laminate.plies.map(({ order, materialName, areaM2 }) => row(`ply ${order}`, `${materialName}, ${fixed(areaM2, 2)} m2`)),
-    row('resin', `${fixed(process.demands.reduce((sum, { netL }) => sum + netL, 0), 1)} l net, ${fixed(process.demands.reduce((sum, { totalL }) => sum + totalL, 0), 1)} l with waste, in ${process.batches.length} pots; ${process.resin.hardenerName}`),
+    ...laminate.plies.map(({ order, materialName, areaM2 }) =>
+      row(`ply ${order}`, `${materialName}, ${fixed(areaM2, 2)} m2`),
+    ),
+    row(
+      'resin',
+      `${fixed(
+        process.demands.reduce((sum, { netL }) => sum + netL, 0),
+        1,
+      )} l net, ${fixed(
+        process.demands.reduce((sum, { totalL }) => sum + totalL, 0),
+        1,
+      )} l with waste, in ${process.batches.length} pots; ${process.resin.hardenerName}`,
+    ),
     row('pressure', process.bondPressure.recommendation),
   ];
 }
 
 function workLines({ summary, process: { calendar } }: Estimate): readonly string[] {
-  const finish = calendar.finish === undefined ? '' : `; done ${calendar.finish.early.slice(0, 10)} to ${calendar.finish.late.slice(0, 10)}`;
+  const finish =
+    calendar.finish === undefined
+      ? ''
+      : `; done ${calendar.finish.early.slice(0, 10)} to ${calendar.finish.late.slice(0, 10)}`;
   return [
     ...heading('Work'),
-    row('hours', `${fixed(summary.labourLikelyH, 0)} h as listed; P10 ${fixed(summary.labourH.p10, 0)}, P50 ${fixed(summary.labourH.p50, 0)}, P90 ${fixed(summary.labourH.p90, 0)}`),
-    row('days', `${fixed(summary.workingDays.p50, 0)} working days, ${fixed(summary.calendarDays.p50, 0)} on the calendar with drying and cure${finish}`),
+    row(
+      'hours',
+      `${fixed(summary.labourLikelyH, 0)} h as listed; P10 ${fixed(summary.labourH.p10, 0)}, P50 ${fixed(summary.labourH.p50, 0)}, P90 ${fixed(summary.labourH.p90, 0)}`,
+    ),
+    row(
+      'days',
+      `${fixed(summary.workingDays.p50, 0)} working days, ${fixed(summary.calendarDays.p50, 0)} on the calendar with drying and cure${finish}`,
+    ),
   ];
 }
 
@@ -58,28 +100,52 @@ function costLines({ sections, totals }: Estimate): readonly string[] {
     row('Contingency', `${money(totals.contingency)} (${totals.contingencyBasis})`),
     row('Tax', money(totals.tax)),
     row('TOTAL', money(totals.total).padStart(16)),
-    row('range', `P10 ${money(totals.range.p10)}   P50 ${money(totals.range.p50)}   P90 ${money(totals.range.p90)}`),
-    row('driven by', totals.drivers.slice(0, 2).map(({ name, shareOfVariance }) => `${name} (${fixed(shareOfVariance * 100, 0)} %)`).join(', ')),
+    row(
+      'range',
+      `P10 ${money(totals.range.p10)}   P50 ${money(totals.range.p50)}   P90 ${money(totals.range.p90)}`,
+    ),
+    row(
+      'driven by',
+      totals.drivers
+        .slice(0, 2)
+        .map(({ name, shareOfVariance }) => `${name} (${fixed(shareOfVariance * 100, 0)} %)`)
+        .join(', '),
+    ),
   ];
 }
 
 function checkLines({ checks, panel }: Estimate): readonly string[] {
-  const failed = checks.filter(({ verdict, state }) => verdict === 'fails' && (state === undefined || state === 'repaired'));
+  const failed = checks.filter(
+    ({ verdict, state }) => verdict === 'fails' && (state === undefined || state === 'repaired'),
+  );
   const old = failed.filter(({ asBuilt }) => asBuilt?.verdict === 'fails' && asBuilt.isNoWorse);
   return [
-    ...heading(`Checks: panel ${panel.verdict === 'restored' ? 'restored' : 'not fully restored'}, ${checks.length} checks, ${failed.length - old.length} of the repair fail${old.length === 0 ? '' : `, ${old.length} fail as the deck as built does`}`),
+    ...heading(
+      `Checks: panel ${panel.verdict === 'restored' ? 'restored' : 'not fully restored'}, ${checks.length} checks, ${failed.length - old.length} of the repair fail${old.length === 0 ? '' : `, ${old.length} fail as the deck as built does`}`,
+    ),
     ...panel.shortfalls.map((text) => row('short', text)),
-    ...failed.filter((check) => !old.includes(check)).map(({ title, utilisation, remedy }) => row('fails', `${title}${used(utilisation)}${remedy === undefined ? '' : `; ${remedy}`}`)),
-    ...old.map(({ title, utilisation, asBuilt }) => row('as built', `${title}${used(utilisation)}; the deck as built fails this too${used(asBuilt?.utilisation)}, and the repair is no worse`)),
+    ...failed
+      .filter((check) => !old.includes(check))
+      .map(({ title, utilisation, remedy }) =>
+        row('fails', `${title}${used(utilisation)}${remedy === undefined ? '' : `; ${remedy}`}`),
+      ),
+    ...old.map(({ title, utilisation, asBuilt }) =>
+      row(
+        'as built',
+        `${title}${used(utilisation)}; the deck as built fails this too${used(asBuilt?.utilisation)}, and the repair is no worse`,
+      ),
+    ),
   ];
 }
 
-const used = (utilisation: number | undefined): string => (utilisation === undefined ? '' : `: ${fixed(utilisation, 2)} of what is allowed`);
+const used = (utilisation: number | undefined): string =>
+  utilisation === undefined ? '' : `: ${fixed(utilisation, 2)} of what is allowed`;
 
 function cautionLines({ cautions, assumptions, limits }: Estimate): readonly string[] {
   return [
     ...heading(`Cautions (${cautions.length}; the dangers here, all in the report)`),
     ...cautions.filter(({ severity }) => severity === 'danger').map(({ text }) => `  ! ${text}`),
-    '', `${assumptions.length} assumptions with their sources and ${limits.length} limits are in the document.`,
+    '',
+    `${assumptions.length} assumptions with their sources and ${limits.length} limits are in the document.`,
   ];
 }

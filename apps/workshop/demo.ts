@@ -32,17 +32,28 @@ async function estimateSample(client: Kingplank, name: string): Promise<void> {
   await keepDocuments(client, stored, name);
 }
 
-async function keepDocuments(client: Kingplank, { id, estimate }: StoredEstimate, name: string): Promise<void> {
+async function keepDocuments(
+  client: Kingplank,
+  { id, estimate }: StoredEstimate,
+  name: string,
+): Promise<void> {
   writeFileSync(join(output, `${name}.json`), `${JSON.stringify(estimate, undefined, 2)}\n`);
   const { items } = await client.estimates.drawings(id);
   for (const drawing of items.filter((item) => !item.name.includes('template'))) {
-    writeFileSync(join(output, `${name}-${drawing.name}.svg`), await client.estimates.drawing(id, drawing.name));
+    writeFileSync(
+      join(output, `${name}-${drawing.name}.svg`),
+      await client.estimates.drawing(id, drawing.name),
+    );
   }
-  if (estimate.process.calendar.startDate !== undefined) writeFileSync(join(output, `${name}.ics`), await client.estimates.iCalendar(id));
+  if (estimate.process.calendar.startDate !== undefined)
+    writeFileSync(join(output, `${name}.ics`), await client.estimates.iCalendar(id));
   say('Setting the report and the job pack as PDF …');
   writeFileSync(join(output, `${name}-report.pdf`), await client.estimates.pdf(id));
   writeFileSync(join(output, `${name}-quotation.xml`), await client.estimates.quotation(id));
-  writeFileSync(join(output, `${name}-job-pack.pdf`), await client.estimates.pdf(id, { document: 'job-pack' }));
+  writeFileSync(
+    join(output, `${name}-job-pack.pdf`),
+    await client.estimates.pdf(id, { document: 'job-pack' }),
+  );
 }
 
 function say(text: string): void {

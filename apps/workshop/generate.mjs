@@ -11,17 +11,32 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 const data = join(root, 'libs', 'catalogue', 'data');
 const target = join(root, 'libs', 'catalogue', 'src', 'generated', 'shipped.ts');
 
-const jsonFiles = (folder) => readdirSync(join(data, folder)).filter((name) => name.endsWith('.json')).sort();
-const readAll = (folder) => jsonFiles(folder).map((name) => JSON.parse(readFileSync(join(data, folder, name), 'utf8')));
+const jsonFiles = (folder) =>
+  readdirSync(join(data, folder))
+    .filter((name) => name.endsWith('.json'))
+    .sort();
+const readAll = (folder) =>
+  jsonFiles(folder).map((name) => JSON.parse(readFileSync(join(data, folder, name), 'utf8')));
 
 const materials = readAll('materials').flat();
 const priceLists = readAll('price-lists').flat();
 const labourRates = readAll('labour-rates').flat();
-const sources = readAll('sources').flat().sort((a, b) => (a.key < b.key ? -1 : 1));
+const sources = readAll('sources')
+  .flat()
+  .sort((a, b) => (a.key < b.key ? -1 : 1));
 
-refuseRepeats('source key', sources.map(({ key }) => key));
-refuseRepeats('material code', materials.map(({ code }) => code));
-refuseRepeats('SKU', priceLists.flatMap(({ code, packs }) => packs.map(({ sku }) => `${code}/${sku}`)));
+refuseRepeats(
+  'source key',
+  sources.map(({ key }) => key),
+);
+refuseRepeats(
+  'material code',
+  materials.map(({ code }) => code),
+);
+refuseRepeats(
+  'SKU',
+  priceLists.flatMap(({ code, packs }) => packs.map(({ sku }) => `${code}/${sku}`)),
+);
 refuseUnknownCites(new Set(sources.map(({ key }) => key)));
 
 const content = { materials, priceLists, labourRates, sources };
@@ -41,7 +56,9 @@ if (process.argv.includes('--check')) {
   }
 } else if (!isFresh) {
   writeFileSync(target, text);
-  console.log(`Wrote ${materials.length} materials, ${priceLists.length} price lists, ${sources.length} sources as ${catalogue.edition}.`);
+  console.log(
+    `Wrote ${materials.length} materials, ${priceLists.length} price lists, ${sources.length} sources as ${catalogue.edition}.`,
+  );
 }
 
 function refuseRepeats(what, names) {
@@ -53,9 +70,11 @@ function refuseUnknownCites(known) {
   const unknown = new Set();
   const visit = (value) => {
     if (value === null || typeof value !== 'object') return;
-    if (typeof value.cite?.source === 'string' && !known.has(value.cite.source)) unknown.add(value.cite.source);
+    if (typeof value.cite?.source === 'string' && !known.has(value.cite.source))
+      unknown.add(value.cite.source);
     for (const part of Object.values(value)) visit(part);
   };
   visit([materials, priceLists, labourRates]);
-  if (unknown.size > 0) throw new Error(`Cited but not in libs/catalogue/data/sources: ${[...unknown].join(', ')}`);
+  if (unknown.size > 0)
+    throw new Error(`Cited but not in libs/catalogue/data/sources: ${[...unknown].join(', ')}`);
 }

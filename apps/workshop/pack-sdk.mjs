@@ -10,14 +10,37 @@ const sdk = join(root, 'libs', 'sdk');
 const dist = join(sdk, 'dist');
 
 rmSync(dist, { recursive: true, force: true });
-const shared = { entryPoints: [join(sdk, 'src', 'index.ts')], bundle: true, target: 'es2022', platform: 'neutral', sourcemap: true, tsconfigRaw: {} };
+const shared = {
+  entryPoints: [join(sdk, 'src', 'index.ts')],
+  bundle: true,
+  target: 'es2022',
+  platform: 'neutral',
+  sourcemap: true,
+  tsconfigRaw: {},
+};
 await build({ ...shared, format: 'esm', outfile: join(dist, 'index.js') });
 await build({ ...shared, format: 'cjs', outfile: join(dist, 'index.cjs') });
 
 const types = join(dist, 'types');
 run(process.execPath, [
-  join(root, 'node_modules/typescript/bin/tsc'), join(sdk, 'src/index.ts'), '--declaration', '--emitDeclarationOnly', '--outDir', types,
-  '--target', 'es2022', '--module', 'nodenext', '--moduleResolution', 'nodenext', '--strict', '--skipLibCheck', '--types', 'node', '--lib', 'es2023,dom,dom.iterable',
+  join(root, 'node_modules/typescript/bin/tsc'),
+  join(sdk, 'src/index.ts'),
+  '--declaration',
+  '--emitDeclarationOnly',
+  '--outDir',
+  types,
+  '--target',
+  'es2022',
+  '--module',
+  'nodenext',
+  '--moduleResolution',
+  'nodenext',
+  '--strict',
+  '--skipLibCheck',
+  '--types',
+  'node',
+  '--lib',
+  'es2023,dom,dom.iterable',
 ]);
 cpSync(types, join(dist, 'types-cjs'), { recursive: true });
 writeFileSync(join(dist, 'types-cjs', 'package.json'), '{ "type": "commonjs" }\n');

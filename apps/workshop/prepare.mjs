@@ -23,22 +23,44 @@ function requireNode() {
 
 function installIfNeeded() {
   const stamp = join(root, 'node_modules', '.kingplank-lock');
-  const wanted = createHash('sha256').update(readFileSync(join(root, 'package-lock.json'))).digest('hex');
+  const wanted = createHash('sha256')
+    .update(readFileSync(join(root, 'package-lock.json')))
+    .digest('hex');
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === wanted) return;
-  run('Installing the libraries of the lock file (about 30 s)', 'npm', ['ci', '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error']);
+  run('Installing the libraries of the lock file (about 30 s)', 'npm', [
+    'ci',
+    '--ignore-scripts',
+    '--no-audit',
+    '--no-fund',
+    '--loglevel=error',
+  ]);
   writeFileSync(stamp, wanted);
 }
 
 function build() {
-  run('Checking the shipped catalogue', process.execPath, [join(root, 'apps/workshop/generate.mjs'), '--check'], true);
-  run('Compiling (about 20 s the first time)', process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '-p', join(root, 'tsconfig.json')]);
+  run(
+    'Checking the shipped catalogue',
+    process.execPath,
+    [join(root, 'apps/workshop/generate.mjs'), '--check'],
+    true,
+  );
+  run('Compiling (about 20 s the first time)', process.execPath, [
+    join(root, 'node_modules/typescript/bin/tsc'),
+    '-p',
+    join(root, 'tsconfig.json'),
+  ]);
 }
 
 function run(what, command, args, isQuiet = false) {
   if (!isQuiet) console.error(`· ${what} …`);
   const started = Date.now();
-  const { status, error } = spawnSync(command, args, { cwd: root, stdio: ['ignore', 2, 2], shell: process.platform === 'win32' });
-  if (error !== undefined || status !== 0) stop(`${what} failed${error === undefined ? '' : `: ${error.message}`}.`);
+  const { status, error } = spawnSync(command, args, {
+    cwd: root,
+    stdio: ['ignore', 2, 2],
+    shell: process.platform === 'win32',
+  });
+  if (error !== undefined || status !== 0)
+    stop(`${what} failed${error === undefined ? '' : `: ${error.message}`}.`);
   if (!isQuiet) console.error(`  done in ${((Date.now() - started) / 1000).toFixed(1)} s`);
 }
 

@@ -7,7 +7,11 @@ const root = process.cwd();
 const contract = join(root, 'test', 'contract', 'openapi.json');
 const target = join(root, 'libs', 'sdk', 'src', 'generated', 'schema.ts');
 
-const ast = await openapiTS(readFileSync(contract, 'utf8'), { alphabetize: true, immutable: true, exportType: true });
+const ast = await openapiTS(readFileSync(contract, 'utf8'), {
+  alphabetize: true,
+  immutable: true,
+  exportType: true,
+});
 const text = `/** Generated from test/contract/openapi.json by \`npm run contract\`; never edited by hand. */\n${astToString(ast)}`;
 const isFresh = existsSync(target) && readFileSync(target, 'utf8') === text;
 

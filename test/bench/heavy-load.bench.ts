@@ -11,7 +11,16 @@ import { runService } from '../fault/running-service.js';
  * node dist/test/bench/heavy-load.bench.js
  */
 const KEY = 'kp_a-key-that-opens-only-bench-databases';
-const target = join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..', 'test', 'bench', 'results', 'heavy-load.md');
+const target = join(
+  dirname(fileURLToPath(import.meta.url)),
+  '..',
+  '..',
+  '..',
+  'test',
+  'bench',
+  'results',
+  'heavy-load.md',
+);
 const planSeconds = 10;
 const plansAtOnce = 4;
 const pauseMs = 5;
@@ -26,16 +35,30 @@ interface Answered {
 function ask(url: string, body: string | undefined, giveUpMs?: number): Promise<Answered> {
   const start = performance.now();
   return new Promise((resolve, reject) => {
-    const request = http.request(url, { method: body === undefined ? 'GET' : 'POST', headers: { authorization: `Bearer ${KEY}`, 'content-type': 'application/json' } }, (response) => {
-      let text = '';
-      response.on('data', (part: unknown) => { text += String(part); });
-      response.once('end', () => { resolve({ status: response.statusCode ?? 0, ms: performance.now() - start, text }); });
-    });
+    const request = http.request(
+      url,
+      {
+        method: body === undefined ? 'GET' : 'POST',
+        headers: { 'authorization': `Bearer ${KEY}`, 'content-type': 'application/json' },
+      },
+      (response) => {
+        let text = '';
+        response.on('data', (part: unknown) => {
+          text += String(part);
+        });
+        response.once('end', () => {
+          resolve({ status: response.statusCode ?? 0, ms: performance.now() - start, text });
+        });
+      },
+    );
     request.once('error', (failure) => {
       if (giveUpMs === undefined) reject(failure);
       else resolve({ status: 0, ms: performance.now() - start, text: '' });
     });
-    if (giveUpMs !== undefined) setTimeout(() => { request.destroy(); }, giveUpMs);
+    if (giveUpMs !== undefined)
+      setTimeout(() => {
+        request.destroy();
+      }, giveUpMs);
     request.end(body);
   });
 }
@@ -44,9 +67,27 @@ function ask(url: string, body: string | undefined, giveUpMs?: number): Promise<
 function longPlan(pieceCount: number, seconds: number): string {
   const pieces = Array.from({ length: 60 }, (_, k) => {
     const [length, width, cut] = [120 + ((k * 37) % 180), 90 + ((k * 53) % 140), 20 + ((k * 29) % 60)];
-    return { id: `p${k}`, outline: [[0, 0], [length, 0], [length, width - cut], [length - cut, width], [cut / 2, width]], count: Math.floor(pieceCount / 60), turnsDeg: [0, 180] };
+    return {
+      id: `p${k}`,
+      outline: [
+        [0, 0],
+        [length, 0],
+        [length, width - cut],
+        [length - cut, width],
+        [cut / 2, width],
+      ],
+      count: Math.floor(pieceCount / 60),
+      turnsDeg: [0, 180],
+    };
   });
-  return JSON.stringify({ pieces, roll: { widthMm: 1270 }, kerfMm: 2, edgeTrimMm: 5, workUnits: 1_000_000, timeLimitS: seconds });
+  return JSON.stringify({
+    pieces,
+    roll: { widthMm: 1270 },
+    kerfMm: 2,
+    edgeTrimMm: 5,
+    workUnits: 1_000_000,
+    timeLimitS: seconds,
+  });
 }
 
 async function latencies(url: string, until: () => boolean): Promise<readonly number[]> {
@@ -55,17 +96,29 @@ async function latencies(url: string, until: () => boolean): Promise<readonly nu
     const { ms, status } = await ask(url, undefined);
     if (status !== 200) throw new Error(`health answered ${status}`);
     times.push(ms);
-    await new Promise((resolve) => { setTimeout(resolve, pauseMs); });
+    await new Promise((resolve) => {
+      setTimeout(resolve, pauseMs);
+    });
   }
   return times.sort((a, b) => a - b);
 }
 
-const at = (sorted: readonly number[], share: number): string => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))].toFixed(1);
-const latencyRow = (title: string, times: readonly number[]): string => `| ${title} | ${times.length} | ${at(times, 0.5)} | ${at(times, 0.99)} | ${at(times, 1)} |`;
+const at = (sorted: readonly number[], share: number): string =>
+  sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))].toFixed(1);
+const latencyRow = (title: string, times: readonly number[]): string =>
+  `| ${title} | ${times.length} | ${at(times, 0.5)} | ${at(times, 0.99)} | ${at(times, 1)} |`;
 
 async function whileWaiting(url: string, work: Promise<unknown>): Promise<readonly number[]> {
   let isDone = false;
-  const done = work.then(() => { isDone = true; }, (failure: unknown) => { isDone = true; throw failure; });
+  const done = work.then(
+    () => {
+      isDone = true;
+    },
+    (failure: unknown) => {
+      isDone = true;
+      throw failure;
+    },
+  );
   const times = await latencies(url, () => isDone);
   await done;
   return times;
@@ -79,7 +132,9 @@ function peakMb(): string {
 }
 
 function forMs(ms: number): Promise<void> {
-  return new Promise((resolve) => { setTimeout(resolve, ms); });
+  return new Promise((resolve) => {
+    setTimeout(resolve, ms);
+  });
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'kp-bench-'));
@@ -91,12 +146,39 @@ const memory = [`| started | ${peakMb()} |`];
 
 const idle = await whileWaiting(health, forMs(5000));
 const answers: Answered[] = [];
-const busy = await whileWaiting(health, Promise.all(Array.from({ length: plansAtOnce }, async () => { answers.push(await ask(plans, longPlan(60, planSeconds))); })));
+const busy = await whileWaiting(
+  health,
+  Promise.all(
+    Array.from({ length: plansAtOnce }, async () => {
+      answers.push(await ask(plans, longPlan(60, planSeconds)));
+    }),
+  ),
+);
 
 memory.push(`| after ${plansAtOnce} plans of 60 pieces | ${peakMb()} |`);
 
 const left = await Promise.all([1, 2, 3].map(() => ask(plans, longPlan(60, 60), 1500)));
-const afterwards = await ask(plans, JSON.stringify({ pieces: [{ id: 'a', outline: [[0, 0], [100, 0], [100, 100], [0, 100]], turnsDeg: [0] }], roll: { widthMm: 200 }, kerfMm: 0, edgeTrimMm: 0, workUnits: 1 }));
+const afterwards = await ask(
+  plans,
+  JSON.stringify({
+    pieces: [
+      {
+        id: 'a',
+        outline: [
+          [0, 0],
+          [100, 0],
+          [100, 100],
+          [0, 100],
+        ],
+        turnsDeg: [0],
+      },
+    ],
+    roll: { widthMm: 200 },
+    kerfMm: 0,
+    edgeTrimMm: 0,
+    workUnits: 1,
+  }),
+);
 
 const many = await ask(plans, longPlan(1500, planSeconds));
 const refused = await ask(plans, longPlan(5000, planSeconds));
@@ -106,17 +188,31 @@ await service.ended;
 rmSync(folder, { recursive: true });
 
 const lines = [
-  '# The service under long cutting plans', '',
-  `Wall clock on a machine that others use too; Node ${process.version}. Health is asked every ${pauseMs} ms.`, '',
-  '| health, while | answers | median ms | 99 % ms | longest ms |', '|---|---|---|---|---|',
-  latencyRow('nothing else runs', idle), latencyRow(`${plansAtOnce} plans of ${planSeconds} s each are asked for at once`, busy), '',
-  '| cutting plan | status | ms |', '|---|---|---|',
-  ...answers.sort((p, q) => p.ms - q.ms).map(({ status, ms }, k) => `| ${k + 1} of ${plansAtOnce}, ${planSeconds} s each | ${status} | ${ms.toFixed(0)} |`),
+  '# The service under long cutting plans',
+  '',
+  `Wall clock on a machine that others use too; Node ${process.version}. Health is asked every ${pauseMs} ms.`,
+  '',
+  '| health, while | answers | median ms | 99 % ms | longest ms |',
+  '|---|---|---|---|---|',
+  latencyRow('nothing else runs', idle),
+  latencyRow(`${plansAtOnce} plans of ${planSeconds} s each are asked for at once`, busy),
+  '',
+  '| cutting plan | status | ms |',
+  '|---|---|---|',
+  ...answers
+    .sort((p, q) => p.ms - q.ms)
+    .map(
+      ({ status, ms }, k) =>
+        `| ${k + 1} of ${plansAtOnce}, ${planSeconds} s each | ${status} | ${ms.toFixed(0)} |`,
+    ),
   ...left.map(({ ms }) => `| of 60 s, given up by its caller | none | ${ms.toFixed(0)} |`),
   `| small one right afterwards | ${afterwards.status} | ${afterwards.ms.toFixed(0)} |`,
   `| of 1500 pieces on a roll, ${planSeconds} s | ${many.status} | ${many.ms.toFixed(0)} |`,
-  `| of 5000 pieces, refused | ${refused.status} | ${refused.ms.toFixed(0)} |`, '',
-  '| most memory held | MB |', '|---|---|', ...memory,
+  `| of 5000 pieces, refused | ${refused.status} | ${refused.ms.toFixed(0)} |`,
+  '',
+  '| most memory held | MB |',
+  '|---|---|',
+  ...memory,
 ];
 console.log(lines.join('\n'));
 mkdirSync(dirname(target), { recursive: true });

@@ -35,16 +35,26 @@ class BareController {
   @Post()
   async create(@Body(new DtoPipe()) record: DefectRecordDto): Promise<{ readonly id: string }> {
     const id = newId();
-    await this.source.query('INSERT INTO bare (id, body) VALUES ($1, $2::jsonb)', [id, JSON.stringify(record)]);
+    await this.source.query('INSERT INTO bare (id, body) VALUES ($1, $2::jsonb)', [
+      id,
+      JSON.stringify(record),
+    ]);
     return { id };
   }
 }
 
 const folder = mkdtempSync(path.join(tmpdir(), 'kp-bench-'));
-const service = await start(readConfiguration({
-  PORT: '0', DATA_DIR: folder, FIRST_KEY: KEY, REQUESTS_PER_MINUTE: '9000000', LOG_LEVEL: 'warn',
-  ...(process.env.BENCH_DATABASE_URL === undefined ? {} : { DATABASE_URL: process.env.BENCH_DATABASE_URL }),
-}), new Log('warn'));
+const service = await start(
+  readConfiguration({
+    PORT: '0',
+    DATA_DIR: folder,
+    FIRST_KEY: KEY,
+    REQUESTS_PER_MINUTE: '9000000',
+    LOG_LEVEL: 'warn',
+    ...(process.env.BENCH_DATABASE_URL === undefined ? {} : { DATABASE_URL: process.env.BENCH_DATABASE_URL }),
+  }),
+  new Log('warn'),
+);
 const { dataSource } = service.app.get(Database);
 await dataSource.query('CREATE TABLE IF NOT EXISTS bare (id uuid PRIMARY KEY, body jsonb NOT NULL)');
 
@@ -63,8 +73,16 @@ interface Target {
 
 const targets: readonly Target[] = [
   { name: 'bare handler: validate, insert one row', url: `${bareUrl}/bare`, payload: () => body },
-  { name: 'POST /v1/organisations: key, validate, two rows in a transaction', url: `${service.url}/v1/organisations`, payload: () => '{"name":"Yard"}' },
-  { name: 'POST /v1/estimates: key, validate, compute, store', url: `${service.url}/v1/estimates`, payload: () => body },
+  {
+    name: 'POST /v1/organisations: key, validate, two rows in a transaction',
+    url: `${service.url}/v1/organisations`,
+    payload: () => '{"name":"Yard"}',
+  },
+  {
+    name: 'POST /v1/estimates: key, validate, compute, store',
+    url: `${service.url}/v1/estimates`,
+    payload: () => body,
+  },
 ];
 
 const agent = new http.Agent({ keepAlive: true, maxSockets: callers });
@@ -72,10 +90,24 @@ const agent = new http.Agent({ keepAlive: true, maxSockets: callers });
 function send({ url, payload }: Target): Promise<number> {
   const text = payload();
   return new Promise((resolve, reject) => {
-    const request = http.request(url, { method: 'POST', agent, headers: { 'content-type': 'application/json', 'content-length': Buffer.byteLength(text), authorization: `Bearer ${KEY}` } }, (response) => {
-      response.resume();
-      response.once('end', () => { resolve(response.statusCode ?? 0); });
-    });
+    const request = http.request(
+      url,
+      {
+        method: 'POST',
+        agent,
+        headers: {
+          'content-type': 'application/json',
+          'content-length': Buffer.byteLength(text),
+          'authorization': `Bearer ${KEY}`,
+        },
+      },
+      (response) => {
+        response.resume();
+        response.once('end', () => {
+          resolve(response.statusCode ?? 0);
+        });
+      },
+    );
     request.once('error', reject);
     request.end(text);
   });
@@ -96,7 +128,8 @@ async function throughput(target: Target): Promise<number> {
   return answered / ((performance.now() - startedAt) / 1000);
 }
 
-const middle = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+const middle = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
 
 function computeMs(): { readonly wall: number; readonly processor: number } {
   const record = structuredClone(checkedAs(DefectRecordDto, JSON.parse(body)));
@@ -107,7 +140,10 @@ function computeMs(): { readonly wall: number; readonly processor: number } {
     if (!made.ok) throw new Error(JSON.stringify(made.problems));
     return { wall: performance.now() - startedAt, processor: process.cpuUsage(cpu).user / 1000 };
   }).slice(5);
-  return { wall: middle(took.map(({ wall }) => wall)), processor: middle(took.map(({ processor }) => processor)) };
+  return {
+    wall: middle(took.map(({ wall }) => wall)),
+    processor: middle(took.map(({ processor }) => processor)),
+  };
 }
 
 function validateMs(): number {
@@ -123,18 +159,25 @@ function validateMs(): number {
 for (const target of targets) for (let warm = 0; warm < 20; warm += 1) await send(target);
 const rates = new Map<string, number[]>();
 for (let turn = 0; turn < turns; turn += 1) {
-  for (const target of targets) rates.set(target.name, [...(rates.get(target.name) ?? []), await throughput(target)]);
+  for (const target of targets)
+    rates.set(target.name, [...(rates.get(target.name) ?? []), await throughput(target)]);
 }
 const medians = targets.map(({ name }) => middle(rates.get(name) ?? []));
 
 const [{ version }]: readonly { readonly version: string }[] = await dataSource.query('SELECT version()');
-console.log(`Node ${process.version}, ${version.split(',')[0].slice(0, 60)}; ${callers} callers, ${turns} turns of ${seconds} s each in rotation; medians`);
+console.log(
+  `Node ${process.version}, ${version.split(',')[0].slice(0, 60)}; ${callers} callers, ${turns} turns of ${seconds} s each in rotation; medians`,
+);
 console.log('| request | answers a second | share of the bare handler |');
 console.log('|---|---|---|');
-targets.forEach(({ name }, index) => { console.log(`| ${name} | ${medians[index].toFixed(1)} | ${(medians[index] / medians[0]).toFixed(2)} |`); });
+targets.forEach(({ name }, index) => {
+  console.log(`| ${name} | ${medians[index].toFixed(1)} | ${(medians[index] / medians[0]).toFixed(2)} |`);
+});
 const compute = computeMs();
 console.log('');
-console.log(`Sample (a): computed without the database in ${compute.wall.toFixed(1)} ms (processor ${compute.processor.toFixed(1)} ms), validated in ${validateMs().toFixed(3)} ms; medians.`);
+console.log(
+  `Sample (a): computed without the database in ${compute.wall.toFixed(1)} ms (processor ${compute.processor.toFixed(1)} ms), validated in ${validateMs().toFixed(3)} ms; medians.`,
+);
 
 await dataSource.query('DROP TABLE bare');
 agent.destroy();

@@ -25,8 +25,15 @@ const subjects: readonly (readonly [string, SampleSize, number])[] = [
 
 /** The same job with other numbers, so that the setter's cache does not answer. */
 function changed(request: ReportRequest, run: number): ReportRequest {
-  const lines = request.estimate.lines.map((line, index) => ({ ...line, amount: { ...line.amount, amount: `${run * 7 + index}.${String(run % 100).padStart(2, '0')}` } }));
-  return { ...request, estimate: { ...request.estimate, lines }, issue: { ...request.issue, id: `est_${run}` } };
+  const lines = request.estimate.lines.map((line, index) => ({
+    ...line,
+    amount: { ...line.amount, amount: `${run * 7 + index}.${String(run % 100).padStart(2, '0')}` },
+  }));
+  return {
+    ...request,
+    estimate: { ...request.estimate, lines },
+    issue: { ...request.issue, id: `est_${run}` },
+  };
 }
 
 interface Took {
@@ -42,14 +49,17 @@ function timed(work: () => number): Took {
   return { wallMs: Number(process.hrtime.bigint() - start) / 1e6, cpuMs: (spent.user + spent.system) / 1000 };
 }
 
-const middle = (values: readonly number[]): string => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)].toFixed(0);
+const middle = (values: readonly number[]): string =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)].toFixed(0);
 
 function measured(work: (run: number) => number): { readonly wall: string; readonly cpu: string } {
   const took = Array.from({ length: WARM + RUNS }, (_, run) => timed(() => work(run))).slice(WARM);
   return { wall: middle(took.map(({ wallMs }) => wallMs)), cpu: middle(took.map(({ cpuMs }) => cpuMs)) };
 }
 
-console.log(`Node ${process.version}, ${process.platform} ${process.arch}; ${RUNS} runs after ${WARM} to warm up; medians`);
+console.log(
+  `Node ${process.version}, ${process.platform} ${process.arch}; ${RUNS} runs after ${WARM} to warm up; medians`,
+);
 console.log('| document | budget ms | layout ms | layout and PDF, wall ms | layout and PDF, processor ms |');
 console.log('|---|---|---|---|---|');
 for (const [name, size, budget] of subjects) {
@@ -58,7 +68,9 @@ for (const [name, size, budget] of subjects) {
   const whole = measured((run) => press.print(reportOf(changed(request, run)), 'a-2a').length);
   console.log(`| report, ${name} | ${budget} | ${layout.cpu} | ${whole.wall} | ${whole.cpu} |`);
 }
-const pack = measured((run) => press.print(jobPackOf(changed(sampleRequest(smallSample), run)), 'a-2a').length);
+const pack = measured(
+  (run) => press.print(jobPackOf(changed(sampleRequest(smallSample), run)), 'a-2a').length,
+);
 console.log(`| job pack, foredeck sample | – | – | ${pack.wall} | ${pack.cpu} |`);
 
 const count = Number(process.env['KINGPLANK_BENCH_REPORTS'] ?? 200);
@@ -66,11 +78,26 @@ const samples = 10;
 
 /** Resident memory of the service and of the presses it keeps, where the system tells it per process. */
 function memoryMb(): number {
-  const listed = execFileSync('ps', ['-o', 'rss=', '--ppid', String(process.pid), '-p', String(process.pid)]).toString();
-  return Math.round(listed.trim().split(/\s+/).reduce((sum, kb) => sum + Number(kb), 0) / 1024);
+  const listed = execFileSync('ps', [
+    '-o',
+    'rss=',
+    '--ppid',
+    String(process.pid),
+    '-p',
+    String(process.pid),
+  ]).toString();
+  return Math.round(
+    listed
+      .trim()
+      .split(/\s+/)
+      .reduce((sum, kb) => sum + Number(kb), 0) / 1024,
+  );
 }
 
-const pool = new RenderPool(fileURLToPath(new URL('../../apps/api/src/report/render-process.js', import.meta.url)), { presses: 2, longestQueue: 100, documentsEach: 40, idleMs: 60_000 });
+const pool = new RenderPool(
+  fileURLToPath(new URL('../../apps/api/src/report/render-process.js', import.meta.url)),
+  { presses: 2, longestQueue: 100, documentsEach: 40, idleMs: 60_000 },
+);
 const base = sampleRequest(smallSample);
 const memory: number[] = [];
 const started = process.hrtime.bigint();
@@ -80,7 +107,10 @@ async function onePress(): Promise<void> {
   while (next < count) {
     const run = next++;
     const { estimate, record, issue } = changed(base, 1000 + run);
-    const pdf = await pool.run({ subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } }, task: { as: 'pdf', what: 'report', standard: 'a-2a' } });
+    const pdf = await pool.run({
+      subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } },
+      task: { as: 'pdf', what: 'report', standard: 'a-2a' },
+    });
     consumed += pdf?.length ?? 0;
     if (run % Math.ceil(count / samples) === 0) memory.push(memoryMb());
   }
@@ -88,5 +118,7 @@ async function onePress(): Promise<void> {
 
 await Promise.all([onePress(), onePress()]);
 const tookS = Number(process.hrtime.bigint() - started) / 1e9;
-console.log(`service: ${count} reports on two presses in ${tookS.toFixed(1)} s; MB resident, service and presses: ${[...memory, memoryMb()].join(', ')} (consumed ${consumed})`);
+console.log(
+  `service: ${count} reports on two presses in ${tookS.toFixed(1)} s; MB resident, service and presses: ${[...memory, memoryMb()].join(', ')} (consumed ${consumed})`,
+);
 await pool.destroy();

@@ -23,20 +23,27 @@ export function contradictions(document: OpenAPIObject, exchange: Exchange): rea
   if (response === undefined) return [`${name} answered ${exchange.status}, which is not documented`];
   if (exchange.status === 304 || exchange.status === 204) return [];
   const media = mediaFor(response, exchange.contentType);
-  if (media === undefined) return [`${name} answered ${exchange.status} as ${exchange.contentType}, which is not documented`];
+  if (media === undefined)
+    return [`${name} answered ${exchange.status} as ${exchange.contentType}, which is not documented`];
   if (!/json/.test(exchange.contentType)) return [];
-  return mismatches(document, media.schema, exchange.body, '').map((fault) => `${name} ${exchange.status}: ${fault}`).slice(0, 10);
+  return mismatches(document, media.schema, exchange.body, '')
+    .map((fault) => `${name} ${exchange.status}: ${fault}`)
+    .slice(0, 10);
 }
 
 function operationFor(document: OpenAPIObject, { method, path }: Exchange): Json | undefined {
   const candidates = Object.entries(document.paths).filter(([template]) => pattern(template).test(path));
   // A path written out comes before one with parameters.
-  const [found] = candidates.sort(([a], [b]) => a.split('{').length - b.split('{').length)
-    .flatMap(([, item]) => [recordIn(item, method.toLowerCase())].filter((operation) => operation !== undefined));
+  const [found] = candidates
+    .sort(([a], [b]) => a.split('{').length - b.split('{').length)
+    .flatMap(([, item]) =>
+      [recordIn(item, method.toLowerCase())].filter((operation) => operation !== undefined),
+    );
   return found;
 }
 
-const pattern = (template: string): RegExp => new RegExp(`^${template.replace(/[.*+?^$()|[\]\\]/g, '\\$&').replace(/\{\w+\}/g, '[^/]+')}/?$`);
+const pattern = (template: string): RegExp =>
+  new RegExp(`^${template.replace(/[.*+?^$()|[\]\\]/g, '\\$&').replace(/\{\w+\}/g, '[^/]+')}/?$`);
 
 function mediaFor(response: Json, contentType: string): Json | undefined {
   return recordIn(response.content, contentType.split(';')[0].trim().toLowerCase());
@@ -45,46 +52,69 @@ function mediaFor(response: Json, contentType: string): Json | undefined {
 function recordIn(value: unknown, key: string): Json | undefined {
   if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined;
   const found = (value as Json)[key];
-  return typeof found === 'object' && found !== null ? found as Json : undefined;
+  return typeof found === 'object' && found !== null ? (found as Json) : undefined;
 }
 
 /** The part of JSON Schema that the document uses; `additionalProperties` is taken as closed where nothing is said. */
 function mismatches(document: OpenAPIObject, schema: unknown, value: unknown, at: string): readonly string[] {
   if (typeof schema !== 'object' || schema === null) return [];
   const rule = schema as Json;
-  if (typeof rule.$ref === 'string') return mismatches(document, recordIn(document.components?.schemas, rule.$ref.replace('#/components/schemas/', '')), value, at);
+  if (typeof rule.$ref === 'string')
+    return mismatches(
+      document,
+      recordIn(document.components?.schemas, rule.$ref.replace('#/components/schemas/', '')),
+      value,
+      at,
+    );
   if (Array.isArray(rule.allOf)) return rule.allOf.flatMap((part) => mismatches(document, part, value, at));
   if (Array.isArray(rule.oneOf)) {
     const tries = rule.oneOf.map((part) => mismatches(document, part, value, at));
-    return tries.some((faults) => faults.length === 0) ? [] : [`${at} fits none of ${tries.length} forms: ${tries[0][0]}`];
+    return tries.some((faults) => faults.length === 0)
+      ? []
+      : [`${at} fits none of ${tries.length} forms: ${tries[0][0]}`];
   }
-  if (Array.isArray(rule.enum) && !rule.enum.includes(value)) return [`${at} is ${JSON.stringify(value)}, not one of ${rule.enum.join(', ')}`];
+  if (Array.isArray(rule.enum) && !rule.enum.includes(value))
+    return [`${at} is ${JSON.stringify(value)}, not one of ${rule.enum.join(', ')}`];
   return typeMismatches(document, rule, value, at);
 }
 
 function typeMismatches(document: OpenAPIObject, rule: Json, value: unknown, at: string): readonly string[] {
   switch (rule.type) {
-    case 'object': return isObject(value) ? memberMismatches(document, rule, value, at) : [`${at} is not an object`];
-    case 'array': return Array.isArray(value) ? value.flatMap((item, index) => mismatches(document, rule.items, item, `${at}/${index}`)) : [`${at} is not a list`];
-    case 'string': return typeof value === 'string' ? [] : [`${at} is not text`];
-    case 'integer': return Number.isInteger(value) ? [] : [`${at} is not a whole number`];
-    case 'number': return typeof value === 'number' ? [] : [`${at} is not a number`];
-    case 'boolean': return typeof value === 'boolean' ? [] : [`${at} is neither true nor false`];
-    case 'null': return value === null ? [] : [`${at} is not null`];
-    default: return [];
+    case 'object':
+      return isObject(value) ? memberMismatches(document, rule, value, at) : [`${at} is not an object`];
+    case 'array':
+      return Array.isArray(value)
+        ? value.flatMap((item, index) => mismatches(document, rule.items, item, `${at}/${index}`))
+        : [`${at} is not a list`];
+    case 'string':
+      return typeof value === 'string' ? [] : [`${at} is not text`];
+    case 'integer':
+      return Number.isInteger(value) ? [] : [`${at} is not a whole number`];
+    case 'number':
+      return typeof value === 'number' ? [] : [`${at} is not a number`];
+    case 'boolean':
+      return typeof value === 'boolean' ? [] : [`${at} is neither true nor false`];
+    case 'null':
+      return value === null ? [] : [`${at} is not null`];
+    default:
+      return [];
   }
 }
 
-const isObject = (value: unknown): value is Json => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isObject = (value: unknown): value is Json =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 function memberMismatches(document: OpenAPIObject, rule: Json, value: Json, at: string): readonly string[] {
   const properties = isObject(rule.properties) ? rule.properties : {};
-  const required = Array.isArray(rule.required) ? rule.required as readonly string[] : [];
+  const required = Array.isArray(rule.required) ? (rule.required as readonly string[]) : [];
   const missing = required.filter((key) => value[key] === undefined).map((key) => `${at}/${key} is missing`);
   const isOpen = rule.additionalProperties !== undefined && rule.additionalProperties !== false;
-  return [...missing, ...Object.entries(value).flatMap(([key, part]) => {
-    if (Object.hasOwn(properties, key)) return mismatches(document, properties[key], part, `${at}/${key}`);
-    if (isOpen) return mismatches(document, rule.additionalProperties, part, `${at}/${key}`);
-    return Object.keys(properties).length === 0 ? [] : [`${at}/${key} is not documented`];
-  })];
+  return [
+    ...missing,
+    ...Object.entries(value).flatMap(([key, part]) => {
+      if (Object.hasOwn(properties, key)) return mismatches(document, properties[key], part, `${at}/${key}`);
+      if (isOpen) return mismatches(document, rule.additionalProperties, part, `${at}/${key}`);
+      return Object.keys(properties).length === 0 ? [] : [`${at}/${key} is not documented`];
+    }),
+  ];
 }

@@ -7,10 +7,14 @@ const file = (name: string): string => readFileSync(path.join(root, name), 'utf8
 
 /** No container engine runs where the suite runs, so what can be read is checked. */
 describe('the container', () => {
-  const stages = file('Dockerfile').split(/^FROM /m).slice(1);
+  const stages = file('Dockerfile')
+    .split(/^FROM /m)
+    .slice(1);
 
   test('what it copies from the project exists', () => {
-    const copied = [...file('Dockerfile').matchAll(/^COPY (?!--from)(.+) \S+$/gm)].flatMap((match) => match[1].split(' '));
+    const copied = [...file('Dockerfile').matchAll(/^COPY (?!--from)(.+) \S+$/gm)].flatMap((match) =>
+      match[1].split(' '),
+    );
     expect(copied.length).toBeGreaterThan(4);
     for (const name of copied) expect([name, existsSync(path.join(root, name))]).toEqual([name, true]);
   });
@@ -33,6 +37,7 @@ describe('the container', () => {
   test('the settings that the composition names are settings of the service', () => {
     const settings = file('apps/api/src/configuration.ts');
     const api = file('docker-compose.yml').split(/^ {2}db:$/m)[0];
-    for (const [, name] of api.matchAll(/^ {6}([A-Z_]+):/gm)) expect([name, settings.includes(name)]).toEqual([name, true]);
+    for (const [, name] of api.matchAll(/^ {6}([A-Z_]+):/gm))
+      expect([name, settings.includes(name)]).toEqual([name, true]);
   });
 });

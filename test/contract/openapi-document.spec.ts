@@ -12,20 +12,37 @@ import { contradictions } from './conformance.js';
 
 const written = readFileSync(path.join(import.meta.dirname, 'openapi.json'), 'utf8');
 
-type Operation = { operationId?: string; summary?: string; tags?: string[]; security?: unknown; responses: Record<string, { description?: string; content?: Record<string, unknown> }>; parameters?: { name: string; in: string; required?: boolean }[]; requestBody?: unknown };
+type Operation = {
+  operationId?: string;
+  summary?: string;
+  tags?: string[];
+  security?: unknown;
+  responses: Record<string, { description?: string; content?: Record<string, unknown> }>;
+  parameters?: { name: string; in: string; required?: boolean }[];
+  requestBody?: unknown;
+};
 
 describe('the OpenAPI document', () => {
   let document: OpenAPIObject;
   let operations: readonly (readonly [string, Operation])[];
   beforeAll(async () => {
     // Neither a database nor a port is touched.
-    const app = await assemble(readConfiguration({ DATABASE_URL: 'postgresql://nobody@127.0.0.1:1/nothing' }), new Log('silent'));
+    const app = await assemble(
+      readConfiguration({ DATABASE_URL: 'postgresql://nobody@127.0.0.1:1/nothing' }),
+      new Log('silent'),
+    );
     document = openApiDocument(app);
-    operations = Object.entries(document.paths).flatMap(([at, item]) => Object.entries(item).map(([method, operation]) => [`${method} ${at}`, operation as Operation] as const));
+    operations = Object.entries(document.paths).flatMap(([at, item]) =>
+      Object.entries(item).map(([method, operation]) => [`${method} ${at}`, operation as Operation] as const),
+    );
   });
 
   test('the schemas of answers are what the types of the rooms say (node apps/api/schemas.mjs writes them anew)', () => {
-    const { status, stderr } = spawnSync(process.execPath, [path.join(import.meta.dirname, '../../apps/api/schemas.mjs'), '--check'], { encoding: 'utf8' });
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      [path.join(import.meta.dirname, '../../apps/api/schemas.mjs'), '--check'],
+      { encoding: 'utf8' },
+    );
     expect([status, stderr]).toEqual([0, '']);
   }, 60_000);
 
@@ -37,22 +54,45 @@ describe('the OpenAPI document', () => {
     const names = operations.map(([, { operationId }]) => operationId);
     expect(new Set(names).size).toBe(names.length);
     for (const [name, operation] of operations) {
-      expect([name, operation.operationId === undefined || operation.summary === undefined || operation.tags?.length !== 1]).toEqual([name, false]);
-      expect([name, Object.keys(operation.responses).some((status) => status.startsWith('2'))]).toEqual([name, true]);
+      expect([
+        name,
+        operation.operationId === undefined ||
+          operation.summary === undefined ||
+          operation.tags?.length !== 1,
+      ]).toEqual([name, false]);
+      expect([name, Object.keys(operation.responses).some((status) => status.startsWith('2'))]).toEqual([
+        name,
+        true,
+      ]);
     }
   });
 
   test('every operation states its refusals as problem documents, and guarded ones 401 and 403', () => {
     for (const [name, { responses, security, requestBody }] of operations) {
       const refusals = Object.entries(responses).filter(([status]) => status >= '400');
-      for (const [status, { content }] of refusals) expect([name, status, Object.keys(content ?? {})]).toEqual([name, status, ['application/problem+json']]);
-      const expected = [...(security === undefined ? [] : ['401', '403']), ...(requestBody === undefined ? [] : ['400', '413', '415', '422']), '406', '429', '500', '503'];
+      for (const [status, { content }] of refusals)
+        expect([name, status, Object.keys(content ?? {})]).toEqual([
+          name,
+          status,
+          ['application/problem+json'],
+        ]);
+      const expected = [
+        ...(security === undefined ? [] : ['401', '403']),
+        ...(requestBody === undefined ? [] : ['400', '413', '415', '422']),
+        '406',
+        '429',
+        '500',
+        '503',
+      ];
       expect([name, expected.filter((status) => !(status in responses))]).toEqual([name, []]);
     }
   });
 
   test('everything but health needs a key', () => {
-    expect(operations.filter(([, { security }]) => security === undefined).map(([name]) => name)).toEqual(['get /health/live', 'get /health/ready']);
+    expect(operations.filter(([, { security }]) => security === undefined).map(([name]) => name)).toEqual([
+      'get /health/live',
+      'get /health/ready',
+    ]);
   });
 
   test('every reference leads somewhere, and nothing is described that nobody uses', () => {
@@ -64,7 +104,8 @@ describe('the OpenAPI document', () => {
 
   test('a request with a field of its own invention contradicts its schema', () => {
     const schemas = document.components?.schemas ?? {};
-    for (const name of ['DefectRecordInput', 'ZoneInput', 'QuantitiesRequest']) expect(schemas[name]).toMatchObject({ additionalProperties: false });
+    for (const name of ['DefectRecordInput', 'ZoneInput', 'QuantitiesRequest'])
+      expect(schemas[name]).toMatchObject({ additionalProperties: false });
   });
 
   test('limits are numbers, as JSON Schema 2020-12 has them', () => {
@@ -74,12 +115,22 @@ describe('the OpenAPI document', () => {
   });
 
   test('an answer that the document does not promise is found out', () => {
-    const right = { method: 'GET', path: '/health/live', status: 200, contentType: 'application/json; charset=utf-8', body: { status: 'alive' } };
+    const right = {
+      method: 'GET',
+      path: '/health/live',
+      status: 200,
+      contentType: 'application/json; charset=utf-8',
+      body: { status: 'alive' },
+    };
     expect(contradictions(document, right)).toEqual([]);
     expect(contradictions(document, { ...right, status: 418 })[0]).toContain('418');
-    expect(contradictions(document, { ...right, body: { status: 'asleep' } })[0]).toContain('not one of alive');
+    expect(contradictions(document, { ...right, body: { status: 'asleep' } })[0]).toContain(
+      'not one of alive',
+    );
     expect(contradictions(document, { ...right, body: {} })[0]).toContain('/status is missing');
-    expect(contradictions(document, { ...right, body: { status: 'alive', mood: 'good' } })[0]).toContain('/mood is not documented');
+    expect(contradictions(document, { ...right, body: { status: 'alive', mood: 'good' } })[0]).toContain(
+      '/mood is not documented',
+    );
     expect(contradictions(document, { ...right, contentType: 'text/plain' })[0]).toContain('text/plain');
   });
 });

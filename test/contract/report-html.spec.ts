@@ -3,7 +3,15 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
 import { chromium, type Browser, type Page } from 'playwright-core';
-import { contentSecurityPolicy, htmlOf, jobPackOf, reportOf, stylesheet, type ReportDocument, type ReportRequest } from '#lib/drawings';
+import {
+  contentSecurityPolicy,
+  htmlOf,
+  jobPackOf,
+  reportOf,
+  stylesheet,
+  type ReportDocument,
+  type ReportRequest,
+} from '#lib/drawings';
 import { sampleRequest, smallSample, type SampleSize } from '../../libs/drawings/src/sample-estimate.js';
 import { hostileRequest, hostileStrings } from './hostile-strings.js';
 import { findTool } from './report-parts.js';
@@ -28,19 +36,50 @@ function written(request: ReportRequest): ReportRequest {
   const { estimate, record, issue } = request;
   return {
     ...request,
-    record: { ...record, cause: { cause: 'unknown', note: EVIL }, panel: { ...record.panel, name: EVIL }, fittings: record.fittings?.map((fitting) => ({ ...fitting, id: EVIL })) },
-    issue: { ...issue, id: EVIL, madeBy: EVIL, purpose: EVIL, letterhead: { name: EVIL, lines: [EVIL] }, history: issue.history.map((one) => ({ ...one, reason: EVIL })), changes: [{ kind: 'figure', what: EVIL, unit: EVIL, before: 1, after: 2 }] },
+    record: {
+      ...record,
+      cause: { cause: 'unknown', note: EVIL },
+      panel: { ...record.panel, name: EVIL },
+      fittings: record.fittings?.map((fitting) => ({ ...fitting, id: EVIL })),
+    },
+    issue: {
+      ...issue,
+      id: EVIL,
+      madeBy: EVIL,
+      purpose: EVIL,
+      letterhead: { name: EVIL, lines: [EVIL] },
+      history: issue.history.map((one) => ({ ...one, reason: EVIL })),
+      changes: [{ kind: 'figure', what: EVIL, unit: EVIL, before: 1, after: 2 }],
+    },
     estimate: {
-      ...estimate, title: EVIL, reference: EVIL, limits: [EVIL],
+      ...estimate,
+      title: EVIL,
+      reference: EVIL,
+      limits: [EVIL],
       lines: estimate.lines.map((line) => ({ ...line, title: EVIL })),
       cautions: estimate.cautions.map((caution) => ({ ...caution, text: EVIL, because: EVIL, source: EVIL })),
-      assumptions: estimate.assumptions.map((assumption) => ({ ...assumption, at: EVIL, meaning: EVIL, value: EVIL, because: EVIL })),
+      assumptions: estimate.assumptions.map((assumption) => ({
+        ...assumption,
+        at: EVIL,
+        meaning: EVIL,
+        value: EVIL,
+        because: EVIL,
+      })),
       scope: {
-        ...estimate.scope, included: [EVIL], excluded: [EVIL], method: [{ choice: EVIL, value: EVIL, reason: EVIL }], panel: { ...estimate.scope.panel, name: EVIL },
-        zones: estimate.scope.zones.map((zone) => ({ ...zone, id: EVIL, condition: EVIL })), openings: estimate.scope.openings.map((opening) => ({ ...opening, label: EVIL, reason: EVIL })),
+        ...estimate.scope,
+        included: [EVIL],
+        excluded: [EVIL],
+        method: [{ choice: EVIL, value: EVIL, reason: EVIL }],
+        panel: { ...estimate.scope.panel, name: EVIL },
+        zones: estimate.scope.zones.map((zone) => ({ ...zone, id: EVIL, condition: EVIL })),
+        openings: estimate.scope.openings.map((opening) => ({ ...opening, label: EVIL, reason: EVIL })),
         fittings: estimate.scope.fittings.map((fitting) => ({ ...fitting, id: EVIL })),
       },
-      core: { ...estimate.core, pieces: estimate.core.pieces.map((piece) => ({ ...piece, label: EVIL, opening: EVIL })), notes: [EVIL] },
+      core: {
+        ...estimate.core,
+        pieces: estimate.core.pieces.map((piece) => ({ ...piece, label: EVIL, opening: EVIL })),
+        notes: [EVIL],
+      },
     },
   };
 }
@@ -56,10 +95,21 @@ const pages = [
 
 describe.each(pages)('the page of the %s', (_, html) => {
   test('carries everything inside and asks for nothing', () => {
-    const tags = html.replace(/<style>[^]*?<\/style>/, '').match(/<[a-z][^>"]*(?:"[^"]*"[^>"]*)*>/gi)!.map((tag) => tag.replace(/"[^"]*"/g, '""'));
-    expect([...new Set(tags)].filter((tag) => /^<(script|link|iframe|object|embed|form|base)\b|\s(on\w+|style|srcset|action)=/i.test(tag))).toEqual([]);
+    const tags = html
+      .replace(/<style>[^]*?<\/style>/, '')
+      .match(/<[a-z][^>"]*(?:"[^"]*"[^>"]*)*>/gi)!
+      .map((tag) => tag.replace(/"[^"]*"/g, '""'));
+    expect(
+      [...new Set(tags)].filter((tag) =>
+        /^<(script|link|iframe|object|embed|form|base)\b|\s(on\w+|style|srcset|action)=/i.test(tag),
+      ),
+    ).toEqual([]);
     expect(html.match(/@import|url\(/)).toBeNull();
-    expect([...html.matchAll(/(?:src|href)="([^"]*)"/g)].map(([, target]) => target).filter((target) => !/^(#|data:image\/(png|jpeg);base64,)/.test(target))).toEqual([]);
+    expect(
+      [...html.matchAll(/(?:src|href)="([^"]*)"/g)]
+        .map(([, target]) => target)
+        .filter((target) => !/^(#|data:image\/(png|jpeg);base64,)/.test(target)),
+    ).toEqual([]);
     expect(html.includes('default-src &#39;none&#39;')).toBe(true);
   });
 
@@ -70,47 +120,77 @@ describe.each(pages)('the page of the %s', (_, html) => {
 
   test('points only at places that exist', () => {
     const ids = new Set([...html.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id));
-    const named = [...html.matchAll(/(?:href="#|aria-labelledby=")([^"]*)"/g)].flatMap(([, list]) => list.split(' '));
+    const named = [...html.matchAll(/(?:href="#|aria-labelledby=")([^"]*)"/g)].flatMap(([, list]) =>
+      list.split(' '),
+    );
     expect(named.filter((id) => !ids.has(id))).toEqual([]);
   });
 });
 
 test('the policy allows the page its own style by its hash and nothing else', () => {
-  expect(contentSecurityPolicy(styleHash, false)).toBe(`default-src 'none'; style-src 'sha256-${styleHash}'; base-uri 'none'; form-action 'none'`);
-  expect(contentSecurityPolicy(styleHash, true)).toBe(`default-src 'none'; style-src 'sha256-${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`);
+  expect(contentSecurityPolicy(styleHash, false)).toBe(
+    `default-src 'none'; style-src 'sha256-${styleHash}'; base-uri 'none'; form-action 'none'`,
+  );
+  expect(contentSecurityPolicy(styleHash, true)).toBe(
+    `default-src 'none'; style-src 'sha256-${styleHash}'; img-src data:; base-uri 'none'; form-action 'none'`,
+  );
 });
 
 test('a logo travels inside the page, with words for those who cannot see it, and the page then allows itself pictures it carries', () => {
   const request = onScreen(smallSample);
   const logo = { type: 'image/png', base64: 'iVBORw0KGgo=', description: 'A lighthouse' } as const;
-  const html = pageOf(reportOf({ ...request, issue: { ...request.issue, letterhead: { ...request.issue.letterhead, logo } } }));
+  const html = pageOf(
+    reportOf({ ...request, issue: { ...request.issue, letterhead: { ...request.issue.letterhead, logo } } }),
+  );
   expect(html).toContain('<img alt="A lighthouse" src="data:image/png;base64,iVBORw0KGgo=">');
   expect(html).toContain('img-src data:');
 });
 
 test('page and paper say the same', () => {
-  const words = (report: ReportDocument): readonly string[] => report.sections.flatMap(({ title, blocks }) => [title, ...blocks.flatMap((block) => {
-    switch (block.kind) {
-      case 'table': return block.rows.flatMap(({ cells, note }) => [...cells, note ?? '']);
-      case 'facts': return block.rows.flatMap(({ name, value }) => [name, value]);
-      case 'list': return block.items;
-      case 'callout': return [block.text, block.small];
-      case 'paragraph': return [block.text];
-      default: return [];
-    }
-  })]);
+  const words = (report: ReportDocument): readonly string[] =>
+    report.sections.flatMap(({ title, blocks }) => [
+      title,
+      ...blocks.flatMap((block) => {
+        switch (block.kind) {
+          case 'table':
+            return block.rows.flatMap(({ cells, note }) => [...cells, note ?? '']);
+          case 'facts':
+            return block.rows.flatMap(({ name, value }) => [name, value]);
+          case 'list':
+            return block.items;
+          case 'callout':
+            return [block.text, block.small];
+          case 'paragraph':
+            return [block.text];
+          default:
+            return [];
+        }
+      }),
+    ]);
   expect(words(reportOf(onScreen(many)))).toEqual(words(reportOf(sampleRequest(many))));
 });
 
 describe('a thousand hostile strings', () => {
   const strings = hostileStrings();
   const request = hostileRequest(strings);
-  const html = pageOf(reportOf({ ...request, medium: 'screen', reader: { ...request.reader, glyphs: 'any' } }));
+  const html = pageOf(
+    reportOf({ ...request, medium: 'screen', reader: { ...request.reader, glyphs: 'any' } }),
+  );
 
   test('come through as text, with what cannot be shown named by its code', () => {
-    const shown = html.replace(/<[^>]*>/g, '').replace(/&(lt|gt|quot|#39|amp);/g, (_, name: string) => ({ lt: '<', gt: '>', quot: '"', '#39': "'", amp: '&' })[name]!);
-    const asShown = (text: string): string => text.replace(/\p{Surrogate}|[\uFFFE\uFFFF]/gu, '\uFFFD')
-      .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/g, (letter) => `[U+${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}]`);
+    const shown = html
+      .replace(/<[^>]*>/g, '')
+      .replace(
+        /&(lt|gt|quot|#39|amp);/g,
+        (_, name: string) => ({ 'lt': '<', 'gt': '>', 'quot': '"', '#39': "'", 'amp': '&' })[name]!,
+      );
+    const asShown = (text: string): string =>
+      text
+        .replace(/\p{Surrogate}|[\uFFFE\uFFFF]/gu, '\uFFFD')
+        .replace(
+          /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/g,
+          (letter) => `[U+${letter.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}]`,
+        );
     expect(strings.filter((one) => shown.split(asShown(one)).length - 1 < 2)).toEqual([]);
   });
 
@@ -139,38 +219,60 @@ const inBrowser = browserPath === undefined ? describe.skip : describe;
 
 inBrowser('in a real browser (needs chromium)', () => {
   let browser: Browser;
-  beforeAll(async () => { browser = await chromium.launch({ executablePath: browserPath!, args: ['--no-sandbox'] }); });
-  afterAll(async () => { await browser?.close(); });
+  beforeAll(async () => {
+    browser = await chromium.launch({ executablePath: browserPath!, args: ['--no-sandbox'] });
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
 
-  const opened = async (html: string, width: number, bypassCSP: boolean): Promise<{ readonly page: Page; readonly said: readonly string[] }> => {
+  const opened = async (
+    html: string,
+    width: number,
+    bypassCSP: boolean,
+  ): Promise<{ readonly page: Page; readonly said: readonly string[] }> => {
     const context = await browser.newContext({ viewport: { width, height: 900 }, bypassCSP, offline: true });
     const page = await context.newPage();
     const said: string[] = [];
-    page.on('console', (message) => { said.push(message.text()); });
-    page.on('pageerror', (failure) => { said.push(failure.message); });
+    page.on('console', (message) => {
+      said.push(message.text());
+    });
+    page.on('pageerror', (failure) => {
+      said.push(failure.message);
+    });
     await page.setContent(html);
     return { page, said };
   };
 
-  const widths = [['a desk', 1200], ['a phone', 390]] as const;
-  const combinations = pages.flatMap(([name, html]) => widths.map(([place, width]) => [name, place, html, width] as const));
+  const widths = [
+    ['a desk', 1200],
+    ['a phone', 390],
+  ] as const;
+  const combinations = pages.flatMap(([name, html]) =>
+    widths.map(([place, width]) => [name, place, html, width] as const),
+  );
 
   test.each(combinations)('the %s on %s has no accessibility violation', async (_, __, html, width) => {
     const { page } = await opened(html, width, true);
     await page.evaluate(readFileSync(require.resolve('axe-core/axe.min.js'), 'utf8'));
-    const found = await page.evaluate('axe.run(document, { resultTypes: ["violations"] }).then(({ violations }) => violations.map(({ id, nodes }) => id + ": " + nodes[0].html.slice(0, 200)))');
+    const found = await page.evaluate(
+      'axe.run(document, { resultTypes: ["violations"] }).then(({ violations }) => violations.map(({ id, nodes }) => id + ": " + nodes[0].html.slice(0, 200)))',
+    );
     await page.context().close();
     expect(found).toEqual([]);
   });
 
-  test.each(combinations)('the %s on %s obeys its own policy and does not scroll sideways', async (_, __, html, width) => {
-    const { page, said } = await opened(html, width, false);
-    const { broad, styled } = await page.evaluate<{ broad: number; styled: string }>(LAYOUT);
-    await page.context().close();
-    expect(said).toEqual([]);
-    expect(styled).toBe('collapse');
-    expect(broad).toBeLessThanOrEqual(width);
-  });
+  test.each(combinations)(
+    'the %s on %s obeys its own policy and does not scroll sideways',
+    async (_, __, html, width) => {
+      const { page, said } = await opened(html, width, false);
+      const { broad, styled } = await page.evaluate<{ broad: number; styled: string }>(LAYOUT);
+      await page.context().close();
+      expect(said).toEqual([]);
+      expect(styled).toBe('collapse');
+      expect(broad).toBeLessThanOrEqual(width);
+    },
+  );
 
   test.each(combinations)('the drawings in the %s on %s have no text on text', async (_, __, html, width) => {
     const { page } = await opened(html, width, true);
@@ -180,7 +282,11 @@ inBrowser('in a real browser (needs chromium)', () => {
   });
 
   test('a drawing with text on text would be found', async () => {
-    const { page } = await opened('<svg width="200" height="50"><title>planted</title><text x="5" y="20">one label</text><text x="20" y="22">another</text></svg>', 390, true);
+    const { page } = await opened(
+      '<svg width="200" height="50"><title>planted</title><text x="5" y="20">one label</text><text x="20" y="22">another</text></svg>',
+      390,
+      true,
+    );
     const clashes = await page.evaluate(CLASHES);
     await page.context().close();
     expect(clashes).toEqual(['planted: "one label" on "another"']);

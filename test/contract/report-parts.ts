@@ -31,7 +31,21 @@ export async function readPdf(pdf: Uint8Array): Promise<PdfReading> {
   for (let number = 1; number <= document.numPages; number += 1) {
     const page = await document.getPage(number);
     const { items } = await page.getTextContent();
-    pages.push(items.flatMap((item) => ('str' in item ? [{ says: item.str, size: item.height, x: item.transform[4], y: item.transform[5], font: item.fontName }] : [])));
+    pages.push(
+      items.flatMap((item) =>
+        'str' in item
+          ? [
+              {
+                says: item.str,
+                size: item.height,
+                x: item.transform[4],
+                y: item.transform[5],
+                font: item.fontName,
+              },
+            ]
+          : [],
+      ),
+    );
     collectRoles(await page.getStructTree(), structure);
   }
   const mark = await document.getMarkInfo();
@@ -40,14 +54,20 @@ export async function readPdf(pdf: Uint8Array): Promise<PdfReading> {
   const info = meta.info as { readonly Title?: string; readonly Language?: string };
   await loading.destroy();
   return {
-    pages, structure, isTagged: mark?.Marked === true, language: info.Language ?? '', title: info.Title ?? '', bookmarks: (outline ?? []).map(({ title }) => title),
+    pages,
+    structure,
+    isTagged: mark?.Marked === true,
+    language: info.Language ?? '',
+    title: info.Title ?? '',
+    bookmarks: (outline ?? []).map(({ title }) => title),
   };
 }
 
 function collectRoles(node: unknown, into: string[]): void {
   if (typeof node !== 'object' || node === null) return;
   if ('role' in node && typeof node.role === 'string') into.push(node.role);
-  if ('children' in node && Array.isArray(node.children)) for (const child of node.children) collectRoles(child, into);
+  if ('children' in node && Array.isArray(node.children))
+    for (const child of node.children) collectRoles(child, into);
 }
 
 /** The texts that stand in for pictures in the structure of a PDF. */
@@ -55,7 +75,8 @@ export async function alternativeTexts(pdf: Uint8Array): Promise<readonly string
   const loading = getDocument({ data: Uint8Array.from(pdf), useSystemFonts: false, verbosity: 0 });
   const document = await loading.promise;
   const texts: string[] = [];
-  for (let number = 1; number <= document.numPages; number += 1) collectAlternatives(await (await document.getPage(number)).getStructTree(), texts);
+  for (let number = 1; number <= document.numPages; number += 1)
+    collectAlternatives(await (await document.getPage(number)).getStructTree(), texts);
   await loading.destroy();
   return texts;
 }
@@ -63,16 +84,21 @@ export async function alternativeTexts(pdf: Uint8Array): Promise<readonly string
 function collectAlternatives(node: unknown, into: string[]): void {
   if (typeof node !== 'object' || node === null) return;
   if ('alt' in node && typeof node.alt === 'string') into.push(node.alt);
-  if ('children' in node && Array.isArray(node.children)) for (const child of node.children) collectAlternatives(child, into);
+  if ('children' in node && Array.isArray(node.children))
+    for (const child of node.children) collectAlternatives(child, into);
 }
 
 /** All text without the spaces and the invisible places to break that the layout put in; look-alike glyphs (µ and μ, ﬁ and fi) count as one. */
 export const bare = (text: string): string => text.normalize('NFKC').replace(/[\s\u00A0\u200B\u202F]+/gu, '');
 
-export const textOf = ({ pages }: PdfReading): string => pages.map((runs) => runs.map(({ says }) => says).join(' ')).join(' ');
+export const textOf = ({ pages }: PdfReading): string =>
+  pages.map((runs) => runs.map(({ says }) => says).join(' ')).join(' ');
 
 /** Where a tool for looking at results is, or undefined; tests that need it then say so. */
-export const findTool = (name: string): string | undefined => ['/usr/bin', '/usr/local/bin', '/opt/homebrew/bin'].map((folder) => path.join(folder, name)).find((file) => existsSync(file));
+export const findTool = (name: string): string | undefined =>
+  ['/usr/bin', '/usr/local/bin', '/opt/homebrew/bin']
+    .map((folder) => path.join(folder, name))
+    .find((file) => existsSync(file));
 
 /** Calls a tool on a temporary file. */
 export function runOn(tool: string, bytes: Uint8Array, args: (file: string) => readonly string[]): Buffer {
@@ -80,7 +106,10 @@ export function runOn(tool: string, bytes: Uint8Array, args: (file: string) => r
   try {
     const file = path.join(folder, 'report.pdf');
     writeFileSync(file, bytes);
-    return execFileSync(tool, [...args(file)], { maxBuffer: 512 * 1024 * 1024, stdio: ['ignore', 'pipe', 'ignore'] });
+    return execFileSync(tool, [...args(file)], {
+      maxBuffer: 512 * 1024 * 1024,
+      stdio: ['ignore', 'pipe', 'ignore'],
+    });
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -1,7 +1,13 @@
 import { beforeAll, describe, expect, jest, test } from '@jest/globals';
 import { pdfPress, type PdfPress } from '../../apps/api/src/report/typst-compiler.js';
 import { paperText } from '../../apps/api/src/report/typst-input.js';
-import { jobPackOf, reportOf, templateDocument, type ReportDocument, type ReportRequest } from '#lib/drawings';
+import {
+  jobPackOf,
+  reportOf,
+  templateDocument,
+  type ReportDocument,
+  type ReportRequest,
+} from '#lib/drawings';
 import { sampleRequest, smallSample, type SampleSize } from '../../libs/drawings/src/sample-estimate.js';
 import { hostileRequest, hostileStrings } from './hostile-strings.js';
 import { bare, findTool, readPdf, runOn, textOf, type PdfReading } from './report-parts.js';
@@ -12,7 +18,9 @@ const many: SampleSize = { lines: 300, fittings: 40, zones: 6, nameLength: 0 };
 const long: SampleSize = { lines: 24, fittings: 12, zones: 6, nameLength: 180 };
 
 let press: PdfPress;
-beforeAll(() => { press = pdfPress(); });
+beforeAll(() => {
+  press = pdfPress();
+});
 
 const pdfOf = (report: ReportDocument): Uint8Array => press.print(report, 'a-2a');
 
@@ -45,60 +53,112 @@ describe('the report says what the data says', () => {
   test('every total, tax and percentile stands there to the cent', () => {
     const { totals, summary, sections } = estimate;
     const amounts = [
-      totals.net, totals.overhead, totals.profit, totals.contingency, totals.tax, totals.total, totals.parts, totals.labour, summary.total,
-      totals.range.p10, totals.range.p50, totals.range.p80, totals.range.p90, ...totals.taxes.flatMap(({ base, amount }) => [base, amount]), ...totals.byCause.map(({ amount }) => amount),
+      totals.net,
+      totals.overhead,
+      totals.profit,
+      totals.contingency,
+      totals.tax,
+      totals.total,
+      totals.parts,
+      totals.labour,
+      summary.total,
+      totals.range.p10,
+      totals.range.p50,
+      totals.range.p80,
+      totals.range.p90,
+      ...totals.taxes.flatMap(({ base, amount }) => [base, amount]),
+      ...totals.byCause.map(({ amount }) => amount),
       ...sections.map(({ amount }) => amount),
     ];
     expect(amounts.map(({ amount }) => money(amount)).filter((said) => !text.includes(said))).toEqual([]);
   });
 
   test('the total read back from the page is the total of the data', () => {
-    const read = [...text.matchAll(/TotalwithtaxEUR([\d,]+\.\d\d)/g)].map((found) => found[1].replaceAll(',', ''));
+    const read = [...text.matchAll(/TotalwithtaxEUR([\d,]+\.\d\d)/g)].map((found) =>
+      found[1].replaceAll(',', ''),
+    );
     expect(read).toContain(estimate.totals.total.amount);
   });
 
   test('areas, lengths, hours, days, batches and checks are the data rounded to the digits shown', () => {
     const { summary, scope, core, process, checks } = estimate;
     const said = [
-      `${summary.openedAreaM2.toFixed(2)}m²`, `${summary.labourH.p50.toFixed(1)}h(${summary.labourH.p10.toFixed(1)}hto${summary.labourH.p90.toFixed(1)}h)`,
-      `${core.netAreaM2.toFixed(3)}m²`, `${core.purchaseAreaM2.toFixed(3)}m²`, `${(core.utilisation * 100).toFixed(1)}%`,
+      `${summary.openedAreaM2.toFixed(2)}m²`,
+      `${summary.labourH.p50.toFixed(1)}h(${summary.labourH.p10.toFixed(1)}hto${summary.labourH.p90.toFixed(1)}h)`,
+      `${core.netAreaM2.toFixed(3)}m²`,
+      `${core.purchaseAreaM2.toFixed(3)}m²`,
+      `${(core.utilisation * 100).toFixed(1)}%`,
       ...scope.openings.map(({ areaM2 }) => `${areaM2.toFixed(2)}m²`),
-      ...process.batches.flatMap(({ resinG, hardenerG, fillerG }) => [`${resinG}g`, `${hardenerG}g`, `${fillerG}g`]),
+      ...process.batches.flatMap(({ resinG, hardenerG, fillerG }) => [
+        `${resinG}g`,
+        `${hardenerG}g`,
+        `${fillerG}g`,
+      ]),
       ...process.demands.flatMap(({ netL, totalKg }) => [`${netL.toFixed(2)}l`, `${totalKg.toFixed(2)}kg`]),
-      ...checks.flatMap(({ utilisation }) => (utilisation === undefined ? [] : [`${(utilisation * 100).toFixed(1)}%`])),
+      ...checks.flatMap(({ utilisation }) =>
+        utilisation === undefined ? [] : [`${(utilisation * 100).toFixed(1)}%`],
+      ),
     ];
     expect(said.filter((one) => !text.includes(bare(one)))).toEqual([]);
   });
 
   test('so are pieces, plies, the four states of the panel, pressures, cures, days, drivers and what changed', () => {
     const { core, laminate, panel, process, totals } = estimate;
-    const grouped = (value: number, decimals: number): string => value.toLocaleString('en-GB', { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
-    const fewest = (value: number, decimals: number): string => value.toLocaleString('en-GB', { maximumFractionDigits: decimals });
+    const grouped = (value: number, decimals: number): string =>
+      value.toLocaleString('en-GB', { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+    const fewest = (value: number, decimals: number): string =>
+      value.toLocaleString('en-GB', { maximumFractionDigits: decimals });
     const said = [
-      ...core.pieces.map(({ beddingOrder, label, opening, thicknessMm, areaM2 }) => `${beddingOrder}${label}${opening}${thicknessMm.toFixed(1)}mm${areaM2.toFixed(4)}m²`),
-      ...core.stack.map(({ layer, thicknessMm }) => `${layer}${thicknessMm.toFixed(2)}mm`), ...core.sheets.map(({ lengthMm, widthMm }) => `${grouped(lengthMm, 0)}mm×${grouped(widthMm, 0)}mm`),
-      ...laminate.plies.map((ply) => `${ply.thicknessMm.toFixed(2)}mm${ply.areaM2.toFixed(3)}m²${ply.rollLengthM.toFixed(2)}m×${grouped(ply.rollWidthMm, 0)}mm${ply.glassKg.toFixed(2)}kg${ply.resinKg.toFixed(2)}kg`),
-      ...panel.states.flatMap(({ deflections }) => deflections.map(({ deflectionMm }) => `${deflectionMm.toFixed(2)}mm`)),
+      ...core.pieces.map(
+        ({ beddingOrder, label, opening, thicknessMm, areaM2 }) =>
+          `${beddingOrder}${label}${opening}${thicknessMm.toFixed(1)}mm${areaM2.toFixed(4)}m²`,
+      ),
+      ...core.stack.map(({ layer, thicknessMm }) => `${layer}${thicknessMm.toFixed(2)}mm`),
+      ...core.sheets.map(({ lengthMm, widthMm }) => `${grouped(lengthMm, 0)}mm×${grouped(widthMm, 0)}mm`),
+      ...laminate.plies.map(
+        (ply) =>
+          `${ply.thicknessMm.toFixed(2)}mm${ply.areaM2.toFixed(3)}m²${ply.rollLengthM.toFixed(2)}m×${grouped(ply.rollWidthMm, 0)}mm${ply.glassKg.toFixed(2)}kg${ply.resinKg.toFixed(2)}kg`,
+      ),
+      ...panel.states.flatMap(({ deflections }) =>
+        deflections.map(({ deflectionMm }) => `${deflectionMm.toFixed(2)}mm`),
+      ),
       `Bendingstiffnessforeandaft,permm${panel.states.map(({ bendingXNmm }) => `${grouped(bendingXNmm, 0)}N·mm`).join('')}`,
-      `${process.bondPressure.requiredKPa.toFixed(2)}kPa`, ...(process.bondPressure.availableKPa === undefined ? [] : [`${process.bondPressure.availableKPa.toFixed(2)}kPa`]),
-      ...process.cure.map(({ temperatureC, gelH, releaseH }) => `${fewest(temperatureC, 1)}°C${gelH!.toFixed(1)}h${releaseH!.toFixed(1)}h`),
+      `${process.bondPressure.requiredKPa.toFixed(2)}kPa`,
+      ...(process.bondPressure.availableKPa === undefined
+        ? []
+        : [`${process.bondPressure.availableKPa.toFixed(2)}kPa`]),
+      ...process.cure.map(
+        ({ temperatureC, gelH, releaseH }) =>
+          `${fewest(temperatureC, 1)}°C${gelH!.toFixed(1)}h${releaseH!.toFixed(1)}h`,
+      ),
       `${fewest(process.calendar.workingDays.p50, 1)}d(${fewest(process.calendar.workingDays.p10, 1)}dto${fewest(process.calendar.workingDays.p90, 1)}d)`,
       ...totals.drivers.map(({ name, shareOfVariance }) => `${name}${(shareOfVariance * 100).toFixed(1)}%`),
-      ...request.issue.changes.map((change) => (change.kind === 'sum' ? `${change.what}${money(change.before.amount)}${money(change.after.amount)}` : `${change.what}${change.before.toFixed(2)}m²${change.after.toFixed(2)}m²`)),
+      ...request.issue.changes.map((change) =>
+        change.kind === 'sum'
+          ? `${change.what}${money(change.before.amount)}${money(change.after.amount)}`
+          : `${change.what}${change.before.toFixed(2)}m²${change.after.toFixed(2)}m²`,
+      ),
       ...request.issue.history.map(({ total }) => money(total.amount)),
     ];
     expect(said.filter((one) => !text.includes(bare(one)))).toEqual([]);
   });
 
   test('an American reads the same amounts, and the same areas and temperatures in his units, on his paper', async () => {
-    const american: ReportRequest = { ...request, paper: 'letter', reader: { ...request.reader, locale: 'en-US', units: 'us' } };
+    const american: ReportRequest = {
+      ...request,
+      paper: 'letter',
+      reader: { ...request.reader, locale: 'en-US', units: 'us' },
+    };
     const pdf = pdfOf(reportOf(american));
     const us = bare(textOf(await readPdf(pdf)));
     // 1 ft = 0.3048 m exactly (international foot), so 1 ft2 = 0.09290304 m2; degF = 9/5 degC + 32.
     const squareFeet = (areaM2: number): string => `${(areaM2 / 0.09290304).toFixed(2)}ft²`;
     const said = [
-      ...estimate.lines.map(({ amount }) => money(amount.amount)), money(estimate.totals.total.amount),
-      squareFeet(estimate.summary.openedAreaM2), ...estimate.scope.openings.map(({ areaM2 }) => squareFeet(areaM2)), ...estimate.scope.zones.map(({ areaM2 }) => squareFeet(areaM2)),
+      ...estimate.lines.map(({ amount }) => money(amount.amount)),
+      money(estimate.totals.total.amount),
+      squareFeet(estimate.summary.openedAreaM2),
+      ...estimate.scope.openings.map(({ areaM2 }) => squareFeet(areaM2)),
+      ...estimate.scope.zones.map(({ areaM2 }) => squareFeet(areaM2)),
       ...estimate.process.cure.map(({ temperatureC }) => `${Math.round(temperatureC * 1.8 + 32)}°F`),
     ];
     expect(said.filter((one) => !us.includes(bare(one)))).toEqual([]);
@@ -107,16 +167,29 @@ describe('the report says what the data says', () => {
 
   test('every assumption, caution, limit and item in or out of scope is there', () => {
     const said = [
-      ...estimate.assumptions.flatMap(({ meaning, value, because }) => [meaning, value, because]), ...estimate.cautions.map(({ text: caution }) => caution), ...estimate.limits,
-      ...estimate.scope.included, ...estimate.scope.excluded, ...estimate.scope.findings.map((finding) => finding.text),
+      ...estimate.assumptions.flatMap(({ meaning, value, because }) => [meaning, value, because]),
+      ...estimate.cautions.map(({ text: caution }) => caution),
+      ...estimate.limits,
+      ...estimate.scope.included,
+      ...estimate.scope.excluded,
+      ...estimate.scope.findings.map((finding) => finding.text),
     ];
     expect(said.filter((one) => !text.includes(bare(one)))).toEqual([]);
   });
 });
 
-const kinds = [['report', reportOf], ['job pack', jobPackOf]] as const;
-const sizes = [['a small job', smallSample], ['40 fittings, six zones and 300 lines', many], ['very long names', long]] as const;
-const all = sizes.flatMap(([size, sample]) => kinds.map(([kind, documentOf]) => [`${kind} of ${size}`, documentOf, sampleRequest(sample)] as const));
+const kinds = [
+  ['report', reportOf],
+  ['job pack', jobPackOf],
+] as const;
+const sizes = [
+  ['a small job', smallSample],
+  ['40 fittings, six zones and 300 lines', many],
+  ['very long names', long],
+] as const;
+const all = sizes.flatMap(([size, sample]) =>
+  kinds.map(([kind, documentOf]) => [`${kind} of ${size}`, documentOf, sampleRequest(sample)] as const),
+);
 
 describe.each(all)('the %s', (_, documentOf, request: ReportRequest) => {
   let pdf: Uint8Array;
@@ -127,7 +200,9 @@ describe.each(all)('the %s', (_, documentOf, request: ReportRequest) => {
   });
 
   test('is tagged, titled, in a stated language, with a bookmark for each chapter', () => {
-    const chapters = documentOf(request).sections.filter(({ level }) => level === 1).map(({ title }) => bare(paperText(title)));
+    const chapters = documentOf(request)
+      .sections.filter(({ level }) => level === 1)
+      .map(({ title }) => bare(paperText(title)));
     expect(reading.isTagged).toBe(true);
     expect(reading.language).toMatch(/^en/);
     expect(bare(reading.title)).toContain(bare(paperText(request.estimate.title)).slice(0, 30));
@@ -136,7 +211,9 @@ describe.each(all)('the %s', (_, documentOf, request: ReportRequest) => {
   });
 
   test('numbers its pages and leaves none empty', () => {
-    const numbered = reading.pages.filter((runs) => /Page\d+of\d+/.test(bare(runs.map(({ says }) => says).join(''))));
+    const numbered = reading.pages.filter((runs) =>
+      /Page\d+of\d+/.test(bare(runs.map(({ says }) => says).join(''))),
+    );
     expect(numbered.length).toBeGreaterThan(3);
     for (const [index, runs] of reading.pages.entries()) {
       const own = runs.filter(({ y, says }) => y > 50 && says.trim() !== '');
@@ -148,13 +225,19 @@ describe.each(all)('the %s', (_, documentOf, request: ReportRequest) => {
     const orphans = reading.pages.flatMap((runs, index) => {
       const body = runs.filter(({ says, y }) => says.trim() !== '' && y > 50);
       const lowest = body.reduce((low, run) => (run.y < low.y ? run : low), body[0]);
-      return lowest.size > 10 && reading.bookmarks.some((title) => bare(title) === bare(lowest.says)) ? [`${index + 1}: ${lowest.says}`] : [];
+      return lowest.size > 10 && reading.bookmarks.some((title) => bare(title) === bare(lowest.says))
+        ? [`${index + 1}: ${lowest.says}`]
+        : [];
     });
     expect(orphans).toEqual([]);
   });
 
   test('keeps all text inside the page', () => {
-    const outside = reading.pages.flatMap((runs) => runs.filter(({ says, x, y }) => says.trim() !== '' && (x < 20 || x > 580 || y < 20 || y > 830)).map(({ says }) => says));
+    const outside = reading.pages.flatMap((runs) =>
+      runs
+        .filter(({ says, x, y }) => says.trim() !== '' && (x < 20 || x > 580 || y < 20 || y > 830))
+        .map(({ says }) => says),
+    );
     expect(outside).toEqual([]);
   });
 
@@ -173,27 +256,47 @@ describe.each(all)('the %s', (_, documentOf, request: ReportRequest) => {
 describe('in other readers', () => {
   const pdfinfo = findTool('pdffonts');
   (pdfinfo === undefined ? test.skip : test)('every font is embedded and searchable (needs pdffonts)', () => {
-    const fonts = runOn(pdfinfo!, pdfOf(reportOf(sampleRequest(smallSample))), (file) => [file]).toString().split('\n').slice(2).filter((row) => row !== '');
+    const fonts = runOn(pdfinfo!, pdfOf(reportOf(sampleRequest(smallSample))), (file) => [file])
+      .toString()
+      .split('\n')
+      .slice(2)
+      .filter((row) => row !== '');
     expect(fonts.length).toBeGreaterThan(0);
     for (const font of fonts) expect(font).toMatch(/Arimo.* yes\s+yes\s+yes /);
   });
 
   const qpdf = findTool('qpdf');
   (qpdf === undefined ? test.skip : test)('the file is sound (needs qpdf)', () => {
-    expect(runOn(qpdf!, pdfOf(jobPackOf(sampleRequest(smallSample))), (file) => ['--check', file]).toString()).toContain('No syntax or stream encoding errors');
+    expect(
+      runOn(qpdf!, pdfOf(jobPackOf(sampleRequest(smallSample))), (file) => ['--check', file]).toString(),
+    ).toContain('No syntax or stream encoding errors');
   });
 
   const pdftoppm = findTool('pdftoppm');
-  (pdftoppm === undefined ? test.skip : test)('the check line of a template measures 100 mm on paper (needs pdftoppm)', () => {
-    const DOTS_PER_MM = 10;
-    const image = runOn(pdftoppm!, pdfOf(templateDocument(sampleRequest(smallSample))), (file) => ['-gray', '-r', '254', '-f', '1', '-l', '1', file]);
-    const header = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(image.subarray(0, 40).toString('latin1'))!;
-    const [width, height] = [Number(header[1]), Number(header[2])];
-    const runs = Array.from({ length: height }, (_, row) => longestDark(image.subarray(header[0].length + row * width, header[0].length + (row + 1) * width)));
-    const footRuns = runs.slice(Math.floor(height * 0.88)).filter((run) => run > 500);
-    expect(Math.max(...footRuns) / DOTS_PER_MM).toBeGreaterThan(99.8);
-    expect(Math.max(...footRuns) / DOTS_PER_MM).toBeLessThan(100.4);
-  });
+  (pdftoppm === undefined ? test.skip : test)(
+    'the check line of a template measures 100 mm on paper (needs pdftoppm)',
+    () => {
+      const DOTS_PER_MM = 10;
+      const image = runOn(pdftoppm!, pdfOf(templateDocument(sampleRequest(smallSample))), (file) => [
+        '-gray',
+        '-r',
+        '254',
+        '-f',
+        '1',
+        '-l',
+        '1',
+        file,
+      ]);
+      const header = /^P5\s+(\d+)\s+(\d+)\s+255\s/.exec(image.subarray(0, 40).toString('latin1'))!;
+      const [width, height] = [Number(header[1]), Number(header[2])];
+      const runs = Array.from({ length: height }, (_, row) =>
+        longestDark(image.subarray(header[0].length + row * width, header[0].length + (row + 1) * width)),
+      );
+      const footRuns = runs.slice(Math.floor(height * 0.88)).filter((run) => run > 500);
+      expect(Math.max(...footRuns) / DOTS_PER_MM).toBeGreaterThan(99.8);
+      expect(Math.max(...footRuns) / DOTS_PER_MM).toBeLessThan(100.4);
+    },
+  );
 });
 
 function longestDark(row: Uint8Array): number {
@@ -216,7 +319,9 @@ test('names of every hostile kind come through as text', async () => {
   const isRightToLeft = (value: string): boolean => /[\u0590-\u05FF]/.test(value);
   const lost = strings.filter((one) => !isRightToLeft(one) && !text.includes(bare(paperText(one))));
   expect(lost).toEqual([]);
-  const hebrew = strings.filter(isRightToLeft).flatMap((one) => bare(paperText(one)).match(/[\u0590-\u05FF]+/g) ?? []);
+  const hebrew = strings
+    .filter(isRightToLeft)
+    .flatMap((one) => bare(paperText(one)).match(/[\u0590-\u05FF]+/g) ?? []);
   const present = sorted(text);
   expect(hebrew.filter((word) => ![...word].every((letter) => present.includes(letter)))).toEqual([]);
   expect(reading.pages.length).toBeGreaterThan(20);

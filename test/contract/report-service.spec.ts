@@ -13,14 +13,23 @@ import { alternativeTexts, bare, readPdf, textOf } from './report-parts.js';
 jest.setTimeout(120_000);
 
 const { estimate, record, issue } = sampleRequest(smallSample);
-const subject: ReportSubject = { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } };
+const subject: ReportSubject = {
+  estimate,
+  record,
+  issue,
+  reader: { locale: 'en-GB', units: 'si', paper: 'a4' },
+};
 let service: ReportService;
-beforeAll(() => { service = new ReportService(); });
+beforeAll(() => {
+  service = new ReportService();
+});
 afterAll(() => service.onModuleDestroy());
 
 describe('the readers’ habits', () => {
   test('an American reads feet and inches on letter paper', async () => {
-    const reading = await readPdf(await service.pdf({ ...subject, reader: { locale: 'en-US', units: 'us', paper: 'letter' } }, 'report'));
+    const reading = await readPdf(
+      await service.pdf({ ...subject, reader: { locale: 'en-US', units: 'us', paper: 'letter' } }, 'report'),
+    );
     const text = bare(textOf(reading));
     expect(text).toContain(bare('12 ft 7/8 in'));
     expect(text).toContain(bare('4.70 ft²'));
@@ -30,7 +39,13 @@ describe('the readers’ habits', () => {
   });
 
   test('a German reads decimal commas and dates of his own', async () => {
-    const text = bare(textOf(await readPdf(await service.pdf({ ...subject, reader: { locale: 'de-DE', units: 'si', paper: 'a4' } }, 'report'))));
+    const text = bare(
+      textOf(
+        await readPdf(
+          await service.pdf({ ...subject, reader: { locale: 'de-DE', units: 'si', paper: 'a4' } }, 'report'),
+        ),
+      ),
+    );
     expect(text).toContain(bare('9.333,21 EUR'));
     expect(text).toContain(bare('2. März 2026'));
   });
@@ -39,11 +54,29 @@ describe('the readers’ habits', () => {
 describe('drawings by name', () => {
   test('each drawing that the estimate lists can be had as SVG and as PDF', async () => {
     const names = service.drawingNames(subject);
-    expect(names).toEqual(expect.arrayContaining(['defect-map', 'opening-plan', 'piece-plan', 'sheet-layout', 'ply-plan', 'section', 'panel-checks', 'calendar', 'batch-1']));
+    expect(names).toEqual(
+      expect.arrayContaining([
+        'defect-map',
+        'opening-plan',
+        'piece-plan',
+        'sheet-layout',
+        'ply-plan',
+        'section',
+        'panel-checks',
+        'calendar',
+        'batch-1',
+      ]),
+    );
     for (const name of names) {
-      expect(await service.drawing(subject, name)).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" width="297mm" height="210mm"/);
+      expect(await service.drawing(subject, name)).toMatch(
+        /^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" width="297mm" height="210mm"/,
+      );
       const reading = await readPdf((await service.drawingPdf(subject, name))!);
-      expect({ name, pages: reading.pages.length, isTagged: reading.isTagged }).toEqual({ name, pages: 1, isTagged: true });
+      expect({ name, pages: reading.pages.length, isTagged: reading.isTagged }).toEqual({
+        name,
+        pages: 1,
+        isTagged: true,
+      });
     }
   });
 
@@ -55,52 +88,110 @@ describe('drawings by name', () => {
   test('the templates come as one document', async () => {
     const reading = await readPdf(await service.pdf(subject, 'templates'));
     expect(reading.pages.length).toBeGreaterThanOrEqual(estimate.core.pieces.length);
-    for (const piece of estimate.core.pieces) expect(bare(textOf(reading))).toContain(bare(`Template ${piece.label}, tile 1`));
+    for (const piece of estimate.core.pieces)
+      expect(bare(textOf(reading))).toContain(bare(`Template ${piece.label}, tile 1`));
   });
 
   test('an estimate without openings, pieces, plies or batches still has its report and its drawings', async () => {
     const nothing: ReportSubject = {
       ...subject,
       estimate: {
-        ...estimate, lines: [], checks: [], assumptions: [], cautions: [], limits: [],
-        scope: { ...estimate.scope, openings: [], zones: [], fittings: [], findings: [], included: [], excluded: [], method: [] },
+        ...estimate,
+        lines: [],
+        checks: [],
+        assumptions: [],
+        cautions: [],
+        limits: [],
+        scope: {
+          ...estimate.scope,
+          openings: [],
+          zones: [],
+          fittings: [],
+          findings: [],
+          included: [],
+          excluded: [],
+          method: [],
+        },
         core: { ...estimate.core, pieces: [], sheets: [], stack: [], notes: [] },
         laminate: { ...estimate.laminate, plies: [], alternatives: [], properties: [] },
-        process: { ...estimate.process, demands: [], batches: [], cure: [], gates: [], calendar: { ...estimate.process.calendar, tasks: [] } },
+        process: {
+          ...estimate.process,
+          demands: [],
+          batches: [],
+          cure: [],
+          gates: [],
+          calendar: { ...estimate.process.calendar, tasks: [] },
+        },
         totals: { ...estimate.totals, drivers: [], taxes: [], byCause: [] },
       },
     };
     expect((await readPdf(await service.pdf(nothing, 'report'))).pages.length).toBeGreaterThan(3);
     expect((await readPdf(await service.pdf(nothing, 'job-pack'))).pages.length).toBeGreaterThan(1);
-    for (const name of service.drawingNames(nothing)) expect(await service.drawing(nothing, name)).toContain('<svg');
+    for (const name of service.drawingNames(nothing))
+      expect(await service.drawing(nothing, name)).toContain('<svg');
   });
 });
 
 describe('lines as CSV', () => {
   test('are the lines of the estimate, number for number', () => {
     const rows: readonly Record<string, string>[] = parse(service.csv(estimate), { columns: true });
-    expect(rows.map(({ code, amount, currency, purchaseQuantity }) => [code, amount, currency, Number(purchaseQuantity)]))
-      .toEqual(estimate.lines.map(({ code, amount, purchaseQuantity }) => [code, amount.amount, amount.currency, purchaseQuantity]));
+    expect(
+      rows.map(({ code, amount, currency, purchaseQuantity }) => [
+        code,
+        amount,
+        currency,
+        Number(purchaseQuantity),
+      ]),
+    ).toEqual(
+      estimate.lines.map(({ code, amount, purchaseQuantity }) => [
+        code,
+        amount.amount,
+        amount.currency,
+        purchaseQuantity,
+      ]),
+    );
   });
 
   test('hold nothing that a spreadsheet would run', () => {
-    const evil = ['=HYPERLINK("http://example.invalid")', '+1+1', '-2+3', '@SUM(A1)', '\t=1', 'plain, "quoted"\nand broken'];
-    const lines = sampleEstimate(smallSample).lines.slice(0, evil.length).map((line, index) => ({ ...line, title: evil[index] }));
-    const rows: readonly Record<string, string>[] = parse(service.csv({ ...estimate, lines }), { columns: true });
-    expect(rows.map(({ title }) => title)).toEqual([...evil.slice(0, 5).map((title) => `'${title}`), evil[5]]);
+    const evil = [
+      '=HYPERLINK("http://example.invalid")',
+      '+1+1',
+      '-2+3',
+      '@SUM(A1)',
+      '\t=1',
+      'plain, "quoted"\nand broken',
+    ];
+    const lines = sampleEstimate(smallSample)
+      .lines.slice(0, evil.length)
+      .map((line, index) => ({ ...line, title: evil[index] }));
+    const rows: readonly Record<string, string>[] = parse(service.csv({ ...estimate, lines }), {
+      columns: true,
+    });
+    expect(rows.map(({ title }) => title)).toEqual([
+      ...evil.slice(0, 5).map((title) => `'${title}`),
+      evil[5],
+    ]);
   });
 });
 
 describe('a logo', () => {
   const redrawn = async (uploaded: Uint8Array): Promise<Uint8Array> => {
     const outcome = await service.logo(uploaded);
-    if (!outcome.ok) throw new Error(`It was refused: ${outcome.problems.map(({ code }) => code).join(', ')}`);
+    if (!outcome.ok)
+      throw new Error(`It was refused: ${outcome.problems.map(({ code }) => code).join(', ')}`);
     return outcome.value;
   };
 
   test('of a sound PNG goes on the letterhead, with words for those who cannot see it', async () => {
-    const logo = { type: 'image/png', base64: Buffer.from(await redrawn(png(40, 20))).toString('base64'), description: 'A lighthouse on a rock' } as const;
-    const pdf = await service.pdf({ ...subject, issue: { ...issue, letterhead: { ...issue.letterhead, logo } } }, 'report');
+    const logo = {
+      type: 'image/png',
+      base64: Buffer.from(await redrawn(png(40, 20))).toString('base64'),
+      description: 'A lighthouse on a rock',
+    } as const;
+    const pdf = await service.pdf(
+      { ...subject, issue: { ...issue, letterhead: { ...issue.letterhead, logo } } },
+      'report',
+    );
     expect(Buffer.from(pdf).toString('latin1')).toMatch(/\/Subtype ?\/Image/);
     expect(await alternativeTexts(pdf)).toContain('A lighthouse on a rock');
   });
@@ -117,17 +208,38 @@ describe('a logo', () => {
 
   test('keeps nothing that was hidden in the file: neither texts and places beside the picture nor files behind it', async () => {
     const place = chunk('tEXt', Buffer.from('Comment\0<script>alert(1)</script>', 'latin1'));
-    const bomb = chunk('zTXt', Buffer.concat([Buffer.from('Comment\0\0', 'latin1'), deflateSync(Buffer.alloc(50_000_000))]));
-    const polyglot = Buffer.concat([png(20, 20, { between: [place, bomb] }), Buffer.from('PK\u0003\u0004<html><script>alert(1)</script></html>%PDF-1.7', 'latin1')]);
+    const bomb = chunk(
+      'zTXt',
+      Buffer.concat([Buffer.from('Comment\0\0', 'latin1'), deflateSync(Buffer.alloc(50_000_000))]),
+    );
+    const polyglot = Buffer.concat([
+      png(20, 20, { between: [place, bomb] }),
+      Buffer.from('PK\u0003\u0004<html><script>alert(1)</script></html>%PDF-1.7', 'latin1'),
+    ]);
     const kept = await redrawn(polyglot);
-    expect(new Set(chunksOf(kept))).toEqual(new Set(['IHDR', 'IDAT', 'IEND', ...chunksOf(kept).filter((name) => ['PLTE', 'tRNS', 'pHYs'].includes(name))]));
+    expect(new Set(chunksOf(kept))).toEqual(
+      new Set([
+        'IHDR',
+        'IDAT',
+        'IEND',
+        ...chunksOf(kept).filter((name) => ['PLTE', 'tRNS', 'pHYs'].includes(name)),
+      ]),
+    );
     expect(Buffer.from(kept).toString('latin1')).not.toMatch(/script|PDF|PK\u0003/);
     expect(kept.length).toBeLessThan(1000);
   });
 
   test.each([
-    ['a drawing with script inside', Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"><script/></svg>'), 'not-one-of'],
-    ['a page that calls itself a picture', Buffer.from('<!doctype html><script>alert(1)</script>'), 'not-one-of'],
+    [
+      'a drawing with script inside',
+      Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"><script/></svg>'),
+      'not-one-of',
+    ],
+    [
+      'a page that calls itself a picture',
+      Buffer.from('<!doctype html><script>alert(1)</script>'),
+      'not-one-of',
+    ],
     ['a GIF', Buffer.from('GIF89a\u0001\0\u0001\0', 'latin1'), 'not-one-of'],
     ['nothing', Buffer.alloc(0), 'not-one-of'],
     ['the beginning of a PNG and no more', PNG_SIGNATURE, 'not-one-of'],
@@ -135,7 +247,11 @@ describe('a logo', () => {
     ['a picture of too many points', png(4500, 4500, { rows: 1 }), 'out-of-range'],
     ['a picture cut short', png(400, 200).subarray(0, 60), 'not-supported'],
     ['a picture with fewer rows than it says', png(400, 200, { rows: 20 }), 'not-supported'],
-    ['a picture with a byte changed', png(400, 200).map((value, index) => (index === 50 ? value ^ 1 : value)), 'not-supported'],
+    [
+      'a picture with a byte changed',
+      png(400, 200).map((value, index) => (index === 50 ? value ^ 1 : value)),
+      'not-supported',
+    ],
     ['a picture of zero width', png(0, 10), 'out-of-range'],
     ['a file too heavy', Buffer.concat([png(4, 4), Buffer.alloc(1_000_001)]), 'out-of-range'],
     ['a JPEG without an end', greyJpeg.subarray(0, 200), 'not-supported'],
@@ -147,23 +263,30 @@ describe('a logo', () => {
 
 /** The compiled service; tests run from sources, where another process cannot load a file. */
 const compiled = path.resolve('dist/apps/api/src/report/report.service.js');
-(existsSync(compiled) ? test : test.skip)('the compiled service sets documents in other processes, while the caller goes on (needs a build)', async () => {
-  const { ReportService: Compiled } = await import(pathToFileURL(compiled).href) as { readonly ReportService: typeof ReportService };
-  const threaded = new Compiled();
-  try {
-    let turns = 0;
-    const ticking = setInterval(() => { turns += 1; }, 5);
-    const pdfs = await Promise.all(Array.from({ length: 4 }, () => threaded.pdf(subject, 'report')));
-    clearInterval(ticking);
-    expect(turns).toBeGreaterThan(5);
-    for (const pdf of pdfs) expect(Buffer.compare(pdf, pdfs[0])).toBe(0);
-    const gone = new AbortController();
-    const late = threaded.pdf(subject, 'job-pack', { signal: gone.signal });
-    gone.abort();
-    await expect(late).rejects.toThrow();
-    const after = await threaded.pdf(subject, 'report');
-    expect(Buffer.compare(after, pdfs[0])).toBe(0);
-  } finally {
-    await threaded.onModuleDestroy();
-  }
-});
+(existsSync(compiled) ? test : test.skip)(
+  'the compiled service sets documents in other processes, while the caller goes on (needs a build)',
+  async () => {
+    const { ReportService: Compiled } = (await import(pathToFileURL(compiled).href)) as {
+      readonly ReportService: typeof ReportService;
+    };
+    const threaded = new Compiled();
+    try {
+      let turns = 0;
+      const ticking = setInterval(() => {
+        turns += 1;
+      }, 5);
+      const pdfs = await Promise.all(Array.from({ length: 4 }, () => threaded.pdf(subject, 'report')));
+      clearInterval(ticking);
+      expect(turns).toBeGreaterThan(5);
+      for (const pdf of pdfs) expect(Buffer.compare(pdf, pdfs[0])).toBe(0);
+      const gone = new AbortController();
+      const late = threaded.pdf(subject, 'job-pack', { signal: gone.signal });
+      gone.abort();
+      await expect(late).rejects.toThrow();
+      const after = await threaded.pdf(subject, 'report');
+      expect(Buffer.compare(after, pdfs[0])).toBe(0);
+    } finally {
+      await threaded.onModuleDestroy();
+    }
+  },
+);

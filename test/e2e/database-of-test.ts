@@ -59,16 +59,30 @@ async function administer(server: string, statement: string): Promise<void> {
 /** A migrated and seeded folder, made once for a set of migrations and a catalogue: a new database takes seconds. */
 async function template(): Promise<string> {
   const migrations = path.join(import.meta.dirname, '../../apps/api/src/persistence/migrations');
-  const written = await Promise.all((await readdir(migrations)).sort().map((file) => readFile(path.join(migrations, file), 'utf8')));
-  const version = createHash('sha256').update(written.join('')).update(shippedCatalogue.hash).update(TEST_KEY).digest('hex').slice(0, 16);
+  const written = await Promise.all(
+    (await readdir(migrations)).sort().map((file) => readFile(path.join(migrations, file), 'utf8')),
+  );
+  const version = createHash('sha256')
+    .update(written.join(''))
+    .update(shippedCatalogue.hash)
+    .update(TEST_KEY)
+    .digest('hex')
+    .slice(0, 16);
   const place = path.join(tmpdir(), `kingplank-template-${version}`);
   if (await exists(place)) return place;
   const draft = await mkdtemp(path.join(tmpdir(), 'kp-'));
-  const service = await start(readConfiguration({ PORT: '0', DATA_DIR: draft, FIRST_KEY: TEST_KEY, LOG_LEVEL: 'silent' }), new Log('silent'));
+  const service = await start(
+    readConfiguration({ PORT: '0', DATA_DIR: draft, FIRST_KEY: TEST_KEY, LOG_LEVEL: 'silent' }),
+    new Log('silent'),
+  );
   await service.stop();
   // Whoever renames first wins; the other copy is thrown away.
   await rename(draft, place).catch(() => rm(draft, { recursive: true, force: true }));
   return place;
 }
 
-const exists = (file: string): Promise<boolean> => stat(file).then(() => true, () => false);
+const exists = (file: string): Promise<boolean> =>
+  stat(file).then(
+    () => true,
+    () => false,
+  );

@@ -3,7 +3,10 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import { startService, type TestService } from './service.js';
 
-const sample = (name: string) => JSON.parse(readFileSync(path.join(import.meta.dirname, '../../apps/workshop/samples', `${name}.json`), 'utf8')) as Record<string, unknown>;
+const sample = (name: string) =>
+  JSON.parse(
+    readFileSync(path.join(import.meta.dirname, '../../apps/workshop/samples', `${name}.json`), 'utf8'),
+  ) as Record<string, unknown>;
 const foredeck = sample('foredeck');
 
 describe('the main job', () => {
@@ -13,7 +16,9 @@ describe('the main job', () => {
     service = await startService();
     made = await service.post('/v1/estimates', foredeck);
   });
-  afterAll(async () => { await service.stop(); });
+  afterAll(async () => {
+    await service.stop();
+  });
 
   test('a defect record becomes a stored, priced estimate that is read back to the byte', async () => {
     expect(made.status).toBe(201);
@@ -26,7 +31,9 @@ describe('the main job', () => {
   });
 
   test('whoever has it already is told that nothing changed', async () => {
-    const answer = await service.get(`/v1/estimates/${made.body.id}`, { 'if-none-match': made.headers.get('etag') ?? '' });
+    const answer = await service.get(`/v1/estimates/${made.body.id}`, {
+      'if-none-match': made.headers.get('etag') ?? '',
+    });
     expect(answer.status).toBe(304);
     expect(answer.text).toBe('');
   });
@@ -38,11 +45,19 @@ describe('the main job', () => {
   });
 
   test('the lines add up to the sections and the sections to the net sum, to the cent', () => {
-    const { lines, sections, totals } = made.body.estimate as { lines: { section: string; amount: { amount: string } }[]; sections: { code: string; amount: { amount: string } }[]; totals: { net: { amount: string } } };
+    const { lines, sections, totals } = made.body.estimate as {
+      lines: { section: string; amount: { amount: string } }[];
+      sections: { code: string; amount: { amount: string } }[];
+      totals: { net: { amount: string } };
+    };
     const cents = (amount: string): number => Math.round(Number(amount) * 100);
-    const total = (amounts: readonly string[]): number => amounts.reduce((sum, amount) => sum + cents(amount), 0);
+    const total = (amounts: readonly string[]): number =>
+      amounts.reduce((sum, amount) => sum + cents(amount), 0);
     for (const section of sections) {
-      expect([section.code, total(lines.filter((line) => line.section === section.code).map((line) => line.amount.amount))]).toEqual([section.code, cents(section.amount.amount)]);
+      expect([
+        section.code,
+        total(lines.filter((line) => line.section === section.code).map((line) => line.amount.amount)),
+      ]).toEqual([section.code, cents(section.amount.amount)]);
     }
     expect(total(sections.map((section) => section.amount.amount))).toBe(cents(totals.net.amount));
   });
@@ -51,7 +66,10 @@ describe('the main job', () => {
     const { totals } = made.body.estimate;
     const cents = ({ amount }: { amount: string }): number => Math.round(Number(amount) * 100);
     const taxed = cents(totals.total) / (cents(totals.total) - cents(totals.tax));
-    expect(cents(totals.withoutContingency.amount)).toBeCloseTo((cents(totals.net) + cents(totals.overhead) + cents(totals.profit)) * taxed, -1);
+    expect(cents(totals.withoutContingency.amount)).toBeCloseTo(
+      (cents(totals.net) + cents(totals.overhead) + cents(totals.profit)) * taxed,
+      -1,
+    );
     // The contingency takes the price to P80, so that the total and P80 of the range are one amount.
     expect(Math.abs(cents(totals.total) - cents(totals.range.p80))).toBeLessThanOrEqual(2);
     expect(totals.withoutContingency.shareWithin).toBeGreaterThan(0);
@@ -60,7 +78,9 @@ describe('the main job', () => {
 
   test('every line answers why, down to what was entered, looked up or assumed', async () => {
     const [line] = made.body.estimate.lines as readonly { code: string }[];
-    const { status, body } = await service.get(`/v1/estimates/${made.body.id}/lines/${encodeURIComponent(line.code)}/why`);
+    const { status, body } = await service.get(
+      `/v1/estimates/${made.body.id}/lines/${encodeURIComponent(line.code)}/why`,
+    );
     expect(status).toBe(200);
     expect(body.figure.origin.kind).toBe('computed');
     expect((await service.get(`/v1/estimates/${made.body.id}/lines/no-such-line/why`)).status).toBe(404);
@@ -79,7 +99,9 @@ describe('the main job', () => {
   });
 
   test('its drawings are listed and drawn as SVG', async () => {
-    const { body: { items } } = await service.get(`/v1/estimates/${made.body.id}/drawings`);
+    const {
+      body: { items },
+    } = await service.get(`/v1/estimates/${made.body.id}/drawings`);
     expect(items.length).toBeGreaterThan(0);
     const drawing = await service.get(items[0].href);
     expect(drawing.headers.get('content-type')).toMatch(/^image\/svg\+xml/);
@@ -90,10 +112,13 @@ describe('the main job', () => {
   test('its pieces and sheets go out as DXF for a cutting machine, other drawings do not', async () => {
     const at = `/v1/estimates/${made.body.id}/drawings`;
     const { pieces, sheets } = made.body.estimate.core;
-    const [piecesFile, sheetsFile] = await Promise.all(['piece-plan', 'sheet-layout'].map((name) => service.get(`${at}/${name}`, { accept: 'image/vnd.dxf' })));
+    const [piecesFile, sheetsFile] = await Promise.all(
+      ['piece-plan', 'sheet-layout'].map((name) => service.get(`${at}/${name}`, { accept: 'image/vnd.dxf' })),
+    );
     expect(piecesFile.headers.get('content-type')).toMatch(/^image\/vnd\.dxf/);
     expect(piecesFile.text.match(/LWPOLYLINE/g)).toHaveLength(pieces.length);
-    for (const { label } of [...pieces, ...sheets]) expect(piecesFile.text + sheetsFile.text).toContain(label);
+    for (const { label } of [...pieces, ...sheets])
+      expect(piecesFile.text + sheetsFile.text).toContain(label);
     expect(sheetsFile.text).toContain('sheet edge');
     expect((await service.get(`${at}/section`, { accept: 'image/vnd.dxf' })).status).toBe(404);
   });
@@ -110,7 +135,9 @@ describe('the main job', () => {
     expect(body.coverage.every((one: { short: number }) => one.short === 0)).toBe(true);
     const [{ supplier }] = body.orders as readonly { supplier: string }[];
     expect((await service.get(at, { accept: 'text/csv' })).text).toContain('packCount');
-    expect((await service.get(`${at}?supplier=${supplier}`, { accept: 'application/xml' })).text).toContain('urn:oasis:names:specification:ubl:schema:xsd:Order-2');
+    expect((await service.get(`${at}?supplier=${supplier}`, { accept: 'application/xml' })).text).toContain(
+      'urn:oasis:names:specification:ubl:schema:xsd:Order-2',
+    );
     const collected = await service.post(at, { options: { transport: 'collect', suppliers: [supplier] } });
     expect(collected.status).toBe(200);
     expect(collected.body.orders.map((order: { supplier: string }) => order.supplier)).toEqual([supplier]);
@@ -120,62 +147,120 @@ describe('the main job', () => {
     const at = `/v1/estimates/${made.body.id}/basket`;
     const other = await service.post('/v1/estimates', sample('side-deck'));
     const options = { secondBest: false };
-    const alone = [await service.post(at, { options }), await service.post(`/v1/estimates/${other.body.id}/basket`, { options, priceList: made.body.estimate.provenance.priceList })];
+    const alone = [
+      await service.post(at, { options }),
+      await service.post(`/v1/estimates/${other.body.id}/basket`, {
+        options,
+        priceList: made.body.estimate.provenance.priceList,
+      }),
+    ];
     const { status, body } = await service.post(at, { options, together: [other.body.id] });
     expect([status, body.isComplete]).toEqual([200, true]);
     const cents = (amount: { amount: string }): number => Math.round(Number(amount.amount) * 100);
-    expect(body.byEstimate.map(({ estimate }: { estimate: string }) => estimate).sort()).toEqual([made.body.id, other.body.id].sort());
-    expect(body.byEstimate.reduce((sum: number, { amount }: { amount: { amount: string } }) => sum + cents(amount), 0)).toBe(cents(body.total));
+    expect(body.byEstimate.map(({ estimate }: { estimate: string }) => estimate).sort()).toEqual(
+      [made.body.id, other.body.id].sort(),
+    );
+    expect(
+      body.byEstimate.reduce(
+        (sum: number, { amount }: { amount: { amount: string } }) => sum + cents(amount),
+        0,
+      ),
+    ).toBe(cents(body.total));
     expect(cents(body.total)).toBeLessThan(alone.reduce((sum, one) => sum + cents(one.body.total), 0));
     const nobody = '00000000-0000-7000-8000-000000000000';
     const refused = await service.post(at, { together: [nobody, made.body.id, 'x'] });
     expect(refused.status).toBe(422);
-    expect(refused.body.errors.map(({ pointer, code }: { pointer: string; code: string }) => `${pointer} ${code}`)).toEqual(['/together/0 unknown-code', '/together/1 duplicate', '/together/2 unknown-code']);
+    expect(
+      refused.body.errors.map(({ pointer, code }: { pointer: string; code: string }) => `${pointer} ${code}`),
+    ).toEqual(['/together/0 unknown-code', '/together/1 duplicate', '/together/2 unknown-code']);
   });
 
   test('it goes out as a quotation whose lines, charges and taxes make its total', async () => {
-    const { status, text, headers } = await service.get(`/v1/estimates/${made.body.id}?customer=An%20invented%20owner&validUntil=2027-01-31`, { accept: 'application/xml' });
+    const { status, text, headers } = await service.get(
+      `/v1/estimates/${made.body.id}?customer=An%20invented%20owner&validUntil=2027-01-31`,
+      { accept: 'application/xml' },
+    );
     expect([status, headers.get('content-type')?.split(';')[0]]).toEqual([200, 'application/xml']);
     expect(text).toContain('urn:oasis:names:specification:ubl:schema:xsd:Quotation-2');
     expect(text).toContain('<cbc:Name>An invented owner</cbc:Name>');
     expect(text).toContain('<cbc:EndDate>2027-01-31</cbc:EndDate>');
-    const amounts = (element: string): readonly number[] => [...text.matchAll(new RegExp(`<cbc:${element} currencyID="[A-Z]{3}">([^<]+)<`, 'g'))].map((found) => Math.round(Number(found[1]) * 100));
+    const amounts = (element: string): readonly number[] =>
+      [...text.matchAll(new RegExp(`<cbc:${element} currencyID="[A-Z]{3}">([^<]+)<`, 'g'))].map((found) =>
+        Math.round(Number(found[1]) * 100),
+      );
     const { totals, lines } = made.body.estimate;
     const cents = ({ amount }: { amount: string }): number => Math.round(Number(amount) * 100);
     expect(text.match(/<cac:QuotationLine>/g)).toHaveLength(lines.length);
     expect(amounts('PayableAmount')).toEqual([cents(totals.total)]);
-    expect(amounts('TaxableAmount').reduce((sum, one) => sum + one, 0)).toBe(amounts('TaxExclusiveAmount')[0]);
-    expect(amounts('Amount').reduce((sum, one) => sum + one, 0)).toBe(cents(totals.overhead) + cents(totals.profit) + cents(totals.contingency));
-    expect((await service.get(`/v1/estimates/${made.body.id}?validUntil=soon`, { accept: 'application/xml' })).body.errors[0]).toMatchObject({ parameter: 'validUntil' });
+    expect(amounts('TaxableAmount').reduce((sum, one) => sum + one, 0)).toBe(
+      amounts('TaxExclusiveAmount')[0],
+    );
+    expect(amounts('Amount').reduce((sum, one) => sum + one, 0)).toBe(
+      cents(totals.overhead) + cents(totals.profit) + cents(totals.contingency),
+    );
+    expect(
+      (await service.get(`/v1/estimates/${made.body.id}?validUntil=soon`, { accept: 'application/xml' })).body
+        .errors[0],
+    ).toMatchObject({ parameter: 'validUntil' });
   });
 
   test('the change order of a second revision starts from the sum agreed first, and is printed for signing', async () => {
-    const widened = (factor: number) => (foredeck.zones as { outline: [number, number][] }[]).map((zone) => ({ ...zone, outline: zone.outline.map(([x, y]) => [x, y * factor]) }));
+    const widened = (factor: number) =>
+      (foredeck.zones as { outline: [number, number][] }[]).map((zone) => ({
+        ...zone,
+        outline: zone.outline.map(([x, y]) => [x, y * factor]),
+      }));
     const first = await service.post('/v1/estimates', foredeck);
-    const second = await service.post(`/v1/estimates/${first.body.id}/revisions`, { reason: 'Opened: wider to both sides', record: { ...foredeck, zones: widened(1.15) } });
-    const third = await service.post(`/v1/estimates/${first.body.id}/revisions`, { reason: 'Wider still at the aft edge', record: { ...foredeck, zones: widened(1.3) } });
+    const second = await service.post(`/v1/estimates/${first.body.id}/revisions`, {
+      reason: 'Opened: wider to both sides',
+      record: { ...foredeck, zones: widened(1.15) },
+    });
+    const third = await service.post(`/v1/estimates/${first.body.id}/revisions`, {
+      reason: 'Wider still at the aft edge',
+      record: { ...foredeck, zones: widened(1.3) },
+    });
     const at = `/v1/estimates/${third.body.id}/change-order`;
     const { status, body } = await service.get(at);
     expect(status).toBe(200);
     expect(body.title).toContain('Change order 2 to ');
     expect(body.reason).toBe('Wider still at the aft edge');
     const cents = (amount: string): number => Math.round(Number(amount) * 100);
-    const net = ({ body: { estimate: { totals } } }: typeof first): number => cents(totals.total.amount) - cents(totals.tax.amount);
-    expect(body.sums.slice(0, 4).map(({ amount }: { amount: { amount: string } }) => cents(amount.amount)))
-      .toEqual([net(first), net(second) - net(first), net(third) - net(second), net(third)]);
+    const net = ({
+      body: {
+        estimate: { totals },
+      },
+    }: typeof first): number => cents(totals.total.amount) - cents(totals.tax.amount);
+    expect(
+      body.sums.slice(0, 4).map(({ amount }: { amount: { amount: string } }) => cents(amount.amount)),
+    ).toEqual([net(first), net(second) - net(first), net(third) - net(second), net(third)]);
     expect(body.additions.length).toBeGreaterThan(0);
     const page = await service.get(at, { accept: 'text/html' });
-    for (const said of ['Wider still at the aft edge', 'For the yard', 'For the owner', 'Sum agreed first, without tax']) expect(page.text).toContain(said);
+    for (const said of [
+      'Wider still at the aft edge',
+      'For the yard',
+      'For the owner',
+      'Sum agreed first, without tax',
+    ])
+      expect(page.text).toContain(said);
     expect((await service.get(at, { accept: 'application/pdf' })).text.slice(0, 5)).toBe('%PDF-');
     expect((await service.get(`/v1/estimates/${first.body.id}/change-order`)).status).toBe(404);
   });
 
   test('a revision in another currency is compared in its figures alone, and has no change order', async () => {
-    const first = await service.post('/v1/estimates', { ...foredeck, pricing: { priceList: 'invented-euro' } });
-    const second = await service.post(`/v1/estimates/${first.body.id}/revisions`, { reason: 'Quoted abroad', record: { ...foredeck, pricing: { priceList: 'invented-dollar' } } });
+    const first = await service.post('/v1/estimates', {
+      ...foredeck,
+      pricing: { priceList: 'invented-euro' },
+    });
+    const second = await service.post(`/v1/estimates/${first.body.id}/revisions`, {
+      reason: 'Quoted abroad',
+      record: { ...foredeck, pricing: { priceList: 'invented-dollar' } },
+    });
     expect(second.status).toBe(201);
     for (const kind of ['comparison', 'change-order']) {
-      expect((await service.get(`/v1/estimates/${second.body.id}/${kind}`)).body).toMatchObject({ status: 422, errors: [{ code: 'other-currency' }] });
+      expect((await service.get(`/v1/estimates/${second.body.id}/${kind}`)).body).toMatchObject({
+        status: 422,
+        errors: [{ code: 'other-currency' }],
+      });
     }
     expect((await service.get(`/v1/estimates/${second.body.id}`, { accept: 'text/html' })).status).toBe(200);
   });
@@ -183,7 +268,9 @@ describe('the main job', () => {
   test('the same Idempotency-Key and body give the same estimate, another body is refused', async () => {
     const headers = { 'idempotency-key': '"a-key-for-one-estimate"' };
     const first = await service.post('/v1/estimates', foredeck, headers);
-    const again = await service.post('/v1/estimates', foredeck, { 'idempotency-key': 'a-key-for-one-estimate' });
+    const again = await service.post('/v1/estimates', foredeck, {
+      'idempotency-key': 'a-key-for-one-estimate',
+    });
     expect(again.status).toBe(201);
     expect(again.text).toBe(first.text);
     expect(again.headers.get('idempotency-replayed')).toBe('true');
@@ -195,11 +282,17 @@ describe('the main job', () => {
 
   test('a key that is still at work is refused with 409, and one estimate comes of five requests', async () => {
     const before = (await service.get('/v1/estimates?limit=200')).body.items.length as number;
-    const answers = await Promise.all([1, 2, 3, 4, 5].map(() => service.post('/v1/estimates', foredeck, { 'idempotency-key': 'five-at-once' })));
+    const answers = await Promise.all(
+      [1, 2, 3, 4, 5].map(() =>
+        service.post('/v1/estimates', foredeck, { 'idempotency-key': 'five-at-once' }),
+      ),
+    );
     const statuses = answers.map(({ status }) => status);
     expect(statuses.every((status) => status === 201 || status === 409)).toBe(true);
     expect(statuses).toContain(201);
-    expect(new Set(answers.filter(({ status }) => status === 201).map(({ body }) => body.id as string)).size).toBe(1);
+    expect(
+      new Set(answers.filter(({ status }) => status === 201).map(({ body }) => body.id as string)).size,
+    ).toBe(1);
     expect((await service.get('/v1/estimates?limit=200')).body.items).toHaveLength(before + 1);
   });
 
@@ -220,8 +313,14 @@ describe('the main job', () => {
   });
 
   test('a revision carries its reason, and the comparison says what changed', async () => {
-    const zones = (foredeck.zones as { outline: [number, number][] }[]).map((zone) => ({ ...zone, outline: zone.outline.map(([x, y]) => [x - (x - 1100) * -0.15, y * 1.15]) }));
-    const revised = await service.post(`/v1/estimates/${made.body.id}/revisions`, { reason: 'The deck was opened', record: { ...foredeck, zones } });
+    const zones = (foredeck.zones as { outline: [number, number][] }[]).map((zone) => ({
+      ...zone,
+      outline: zone.outline.map(([x, y]) => [x - (x - 1100) * -0.15, y * 1.15]),
+    }));
+    const revised = await service.post(`/v1/estimates/${made.body.id}/revisions`, {
+      reason: 'The deck was opened',
+      record: { ...foredeck, zones },
+    });
     expect(revised.status).toBe(201);
     expect(revised.body.revision).toEqual({ rootId: made.body.id, number: 1, reason: 'The deck was opened' });
     const { body } = await service.get(`/v1/estimates/${revised.body.id}/comparison`);
@@ -231,31 +330,133 @@ describe('the main job', () => {
     expect(cents(gross.after.amount) - cents(gross.before.amount)).toBe(cents(gross.difference.amount));
     expect(gross.before).toEqual(made.body.estimate.totals.total);
     const direct = body.totals.find(({ code }: { code: string }) => code === 'direct');
-    expect(body.lines.reduce((sum: number, line: { difference: { amount: string } }) => sum + cents(line.difference.amount), 0)).toBe(cents(direct.difference.amount));
-    for (const line of body.lines) expect(cents(line.becauseOfQuantity.amount) + cents(line.becauseOfRate.amount)).toBe(cents(line.difference.amount));
+    expect(
+      body.lines.reduce(
+        (sum: number, line: { difference: { amount: string } }) => sum + cents(line.difference.amount),
+        0,
+      ),
+    ).toBe(cents(direct.difference.amount));
+    for (const line of body.lines)
+      expect(cents(line.becauseOfQuantity.amount) + cents(line.becauseOfRate.amount)).toBe(
+        cents(line.difference.amount),
+      );
     expect(body.lines[0].because).toContain('The deck was opened');
-    expect((await service.get(`/v1/estimates/${revised.body.id}/comparison`, { accept: 'text/csv' })).text.split('\r\n')).toHaveLength(1 + body.lines.length + body.totals.length + 1);
+    expect(
+      (await service.get(`/v1/estimates/${revised.body.id}/comparison`, { accept: 'text/csv' })).text.split(
+        '\r\n',
+      ),
+    ).toHaveLength(1 + body.lines.length + body.totals.length + 1);
     const list = await service.get(`/v1/estimates/${made.body.id}/revisions`);
-    expect(list.body.items.map(({ revision }: { revision: { number: number } }) => revision.number)).toEqual([0, 1]);
+    expect(list.body.items.map(({ revision }: { revision: { number: number } }) => revision.number)).toEqual([
+      0, 1,
+    ]);
     expect((await service.get(`/v1/estimates/${made.body.id}/comparison`)).status).toBe(404);
-    expect((await service.post(`/v1/estimates/${made.body.id}/revisions`, { reason: '', record: foredeck })).body.errors[0].pointer).toBe('/reason');
+    expect(
+      (await service.post(`/v1/estimates/${made.body.id}/revisions`, { reason: '', record: foredeck })).body
+        .errors[0].pointer,
+    ).toBe('/reason');
   });
 
   const panel = foredeck.panel as Record<string, unknown>;
   const wrong: readonly (readonly [string, unknown, string])[] = [
-    ['an outline that crosses itself', { ...foredeck, panel: { ...panel, outline: [[0, 0], [1000, 1000], [1000, 0], [0, 1000]] } }, '/panel/outline'],
-    ['an outline without area', { ...foredeck, panel: { ...panel, outline: [[0, 0], [500, 0], [1000, 0]] } }, '/panel/outline'],
-    ['an outline of two points', { ...foredeck, panel: { ...panel, outline: [[0, 0], [500, 0]] } }, '/panel/outline'],
-    ['a zone outside the panel', { ...foredeck, zones: [{ id: 'Z1', outline: [[9000, 0], [9500, 0], [9500, 500]] }] }, '/zones/0/outline'],
+    [
+      'an outline that crosses itself',
+      {
+        ...foredeck,
+        panel: {
+          ...panel,
+          outline: [
+            [0, 0],
+            [1000, 1000],
+            [1000, 0],
+            [0, 1000],
+          ],
+        },
+      },
+      '/panel/outline',
+    ],
+    [
+      'an outline without area',
+      {
+        ...foredeck,
+        panel: {
+          ...panel,
+          outline: [
+            [0, 0],
+            [500, 0],
+            [1000, 0],
+          ],
+        },
+      },
+      '/panel/outline',
+    ],
+    [
+      'an outline of two points',
+      {
+        ...foredeck,
+        panel: {
+          ...panel,
+          outline: [
+            [0, 0],
+            [500, 0],
+          ],
+        },
+      },
+      '/panel/outline',
+    ],
+    [
+      'a zone outside the panel',
+      {
+        ...foredeck,
+        zones: [
+          {
+            id: 'Z1',
+            outline: [
+              [9000, 0],
+              [9500, 0],
+              [9500, 500],
+            ],
+          },
+        ],
+      },
+      '/zones/0/outline',
+    ],
     ['a negative thickness', { ...foredeck, outerSkin: { thicknessMm: -3 } }, '/outerSkin/thicknessMm'],
     ['a skin half a metre thick', { ...foredeck, outerSkin: { thicknessMm: 500 } }, '/outerSkin/thicknessMm'],
     ['an unknown core', { ...foredeck, method: { core: 'core-of-cheese' } }, '/method/core'],
     ['a thickness in kilograms', { ...foredeck, core: { thicknessMm: '3 kg' } }, '/core/thicknessMm'],
     ['a decimal comma', { ...foredeck, core: { thicknessMm: '12,7' } }, '/core/thicknessMm'],
-    ['a point of three numbers', { ...foredeck, panel: { ...panel, outline: [[0, 0], [1, 2, 3], [500, 500]] } }, '/panel/outline/1'],
+    [
+      'a point of three numbers',
+      {
+        ...foredeck,
+        panel: {
+          ...panel,
+          outline: [
+            [0, 0],
+            [1, 2, 3],
+            [500, 500],
+          ],
+        },
+      },
+      '/panel/outline/1',
+    ],
     ['null where a value is needed', { ...foredeck, innerSkin: null }, '/innerSkin'],
     ['a field nobody knows', { ...foredeck, panel: { ...panel, colour: 'white' } }, '/panel/colour'],
-    ['a polygon of 5,000 corners', { ...foredeck, panel: { ...panel, outline: Array.from({ length: 5000 }, (_, i) => [Math.round(1000 * Math.cos(i)), Math.round(1000 * Math.sin(i))]) } }, '/panel/outline'],
+    [
+      'a polygon of 5,000 corners',
+      {
+        ...foredeck,
+        panel: {
+          ...panel,
+          outline: Array.from({ length: 5000 }, (_, i) => [
+            Math.round(1000 * Math.cos(i)),
+            Math.round(1000 * Math.sin(i)),
+          ]),
+        },
+      },
+      '/panel/outline',
+    ],
     ['neither zones nor a survey', { ...foredeck, zones: undefined }, '/zones'],
   ];
 
@@ -267,9 +468,20 @@ describe('the main job', () => {
   });
 
   test('all faults are named at once', async () => {
-    const answer = await service.post('/v1/estimates', { core: { thicknessMm: 'thick' }, outerSkin: { thicknessMm: 0 }, zones: [{ id: 'a b' }], crew: { people: 1.5 } });
+    const answer = await service.post('/v1/estimates', {
+      core: { thicknessMm: 'thick' },
+      outerSkin: { thicknessMm: 0 },
+      zones: [{ id: 'a b' }],
+      crew: { people: 1.5 },
+    });
     expect(answer.body.errors.map(({ pointer }: { pointer: string }) => pointer).sort()).toEqual([
-      '/core/thicknessMm', '/crew/people', '/innerSkin', '/outerSkin/thicknessMm', '/panel', '/zones/0/id', '/zones/0/outline',
+      '/core/thicknessMm',
+      '/crew/people',
+      '/innerSkin',
+      '/outerSkin/thicknessMm',
+      '/panel',
+      '/zones/0/id',
+      '/zones/0/outline',
     ]);
   });
 
@@ -280,7 +492,12 @@ describe('the main job', () => {
   });
 
   test('a stranger is asked for a key', async () => {
-    for (const authorization of ['', 'Bearer kp_nobody-has-this-key-nobody-has-this-key', 'Basic dTpw', 'Bearer']) {
+    for (const authorization of [
+      '',
+      'Bearer kp_nobody-has-this-key-nobody-has-this-key',
+      'Basic dTpw',
+      'Bearer',
+    ]) {
       const answer = await service.get('/v1/estimates', { authorization });
       expect(answer.status).toBe(401);
       expect(answer.headers.get('www-authenticate')).toMatch(/^Bearer realm="kingplank"/);

@@ -1,23 +1,55 @@
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import { startService, type TestService } from './service.js';
 
-const panel = { outline: [[0, 0], [2000, 0], [2000, 1000], [0, 1000]] };
-const build = { panel, outerSkin: { thicknessMm: '1/8 in' }, innerSkin: { thicknessMm: 2 }, core: { thicknessMm: '1/2 in' } };
+const panel = {
+  outline: [
+    [0, 0],
+    [2000, 0],
+    [2000, 1000],
+    [0, 1000],
+  ],
+};
+const build = {
+  panel,
+  outerSkin: { thicknessMm: '1/8 in' },
+  innerSkin: { thicknessMm: 2 },
+  core: { thicknessMm: '1/2 in' },
+};
 
 describe('POST /v1/estimating/openings', () => {
   let service: TestService;
-  beforeAll(async () => { service = await startService(); });
-  afterAll(async () => { await service.stop(); });
+  beforeAll(async () => {
+    service = await startService();
+  });
+  afterAll(async () => {
+    await service.stop();
+  });
 
   test('a drawn zone is answered with its cut line, depth and corners to mark', async () => {
     const answer = await service.post('/v1/estimating/openings', {
-      ...build, zones: [{ id: 'Z1', outline: [[600, 400], [900, 400], [900, 600], [600, 600]] }],
+      ...build,
+      zones: [
+        {
+          id: 'Z1',
+          outline: [
+            [600, 400],
+            [900, 400],
+            [900, 600],
+            [600, 600],
+          ],
+        },
+      ],
       fittings: [{ id: 'cleat', kind: 'cleat', at: [700, 500] }],
     });
     expect(answer.status).toBe(200);
     const { extent, plan } = answer.body;
     expect(extent.mappedAreaM2).toBeCloseTo(0.06, 9);
-    expect(plan.openings[0].sawLine).toEqual([[525, 325], [975, 325], [975, 675], [525, 675]]);
+    expect(plan.openings[0].sawLine).toEqual([
+      [525, 325],
+      [975, 325],
+      [975, 675],
+      [525, 675],
+    ]);
     expect(plan.cutDepthMm).toBeCloseTo(3.175 + 2, 9);
     expect(plan.openings[0].marking.corners).toHaveLength(4);
     expect(plan.fittings[0].work).toEqual(['remove', 'insert', 'pot', 'plate', 're-bed', 'refit']);
@@ -34,16 +66,35 @@ describe('POST /v1/estimating/openings', () => {
     expect(answer.body.extent.evidence.grade).toBe('single-symptom');
     expect(answer.body.extent.contours.length).toBe(4);
     expect(answer.body.plan.openings.length).toBeGreaterThan(0);
-    expect(answer.body.extent.findings.map(({ code }: { code: string }) => code)).toContain('no-plug-in-zone');
+    expect(answer.body.extent.findings.map(({ code }: { code: string }) => code)).toContain(
+      'no-plug-in-zone',
+    );
   });
 
   test('what cannot be answered is named field by field', async () => {
     const answer = await service.post('/v1/estimating/openings', {
-      ...build, zones: [{ id: 'Z1', outline: [[0, 0], [100, 100], [100, 0], [0, 100]] }], method: { taperRatio: 12 }, rules: { cornerRadiusMm: '2 in' },
+      ...build,
+      zones: [
+        {
+          id: 'Z1',
+          outline: [
+            [0, 0],
+            [100, 100],
+            [100, 0],
+            [0, 100],
+          ],
+        },
+      ],
+      method: { taperRatio: 12 },
+      rules: { cornerRadiusMm: '2 in' },
     });
     expect(answer.status).toBe(422);
-    expect(answer.body.errors.map((error: { pointer: string; code: string }) => [error.pointer, error.code])).toEqual([['/zones/0/outline', 'outline-crosses-itself']]);
+    expect(
+      answer.body.errors.map((error: { pointer: string; code: string }) => [error.pointer, error.code]),
+    ).toEqual([['/zones/0/outline', 'outline-crosses-itself']]);
     const neither = await service.post('/v1/estimating/openings', build);
-    expect(neither.body.errors.map((error: { pointer: string; code: string }) => [error.pointer, error.code])).toEqual([['/survey', 'missing']]);
+    expect(
+      neither.body.errors.map((error: { pointer: string; code: string }) => [error.pointer, error.code]),
+    ).toEqual([['/survey', 'missing']]);
   });
 });

@@ -17,8 +17,17 @@ export interface TestService {
   readonly url: string;
   readonly log: readonly Readonly<Record<string, unknown>>[];
   /** Sends JSON (or, when `body` is text, that very text) with a key that may do everything. */
-  readonly send: (method: string, path: string, body?: unknown, headers?: Readonly<Record<string, string>>) => Promise<TestAnswer>;
-  readonly post: (path: string, body: unknown, headers?: Readonly<Record<string, string>>) => Promise<TestAnswer>;
+  readonly send: (
+    method: string,
+    path: string,
+    body?: unknown,
+    headers?: Readonly<Record<string, string>>,
+  ) => Promise<TestAnswer>;
+  readonly post: (
+    path: string,
+    body: unknown,
+    headers?: Readonly<Record<string, string>>,
+  ) => Promise<TestAnswer>;
   readonly get: (path: string, headers?: Readonly<Record<string, string>>) => Promise<TestAnswer>;
   readonly stop: () => Promise<void>;
 }
@@ -33,15 +42,37 @@ export interface TestAnswer {
 export async function startService(environment: Readonly<Record<string, string>> = {}): Promise<TestService> {
   const database = await databaseOfTest();
   const log: Record<string, unknown>[] = [];
-  const configuration = readConfiguration({ PORT: '0', LOG_LEVEL: 'info', ...database.environment, REQUESTS_PER_MINUTE: '100000', ...environment });
-  const service = await start(configuration, new Log('info', (line) => { log.push(JSON.parse(line) as Record<string, unknown>); }));
+  const configuration = readConfiguration({
+    PORT: '0',
+    LOG_LEVEL: 'info',
+    ...database.environment,
+    REQUESTS_PER_MINUTE: '100000',
+    ...environment,
+  });
+  const service = await start(
+    configuration,
+    new Log('info', (line) => {
+      log.push(JSON.parse(line) as Record<string, unknown>);
+    }),
+  );
   const document = openApiDocument(service.app);
   const send: TestService['send'] = async (method, at, body, headers = {}) => {
     const answer = await sendTo(service.url + at, method, body, headers);
     const contentType = answer.headers.get('content-type') ?? '';
     // Every answer of every journey must be one that the OpenAPI document promises.
-    expect(contradictions(document, { method, path: at.split('?')[0], status: answer.status, contentType, body: answer.body })).toEqual([]);
-    if (answer.status === 500) throw new Error(`The service failed: ${JSON.stringify(log.findLast((line) => line.failure !== undefined))}`);
+    expect(
+      contradictions(document, {
+        method,
+        path: at.split('?')[0],
+        status: answer.status,
+        contentType,
+        body: answer.body,
+      }),
+    ).toEqual([]);
+    if (answer.status === 500)
+      throw new Error(
+        `The service failed: ${JSON.stringify(log.findLast((line) => line.failure !== undefined))}`,
+      );
     return answer;
   };
   return {
@@ -57,13 +88,27 @@ export async function startService(environment: Readonly<Record<string, string>>
   };
 }
 
-async function sendTo(url: string, method: string, body: unknown, headers: Readonly<Record<string, string>>): Promise<TestAnswer> {
+async function sendTo(
+  url: string,
+  method: string,
+  body: unknown,
+  headers: Readonly<Record<string, string>>,
+): Promise<TestAnswer> {
   const payload = body === undefined ? undefined : typeof body === 'string' ? body : JSON.stringify(body);
   const type: Record<string, string> = body === undefined ? {} : { 'content-type': 'application/json' };
-  const response = await fetch(url, { method, headers: { ...type, authorization: `Bearer ${TEST_KEY}`, ...lowerCased(headers) }, body: payload });
+  const response = await fetch(url, {
+    method,
+    headers: { ...type, authorization: `Bearer ${TEST_KEY}`, ...lowerCased(headers) },
+    body: payload,
+  });
   const text = await response.text();
   const isJson = /json/.test(response.headers.get('content-type') ?? '');
-  return { status: response.status, headers: response.headers, text, body: isJson && text !== '' ? JSON.parse(text) : undefined };
+  return {
+    status: response.status,
+    headers: response.headers,
+    text,
+    body: isJson && text !== '' ? JSON.parse(text) : undefined,
+  };
 }
 
 const lowerCased = (headers: Readonly<Record<string, string>>): Record<string, string> =>

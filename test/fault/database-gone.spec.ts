@@ -10,19 +10,32 @@ import { databaseOfTest, TEST_KEY, type TestDatabase } from '../e2e/database-of-
 
 jest.setTimeout(120_000);
 
-const headers = { authorization: `Bearer ${TEST_KEY}`, 'content-type': 'application/json' };
-const foredeck = readFileSync(path.join(import.meta.dirname, '../../apps/workshop/samples/foredeck.json'), 'utf8');
-const onServer = process.env.TEST_DATABASE_URL === undefined || process.env.TEST_DATABASE_URL === '' ? test.skip : test;
+const headers = { 'authorization': `Bearer ${TEST_KEY}`, 'content-type': 'application/json' };
+const foredeck = readFileSync(
+  path.join(import.meta.dirname, '../../apps/workshop/samples/foredeck.json'),
+  'utf8',
+);
+const onServer =
+  process.env.TEST_DATABASE_URL === undefined || process.env.TEST_DATABASE_URL === '' ? test.skip : test;
 
 describe('a database that fails', () => {
   let place: TestDatabase;
   const services: Service[] = [];
-  beforeAll(async () => { place = await databaseOfTest(); });
-  afterEach(async () => { await Promise.all(services.splice(0).map((service) => service.stop())); });
-  afterAll(async () => { await place.remove(); });
+  beforeAll(async () => {
+    place = await databaseOfTest();
+  });
+  afterEach(async () => {
+    await Promise.all(services.splice(0).map((service) => service.stop()));
+  });
+  afterAll(async () => {
+    await place.remove();
+  });
 
   const started = async (environment: Readonly<Record<string, string>> = {}): Promise<Service> => {
-    const service = await start(readConfiguration({ PORT: '0', REQUESTS_PER_MINUTE: '100000', ...place.environment, ...environment }), new Log('silent'));
+    const service = await start(
+      readConfiguration({ PORT: '0', REQUESTS_PER_MINUTE: '100000', ...place.environment, ...environment }),
+      new Log('silent'),
+    );
     services.push(service);
     return service;
   };
@@ -50,12 +63,17 @@ describe('a database that fails', () => {
     const { url } = await started();
     const reading = (async () => {
       const statuses: number[] = [];
-      for (let asked = 0; asked < 60; asked += 1) statuses.push((await fetch(`${url}/v1/materials?kind=core`, { headers })).status);
+      for (let asked = 0; asked < 60; asked += 1)
+        statuses.push((await fetch(`${url}/v1/materials?kind=core`, { headers })).status);
       return statuses;
     })();
     for (let cut = 0; cut < 4; cut += 1) {
-      await administer("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'kingplank' AND datname = current_database()");
-      await new Promise((resolve) => { setTimeout(resolve, 50); });
+      await administer(
+        "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'kingplank' AND datname = current_database()",
+      );
+      await new Promise((resolve) => {
+        setTimeout(resolve, 50);
+      });
     }
     const statuses = await reading;
     expect(statuses.filter((status) => status !== 200 && status !== 503)).toEqual([]);
@@ -77,25 +95,45 @@ describe('a database that fails', () => {
 
   onServer('two copies of the service and one key: one estimate, and everybody gets it', async () => {
     const copies = [await started(), await started()];
-    const answers = await Promise.all(Array.from({ length: 8 }, async (_, index) => {
-      const response = await fetch(`${copies[index % 2].url}/v1/estimates`, { method: 'POST', headers: { ...headers, 'idempotency-key': 'one-among-copies' }, body: foredeck });
-      return { status: response.status, location: response.headers.get('location') };
-    }));
+    const answers = await Promise.all(
+      Array.from({ length: 8 }, async (_, index) => {
+        const response = await fetch(`${copies[index % 2].url}/v1/estimates`, {
+          method: 'POST',
+          headers: { ...headers, 'idempotency-key': 'one-among-copies' },
+          body: foredeck,
+        });
+        return { status: response.status, location: response.headers.get('location') };
+      }),
+    );
     expect(answers.filter(({ status }) => status !== 201 && status !== 409)).toEqual([]);
-    expect(new Set(answers.flatMap(({ status, location }) => (status === 201 ? [location] : []))).size).toBe(1);
-    const list = await (await fetch(`${copies[0].url}/v1/estimates`, { headers })).json() as { readonly items: readonly unknown[] };
+    expect(new Set(answers.flatMap(({ status, location }) => (status === 201 ? [location] : []))).size).toBe(
+      1,
+    );
+    const list = (await (await fetch(`${copies[0].url}/v1/estimates`, { headers })).json()) as {
+      readonly items: readonly unknown[];
+    };
     expect(list.items).toHaveLength(1);
   });
 
-  onServer('two copies that start at once on an empty database agree on its shape and its first key', async () => {
-    const fresh = await databaseOfTest();
-    const copies = await Promise.all([1, 2, 3].map(() => start(readConfiguration({ PORT: '0', ...fresh.environment }), new Log('silent'))));
-    for (const { url } of copies) expect((await fetch(`${url}/v1/editions`, { headers })).status).toBe(200);
-    await Promise.all(copies.map((copy) => copy.stop()));
-    await fresh.remove();
-  });
+  onServer(
+    'two copies that start at once on an empty database agree on its shape and its first key',
+    async () => {
+      const fresh = await databaseOfTest();
+      const copies = await Promise.all(
+        [1, 2, 3].map(() => start(readConfiguration({ PORT: '0', ...fresh.environment }), new Log('silent'))),
+      );
+      for (const { url } of copies) expect((await fetch(`${url}/v1/editions`, { headers })).status).toBe(200);
+      await Promise.all(copies.map((copy) => copy.stop()));
+      await fresh.remove();
+    },
+  );
 
   test('an unreachable server: the start fails and says so', async () => {
-    await expect(start(readConfiguration({ PORT: '0', DATABASE_URL: 'postgresql://nobody@127.0.0.1:1/nothing' }), new Log('silent'))).rejects.toThrow(/ECONNREFUSED/);
+    await expect(
+      start(
+        readConfiguration({ PORT: '0', DATABASE_URL: 'postgresql://nobody@127.0.0.1:1/nothing' }),
+        new Log('silent'),
+      ),
+    ).rejects.toThrow(/ECONNREFUSED/);
   });
 });

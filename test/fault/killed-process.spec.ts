@@ -7,10 +7,31 @@ jest.setTimeout(180_000);
 
 /** A small job, so that many are written before the process dies. */
 const smallJob = JSON.stringify({
-  panel: { outline: [[0, 0], [600, 0], [600, 500], [0, 500]] }, outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 }, core: { thicknessMm: 12.7 },
-  zones: [{ id: 'Z1', outline: [[200, 200], [300, 200], [300, 300], [200, 300]] }], pricing: { samples: 1000 },
+  panel: {
+    outline: [
+      [0, 0],
+      [600, 0],
+      [600, 500],
+      [0, 500],
+    ],
+  },
+  outerSkin: { thicknessMm: 3 },
+  innerSkin: { thicknessMm: 2 },
+  core: { thicknessMm: 12.7 },
+  zones: [
+    {
+      id: 'Z1',
+      outline: [
+        [200, 200],
+        [300, 200],
+        [300, 300],
+        [200, 300],
+      ],
+    },
+  ],
+  pricing: { samples: 1000 },
 });
-const headers = { authorization: `Bearer ${TEST_KEY}`, 'content-type': 'application/json' };
+const headers = { 'authorization': `Bearer ${TEST_KEY}`, 'content-type': 'application/json' };
 
 describe('a process that dies', () => {
   const { environment, started } = servicesOfTest();
@@ -20,8 +41,17 @@ describe('a process that dies', () => {
     for (let written = 0; ; written += 1) {
       const isEstimate = written % 5 === 0;
       const answer = await fetch(url + (isEstimate ? '/v1/estimates' : '/v1/organisations'), {
-        method: 'POST', headers, body: isEstimate ? smallJob : JSON.stringify({ name: `Yard ${written}` }),
-      }).then(async (response) => ({ status: response.status, location: response.headers.get('location'), text: await response.text() }), () => undefined);
+        method: 'POST',
+        headers,
+        body: isEstimate ? smallJob : JSON.stringify({ name: `Yard ${written}` }),
+      }).then(
+        async (response) => ({
+          status: response.status,
+          location: response.headers.get('location'),
+          text: await response.text(),
+        }),
+        () => undefined,
+      );
       if (answer === undefined) return;
       if (answer.status === 201 && answer.location !== null) acknowledged.add(answer.location);
     }
@@ -33,7 +63,10 @@ describe('a process that dies', () => {
       const service = await started();
       const before = acknowledged.size;
       const writers = Promise.all([1, 2, 3].map(() => writeUntilKilled(service, acknowledged)));
-      while (acknowledged.size < before + 12) await new Promise((resolve) => { setTimeout(resolve, 20); });
+      while (acknowledged.size < before + 12)
+        await new Promise((resolve) => {
+          setTimeout(resolve, 20);
+        });
       service.child.kill('SIGKILL');
       await Promise.all([service.ended, writers]);
     }
@@ -53,7 +86,9 @@ describe('a process that dies', () => {
   test('asked to stop while a request is under way, it answers first and ends well', async () => {
     const { url, child, ended } = await started();
     const answer = fetch(`${url}/v1/estimates`, { method: 'POST', headers, body: smallJob });
-    await new Promise((resolve) => { setTimeout(resolve, 60); });
+    await new Promise((resolve) => {
+      setTimeout(resolve, 60);
+    });
     child.kill('SIGTERM');
     expect((await answer).status).toBe(201);
     expect(await ended).toBe(0);
@@ -69,6 +104,8 @@ describe('a process that dies', () => {
   });
 
   test('wrong settings are all named and the process ends with 1', async () => {
-    await expect(runService({ PORT: 'many', LOG_LEVEL: 'loud', DATABASE_URL: 'mysql://x' })).rejects.toThrow(/PORT is "many"[\s\S]*DATABASE_URL must[\s\S]*LOG_LEVEL is "loud"|PORT is "many"/);
+    await expect(runService({ PORT: 'many', LOG_LEVEL: 'loud', DATABASE_URL: 'mysql://x' })).rejects.toThrow(
+      /PORT is "many"[\s\S]*DATABASE_URL must[\s\S]*LOG_LEVEL is "loud"|PORT is "many"/,
+    );
   });
 });

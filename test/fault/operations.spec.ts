@@ -10,9 +10,17 @@ import { servicesOfTest } from './services-of-test.js';
 
 jest.setTimeout(180_000);
 
-const headers = { authorization: `Bearer ${TEST_KEY}`, 'content-type': 'application/json' };
-const later = (locale: string) => ({ ...headers, 'accept': 'application/pdf', 'prefer': 'respond-async', 'accept-language': locale });
-const foredeck = readFileSync(path.join(import.meta.dirname, '../../apps/workshop/samples/foredeck.json'), 'utf8');
+const headers = { 'authorization': `Bearer ${TEST_KEY}`, 'content-type': 'application/json' };
+const later = (locale: string) => ({
+  ...headers,
+  'accept': 'application/pdf',
+  'prefer': 'respond-async',
+  'accept-language': locale,
+});
+const foredeck = readFileSync(
+  path.join(import.meta.dirname, '../../apps/workshop/samples/foredeck.json'),
+  'utf8',
+);
 const locales = ['en-GB', 'en-US', 'de-DE', 'fr-FR', 'nl-NL', 'sv-SE', 'it-IT', 'pl-PL'];
 
 interface Shown {
@@ -28,19 +36,29 @@ describe('operations outlast the process that accepted them', () => {
     return answer.headers.get('location') ?? '';
   };
 
-  const accepted = (services: readonly RunningService[], estimate: string): Promise<readonly string[]> => Promise.all(locales.map(async (locale, index) => {
-    const answer = await fetch(services[index % services.length].url + estimate, { headers: later(locale) });
-    expect(answer.status).toBe(202);
-    return answer.headers.get('location') ?? '';
-  }));
+  const accepted = (services: readonly RunningService[], estimate: string): Promise<readonly string[]> =>
+    Promise.all(
+      locales.map(async (locale, index) => {
+        const answer = await fetch(services[index % services.length].url + estimate, {
+          headers: later(locale),
+        });
+        expect(answer.status).toBe(202);
+        return answer.headers.get('location') ?? '';
+      }),
+    );
 
-  const shown = async (url: string): Promise<Shown> => await (await fetch(url, { headers })).json() as Shown;
+  const shown = async (url: string): Promise<Shown> =>
+    (await (await fetch(url, { headers })).json()) as Shown;
 
   async function ends({ url }: RunningService, operations: readonly string[]): Promise<readonly string[]> {
     for (;;) {
-      const states = await Promise.all(operations.map(async (operation) => (await shown(url + operation)).status));
+      const states = await Promise.all(
+        operations.map(async (operation) => (await shown(url + operation)).status),
+      );
       if (states.every((status) => status === 'done' || status === 'failed')) return states;
-      await new Promise((resolve) => { setTimeout(resolve, 200); });
+      await new Promise((resolve) => {
+        setTimeout(resolve, 200);
+      });
     }
   }
 
@@ -75,7 +93,7 @@ describe('operations outlast the process that accepted them', () => {
     const copies = [await started(), await started()];
     const operations = await accepted(copies, await madeBy(copies[0]));
     expect(await ends(copies[1], operations)).toEqual(operations.map(() => 'done'));
-    const again = await accepted([copies[1]], (await madeBy(copies[1])));
+    const again = await accepted([copies[1]], await madeBy(copies[1]));
     copies[1].child.kill('SIGKILL');
     await copies[1].ended;
     expect(await ends(copies[0], again)).toEqual(again.map(() => 'done'));
@@ -86,10 +104,20 @@ const press = path.resolve('dist/apps/api/src/report/render-process.js');
 
 (existsSync(press) ? describe : describe.skip)('presses that take no more (needs a build)', () => {
   const { estimate, record, issue } = sampleRequest(smallSample);
-  const order = { subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } }, task: { as: 'html', what: 'report' } } as const;
-  const pool = (longestQueue: number) => new RenderPool(press, { presses: 1, longestQueue, documentsEach: 40, idleMs: 1000 });
+  const order = {
+    subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } },
+    task: { as: 'html', what: 'report' },
+  } as const;
+  const pool = (longestQueue: number) =>
+    new RenderPool(press, { presses: 1, longestQueue, documentsEach: 40, idleMs: 1000 });
   const kinds = (settled: readonly PromiseSettledResult<unknown>[]): readonly string[] =>
-    settled.map((one) => (one.status === 'fulfilled' ? 'set' : one.reason instanceof HttpProblem ? `${one.reason.kind} ${one.reason.headers['Retry-After']}` : String(one.reason)));
+    settled.map((one) =>
+      one.status === 'fulfilled'
+        ? 'set'
+        : one.reason instanceof HttpProblem
+          ? `${one.reason.kind} ${one.reason.headers['Retry-After']}`
+          : String(one.reason),
+    );
 
   test('because too many wait say when to come back', async () => {
     const full = pool(2);

@@ -15,8 +15,15 @@ export interface RunningService {
 
 export async function runService(environment: Readonly<Record<string, string>>): Promise<RunningService> {
   if (!existsSync(main)) throw new Error('The service is not built: npm run build');
-  const child = spawn(process.execPath, [main], { env: { ...process.env, PORT: '0', LOG_LEVEL: 'info', REQUESTS_PER_MINUTE: '1000000', ...environment }, stdio: ['ignore', 'pipe', 'pipe'] });
-  const ended = new Promise<number | null>((resolve) => { child.once('exit', (code) => { resolve(code); }); });
+  const child = spawn(process.execPath, [main], {
+    env: { ...process.env, PORT: '0', LOG_LEVEL: 'info', REQUESTS_PER_MINUTE: '1000000', ...environment },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const ended = new Promise<number | null>((resolve) => {
+    child.once('exit', (code) => {
+      resolve(code);
+    });
+  });
   return { url: await urlFrom(child, ended), child, ended };
 }
 
@@ -30,6 +37,8 @@ function urlFrom(child: ChildProcess, ended: Promise<number | null>): Promise<st
     };
     child.stdout?.on('data', read);
     child.stderr?.on('data', read);
-    void ended.then((code) => { reject(new Error(`The service ended with ${String(code)} before it listened:\n${output}`)); });
+    void ended.then((code) => {
+      reject(new Error(`The service ended with ${String(code)} before it listened:\n${output}`));
+    });
   });
 }

@@ -3,10 +3,15 @@ import { databaseOfTest, type TestDatabase } from '../e2e/database-of-test.js';
 import { runService, type RunningService } from './running-service.js';
 
 /** Processes on one database of a test: to be called inside `describe`, which ends them all and removes the database. */
-export function servicesOfTest(): { readonly environment: () => Readonly<Record<string, string>>; readonly started: () => Promise<RunningService> } {
+export function servicesOfTest(): {
+  readonly environment: () => Readonly<Record<string, string>>;
+  readonly started: () => Promise<RunningService>;
+} {
   let place: TestDatabase;
   const running: RunningService[] = [];
-  beforeAll(async () => { place = await databaseOfTest(); });
+  beforeAll(async () => {
+    place = await databaseOfTest();
+  });
   afterAll(async () => {
     for (const { child } of running) child.kill('SIGKILL');
     await Promise.all(running.map(({ ended }) => ended));

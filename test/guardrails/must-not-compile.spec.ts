@@ -11,10 +11,16 @@ const programs = readdirSync(folder).filter((name) => name.endsWith('.must-not-c
 function errorsIn(file: string): readonly string[] {
   const config = ts.readConfigFile(join(root, 'tsconfig.json'), (path) => ts.sys.readFile(path)).config;
   const { options } = ts.convertCompilerOptionsFromJson(config.compilerOptions, root);
-  const program = ts.createProgram([file], { ...options, noEmit: true, incremental: false, tsBuildInfoFile: undefined });
+  const program = ts.createProgram([file], {
+    ...options,
+    noEmit: true,
+    incremental: false,
+    tsBuildInfoFile: undefined,
+  });
   const source = program.getSourceFile(file);
-  return [...program.getSemanticDiagnostics(source), ...program.getSyntacticDiagnostics(source)]
-    .map(({ messageText }) => ts.flattenDiagnosticMessageText(messageText, '\n'));
+  return [...program.getSemanticDiagnostics(source), ...program.getSyntacticDiagnostics(source)].map(
+    ({ messageText }) => ts.flattenDiagnosticMessageText(messageText, '\n'),
+  );
 }
 
 describe('programs that must not compile', () => {

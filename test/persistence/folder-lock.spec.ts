@@ -30,15 +30,27 @@ describe('the lock on a data folder', () => {
     folder = await mkdtemp(path.join(tmpdir(), 'kp-lock-'));
     const entry = path.join(import.meta.dirname, '../../apps/api/src/persistence/starter.mjs');
     program = path.join(folder, 'starter.mjs');
-    await build({ stdin: { contents: starter, resolveDir: path.dirname(entry), sourcefile: entry }, bundle: true, platform: 'node', format: 'esm', outfile: program, logLevel: 'silent' });
+    await build({
+      stdin: { contents: starter, resolveDir: path.dirname(entry), sourcefile: entry },
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      outfile: program,
+      logLevel: 'silent',
+    });
   });
   afterAll(() => rm(folder, { recursive: true, force: true }));
 
-  const run = (lockedFolder: string, fate: string): Promise<void> => new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [program, lockedFolder, fate], { stdio: ['ignore', 'ignore', 'inherit'] });
-    child.once('error', reject);
-    child.once('exit', () => { resolve(); });
-  });
+  const run = (lockedFolder: string, fate: string): Promise<void> =>
+    new Promise((resolve, reject) => {
+      const child = spawn(process.execPath, [program, lockedFolder, fate], {
+        stdio: ['ignore', 'ignore', 'inherit'],
+      });
+      child.once('error', reject);
+      child.once('exit', () => {
+        resolve();
+      });
+    });
 
   test('of eight processes that start at once one holds the folder, round after round, though each holder is killed', async () => {
     const shared = await mkdtemp(path.join(tmpdir(), 'kp-shared-'));
@@ -58,7 +70,8 @@ describe('the lock on a data folder', () => {
     const outcomes = await Promise.allSettled(Array.from({ length: 40 }, () => lockFolder(shared, shared)));
     const winners = outcomes.flatMap((outcome) => (outcome.status === 'fulfilled' ? [outcome.value] : []));
     expect(winners).toHaveLength(1);
-    for (const outcome of outcomes) if (outcome.status === 'rejected') expect(outcome.reason).toMatchObject({ name: 'FolderInUse' });
+    for (const outcome of outcomes)
+      if (outcome.status === 'rejected') expect(outcome.reason).toMatchObject({ name: 'FolderInUse' });
     await winners[0].release();
     const next = await lockFolder(shared, shared);
     await next.release();
@@ -67,7 +80,10 @@ describe('the lock on a data folder', () => {
 
   test('a folder last used on another machine is not taken over by guess', async () => {
     const shared = await mkdtemp(path.join(tmpdir(), 'kp-shared-'));
-    await writeFile(path.join(shared, 'lock-7'), JSON.stringify({ socketPath: '/tmp/of-another-machine.sock', host: 'elsewhere', pid: 1 }));
+    await writeFile(
+      path.join(shared, 'lock-7'),
+      JSON.stringify({ socketPath: '/tmp/of-another-machine.sock', host: 'elsewhere', pid: 1 }),
+    );
     await expect(lockFolder(shared, shared)).rejects.toThrow('it was last used on elsewhere');
     await writeFile(path.join(shared, 'lock-7'), 'half a rec');
     await expect(lockFolder(shared, shared)).rejects.toThrow('cannot be read');

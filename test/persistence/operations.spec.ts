@@ -11,7 +11,12 @@ import { databaseOfTest, type TestDatabase } from '../e2e/database-of-test.js';
 
 jest.setTimeout(60_000);
 
-const broken = { type: '/problems/internal', title: 'The service failed', status: 500, detail: 'It never came to an end.' };
+const broken = {
+  type: '/problems/internal',
+  title: 'The service failed',
+  status: 500,
+  detail: 'It never came to an end.',
+};
 const page = { mediaType: 'text/html', headers: {}, content: Buffer.from('<p>done</p>') };
 
 describe('the queue of operations', () => {
@@ -23,22 +28,34 @@ describe('the queue of operations', () => {
     place = await databaseOfTest();
     database = new Database(readConfiguration(place.environment), new Log('silent'), new Readiness());
     await database.open();
-    [ours, theirs] = await Promise.all(['Ours', 'Theirs'].map(async (name) => {
-      const id = newId();
-      await database.asOperator((tx) => AccessRepository.in(tx).addOrganisation({ id, name }));
-      return id;
-    }));
+    [ours, theirs] = await Promise.all(
+      ['Ours', 'Theirs'].map(async (name) => {
+        const id = newId();
+        await database.asOperator((tx) => AccessRepository.in(tx).addOrganisation({ id, name }));
+        return id;
+      }),
+    );
   });
   afterAll(async () => {
     await database.close();
     await place.remove();
   });
 
-  const placed = (organisationId: string, taskHash: string) => database.inOrganisation(organisationId, (tx) =>
-    OperationsRepository.in(tx).place({ id: newId(), organisationId, kind: 'test', task: { taskHash }, taskHash }));
-  const found = (organisationId: string, id: string) => database.inOrganisation(organisationId, (tx) => OperationsRepository.in(tx).find(id));
+  const placed = (organisationId: string, taskHash: string) =>
+    database.inOrganisation(organisationId, (tx) =>
+      OperationsRepository.in(tx).place({
+        id: newId(),
+        organisationId,
+        kind: 'test',
+        task: { taskHash },
+        taskHash,
+      }),
+    );
+  const found = (organisationId: string, id: string) =>
+    database.inOrganisation(organisationId, (tx) => OperationsRepository.in(tx).find(id));
   const claimed = (leaseS = 60) => database.asWorker((tx) => OperationsRepository.in(tx).claim(3, leaseS));
-  const asWorker = (work: (operations: OperationsRepository) => Promise<void>) => database.asWorker((tx) => work(OperationsRepository.in(tx)));
+  const asWorker = (work: (operations: OperationsRepository) => Promise<void>) =>
+    database.asWorker((tx) => work(OperationsRepository.in(tx)));
   const emptied = () => database.asWorker((tx) => tx.query('DELETE FROM operation'));
 
   test('shows an organisation its own, and the worker all operations and nothing else of anybody', async () => {
@@ -46,14 +63,37 @@ describe('the queue of operations', () => {
     const operation = await placed(ours, 'a');
     expect((await found(ours, operation.id))?.status).toBe('waiting');
     expect(await found(theirs, operation.id)).toBeNull();
-    const seen = (table: string) => database.asWorker(async (tx) => Number((await tx.query<{ count: string }[]>(`SELECT count(*) FROM ${table}`))[0].count));
-    expect([await seen('operation'), await seen('estimate'), await seen('organisation'), await seen('letterhead'), await seen('api_key')]).toEqual([1, 0, 0, 0, 0]);
-    await expect(database.inOrganisation(ours, (tx) => OperationsRepository.in(tx).place({ id: newId(), organisationId: theirs, kind: 'test', task: {}, taskHash: 'stolen' }))).rejects.toThrow(/row-level security/);
+    const seen = (table: string) =>
+      database.asWorker(async (tx) =>
+        Number((await tx.query<{ count: string }[]>(`SELECT count(*) FROM ${table}`))[0].count),
+      );
+    expect([
+      await seen('operation'),
+      await seen('estimate'),
+      await seen('organisation'),
+      await seen('letterhead'),
+      await seen('api_key'),
+    ]).toEqual([1, 0, 0, 0, 0]);
+    await expect(
+      database.inOrganisation(ours, (tx) =>
+        OperationsRepository.in(tx).place({
+          id: newId(),
+          organisationId: theirs,
+          kind: 'test',
+          task: {},
+          taskHash: 'stolen',
+        }),
+      ),
+    ).rejects.toThrow(/row-level security/);
   });
 
   test('gives the same task the same operation in one organisation, and a failed one a new try', async () => {
     await emptied();
-    const [first, again, elsewhere] = [await placed(ours, 'a'), await placed(ours, 'a'), await placed(theirs, 'a')];
+    const [first, again, elsewhere] = [
+      await placed(ours, 'a'),
+      await placed(ours, 'a'),
+      await placed(theirs, 'a'),
+    ];
     expect(again.id).toBe(first.id);
     expect(elsewhere.id).not.toBe(first.id);
     const claim = await claimed();
@@ -65,9 +105,13 @@ describe('the queue of operations', () => {
 
   test('hands each task to one worker, however many ask at once', async () => {
     await emptied();
-    const ids = await Promise.all(Array.from({ length: 6 }, async (_, index) => (await placed(ours, `task ${index}`)).id));
+    const ids = await Promise.all(
+      Array.from({ length: 6 }, async (_, index) => (await placed(ours, `task ${index}`)).id),
+    );
     const claims = await Promise.all(Array.from({ length: 9 }, () => claimed()));
-    expect(claims.flatMap((claim) => (claim === undefined ? [] : [claim.id])).sort()).toEqual([...ids].sort());
+    expect(claims.flatMap((claim) => (claim === undefined ? [] : [claim.id])).sort()).toEqual(
+      [...ids].sort(),
+    );
   });
 
   test('passes a task on when its lease has ended, and takes no answer from who lost it', async () => {
@@ -112,6 +156,11 @@ describe('the queue of operations', () => {
     await database.asWorker((tx) => tx.query("UPDATE operation SET expires_at = now() - interval '1 s'"));
     expect(await found(ours, id)).toBeNull();
     await asWorker((operations) => operations.sweep(3, broken));
-    expect(Number((await database.asWorker((tx) => tx.query<{ count: string }[]>('SELECT count(*) FROM operation')))[0].count)).toBe(0);
+    expect(
+      Number(
+        (await database.asWorker((tx) => tx.query<{ count: string }[]>('SELECT count(*) FROM operation')))[0]
+          .count,
+      ),
+    ).toBe(0);
   });
 });

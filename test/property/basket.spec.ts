@@ -9,7 +9,8 @@ import { loadHighs } from '../support/load-highs.js';
  */
 const seed = 20261125;
 const highs = await loadHighs();
-const solve = async (...[model, limits]: Parameters<Parameters<typeof solveBasket>[1]>) => solveByHighs(highs, model, limits);
+const solve = async (...[model, limits]: Parameters<Parameters<typeof solveBasket>[1]>) =>
+  solveByHighs(highs, model, limits);
 
 interface SmallPack {
   readonly material: number;
@@ -28,7 +29,13 @@ interface SmallPack {
 interface SmallOrder {
   readonly requiredQuarters: readonly number[];
   readonly packs: readonly SmallPack[];
-  readonly suppliers: readonly { readonly delivery: number; readonly hazard: number; readonly oversize: number; readonly minimum: number; readonly freeFrom: number }[];
+  readonly suppliers: readonly {
+    readonly delivery: number;
+    readonly hazard: number;
+    readonly oversize: number;
+    readonly minimum: number;
+    readonly freeFrom: number;
+  }[];
   /** Hardener quarters to one quarter of resin (material 0 cured by material 1), or 0. */
   readonly ratio: number;
 }
@@ -39,17 +46,31 @@ function smallOrder(orderSeed: number): SmallOrder {
   const materials = 1 + upTo(2);
   const ratio = materials >= 2 && random() < 0.4 ? 0.5 : 0;
   const requiredQuarters = Array.from({ length: materials }, () => 1 + upTo(10));
-  const packs = requiredQuarters.flatMap((_, material) => Array.from({ length: 1 + upTo(1) }, (): SmallPack => {
-    const quarters = [1, 2, 3, 4, 6, 10][upTo(5)];
-    const cents = 100 + upTo(900) * quarters;
-    const hasBreak = random() < 0.5;
-    return {
-      material, supplier: upTo(1), quarters, cents, breakAt: hasBreak ? 2 + upTo(2) : 0, breakCents: Math.round(cents * (0.4 + 0.55 * random())),
-      hazardous: random() < 0.3, oversize: random() < 0.2, cutFee: random() < 0.2 ? 50 + upTo(300) : 0, stock: random() < 0.15 ? upTo(3) : 99,
-    };
-  }));
+  const packs = requiredQuarters.flatMap((_, material) =>
+    Array.from({ length: 1 + upTo(1) }, (): SmallPack => {
+      const quarters = [1, 2, 3, 4, 6, 10][upTo(5)];
+      const cents = 100 + upTo(900) * quarters;
+      const hasBreak = random() < 0.5;
+      return {
+        material,
+        supplier: upTo(1),
+        quarters,
+        cents,
+        breakAt: hasBreak ? 2 + upTo(2) : 0,
+        breakCents: Math.round(cents * (0.4 + 0.55 * random())),
+        hazardous: random() < 0.3,
+        oversize: random() < 0.2,
+        cutFee: random() < 0.2 ? 50 + upTo(300) : 0,
+        stock: random() < 0.15 ? upTo(3) : 99,
+      };
+    }),
+  );
   const suppliers = [0, 1].map(() => ({
-    delivery: upTo(1500), hazard: upTo(1500), oversize: upTo(3000), minimum: random() < 0.5 ? upTo(4000) : 0, freeFrom: random() < 0.5 ? 1 + upTo(8000) : 0,
+    delivery: upTo(1500),
+    hazard: upTo(1500),
+    oversize: upTo(3000),
+    minimum: random() < 0.5 ? upTo(4000) : 0,
+    freeFrom: random() < 0.5 ? 1 + upTo(8000) : 0,
   }));
   return { requiredQuarters, packs, suppliers, ratio };
 }
@@ -57,34 +78,63 @@ function smallOrder(orderSeed: number): SmallOrder {
 const text = (cents: number): string => `${Math.floor(cents / 100)}.${String(cents % 100).padStart(2, '0')}`;
 
 function requestOf({ requiredQuarters, packs, suppliers, ratio }: SmallOrder): BasketRequest {
-  const variant = (material: number) => (ratio > 0 && material === 1 ? { material: 'm0', part: 'hardener' } : { material: `m${material}` });
+  const variant = (material: number) =>
+    ratio > 0 && material === 1 ? { material: 'm0', part: 'hardener' } : { material: `m${material}` };
   return {
-    currency: 'EUR', options: { secondBest: false },
+    currency: 'EUR',
+    options: { secondBest: false },
     ...(ratio > 0 ? { matches: [{ resin: 'm0', hardener: 'hardener', massRatio: ratio }] } : {}),
-    needs: requiredQuarters.map((quarters, material) => ({ id: `need${material}`, ...variant(material), requiredQuantity: quarters / 4, unit: 'kg' })),
+    needs: requiredQuarters.map((quarters, material) => ({
+      id: `need${material}`,
+      ...variant(material),
+      requiredQuantity: quarters / 4,
+      unit: 'kg',
+    })),
     priceList: {
-      code: 'small', name: 'small', currency: 'EUR', validFrom: '2026-01-01', validTo: '2026-12-31', invented: true, pricesIncludeTax: false,
+      code: 'small',
+      name: 'small',
+      currency: 'EUR',
+      validFrom: '2026-01-01',
+      validTo: '2026-12-31',
+      invented: true,
+      pricesIncludeTax: false,
       suppliers: suppliers.map((s, index) => ({
-        code: `s${index}`, name: `s${index}`, delivery: text(s.delivery), hazardSurcharge: text(s.hazard), oversizeFreight: text(s.oversize),
-        minimumOrder: text(s.minimum), ...(s.freeFrom === 0 ? {} : { freeDeliveryFrom: text(s.freeFrom) }),
+        code: `s${index}`,
+        name: `s${index}`,
+        delivery: text(s.delivery),
+        hazardSurcharge: text(s.hazard),
+        oversizeFreight: text(s.oversize),
+        minimumOrder: text(s.minimum),
+        ...(s.freeFrom === 0 ? {} : { freeDeliveryFrom: text(s.freeFrom) }),
       })),
       packs: packs.map((pack, index) => ({
-        sku: `p${index}`, name: `p${index}`, supplier: `s${pack.supplier}`, content: { ...variant(pack.material), quantity: pack.quarters / 4, unit: 'kg' },
-        prices: [{ fromPacks: 1, price: text(pack.cents) }, ...(pack.breakAt > 0 ? [{ fromPacks: pack.breakAt, price: text(pack.breakCents) }] : [])],
-        massKg: 1, hazardous: pack.hazardous, oversize: pack.oversize, ...(pack.cutFee > 0 ? { cutFee: text(pack.cutFee) } : {}), ...(pack.stock < 99 ? { stock: pack.stock } : {}),
+        sku: `p${index}`,
+        name: `p${index}`,
+        supplier: `s${pack.supplier}`,
+        content: { ...variant(pack.material), quantity: pack.quarters / 4, unit: 'kg' },
+        prices: [
+          { fromPacks: 1, price: text(pack.cents) },
+          ...(pack.breakAt > 0 ? [{ fromPacks: pack.breakAt, price: text(pack.breakCents) }] : []),
+        ],
+        massKg: 1,
+        hazardous: pack.hazardous,
+        oversize: pack.oversize,
+        ...(pack.cutFee > 0 ? { cutFee: text(pack.cutFee) } : {}),
+        ...(pack.stock < 99 ? { stock: pack.stock } : {}),
       })),
     },
   };
 }
 
-const priceAt = ({ cents, breakAt, breakCents }: SmallPack, count: number): number => (breakAt > 0 && count >= breakAt ? breakCents : cents);
+const priceAt = ({ cents, breakAt, breakCents }: SmallPack, count: number): number =>
+  breakAt > 0 && count >= breakAt ? breakCents : cents;
 
 /** How many of a pack can be of use. */
 function mostOf(order: SmallOrder, pack: SmallPack): number {
   const { requiredQuarters, packs, ratio } = order;
   let cover = Math.ceil(requiredQuarters[pack.material] / pack.quarters);
   if (ratio > 0 && pack.material === 1 && packs.some((one) => one.material === 0 && one.stock > 0)) {
-    cover = Math.max(cover, Math.ceil(2 * requiredQuarters[0] * ratio / pack.quarters) + 1);
+    cover = Math.max(cover, Math.ceil((2 * requiredQuarters[0] * ratio) / pack.quarters) + 1);
   }
   const reaches = pack.breakAt > cover && pack.breakAt * pack.breakCents < cover * priceAt(pack, cover);
   return Math.min(pack.stock, reaches ? pack.breakAt : cover);
@@ -105,13 +155,20 @@ function cheapest(order: SmallOrder): number | undefined {
   }
 }
 
-function costOf({ requiredQuarters, packs, suppliers, ratio }: SmallOrder, counts: readonly number[]): number | undefined {
-  const bought = requiredQuarters.map((_, material) => packs.reduce((sum, pack, i) => (pack.material === material ? sum + counts[i] * pack.quarters : sum), 0));
+function costOf(
+  { requiredQuarters, packs, suppliers, ratio }: SmallOrder,
+  counts: readonly number[],
+): number | undefined {
+  const bought = requiredQuarters.map((_, material) =>
+    packs.reduce((sum, pack, i) => (pack.material === material ? sum + counts[i] * pack.quarters : sum), 0),
+  );
   if (bought.some((quarters, material) => quarters < requiredQuarters[material])) return undefined;
   if (ratio > 0 && bought[1] < ratio * bought[0]) return undefined;
   let total = 0;
   for (const [s, terms] of suppliers.entries()) {
-    const own = packs.map((pack, i) => ({ pack, count: counts[i] })).filter(({ pack, count }) => pack.supplier === s && count > 0);
+    const own = packs
+      .map((pack, i) => ({ pack, count: counts[i] }))
+      .filter(({ pack, count }) => pack.supplier === s && count > 0);
     if (own.length === 0) continue;
     const goods = own.reduce((sum, { pack, count }) => sum + count * priceAt(pack, count), 0);
     if (goods < terms.minimum) return undefined;
@@ -137,10 +194,12 @@ test('500 small orders cost what trying every combination of packs says they mus
     const order = smallOrder(seed + i);
     const expected = cheapest(order);
     const basket = await found(requestOf(order));
-    if (basket.isComplete !== (expected !== undefined)) throw new Error(`order ${i}: complete ${basket.isComplete}, by trying all ${expected}`);
+    if (basket.isComplete !== (expected !== undefined))
+      throw new Error(`order ${i}: complete ${basket.isComplete}, by trying all ${expected}`);
     if (expected === undefined) continue;
     complete += 1;
-    if (cents(basket.total.amount) !== expected) throw new Error(`order ${i}: ${basket.total.amount}, by trying all ${expected}`);
+    if (cents(basket.total.amount) !== expected)
+      throw new Error(`order ${i}: ${basket.total.amount}, by trying all ${expected}`);
     expect(basket.proof).toEqual({ kind: 'proven' });
   }
   expect(complete).toBeGreaterThan(300);

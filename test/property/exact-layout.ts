@@ -39,8 +39,14 @@ export function overlap(one: Shape, other: Shape): boolean {
 }
 
 /** Some stretch of these segments, cut wherever they meet the region's boundary, runs strictly inside it. */
-function passesInside(segments: readonly Segment[], region: readonly Corners[], boundary: readonly Segment[]): boolean {
-  return segments.some((segment) => middlesOf(segment, boundary).some((middle) => whereIs(middle, region) === 'inside'));
+function passesInside(
+  segments: readonly Segment[],
+  region: readonly Corners[],
+  boundary: readonly Segment[],
+): boolean {
+  return segments.some((segment) =>
+    middlesOf(segment, boundary).some((middle) => whereIs(middle, region) === 'inside'),
+  );
 }
 
 /** A fraction along a segment. */
@@ -57,8 +63,11 @@ interface Middle {
 }
 
 function middlesOf(segment: Segment, boundary: readonly Segment[]): readonly Middle[] {
-  const cuts = [{ over: 0n, under: 1n }, ...boundary.flatMap((edge) => meetings(segment, edge)), { over: 1n, under: 1n }]
-    .sort((p, q) => sign(p.over * q.under - q.over * p.under));
+  const cuts = [
+    { over: 0n, under: 1n },
+    ...boundary.flatMap((edge) => meetings(segment, edge)),
+    { over: 1n, under: 1n },
+  ].sort((p, q) => sign(p.over * q.under - q.over * p.under));
   const [a, b] = segment;
   return cuts.slice(1).flatMap((cut, k) => {
     const before = cuts[k];
@@ -79,7 +88,9 @@ function meetings(segment: Segment, edge: Segment): readonly Fraction[] {
   }
   if (side(segment, c) !== 0n) return [];
   const length = (b.x - a.x) ** 2n + (b.y - a.y) ** 2n;
-  return [c, d].flatMap((p) => within({ over: (p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y), under: length }));
+  return [c, d].flatMap((p) =>
+    within({ over: (p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y), under: length }),
+  );
 }
 
 const within = (cut: Fraction): readonly Fraction[] => (cut.over > 0n && cut.over < cut.under ? [cut] : []);
@@ -93,7 +104,7 @@ function whereIs({ x, y, scale }: Middle, region: readonly Corners[]): 'inside' 
     const isLevel = (ay <= y && y <= by) || (by <= y && y <= ay);
     const isAbreast = (ax <= x && x <= bx) || (bx <= x && x <= ax);
     if (turn === 0n && isLevel && isAbreast) return 'edge';
-    if ((ay > y) !== (by > y) && (by > ay ? turn > 0n : turn < 0n)) isInside = !isInside;
+    if (ay > y !== by > y && (by > ay ? turn > 0n : turn < 0n)) isInside = !isInside;
   }
   return isInside ? 'inside' : 'outside';
 }
@@ -101,7 +112,9 @@ function whereIs({ x, y, scale }: Middle, region: readonly Corners[]): 'inside' 
 /** Neither boundary passes inside the other region: they overlap only when they are one and the same. */
 function isSameRegion(a: readonly Corners[], b: readonly Corners[]): boolean {
   const areEdges = (from: readonly Corners[], to: readonly Corners[]): boolean =>
-    segmentsOf(from).every((segment) => middlesOf(segment, segmentsOf(to)).every((middle) => whereIs(middle, to) === 'edge'));
+    segmentsOf(from).every((segment) =>
+      middlesOf(segment, segmentsOf(to)).every((middle) => whereIs(middle, to) === 'edge'),
+    );
   return areEdges(a, b) && areEdges(b, a);
 }
 
@@ -110,7 +123,9 @@ export function areApart(one: Shape, other: Shape, gapMm: number): boolean {
   if (gapMm === 0) return !overlap(one, other);
   const gap = whole(gapMm) ** 2n;
   const [p, q] = [segmentsOf(ringsOf(one)), segmentsOf(ringsOf(other))];
-  const isFar = p.every((s) => q.every((t) => isFarFrom(s, t[0], gap) && isFarFrom(t, s[0], gap) && !doCross(s, t)));
+  const isFar = p.every((s) =>
+    q.every((t) => isFarFrom(s, t[0], gap) && isFarFrom(t, s[0], gap) && !doCross(s, t)),
+  );
   return isFar && !overlap(one, other);
 }
 
@@ -130,9 +145,15 @@ function isFarFrom([a, b]: Segment, p: Whole, gap: bigint): boolean {
 export function liesWithin(shape: Shape, sheet: Shape, gapMm: number): boolean {
   const edges = segmentsOf(ringsOf(sheet));
   const sides = segmentsOf(ringsOf(shape));
-  const isInside = sides.every((segment) => middlesOf(segment, edges).every((middle) => whereIs(middle, ringsOf(sheet)) !== 'outside'));
+  const isInside = sides.every((segment) =>
+    middlesOf(segment, edges).every((middle) => whereIs(middle, ringsOf(sheet)) !== 'outside'),
+  );
   if (!isInside) return false;
   const gap = whole(gapMm) ** 2n;
   const areHolesEmpty = sheet.holes.every((hole) => !overlap({ outline: hole, holes: [] }, shape));
-  return areHolesEmpty && (gapMm === 0 || sides.every((s) => edges.every((t) => isFarFrom(s, t[0], gap) && isFarFrom(t, s[0], gap))));
+  return (
+    areHolesEmpty &&
+    (gapMm === 0 ||
+      sides.every((s) => edges.every((t) => isFarFrom(s, t[0], gap) && isFarFrom(t, s[0], gap))))
+  );
 }

@@ -15,7 +15,9 @@ const isFormula = (value: unknown): value is AnyFormula =>
 
 /** Every formula that a room exports, so that a new room needs no registration. Rooms share modules, so one is loaded after the other. */
 export async function allFormulas(): Promise<readonly RoomFormula[]> {
-  const rooms = readdirSync(join(here, '..', '..', 'libs')).filter((room) => room !== 'sdk').sort();
+  const rooms = readdirSync(join(here, '..', '..', 'libs'))
+    .filter((room) => room !== 'sdk')
+    .sort();
   const found: RoomFormula[] = [];
   for (const room of rooms) {
     const module: Readonly<Record<string, unknown>> = await import(`#lib/${room}`);

@@ -10,7 +10,9 @@ test('every formula has an id of its own', () => {
 });
 
 describe('worked examples', () => {
-  const examples = formulas.flatMap(({ formula }) => formula.worked.map((worked) => [`${formula.id}: ${worked.at}`, formula, worked] as const));
+  const examples = formulas.flatMap(({ formula }) =>
+    formula.worked.map((worked) => [`${formula.id}: ${worked.at}`, formula, worked] as const),
+  );
 
   test.each(examples)('%s', (_, formula, worked) => {
     const value = formula.evaluate(worked.given as never);

@@ -14,9 +14,15 @@ export interface PublishedCase {
   readonly printed: string;
   readonly ours: () => number;
   /** Without one, half a unit of the last printed digit. */
-  readonly tolerance?: (({ readonly absolute: number } | { readonly relative: number }) & { readonly because: string });
+  readonly tolerance?: ({ readonly absolute: number } | { readonly relative: number }) & {
+    readonly because: string;
+  };
   /** The printed value cannot be reproduced: the test then holds our value to `ours`, and the manual prints the reason. */
-  readonly disagreement?: { readonly oursShouldBe: number; readonly relative: number; readonly reason: string };
+  readonly disagreement?: {
+    readonly oursShouldBe: number;
+    readonly relative: number;
+    readonly reason: string;
+  };
   /** Absent: published. Otherwise what kind of second opinion this is. */
   readonly kind?: 'published' | 'independent-method' | 'limit' | 'by-hand';
 }

@@ -8,7 +8,11 @@ import { PGLiteSocketServer } from '@electric-sql/pglite-socket';
  * Plain JavaScript, because a worker is loaded from a file by Node itself, under the test runner too.
  */
 const database = await PGlite.create({ dataDir: workerData.folder });
-const server = new PGLiteSocketServer({ db: database, path: workerData.socketPath, maxConnections: workerData.connections });
+const server = new PGLiteSocketServer({
+  db: database,
+  path: workerData.socketPath,
+  maxConnections: workerData.connections,
+});
 await server.start();
 parentPort.postMessage({ ready: true });
 

@@ -24,7 +24,14 @@ export class AppModule {
       module: AppModule,
       global: true,
       // The access guard comes before the media guard: bodies of strangers are not read.
-      imports: [PersistenceModule, AccessModule, LetterheadModule, CatalogueModule, EstimatesModule, EstimatingModule],
+      imports: [
+        PersistenceModule,
+        AccessModule,
+        LetterheadModule,
+        CatalogueModule,
+        EstimatesModule,
+        EstimatingModule,
+      ],
       controllers: [HealthController, ProblemsController],
       providers: [
         { provide: configurationToken, useValue: configuration },

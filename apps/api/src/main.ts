@@ -15,7 +15,9 @@ async function main(): Promise<void> {
   for (const signal of ['SIGTERM', 'SIGINT'] as const) {
     process.once(signal, () => {
       log.entry('info', 'stopping', { signal });
-      service.stop().then(() => { process.exit(0); }, fail);
+      service.stop().then(() => {
+        process.exit(0);
+      }, fail);
     });
   }
 }

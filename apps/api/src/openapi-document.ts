@@ -20,29 +20,36 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   return document;
 }
 
-const builder = (): DocumentBuilder => new DocumentBuilder()
-  .setOpenAPIVersion('3.1.0')
-  .setTitle('Kingplank')
-  .setDescription([
-    'Plans, prices and defends the repair of soft cored fibreglass decks.',
-    'Every number with a dimension carries its unit in its name; where a person types a length, area, mass, temperature or',
-    'areal mass, text with a unit is read exactly. Points are [xMm, yMm], x forward, y to starboard, in the deck plane.',
-    '`Accept-Units: us` adds a member `us` to objects with dimensions: texts in US customary units under the names of the fields, for display.',
-    'Refusals are RFC 9457 problem documents that name all faults at once.',
-    'The figures help to plan and price; local rules and licensed or qualified people decide.',
-  ].join('\n'))
-  .setVersion('1.0.0')
-  .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'A key of an organisation.' }, 'key')
-  .addTag('Estimates', 'The main job: a defect record in, a stored, explainable estimate out.')
-  .addTag('Operations', 'Work that is answered later.')
-  .addTag('Estimating', 'The rooms one by one; nothing is stored.')
-  .addTag('Catalogue', 'Materials, prices, labour rates and sources in editions.')
-  .addTag('Access', 'Organisations and keys.')
-  .addTag('Service', 'Health of the service.');
+const builder = (): DocumentBuilder =>
+  new DocumentBuilder()
+    .setOpenAPIVersion('3.1.0')
+    .setTitle('Kingplank')
+    .setDescription(
+      [
+        'Plans, prices and defends the repair of soft cored fibreglass decks.',
+        'Every number with a dimension carries its unit in its name; where a person types a length, area, mass, temperature or',
+        'areal mass, text with a unit is read exactly. Points are [xMm, yMm], x forward, y to starboard, in the deck plane.',
+        '`Accept-Units: us` adds a member `us` to objects with dimensions: texts in US customary units under the names of the fields, for display.',
+        'Refusals are RFC 9457 problem documents that name all faults at once.',
+        'The figures help to plan and price; local rules and licensed or qualified people decide.',
+      ].join('\n'),
+    )
+    .setVersion('1.0.0')
+    .addBearerAuth({ type: 'http', scheme: 'bearer', description: 'A key of an organisation.' }, 'key')
+    .addTag('Estimates', 'The main job: a defect record in, a stored, explainable estimate out.')
+    .addTag('Operations', 'Work that is answered later.')
+    .addTag('Estimating', 'The rooms one by one; nothing is stored.')
+    .addTag('Catalogue', 'Materials, prices, labour rates and sources in editions.')
+    .addTag('Access', 'Organisations and keys.')
+    .addTag('Service', 'Health of the service.');
 
 function addSchemas(document: OpenAPIObject): void {
   const requests = requestSchemas(document.components?.schemas ?? {});
-  const schemas = { ...requests, ...problemSchemas, ...schemasWithUsDisplay(generatedSchemas, answersInUnits(document)) };
+  const schemas = {
+    ...requests,
+    ...problemSchemas,
+    ...schemasWithUsDisplay(generatedSchemas, answersInUnits(document)),
+  };
   const names = [requests, problemSchemas, generatedSchemas].flatMap((part) => Object.keys(part));
   const taken = names.filter((name, index) => names.indexOf(name) !== index);
   if (taken.length > 0) throw new Defect(`Two meanings share a schema name: ${taken.join(', ')}`);
@@ -65,26 +72,57 @@ function answersInUnits(document: OpenAPIObject): readonly unknown[] {
  * So a request's shapes end in `Input` (or `Request`). Fields beyond theirs are refused, which is said here.
  */
 const requestSchemas = (schemas: object): Readonly<Record<string, object>> =>
-  Object.fromEntries(Object.entries(schemas).map(([name, schema]) => [plainName(name), { ...schema, additionalProperties: false }]));
+  Object.fromEntries(
+    Object.entries(schemas).map(([name, schema]) => [
+      plainName(name),
+      { ...schema, additionalProperties: false },
+    ]),
+  );
 
 const plainName = (name: string): string => name.replace(/RequestDto$/, 'Request').replace(/Dto$/, 'Input');
 
 /** The least that an estimate needs, so that the first try from the documentation works. Invented. */
 const leastRecord = {
-  panel: { outline: [[0, 0], [2000, 0], [2000, 900], [0, 900]] },
-  outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 }, core: { thicknessMm: '1/2 in' },
-  zones: [{ id: 'Z1', outline: [[700, 300], [1250, 300], [1250, 620], [700, 620]] }],
+  panel: {
+    outline: [
+      [0, 0],
+      [2000, 0],
+      [2000, 900],
+      [0, 900],
+    ],
+  },
+  outerSkin: { thicknessMm: 3 },
+  innerSkin: { thicknessMm: 2 },
+  core: { thicknessMm: '1/2 in' },
+  zones: [
+    {
+      id: 'Z1',
+      outline: [
+        [700, 300],
+        [1250, 300],
+        [1250, 620],
+        [700, 620],
+      ],
+    },
+  ],
 };
 
 const examples: Readonly<Record<string, unknown>> = {
   '/v1/estimates': leastRecord,
-  '/v1/estimating/variants': { record: leastRecord, variants: [{ code: 'relay', method: { skin: 'relay' } }, { code: 're-bed', method: { skin: 're-bed' } }] },
+  '/v1/estimating/variants': {
+    record: leastRecord,
+    variants: [
+      { code: 'relay', method: { skin: 'relay' } },
+      { code: 're-bed', method: { skin: 're-bed' } },
+    ],
+  },
 };
 
 function addExamples(document: OpenAPIObject): void {
   for (const [path, example] of Object.entries(examples)) {
     const body = document.paths[path]?.post?.requestBody;
-    if (body === undefined || !('content' in body)) throw new Defect(`There is no request body at ${path} to give an example for`);
+    if (body === undefined || !('content' in body))
+      throw new Defect(`There is no request body at ${path} to give an example for`);
     Object.assign(body.content['application/json'], { example });
   }
 }
@@ -103,10 +141,17 @@ function forEachOperation(document: OpenAPIObject, change: (operation: Node, pat
 function addCommonAnswers(operation: Node, path: string): void {
   const responses = recordAt(operation, 'responses');
   const isGuarded = operation.security !== undefined;
-  const kinds: ProblemKind[] = ['not-acceptable', 'too-many-requests', 'internal', 'unavailable', 'bad-request'];
+  const kinds: ProblemKind[] = [
+    'not-acceptable',
+    'too-many-requests',
+    'internal',
+    'unavailable',
+    'bad-request',
+  ];
   if (isGuarded) kinds.push('unauthenticated', 'forbidden');
   if (path.includes('{')) kinds.push('not-found');
-  if (operation.requestBody !== undefined) kinds.push('content-too-large', 'unsupported-media-type', 'unprocessable', 'request-timeout');
+  if (operation.requestBody !== undefined)
+    kinds.push('content-too-large', 'unsupported-media-type', 'unprocessable', 'request-timeout');
   for (const kind of kinds) responses[String(problemKinds[kind].status)] ??= problemAnswer(kind);
   for (const [status, response] of Object.entries(responses)) completeAnswer(status, response);
   operation.responses = Object.fromEntries(Object.entries(responses).sort(([a], [b]) => (a < b ? -1 : 1)));
@@ -118,11 +163,25 @@ export const problemAnswer = (kind: ProblemKind): Node => ({ description: `${pro
 function completeAnswer(status: string, response: unknown): void {
   if (!isRecord(response)) return;
   const isRefusal = status >= '400';
-  const retryAfter = status === '429' || status === '503' ? { 'Retry-After': header('Seconds to wait before trying again.', 'integer') } : {};
+  const retryAfter =
+    status === '429' || status === '503'
+      ? { 'Retry-After': header('Seconds to wait before trying again.', 'integer') }
+      : {};
   const allow = status === '405' ? { Allow: header('Methods that fit.', 'string') } : {};
   Object.assign(response, {
-    headers: { 'X-Request-Id': { $ref: '#/components/headers/RequestId' }, ...retryAfter, ...allow, ...(isRecord(response.headers) ? response.headers : {}) },
-    ...(isRefusal ? { content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/ProblemDocument' } } } } : {}),
+    headers: {
+      'X-Request-Id': { $ref: '#/components/headers/RequestId' },
+      ...retryAfter,
+      ...allow,
+      ...(isRecord(response.headers) ? response.headers : {}),
+    },
+    ...(isRefusal
+      ? {
+          content: {
+            'application/problem+json': { schema: { $ref: '#/components/schemas/ProblemDocument' } },
+          },
+        }
+      : {}),
   });
 }
 
@@ -138,7 +197,12 @@ function recordAt(parent: Node, key: string): Node {
 function inModernForm(document: OpenAPIObject): void {
   document.components = {
     ...document.components,
-    headers: { RequestId: { description: 'Identifies the request in logs; sent back as given when the caller sets it.', schema: { type: 'string' } } },
+    headers: {
+      RequestId: {
+        description: 'Identifies the request in logs; sent back as given when the caller sets it.',
+        schema: { type: 'string' },
+      },
+    },
   };
   modernise(document);
 }

@@ -15,7 +15,12 @@ async function main(): Promise<void> {
   process.stdout.write(`${target}\n`);
 }
 
-main().then(() => { process.exit(0); }, (failure: unknown) => {
-  process.stderr.write(`${String(failure)}\n`);
-  process.exit(1);
-});
+main().then(
+  () => {
+    process.exit(0);
+  },
+  (failure: unknown) => {
+    process.stderr.write(`${String(failure)}\n`);
+    process.exit(1);
+  },
+);

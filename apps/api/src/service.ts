@@ -23,10 +23,19 @@ export interface Service {
 }
 
 /** The application, assembled but touching neither the database nor a port. */
-export async function assemble(configuration: Configuration, log = new Log(configuration.logLevel)): Promise<NestExpressApplication> {
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.with(configuration, log), new StrictAdapter(configuration), {
-    bodyParser: false, logger: log, abortOnError: false,
-  });
+export async function assemble(
+  configuration: Configuration,
+  log = new Log(configuration.logLevel),
+): Promise<NestExpressApplication> {
+  const app = await NestFactory.create<NestExpressApplication>(
+    AppModule.with(configuration, log),
+    new StrictAdapter(configuration),
+    {
+      bodyParser: false,
+      logger: log,
+      abortOnError: false,
+    },
+  );
   app.disable('x-powered-by');
   app.disable('etag');
   app.set('trust proxy', configuration.trustedProxies);
@@ -38,7 +47,10 @@ export async function assemble(configuration: Configuration, log = new Log(confi
 }
 
 /** A running service. */
-export async function start(configuration: Configuration, log = new Log(configuration.logLevel)): Promise<Service> {
+export async function start(
+  configuration: Configuration,
+  log = new Log(configuration.logLevel),
+): Promise<Service> {
   const app = await assemble(configuration, log);
   const database = app.get(Database);
   await database.open();
@@ -55,11 +67,19 @@ export async function start(configuration: Configuration, log = new Log(configur
 async function stopGently(app: NestExpressApplication, { drainMs }: Configuration): Promise<void> {
   app.get(Readiness).stop();
   const server: Server = app.getHttpServer();
-  const closed = new Promise<void>((resolve) => { server.close(() => { resolve(); }); });
+  const closed = new Promise<void>((resolve) => {
+    server.close(() => {
+      resolve();
+    });
+  });
   // Idle keep-alive connections would hold the server open for as long as their callers like.
   server.closeIdleConnections();
-  const idleSweep = setInterval(() => { server.closeIdleConnections(); }, 50);
-  const patience = setTimeout(() => { server.closeAllConnections(); }, drainMs);
+  const idleSweep = setInterval(() => {
+    server.closeIdleConnections();
+  }, 50);
+  const patience = setTimeout(() => {
+    server.closeAllConnections();
+  }, drainMs);
   await closed;
   clearInterval(idleSweep);
   clearTimeout(patience);

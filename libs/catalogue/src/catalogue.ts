@@ -1,4 +1,14 @@
-import type { Chemistry, CoreSheet, Material, MaterialKind, Reinforcement, ResinSystem, Filler, Coating, Consumable } from './materials.js';
+import type {
+  Chemistry,
+  CoreSheet,
+  Material,
+  MaterialKind,
+  Reinforcement,
+  ResinSystem,
+  Filler,
+  Coating,
+  Consumable,
+} from './materials.js';
 import type { LabourRates, PriceList } from './prices.js';
 import type { Source } from './sources.js';
 
@@ -24,15 +34,22 @@ interface MaterialOfKind {
   readonly fastener: Consumable;
 }
 
-const isOfKind = <K extends MaterialKind>(kind: K) =>
-  (material: Material): material is Extract<Material, MaterialOfKind[K]> => material.kind === kind;
+const isOfKind =
+  <K extends MaterialKind>(kind: K) =>
+  (material: Material): material is Extract<Material, MaterialOfKind[K]> =>
+    material.kind === kind;
 
 /** All materials of a kind, in catalogue order. */
-export const materialsOf = <K extends MaterialKind>(catalogue: Catalogue, kind: K): readonly MaterialOfKind[K][] =>
-  catalogue.materials.filter(isOfKind(kind));
+export const materialsOf = <K extends MaterialKind>(
+  catalogue: Catalogue,
+  kind: K,
+): readonly MaterialOfKind[K][] => catalogue.materials.filter(isOfKind(kind));
 
-export const findMaterial = <K extends MaterialKind>(catalogue: Catalogue, kind: K, code: string): MaterialOfKind[K] | undefined =>
-  materialsOf(catalogue, kind).find((material) => material.code === code);
+export const findMaterial = <K extends MaterialKind>(
+  catalogue: Catalogue,
+  kind: K,
+  code: string,
+): MaterialOfKind[K] | undefined => materialsOf(catalogue, kind).find((material) => material.code === code);
 
 export const resinsOf = (catalogue: Catalogue, chemistry: Chemistry): readonly ResinSystem[] =>
   materialsOf(catalogue, 'resin').filter((resin) => resin.chemistry === chemistry);

@@ -21,7 +21,8 @@ interface Described {
   readonly hazards?: readonly string[];
 }
 
-export type CoreType = 'end-grain-balsa' | 'cross-linked-foam' | 'san-foam' | 'linear-foam' | 'marine-plywood';
+export type CoreType =
+  'end-grain-balsa' | 'cross-linked-foam' | 'san-foam' | 'linear-foam' | 'marine-plywood';
 
 export interface CoreSheet extends Described {
   readonly kind: 'core';
@@ -143,7 +144,18 @@ export interface Coating extends Described {
 }
 
 export type UsageDriver =
-  | 'job' | 'opened-m2' | 'cut-m' | 'taper-m' | 'laminate-m2' | 'faired-m2' | 'finish-m2' | 'hole' | 'fitting' | 'labour-h' | 'mixed-l' | 'bag-perimeter-m';
+  | 'job'
+  | 'opened-m2'
+  | 'cut-m'
+  | 'taper-m'
+  | 'laminate-m2'
+  | 'faired-m2'
+  | 'finish-m2'
+  | 'hole'
+  | 'fitting'
+  | 'labour-h'
+  | 'mixed-l'
+  | 'bag-perimeter-m';
 
 /** Use of an item per unit of a driver, three points. */
 export interface Usage {
@@ -155,7 +167,17 @@ export interface Consumable extends Described {
   readonly kind: 'consumable' | 'safety' | 'fastener';
   readonly unit: 'each' | 'pair' | 'm' | 'm2' | 'l' | 'kg' | 'roll' | 'pack';
   /** When it belongs to a job at all; absent means always. */
-  readonly when?: 'relay' | 're-bed' | 'vacuum' | 'battens' | 'weights' | 'epoxy' | 'polyester' | 'paint' | 'nonskid' | 'from-below';
+  readonly when?:
+    | 'relay'
+    | 're-bed'
+    | 'vacuum'
+    | 'battens'
+    | 'weights'
+    | 'epoxy'
+    | 'polyester'
+    | 'paint'
+    | 'nonskid'
+    | 'from-below';
   readonly usages: readonly Usage[];
 }
 

@@ -46,18 +46,28 @@ describe('the stack', () => {
   });
 
   test('plywood in place of balsa makes the deck heavier, and wet core takes its water along', () => {
-    const plan = stackOf({ core: aCoreSheet({ densityKgPerM3: { value: 550, cite: { source: 'FROM-MEMORY' } } }), oldCore: { densityKgPerM3: 150, moistureFraction: 1.5 } });
+    const plan = stackOf({
+      core: aCoreSheet({ densityKgPerM3: { value: 550, cite: { source: 'FROM-MEMORY' } } }),
+      oldCore: { densityKgPerM3: 150, moistureFraction: 1.5 },
+    });
     expect(plan.massChange.value).toBeCloseTo(15.9 * 0.55 - 17.5 * 0.15, 9);
     expect(plan.waterLeaving?.value).toBeCloseTo(17.5 * 0.15 * 1.38, 9);
   });
 });
 
 const mosaic = (change: Partial<Parameters<typeof cutMosaic>[0]> = {}) => {
-  const outcome = cutMosaic({ openings: [anOpening()], core: aCoreSheet(), layers: [{ thicknessMm: 12.7, form: 'plain' }], isFlat: true, ...change });
+  const outcome = cutMosaic({
+    openings: [anOpening()],
+    core: aCoreSheet(),
+    layers: [{ thicknessMm: 12.7, form: 'plain' }],
+    isFlat: true,
+    ...change,
+  });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
   return outcome.value;
 };
-const regionsOf = (pieces: ReturnType<typeof mosaic>['pieces']) => pieces.map(({ outline, holes }) => regionOf(outline, holes));
+const regionsOf = (pieces: ReturnType<typeof mosaic>['pieces']) =>
+  pieces.map(({ outline, holes }) => regionOf(outline, holes));
 
 describe('the mosaic', () => {
   test('pieces of plain sheet stay near half a square foot, under the lip and in the field', () => {
@@ -68,7 +78,9 @@ describe('the mosaic', () => {
 
   test('a flat deck and scored sheet take larger pieces in the field, hand-sized ones under the lip', () => {
     const { pieces } = mosaic({ layers: [{ thicknessMm: 12.7, form: 'scored' }] });
-    expect(Math.max(...pieces.filter(({ isUnderLip }) => isUnderLip).map(({ areaM2 }) => areaM2))).toBeLessThanOrEqual(0.046 * 1.25);
+    expect(
+      Math.max(...pieces.filter(({ isUnderLip }) => isUnderLip).map(({ areaM2 }) => areaM2)),
+    ).toBeLessThanOrEqual(0.046 * 1.25);
     expect(Math.max(...pieces.map(({ areaM2 }) => areaM2))).toBeGreaterThan(0.1);
   });
 
@@ -77,7 +89,10 @@ describe('the mosaic', () => {
     const regions = regionsOf(pieces);
     const cavity = union([anOpening().area], anOpening().undercut);
     const covered = union(...regions);
-    expect(areaMm2(covered)).toBeCloseTo(regions.reduce((sum, region) => sum + areaMm2(region), 0), 3);
+    expect(areaMm2(covered)).toBeCloseTo(
+      regions.reduce((sum, region) => sum + areaMm2(region), 0),
+      3,
+    );
     expect(areaMm2(difference(covered, cavity))).toBeLessThan(0.01);
     expect(areaMm2(covered) / areaMm2(cavity)).toBeGreaterThan(0.96);
   });
@@ -93,7 +108,9 @@ describe('the mosaic', () => {
       expect(areaMm2(difference(translate(region, path[0]), opening))).toBeLessThan(1);
       for (let step = 0; step <= 20; step++) {
         for (let leg = 0; leg + 1 < path.length; leg++) {
-          const at = [0, 1].map((axis) => path[leg][axis] + (step / 20) * (path[leg + 1][axis] - path[leg][axis]));
+          const at = [0, 1].map(
+            (axis) => path[leg][axis] + (step / 20) * (path[leg + 1][axis] - path[leg][axis]),
+          );
           expect(areaMm2(difference(translate(region, [at[0], at[1]]), free))).toBeLessThan(1);
         }
       }
@@ -110,7 +127,12 @@ describe('the mosaic', () => {
   });
 
   test('joints of two layers do not lie over each other', () => {
-    const { pieces } = mosaic({ layers: [{ thicknessMm: 12.7, form: 'plain' }, { thicknessMm: 12.7, form: 'plain' }] });
+    const { pieces } = mosaic({
+      layers: [
+        { thicknessMm: 12.7, form: 'plain' },
+        { thicknessMm: 12.7, form: 'plain' },
+      ],
+    });
     const layer = (number: number) => regionsOf(pieces.filter((piece) => piece.layer === number));
     const cavity = union([anOpening().area], anOpening().undercut);
     const gaps = [1, 2].map((number) => difference(cavity, union(...layer(number))));
@@ -120,19 +142,35 @@ describe('the mosaic', () => {
 
   test('a joint steps aside from a support that would lie under it', () => {
     const flat = mosaic();
-    const [row] = flat.pieces.filter(({ isUnderLip }) => !isUnderLip).map(({ outline }) => Math.max(...outline.map(([, y]) => y)) + 1);
+    const [row] = flat.pieces
+      .filter(({ isUnderLip }) => !isUnderLip)
+      .map(({ outline }) => Math.max(...outline.map(([, y]) => y)) + 1);
     const { jointOnSupportM } = mosaic({ supports: [{ from: [-100, row], to: [1000, row] }] });
     expect(jointOnSupportM).toBeLessThan(0.05);
   });
 
   test('plain sheet has bleed holes inside each larger piece, scored sheet has none', () => {
-    expect(mosaic().pieces.filter(({ areaM2 }) => areaM2 > 0.01).every(({ bleedHoles }) => bleedHoles.length > 0)).toBe(true);
-    expect(mosaic({ layers: [{ thicknessMm: 12.7, form: 'scored' }] }).pieces.flatMap(({ bleedHoles }) => bleedHoles)).toEqual([]);
+    expect(
+      mosaic()
+        .pieces.filter(({ areaM2 }) => areaM2 > 0.01)
+        .every(({ bleedHoles }) => bleedHoles.length > 0),
+    ).toBe(true);
+    expect(
+      mosaic({ layers: [{ thicknessMm: 12.7, form: 'scored' }] }).pieces.flatMap(
+        ({ bleedHoles }) => bleedHoles,
+      ),
+    ).toEqual([]);
   });
 });
 
 const bill = (change: Partial<CoreBillRequest> = {}) => {
-  const outcome = coreBill({ openings: [anOpening()], cavityMm: 14.3, core: aCoreSheet(), workUnits: 500, ...change });
+  const outcome = coreBill({
+    openings: [anOpening()],
+    cavityMm: 14.3,
+    core: aCoreSheet(),
+    workUnits: 500,
+    ...change,
+  });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
   return outcome.value;
 };
@@ -152,19 +190,36 @@ describe('the bill of core', () => {
     expect(Math.min(kerfMm2, trimMm2, scrapsMm2, roundingMm2)).toBeGreaterThanOrEqual(0);
   });
 
-  test('an offcut of one\'s own of the right thickness saves buying', () => {
-    const offcuts = [{ id: 'left-over', thicknessMm: 12.7, outline: [[0, 0], [1200, 0], [1200, 600], [0, 600]] as const }];
+  test("an offcut of one's own of the right thickness saves buying", () => {
+    const offcuts = [
+      {
+        id: 'left-over',
+        thicknessMm: 12.7,
+        outline: [
+          [0, 0],
+          [1200, 0],
+          [1200, 600],
+          [0, 600],
+        ] as const,
+      },
+    ];
     expect(bill({ offcuts }).sheetCount).toBe(0);
     expect(bill({ offcuts: offcuts.map((offcut) => ({ ...offcut, thicknessMm: 9.5 })) }).sheetCount).toBe(1);
   });
 
   test('a half sheet is taken when it costs less and is enough', () => {
-    const sheets = [{ lengthMm: 2440, widthMm: 1220, cost: 160 }, { lengthMm: 1220, widthMm: 1220, cost: 90 }, { lengthMm: 1220, widthMm: 610, cost: 50 }];
+    const sheets = [
+      { lengthMm: 2440, widthMm: 1220, cost: 160 },
+      { lengthMm: 1220, widthMm: 1220, cost: 90 },
+      { lengthMm: 1220, widthMm: 610, cost: 50 },
+    ];
     expect(bill({ sheets }).cuts[0].sheets.map(({ stockId }) => stockId)).toEqual(['1220 x 610']);
   });
 
   test('each default that was used is listed with its source', () => {
     const { assumptions } = bill();
-    expect(assumptions.map(({ origin }) => (origin.kind === 'assumed' ? origin.at : ''))).toEqual(expect.arrayContaining(['/rules/jointGapMm', '/kerfMm', '/keepFromMm', '/sheets']));
+    expect(assumptions.map(({ origin }) => (origin.kind === 'assumed' ? origin.at : ''))).toEqual(
+      expect.arrayContaining(['/rules/jointGapMm', '/kerfMm', '/keepFromMm', '/sheets']),
+    );
   });
 });

@@ -1,4 +1,14 @@
-import { bendRadius, bondResin, camberGap, coreMass, flushness, kerfVolume, stackHeight, wasteShare, waterLeaving } from './stack/formulas.js';
+import {
+  bendRadius,
+  bondResin,
+  camberGap,
+  coreMass,
+  flushness,
+  kerfVolume,
+  stackHeight,
+  wasteShare,
+  waterLeaving,
+} from './stack/formulas.js';
 
 export { planStack, type StackCheck, type StackLayer, type StackPlan } from './stack/plan-stack.js';
 export type { StackChoice } from './stack/choices.js';
@@ -12,4 +22,14 @@ export { coreBillFrom, type CoreBillByCode, type DrawnOpening } from './bill/bil
 export type { CoreBillRequest, OwnOffcut, SheetOnSale } from './bill/request.js';
 export type { SheetUse } from './bill/waste.js';
 
-export const formulas = [stackHeight, flushness, kerfVolume, bendRadius, camberGap, coreMass, waterLeaving, bondResin, wasteShare];
+export const formulas = [
+  stackHeight,
+  flushness,
+  kerfVolume,
+  bendRadius,
+  camberGap,
+  coreMass,
+  waterLeaving,
+  bondResin,
+  wasteShare,
+];

@@ -2,7 +2,16 @@ import type { MoneyJson } from '#lib/money';
 import type { Cite, Figure } from '#lib/provenance';
 
 /** Where a line stands in the roll-up. */
-export type Section = 'labour' | 'materials' | 'consumables' | 'safety' | 'hire' | 'yard' | 'subcontract' | 'disposal' | 'freight';
+export type Section =
+  | 'labour'
+  | 'materials'
+  | 'consumables'
+  | 'safety'
+  | 'hire'
+  | 'yard'
+  | 'subcontract'
+  | 'disposal'
+  | 'freight';
 
 /** In the order a quotation lists them. */
 export const sectionTitles: Readonly<Record<Section, string>> = {

@@ -22,11 +22,25 @@ export interface CostWithRisk {
 /**
  * Lines rolled up, their risk worked out, and the contingency set to P80 less the point unless the caller set one.
  */
-export function costWithRisk({ risk, contingency, stageZeroLines, ...terms }: CostWithRiskRequest): Outcome<CostWithRisk> {
-  return mapValue(rollUpDeciding(terms, (bare) => {
-    const stageZero = stageZeroLines === undefined ? {} : { stageZeroCost: withShareOfLoadings(bare, new Set(stageZeroLines)).amount };
-    return mapValue(riskOf(bare, { ...stageZero, ...risk }), (found) => ({ risk: found, contingency: contingency ?? { amount: found.contingency.amount } }));
-  }), ({ bare, rollUp, risk: found }) => ({ bare, rollUp, risk: found }));
+export function costWithRisk({
+  risk,
+  contingency,
+  stageZeroLines,
+  ...terms
+}: CostWithRiskRequest): Outcome<CostWithRisk> {
+  return mapValue(
+    rollUpDeciding(terms, (bare) => {
+      const stageZero =
+        stageZeroLines === undefined
+          ? {}
+          : { stageZeroCost: withShareOfLoadings(bare, new Set(stageZeroLines)).amount };
+      return mapValue(riskOf(bare, { ...stageZero, ...risk }), (found) => ({
+        risk: found,
+        contingency: contingency ?? { amount: found.contingency.amount },
+      }));
+    }),
+    ({ bare, rollUp, risk: found }) => ({ bare, rollUp, risk: found }),
+  );
 }
 
 function riskOf(bare: CostRollUp, risk: CostWithRiskRequest['risk']): Outcome<CostRisk> {
@@ -35,10 +49,18 @@ function riskOf(bare: CostRollUp, risk: CostWithRiskRequest['risk']): Outcome<Co
 }
 
 /** Some of the lines of a roll-up with their share of overhead and profit. */
-export function withShareOfLoadings({ lines, direct, net }: CostRollUp, codes: ReadonlySet<string>): MoneyJson {
-  const chosen = lines.reduce((sum, { code, amount }) => (codes.has(code) ? sum + exactMoney(amount).minor : sum), 0n);
+export function withShareOfLoadings(
+  { lines, direct, net }: CostRollUp,
+  codes: ReadonlySet<string>,
+): MoneyJson {
+  const chosen = lines.reduce(
+    (sum, { code, amount }) => (codes.has(code) ? sum + exactMoney(amount).minor : sum),
+    0n,
+  );
   const whole = exactMoney(direct);
-  return moneyJson(whole.minor === 0n ? whole : proportionOf(exactMoney(net), chosen, whole.minor, commercialRounding));
+  return moneyJson(
+    whole.minor === 0n ? whole : proportionOf(exactMoney(net), chosen, whole.minor, commercialRounding),
+  );
 }
 
 /** The lines of a roll-up as the risk room takes them: each with its share of overhead and profit, which ride on every line alike. */
@@ -48,6 +70,14 @@ export function riskLinesOf({ lines, direct, overhead, profit }: CostRollUp): re
   return lines.map((line) => riskLine(line, loading));
 }
 
-const riskLine = ({ code, title, amount, spread, extentExponent, partOrLabour }: CostLine, loading: number): RiskLine => ({
-  code, title, amount: Number(amount.amount) * loading, spread, extentExponent, partOrLabour,
+const riskLine = (
+  { code, title, amount, spread, extentExponent, partOrLabour }: CostLine,
+  loading: number,
+): RiskLine => ({
+  code,
+  title,
+  amount: Number(amount.amount) * loading,
+  spread,
+  extentExponent,
+  partOrLabour,
 });

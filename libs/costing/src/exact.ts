@@ -1,5 +1,13 @@
 import {
-  decimal, decimalFromNumber, decimalText, money, roundedDivision, type Currency, type Decimal, type Money, type Rounding,
+  decimal,
+  decimalFromNumber,
+  decimalText,
+  money,
+  roundedDivision,
+  type Currency,
+  type Decimal,
+  type Money,
+  type Rounding,
 } from '#lib/money';
 
 /** How every amount of a roll-up is rounded unless the caller names another way. */
@@ -13,11 +21,17 @@ const powerOfTen = (places: number): bigint => 10n ** BigInt(places);
 
 /** A percentage of an amount, multiplied exactly and rounded once. */
 export const percentOf = (amount: Money, percent: Decimal, rounding: Rounding): Money =>
-  money(roundedDivision(amount.minor * percent.scaled, HUNDRED * powerOfTen(percent.places), rounding), amount.currency);
+  money(
+    roundedDivision(amount.minor * percent.scaled, HUNDRED * powerOfTen(percent.places), rounding),
+    amount.currency,
+  );
 
 /** quantity x price without the tax that the price holds, rounded once at the end. */
 export function netOfInclusivePrice(
-  quantity: Decimal, price: Decimal, taxPercent: Decimal, to: { readonly currency: Currency; readonly rounding: Rounding },
+  quantity: Decimal,
+  price: Decimal,
+  taxPercent: Decimal,
+  to: { readonly currency: Currency; readonly rounding: Rounding },
 ): Money {
   const taxScale = HUNDRED * powerOfTen(taxPercent.places);
   const over = quantity.scaled * price.scaled * taxScale * powerOfTen(to.currency.minorDigits);

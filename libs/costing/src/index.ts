@@ -3,19 +3,41 @@ import { contingencyAtP80, extentScaling } from './risk/risk-formulas.js';
 import { triangularMean } from './risk/spread-quantile.js';
 
 export {
-  causeClasses, partOrLabours, sectionTitles, type CauseClass, type CostLine, type DepreciationTerms, type LineDepreciation,
-  type LinePack, type LineQuantity, type LineRequest, type MoneyRange, type PartOrLabour, type Section, type TaxGroup,
+  causeClasses,
+  partOrLabours,
+  sectionTitles,
+  type CauseClass,
+  type CostLine,
+  type DepreciationTerms,
+  type LineDepreciation,
+  type LinePack,
+  type LineQuantity,
+  type LineRequest,
+  type MoneyRange,
+  type PartOrLabour,
+  type Section,
+  type TaxGroup,
 } from './cost-line.js';
 export { depreciationTermsFaults } from './line-faults.js';
 export { commercialRounding, moneyNear, netOfInclusivePrice, percentOf } from './exact.js';
 export {
-  extentExponentOf, labourLines, yardLines, type LabourTerms, type WorkedOperation, type YardAmounts,
+  extentExponentOf,
+  labourLines,
+  yardLines,
+  type LabourTerms,
+  type WorkedOperation,
+  type YardAmounts,
 } from './labour.js';
 export { pricingDecimals } from './price-line.js';
 export { rollUp, type CostRollUp, type RollUpRequest, type SectionTotal, type Share } from './roll-up.js';
 export { totalsOf, type Cell, type Contribution, type Totals, type TotalsTerms } from './totals.js';
 export {
-  costRisk, riskDefaults, type CostRisk, type CostRiskRequest, type Driver, type RiskLine,
+  costRisk,
+  riskDefaults,
+  type CostRisk,
+  type CostRiskRequest,
+  type Driver,
+  type RiskLine,
 } from './risk/cost-risk.js';
 export type { InformationValue } from './risk/information-value.js';
 export { normalScore, normalShare } from './risk/normal.js';
@@ -23,33 +45,81 @@ export type { CommonCause } from './risk/risk-model.js';
 export type { HistogramBar } from './risk/sample-statistics.js';
 export { betaQuantiles, triangularMean, type SpreadShape } from './risk/spread-quantile.js';
 export type {
-  Basket, BasketLine, BasketOrder, Coverage, Leftover, MatchedResin, Missing, Proof, SecondBest, Substitution, SupplierOrder,
+  Basket,
+  BasketLine,
+  BasketOrder,
+  Coverage,
+  Leftover,
+  MatchedResin,
+  Missing,
+  Proof,
+  SecondBest,
+  Substitution,
+  SupplierOrder,
 } from './basket/basket.js';
 export { faultsOfBasket, faultsOfPriceList } from './basket/basket-faults.js';
 export type { Excluded } from './basket/basket-plan.js';
 export type {
-  BasketNeed, BasketOptions, BasketRequest, OnHand, ResinMatch, Substitute, Transport,
+  BasketNeed,
+  BasketOptions,
+  BasketRequest,
+  OnHand,
+  ResinMatch,
+  Substitute,
+  Transport,
 } from './basket/basket-request.js';
 export { basketFrom, type BasketByCode } from './basket/basket-by-code.js';
 export { contentIn } from './basket/content.js';
 export { solveByHighs } from './basket/highs-solver.js';
-export type { Column, LinearModel, Row, Solve, SolverAnswer, SolverLimits, Term } from './basket/linear-model.js';
+export type {
+  Column,
+  LinearModel,
+  Row,
+  Solve,
+  SolverAnswer,
+  SolverLimits,
+  Term,
+} from './basket/linear-model.js';
 export { DEFAULT_TIME_LIMIT_S, solveBasket } from './basket/solve-basket.js';
 export { priceJob, type PricedJob, type PriceJobRequest, type RiskTerms } from './price-job.js';
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
-export { costWithRisk, riskLinesOf, withShareOfLoadings, type CostWithRisk, type CostWithRiskRequest } from './cost-with-risk.js';
+export {
+  costWithRisk,
+  riskLinesOf,
+  withShareOfLoadings,
+  type CostWithRisk,
+  type CostWithRiskRequest,
+} from './cost-with-risk.js';
 export { basketCsv, comparisonCsv, csv, type Cell as CsvCell } from './exports/csv.js';
 export type { DocumentLine, PricedDocument } from './priced-document.js';
 export {
-  ublOrders, ublQuotation, type DocumentHead, type OrderDocument, type Party, type QuotationHead,
+  ublOrders,
+  ublQuotation,
+  type DocumentHead,
+  type OrderDocument,
+  type Party,
+  type QuotationHead,
 } from './exports/ubl.js';
 export { unitCodeOf, unitCodes, type UnitCode } from './exports/unit-codes.js';
 export {
-  changeOrder, compareRevisions, type Change, type ChangeOrder, type ChangeOrderRequest, type LineChange, type RevisionComparison,
-  type RevisionReasons, type TotalChange,
+  changeOrder,
+  compareRevisions,
+  type Change,
+  type ChangeOrder,
+  type ChangeOrderRequest,
+  type LineChange,
+  type RevisionComparison,
+  type RevisionReasons,
+  type TotalChange,
 } from './revisions.js';
 export {
-  compareVariants, criteria, criterionTitles, type Criterion, type VariantComparison, type VariantResult, type VariantRow,
+  compareVariants,
+  criteria,
+  criterionTitles,
+  type Criterion,
+  type VariantComparison,
+  type VariantResult,
+  type VariantRow,
 } from './variants.js';
 
 export const formulas: readonly AnyFormula[] = [triangularMean, extentScaling, contingencyAtP80];

@@ -14,7 +14,12 @@ export interface WorkedOperation {
   readonly driver: string;
   readonly driverAmount: number | Figure;
   readonly hoursPerDriver: ThreePoint;
-  readonly modifiers?: readonly { readonly code: string; readonly title: string; readonly factor: ThreePoint; readonly cite: Cite }[];
+  readonly modifiers?: readonly {
+    readonly code: string;
+    readonly title: string;
+    readonly factor: ThreePoint;
+    readonly cite: Cite;
+  }[];
   readonly cite: Cite;
 }
 
@@ -26,39 +31,76 @@ export interface LabourTerms {
 
 /** Growth with the repaired area of drivers that only the work knows; the others are those of the take-off. */
 const exponentsOfWork: Readonly<Record<string, number>> = {
-  'day': 0.5, 'extra-ply-m2': 1, 'faired-m2-cycle': 1, 'primed-m2-coat': 1, 'topcoat-m2-coat': 1, 'nonskid-m2': 1, 'support-m2-below': 1, 'injection-hole': 1,
-  'fitting-small': 0, 'fitting-large': 0, 'insert': 0, 'plate': 0,
+  'day': 0.5,
+  'extra-ply-m2': 1,
+  'faired-m2-cycle': 1,
+  'primed-m2-coat': 1,
+  'topcoat-m2-coat': 1,
+  'nonskid-m2': 1,
+  'support-m2-below': 1,
+  'injection-hole': 1,
+  'fitting-small': 0,
+  'fitting-large': 0,
+  'insert': 0,
+  'plate': 0,
 };
 
 const isUsageDriver = (driver: string): driver is UsageDriver => Object.hasOwn(extentExponents, driver);
 
 /** How hours of a driver grow when the repaired area grows and its shape stays alike. */
 export const extentExponentOf = (driver: string): number =>
-  isUsageDriver(driver) ? extentExponents[driver] : exponentsOfWork[driver] ?? 1;
+  isUsageDriver(driver) ? extentExponents[driver] : (exponentsOfWork[driver] ?? 1);
 
 const skillNames: Readonly<Record<Skill, string>> = {
-  general: 'yard hand', laminator: 'laminator', finisher: 'finisher', rigger: 'rigger',
+  general: 'yard hand',
+  laminator: 'laminator',
+  finisher: 'finisher',
+  rigger: 'rigger',
 };
 
 /** One priced line of labour for each operation that takes time. */
-export function labourLines(operations: readonly WorkedOperation[], terms: LabourTerms): Outcome<readonly LineRequest[]> {
-  const problems = operations.flatMap((operation, index) => faultsOf(operation, terms, pointer('/operations', index)));
+export function labourLines(
+  operations: readonly WorkedOperation[],
+  terms: LabourTerms,
+): Outcome<readonly LineRequest[]> {
+  const problems = operations.flatMap((operation, index) =>
+    faultsOf(operation, terms, pointer('/operations', index)),
+  );
   if (problems.length > 0) return refusal(...problems);
-  return success(operations.map((operation, index) => labourLine(operation, terms, pointer('/operations', index))));
+  return success(
+    operations.map((operation, index) => labourLine(operation, terms, pointer('/operations', index))),
+  );
 }
 
-function labourLine(operation: WorkedOperation, { rates, taxGroup, causeClass }: LabourTerms, at: string): LineRequest {
+function labourLine(
+  operation: WorkedOperation,
+  { rates, taxGroup, causeClass }: LabourTerms,
+  at: string,
+): LineRequest {
   const hours = hoursFigure(operation, at);
   const modifiers = operation.modifiers ?? [];
   const factorAt = (end: 'low' | 'high'): number =>
-    [operation.hoursPerDriver, ...modifiers.map(({ factor }) => factor)]
-      .reduce((factor, points) => (points.likely === 0 ? factor : factor * points[end] / points.likely), 1);
+    [operation.hoursPerDriver, ...modifiers.map(({ factor }) => factor)].reduce(
+      (factor, points) => (points.likely === 0 ? factor : (factor * points[end]) / points.likely),
+      1,
+    );
   return {
-    code: `labour-${operation.code}`, section: 'labour', title: `${operation.title} (${skillNames[operation.skill]})`,
+    code: `labour-${operation.code}`,
+    section: 'labour',
+    title: `${operation.title} (${skillNames[operation.skill]})`,
     ...(operation.phase === undefined ? {} : { stage: operation.phase }),
-    partOrLabour: 'labour', causeClass, netQuantity: hours, unit: 'h', unitRate: rates.perHour[operation.skill],
-    rateCite: rates.cite ?? { source: 'PRICE-DATA', note: `labour rates ${rates.code}${rates.invented ? ', invented' : ''}` },
-    taxGroup, spread: { low: factorAt('low'), high: factorAt('high') }, extentExponent: extentExponentOf(operation.driver),
+    partOrLabour: 'labour',
+    causeClass,
+    netQuantity: hours,
+    unit: 'h',
+    unitRate: rates.perHour[operation.skill],
+    rateCite: rates.cite ?? {
+      source: 'PRICE-DATA',
+      note: `labour rates ${rates.code}${rates.invented ? ', invented' : ''}`,
+    },
+    taxGroup,
+    spread: { low: factorAt('low'), high: factorAt('high') },
+    extentExponent: extentExponentOf(operation.driver),
   };
 }
 
@@ -66,25 +108,69 @@ function hoursFigure(operation: WorkedOperation, at: string): Figure {
   const { low, likely, high } = operation.hoursPerDriver;
   const perDriverUnit: string = `h/${operation.driver}`;
   const perDriver = fromCatalogue(perDriverUnit, fraction(likely), `hours per ${operation.driver}`, {
-    item: operation.code, field: 'hours', cite: operation.cite, low, high,
+    item: operation.code,
+    field: 'hours',
+    cite: operation.cite,
+    low,
+    high,
   });
-  const amount = figureOf(operation.driverAmount, operation.driver, `amount of ${operation.driver}`, pointer(at, 'driverAmount'));
-  const factors = Object.fromEntries((operation.modifiers ?? []).map((modifier) => [modifier.code, modifierFigure(modifier)]));
-  return productOf<string>('h', `${operation.title}, hours`, { hoursPerDriver: perDriver, driverAmount: amount, ...factors });
+  const amount = figureOf(
+    operation.driverAmount,
+    operation.driver,
+    `amount of ${operation.driver}`,
+    pointer(at, 'driverAmount'),
+  );
+  const factors = Object.fromEntries(
+    (operation.modifiers ?? []).map((modifier) => [modifier.code, modifierFigure(modifier)]),
+  );
+  return productOf<string>('h', `${operation.title}, hours`, {
+    hoursPerDriver: perDriver,
+    driverAmount: amount,
+    ...factors,
+  });
 }
 
-const modifierFigure = ({ code, title, factor, cite }: NonNullable<WorkedOperation['modifiers']>[number]): Figure =>
-  fromCatalogue('1', fraction(factor.likely), title, { item: code, field: 'factor', cite, low: factor.low, high: factor.high });
+const modifierFigure = ({
+  code,
+  title,
+  factor,
+  cite,
+}: NonNullable<WorkedOperation['modifiers']>[number]): Figure =>
+  fromCatalogue('1', fraction(factor.likely), title, {
+    item: code,
+    field: 'factor',
+    cite,
+    low: factor.low,
+    high: factor.high,
+  });
 
-function faultsOf({ hoursPerDriver, driverAmount, skill }: WorkedOperation, { rates }: LabourTerms, at: string): readonly Problem[] {
+function faultsOf(
+  { hoursPerDriver, driverAmount, skill }: WorkedOperation,
+  { rates }: LabourTerms,
+  at: string,
+): readonly Problem[] {
   const amount = typeof driverAmount === 'number' ? driverAmount : driverAmount.value;
   const { low, likely, high } = hoursPerDriver;
   return [
-    ...(Object.hasOwn(rates.perHour, skill) ? []
-      : [problem('not-one-of', pointer(at, 'skill'), { value: skill, choices: Object.keys(rates.perHour).join(', ') })]),
-    ...(Number.isFinite(amount) && amount >= 0 ? [] : [problem('out-of-range', pointer(at, 'driverAmount'), { value: amount, range: '0 or more' })]),
-    ...(low >= 0 && low <= likely && likely <= high && Number.isFinite(high) ? []
-      : [problem('out-of-range', pointer(at, 'hoursPerDriver'), { value: `${low}, ${likely}, ${high}`, range: 'three numbers of 0 or more in rising order' })]),
+    ...(Object.hasOwn(rates.perHour, skill)
+      ? []
+      : [
+          problem('not-one-of', pointer(at, 'skill'), {
+            value: skill,
+            choices: Object.keys(rates.perHour).join(', '),
+          }),
+        ]),
+    ...(Number.isFinite(amount) && amount >= 0
+      ? []
+      : [problem('out-of-range', pointer(at, 'driverAmount'), { value: amount, range: '0 or more' })]),
+    ...(low >= 0 && low <= likely && likely <= high && Number.isFinite(high)
+      ? []
+      : [
+          problem('out-of-range', pointer(at, 'hoursPerDriver'), {
+            value: `${low}, ${likely}, ${high}`,
+            range: 'three numbers of 0 or more in rising order',
+          }),
+        ]),
   ];
 }
 
@@ -96,25 +182,54 @@ export interface YardAmounts {
   readonly openedM2: number | Figure;
 }
 
-const perUnits = { 'job': 'job', 'day': 'day', 'labour-h': 'h', 'opened-m2': 'm2' } as const satisfies Record<YardCharge['per'], string>;
-const perExponents = { 'job': 0, 'day': 0.5, 'labour-h': 1, 'opened-m2': 1 } as const satisfies Record<YardCharge['per'], number>;
+const perUnits = { 'job': 'job', 'day': 'day', 'labour-h': 'h', 'opened-m2': 'm2' } as const satisfies Record<
+  YardCharge['per'],
+  string
+>;
+const perExponents = { 'job': 0, 'day': 0.5, 'labour-h': 1, 'opened-m2': 1 } as const satisfies Record<
+  YardCharge['per'],
+  number
+>;
 
 /** Lines for the yard charges that this job attracts. */
-export const yardLines = (amounts: YardAmounts, { rates, taxGroup, causeClass }: LabourTerms): readonly LineRequest[] =>
+export const yardLines = (
+  amounts: YardAmounts,
+  { rates, taxGroup, causeClass }: LabourTerms,
+): readonly LineRequest[] =>
   rates.charges
     .filter(({ when }) => when === undefined || when === amounts.shelter)
     .map((charge) => ({
-      code: `yard-${charge.code}`, section: 'yard', title: charge.name, partOrLabour: 'labour', causeClass,
-      netQuantity: amountOf(charge.per, amounts), unit: perUnits[charge.per], unitRate: charge.price,
-      rateCite: rates.cite ?? { source: 'PRICE-DATA', note: `labour rates ${rates.code}${rates.invented ? ', invented' : ''}` },
-      taxGroup, extentExponent: perExponents[charge.per],
+      code: `yard-${charge.code}`,
+      section: 'yard',
+      title: charge.name,
+      partOrLabour: 'labour',
+      causeClass,
+      netQuantity: amountOf(charge.per, amounts),
+      unit: perUnits[charge.per],
+      unitRate: charge.price,
+      rateCite: rates.cite ?? {
+        source: 'PRICE-DATA',
+        note: `labour rates ${rates.code}${rates.invented ? ', invented' : ''}`,
+      },
+      taxGroup,
+      extentExponent: perExponents[charge.per],
     }));
 
 function amountOf(per: YardCharge['per'], { days, labourH, openedM2 }: YardAmounts): Figure {
   switch (per) {
-    case 'job': return derived<string>('job', fraction(1), 'one job', { formula: 'arithmetic.one', title: 'Once per job', symbol: '1', cite: { source: 'ARITHMETIC' }, inputs: {} });
-    case 'day': return figureOf(days, 'day', 'days in the yard', '/days');
-    case 'labour-h': return figureOf(labourH, 'h', 'hours of labour', '/labourH');
-    case 'opened-m2': return figureOf(openedM2, 'm2', 'opened area', '/openedM2');
+    case 'job':
+      return derived<string>('job', fraction(1), 'one job', {
+        formula: 'arithmetic.one',
+        title: 'Once per job',
+        symbol: '1',
+        cite: { source: 'ARITHMETIC' },
+        inputs: {},
+      });
+    case 'day':
+      return figureOf(days, 'day', 'days in the yard', '/days');
+    case 'labour-h':
+      return figureOf(labourH, 'h', 'hours of labour', '/labourH');
+    case 'opened-m2':
+      return figureOf(openedM2, 'm2', 'opened area', '/openedM2');
   }
 }

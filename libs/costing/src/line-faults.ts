@@ -2,7 +2,14 @@ import { pointer, problem, type Problem } from '#lib/kernel';
 import { decimalFrom } from '#lib/money';
 import type { Figure } from '#lib/provenance';
 import { unitCodes } from './exports/unit-codes.js';
-import { causeClasses, partOrLabours, sectionTitles, type DepreciationTerms, type LineRequest, type TaxGroup } from './cost-line.js';
+import {
+  causeClasses,
+  partOrLabours,
+  sectionTitles,
+  type DepreciationTerms,
+  type LineRequest,
+  type TaxGroup,
+} from './cost-line.js';
 
 /** Twelve decimals are read exactly; more would be cut, so they are refused. */
 const MOST_DECIMALS = 12;
@@ -16,10 +23,18 @@ export function decimalFault(text: string, at: string): readonly Problem[] {
 
 function priceFaults({ unitRate, packs }: LineRequest): readonly Problem[] {
   if (unitRate !== undefined) return decimalFault(unitRate, '/unitRate');
-  if (packs === undefined) return [problem('missing', '/unitRate', { expected: 'a price per unit, or the packs that are bought' })];
+  if (packs === undefined)
+    return [problem('missing', '/unitRate', { expected: 'a price per unit, or the packs that are bought' })];
   return packs.flatMap(({ count, price }, index) => [
     ...decimalFault(price, pointer('/packs', index, 'price')),
-    ...(Number.isSafeInteger(count) && count >= 0 ? [] : [problem('out-of-range', pointer('/packs', index, 'count'), { value: count, range: 'a whole number of 0 or more' })]),
+    ...(Number.isSafeInteger(count) && count >= 0
+      ? []
+      : [
+          problem('out-of-range', pointer('/packs', index, 'count'), {
+            value: count,
+            range: 'a whole number of 0 or more',
+          }),
+        ]),
   ]);
 }
 
@@ -36,7 +51,11 @@ export function faultsOfLine(line: LineRequest, taxGroups: readonly TaxGroup[]):
     ...choiceFault(line.causeClass, causeClasses, '/causeClass'),
     ...choiceFault(line.partOrLabour, partOrLabours, '/partOrLabour'),
     ...choiceFault(line.scope ?? 'in', ['in', 'out'], '/scope'),
-    ...choiceFault(line.taxGroup, taxGroups.map(({ code }) => code), '/taxGroup'),
+    ...choiceFault(
+      line.taxGroup,
+      taxGroups.map(({ code }) => code),
+      '/taxGroup',
+    ),
     ...spreadFault(line),
     ...(line.depreciation === undefined ? [] : depreciationFaults(line.depreciation, line)),
   ];
@@ -53,30 +72,56 @@ const choiceFault = (value: string, choices: readonly string[], at: string): rea
 
 function spreadFault({ spread, extentExponent }: LineRequest): readonly Problem[] {
   const exponent = extentExponent ?? 0;
-  const exponentFaults = exponent >= 0 && exponent <= 2 ? []
-    : [problem('out-of-range', '/extentExponent', { value: exponent, range: '0 to 2' })];
+  const exponentFaults =
+    exponent >= 0 && exponent <= 2
+      ? []
+      : [problem('out-of-range', '/extentExponent', { value: exponent, range: '0 to 2' })];
   if (spread === undefined) return exponentFaults;
   const isFine = spread.low >= 0 && spread.low <= 1 && spread.high >= 1 && Number.isFinite(spread.high);
   if (isFine) return exponentFaults;
-  return [...exponentFaults, problem('out-of-range', '/spread', { value: `${spread.low} to ${spread.high}`, range: 'from 0 up to 1 at the low end, 1 or more at the high end' })];
+  return [
+    ...exponentFaults,
+    problem('out-of-range', '/spread', {
+      value: `${spread.low} to ${spread.high}`,
+      range: 'from 0 up to 1 at the low end, 1 or more at the high end',
+    }),
+  ];
 }
 
 const depreciationFaults = (terms: DepreciationTerms, line: LineRequest): readonly Problem[] => [
-  ...(line.partOrLabour === 'part' ? []
-    : [problem('contradiction', '/depreciation', { other: 'partOrLabour', why: 'labour does not depreciate, only parts do' })]),
+  ...(line.partOrLabour === 'part'
+    ? []
+    : [
+        problem('contradiction', '/depreciation', {
+          other: 'partOrLabour',
+          why: 'labour does not depreciate, only parts do',
+        }),
+      ]),
   ...depreciationTermsFaults(terms, '/depreciation'),
 ];
 
 /** Faults of the terms themselves, at their fields below `at`. */
-export const depreciationTermsFaults = ({ ageYears, lifeYears, percent }: DepreciationTerms, at: string): readonly Problem[] => [
-  ...(Number.isFinite(ageYears) && ageYears >= 0 ? [] : [problem('out-of-range', `${at}/ageYears`, { value: ageYears, range: '0 or more years' })]),
-  ...(lifeYears === undefined || lifeYears > 0 ? [] : [problem('out-of-range', `${at}/lifeYears`, { value: lifeYears, range: 'above 0 years' })]),
+export const depreciationTermsFaults = (
+  { ageYears, lifeYears, percent }: DepreciationTerms,
+  at: string,
+): readonly Problem[] => [
+  ...(Number.isFinite(ageYears) && ageYears >= 0
+    ? []
+    : [problem('out-of-range', `${at}/ageYears`, { value: ageYears, range: '0 or more years' })]),
+  ...(lifeYears === undefined || lifeYears > 0
+    ? []
+    : [problem('out-of-range', `${at}/lifeYears`, { value: lifeYears, range: 'above 0 years' })]),
   ...percentFaults({ percent, lifeYears }, `${at}/percent`),
 ];
 
-function percentFaults({ percent, lifeYears }: Omit<DepreciationTerms, 'ageYears'>, at: string): readonly Problem[] {
+function percentFaults(
+  { percent, lifeYears }: Omit<DepreciationTerms, 'ageYears'>,
+  at: string,
+): readonly Problem[] {
   if (percent === undefined) {
-    return lifeYears === undefined ? [problem('missing', at, { expected: 'a percentage, or lifeYears to work it out from' })] : [];
+    return lifeYears === undefined
+      ? [problem('missing', at, { expected: 'a percentage, or lifeYears to work it out from' })]
+      : [];
   }
   const faults = decimalFault(percent, at);
   if (faults.length > 0 || Number(percent) <= 100) return faults;

@@ -15,13 +15,34 @@ const priceList = read<PriceList>('price-lists/invented-euro.json');
 const rates = read<LabourRates>('labour-rates/invented-euro.json');
 const highs = await loadHighs();
 
-const item = (id: string, material: string, netQuantity: number, changes: Partial<NeedRequest> = {}): NeedRequest =>
-  ({ id, title: id, material, unit: 'kg', purpose: 'bond', netQuantity, wasteFraction: 0.18, ...changes });
+const item = (
+  id: string,
+  material: string,
+  netQuantity: number,
+  changes: Partial<NeedRequest> = {},
+): NeedRequest => ({
+  id,
+  title: id,
+  material,
+  unit: 'kg',
+  purpose: 'bond',
+  netQuantity,
+  wasteFraction: 0.18,
+  ...changes,
+});
 
 const items = [
-  item('resin', 'resin-epoxy-5to1', 6.6), item('hardener', 'resin-epoxy-5to1', 1.17, { part: 'medium' }),
-  item('core', 'core-balsa-150', 2.2, { unit: 'm2', thicknessMm: 12.7, form: 'plain', wasteFraction: 0.15, netRange: { low: 2, high: 2.6 } }),
-  item('glass', 'reinforcement-biaxial-mat-835', 5, { unit: 'm2' }), item('gloves', 'safety-gloves', 26, { unit: 'pair', purpose: 'safety' }),
+  item('resin', 'resin-epoxy-5to1', 6.6),
+  item('hardener', 'resin-epoxy-5to1', 1.17, { part: 'medium' }),
+  item('core', 'core-balsa-150', 2.2, {
+    unit: 'm2',
+    thicknessMm: 12.7,
+    form: 'plain',
+    wasteFraction: 0.15,
+    netRange: { low: 2, high: 2.6 },
+  }),
+  item('glass', 'reinforcement-biaxial-mat-835', 5, { unit: 'm2' }),
+  item('gloves', 'safety-gloves', 26, { unit: 'pair', purpose: 'safety' }),
 ];
 const matches = [{ resin: 'resin-epoxy-5to1', hardener: 'medium', massRatio: 0.17739 }];
 
@@ -32,7 +53,14 @@ function needs() {
 }
 
 function lines(changes: Partial<PackLinesRequest> = {}): PackLines {
-  const outcome = packLines({ needs: needs(), priceList, matches, taxGroup: 'parts', causeClass: 'pre-existing', ...changes });
+  const outcome = packLines({
+    needs: needs(),
+    priceList,
+    matches,
+    taxGroup: 'parts',
+    causeClass: 'pre-existing',
+    ...changes,
+  });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
   return outcome.value;
 }
@@ -47,7 +75,10 @@ describe('lines for needs', () => {
     expect(core.quantity.required).toBeCloseTo(2.53, 10);
     expect(core.quantity.purchase).toBeCloseTo(4 * 0.7442, 10);
     expect(core.isAverageRate).toBe(true);
-    const paid = core.packs.reduce((sum, { count, price }) => sum + count * Math.round(Number(price) * 100), 0);
+    const paid = core.packs.reduce(
+      (sum, { count, price }) => sum + count * Math.round(Number(price) * 100),
+      0,
+    );
     expect(Math.round(Number(core.amount.amount) * 100)).toBe(paid);
     expect(core.spread.high).toBeCloseTo(2.6 / 2.2, 10);
     expect(rolled.value.sections.map(({ section }) => section)).toEqual(['materials', 'safety', 'freight']);
@@ -61,10 +92,16 @@ describe('lines for needs', () => {
 
   test('cost no less than the proven order, and little more', async () => {
     const total = lines().orders.reduce((sum, order) => sum + Number(order.total.amount), 0);
-    const proven = await solveBasket({
-      currency: 'EUR', priceList, matches, options: { secondBest: false },
-      needs: needs().map((need) => ({ ...need, requiredQuantity: need.required.value })),
-    }, async (model, limits) => solveByHighs(highs, model, limits));
+    const proven = await solveBasket(
+      {
+        currency: 'EUR',
+        priceList,
+        matches,
+        options: { secondBest: false },
+        needs: needs().map((need) => ({ ...need, requiredQuantity: need.required.value })),
+      },
+      async (model, limits) => solveByHighs(highs, model, limits),
+    );
     if (!proven.ok) throw new Error('refused');
     const best = Number(proven.value.total.amount);
     expect(proven.value.proof.kind).toBe('proven');
@@ -81,9 +118,22 @@ describe('lines for needs', () => {
 
 describe('labour and yard lines', () => {
   const operation = {
-    code: 'bed-core', title: 'Bed core', phase: 'bond', skill: 'laminator' as const, driver: 'opened-m2', driverAmount: 2,
-    hoursPerDriver: { low: 0.8, likely: 1.5, high: 3 }, cite: { source: 'FROM-MEMORY' },
-    modifiers: [{ code: 'overhead', title: 'Overhead', factor: { low: 1.7, likely: 2, high: 2.5 }, cite: { source: 'FROM-MEMORY' } }],
+    code: 'bed-core',
+    title: 'Bed core',
+    phase: 'bond',
+    skill: 'laminator' as const,
+    driver: 'opened-m2',
+    driverAmount: 2,
+    hoursPerDriver: { low: 0.8, likely: 1.5, high: 3 },
+    cite: { source: 'FROM-MEMORY' },
+    modifiers: [
+      {
+        code: 'overhead',
+        title: 'Overhead',
+        factor: { low: 1.7, likely: 2, high: 2.5 },
+        cite: { source: 'FROM-MEMORY' },
+      },
+    ],
   };
 
   test('2 m2 overhead at 1.5 h/m2 are 6 h of a laminator, from 2.72 h to 15 h', () => {
@@ -101,7 +151,10 @@ describe('labour and yard lines', () => {
 
   test('a shed is charged by the day, a tent by the job, never both', () => {
     const charged = (shelter: 'shed' | 'tent' | 'open') =>
-      yardLines({ shelter, days: 12, labourH: 60, openedM2: 2 }, { rates, taxGroup: 'labour', causeClass: 'sudden' }).map(({ code }) => code);
+      yardLines(
+        { shelter, days: 12, labourH: 60, openedM2: 2 },
+        { rates, taxGroup: 'labour', causeClass: 'sudden' },
+      ).map(({ code }) => code);
     expect(charged('shed')).toContain('yard-lay-day-shed');
     expect(charged('shed')).not.toContain('yard-tent');
     expect(charged('tent')).toContain('yard-tent');
@@ -109,7 +162,13 @@ describe('labour and yard lines', () => {
   });
 
   test('hours out of order are named where they stand', () => {
-    const outcome = labourLines([{ ...operation, hoursPerDriver: { low: 2, likely: 1, high: 3 }, driverAmount: -1 }], { rates, taxGroup: 'labour', causeClass: 'sudden' });
-    expect(outcome.ok ? [] : outcome.problems.map(({ at }) => at)).toEqual(['/operations/0/driverAmount', '/operations/0/hoursPerDriver']);
+    const outcome = labourLines(
+      [{ ...operation, hoursPerDriver: { low: 2, likely: 1, high: 3 }, driverAmount: -1 }],
+      { rates, taxGroup: 'labour', causeClass: 'sudden' },
+    );
+    expect(outcome.ok ? [] : outcome.problems.map(({ at }) => at)).toEqual([
+      '/operations/0/driverAmount',
+      '/operations/0/hoursPerDriver',
+    ]);
   });
 });

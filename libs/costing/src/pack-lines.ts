@@ -41,18 +41,31 @@ export function packLines(request: PackLinesRequest): Outcome<PackLines> {
   const currency = findCurrency(request.priceList.currency);
   const problems = [...faultsOfPriceList(request.priceList), ...repeatedNeeds(request.needs)];
   if (problems.length > 0 || currency === undefined) return refusal(...problems);
-  const plan = planBasket({
-    currency: currency.code, priceList: request.priceList, matches: request.matches ?? [], options: request.options ?? {},
-    needs: request.needs.map((need) => ({ ...need, requiredQuantity: need.required.value })),
-  }, currency);
+  const plan = planBasket(
+    {
+      currency: currency.code,
+      priceList: request.priceList,
+      matches: request.matches ?? [],
+      options: request.options ?? {},
+      needs: request.needs.map((need) => ({ ...need, requiredQuantity: need.required.value })),
+    },
+    currency,
+  );
   const purchase = cheapestPurchase(plan);
   const order = orderOf(plan, purchase);
   const bought = request.needs.map((need) => ({ need, packs: packsFor(plan, purchase.packs, need) }));
-  const lines = bought.flatMap(({ need, packs }) => (packs.length === 0 ? [] : [needLine(request, need, packs)]));
+  const lines = bought.flatMap(({ need, packs }) =>
+    packs.length === 0 ? [] : [needLine(request, need, packs)],
+  );
   return success({
     lines: [...lines, ...freightLines(request, order.orders)],
-    needs: bought.map(({ need, packs }) => (packs.length === 0 ? need : boughtAs(need, purchaseFigure(need, packs)))),
-    orders: order.orders, missing: bought.filter(({ need, packs }) => packs.length === 0 && need.required.value > 0).map(({ need }) => need.id),
+    needs: bought.map(({ need, packs }) =>
+      packs.length === 0 ? need : boughtAs(need, purchaseFigure(need, packs)),
+    ),
+    orders: order.orders,
+    missing: bought
+      .filter(({ need, packs }) => packs.length === 0 && need.required.value > 0)
+      .map(({ need }) => need.id),
   });
 }
 
@@ -79,45 +92,111 @@ function packsFor(plan: BasketPlan, packs: readonly number[], need: Need): reado
   return plan.goodsForDemand[demand].flatMap((good) => {
     const factor = plan.goods[good].arcs.find((arc) => arc.demand === demand)?.factor ?? 0;
     const isFirstUse = Math.min(...plan.goods[good].arcs.map((arc) => arc.demand)) === demand;
-    return isFirstUse ? plan.offersOfGood[good].filter((offer) => packs[offer] > 0).map((offer) => boughtPack(plan, { offer, count: packs[offer], factor })) : [];
+    return isFirstUse
+      ? plan.offersOfGood[good]
+          .filter((offer) => packs[offer] > 0)
+          .map((offer) => boughtPack(plan, { offer, count: packs[offer], factor }))
+      : [];
   });
 }
 
-function boughtPack({ offers }: BasketPlan, { offer, count, factor }: { readonly offer: number; readonly count: number; readonly factor: number }): BoughtPack {
+function boughtPack(
+  { offers }: BasketPlan,
+  { offer, count, factor }: { readonly offer: number; readonly count: number; readonly factor: number },
+): BoughtPack {
   const { pack, tiers } = offers[offer];
   const tier = tiers.find(({ from, upTo }) => from <= count && count <= upTo) ?? tiers[0];
   return { pack, count, price: decimalText(tier.price), quantity: pack.content.quantity * factor };
 }
 
 const purchaseFigure = (need: Need, packs: readonly BoughtPack[]): Figure =>
-  derived(need.unit, fraction(packs.reduce((sum, { count, quantity }) => sum + count * quantity, 0)), `${need.title}, in whole packs`, {
-    formula: 'costing.cheapest-packs', title: 'Cheapest whole packs that cover what is required', symbol: 'B', cite: { source: 'ARITHMETIC' },
-    inputs: { required: need.required },
-  });
+  derived(
+    need.unit,
+    fraction(packs.reduce((sum, { count, quantity }) => sum + count * quantity, 0)),
+    `${need.title}, in whole packs`,
+    {
+      formula: 'costing.cheapest-packs',
+      title: 'Cheapest whole packs that cover what is required',
+      symbol: 'B',
+      cite: { source: 'ARITHMETIC' },
+      inputs: { required: need.required },
+    },
+  );
 
-const sectionByPurpose: Readonly<Record<string, Section>> = { consumable: 'consumables', safety: 'safety', fastener: 'materials' };
+const sectionByPurpose: Readonly<Record<string, Section>> = {
+  consumable: 'consumables',
+  safety: 'safety',
+  fastener: 'materials',
+};
 
-function needLine({ sections, taxGroup, causeClass, priceList }: PackLinesRequest, need: Need, packs: readonly BoughtPack[]): LineRequest {
+function needLine(
+  { sections, taxGroup, causeClass, priceList }: PackLinesRequest,
+  need: Need,
+  packs: readonly BoughtPack[],
+): LineRequest {
   const likely = need.range.likely;
   return {
-    code: `material-${need.id}`, section: sections?.[need.id] ?? sectionByPurpose[need.purpose] ?? 'materials', title: need.title, stage: need.purpose,
-    partOrLabour: 'part', causeClass, netQuantity: need.net, wasteFraction: need.wasteFraction, purchaseQuantity: purchaseFigure(need, packs),
-    unit: need.unit, taxGroup, rateIncludesTax: priceList.pricesIncludeTax, extentExponent: need.extentExponent,
-    rateCite: { source: 'PRICE-DATA', note: `price list ${priceList.code}${priceList.invented ? ', invented' : ''}` },
-    spread: { low: likely === 0 ? 1 : Math.min(1, need.range.low / likely), high: likely === 0 ? 1 : Math.max(1, need.range.high / likely) },
-    packs: packs.map(({ pack, count, price }) => ({ sku: pack.sku, name: pack.name, supplier: pack.supplier, count, price })),
+    code: `material-${need.id}`,
+    section: sections?.[need.id] ?? sectionByPurpose[need.purpose] ?? 'materials',
+    title: need.title,
+    stage: need.purpose,
+    partOrLabour: 'part',
+    causeClass,
+    netQuantity: need.net,
+    wasteFraction: need.wasteFraction,
+    purchaseQuantity: purchaseFigure(need, packs),
+    unit: need.unit,
+    taxGroup,
+    rateIncludesTax: priceList.pricesIncludeTax,
+    extentExponent: need.extentExponent,
+    rateCite: {
+      source: 'PRICE-DATA',
+      note: `price list ${priceList.code}${priceList.invented ? ', invented' : ''}`,
+    },
+    spread: {
+      low: likely === 0 ? 1 : Math.min(1, need.range.low / likely),
+      high: likely === 0 ? 1 : Math.max(1, need.range.high / likely),
+    },
+    packs: packs.map(({ pack, count, price }) => ({
+      sku: pack.sku,
+      name: pack.name,
+      supplier: pack.supplier,
+      count,
+      price,
+    })),
   };
 }
 
 const charges = [
-  { key: 'delivery', title: 'Delivery' }, { key: 'hazardSurcharge', title: 'Surcharge for hazardous goods' },
-  { key: 'oversizeFreight', title: 'Oversize freight' }, { key: 'cutFees', title: 'Cutting' },
+  { key: 'delivery', title: 'Delivery' },
+  { key: 'hazardSurcharge', title: 'Surcharge for hazardous goods' },
+  { key: 'oversizeFreight', title: 'Oversize freight' },
+  { key: 'cutFees', title: 'Cutting' },
 ] as const;
 
-const freightLines = ({ taxGroup, causeClass, priceList }: PackLinesRequest, orders: readonly SupplierOrder[]): readonly LineRequest[] =>
-  orders.flatMap((order) => charges.flatMap(({ key, title }) => (Number(order[key].amount) === 0 ? [] : [{
-    code: `freight-${order.supplier}-${key}`, section: 'freight' as const, title: `${title}, ${order.name}`, partOrLabour: 'part' as const, causeClass,
-    netQuantity: 1, unit: 'each', unitRate: order[key].amount, taxGroup, rateIncludesTax: priceList.pricesIncludeTax, extentExponent: 0,
-    rateCite: { source: 'PRICE-DATA', note: `price list ${priceList.code}` },
-  }])));
-
+const freightLines = (
+  { taxGroup, causeClass, priceList }: PackLinesRequest,
+  orders: readonly SupplierOrder[],
+): readonly LineRequest[] =>
+  orders.flatMap((order) =>
+    charges.flatMap(({ key, title }) =>
+      Number(order[key].amount) === 0
+        ? []
+        : [
+            {
+              code: `freight-${order.supplier}-${key}`,
+              section: 'freight' as const,
+              title: `${title}, ${order.name}`,
+              partOrLabour: 'part' as const,
+              causeClass,
+              netQuantity: 1,
+              unit: 'each',
+              unitRate: order[key].amount,
+              taxGroup,
+              rateIncludesTax: priceList.pricesIncludeTax,
+              extentExponent: 0,
+              rateCite: { source: 'PRICE-DATA', note: `price list ${priceList.code}` },
+            },
+          ],
+    ),
+  );

@@ -27,18 +27,35 @@ export function priceJob(request: PriceJobRequest): Outcome<PricedJob> {
   const problems = faultsOf(request);
   if (problems.length > 0) return refusal(...problems);
   const { contingencyPercent, contingencyAmount, risk, ...terms } = request;
-  const contingency = contingencyPercent !== undefined ? { percent: contingencyPercent }
-    : contingencyAmount !== undefined ? { amount: contingencyAmount } : undefined;
+  const contingency =
+    contingencyPercent !== undefined
+      ? { percent: contingencyPercent }
+      : contingencyAmount !== undefined
+        ? { amount: contingencyAmount }
+        : undefined;
   const stated = contingency === undefined ? terms : { ...terms, contingency };
   if (risk === undefined) return mapValue(rollUp(stated), (rolled) => ({ rollUp: rolled }));
   const { evidence, extentFactor, ...others } = risk;
-  return mapValue(costWithRisk({ ...stated, risk: { ...others, extent: extentFactor ?? { grade: evidence ?? 'single-symptom' } } }), ({ rollUp: rolled, risk: found }) => ({ rollUp: rolled, risk: found }));
+  return mapValue(
+    costWithRisk({
+      ...stated,
+      risk: { ...others, extent: extentFactor ?? { grade: evidence ?? 'single-symptom' } },
+    }),
+    ({ rollUp: rolled, risk: found }) => ({ rollUp: rolled, risk: found }),
+  );
 }
 
 function faultsOf({ contingencyPercent, contingencyAmount, risk }: PriceJobRequest): readonly Problem[] {
   const isTwice = contingencyPercent !== undefined && contingencyAmount !== undefined;
   return [
-    ...(isTwice ? [problem('contradiction', '/contingencyAmount', { other: 'contingencyPercent', why: 'a contingency is a percentage or an amount, not both' })] : []),
+    ...(isTwice
+      ? [
+          problem('contradiction', '/contingencyAmount', {
+            other: 'contingencyPercent',
+            why: 'a contingency is a percentage or an amount, not both',
+          }),
+        ]
+      : []),
     ...(risk === undefined ? [] : extentFaults(risk)),
   ];
 }
@@ -48,5 +65,10 @@ function extentFaults({ evidence, extentFactor }: RiskTerms): readonly Problem[]
     return [problem('missing', '/risk/evidence', { expected: 'how the extent was found, or extentFactor' })];
   }
   if (evidence === undefined || extentFactor === undefined) return [];
-  return [problem('contradiction', '/risk/extentFactor', { other: 'evidence', why: 'the extent factor follows from the evidence; state one of them' })];
+  return [
+    problem('contradiction', '/risk/extentFactor', {
+      other: 'evidence',
+      why: 'the extent factor follows from the evidence; state one of them',
+    }),
+  ];
 }

@@ -1,5 +1,16 @@
 import {
-  decimal, decimalFrom, decimalFromNumber, decimalString, moneyJson, priceOf, rate, roundedDivision, subtractMoney, type Currency, type Decimal, type Money,
+  decimal,
+  decimalFrom,
+  decimalFromNumber,
+  decimalString,
+  moneyJson,
+  priceOf,
+  rate,
+  roundedDivision,
+  subtractMoney,
+  type Currency,
+  type Decimal,
+  type Money,
   type Rounding,
 } from '#lib/money';
 import { assumed, derived, entered, fromCatalogue, type Cite, type Figure } from '#lib/provenance';
@@ -36,17 +47,23 @@ export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine
   const charged = decimalFromNumber(figures.charged.value, pricingDecimals(request.unit), rounding);
   const packsPrice = packsPriceOf(request);
   const [quantity, unitRate] = packsPrice === undefined ? [charged, terms.unitRate] : [once, packsPrice];
-  const amount = request.rateIncludesTax === true
-    ? netOfInclusivePrice(quantity, unitRate, terms.taxPercent, { currency, rounding })
-    : priceOf(quantity, rate(unitRate, currency, request.unit), rounding);
+  const amount =
+    request.rateIncludesTax === true
+      ? netOfInclusivePrice(quantity, unitRate, terms.taxPercent, { currency, rounding })
+      : priceOf(quantity, rate(unitRate, currency, request.unit), rounding);
   const depreciation = depreciationOf(request, amount, terms);
   return {
-    amount, depreciation: depreciation?.amount ?? { minor: 0n, currency },
+    amount,
+    depreciation: depreciation?.amount ?? { minor: 0n, currency },
     line: {
       ...described(request),
       quantity: quantityOf(figures, decimalString(charged)),
-      unitRate: { amount: decimalString(packsPrice === undefined ? terms.unitRate : averageRate(packsPrice, charged)), currency: currency.code },
-      isAverageRate: packsPrice !== undefined, packs: request.packs ?? [],
+      unitRate: {
+        amount: decimalString(packsPrice === undefined ? terms.unitRate : averageRate(packsPrice, charged)),
+        currency: currency.code,
+      },
+      isAverageRate: packsPrice !== undefined,
+      packs: request.packs ?? [],
       amount: moneyJson(amount),
       range: rangeOf(request, amount, rounding),
       ...(depreciation === undefined ? {} : { depreciation: depreciation.shown }),
@@ -70,18 +87,45 @@ function packsPriceOf({ packs }: LineRequest): Decimal | undefined {
 
 /** For display: price over content to four decimals. */
 const averageRate = (price: Decimal, charged: Decimal): Decimal =>
-  charged.scaled === 0n ? decimal(0n, 4)
-    : decimal(roundedDivision(price.scaled * 10n ** BigInt(charged.places + 4), charged.scaled * 10n ** BigInt(price.places), 'half-away-from-zero'), 4);
+  charged.scaled === 0n
+    ? decimal(0n, 4)
+    : decimal(
+        roundedDivision(
+          price.scaled * 10n ** BigInt(charged.places + 4),
+          charged.scaled * 10n ** BigInt(price.places),
+          'half-away-from-zero',
+        ),
+        4,
+      );
 
-type Described = 'code' | 'section' | 'title' | 'stage' | 'partOrLabour' | 'causeClass' | 'scope' | 'unit' | 'rateIncludesTax'
-  | 'taxGroup' | 'spread' | 'extentExponent' | 'note';
+type Described =
+  | 'code'
+  | 'section'
+  | 'title'
+  | 'stage'
+  | 'partOrLabour'
+  | 'causeClass'
+  | 'scope'
+  | 'unit'
+  | 'rateIncludesTax'
+  | 'taxGroup'
+  | 'spread'
+  | 'extentExponent'
+  | 'note';
 
 const described = (request: LineRequest): Pick<CostLine, Described> => ({
-  code: request.code, section: request.section, title: request.title,
+  code: request.code,
+  section: request.section,
+  title: request.title,
   ...(request.stage === undefined ? {} : { stage: request.stage }),
-  partOrLabour: request.partOrLabour, causeClass: request.causeClass, scope: request.scope ?? 'in', unit: request.unit,
-  rateIncludesTax: request.rateIncludesTax ?? false, taxGroup: request.taxGroup,
-  spread: request.spread ?? { low: 1, high: 1 }, extentExponent: request.extentExponent ?? 0,
+  partOrLabour: request.partOrLabour,
+  causeClass: request.causeClass,
+  scope: request.scope ?? 'in',
+  unit: request.unit,
+  rateIncludesTax: request.rateIncludesTax ?? false,
+  taxGroup: request.taxGroup,
+  spread: request.spread ?? { low: 1, high: 1 },
+  extentExponent: request.extentExponent ?? 0,
   ...(request.note === undefined ? {} : { note: request.note }),
 });
 
@@ -93,39 +137,68 @@ interface QuantityFigures {
 }
 
 function quantityFigures(request: LineRequest, at: string): QuantityFigures {
-  const net = figureOf(request.netQuantity, request.unit, `${request.title}, net`, pointer(at, 'netQuantity'));
-  const required = request.wasteFraction === undefined ? net
-    : requiredFigure(net, figureOf(request.wasteFraction, '1', 'waste fraction', pointer(at, 'wasteFraction')));
+  const net = figureOf(
+    request.netQuantity,
+    request.unit,
+    `${request.title}, net`,
+    pointer(at, 'netQuantity'),
+  );
+  const required =
+    request.wasteFraction === undefined
+      ? net
+      : requiredFigure(
+          net,
+          figureOf(request.wasteFraction, '1', 'waste fraction', pointer(at, 'wasteFraction')),
+        );
   if (request.purchaseQuantity === undefined) return { net, required, charged: required };
-  const bought = figureOf(request.purchaseQuantity, request.unit, `${request.title}, bought`, pointer(at, 'purchaseQuantity'));
+  const bought = figureOf(
+    request.purchaseQuantity,
+    request.unit,
+    `${request.title}, bought`,
+    pointer(at, 'purchaseQuantity'),
+  );
   return { net, required, purchase: bought, charged: bought };
 }
 
 const quantityOf = ({ net, required, purchase }: QuantityFigures, charged: string): LineQuantity => ({
-  net: net.value, waste: required.value - net.value, required: required.value,
-  ...(purchase === undefined ? {} : { purchase: purchase.value }), charged,
+  net: net.value,
+  waste: required.value - net.value,
+  required: required.value,
+  ...(purchase === undefined ? {} : { purchase: purchase.value }),
+  charged,
 });
 
 function rangeOf({ spread }: LineRequest, amount: Money, rounding: Rounding): CostLine['range'] {
   const at = (factor: number): Money => timesFactor(amount, factor, rounding);
-  return { low: moneyJson(at(spread?.low ?? 1)), likely: moneyJson(amount), high: moneyJson(at(spread?.high ?? 1)) };
+  return {
+    low: moneyJson(at(spread?.low ?? 1)),
+    likely: moneyJson(amount),
+    high: moneyJson(at(spread?.high ?? 1)),
+  };
 }
 
 function depreciationOf(
-  { depreciation }: LineRequest, amount: Money, { depreciationPercent, rounding }: PricingTerms,
+  { depreciation }: LineRequest,
+  amount: Money,
+  { depreciationPercent, rounding }: PricingTerms,
 ): { readonly amount: Money; readonly shown: LineDepreciation } | undefined {
   if (depreciation === undefined || depreciationPercent === undefined) return undefined;
   const worn = percentOf(amount, depreciationPercent, rounding);
   return {
     amount: worn,
     shown: {
-      ageYears: depreciation.ageYears, percent: decimalString(depreciationPercent), amount: moneyJson(worn),
+      ageYears: depreciation.ageYears,
+      percent: decimalString(depreciationPercent),
+      amount: moneyJson(worn),
       remaining: moneyJson(subtractMoney(amount, worn)),
     },
   };
 }
 
-const pricingRule: Cite = { source: 'ARITHMETIC', note: 'quantity fixed once, multiplied exactly, rounded once to the minor unit' };
+const pricingRule: Cite = {
+  source: 'ARITHMETIC',
+  note: 'quantity fixed once, multiplied exactly, rounded once to the minor unit',
+};
 
 interface Priced {
   readonly amount: Money;
@@ -134,15 +207,36 @@ interface Priced {
 }
 
 /** The amount as a figure: the exact text stands on the line, this value is for reading and for graphs. */
-function amountFigure(request: LineRequest, { amount, charged, quantity }: Priced, terms: PricingTerms): Figure {
-  const fixed = derived(request.unit, fraction(Number(decimalString(charged))), 'quantity at pricing precision', {
-    formula: 'costing.pricing-quantity', title: `Quantity fixed to ${charged.places} decimals, ${terms.rounding}`, symbol: 'q',
-    cite: pricingRule, inputs: { quantity },
-  });
+function amountFigure(
+  request: LineRequest,
+  { amount, charged, quantity }: Priced,
+  terms: PricingTerms,
+): Figure {
+  const fixed = derived(
+    request.unit,
+    fraction(Number(decimalString(charged))),
+    'quantity at pricing precision',
+    {
+      formula: 'costing.pricing-quantity',
+      title: `Quantity fixed to ${charged.places} decimals, ${terms.rounding}`,
+      symbol: 'q',
+      cite: pricingRule,
+      inputs: { quantity },
+    },
+  );
   const inputs = { quantity: fixed, ...priceInputs(request, terms), ...taxInput(request, terms) };
-  return derived<string>(amount.currency.code, fraction(majorUnits(amount)), `${request.title}, amount without tax`, {
-    formula: 'costing.line-amount', title: `Quantity times rate, rounded once, ${terms.rounding}`, symbol: 'A', cite: pricingRule, inputs,
-  });
+  return derived<string>(
+    amount.currency.code,
+    fraction(majorUnits(amount)),
+    `${request.title}, amount without tax`,
+    {
+      formula: 'costing.line-amount',
+      title: `Quantity times rate, rounded once, ${terms.rounding}`,
+      symbol: 'A',
+      cite: pricingRule,
+      inputs,
+    },
+  );
 }
 
 function priceInputs(request: LineRequest, terms: PricingTerms): Readonly<Record<string, Figure>> {
@@ -150,12 +244,23 @@ function priceInputs(request: LineRequest, terms: PricingTerms): Readonly<Record
   return Object.fromEntries(request.packs.map((pack) => [pack.sku, packFigure(pack, request, terms)]));
 }
 
-const packFigure = ({ sku, name, count, price }: LinePack, { rateCite }: LineRequest, { currency }: PricingTerms): Figure =>
+const packFigure = (
+  { sku, name, count, price }: LinePack,
+  { rateCite }: LineRequest,
+  { currency }: PricingTerms,
+): Figure =>
   derived<string>(currency.code, fraction(count * Number(price)), `${count} x ${name}`, {
-    formula: 'costing.packs', title: 'Packs times price of a pack', symbol: 'P', cite: pricingRule,
-    inputs: { price: fromCatalogue<string>(currency.code, fraction(Number(price)), 'price of a pack', {
-      item: sku, field: 'price', cite: rateCite ?? { source: 'PRICE-DATA' },
-    }) },
+    formula: 'costing.packs',
+    title: 'Packs times price of a pack',
+    symbol: 'P',
+    cite: pricingRule,
+    inputs: {
+      price: fromCatalogue<string>(currency.code, fraction(Number(price)), 'price of a pack', {
+        item: sku,
+        field: 'price',
+        cite: rateCite ?? { source: 'PRICE-DATA' },
+      }),
+    },
   });
 
 function rateFigure({ unit, unitRate, rateCite, code }: LineRequest, { currency, at }: PricingTerms): Figure {
@@ -166,9 +271,21 @@ function rateFigure({ unit, unitRate, rateCite, code }: LineRequest, { currency,
     : fromCatalogue(perUnit, value, 'unit rate', { item: code, field: 'unitRate', cite: rateCite });
 }
 
-const taxInput = ({ rateIncludesTax, taxGroup }: LineRequest, { taxPercent, at }: PricingTerms): Readonly<Record<string, Figure>> =>
+const taxInput = (
+  { rateIncludesTax, taxGroup }: LineRequest,
+  { taxPercent, at }: PricingTerms,
+): Readonly<Record<string, Figure>> =>
   rateIncludesTax === true
-    ? { taxInRate: assumed<string>('%', fraction(Number(decimalString(taxPercent))), 'tax taken out of the rate', {
-      at: pointer(at, 'taxGroup'), because: `the rate includes the tax of group ${taxGroup}`, cite: { source: 'EN-16931-1', clause: 'BT-146, item net price' },
-    }) }
+    ? {
+        taxInRate: assumed<string>(
+          '%',
+          fraction(Number(decimalString(taxPercent))),
+          'tax taken out of the rate',
+          {
+            at: pointer(at, 'taxGroup'),
+            because: `the rate includes the tax of group ${taxGroup}`,
+            cite: { source: 'EN-16931-1', clause: 'BT-146, item net price' },
+          },
+        ),
+      }
     : {};

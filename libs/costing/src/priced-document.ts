@@ -21,7 +21,11 @@ export interface DocumentLine {
 export interface PricedDocument {
   readonly currency: string;
   readonly lines: readonly DocumentLine[];
-  readonly sections: readonly { readonly section: Section; readonly title: string; readonly amount: MoneyJson }[];
+  readonly sections: readonly {
+    readonly section: Section;
+    readonly title: string;
+    readonly amount: MoneyJson;
+  }[];
   readonly direct: MoneyJson;
   readonly overhead: MoneyJson;
   readonly profit: MoneyJson;

@@ -1,6 +1,17 @@
 import { Defect, problem, refusal, success, type Outcome } from '#lib/kernel';
 import {
-  addMoney, decimalFrom, findCurrency, money, moneyFrom, moneyJson, noMoney, roundedDivision, subtractMoney, sumMoney, type Currency, type Money,
+  addMoney,
+  decimalFrom,
+  findCurrency,
+  money,
+  moneyFrom,
+  moneyJson,
+  noMoney,
+  roundedDivision,
+  subtractMoney,
+  sumMoney,
+  type Currency,
+  type Money,
   type MoneyJson,
 } from '#lib/money';
 import type { DocumentLine, PricedDocument } from './priced-document.js';
@@ -51,24 +62,38 @@ export interface RevisionReasons {
 }
 
 /** Line by line what changed from one revision to the next, by how much and because of what. */
-export function compareRevisions(before: PricedDocument, after: PricedDocument, reasons: RevisionReasons = {}): Outcome<RevisionComparison> {
+export function compareRevisions(
+  before: PricedDocument,
+  after: PricedDocument,
+  reasons: RevisionReasons = {},
+): Outcome<RevisionComparison> {
   const currency = findCurrency(after.currency);
   if (currency === undefined || before.currency !== after.currency) {
-    return refusal(problem('other-currency', '/before/currency', { value: before.currency, currency: after.currency }));
+    return refusal(
+      problem('other-currency', '/before/currency', { value: before.currency, currency: after.currency }),
+    );
   }
   const lines = pairsOf(before, after).map((pair) => lineChange(pair, currency, reasons));
-  const lineSum = sumMoney(lines.map(({ difference }) => read(difference, currency)), currency);
+  const lineSum = sumMoney(
+    lines.map(({ difference }) => read(difference, currency)),
+    currency,
+  );
   const difference = subtractMoney(read(after.direct, currency), read(before.direct, currency));
-  if (lineSum.minor !== difference.minor) throw new Defect('The differences of the lines do not make the difference of the totals');
+  if (lineSum.minor !== difference.minor)
+    throw new Defect('The differences of the lines do not make the difference of the totals');
   const net = Number(before.net.amount);
   const change = subtractMoney(read(after.net, currency), read(before.net, currency));
   return success({
-    currency: after.currency, lines, totals: totalsOf(before, after, currency), difference: moneyJson(change),
+    currency: after.currency,
+    lines,
+    totals: totalsOf(before, after, currency),
+    difference: moneyJson(change),
     ...(net === 0 ? {} : { shareOfBefore: (Number(after.net.amount) - net) / net }),
   });
 }
 
-const read = ({ amount }: MoneyJson, currency: Currency): Money => moneyFrom(amount, currency) ?? noMoney(currency);
+const read = ({ amount }: MoneyJson, currency: Currency): Money =>
+  moneyFrom(amount, currency) ?? noMoney(currency);
 
 interface Pair {
   readonly before: DocumentLine | undefined;
@@ -94,9 +119,17 @@ function lineChange({ before, after }: Pair, currency: Currency, reasons: Revisi
   const byQuantity = quantityEffect({ before, after }, difference);
   const change = changeOf({ before, after }, difference);
   return {
-    code: known.code, title: known.title, change, before: moneyJson(amountBefore), after: moneyJson(amountAfter), difference: moneyJson(difference),
-    unit: known.unit, quantityBefore: before?.quantity.charged ?? '0', quantityAfter: after?.quantity.charged ?? '0',
-    becauseOfQuantity: moneyJson(byQuantity), becauseOfRate: moneyJson(subtractMoney(difference, byQuantity)),
+    code: known.code,
+    title: known.title,
+    change,
+    before: moneyJson(amountBefore),
+    after: moneyJson(amountAfter),
+    difference: moneyJson(difference),
+    unit: known.unit,
+    quantityBefore: before?.quantity.charged ?? '0',
+    quantityAfter: after?.quantity.charged ?? '0',
+    becauseOfQuantity: moneyJson(byQuantity),
+    becauseOfRate: moneyJson(subtractMoney(difference, byQuantity)),
     because: change === 'same' ? [] : reasonsFor({ before, after }, change, reasons),
   };
 }
@@ -104,7 +137,10 @@ function lineChange({ before, after }: Pair, currency: Currency, reasons: Revisi
 function changeOf({ before, after }: Pair, difference: Money): Change {
   if (before === undefined) return 'added';
   if (after === undefined) return 'removed';
-  const isSame = difference.minor === 0n && before.quantity.charged === after.quantity.charged && before.unitRate.amount === after.unitRate.amount;
+  const isSame =
+    difference.minor === 0n &&
+    before.quantity.charged === after.quantity.charged &&
+    before.unitRate.amount === after.unitRate.amount;
   return isSame ? 'same' : 'changed';
 }
 
@@ -113,45 +149,83 @@ function quantityEffect({ before, after }: Pair, difference: Money): Money {
   if (before === undefined || after === undefined) return difference;
   const old = decimalFrom(before.quantity.charged);
   const now = decimalFrom(after.quantity.charged);
-  if (old === undefined || now === undefined || old.scaled === 0n || before.unit !== after.unit) return difference;
+  if (old === undefined || now === undefined || old.scaled === 0n || before.unit !== after.unit)
+    return difference;
   const places = Math.max(old.places, now.places);
   const scaled = (one: typeof old): bigint => one.scaled * 10n ** BigInt(places - one.places);
   const amount = read(before.amount, difference.currency);
-  return money(roundedDivision(amount.minor * (scaled(now) - scaled(old)), scaled(old), 'half-away-from-zero'), difference.currency);
+  return money(
+    roundedDivision(amount.minor * (scaled(now) - scaled(old)), scaled(old), 'half-away-from-zero'),
+    difference.currency,
+  );
 }
 
 function reasonsFor(pair: Pair, change: Change, { overall, byLine }: RevisionReasons): readonly string[] {
   const code = (pair.after ?? pair.before)?.code ?? '';
   const said = byLine?.[code];
-  return [...(said === undefined ? [] : [said]), ...wordsFor(pair, change), ...(said === undefined && overall !== undefined ? [overall] : [])];
+  return [
+    ...(said === undefined ? [] : [said]),
+    ...wordsFor(pair, change),
+    ...(said === undefined && overall !== undefined ? [overall] : []),
+  ];
 }
 
 function wordsFor({ before, after }: Pair, change: Change): readonly string[] {
-  if (before === undefined || after === undefined) return [change === 'added' ? 'not in the revision before' : 'no longer needed'];
+  if (before === undefined || after === undefined)
+    return [change === 'added' ? 'not in the revision before' : 'no longer needed'];
   const isMore = before.quantity.charged !== after.quantity.charged;
   const isDearer = before.unitRate.amount !== after.unitRate.amount;
   return [
     ...(isMore ? [`quantity ${before.quantity.charged} to ${after.quantity.charged} ${after.unit}`] : []),
-    ...(isDearer ? [`rate ${before.unitRate.amount} to ${after.unitRate.amount} ${after.unitRate.currency}/${after.unit}`] : []),
+    ...(isDearer
+      ? [
+          `rate ${before.unitRate.amount} to ${after.unitRate.amount} ${after.unitRate.currency}/${after.unit}`,
+        ]
+      : []),
   ];
 }
 
 /** The steps from the lines to what is to be paid, in order. */
 const steps = {
-  direct: 'Sum of lines', overhead: 'Overhead', profit: 'Profit', contingency: 'Contingency', net: 'Without tax', tax: 'Tax', gross: 'With tax',
+  direct: 'Sum of lines',
+  overhead: 'Overhead',
+  profit: 'Profit',
+  contingency: 'Contingency',
+  net: 'Without tax',
+  tax: 'Tax',
+  gross: 'With tax',
 } as const satisfies Partial<Record<keyof PricedDocument, string>>;
 
-const stepNames = ['direct', 'overhead', 'profit', 'contingency', 'net', 'tax', 'gross'] as const satisfies readonly (keyof typeof steps)[];
+const stepNames = [
+  'direct',
+  'overhead',
+  'profit',
+  'contingency',
+  'net',
+  'tax',
+  'gross',
+] as const satisfies readonly (keyof typeof steps)[];
 
 function totalsOf(before: PricedDocument, after: PricedDocument, currency: Currency): readonly TotalChange[] {
   const change = (code: string, name: string, pick: (priced: PricedDocument) => MoneyJson): TotalChange => ({
-    code, name, before: pick(before), after: pick(after),
+    code,
+    name,
+    before: pick(before),
+    after: pick(after),
     difference: moneyJson(subtractMoney(read(pick(after), currency), read(pick(before), currency))),
   });
-  const titles = new Map([...before.sections, ...after.sections].map(({ section, title }) => [section, title]));
+  const titles = new Map(
+    [...before.sections, ...after.sections].map(({ section, title }) => [section, title]),
+  );
   const none = moneyJson(noMoney(currency));
   return [
-    ...[...titles].map(([section, title]) => change(section, title, ({ sections }) => sections.find((one) => one.section === section)?.amount ?? none)),
+    ...[...titles].map(([section, title]) =>
+      change(
+        section,
+        title,
+        ({ sections }) => sections.find((one) => one.section === section)?.amount ?? none,
+      ),
+    ),
     ...stepNames.map((step) => change(step, steps[step], (priced) => priced[step])),
   ];
 }
@@ -187,19 +261,26 @@ const AUTHORISE_ABOVE_SHARE = 0.1;
 export function changeOrder(comparison: RevisionComparison, request: ChangeOrderRequest): ChangeOrder {
   const currency = findCurrency(comparison.currency);
   if (currency === undefined) throw new Defect(`A comparison in ${comparison.currency}`);
-  const total = (code: (typeof stepNames)[number]): TotalChange => comparison.totals.find((one) => one.code === code) ?? missing(code);
+  const total = (code: (typeof stepNames)[number]): TotalChange =>
+    comparison.totals.find((one) => one.code === code) ?? missing(code);
   const before = read(total('net').before, currency);
   const first = request.firstSum?.currency === currency.code ? read(request.firstSum, currency) : before;
-  const isAbove = (test: (minor: bigint) => boolean) => comparison.lines.filter(({ difference }) => test(read(difference, currency).minor));
+  const isAbove = (test: (minor: bigint) => boolean) =>
+    comparison.lines.filter(({ difference }) => test(read(difference, currency).minor));
   return {
-    title: `Change order ${request.number} to ${request.reference}, ${request.date}`, reason: request.reason,
-    additions: isAbove((minor) => minor > 0n), deductions: isAbove((minor) => minor < 0n),
+    title: `Change order ${request.number} to ${request.reference}, ${request.date}`,
+    reason: request.reason,
+    additions: isAbove((minor) => minor > 0n),
+    deductions: isAbove((minor) => minor < 0n),
     steps: stepNames.map(total),
     sums: [
       { name: 'Sum agreed first, without tax', amount: moneyJson(first) },
       { name: 'Earlier change orders', amount: moneyJson(subtractMoney(before, first)) },
       { name: 'This change order', amount: comparison.difference },
-      { name: 'Sum after this change order, without tax', amount: moneyJson(addMoney(before, read(comparison.difference, currency))) },
+      {
+        name: 'Sum after this change order, without tax',
+        amount: moneyJson(addMoney(before, read(comparison.difference, currency))),
+      },
       { name: 'Tax on the whole', amount: total('tax').after },
       { name: 'Sum with tax', amount: total('gross').after },
     ],
@@ -208,17 +289,30 @@ export function changeOrder(comparison: RevisionComparison, request: ChangeOrder
   };
 }
 
-const missing = (name: string): never => { throw new Defect(`A comparison without ${name}`); };
+const missing = (name: string): never => {
+  throw new Defect(`A comparison without ${name}`);
+};
 
-function statementsOf({ shareOfBefore, currency }: RevisionComparison, { extraDays, firstSum }: ChangeOrderRequest): readonly string[] {
+function statementsOf(
+  { shareOfBefore, currency }: RevisionComparison,
+  { extraDays, firstSum }: ChangeOrderRequest,
+): readonly string[] {
   const share = shareOfBefore ?? 0;
   const days = extraDays ?? 0;
   return [
     'Everything not named here stays as agreed.',
-    ...(firstSum === undefined || firstSum.currency === currency ? []
-      : [`The first issue was in ${firstSum.currency}; nothing is converted, so the sum agreed first is that of the issue before this one.`]),
-    days === 0 ? 'The date of completion stays as agreed.' : `The work takes ${Math.abs(days)} working days ${days > 0 ? 'more' : 'less'}.`,
+    ...(firstSum === undefined || firstSum.currency === currency
+      ? []
+      : [
+          `The first issue was in ${firstSum.currency}; nothing is converted, so the sum agreed first is that of the issue before this one.`,
+        ]),
+    days === 0
+      ? 'The date of completion stays as agreed.'
+      : `The work takes ${Math.abs(days)} working days ${days > 0 ? 'more' : 'less'}.`,
     ...(share > AUTHORISE_ABOVE_SHARE
-      ? [`The sum rises by ${Math.round(share * 1000) / 10} %. Work on what is added does not start before this is signed; local law may ask for the same.`] : []),
+      ? [
+          `The sum rises by ${Math.round(share * 1000) / 10} %. Work on what is added does not start before this is signed; local law may ask for the same.`,
+        ]
+      : []),
   ];
 }

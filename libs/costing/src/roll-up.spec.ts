@@ -3,14 +3,33 @@ import type { LineRequest } from './cost-line.js';
 import { rollUp, type CostRollUp, type RollUpRequest } from './roll-up.js';
 
 const aLine = (changes: Partial<LineRequest> = {}): LineRequest => ({
-  code: 'core', section: 'materials', title: 'Balsa core', partOrLabour: 'part', causeClass: 'pre-existing', netQuantity: 2,
-  unit: 'm2', unitRate: '38.50', taxGroup: 'full', ...changes,
+  code: 'core',
+  section: 'materials',
+  title: 'Balsa core',
+  partOrLabour: 'part',
+  causeClass: 'pre-existing',
+  netQuantity: 2,
+  unit: 'm2',
+  unitRate: '38.50',
+  taxGroup: 'full',
+  ...changes,
 });
 
-const labour = aLine({ code: 'labour', section: 'labour', title: 'Laminator', partOrLabour: 'labour', netQuantity: 40, unit: 'h', unitRate: '75' });
+const labour = aLine({
+  code: 'labour',
+  section: 'labour',
+  title: 'Laminator',
+  partOrLabour: 'labour',
+  netQuantity: 40,
+  unit: 'h',
+  unitRate: '75',
+});
 
 const aRequest = (changes: Partial<RollUpRequest> = {}): RollUpRequest => ({
-  currency: 'EUR', lines: [aLine(), labour], taxGroups: [{ code: 'full', name: 'Full rate', percent: '19' }], ...changes,
+  currency: 'EUR',
+  lines: [aLine(), labour],
+  taxGroups: [{ code: 'full', name: 'Full rate', percent: '19' }],
+  ...changes,
 });
 
 function totals(request: RollUpRequest): CostRollUp {
@@ -33,9 +52,15 @@ describe('a roll-up', () => {
   });
 
   test('overhead, then profit on both, then contingency on all three', () => {
-    const rolled = totals(aRequest({ overheadPercent: '10', profitPercent: '5', contingency: { percent: '20' } }));
-    expect([rolled.overhead.amount, rolled.profit.amount, rolled.contingency.amount, rolled.net.amount])
-      .toEqual(['307.70', '169.24', '710.79', '4264.73']);
+    const rolled = totals(
+      aRequest({ overheadPercent: '10', profitPercent: '5', contingency: { percent: '20' } }),
+    );
+    expect([
+      rolled.overhead.amount,
+      rolled.profit.amount,
+      rolled.contingency.amount,
+      rolled.net.amount,
+    ]).toEqual(['307.70', '169.24', '710.79', '4264.73']);
   });
 
   test('a unit rate is never rounded: a thousand discs at 0.1234 cost 123.40, not 120.00', () => {
@@ -53,14 +78,21 @@ describe('a roll-up', () => {
   test('whole packs are charged where they are known, else what is required with waste', () => {
     const required = totals(aRequest({ lines: [aLine({ wasteFraction: 0.15 })] })).lines[0];
     expect(required.quantity).toMatchObject({ net: 2, required: 2.3, charged: '2.300' });
-    const bought = totals(aRequest({ lines: [aLine({ wasteFraction: 0.15, purchaseQuantity: 2.88 })] })).lines[0];
+    const bought = totals(aRequest({ lines: [aLine({ wasteFraction: 0.15, purchaseQuantity: 2.88 })] }))
+      .lines[0];
     expect(bought.quantity).toMatchObject({ net: 2, required: 2.3, purchase: 2.88, charged: '2.880' });
     expect(bought.amount.amount).toBe('110.88');
   });
 
   test('a price with tax inside is taken apart once: 119.00 with 19 % is 100.00 and 19.00', () => {
-    const rolled = totals(aRequest({ lines: [aLine({ netQuantity: 1, unitRate: '119', rateIncludesTax: true })] }));
-    expect([rolled.direct.amount, rolled.tax.amount, rolled.gross.amount]).toEqual(['100.00', '19.00', '119.00']);
+    const rolled = totals(
+      aRequest({ lines: [aLine({ netQuantity: 1, unitRate: '119', rateIncludesTax: true })] }),
+    );
+    expect([rolled.direct.amount, rolled.tax.amount, rolled.gross.amount]).toEqual([
+      '100.00',
+      '19.00',
+      '119.00',
+    ]);
   });
 
   test('lines that are out are listed and not summed', () => {
@@ -70,9 +102,14 @@ describe('a roll-up', () => {
   });
 
   test('only parts depreciate, by a percentage or by age over life', () => {
-    const rolled = totals(aRequest({ lines: [aLine({ depreciation: { ageYears: 5, lifeYears: 20 } }), labour] }));
+    const rolled = totals(
+      aRequest({ lines: [aLine({ depreciation: { ageYears: 5, lifeYears: 20 } }), labour] }),
+    );
     expect(rolled.lines[0].depreciation).toEqual({
-      ageYears: 5, percent: '25.00', amount: { amount: '19.25', currency: 'EUR' }, remaining: { amount: '57.75', currency: 'EUR' },
+      ageYears: 5,
+      percent: '25.00',
+      amount: { amount: '19.25', currency: 'EUR' },
+      remaining: { amount: '57.75', currency: 'EUR' },
     });
     expect(rolled.depreciation.remaining.amount).toBe('57.75');
   });
@@ -80,7 +117,10 @@ describe('a roll-up', () => {
   test('every amount says why, down to the quantity and the rate', () => {
     const { why } = totals(aRequest()).lines[0];
     expect(why.value).toBe(77);
-    expect(why.origin.kind === 'computed' && Object.keys(why.origin.inputs)).toEqual(['quantity', 'unitRate']);
+    expect(why.origin.kind === 'computed' && Object.keys(why.origin.inputs)).toEqual([
+      'quantity',
+      'unitRate',
+    ]);
   });
 
   test('yen have no hundredths and dinars have thousandths', () => {
@@ -93,18 +133,29 @@ describe('a roll-up', () => {
 
 describe('faults', () => {
   test('all at once, each where it stands', () => {
-    expect(faults(aRequest({
-      overheadPercent: '-1', contingency: { amount: '1.234' },
-      lines: [
-        aLine({ netQuantity: Number.NaN, unitRate: '-3' }),
-        aLine({ unitRate: '1,50', taxGroup: 'none', spread: { low: 1.2, high: 2 } }),
-        { ...labour, depreciation: { ageYears: 2, percent: '120' } },
-      ],
-    }))).toEqual([
-      'out-of-range /overheadPercent', 'not-a-decimal /contingency/amount', 'duplicate /lines/1/code',
-      'out-of-range /lines/0/netQuantity', 'out-of-range /lines/0/unitRate',
-      'not-a-decimal /lines/1/unitRate', 'not-one-of /lines/1/taxGroup', 'out-of-range /lines/1/spread',
-      'contradiction /lines/2/depreciation', 'out-of-range /lines/2/depreciation/percent',
+    expect(
+      faults(
+        aRequest({
+          overheadPercent: '-1',
+          contingency: { amount: '1.234' },
+          lines: [
+            aLine({ netQuantity: Number.NaN, unitRate: '-3' }),
+            aLine({ unitRate: '1,50', taxGroup: 'none', spread: { low: 1.2, high: 2 } }),
+            { ...labour, depreciation: { ageYears: 2, percent: '120' } },
+          ],
+        }),
+      ),
+    ).toEqual([
+      'out-of-range /overheadPercent',
+      'not-a-decimal /contingency/amount',
+      'duplicate /lines/1/code',
+      'out-of-range /lines/0/netQuantity',
+      'out-of-range /lines/0/unitRate',
+      'not-a-decimal /lines/1/unitRate',
+      'not-one-of /lines/1/taxGroup',
+      'out-of-range /lines/1/spread',
+      'contradiction /lines/2/depreciation',
+      'out-of-range /lines/2/depreciation/percent',
     ]);
   });
 

@@ -1,11 +1,42 @@
-import { andThen, below, mapValue, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import {
-  addMoney, decimal, decimalFrom, decimalFromNumber, decimalString, findCurrency, currencyCodes, moneyFrom, moneyJson, subtractMoney,
-  sumMoney, type Currency, type Decimal, type Money, type MoneyJson, type Rounding,
+  andThen,
+  below,
+  mapValue,
+  pointer,
+  problem,
+  refusal,
+  success,
+  type Outcome,
+  type Problem,
+} from '#lib/kernel';
+import {
+  addMoney,
+  decimal,
+  decimalFrom,
+  decimalFromNumber,
+  decimalString,
+  findCurrency,
+  currencyCodes,
+  moneyFrom,
+  moneyJson,
+  subtractMoney,
+  sumMoney,
+  type Currency,
+  type Decimal,
+  type Money,
+  type MoneyJson,
+  type Rounding,
 } from '#lib/money';
 import { assumptionsOf, type Figure } from '#lib/provenance';
 import {
-  causeClasses, partOrLabours, sectionTitles, type CauseClass, type CostLine, type LineRequest, type PartOrLabour, type Section,
+  causeClasses,
+  partOrLabours,
+  sectionTitles,
+  type CauseClass,
+  type CostLine,
+  type LineRequest,
+  type PartOrLabour,
+  type Section,
   type TaxGroup,
 } from './cost-line.js';
 import { commercialRounding, roundings } from './exact.js';
@@ -58,8 +89,15 @@ export interface CostRollUp {
   readonly byCause: readonly (Share & { readonly causeClass: CauseClass })[];
   readonly byPartOrLabour: readonly (Share & { readonly partOrLabour: PartOrLabour })[];
   /** Cause and part or labour crossed, as a claim splits them. */
-  readonly byCauseAndPart: readonly (Share & { readonly causeClass: CauseClass; readonly partOrLabour: PartOrLabour })[];
-  readonly depreciation: { readonly parts: MoneyJson; readonly depreciation: MoneyJson; readonly remaining: MoneyJson };
+  readonly byCauseAndPart: readonly (Share & {
+    readonly causeClass: CauseClass;
+    readonly partOrLabour: PartOrLabour;
+  })[];
+  readonly depreciation: {
+    readonly parts: MoneyJson;
+    readonly depreciation: MoneyJson;
+    readonly remaining: MoneyJson;
+  };
   readonly terms: {
     readonly overheadPercent: string;
     readonly profitPercent: string;
@@ -72,18 +110,30 @@ export interface CostRollUp {
 const MOST_LINES = 20_000;
 
 /** Lines into sections, loadings, tax and total: exact, and the same whichever way it is added up. */
-export const rollUp = (request: RollUpRequest): Outcome<CostRollUp> => mapValue(priced(request), (lines) => assembled(request, lines));
+export const rollUp = (request: RollUpRequest): Outcome<CostRollUp> =>
+  mapValue(priced(request), (lines) => assembled(request, lines));
 
 /** What is set aside beyond the lines, once they are known. */
-export type Decide<T> = (bare: CostRollUp) => Outcome<T & { readonly contingency: NonNullable<RollUpRequest['contingency']> }>;
+export type Decide<T> = (
+  bare: CostRollUp,
+) => Outcome<T & { readonly contingency: NonNullable<RollUpRequest['contingency']> }>;
 
 /** Lines priced once and added up twice: bare, and with the contingency that is decided on seeing that. */
-export const rollUpDeciding = <T>(request: Omit<RollUpRequest, 'contingency'>, decide: Decide<T>): Outcome<T & { readonly bare: CostRollUp; readonly rollUp: CostRollUp }> =>
+export const rollUpDeciding = <T>(
+  request: Omit<RollUpRequest, 'contingency'>,
+  decide: Decide<T>,
+): Outcome<T & { readonly bare: CostRollUp; readonly rollUp: CostRollUp }> =>
   andThen(priced(request), (lines) => {
     const bare = assembled(request, lines);
     return andThen(decide(bare), (decided) => {
       const problems = contingencyFault(decided.contingency, lines.currency);
-      return problems.length > 0 ? refusal(...problems) : success({ ...decided, bare, rollUp: assembled({ ...request, contingency: decided.contingency }, lines) });
+      return problems.length > 0
+        ? refusal(...problems)
+        : success({
+            ...decided,
+            bare,
+            rollUp: assembled({ ...request, contingency: decided.contingency }, lines),
+          });
     });
   });
 
@@ -95,16 +145,21 @@ interface PricedRequest {
 function priced(request: RollUpRequest): Outcome<PricedRequest> {
   const currency = findCurrency(request.currency);
   if (currency === undefined) {
-    return refusal(problem('not-one-of', '/currency', { value: request.currency, choices: currencyCodes.join(', ') }));
+    return refusal(
+      problem('not-one-of', '/currency', { value: request.currency, choices: currencyCodes.join(', ') }),
+    );
   }
   const problems = faultsOf(request, currency);
   if (problems.length > 0) return refusal(...problems);
   const terms = termsOf(request, currency);
-  return success({ currency, lines: request.lines.map((line, index) => pricedLine(line, { terms, at: pointer('/lines', index) })) });
+  return success({
+    currency,
+    lines: request.lines.map((line, index) => pricedLine(line, { terms, at: pointer('/lines', index) })),
+  });
 }
 
 const none = decimal(0n, 0);
-const read = (text: string | undefined): Decimal => (text === undefined ? none : decimalFrom(text) ?? none);
+const read = (text: string | undefined): Decimal => (text === undefined ? none : (decimalFrom(text) ?? none));
 
 const termsOf = (request: RollUpRequest, currency: Currency): TotalsTerms => ({
   currency,
@@ -121,11 +176,18 @@ function contingencyTerms({ contingency }: RollUpRequest, currency: Currency): T
   return { amount: moneyFrom(contingency.amount, currency) ?? { minor: 0n, currency } };
 }
 
-function pricedLine(line: LineRequest, { terms, at }: { readonly terms: TotalsTerms; readonly at: string }): PricedLine {
+function pricedLine(
+  line: LineRequest,
+  { terms, at }: { readonly terms: TotalsTerms; readonly at: string },
+): PricedLine {
   const group = terms.taxGroups.find(({ code }) => code === line.taxGroup);
   const worn = depreciationPercent(line);
   return priceLine(line, {
-    currency: terms.currency, rounding: terms.rounding, unitRate: read(line.unitRate), taxPercent: group?.percent ?? none, at,
+    currency: terms.currency,
+    rounding: terms.rounding,
+    unitRate: read(line.unitRate),
+    taxPercent: group?.percent ?? none,
+    at,
     ...(worn === undefined ? {} : { depreciationPercent: worn }),
   });
 }
@@ -141,15 +203,21 @@ function depreciationPercent({ depreciation }: LineRequest): Decimal | undefined
 function assembled(request: RollUpRequest, { currency, lines: all }: PricedRequest): CostRollUp {
   const terms = termsOf(request, currency);
   const summed = all.filter(({ line }) => line.scope === 'in');
-  const totals = totalsOf(summed.map(({ line, amount }) => ({ ...line, amount })), terms);
+  const totals = totalsOf(
+    summed.map(({ line, amount }) => ({ ...line, amount })),
+    terms,
+  );
   const lines = summed.map(({ line }) => line);
   return {
-    currency: request.currency, lines,
+    currency: request.currency,
+    lines,
     outOfScope: all.filter(({ line }) => line.scope === 'out').map(({ line }) => line),
     sections: sectionsOf(summed, terms.currency),
     ...mainTotals(totals),
     taxes: request.taxGroups.map((group, index) => ({
-      ...group, taxable: moneyJson(totals.taxes[index].taxable), tax: moneyJson(totals.taxes[index].tax),
+      ...group,
+      taxable: moneyJson(totals.taxes[index].taxable),
+      tax: moneyJson(totals.taxes[index].tax),
     })),
     ...splits(totals.cells, terms.currency),
     depreciation: depreciationTotals(summed, terms.currency),
@@ -158,14 +226,28 @@ function assembled(request: RollUpRequest, { currency, lines: all }: PricedReque
   };
 }
 
-const mainTotals = (totals: Totals): Pick<CostRollUp, 'direct' | 'overhead' | 'profit' | 'contingency' | 'net' | 'tax' | 'gross'> => ({
-  direct: moneyJson(totals.direct), overhead: moneyJson(totals.overhead), profit: moneyJson(totals.profit),
-  contingency: moneyJson(totals.contingency), net: moneyJson(totals.net), tax: moneyJson(totals.tax), gross: moneyJson(totals.gross),
+const mainTotals = (
+  totals: Totals,
+): Pick<CostRollUp, 'direct' | 'overhead' | 'profit' | 'contingency' | 'net' | 'tax' | 'gross'> => ({
+  direct: moneyJson(totals.direct),
+  overhead: moneyJson(totals.overhead),
+  profit: moneyJson(totals.profit),
+  contingency: moneyJson(totals.contingency),
+  net: moneyJson(totals.net),
+  tax: moneyJson(totals.tax),
+  gross: moneyJson(totals.gross),
 });
 
-const termsShown = ({ overheadPercent, profitPercent, contingency, rounding }: TotalsTerms): CostRollUp['terms'] => ({
-  overheadPercent: decimalString(overheadPercent), profitPercent: decimalString(profitPercent),
-  ...('percent' in contingency ? { contingencyPercent: decimalString(contingency.percent) } : {}), rounding,
+const termsShown = ({
+  overheadPercent,
+  profitPercent,
+  contingency,
+  rounding,
+}: TotalsTerms): CostRollUp['terms'] => ({
+  overheadPercent: decimalString(overheadPercent),
+  profitPercent: decimalString(profitPercent),
+  ...('percent' in contingency ? { contingencyPercent: decimalString(contingency.percent) } : {}),
+  rounding,
 });
 
 const allSections = (): readonly Section[] => Object.keys(sectionTitles).filter(isSection);
@@ -175,15 +257,25 @@ const sectionsOf = (priced: readonly PricedLine[], currency: Currency): readonly
   allSections().flatMap((section) => {
     const own = priced.filter(({ line }) => line.section === section);
     if (own.length === 0) return [];
-    const amount = sumMoney(own.map((one) => one.amount), currency);
+    const amount = sumMoney(
+      own.map((one) => one.amount),
+      currency,
+    );
     return [{ section, title: sectionTitles[section], lineCount: own.length, amount: moneyJson(amount) }];
   });
 
-function splits(cells: readonly Cell[], currency: Currency): Pick<CostRollUp, 'byCause' | 'byPartOrLabour' | 'byCauseAndPart'> {
-  const byCauseAndPart = causeClasses.flatMap((causeClass) => partOrLabours.flatMap((partOrLabour) => {
-    const own = cells.filter((cell) => cell.causeClass === causeClass && cell.partOrLabour === partOrLabour);
-    return own.length === 0 ? [] : [{ causeClass, partOrLabour, ...shareOf(own, currency) }];
-  }));
+function splits(
+  cells: readonly Cell[],
+  currency: Currency,
+): Pick<CostRollUp, 'byCause' | 'byPartOrLabour' | 'byCauseAndPart'> {
+  const byCauseAndPart = causeClasses.flatMap((causeClass) =>
+    partOrLabours.flatMap((partOrLabour) => {
+      const own = cells.filter(
+        (cell) => cell.causeClass === causeClass && cell.partOrLabour === partOrLabour,
+      );
+      return own.length === 0 ? [] : [{ causeClass, partOrLabour, ...shareOf(own, currency) }];
+    }),
+  );
   return {
     byCause: causeClasses.flatMap((causeClass) => {
       const own = cells.filter((cell) => cell.causeClass === causeClass);
@@ -202,45 +294,81 @@ function shareOf(cells: readonly Cell[], currency: Currency): Share {
   const net = cellSum(cells, 'net', currency);
   const tax = cellSum(cells, 'tax', currency);
   return {
-    direct: moneyJson(direct), loadings: moneyJson(subtractMoney(net, direct)), net: moneyJson(net), tax: moneyJson(tax),
+    direct: moneyJson(direct),
+    loadings: moneyJson(subtractMoney(net, direct)),
+    net: moneyJson(net),
+    tax: moneyJson(tax),
     gross: moneyJson(addMoney(net, tax)),
   };
 }
 
 function depreciationTotals(priced: readonly PricedLine[], currency: Currency): CostRollUp['depreciation'] {
-  const parts: Money = sumMoney(priced.filter(({ line }) => line.partOrLabour === 'part').map(({ amount }) => amount), currency);
-  const worn = sumMoney(priced.map(({ depreciation }) => depreciation), currency);
-  return { parts: moneyJson(parts), depreciation: moneyJson(worn), remaining: moneyJson(subtractMoney(parts, worn)) };
+  const parts: Money = sumMoney(
+    priced.filter(({ line }) => line.partOrLabour === 'part').map(({ amount }) => amount),
+    currency,
+  );
+  const worn = sumMoney(
+    priced.map(({ depreciation }) => depreciation),
+    currency,
+  );
+  return {
+    parts: moneyJson(parts),
+    depreciation: moneyJson(worn),
+    remaining: moneyJson(subtractMoney(parts, worn)),
+  };
 }
 
 function faultsOf(request: RollUpRequest, currency: Currency): readonly Problem[] {
   const summed = request.lines.filter(({ scope }) => scope !== 'out').length;
   if (summed === 0) return [problem('too-few', '/lines', { count: 0, least: 1 })];
-  if (request.lines.length > MOST_LINES) return [problem('too-many', '/lines', { count: request.lines.length, most: MOST_LINES })];
+  if (request.lines.length > MOST_LINES)
+    return [problem('too-many', '/lines', { count: request.lines.length, most: MOST_LINES })];
   return [
     ...faultsOfTerms(request, currency),
-    ...repeated(request.taxGroups.map(({ code }) => code), '/taxGroups'),
-    ...repeated(request.lines.map(({ code }) => code), '/lines'),
-    ...request.lines.flatMap((line, index) => below(pointer('/lines', index), faultsOfLine(line, request.taxGroups))),
+    ...repeated(
+      request.taxGroups.map(({ code }) => code),
+      '/taxGroups',
+    ),
+    ...repeated(
+      request.lines.map(({ code }) => code),
+      '/lines',
+    ),
+    ...request.lines.flatMap((line, index) =>
+      below(pointer('/lines', index), faultsOfLine(line, request.taxGroups)),
+    ),
   ];
 }
 
-function faultsOfTerms({ overheadPercent, profitPercent, contingency, rounding, taxGroups }: RollUpRequest, currency: Currency): readonly Problem[] {
+function faultsOfTerms(
+  { overheadPercent, profitPercent, contingency, rounding, taxGroups }: RollUpRequest,
+  currency: Currency,
+): readonly Problem[] {
   return [
     ...(overheadPercent === undefined ? [] : decimalFault(overheadPercent, '/overheadPercent')),
     ...(profitPercent === undefined ? [] : decimalFault(profitPercent, '/profitPercent')),
-    ...taxGroups.flatMap(({ percent }, index) => decimalFault(percent, pointer('/taxGroups', index, 'percent'))),
+    ...taxGroups.flatMap(({ percent }, index) =>
+      decimalFault(percent, pointer('/taxGroups', index, 'percent')),
+    ),
     ...(contingency === undefined ? [] : contingencyFault(contingency, currency)),
-    ...(rounding === undefined || roundings.includes(rounding) ? []
+    ...(rounding === undefined || roundings.includes(rounding)
+      ? []
       : [problem('not-one-of', '/rounding', { value: rounding, choices: roundings.join(', ') })]),
   ];
 }
 
-function contingencyFault(contingency: NonNullable<RollUpRequest['contingency']>, currency: Currency): readonly Problem[] {
+function contingencyFault(
+  contingency: NonNullable<RollUpRequest['contingency']>,
+  currency: Currency,
+): readonly Problem[] {
   if ('percent' in contingency) return decimalFault(contingency.percent, '/contingency/percent');
   const amount = moneyFrom(contingency.amount, currency);
   if (amount !== undefined && amount.minor >= 0n) return [];
-  return [problem('not-a-decimal', '/contingency/amount', { value: contingency.amount, most: currency.minorDigits })];
+  return [
+    problem('not-a-decimal', '/contingency/amount', {
+      value: contingency.amount,
+      most: currency.minorDigits,
+    }),
+  ];
 }
 
 function repeated(codes: readonly string[], at: string): readonly Problem[] {

@@ -1,5 +1,15 @@
 import { Defect } from '#lib/kernel';
-import { addMoney, money, noMoney, spread, sumMoney, type Currency, type Decimal, type Money, type Rounding } from '#lib/money';
+import {
+  addMoney,
+  money,
+  noMoney,
+  spread,
+  sumMoney,
+  type Currency,
+  type Decimal,
+  type Money,
+  type Rounding,
+} from '#lib/money';
 import { causeClasses, partOrLabours, type CauseClass, type PartOrLabour } from './cost-line.js';
 import { percentOf } from './exact.js';
 
@@ -59,33 +69,53 @@ export interface Totals {
 export function totalsOf(contributions: readonly Contribution[], terms: TotalsTerms): Totals {
   const { rounding, currency } = terms;
   const direct = directByCell(contributions, terms);
-  const sum = sumMoney(direct.map((cell) => cell.direct), currency);
+  const sum = sumMoney(
+    direct.map((cell) => cell.direct),
+    currency,
+  );
   const overhead = percentOf(sum, terms.overheadPercent, rounding);
   const profit = percentOf(addMoney(sum, overhead), terms.profitPercent, rounding);
   const contingency = contingencyOf(addMoney(addMoney(sum, overhead), profit), terms);
   const untaxed = withLoadings(direct, { overhead, profit, contingency });
   const taxes = terms.taxGroups.map(({ code, percent }) => taxOfGroup({ code, percent }, untaxed, terms));
   const cells = terms.taxGroups.flatMap(({ code }, index) =>
-    withTax(untaxed.filter(({ taxGroup }) => taxGroup === code), taxes[index].tax));
+    withTax(
+      untaxed.filter(({ taxGroup }) => taxGroup === code),
+      taxes[index].tax,
+    ),
+  );
   const net = sumMoney([sum, overhead, profit, contingency], currency);
-  const tax = sumMoney(taxes.map((group) => group.tax), currency);
+  const tax = sumMoney(
+    taxes.map((group) => group.tax),
+    currency,
+  );
   return { direct: sum, overhead, profit, contingency, net, taxes, tax, gross: addMoney(net, tax), cells };
 }
 
 type DirectCell = Pick<Cell, 'taxGroup' | 'causeClass' | 'partOrLabour' | 'direct'>;
 type UntaxedCell = Omit<Cell, 'tax'>;
 
-function directByCell(contributions: readonly Contribution[], { taxGroups, currency }: TotalsTerms): readonly DirectCell[] {
+function directByCell(
+  contributions: readonly Contribution[],
+  { taxGroups, currency }: TotalsTerms,
+): readonly DirectCell[] {
   const sums = new Map<string, bigint>();
   for (const { amount, ...place } of contributions) {
     const key = cellKey(place);
     sums.set(key, (sums.get(key) ?? 0n) + amount.minor);
   }
-  const cells = taxGroups.flatMap(({ code }) => causeClasses.flatMap((causeClass) => partOrLabours.flatMap((partOrLabour) => {
-    const minor = sums.get(cellKey({ taxGroup: code, causeClass, partOrLabour }));
-    return minor === undefined ? [] : [{ taxGroup: code, causeClass, partOrLabour, direct: money(minor, currency) }];
-  })));
-  if (cells.length !== sums.size) throw new Defect('A line belongs to a tax group that the roll-up does not have');
+  const cells = taxGroups.flatMap(({ code }) =>
+    causeClasses.flatMap((causeClass) =>
+      partOrLabours.flatMap((partOrLabour) => {
+        const minor = sums.get(cellKey({ taxGroup: code, causeClass, partOrLabour }));
+        return minor === undefined
+          ? []
+          : [{ taxGroup: code, causeClass, partOrLabour, direct: money(minor, currency) }];
+      }),
+    ),
+  );
+  if (cells.length !== sums.size)
+    throw new Defect('A line belongs to a tax group that the roll-up does not have');
   return cells;
 }
 
@@ -103,8 +133,9 @@ interface Loadings {
 
 function withLoadings(cells: readonly DirectCell[], loadings: Loadings): readonly UntaxedCell[] {
   const weights = weightsOf(cells.map(({ direct }) => direct.minor));
-  const [overheads, profits, contingencies] = [loadings.overhead, loadings.profit, loadings.contingency]
-    .map((amount) => (cells.length === 0 ? [] : spread(amount, weights)));
+  const [overheads, profits, contingencies] = [loadings.overhead, loadings.profit, loadings.contingency].map(
+    (amount) => (cells.length === 0 ? [] : spread(amount, weights)),
+  );
   return cells.map((cell, index) => {
     const parts = { overhead: overheads[index], profit: profits[index], contingency: contingencies[index] };
     return { ...cell, ...parts, net: sumMoney([cell.direct, ...Object.values(parts)], cell.direct.currency) };
@@ -116,7 +147,9 @@ const weightsOf = (amounts: readonly bigint[]): readonly bigint[] =>
   amounts.every((amount) => amount === 0n) ? amounts.map(() => 1n) : amounts;
 
 function taxOfGroup(
-  { code, percent }: TotalsTerms['taxGroups'][number], cells: readonly UntaxedCell[], { currency, rounding }: TotalsTerms,
+  { code, percent }: TotalsTerms['taxGroups'][number],
+  cells: readonly UntaxedCell[],
+  { currency, rounding }: TotalsTerms,
 ): Totals['taxes'][number] {
   const minor = cells.reduce((sum, cell) => (cell.taxGroup === code ? sum + cell.net.minor : sum), 0n);
   const taxable = money(minor, currency);
@@ -130,5 +163,8 @@ function withTax(cells: readonly UntaxedCell[], tax: Money): readonly Cell[] {
 }
 
 /** The sum of one column over some of the cells. */
-export const cellSum = (cells: readonly Cell[], column: 'direct' | 'overhead' | 'profit' | 'contingency' | 'net' | 'tax', currency: Currency): Money =>
-  cells.reduce((sum, cell) => addMoney(sum, cell[column]), noMoney(currency));
+export const cellSum = (
+  cells: readonly Cell[],
+  column: 'direct' | 'overhead' | 'profit' | 'contingency' | 'net' | 'tax',
+  currency: Currency,
+): Money => cells.reduce((sum, cell) => addMoney(sum, cell[column]), noMoney(currency));

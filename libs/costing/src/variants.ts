@@ -23,8 +23,13 @@ export const criteria = ['cost', 'p80', 'labourH', 'days', 'massKg', 'utilisatio
 export type Criterion = (typeof criteria)[number];
 
 export const criterionTitles: Readonly<Record<Criterion, string>> = {
-  cost: 'Point estimate without tax', p80: 'P80 without tax', labourH: 'Hours of labour', days: 'Days', massKg: 'Mass added',
-  utilisation: 'Largest utilisation', spread: 'P90 less P10',
+  cost: 'Point estimate without tax',
+  p80: 'P80 without tax',
+  labourH: 'Hours of labour',
+  days: 'Days',
+  massKg: 'Mass added',
+  utilisation: 'Largest utilisation',
+  spread: 'P90 less P10',
 };
 
 export interface VariantRow {
@@ -46,24 +51,47 @@ export interface VariantComparison {
   /** Criteria that every variant has a value for, and that dominance is judged on. */
   readonly compared: readonly Criterion[];
   readonly rows: readonly VariantRow[];
-  readonly refused: readonly { readonly code: string; readonly title: string; readonly rule: string; readonly why: string }[];
+  readonly refused: readonly {
+    readonly code: string;
+    readonly title: string;
+    readonly rule: string;
+    readonly why: string;
+  }[];
 }
 
 /** The same job done in several ways, on equal terms. */
 export function compareVariants(variants: readonly VariantResult[]): Outcome<VariantComparison> {
   const problems = faultsOf(variants);
   if (problems.length > 0) return refusal(...problems);
-  const valued = variants.flatMap((variant) => (variant.rollUp === undefined ? [] : [{ variant, rollUp: variant.rollUp, values: valuesOf(variant, variant.rollUp) }]));
-  const compared = criteria.filter((criterion) => valued.every(({ values }) => values[criterion] !== undefined));
+  const valued = variants.flatMap((variant) =>
+    variant.rollUp === undefined
+      ? []
+      : [{ variant, rollUp: variant.rollUp, values: valuesOf(variant, variant.rollUp) }],
+  );
+  const compared = criteria.filter((criterion) =>
+    valued.every(({ values }) => values[criterion] !== undefined),
+  );
   return success({
-    currency: valued[0].rollUp.currency, compared,
+    currency: valued[0].rollUp.currency,
+    compared,
     rows: valued.map(({ variant, rollUp, values }) => ({
-      code: variant.code, title: variant.title, values, net: rollUp.net, gross: rollUp.gross, failsCheck: (variant.utilisation ?? 0) > 1,
-      dominatedBy: valued.filter((other) => dominates(other.values, values, compared)).map((other) => other.variant.code),
-      bestIn: compared.filter((criterion) => valued.every((other) => at(values, criterion) <= at(other.values, criterion))),
+      code: variant.code,
+      title: variant.title,
+      values,
+      net: rollUp.net,
+      gross: rollUp.gross,
+      failsCheck: (variant.utilisation ?? 0) > 1,
+      dominatedBy: valued
+        .filter((other) => dominates(other.values, values, compared))
+        .map((other) => other.variant.code),
+      bestIn: compared.filter((criterion) =>
+        valued.every((other) => at(values, criterion) <= at(other.values, criterion)),
+      ),
       ...(variant.note === undefined ? {} : { note: variant.note }),
     })),
-    refused: variants.flatMap(({ code, title, refusal: why }) => (why === undefined ? [] : [{ code, title, ...why }])),
+    refused: variants.flatMap(({ code, title, refusal: why }) =>
+      why === undefined ? [] : [{ code, title, ...why }],
+    ),
   });
 }
 
@@ -72,26 +100,53 @@ type Values = VariantRow['values'];
 const at = (values: Values, criterion: Criterion): number => values[criterion] ?? Number.POSITIVE_INFINITY;
 
 const dominates = (a: Values, b: Values, compared: readonly Criterion[]): boolean =>
-  compared.every((criterion) => at(a, criterion) <= at(b, criterion)) && compared.some((criterion) => at(a, criterion) < at(b, criterion));
+  compared.every((criterion) => at(a, criterion) <= at(b, criterion)) &&
+  compared.some((criterion) => at(a, criterion) < at(b, criterion));
 
 function valuesOf({ risk, days, massKg, utilisation }: VariantResult, rollUp: CostRollUp): Values {
-  const labourH = rollUp.lines.filter(({ section, unit }) => section === 'labour' && unit === 'h')
+  const labourH = rollUp.lines
+    .filter(({ section, unit }) => section === 'labour' && unit === 'h')
     .reduce((sum, { quantity }) => sum + Number(quantity.charged), 0);
   return {
-    cost: Number(rollUp.direct.amount) + Number(rollUp.overhead.amount) + Number(rollUp.profit.amount), labourH,
-    ...(risk === undefined ? {} : { p80: Number(risk.p80.amount), spread: Number(risk.p90.amount) - Number(risk.p10.amount) }),
-    ...(days === undefined ? {} : { days }), ...(massKg === undefined ? {} : { massKg }), ...(utilisation === undefined ? {} : { utilisation }),
+    cost: Number(rollUp.direct.amount) + Number(rollUp.overhead.amount) + Number(rollUp.profit.amount),
+    labourH,
+    ...(risk === undefined
+      ? {}
+      : { p80: Number(risk.p80.amount), spread: Number(risk.p90.amount) - Number(risk.p10.amount) }),
+    ...(days === undefined ? {} : { days }),
+    ...(massKg === undefined ? {} : { massKg }),
+    ...(utilisation === undefined ? {} : { utilisation }),
   };
 }
 
 function faultsOf(variants: readonly VariantResult[]): readonly Problem[] {
   const codes = variants.map(({ code }) => code);
-  const currencies = new Set(variants.flatMap(({ rollUp }) => (rollUp === undefined ? [] : [rollUp.currency])));
+  const currencies = new Set(
+    variants.flatMap(({ rollUp }) => (rollUp === undefined ? [] : [rollUp.currency])),
+  );
   return [
     ...(currencies.size === 0 ? [problem('too-few', '/variants', { count: 0, least: 1 })] : []),
-    ...codes.flatMap((code, index) => (codes.indexOf(code) === index ? [] : [problem('duplicate', pointer('/variants', index, 'code'), { value: code })])),
-    ...(currencies.size > 1 ? [problem('other-currency', '/variants', { value: [...currencies].slice(1).join(', '), currency: [...currencies][0] })] : []),
-    ...variants.flatMap(({ rollUp, refusal: why }, index) => (rollUp === undefined && why === undefined
-      ? [problem('missing', pointer('/variants', index), { expected: 'a roll-up, or the rule that refuses the variant' })] : [])),
+    ...codes.flatMap((code, index) =>
+      codes.indexOf(code) === index
+        ? []
+        : [problem('duplicate', pointer('/variants', index, 'code'), { value: code })],
+    ),
+    ...(currencies.size > 1
+      ? [
+          problem('other-currency', '/variants', {
+            value: [...currencies].slice(1).join(', '),
+            currency: [...currencies][0],
+          }),
+        ]
+      : []),
+    ...variants.flatMap(({ rollUp, refusal: why }, index) =>
+      rollUp === undefined && why === undefined
+        ? [
+            problem('missing', pointer('/variants', index), {
+              expected: 'a roll-up, or the rule that refuses the variant',
+            }),
+          ]
+        : [],
+    ),
   ];
 }

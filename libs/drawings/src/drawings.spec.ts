@@ -1,40 +1,93 @@
 import { describe, expect, test } from '@jest/globals';
 import {
-  batchCard, CHECK_LINE_MM, defaultReader, defectMap, figure, gantt, jointSection, landscape, openingPlan, phone, piecePlan, plyPlan, portrait, sheetLayout, svgOf, templateTiles,
-  textBox, textMarks, type Drawing, type DrawingRequest, type Reader, type SheetFormat,
+  batchCard,
+  CHECK_LINE_MM,
+  defaultReader,
+  defectMap,
+  figure,
+  gantt,
+  jointSection,
+  landscape,
+  openingPlan,
+  phone,
+  piecePlan,
+  plyPlan,
+  portrait,
+  sheetLayout,
+  svgOf,
+  templateTiles,
+  textBox,
+  textMarks,
+  type Drawing,
+  type DrawingRequest,
+  type Reader,
+  type SheetFormat,
 } from './index.js';
 import {
-  sampleBatch, sampleContourMap, sampleDefectMap, sampleGantt, sampleOpeningPlan, samplePiecePlan, samplePlyPlan, sampleReBedSection, sampleSection, sampleSheetLayout,
+  sampleBatch,
+  sampleContourMap,
+  sampleDefectMap,
+  sampleGantt,
+  sampleOpeningPlan,
+  samplePiecePlan,
+  samplePlyPlan,
+  sampleReBedSection,
+  sampleSection,
+  sampleSheetLayout,
 } from './sample-deck.js';
 
 const block = { job: 'Foredeck of a sailing yacht', reference: 'R-0001', made: '2026-03-02', sheet: '1' };
 const us: Reader = { ...defaultReader, locale: 'en-US', units: 'us' };
 
 const all = (request: DrawingRequest): readonly Drawing[] => [
-  defectMap(sampleDefectMap, request), defectMap(sampleContourMap, request), openingPlan(sampleOpeningPlan, request), piecePlan(samplePiecePlan, request), plyPlan(samplePlyPlan, request),
-  sheetLayout(sampleSheetLayout, request), jointSection(sampleSection, request), jointSection(sampleReBedSection, request), ...gantt(sampleGantt, request), batchCard(sampleBatch, request),
+  defectMap(sampleDefectMap, request),
+  defectMap(sampleContourMap, request),
+  openingPlan(sampleOpeningPlan, request),
+  piecePlan(samplePiecePlan, request),
+  plyPlan(samplePlyPlan, request),
+  sheetLayout(sampleSheetLayout, request),
+  jointSection(sampleSection, request),
+  jointSection(sampleReBedSection, request),
+  ...gantt(sampleGantt, request),
+  batchCard(sampleBatch, request),
 ];
 
 /** Pairs of texts whose boxes cover each other by more than a hair, and texts that leave the sheet. */
 function collisions(drawing: Drawing): readonly string[] {
   const texts = textMarks(drawing.marks).map((mark) => ({ says: mark.text, box: textBox(mark) }));
-  const clash = texts.flatMap(({ says, box: a }, index) => texts.slice(index + 1).flatMap(({ says: other, box: b }) => {
-    const overlapX = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
-    const overlapY = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
-    return overlapX > 0.05 && overlapY > 0.05 ? [`${drawing.name}: "${says}" on "${other}"`] : [];
-  }));
+  const clash = texts.flatMap(({ says, box: a }, index) =>
+    texts.slice(index + 1).flatMap(({ says: other, box: b }) => {
+      const overlapX = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
+      const overlapY = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
+      return overlapX > 0.05 && overlapY > 0.05 ? [`${drawing.name}: "${says}" on "${other}"`] : [];
+    }),
+  );
   const outside = texts.flatMap(({ says, box }) =>
-    (box.x < -0.05 || box.y < -0.05 || box.x + box.width > drawing.widthMm + 0.05 || box.y + box.height > drawing.heightMm + 0.05 ? [`${drawing.name}: "${says}" leaves the sheet`] : []));
+    box.x < -0.05 ||
+    box.y < -0.05 ||
+    box.x + box.width > drawing.widthMm + 0.05 ||
+    box.y + box.height > drawing.heightMm + 0.05
+      ? [`${drawing.name}: "${says}" leaves the sheet`]
+      : [],
+  );
   return [...clash, ...outside];
 }
 
 const formats: readonly (readonly [string, SheetFormat])[] = [
-  ['A4 landscape', landscape('a4')], ['A4 portrait', portrait('a4')], ['letter landscape', landscape('letter')], ['letter portrait', portrait('letter')],
-  ['a figure of 176 by 130 mm', figure(176, 130)], ['a figure of 176 by 200 mm', figure(176, 200)], ['a phone', phone],
+  ['A4 landscape', landscape('a4')],
+  ['A4 portrait', portrait('a4')],
+  ['letter landscape', landscape('letter')],
+  ['letter portrait', portrait('letter')],
+  ['a figure of 176 by 130 mm', figure(176, 130)],
+  ['a figure of 176 by 200 mm', figure(176, 200)],
+  ['a phone', phone],
 ];
 
 describe.each(formats)('on %s', (_, format) => {
-  test.each([['millimetres', defaultReader], ['feet and inches', us]] as const)('no text lies on another, in %s', (__, reader) => {
+  test.each([
+    ['millimetres', defaultReader],
+    ['feet and inches', us],
+  ] as const)('no text lies on another, in %s', (__, reader) => {
     expect(all({ format, reader, block }).flatMap(collisions)).toEqual([]);
   });
 });
@@ -49,13 +102,16 @@ describe('a drawing', () => {
   test('names and describes itself to a screen reader', () => {
     for (const drawing of all(request)) {
       const svg = svgOf(drawing);
-      expect(svg).toMatch(new RegExp(`role="img" aria-labelledby="${drawing.name}-title ${drawing.name}-desc"`));
+      expect(svg).toMatch(
+        new RegExp(`role="img" aria-labelledby="${drawing.name}-title ${drawing.name}-desc"`),
+      );
       expect(svg).toMatch(/<title [^>]*>[^<]+<\/title>\n<desc [^>]*>[^<]{20,}<\/desc>/);
     }
   });
 
   test('carries no script, style, link or event', () => {
-    for (const drawing of all(request)) expect(svgOf(drawing)).not.toMatch(/<script|<style|href=|\son\w+=|style=|url\(/i);
+    for (const drawing of all(request))
+      expect(svgOf(drawing)).not.toMatch(/<script|<style|href=|\son\w+=|style=|url\(/i);
   });
 
   test('never mirrors the deck: port stays port', () => {
@@ -80,7 +136,8 @@ describe('a drawing', () => {
 
   test('gives each corner of an opening its distance from the datum edges', () => {
     const says = textMarks(openingPlan(sampleOpeningPlan, request).marks).map((mark) => mark.text);
-    for (const value of ['0', '100', '660', '1260', '1680', '510', '830', '1180', '1720']) expect(says).toContain(value);
+    for (const value of ['0', '100', '660', '1260', '1680', '510', '830', '1180', '1720'])
+      expect(says).toContain(value);
   });
 
   test('shows hostile names as text', () => {
@@ -92,8 +149,17 @@ describe('a drawing', () => {
 });
 
 describe('a full-size template', () => {
-  const outline = [[0, 0], [300, 20], [320, 260], [150, 330], [-10, 240]] as const;
-  const tiles = templateTiles({ label: 'A1', outline, grainDeg: 0, bleedHoles: [] }, 'a4', { reader: defaultReader, block });
+  const outline = [
+    [0, 0],
+    [300, 20],
+    [320, 260],
+    [150, 330],
+    [-10, 240],
+  ] as const;
+  const tiles = templateTiles({ label: 'A1', outline, grainDeg: 0, bleedHoles: [] }, 'a4', {
+    reader: defaultReader,
+    block,
+  });
 
   test('of a piece 330 mm by 330 mm takes four A4 pages', () => {
     expect(tiles).toHaveLength(4);
@@ -102,9 +168,13 @@ describe('a full-size template', () => {
   test('has a check line of 100 mm on every page, and the page itself is in millimetres', () => {
     for (const tile of tiles) {
       const svg = svgOf(tile);
-      const long = [...svg.matchAll(/d="M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)"/g)].filter((line) => line[2] === line[4]).map((line) => Number(line[3]) - Number(line[1]));
+      const long = [...svg.matchAll(/d="M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)"/g)]
+        .filter((line) => line[2] === line[4])
+        .map((line) => Number(line[3]) - Number(line[1]));
       expect(long).toContain(CHECK_LINE_MM);
-      expect(svg).toContain(`width="${tile.widthMm}mm" height="${tile.heightMm}mm" viewBox="0 0 ${tile.widthMm} ${tile.heightMm}"`);
+      expect(svg).toContain(
+        `width="${tile.widthMm}mm" height="${tile.heightMm}mm" viewBox="0 0 ${tile.widthMm} ${tile.heightMm}"`,
+      );
     }
   });
 
@@ -113,9 +183,22 @@ describe('a full-size template', () => {
       const [nextX, nextY] = outline[(index + 1) % outline.length];
       return sum + Math.hypot(nextX - x, nextY - y);
     }, 0);
-    const drawn = tiles.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'path' && !mark.closed && mark.line === 'visible' && mark.rings[0].length > 1 ? mark.rings : [])))
-      .map((ring) => ring.slice(1).reduce((sum, [x, y], index) => sum + Math.hypot(x - ring[index][0], y - ring[index][1]), 0))
-      .reduce((sum, long) => sum + long, 0) - tiles.length * CHECK_LINE_MM;
+    const drawn =
+      tiles
+        .flatMap(({ marks }) =>
+          marks.flatMap((mark) =>
+            mark.kind === 'path' && !mark.closed && mark.line === 'visible' && mark.rings[0].length > 1
+              ? mark.rings
+              : [],
+          ),
+        )
+        .map((ring) =>
+          ring
+            .slice(1)
+            .reduce((sum, [x, y], index) => sum + Math.hypot(x - ring[index][0], y - ring[index][1]), 0),
+        )
+        .reduce((sum, long) => sum + long, 0) -
+      tiles.length * CHECK_LINE_MM;
     expect(drawn).toBeGreaterThanOrEqual(perimeter);
     expect(drawn).toBeLessThan(perimeter * 1.1);
   });
@@ -131,21 +214,32 @@ describe('a calendar with dates', () => {
     const svg = gantt(dated, { format: phone, reader: defaultReader, block }).map(svgOf).join('');
     expect(svg).toContain('26 Feb');
     expect(svg).not.toContain('Day from the start');
-    const long = { tasks: [{ ...sampleGantt.tasks[0], title: 'Trim, sound the new core, mend what sounds hollow' }], startDate: '2027-02-26' };
-    expect(gantt(long, { format: phone, reader: defaultReader, block }).map(svgOf).join('')).toContain('mend what sounds hollow');
+    const long = {
+      tasks: [{ ...sampleGantt.tasks[0], title: 'Trim, sound the new core, mend what sounds hollow' }],
+      startDate: '2027-02-26',
+    };
+    expect(gantt(long, { format: phone, reader: defaultReader, block }).map(svgOf).join('')).toContain(
+      'mend what sounds hollow',
+    );
   });
 });
 
 describe('on a phone', () => {
   test('no name of a section is cut short: layers are numbered from the top and listed below', () => {
-    const said = textMarks(jointSection(sampleSection, { format: phone, reader: defaultReader, block }).marks).map(({ text }) => text).join(' ').replace(/\s+/g, ' ');
+    const said = textMarks(jointSection(sampleSection, { format: phone, reader: defaultReader, block }).marks)
+      .map(({ text }) => text)
+      .join(' ')
+      .replace(/\s+/g, ' ');
     expect(said).not.toContain('…');
     expect(said).toContain('1: 4.0 mm outer skin, stays 2: 1.07 mm ply 4, Biaxial with mat 600 g/m²');
     expect(said).toContain('2.0 mm inner skin');
   });
 
   test('a long legend lengthens the sheet and leaves the deck its scale', () => {
-    const few = defectMap({ ...sampleDefectMap, readings: [], fittings: [] }, { format: phone, reader: defaultReader, block });
+    const few = defectMap(
+      { ...sampleDefectMap, readings: [], fittings: [] },
+      { format: phone, reader: defaultReader, block },
+    );
     const many = defectMap(sampleDefectMap, { format: phone, reader: defaultReader, block });
     expect(many.heightMm).toBeGreaterThan(few.heightMm);
     expect(many.scale).toEqual(few.scale);
@@ -154,10 +248,24 @@ describe('on a phone', () => {
 
 describe('contours', () => {
   test('of 10, 33, 50 and 90 % have four kinds of line, none of them that of a bulkhead', () => {
-    const contours = [0.1, 1 / 3, 0.5, 0.9].map((probability) => ({ ...sampleContourMap.contours[0], probability }));
-    const { marks } = defectMap({ ...sampleContourMap, contours, readings: [], fittings: [], panel: { ...sampleContourMap.panel, supports: [] } }, { format: landscape('a4'), reader: defaultReader, block });
+    const contours = [0.1, 1 / 3, 0.5, 0.9].map((probability) => ({
+      ...sampleContourMap.contours[0],
+      probability,
+    }));
+    const { marks } = defectMap(
+      {
+        ...sampleContourMap,
+        contours,
+        readings: [],
+        fittings: [],
+        panel: { ...sampleContourMap.panel, supports: [] },
+      },
+      { format: landscape('a4'), reader: defaultReader, block },
+    );
     const { length } = sampleContourMap.contours[0].areas[0].outer;
-    const lines = marks.flatMap((mark) => mark.kind === 'path' && mark.rings.some((ring) => ring.length === length) ? [mark.line] : []);
+    const lines = marks.flatMap((mark) =>
+      mark.kind === 'path' && mark.rings.some((ring) => ring.length === length) ? [mark.line] : [],
+    );
     expect(new Set(lines).size).toBe(4);
     expect(lines).not.toContain('hidden');
   });

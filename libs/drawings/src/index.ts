@@ -1,5 +1,11 @@
 export { defectMap, conditionText, type DefectMapInput } from './deck/defect-map.js';
-export { openingPlan, datumOf, listedCorners, type OpeningPlanInput, type PlannedOpening } from './deck/opening-plan.js';
+export {
+  openingPlan,
+  datumOf,
+  listedCorners,
+  type OpeningPlanInput,
+  type PlannedOpening,
+} from './deck/opening-plan.js';
 export type { Fitting, Panel } from './deck/panel-marks.js';
 export { piecePlan, type PiecePlanInput, type PlannedPiece } from './deck/piece-plan.js';
 export { plyPlan, type PlannedPly, type PlyPlanInput } from './deck/ply-plan.js';
@@ -8,7 +14,15 @@ export type { DrawingRequest } from './drawing-request.js';
 export { cutFile, cutFileNames } from './dxf/estimate-cut-files.js';
 export { jointSection, type SectionInput } from './joint/section.js';
 export { defaultReader, type Reader } from './reader.js';
-export { figure, landscape, papers, phone, portrait, type PaperName, type SheetFormat } from './sheet/formats.js';
+export {
+  figure,
+  landscape,
+  papers,
+  phone,
+  portrait,
+  type PaperName,
+  type SheetFormat,
+} from './sheet/formats.js';
 export { lineElements } from './sheet/line-types.js';
 export { standardScales } from './sheet/scale.js';
 export { snugFigure } from './sheet/snug.js';
@@ -21,7 +35,21 @@ export { batchCard, type BatchCardInput } from './work/batch-card.js';
 export { gantt, type GanttInput, type GanttTask } from './work/gantt.js';
 export { CHECK_LINE_MM, templateSize, templateTiles, type TemplatePiece } from './work/template.js';
 export type {
-  Block, Callout, Column, Facts, FigureBlock, Letterhead, List, Logo, Paragraph, ReportDocument, Row, Section, SignatureBlock, Table, Ticks,
+  Block,
+  Callout,
+  Column,
+  Facts,
+  FigureBlock,
+  Letterhead,
+  List,
+  Logo,
+  Paragraph,
+  ReportDocument,
+  Row,
+  Section,
+  SignatureBlock,
+  Table,
+  Ticks,
 } from './report/document.js';
 export { isSaidByHeading } from './report/document.js';
 export { changeOrderDocument } from './report/change-order.js';

@@ -1,4 +1,16 @@
-import { mm, m2, kg, l, degC, usArea, usLength, usMass, usMeasure, usTemperature, usVolume } from '#lib/units';
+import {
+  mm,
+  m2,
+  kg,
+  l,
+  degC,
+  usArea,
+  usLength,
+  usMass,
+  usMeasure,
+  usTemperature,
+  usVolume,
+} from '#lib/units';
 import { english, type Words } from './words/english.js';
 import { printable } from './sheet/text-size.js';
 import { withUnitSigns } from './sheet/unit-signs.js';
@@ -16,7 +28,8 @@ export interface Reader {
 export const defaultReader: Reader = { locale: 'en-GB', units: 'si', words: english, glyphs: 'any' };
 
 /** Text of the estimate as this reader's drawings show it. */
-export const shown = (reader: Reader, text: string): string => withUnitSigns(reader.glyphs === 'embedded-font' ? printable(text) : text);
+export const shown = (reader: Reader, text: string): string =>
+  withUnitSigns(reader.glyphs === 'embedded-font' ? printable(text) : text);
 
 const formats = new Map<string, Intl.NumberFormat>();
 
@@ -38,7 +51,8 @@ export const fixed = (reader: Reader, value: number, decimals: number): string =
 export const upTo = (reader: Reader, value: number, decimals: number): string =>
   numberFormat(reader.locale, 0, decimals).format(value === 0 ? 0 : value);
 
-export const percentText = (reader: Reader, share: number, decimals = 0): string => `${fixed(reader, share * 100, decimals)} %`;
+export const percentText = (reader: Reader, share: number, decimals = 0): string =>
+  `${fixed(reader, share * 100, decimals)} %`;
 
 /** A dimension on a drawing: whole millimetres without a unit (the sheet states it), or inches and fractions. */
 export const dimensionText = (reader: Reader, lengthMm: number): string =>
@@ -47,7 +61,9 @@ export const dimensionText = (reader: Reader, lengthMm: number): string =>
 /** A length with its unit; where decimals matter, sixteenths of an inch give way to what is fine enough. */
 export function lengthText(reader: Reader, lengthMm: number, decimals = 0): string {
   if (reader.units === 'si') return `${fixed(reader, lengthMm, decimals)} mm`;
-  return decimals > 0 ? usMeasure(mm(lengthMm), (inches) => fixed(reader, inches, 3)).text : usLength(mm(lengthMm));
+  return decimals > 0
+    ? usMeasure(mm(lengthMm), (inches) => fixed(reader, inches, 3)).text
+    : usLength(mm(lengthMm));
 }
 
 /** A length that is counted rather than taped, in metres. */
@@ -66,4 +82,6 @@ export const volumeText = (reader: Reader, volumeL: number, decimals = 2): strin
   reader.units === 'us' ? usVolume(l(volumeL)) : `${fixed(reader, volumeL, decimals)} l`;
 
 export const temperatureText = (reader: Reader, temperatureC: number): string =>
-  reader.units === 'us' ? usTemperature(degC(temperatureC)).replace('deg', '°') : `${upTo(reader, temperatureC, 1)} °C`;
+  reader.units === 'us'
+    ? usTemperature(degC(temperatureC)).replace('deg', '°')
+    : `${upTo(reader, temperatureC, 1)} °C`;

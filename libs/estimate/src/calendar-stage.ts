@@ -27,7 +27,12 @@ export function calendarOf(context: CalendarContext): Outcome<CalendarPlan> {
 }
 
 const calendarFields = {
-  '/startDate': '/crew/startDate', '/crew': '/crew', '/deckTemperatureC': '/conditions/temperatureC', '/forecast': '/conditions/forecast', '/timeZone': '/conditions/forecast/timeZone', '/warmth': '/conditions/warmth',
+  '/startDate': '/crew/startDate',
+  '/crew': '/crew',
+  '/deckTemperatureC': '/conditions/temperatureC',
+  '/forecast': '/conditions/forecast',
+  '/timeZone': '/conditions/forecast/timeZone',
+  '/warmth': '/conditions/warmth',
 };
 
 function requestOf({ job, quantities, labour, process }: CalendarContext): CalendarRequest {
@@ -35,30 +40,75 @@ function requestOf({ job, quantities, labour, process }: CalendarContext): Calen
   const coating = strictestCoating(job);
   return {
     startDate: job.startDate?.value ?? ANY_MONDAY,
-    drivers: { ...driverAmountsOf(quantities), day: Math.ceil(labour.crewDays.value) }, flags: labour.flags, crew: crewOf(job),
-    cycles: { fair: quantities.fairingCycles.value, prime: quantities.primerCoats.value, topcoat: quantities.topcoatCoats.value },
-    resin: job.resin, hardener: process.batches.resin.hardener, ...(coating === undefined ? {} : { coating }),
-    deckTemperatureC: job.numbers.temperatureC.value - steadyWarmthK(job), runs: CALENDARS,
-    ...(conditions?.forecast === undefined ? {} : { forecast: conditions.forecast }), ...(conditions?.warmth === undefined ? {} : { warmth: conditions.warmth }),
+    drivers: { ...driverAmountsOf(quantities), day: Math.ceil(labour.crewDays.value) },
+    flags: labour.flags,
+    crew: crewOf(job),
+    cycles: {
+      fair: quantities.fairingCycles.value,
+      prime: quantities.primerCoats.value,
+      topcoat: quantities.topcoatCoats.value,
+    },
+    resin: job.resin,
+    hardener: process.batches.resin.hardener,
+    ...(coating === undefined ? {} : { coating }),
+    deckTemperatureC: job.numbers.temperatureC.value - steadyWarmthK(job),
+    runs: CALENDARS,
+    ...(conditions?.forecast === undefined ? {} : { forecast: conditions.forecast }),
+    ...(conditions?.warmth === undefined ? {} : { warmth: conditions.warmth }),
     ...(pricing?.seed === undefined ? {} : { seed: pricing.seed }),
   };
 }
 
 export const crewOf = ({ record: { crew }, numbers }: Job): CalendarRequest['crew'] => ({
-  people: numbers.people.value, hoursPerDay: numbers.hoursPerDay.value, ...(crew?.workingDays === undefined ? {} : { workingDays: crew.workingDays }),
+  people: numbers.people.value,
+  hoursPerDay: numbers.hoursPerDay.value,
+  ...(crew?.workingDays === undefined ? {} : { workingDays: crew.workingDays }),
 });
 
 /** The stated temperature is that of the deck as it is worked; the calendar counts heater and tent on top of what it is told. */
-const steadyWarmthK = ({ record: { conditions } }: Job): number => (conditions?.warmth?.heaterK ?? 0) + (conditions?.warmth?.tentK ?? 0);
+const steadyWarmthK = ({ record: { conditions } }: Job): number =>
+  (conditions?.warmth?.heaterK ?? 0) + (conditions?.warmth?.tentK ?? 0);
 
 export function calendarSection(plan: CalendarPlan, startDate: string | undefined): CalendarSection {
   const hasDates = startDate !== undefined;
   return {
     ...(hasDates ? { startDate, timeZone: plan.timeZone, finish: plan.finish } : {}),
-    workingDays: plan.workingDays, calendarDays: plan.calendarDays, criticalChain: plan.criticalChain,
-    tasks: plan.tasks.map(({ code, title, gate, startDay, endDay, startAt, endAt, readyAt, labourH, waitH, waitKind, isCritical, isHoldPoint, startsBecause, after }) => ({
-      code, title, gate, startDay, endDay, labourH, waitH, waitKind, isCritical, isHoldPoint, startsBecause, after, ...(hasDates ? { startAt, endAt, readyAt } : {}),
-    })),
+    workingDays: plan.workingDays,
+    calendarDays: plan.calendarDays,
+    criticalChain: plan.criticalChain,
+    tasks: plan.tasks.map(
+      ({
+        code,
+        title,
+        gate,
+        startDay,
+        endDay,
+        startAt,
+        endAt,
+        readyAt,
+        labourH,
+        waitH,
+        waitKind,
+        isCritical,
+        isHoldPoint,
+        startsBecause,
+        after,
+      }) => ({
+        code,
+        title,
+        gate,
+        startDay,
+        endDay,
+        labourH,
+        waitH,
+        waitKind,
+        isCritical,
+        isHoldPoint,
+        startsBecause,
+        after,
+        ...(hasDates ? { startAt, endAt, readyAt } : {}),
+      }),
+    ),
     milestones: plan.milestones.map(({ code, title, at }) => ({ code, title, ...(hasDates ? { at } : {}) })),
     notes: plan.notes,
   };

@@ -21,16 +21,28 @@ export interface CheckContext {
 export const panelCheckOf = (context: CheckContext): Outcome<PanelCheck> => panelCheck(requestOf(context));
 
 function requestOf(context: CheckContext): PanelCheckRequest {
-  const { job, scope: { plan }, skins, core, laminate, clampPressureKPa } = context;
+  const {
+    job,
+    scope: { plan },
+    skins,
+    core,
+    laminate,
+    clampPressureKPa,
+  } = context;
   const [lengthXMm, widthYMm] = bayOf(job);
   const opening = extentOfOutline(plan.openings[0]?.area.outer ?? job.record.panel.outline);
   const craft = craftOf(job);
   return {
     panel: { lengthXMm, widthYMm, edges: job.edges.value },
-    asBuilt: asBuilt(job, skins), repaired: repairedWith(job, { skins, coreMm: core.coreMm, schedule: laminate.schedule }),
+    asBuilt: asBuilt(job, skins),
+    repaired: repairedWith(job, { skins, coreMm: core.coreMm, schedule: laminate.schedule }),
     asFound: { degradedFraction: Math.min(1, plan.openedAreaM2 / plan.panelAreaM2) },
     // An opening that runs over a support leaves no more inner skin unsupported than the bay is long.
-    opened: { lengthXMm: Math.min(opening.maxX - opening.minX, lengthXMm), widthYMm: Math.min(opening.maxY - opening.minY, widthYMm), clampPressureKPa },
+    opened: {
+      lengthXMm: Math.min(opening.maxX - opening.minX, lengthXMm),
+      widthYMm: Math.min(opening.maxY - opening.minY, widthYMm),
+      clampPressureKPa,
+    },
     ...(craft === undefined ? {} : { craft }),
     fittings: fittingRequests(context),
   };
@@ -41,13 +53,21 @@ const USUAL_BOLT_MM = 8;
 const POTTED_OVER_BOLT = 2;
 
 function fittingRequests({ job, scope: { plan } }: CheckContext): readonly FittingRequest[] {
-  return plan.fittings.filter(({ work, holes }) => work.includes('pot') && holes > 0).map(({ id, kind, holes, work }) => {
-    const recorded = job.record.fittings?.find((fitting) => fitting.id === id);
-    const boltMm = recorded?.holeDiameterMm ?? USUAL_BOLT_MM;
-    const plateMm = recorded?.baseMm;
-    return {
-      id, kind, bolts: holes, boltMm, pottedMm: boltMm * POTTED_OVER_BOLT,
-      ...(work.includes('plate') && plateMm !== undefined ? { backingPlate: { lengthMm: plateMm, widthMm: plateMm } } : {}),
-    };
-  });
+  return plan.fittings
+    .filter(({ work, holes }) => work.includes('pot') && holes > 0)
+    .map(({ id, kind, holes, work }) => {
+      const recorded = job.record.fittings?.find((fitting) => fitting.id === id);
+      const boltMm = recorded?.holeDiameterMm ?? USUAL_BOLT_MM;
+      const plateMm = recorded?.baseMm;
+      return {
+        id,
+        kind,
+        bolts: holes,
+        boltMm,
+        pottedMm: boltMm * POTTED_OVER_BOLT,
+        ...(work.includes('plate') && plateMm !== undefined
+          ? { backingPlate: { lengthMm: plateMm, widthMm: plateMm } }
+          : {}),
+      };
+    });
 }

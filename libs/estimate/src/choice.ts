@@ -10,10 +10,22 @@ export interface Choice<T extends string> {
   readonly assumedFrom?: Cite;
 }
 
-export const saidByCaller = <T extends string>(value: T, at: string): Choice<T> => ({ value, at, because: 'stated in the record' });
+export const saidByCaller = <T extends string>(value: T, at: string): Choice<T> => ({
+  value,
+  at,
+  because: 'stated in the record',
+});
 
-export const chosenByDefault = <T extends string>(value: T, at: string, because: string, cite: Cite): Choice<T> => ({
-  value, at, because, assumedFrom: cite,
+export const chosenByDefault = <T extends string>(
+  value: T,
+  at: string,
+  because: string,
+  cite: Cite,
+): Choice<T> => ({
+  value,
+  at,
+  because,
+  assumedFrom: cite,
 });
 
 export interface Fallback<T> {
@@ -22,8 +34,14 @@ export interface Fallback<T> {
   readonly cite: Cite;
 }
 
-export const choiceOr = <T extends string>(said: T | undefined, at: string, fallback: Fallback<NoInfer<T>>): Choice<T> =>
-  said === undefined ? chosenByDefault(fallback.value, at, fallback.because, fallback.cite) : saidByCaller(said, at);
+export const choiceOr = <T extends string>(
+  said: T | undefined,
+  at: string,
+  fallback: Fallback<NoInfer<T>>,
+): Choice<T> =>
+  said === undefined
+    ? chosenByDefault(fallback.value, at, fallback.because, fallback.cite)
+    : saidByCaller(said, at);
 
 export interface NumberWanted<U extends string> {
   readonly unit: U;
@@ -37,7 +55,11 @@ export const figureOr = <U extends string>(
   fallback: Fallback<number>,
 ): Figure<U> =>
   said === undefined
-    ? assumed<U>(unit, named<U>(fallback.value), meaning, { at, because: fallback.because, cite: fallback.cite })
+    ? assumed<U>(unit, named<U>(fallback.value), meaning, {
+        at,
+        because: fallback.because,
+        cite: fallback.cite,
+      })
     : entered<U>(unit, named<U>(said), meaning, at);
 
 /** The record's numbers are plain JSON; this is the one place in the room where they are given their unit. */

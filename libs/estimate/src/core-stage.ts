@@ -35,13 +35,17 @@ export interface CoreWork {
 /** Stack, mosaic and sheets for the openings. */
 export function coreFor(job: Job, scope: ScopeWork): Outcome<CoreWork> {
   const outcome = coreBill(requestOf(job, scope));
-  return outcome.ok ? mapValue(outcome, (bill) => coreWork(job, scope, bill)) : refusal(...outcome.problems.map(ofRecord));
+  return outcome.ok
+    ? mapValue(outcome, (bill) => coreWork(job, scope, bill))
+    : refusal(...outcome.problems.map(ofRecord));
 }
 
 /** More pieces than one layout takes are the fault of the area to be opened, not of a sheet. */
 const ofRecord = (found: Problem): Problem =>
   found.code === 'too-many' && found.at === '/openings'
-    ? problem('not-supported', '/zones', { why: `the openings take ${found.facts.count} pieces of core, and one estimate lays out at most ${found.facts.most}: divide the deck into panels and estimate each` })
+    ? problem('not-supported', '/zones', {
+        why: `the openings take ${found.facts.count} pieces of core, and one estimate lays out at most ${found.facts.most}: divide the deck into panels and estimate each`,
+      })
     : { ...found, at: `/core${found.at}` };
 
 /** A first good layout: the cutting-plan endpoint takes as long as it is given. */
@@ -51,12 +55,21 @@ function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
   const { record, core, numbers } = job;
   return {
     openings: plan.openings.map(({ label, area, undercut }) => ({ label, area, undercut })),
-    ...(record.panel.supports === undefined ? {} : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
-    cavityMm: numbers.cavityMm.value, core, ...alikeThickness(job),
-    ...(record.panel.camberRadiusMm === undefined ? {} : { camber: { radiusMm: record.panel.camberRadiusMm } }),
-    ...(record.core.densityKgPerM3 === undefined ? {} : { oldCore: { densityKgPerM3: record.core.densityKgPerM3 } }),
+    ...(record.panel.supports === undefined
+      ? {}
+      : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
+    cavityMm: numbers.cavityMm.value,
+    core,
+    ...alikeThickness(job),
+    ...(record.panel.camberRadiusMm === undefined
+      ? {}
+      : { camber: { radiusMm: record.panel.camberRadiusMm } }),
+    ...(record.core.densityKgPerM3 === undefined
+      ? {}
+      : { oldCore: { densityKgPerM3: record.core.densityKgPerM3 } }),
     sheets: sheetsOnSale(job),
-    seed: record.pricing?.seed ?? 1, workUnits: QUICK_WORK,
+    seed: record.pricing?.seed ?? 1,
+    workUnits: QUICK_WORK,
   };
 }
 
@@ -67,21 +80,32 @@ const LEAST_BEDS_MM = 0.5;
 
 /** A new core of the old core's thickness, where it is sold and leaves room for its beds: common practice, no published source. */
 function alikeThickness({ core, numbers: { coreMm, cavityMm } }: Job): { readonly wantedMm?: number } {
-  const alike = core.thicknessesMm.find((thicknessMm) => Math.abs(thicknessMm - coreMm.value) <= ALIKE_MM && cavityMm.value - thicknessMm >= LEAST_BEDS_MM);
+  const alike = core.thicknessesMm.find(
+    (thicknessMm) =>
+      Math.abs(thicknessMm - coreMm.value) <= ALIKE_MM && cavityMm.value - thicknessMm >= LEAST_BEDS_MM,
+  );
   return alike === undefined ? {} : { wantedMm: alike };
 }
 
 /** Formats that the price list sells of this core, at the price of the thickness nearest to the old core's. */
 function sheetsOnSale({ core, priceList, numbers }: Job): CoreBillRequest['sheets'] {
-  const packs = priceList.packs.filter(({ content }) => content.material === core.code && content.sheet !== undefined);
+  const packs = priceList.packs.filter(
+    ({ content }) => content.material === core.code && content.sheet !== undefined,
+  );
   if (packs.length === 0) return undefined;
   const awayFrom = (thicknessMm = 0): number => Math.abs(thicknessMm - numbers.coreMm.value);
   const nearest = Math.min(...packs.map(({ content }) => awayFrom(content.thicknessMm)));
   const formats = new Map<string, { lengthMm: number; widthMm: number; cost: number }>();
-  for (const { content: { sheet, thicknessMm }, prices: [first] } of packs) {
+  for (const {
+    content: { sheet, thicknessMm },
+    prices: [first],
+  } of packs) {
     if (sheet === undefined || awayFrom(thicknessMm) > nearest) continue;
     const key = `${sheet.lengthMm} x ${sheet.widthMm}`;
-    formats.set(key, { ...sheet, cost: Math.min(Number(first.price), formats.get(key)?.cost ?? Number.POSITIVE_INFINITY) });
+    formats.set(key, {
+      ...sheet,
+      cost: Math.min(Number(first.price), formats.get(key)?.cost ?? Number.POSITIVE_INFINITY),
+    });
   }
   return [...formats.values()];
 }
@@ -91,14 +115,27 @@ function coreWork(job: Job, { plan }: ScopeWork, bill: CoreBill): CoreWork {
   const scored = form === 'scored' ? job.core.forms.find((one) => one.form === 'scored') : undefined;
   const thickest = Math.max(...bill.stack.layers.map(({ thicknessMm }) => thicknessMm));
   return {
-    bill, sheets: bill.cuts.flatMap((cut) => sheetsWanted(cut)),
-    beddedM2: sumOf('m2', 'ground to be cored', { opened: plan.figures.openedArea, undercut: plan.figures.undercutArea }),
-    pieces: bill.mosaic.pieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
-    ...(scored?.scoreSpacingMm === undefined || scored.scoreWidthMm === undefined || scored.scoreDepthFraction === undefined ? {} : {
-      scores: { spacingMm: scored.scoreSpacingMm, widthMm: scored.scoreWidthMm, depthMm: scored.scoreDepthFraction * thickest },
+    bill,
+    sheets: bill.cuts.flatMap((cut) => sheetsWanted(cut)),
+    beddedM2: sumOf('m2', 'ground to be cored', {
+      opened: plan.figures.openedArea,
+      undercut: plan.figures.undercutArea,
     }),
+    pieces: bill.mosaic.pieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
+    ...(scored?.scoreSpacingMm === undefined ||
+    scored.scoreWidthMm === undefined ||
+    scored.scoreDepthFraction === undefined
+      ? {}
+      : {
+          scores: {
+            spacingMm: scored.scoreSpacingMm,
+            widthMm: scored.scoreWidthMm,
+            depthMm: scored.scoreDepthFraction * thickest,
+          },
+        }),
     coreMm: bill.stack.layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0),
-    section: coreSection(job, bill), checks: coreChecks(bill),
+    section: coreSection(job, bill),
+    checks: coreChecks(bill),
   };
 }
 
@@ -112,17 +149,29 @@ function sheetsWanted({ thicknessMm, form, sheets }: CoreCut): readonly SheetsWa
 }
 
 function quantitiesOf(sheets: CoreCut['sheets'], thicknessMm: number): Pick<SheetsWanted, 'count' | 'netM2'> {
-  const pieces = Object.fromEntries(sheets.flatMap(({ placements }) => placements).map(({ pieceId, outline }) => [pieceId, pieceFigure(pieceId, outline)]));
+  const pieces = Object.fromEntries(
+    sheets
+      .flatMap(({ placements }) => placements)
+      .map(({ pieceId, outline }) => [pieceId, pieceFigure(pieceId, outline)]),
+  );
   const netM2 = sumOf('m2', `core pieces of ${thicknessMm} mm`, pieces);
   return {
     netM2,
     count: derived('1', fraction(sheets.length), 'sheets that the pieces fit on', {
-      formula: 'nesting.sheets', title: 'Pieces laid out on whole sheets', symbol: 'n', cite: { source: 'ARITHMETIC', note: 'layout with kerf and trim, checked exactly for overlap' }, inputs: { pieces: netM2 },
+      formula: 'nesting.sheets',
+      title: 'Pieces laid out on whole sheets',
+      symbol: 'n',
+      cite: { source: 'ARITHMETIC', note: 'layout with kerf and trim, checked exactly for overlap' },
+      inputs: { pieces: netM2 },
     }),
   };
 }
 
 const pieceFigure = (label: string, outline: readonly (readonly [number, number])[]): Figure<'m2'> =>
   derived('m2', m2(m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }])))), `piece ${label}`, {
-    formula: 'geometry.area', title: 'Area of an outline', symbol: 'A', cite: { source: 'ARITHMETIC' }, inputs: {},
+    formula: 'geometry.area',
+    title: 'Area of an outline',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
   });

@@ -85,7 +85,18 @@ export interface ZoneRecord {
 }
 
 export type FittingKind =
-  | 'stanchion' | 'cleat' | 'winch' | 'windlass' | 'chainplate' | 'mast-step' | 'track' | 'hatch' | 'fill' | 'vent' | 'pad-eye' | 'other';
+  | 'stanchion'
+  | 'cleat'
+  | 'winch'
+  | 'windlass'
+  | 'chainplate'
+  | 'mast-step'
+  | 'track'
+  | 'hatch'
+  | 'fill'
+  | 'vent'
+  | 'pad-eye'
+  | 'other';
 
 export interface FittingRecord {
   readonly id: string;

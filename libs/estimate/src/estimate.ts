@@ -73,12 +73,26 @@ export interface Area {
 }
 
 export interface Scope {
-  readonly panel: { readonly name: string; readonly outline: Outline; readonly holes: readonly Outline[]; readonly areaM2: number };
+  readonly panel: {
+    readonly name: string;
+    readonly outline: Outline;
+    readonly holes: readonly Outline[];
+    readonly areaM2: number;
+  };
   readonly evidence: EvidenceGrade;
   readonly damagedAreaM2: Range;
-  readonly zones: readonly { readonly id: string; readonly outline: Outline; readonly areaM2: number; readonly condition: string }[];
+  readonly zones: readonly {
+    readonly id: string;
+    readonly outline: Outline;
+    readonly areaM2: number;
+    readonly condition: string;
+  }[];
   /** Probability contours when the extent came from readings. */
-  readonly contours: readonly { readonly probability: number; readonly areas: readonly Area[]; readonly areaM2: number }[];
+  readonly contours: readonly {
+    readonly probability: number;
+    readonly areas: readonly Area[];
+    readonly areaM2: number;
+  }[];
   readonly openings: readonly Opening[];
   readonly openedAreaM2: number;
   readonly retainedAreaM2: number;
@@ -169,7 +183,12 @@ export interface CoreSheetLayout {
   /** False for a piece that the customer has. */
   readonly isBought: boolean;
   readonly utilisation: number;
-  readonly placed: readonly { readonly piece: string; readonly outline: Outline; readonly turnDeg: number; readonly cutOrder: number }[];
+  readonly placed: readonly {
+    readonly piece: string;
+    readonly outline: Outline;
+    readonly turnDeg: number;
+    readonly cutOrder: number;
+  }[];
   readonly offcutsKept: readonly Outline[];
 }
 
@@ -183,7 +202,13 @@ export interface LaminateSection {
   readonly glassKg: number;
   readonly resinKg: number;
   /** Relaid: the best schedules with why the others lost. Re-bedded: empty. */
-  readonly alternatives: readonly { readonly rank: number; readonly plies: readonly string[]; readonly thicknessMm: number; readonly costPerM2: string; readonly reason: string }[];
+  readonly alternatives: readonly {
+    readonly rank: number;
+    readonly plies: readonly string[];
+    readonly thicknessMm: number;
+    readonly costPerM2: string;
+    readonly reason: string;
+  }[];
   readonly properties: readonly NamedValue[];
   readonly notes: readonly string[];
 }
@@ -256,7 +281,13 @@ export interface Check {
 }
 
 export interface ProcessSection {
-  readonly resin: { readonly code: string; readonly name: string; readonly hardener: string; readonly hardenerName: string; readonly why: string };
+  readonly resin: {
+    readonly code: string;
+    readonly name: string;
+    readonly hardener: string;
+    readonly hardenerName: string;
+    readonly why: string;
+  };
   readonly demands: readonly ResinStep[];
   readonly batches: readonly BatchCard[];
   /** What stands against these pots at this temperature with this crew. */
@@ -334,7 +365,13 @@ export interface BatchCard {
   readonly fillerG: number;
   readonly filler?: string;
   /** What to weigh, in this order, on a scale that is not set to nothing between; volumes for cup or pump. */
-  readonly weigh: readonly { readonly what: 'resin' | 'hardener' | 'filler'; readonly name: string; readonly addG: number; readonly scaleShowsG: number; readonly volumeMl: number }[];
+  readonly weigh: readonly {
+    readonly what: 'resin' | 'hardener' | 'filler';
+    readonly name: string;
+    readonly addG: number;
+    readonly scaleShowsG: number;
+    readonly volumeMl: number;
+  }[];
   readonly mixedMl: number;
   readonly covers: readonly string[];
   readonly useWithinMin: number;
@@ -427,7 +464,13 @@ export interface EstimateLine {
   /** What was multiplied, as an exact decimal. */
   readonly pricedQuantity: string;
   /** Whole packs bought; empty for services. The amount is their count times their price. */
-  readonly packs: readonly { readonly sku: string; readonly name: string; readonly supplier: string; readonly count: number; readonly price: MoneyJson }[];
+  readonly packs: readonly {
+    readonly sku: string;
+    readonly name: string;
+    readonly supplier: string;
+    readonly count: number;
+    readonly price: MoneyJson;
+  }[];
   readonly unitPrice: MoneyJson;
   /** True where packs were priced and `unitPrice` is their price over their content. */
   readonly isAveragePrice: boolean;
@@ -453,7 +496,13 @@ export interface Totals {
     /** Share of the simulated jobs that cost no more. */
     readonly shareWithin: number;
   };
-  readonly taxes: readonly { readonly code: string; readonly name: string; readonly percent: string; readonly base: MoneyJson; readonly amount: MoneyJson }[];
+  readonly taxes: readonly {
+    readonly code: string;
+    readonly name: string;
+    readonly percent: string;
+    readonly base: MoneyJson;
+    readonly amount: MoneyJson;
+  }[];
   readonly tax: MoneyJson;
   readonly total: MoneyJson;
   /** Of the whole job, with overhead, profit and tax, before any contingency: what the simulated jobs cost. */

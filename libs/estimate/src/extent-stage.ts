@@ -37,9 +37,16 @@ function extentWork({ record }: Job, extent: Extent): ExtentWork {
   const { p10, p50, p90 } = extent.damagedAreaM2;
   return {
     zones: extent.zones.map(({ id, outline, holes }) => ({ id, outline, holes, condition: conditionOf(id) })),
-    grade: extent.evidence.grade, gradeBecause: extent.evidence.because, growth: extent.evidence.multiplier,
+    grade: extent.evidence.grade,
+    gradeBecause: extent.evidence.because,
+    growth: extent.evidence.multiplier,
     damagedAreaM2: { p10, p50, p90 },
-    contours: extent.contours.map(({ probability, areas, areaM2 }) => ({ probability, areas: areasOf(areas), areaM2 })),
-    findings: extent.findings, assumptions: extent.assumptions,
+    contours: extent.contours.map(({ probability, areas, areaM2 }) => ({
+      probability,
+      areas: areasOf(areas),
+      areaM2,
+    })),
+    findings: extent.findings,
+    assumptions: extent.assumptions,
   };
 }

@@ -10,10 +10,27 @@ export interface GateGroup {
 }
 
 export function gateGroups(job: Job, hardener: string): readonly GateGroup[] {
-  const laid = coatingsOf(job).filter(({ coating }) => coating === 'primer' || coating === 'topcoat' || (coating === 'nonskid' && job.surface.value.endsWith('nonskid')));
+  const laid = coatingsOf(job).filter(
+    ({ coating }) =>
+      coating === 'primer' ||
+      coating === 'topcoat' ||
+      (coating === 'nonskid' && job.surface.value.endsWith('nonskid')),
+  );
   return [
     { code: 'resin', title: 'Bonding and laminating', limits: resinLimits(job.resin, hardener) },
-    ...laid.map((coating) => ({ code: coating.coating, title: coating.name, limits: coatingLimits(coating) })),
-    ...(job.shelter.value === 'open' ? [{ code: 'dry-deck', title: 'Cutting, grinding, masking and fitting out', limits: { kind: 'dry-deck' } as const }] : []),
+    ...laid.map((coating) => ({
+      code: coating.coating,
+      title: coating.name,
+      limits: coatingLimits(coating),
+    })),
+    ...(job.shelter.value === 'open'
+      ? [
+          {
+            code: 'dry-deck',
+            title: 'Cutting, grinding, masking and fitting out',
+            limits: { kind: 'dry-deck' } as const,
+          },
+        ]
+      : []),
   ];
 }

@@ -34,23 +34,49 @@ const MOST_MOISTURE_PERCENT = 12;
  * Source: [TRADE-INJECTION] area, dryness and fittings
  * Worked: libs/estimate/src/variants.spec.ts
  */
-export function injectionRefusal({ zones = [], fittings = [], survey }: DefectRecord): InjectionRefusal | undefined {
+export function injectionRefusal({
+  zones = [],
+  fittings = [],
+  survey,
+}: DefectRecord): InjectionRefusal | undefined {
   const regions = zones.map(({ outline }): Region => [{ outer: outline, holes: [] }]);
   const plugs = (survey?.readings ?? []).filter((reading) => reading.kind === 'plug');
-  if (zones.length === 0 || plugs.length === 0) return { rule: 'injection-needs-plug', why: 'injection is considered only where a zone is drawn and a plug shows dry, sound core' };
-  if (zones.some(({ condition }) => condition !== 'dry-debonded')) return { rule: 'injection-on-rot', why: 'resin does not mend wet or rotten core: take it out' };
+  if (zones.length === 0 || plugs.length === 0)
+    return {
+      rule: 'injection-needs-plug',
+      why: 'injection is considered only where a zone is drawn and a plug shows dry, sound core',
+    };
+  if (zones.some(({ condition }) => condition !== 'dry-debonded'))
+    return { rule: 'injection-on-rot', why: 'resin does not mend wet or rotten core: take it out' };
   const wet = plugs.find((plug) => regions.some((region) => containsPoint(region, plug.at)) && !isDry(plug));
-  if (wet !== undefined) return { rule: 'injection-on-rot', why: `the plug at ${wet.at.join(', ')} is ${wet.condition}${wet.moisturePercent === undefined ? '' : ` with ${wet.moisturePercent} % of moisture`}: resin does not mend wet or rotten core` };
+  if (wet !== undefined)
+    return {
+      rule: 'injection-on-rot',
+      why: `the plug at ${wet.at.join(', ')} is ${wet.condition}${wet.moisturePercent === undefined ? '' : ` with ${wet.moisturePercent} % of moisture`}: resin does not mend wet or rotten core`,
+    };
   const unproven = zones.find((_, index) => !plugs.some(({ at }) => containsPoint(regions[index], at)));
-  if (unproven !== undefined) return { rule: 'injection-needs-plug', why: `no plug shows the core of zone ${unproven.id}` };
+  if (unproven !== undefined)
+    return { rule: 'injection-needs-plug', why: `no plug shows the core of zone ${unproven.id}` };
   const areaM2 = zoneAreaM2(zones);
-  if (areaM2 > MOST_INJECTED_M2) return { rule: 'injection-too-large', why: `${areaM2.toFixed(2)} m2 is more than the ${MOST_INJECTED_M2} m2 that injection is trusted with` };
-  const near = fittings.find(({ at }) => regions.some((region) => containsPoint(region, at) || distanceToEdge(at, region) <= FITTING_REACH_MM));
-  return near === undefined ? undefined : { rule: 'injection-under-fitting', why: `${near.id} stands on or within ${FITTING_REACH_MM} mm of the zone: its core is replaced by something dense` };
+  if (areaM2 > MOST_INJECTED_M2)
+    return {
+      rule: 'injection-too-large',
+      why: `${areaM2.toFixed(2)} m2 is more than the ${MOST_INJECTED_M2} m2 that injection is trusted with`,
+    };
+  const near = fittings.find(({ at }) =>
+    regions.some((region) => containsPoint(region, at) || distanceToEdge(at, region) <= FITTING_REACH_MM),
+  );
+  return near === undefined
+    ? undefined
+    : {
+        rule: 'injection-under-fitting',
+        why: `${near.id} stands on or within ${FITTING_REACH_MM} mm of the zone: its core is replaced by something dense`,
+      };
 }
 
 const isDry = ({ condition, moisturePercent }: Extract<Reading, { kind: 'plug' }>): boolean =>
-  (condition === 'debonded-dry' || condition === 'dry-sound') && (moisturePercent ?? 0) <= MOST_MOISTURE_PERCENT;
+  (condition === 'debonded-dry' || condition === 'dry-sound') &&
+  (moisturePercent ?? 0) <= MOST_MOISTURE_PERCENT;
 
 const zoneAreaM2 = (zones: NonNullable<DefectRecord['zones']>): In<'m2'> =>
   m2FromMm2(mm2(zones.reduce((sum, { outline }) => sum + areaMm2([{ outer: outline, holes: [] }]), 0)));
@@ -62,7 +88,10 @@ export const workOutInjection = (job: Job): Outcome<Injected> =>
     return andThen(potsAndWaits(job, stepsFor(job, quantities)), (process) =>
       andThen(labourOf(job, quantities, injectionFlags(job)), (labour) =>
         andThen(calendarOf({ job, quantities, labour, process }), (calendar) =>
-          injectedFor({ job, quantities, extent, process, labour, calendar }))));
+          injectedFor({ job, quantities, extent, process, labour, calendar }),
+        ),
+      ),
+    );
   });
 
 export type Injected = Pick<VariantResult, 'rollUp' | 'risk' | 'days' | 'massKg' | 'note'>;
@@ -76,30 +105,61 @@ interface InjectionWork {
   readonly calendar: CalendarPlan;
 }
 
-function injectedFor({ job, quantities, extent, process, labour, calendar }: InjectionWork): Outcome<Injected> {
+function injectedFor({
+  job,
+  quantities,
+  extent,
+  process,
+  labour,
+  calendar,
+}: InjectionWork): Outcome<Injected> {
   const noSheets = { sheets: [] };
   const noPlies = { plies: [], plyCount: 0, largestPlyM2: quantities.laminateM2 };
-  const priced = pricedWork({ job, quantities, core: noSheets, laminate: noPlies, fittingCount: 0 }, process.batches.demand, { labour, calendar });
-  return andThen(priced, ({ lines }) => mapValue(costOf({ job, extent }, lines), ({ rollUp, risk }) =>
-    ({ rollUp, risk, days: calendar.calendarDays.p50, massKg: resinLeftKg(process), note: trustNote })));
+  const priced = pricedWork(
+    { job, quantities, core: noSheets, laminate: noPlies, fittingCount: 0 },
+    process.batches.demand,
+    { labour, calendar },
+  );
+  return andThen(priced, ({ lines }) =>
+    mapValue(costOf({ job, extent }, lines), ({ rollUp, risk }) => ({
+      rollUp,
+      risk,
+      days: calendar.calendarDays.p50,
+      massKg: resinLeftKg(process),
+      note: trustNote,
+    })),
+  );
 }
 
-const trustNote = 'The panel is taken to be as built again: that holds only where resin has filled the gap, which sounding afterwards must show. Wet or dark core out of any hole ends the injection.';
+const trustNote =
+  'The panel is taken to be as built again: that holds only where resin has filled the gap, which sounding afterwards must show. Wet or dark core out of any hole ends the injection.';
 
 /** Holes on a square grid of six inches; four at least, so that resin seen in a neighbour shows where it has run. */
 function injectedOf(job: Job): Pick<JobQuantities, 'injectedM2' | 'injectionHoles'> {
   const zones = job.record.zones ?? [];
   const injectedM2: Figure<'m2'> = derived('m2', zoneAreaM2(zones), 'area injected under', {
-    formula: 'geometry.area', title: 'Area of the zones drawn', symbol: 'A', cite: { source: 'ARITHMETIC' }, inputs: {},
+    formula: 'geometry.area',
+    title: 'Area of the zones drawn',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
   });
   const perM2 = assumed<string>('1/m2', fraction(43), 'injection holes in a square metre', {
-    at: '/method', because: 'one hole to each square of 6 in', cite: { source: 'TRADE-INJECTION' }, low: 24, high: 172,
+    at: '/method',
+    because: 'one hole to each square of 6 in',
+    cite: { source: 'TRADE-INJECTION' },
+    low: 24,
+    high: 172,
   });
   const holes = productOf<string>('1', 'holes of the grid', { area: injectedM2, perM2 });
   return {
     injectedM2,
     injectionHoles: derived('1', fraction(Math.max(LEAST_HOLES, Math.ceil(holes.value))), 'injection holes', {
-      formula: 'scope.count', title: 'Holes of the grid, four at least', symbol: 'n', cite: { source: 'TRADE-INJECTION' }, inputs: { holes },
+      formula: 'scope.count',
+      title: 'Holes of the grid, four at least',
+      symbol: 'n',
+      cite: { source: 'TRADE-INJECTION' },
+      inputs: { holes },
     }),
   };
 }
@@ -108,11 +168,23 @@ const LEAST_HOLES = 4;
 /** A quarter of an inch. */
 const HOLE_MM = 6.35;
 
-const stepsFor = ({ numbers }: Job, { injectedM2, injectionHoles }: JobQuantities): readonly ResinStepRequest[] => [
+const stepsFor = (
+  { numbers }: Job,
+  { injectedM2, injectionHoles }: JobQuantities,
+): readonly ResinStepRequest[] => [
   { step: 'inject', areaM2: injectedM2.value },
-  { step: 'potting', title: 'Fill the injection holes', holes: injectionHoles.value, diameterMm: HOLE_MM, depthMm: numbers.outerSkinMm.value },
+  {
+    step: 'potting',
+    title: 'Fill the injection holes',
+    holes: injectionHoles.value,
+    diameterMm: HOLE_MM,
+    depthMm: numbers.outerSkinMm.value,
+  },
 ];
 
 /** Waste does not stay in the deck. */
 export const resinLeftKg = ({ batches }: ProcessWork): number =>
-  batches.demand.steps.reduce((sum, { totalKg, netL, totalL }) => sum + (totalL === 0 ? 0 : totalKg * (netL / totalL)), 0);
+  batches.demand.steps.reduce(
+    (sum, { totalKg, netL, totalL }) => sum + (totalL === 0 ? 0 : totalKg * (netL / totalL)),
+    0,
+  );

@@ -1,5 +1,13 @@
 import { allOf, andThen, success, type Outcome } from '#lib/kernel';
-import { findMaterial, materialsOf, type Catalogue, type CoreSheet, type LabourRates, type PriceList, type ResinSystem } from '#lib/catalogue';
+import {
+  findMaterial,
+  materialsOf,
+  type Catalogue,
+  type CoreSheet,
+  type LabourRates,
+  type PriceList,
+  type ResinSystem,
+} from '#lib/catalogue';
 import type { EvidenceGrade } from '#lib/extent';
 import type { Figure } from '#lib/provenance';
 import { problem, refusal } from '#lib/kernel';
@@ -61,10 +69,15 @@ export function jobOf(record: DefectRecord, catalogue: Catalogue): Outcome<Job> 
   });
   return andThen(found, ({ core, resin, priceList }) =>
     andThen(labourRatesFor(record, catalogue, priceList), (labourRates) =>
-      success(assembled({ record, catalogue, core, resin, priceList, labourRates, oldCoreType }))));
+      success(assembled({ record, catalogue, core, resin, priceList, labourRates, oldCoreType })),
+    ),
+  );
 }
 
-type Found = Pick<Job, 'record' | 'catalogue' | 'core' | 'resin' | 'priceList' | 'labourRates' | 'oldCoreType'>;
+type Found = Pick<
+  Job,
+  'record' | 'catalogue' | 'core' | 'resin' | 'priceList' | 'labourRates' | 'oldCoreType'
+>;
 
 function assembled(found: Found): Job {
   const { record } = found;
@@ -83,14 +96,41 @@ function assembled(found: Found): Job {
     workers: choiceOr(crew?.skill, '/crew/skill', fallbacks.workers),
   };
   const materials = [
-    choiceOr(method?.core, '/method/core', { value: found.core.code, because: 'the same kind of core as the old one, nearest in density', cite: commonPractice }),
-    choiceOr(method?.resin, '/method/resin', { value: found.resin.code, because: 'first laminating epoxy of the catalogue', cite: commonPractice }),
-    choiceOr(record.pricing?.priceList, '/pricing/priceList', { value: found.priceList.code, because: 'first price list of the catalogue', cite: commonPractice }),
-    choiceOr(record.pricing?.labourRates, '/pricing/labourRates', { value: found.labourRates.code, because: 'labour rates in the currency of the price list', cite: commonPractice }),
+    choiceOr(method?.core, '/method/core', {
+      value: found.core.code,
+      because: 'the same kind of core as the old one, nearest in density',
+      cite: commonPractice,
+    }),
+    choiceOr(method?.resin, '/method/resin', {
+      value: found.resin.code,
+      because: 'first laminating epoxy of the catalogue',
+      cite: commonPractice,
+    }),
+    choiceOr(record.pricing?.priceList, '/pricing/priceList', {
+      value: found.priceList.code,
+      because: 'first price list of the catalogue',
+      cite: commonPractice,
+    }),
+    choiceOr(record.pricing?.labourRates, '/pricing/labourRates', {
+      value: found.labourRates.code,
+      because: 'labour rates in the currency of the price list',
+      cite: commonPractice,
+    }),
   ];
   const startDate = startOf(record);
-  const all = [...Object.values(choices), found.oldCoreType, ...materials, ...(startDate === undefined ? [] : [startDate])];
-  return { ...found, ...choices, numbers: numbersOf(record), choices: all, ...(startDate === undefined ? {} : { startDate }) };
+  const all = [
+    ...Object.values(choices),
+    found.oldCoreType,
+    ...materials,
+    ...(startDate === undefined ? [] : [startDate]),
+  ];
+  return {
+    ...found,
+    ...choices,
+    numbers: numbersOf(record),
+    choices: all,
+    ...(startDate === undefined ? {} : { startDate }),
+  };
 }
 
 function numbersOf(record: DefectRecord): JobNumbers {
@@ -98,55 +138,141 @@ function numbersOf(record: DefectRecord): JobNumbers {
   const usual = conditionFallbacks(record);
   const asked = <U extends string>(unit: U, meaning: string, at: string) => ({ unit, meaning, at });
   return {
-    outerSkinMm: figureOr(record.outerSkin.thicknessMm, asked('mm', 'outer skin thickness', '/outerSkin/thicknessMm'), fallbacks.never),
-    innerSkinMm: figureOr(record.innerSkin.thicknessMm, asked('mm', 'inner skin thickness', '/innerSkin/thicknessMm'), fallbacks.never),
-    coreMm: figureOr(record.core.thicknessMm, asked('mm', 'old core thickness', '/core/thicknessMm'), fallbacks.never),
-    cavityMm: figureOr(record.core.cavityMm, asked('mm', 'cavity between the skins', '/core/cavityMm'), fallbacks.cavityMm(record.core.thicknessMm)),
-    taperRatio: figureOr(method?.taperRatio, asked('1', 'taper ratio, length to one of thickness', '/method/taperRatio'), fallbacks.taperRatio((method?.access === 'from-below' ? record.innerSkin : record.outerSkin).thicknessMm)),
-    cutMarginMm: figureOr(method?.cutMarginMm, asked('mm', 'margin of the cut beyond the bad core', '/method/cutMarginMm'), fallbacks.cutMarginMm),
-    flangeMm: figureOr(method?.flangeMm, asked('mm', 'sound deck kept at every edge', '/method/flangeMm'), fallbacks.flangeMm),
-    temperatureC: figureOr(conditions?.temperatureC, asked('degC', 'working temperature of the deck', '/conditions/temperatureC'), usual.temperatureC),
-    relativeHumidityPercent: figureOr(conditions?.relativeHumidityPercent, asked('%', 'relative humidity', '/conditions/relativeHumidityPercent'), usual.relativeHumidityPercent),
-    altitudeM: figureOr(conditions?.altitudeM, asked('m', 'altitude', '/conditions/altitudeM'), fallbacks.altitudeM),
+    outerSkinMm: figureOr(
+      record.outerSkin.thicknessMm,
+      asked('mm', 'outer skin thickness', '/outerSkin/thicknessMm'),
+      fallbacks.never,
+    ),
+    innerSkinMm: figureOr(
+      record.innerSkin.thicknessMm,
+      asked('mm', 'inner skin thickness', '/innerSkin/thicknessMm'),
+      fallbacks.never,
+    ),
+    coreMm: figureOr(
+      record.core.thicknessMm,
+      asked('mm', 'old core thickness', '/core/thicknessMm'),
+      fallbacks.never,
+    ),
+    cavityMm: figureOr(
+      record.core.cavityMm,
+      asked('mm', 'cavity between the skins', '/core/cavityMm'),
+      fallbacks.cavityMm(record.core.thicknessMm),
+    ),
+    taperRatio: figureOr(
+      method?.taperRatio,
+      asked('1', 'taper ratio, length to one of thickness', '/method/taperRatio'),
+      fallbacks.taperRatio(
+        (method?.access === 'from-below' ? record.innerSkin : record.outerSkin).thicknessMm,
+      ),
+    ),
+    cutMarginMm: figureOr(
+      method?.cutMarginMm,
+      asked('mm', 'margin of the cut beyond the bad core', '/method/cutMarginMm'),
+      fallbacks.cutMarginMm,
+    ),
+    flangeMm: figureOr(
+      method?.flangeMm,
+      asked('mm', 'sound deck kept at every edge', '/method/flangeMm'),
+      fallbacks.flangeMm,
+    ),
+    temperatureC: figureOr(
+      conditions?.temperatureC,
+      asked('degC', 'working temperature of the deck', '/conditions/temperatureC'),
+      usual.temperatureC,
+    ),
+    relativeHumidityPercent: figureOr(
+      conditions?.relativeHumidityPercent,
+      asked('%', 'relative humidity', '/conditions/relativeHumidityPercent'),
+      usual.relativeHumidityPercent,
+    ),
+    altitudeM: figureOr(
+      conditions?.altitudeM,
+      asked('m', 'altitude', '/conditions/altitudeM'),
+      fallbacks.altitudeM,
+    ),
     people: figureOr(crew?.people, asked('1', 'people at work', '/crew/people'), fallbacks.people),
-    hoursPerDay: figureOr(crew?.hoursPerDay, asked('h', 'working hours in a day', '/crew/hoursPerDay'), fallbacks.hoursPerDay),
+    hoursPerDay: figureOr(
+      crew?.hoursPerDay,
+      asked('h', 'working hours in a day', '/crew/hoursPerDay'),
+      fallbacks.hoursPerDay,
+    ),
   };
 }
 
-function coreFor(record: DefectRecord, catalogue: Catalogue, oldCoreType: Choice<NonNullable<OldCore['coreType']>>): Outcome<CoreSheet> {
+function coreFor(
+  record: DefectRecord,
+  catalogue: Catalogue,
+  oldCoreType: Choice<NonNullable<OldCore['coreType']>>,
+): Outcome<CoreSheet> {
   const asked = record.method?.core;
   const cores = materialsOf(catalogue, 'core');
-  if (asked !== undefined) return known(findMaterial(catalogue, 'core', asked), { at: '/method/core', value: asked, kind: 'core sheet', known: cores.map(({ code }) => code) });
+  if (asked !== undefined)
+    return known(findMaterial(catalogue, 'core', asked), {
+      at: '/method/core',
+      value: asked,
+      kind: 'core sheet',
+      known: cores.map(({ code }) => code),
+    });
   const density = record.core.densityKgPerM3;
   const alike = cores
     .filter(({ coreType }) => coreType === oldCoreType.value)
-    .sort((a, b) => density === undefined ? b.densityKgPerM3.value - a.densityKgPerM3.value : Math.abs(a.densityKgPerM3.value - density) - Math.abs(b.densityKgPerM3.value - density));
-  return known(alike.at(0), { at: '/core/coreType', value: oldCoreType.value, kind: 'core type with a sheet', known: [...new Set(cores.map(({ coreType }) => coreType))] });
+    .sort((a, b) =>
+      density === undefined
+        ? b.densityKgPerM3.value - a.densityKgPerM3.value
+        : Math.abs(a.densityKgPerM3.value - density) - Math.abs(b.densityKgPerM3.value - density),
+    );
+  return known(alike.at(0), {
+    at: '/core/coreType',
+    value: oldCoreType.value,
+    kind: 'core type with a sheet',
+    known: [...new Set(cores.map(({ coreType }) => coreType))],
+  });
 }
 
 function resinFor(record: DefectRecord, catalogue: Catalogue): Outcome<ResinSystem> {
   const asked = record.method?.resin;
   const resins = materialsOf(catalogue, 'resin');
-  const found = asked === undefined ? resins.find(({ chemistry }) => chemistry === 'epoxy') : findMaterial(catalogue, 'resin', asked);
-  return known(found, { at: '/method/resin', value: asked ?? 'epoxy', kind: 'resin system', known: resins.map(({ code }) => code) });
+  const found =
+    asked === undefined
+      ? resins.find(({ chemistry }) => chemistry === 'epoxy')
+      : findMaterial(catalogue, 'resin', asked);
+  return known(found, {
+    at: '/method/resin',
+    value: asked ?? 'epoxy',
+    kind: 'resin system',
+    known: resins.map(({ code }) => code),
+  });
 }
 
-function listFor<T extends { readonly code: string }>(lists: readonly T[], asked: string | undefined, at: string, kind: string): Outcome<T> {
+function listFor<T extends { readonly code: string }>(
+  lists: readonly T[],
+  asked: string | undefined,
+  at: string,
+  kind: string,
+): Outcome<T> {
   const found = asked === undefined ? lists.at(0) : lists.find(({ code }) => code === asked);
   return known(found, { at, value: asked ?? 'the first', kind, known: lists.map(({ code }) => code) });
 }
 
-function labourRatesFor(record: DefectRecord, catalogue: Catalogue, priceList: PriceList): Outcome<LabourRates> {
+function labourRatesFor(
+  record: DefectRecord,
+  catalogue: Catalogue,
+  priceList: PriceList,
+): Outcome<LabourRates> {
   const asked = record.pricing?.labourRates;
   const inCurrency = catalogue.labourRates.filter(({ currency }) => currency === priceList.currency);
-  if (asked === undefined) return listFor(inCurrency, undefined, '/pricing/labourRates', `labour rates in ${priceList.currency}`);
+  if (asked === undefined)
+    return listFor(inCurrency, undefined, '/pricing/labourRates', `labour rates in ${priceList.currency}`);
   return andThen(listFor(catalogue.labourRates, asked, '/pricing/labourRates', 'labour rates'), (rates) =>
     rates.currency === priceList.currency
       ? success(rates)
-      : refusal(problem('contradiction', '/pricing/labourRates', {
-        other: '/pricing/priceList',
-        why: `the rates are in ${rates.currency} and the price list is in ${priceList.currency}; amounts are never converted`,
-      })));
+      : refusal(
+          problem('contradiction', '/pricing/labourRates', {
+            other: '/pricing/priceList',
+            why: `the rates are in ${rates.currency} and the price list is in ${priceList.currency}; amounts are never converted`,
+          }),
+        ),
+  );
 }
 
 interface Sought {
@@ -157,4 +283,6 @@ interface Sought {
 }
 
 const known = <T>(found: T | undefined, { at, value, kind, known: codes }: Sought): Outcome<T> =>
-  found === undefined ? refusal(problem('unknown-code', at, { value, kind, known: codes.join(', ') })) : success(found);
+  found === undefined
+    ? refusal(problem('unknown-code', at, { value, kind, known: codes.join(', ') }))
+    : success(found);

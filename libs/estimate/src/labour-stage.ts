@@ -21,19 +21,35 @@ export function labourOf(job: Job, quantities: JobQuantities, flags: OperationFl
   const worked = labourFor({ ...amounts, day: 0 }, flags);
   if (!worked.ok) return worked;
   const days = crewDaysFor(job, totalOf(worked.value));
-  return mapValue(labourFor({ ...amounts, day: Math.ceil(days.value) }, flags), (operations) => labourWork(operations, { quantities, days, flags }));
+  return mapValue(labourFor({ ...amounts, day: Math.ceil(days.value) }, flags), (operations) =>
+    labourWork(operations, { quantities, days, flags }),
+  );
 }
 
 const totalOf = (operations: readonly OperationHours[]): Figure<'h'> =>
-  sumOf('h', 'hours of work', Object.fromEntries(operations.map((operation) => [operation.code, hoursFigure(operation)])));
+  sumOf(
+    'h',
+    'hours of work',
+    Object.fromEntries(operations.map((operation) => [operation.code, hoursFigure(operation)])),
+  );
 
 const hoursFigure = ({ title, hours, cite }: OperationHours): Figure<'h'> =>
-  derived('h', h(hours.likely), title, { formula: 'process.operation-hours', title: 'Hours per unit times amount times modifiers', symbol: 't', cite, inputs: {} });
+  derived('h', h(hours.likely), title, {
+    formula: 'process.operation-hours',
+    title: 'Hours per unit times amount times modifiers',
+    symbol: 't',
+    cite,
+    inputs: {},
+  });
 
 function crewDaysFor({ numbers: { people, hoursPerDay } }: Job, total: Figure<'h'>): Figure<'d'> {
   const perDay = productOf<string>('h/d', 'crew hours in a day', { people, hoursPerDay });
   return derived<'d'>('d', inDays(total.value / perDay.value), 'days of the crew', {
-    formula: 'labour.crew-days', title: 'Hours of work over crew hours in a day', symbol: 'd', cite: { source: 'ARITHMETIC' }, inputs: { work: total, crew: perDay },
+    formula: 'labour.crew-days',
+    title: 'Hours of work over crew hours in a day',
+    symbol: 'd',
+    cite: { source: 'ARITHMETIC' },
+    inputs: { work: total, crew: perDay },
   });
 }
 
@@ -43,19 +59,29 @@ interface LabourContext {
   readonly flags: OperationFlags;
 }
 
-function labourWork(operations: readonly OperationHours[], { quantities, days, flags }: LabourContext): LabourWork {
+function labourWork(
+  operations: readonly OperationHours[],
+  { quantities, days, flags }: LabourContext,
+): LabourWork {
   const figures = driverFiguresOf(quantities);
   return {
-    operations: operations.map((operation) => ({ ...operation, driverFigure: figures[operation.driver] ?? amountFigure(operation, days) })),
+    operations: operations.map((operation) => ({
+      ...operation,
+      driverFigure: figures[operation.driver] ?? amountFigure(operation, days),
+    })),
     likelyH: totalOf(operations),
     lowH: operations.reduce((sum, { hours }) => sum + hours.low, 0),
     highH: operations.reduce((sum, { hours }) => sum + hours.high, 0),
-    crewDays: days, flags,
+    crewDays: days,
+    flags,
   };
 }
 
 const amountFigure = ({ driver, driverAmount }: OperationHours, days: Figure<'d'>): Figure =>
   derived<string>(driver, h(driverAmount), driver === 'day' ? 'days begun' : 'once per job', {
-    formula: 'labour.amount', title: driver === 'day' ? 'Whole days that the work takes' : 'Once per job', symbol: 'n',
-    cite: { source: 'ARITHMETIC' }, inputs: driver === 'day' ? { days } : {},
+    formula: 'labour.amount',
+    title: driver === 'day' ? 'Whole days that the work takes' : 'Once per job',
+    symbol: 'n',
+    cite: { source: 'ARITHMETIC' },
+    inputs: driver === 'day' ? { days } : {},
   });

@@ -2,8 +2,20 @@ import { andThen, below, problem, refusal, success, type Outcome } from '#lib/ke
 import { materialsOf, type Material, type PriceList, type Reinforcement } from '#lib/catalogue';
 import { distanceToEdge, type Region } from '#lib/geometry';
 import {
-  closingPlies, layupOf, pliesToFill, relaidPlies, resinConstantsOf, searchSchedules,
-  type Assumption, type ClosingPlies, type FabricOffer, type PlyToLay, type RelaidPlies, type Schedule, type ScheduleRequest, type ScheduleSearch,
+  closingPlies,
+  layupOf,
+  pliesToFill,
+  relaidPlies,
+  resinConstantsOf,
+  searchSchedules,
+  type Assumption,
+  type ClosingPlies,
+  type FabricOffer,
+  type PlyToLay,
+  type RelaidPlies,
+  type Schedule,
+  type ScheduleRequest,
+  type ScheduleSearch,
 } from '#lib/laminate';
 import type { Figure } from '#lib/provenance';
 import type { Check, LaminateSection } from './estimate.js';
@@ -48,11 +60,23 @@ function relaid(job: Job, { plan }: ScopeWork, around: PanelAround): Outcome<Lam
     const best = choice.chosen.schedule;
     const plies = best.plies.flatMap((ply) => {
       const material = fabricOf(job, ply.material);
-      return material === undefined ? [] : [{ material, thicknessMm: ply.thicknessMm, fibreMassFraction: ply.fibreMassFraction, turnDeg: ply.turnDeg }];
+      return material === undefined
+        ? []
+        : [
+            {
+              material,
+              thicknessMm: ply.thicknessMm,
+              fibreMassFraction: ply.fibreMassFraction,
+              turnDeg: ply.turnDeg,
+            },
+          ];
     });
     const laid = relaidPlies({
-      opening: openingRegion(plan), oldThicknessMm: workedSkin(job, skins).workedMm.value, plies,
-      taperRatio: job.numbers.taperRatio.value, soundSkin: plan.retained.concat(openingRegion(plan)),
+      opening: openingRegion(plan),
+      oldThicknessMm: workedSkin(job, skins).workedMm.value,
+      plies,
+      taperRatio: job.numbers.taperRatio.value,
+      soundSkin: plan.retained.concat(openingRegion(plan)),
     });
     return laid.ok ? success(relaidWork(job, { laid: laid.value, search, choice, isRelaxed })) : laid;
   });
@@ -69,11 +93,26 @@ function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): 
   const best = choice.chosen.schedule;
   const plies = laid.plies.flatMap((ply) => {
     const fabric = fabricOf(job, ply.material);
-    return fabric === undefined ? [] : [{ label: `P${ply.order}`, fabric, areaM2: ply.areaM2, rollLengthM: ply.rollLengthM, rollWidthMm: ply.rollWidthMm, fibreMassFraction: best.plies[ply.order - 1]?.fibreMassFraction ?? fabric.fibreMassFraction.value }];
+    return fabric === undefined
+      ? []
+      : [
+          {
+            label: `P${ply.order}`,
+            fabric,
+            areaM2: ply.areaM2,
+            rollLengthM: ply.rollLengthM,
+            rollWidthMm: ply.rollWidthMm,
+            fibreMassFraction: best.plies[ply.order - 1]?.fibreMassFraction ?? fabric.fibreMassFraction.value,
+          },
+        ];
   });
   return {
-    plies, plyCount: plies.length, largestPlyM2: largestOf(plies), schedule: best,
-    section: relaidSection(job, laid, { search, choice }), checks: scheduleChecks(best, laid, isRelaxed),
+    plies,
+    plyCount: plies.length,
+    largestPlyM2: largestOf(plies),
+    schedule: best,
+    section: relaidSection(job, laid, { search, choice }),
+    checks: scheduleChecks(best, laid, isRelaxed),
     assumptions: [...search.assumptions, ...laid.assumptions],
   };
 }
@@ -103,37 +142,50 @@ function scheduleFor(job: Job, skins: OldSkins): Outcome<Found> {
     for (const { flush, isRelaxed } of flushSteps) {
       const outcome = searchSchedules({ ...request, flush });
       if (!outcome.ok) return refusal(...atRecord(outcome.problems, scheduleFields(job, skins), '/method'));
-      if (outcome.value.best.length > 0) return success({ request: { ...request, flush }, search: outcome.value, isRelaxed });
+      if (outcome.value.best.length > 0)
+        return success({ request: { ...request, flush }, search: outcome.value, isRelaxed });
       refused = refusal(cannotBeDone(outcome.value));
     }
     return refused;
   });
 }
 
-const cannotBeDone = (search: ScheduleSearch) => problem('not-supported', '/method/skin', {
-  why: `no laminate of this catalogue restores the skin: ${search.missing?.words.join('; ') ?? 'no combination meets every demand'}`,
-});
+const cannotBeDone = (search: ScheduleSearch) =>
+  problem('not-supported', '/method/skin', {
+    why: `no laminate of this catalogue restores the skin: ${search.missing?.words.join('; ') ?? 'no combination meets every demand'}`,
+  });
 
 function scheduleFields(job: Job, skins: OldSkins): Readonly<Record<string, string>> {
   const { at } = workedSkin(job, skins);
   return {
-    '/oldSkin': at, '/panel/otherSkin': at === '/outerSkin' ? '/innerSkin' : '/outerSkin', '/panel/core': '/core', '/panel/newCore': '/core',
+    '/oldSkin': at,
+    '/panel/otherSkin': at === '/outerSkin' ? '/innerSkin' : '/outerSkin',
+    '/panel/core': '/core',
+    '/panel/newCore': '/core',
     '/limits/taperRatio': '/method/taperRatio',
   };
 }
 
 function scheduleRequest(job: Job, skins: OldSkins): Outcome<ScheduleRequest> {
   const { other, workedMm, otherMm, record, at } = workedSkin(job, skins);
-  return andThen(pliesOf(record, job.catalogue, at), (plies) => success({
-    oldSkin: { thicknessMm: workedMm.value, ...(plies === undefined ? {} : { plies }) },
-    fabrics: fabricOffers(job), resin: resinConstantsOf(job.resin), method: plyMethodName,
-    panel: {
-      core: { thicknessMm: job.numbers.coreMm.value, youngMPa: oldCoreOf(job).inPlaneModulusMPa.value },
-      newCore: { thicknessMm: job.numbers.coreMm.value, youngMPa: job.core.inPlaneModulusMPa.value },
-      otherSkin: { thicknessMm: otherMm.value, alongNPerMm: other.measure.alongNPerMm, acrossNPerMm: other.measure.acrossNPerMm },
-    },
-    limits: { taperRatio: job.numbers.taperRatio.value },
-  }));
+  return andThen(pliesOf(record, job.catalogue, at), (plies) =>
+    success({
+      oldSkin: { thicknessMm: workedMm.value, ...(plies === undefined ? {} : { plies }) },
+      fabrics: fabricOffers(job),
+      resin: resinConstantsOf(job.resin),
+      method: plyMethodName,
+      panel: {
+        core: { thicknessMm: job.numbers.coreMm.value, youngMPa: oldCoreOf(job).inPlaneModulusMPa.value },
+        newCore: { thicknessMm: job.numbers.coreMm.value, youngMPa: job.core.inPlaneModulusMPa.value },
+        otherSkin: {
+          thicknessMm: otherMm.value,
+          alongNPerMm: other.measure.alongNPerMm,
+          acrossNPerMm: other.measure.acrossNPerMm,
+        },
+      },
+      limits: { taperRatio: job.numbers.taperRatio.value },
+    }),
+  );
 }
 
 function fabricOffers(job: Job): readonly FabricOffer[] {
@@ -151,12 +203,14 @@ function fabricOffers(job: Job): readonly FabricOffer[] {
 
 /** Cheapest price of one unit over the packs that hold it; ranks fabrics, bills nothing. */
 const pricePerUnit = ({ packs }: PriceList, material: Material['code']): number | undefined => {
-  const prices = packs.filter(({ content }) => content.material === material && content.part === undefined)
+  const prices = packs
+    .filter(({ content }) => content.material === material && content.part === undefined)
     .map(({ prices: [first], content }) => Number(first.price) / content.quantity);
   return prices.length === 0 ? undefined : Math.min(...prices);
 };
 
-const fabricOf = (job: Job, code: string): Reinforcement | undefined => materialsOf(job.catalogue, 'reinforcement').find((fabric) => fabric.code === code);
+const fabricOf = (job: Job, code: string): Reinforcement | undefined =>
+  materialsOf(job.catalogue, 'reinforcement').find((fabric) => fabric.code === code);
 
 const openingRegion = (plan: ScopeWork['plan']): Region => plan.openings.map(({ area }) => area);
 
@@ -164,19 +218,36 @@ function rebedded(job: Job, { plan }: ScopeWork, skins: OldSkins): Outcome<Lamin
   const skinMm = workedSkin(job, skins).workedMm.value;
   return andThen(closingStack(job, skinMm), (plies) => {
     const closed = closingPlies({
-      skinThicknessMm: skinMm, opening: openingRegion(plan), taperRatio: job.numbers.taperRatio.value, plies, roomMm: roomBeside(job, plan),
+      skinThicknessMm: skinMm,
+      opening: openingRegion(plan),
+      taperRatio: job.numbers.taperRatio.value,
+      plies,
+      roomMm: roomBeside(job, plan),
     });
-    return closed.ok ? success(closingWork(job, closed.value, plies)) : refusal(...below('/method', closed.problems));
+    return closed.ok
+      ? success(closingWork(job, closed.value, plies))
+      : refusal(...below('/method', closed.problems));
   });
 }
 
 function closingWork(job: Job, closed: ClosingPlies, laid: readonly PlyToLay[]): LaminateWork {
   const plies = closed.plies.map((ply, index) => ({
-    label: `T${ply.order}`, fabric: laid[index].material, areaM2: ply.areaM2, rollLengthM: ply.rollLengthM, rollWidthMm: ply.rollWidthMm,
+    label: `T${ply.order}`,
+    fabric: laid[index].material,
+    areaM2: ply.areaM2,
+    rollLengthM: ply.rollLengthM,
+    rollWidthMm: ply.rollWidthMm,
     fibreMassFraction: laid[index].fibreMassFraction,
   }));
   const { section, checks } = closingSection(job, closed);
-  return { plies, plyCount: plies.length, largestPlyM2: largestOf(plies), section, checks, assumptions: closed.assumptions };
+  return {
+    plies,
+    plyCount: plies.length,
+    largestPlyM2: largestOf(plies),
+    section,
+    checks,
+    assumptions: closed.assumptions,
+  };
 }
 
 /** Fabrics a seam is closed with: they lie flat in a groove and carry across it. */
@@ -185,21 +256,41 @@ const seamFabrics: readonly Reinforcement['fabric'][] = ['biaxial', 'biaxial-mat
 /** The fabric whose whole plies come nearest to the skin's thickness; of equals, the one with fewer plies. */
 function closingStack(job: Job, skinMm: number): Outcome<readonly PlyToLay[]> {
   const candidates = materialsOf(job.catalogue, 'reinforcement')
-    .filter((material) => seamFabrics.includes(material.fabric) && material.suitsResins.includes(job.resin.chemistry) && pricePerUnit(job.priceList, material.code) !== undefined)
+    .filter(
+      (material) =>
+        seamFabrics.includes(material.fabric) &&
+        material.suitsResins.includes(job.resin.chemistry) &&
+        pricePerUnit(job.priceList, material.code) !== undefined,
+    )
     .flatMap((material) => {
       const layup = layupOf({ material, resin: resinConstantsOf(job.resin), method: plyMethodName });
       if (!layup.ok) return [];
       const count = pliesToFill(skinMm, layup.value.thicknessMm);
-      return [{ material, count, thicknessMm: layup.value.thicknessMm, fibreMassFraction: layup.value.fibreMassFraction, offMm: Math.abs(count * layup.value.thicknessMm - skinMm) }];
+      return [
+        {
+          material,
+          count,
+          thicknessMm: layup.value.thicknessMm,
+          fibreMassFraction: layup.value.fibreMassFraction,
+          offMm: Math.abs(count * layup.value.thicknessMm - skinMm),
+        },
+      ];
     })
     .sort((a, b) => a.offMm - b.offMm || a.count - b.count);
   const best = candidates.at(0);
-  if (best === undefined) return refusal(problem('not-supported', '/method/resin', { why: 'no priced fabric of this catalogue closes a seam with this resin' }));
+  if (best === undefined)
+    return refusal(
+      problem('not-supported', '/method/resin', {
+        why: 'no priced fabric of this catalogue closes a seam with this resin',
+      }),
+    );
   const { material, thicknessMm, fibreMassFraction } = best;
   return success(Array.from({ length: best.count }, () => ({ material, thicknessMm, fibreMassFraction })));
 }
 
 const roomBeside = ({ record: { panel } }: Job, plan: ScopeWork['plan']): number => {
   const whole: Region = [{ outer: panel.outline, holes: panel.holes ?? [] }];
-  return Math.min(...plan.openings.flatMap(({ area }) => area.outer.map((corner) => distanceToEdge(corner, whole))));
+  return Math.min(
+    ...plan.openings.flatMap(({ area }) => area.outer.map((corner) => distanceToEdge(corner, whole))),
+  );
 };

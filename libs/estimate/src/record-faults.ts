@@ -53,7 +53,9 @@ export const faultsOfRecord = (record: DefectRecord): readonly Problem[] => [
   ...extentFaults(record),
   ...weatherFaults(record),
   ...dayFaults(record),
-  ...(record.pricing?.depreciation === undefined ? [] : depreciationTermsFaults(record.pricing.depreciation, '/pricing/depreciation')),
+  ...(record.pricing?.depreciation === undefined
+    ? []
+    : depreciationTermsFaults(record.pricing.depreciation, '/pricing/depreciation')),
 ];
 
 function numberFaults(record: DefectRecord): readonly Problem[] {
@@ -71,7 +73,11 @@ function numberFaults(record: DefectRecord): readonly Problem[] {
     outside(method?.wholeDeckAreaM2, '/method/wholeDeckAreaM2', ranges.wholeDeckAreaM2),
     outside(method?.pumpResinMlPerStroke, '/method/pumpResinMlPerStroke', ranges.pumpMl),
     outside(conditions?.temperatureC, '/conditions/temperatureC', ranges.temperatureC),
-    outside(conditions?.relativeHumidityPercent, '/conditions/relativeHumidityPercent', ranges.humidityPercent),
+    outside(
+      conditions?.relativeHumidityPercent,
+      '/conditions/relativeHumidityPercent',
+      ranges.humidityPercent,
+    ),
     outside(conditions?.altitudeM, '/conditions/altitudeM', ranges.altitudeM),
     outside(crew?.people, '/crew/people', ranges.people),
     outside(crew?.hoursPerDay, '/crew/hoursPerDay', ranges.hoursPerDay),
@@ -87,8 +93,14 @@ function numberFaults(record: DefectRecord): readonly Problem[] {
 
 /** The cavity holds the core: it cannot be thinner, and much thicker means that one of the two is wrong. */
 function cavityFaults({ core: { thicknessMm, cavityMm } }: DefectRecord): readonly Problem[] {
-  if (cavityMm === undefined || (cavityMm >= thicknessMm && cavityMm <= thicknessMm + MOST_OLD_BOND_MM)) return [];
-  return [problem('contradiction', '/core/cavityMm', { other: '/core/thicknessMm', why: `a core of ${thicknessMm} mm lies in a cavity of ${thicknessMm} to ${thicknessMm + MOST_OLD_BOND_MM} mm` })];
+  if (cavityMm === undefined || (cavityMm >= thicknessMm && cavityMm <= thicknessMm + MOST_OLD_BOND_MM))
+    return [];
+  return [
+    problem('contradiction', '/core/cavityMm', {
+      other: '/core/thicknessMm',
+      why: `a core of ${thicknessMm} mm lies in a cavity of ${thicknessMm} to ${thicknessMm + MOST_OLD_BOND_MM} mm`,
+    }),
+  ];
 }
 
 const outlineFaults = ({ panel }: DefectRecord): readonly Problem[] => [
@@ -97,22 +109,32 @@ const outlineFaults = ({ panel }: DefectRecord): readonly Problem[] => [
 ];
 
 function zoneFaults(zones: readonly ZoneRecord[] = []): readonly Problem[] {
-  if (zones.length > MOST_ZONES) return [problem('too-many', '/zones', { count: zones.length, most: MOST_ZONES })];
+  if (zones.length > MOST_ZONES)
+    return [problem('too-many', '/zones', { count: zones.length, most: MOST_ZONES })];
   return [
-    ...repeated(zones.map(({ id }) => id), '/zones'),
+    ...repeated(
+      zones.map(({ id }) => id),
+      '/zones',
+    ),
     ...zones.flatMap(({ outline }, index) => faultsOfOutline(outline, pointer('/zones', index, 'outline'))),
   ];
 }
 
 function fittingFaults(fittings: readonly FittingRecord[]): readonly Problem[] {
-  if (fittings.length > MOST_FITTINGS) return [problem('too-many', '/fittings', { count: fittings.length, most: MOST_FITTINGS })];
+  if (fittings.length > MOST_FITTINGS)
+    return [problem('too-many', '/fittings', { count: fittings.length, most: MOST_FITTINGS })];
   return [
-    ...repeated(fittings.map(({ id }) => id), '/fittings'),
-    ...fittings.flatMap((fitting, index) => below(pointer('/fittings', index), [
-      ...outside(fitting.holes, '/holes', ranges.holes),
-      ...outside(fitting.holeDiameterMm, '/holeDiameterMm', ranges.holeDiameterMm),
-      ...outside(fitting.baseMm, '/baseMm', ranges.baseMm),
-    ])),
+    ...repeated(
+      fittings.map(({ id }) => id),
+      '/fittings',
+    ),
+    ...fittings.flatMap((fitting, index) =>
+      below(pointer('/fittings', index), [
+        ...outside(fitting.holes, '/holes', ranges.holes),
+        ...outside(fitting.holeDiameterMm, '/holeDiameterMm', ranges.holeDiameterMm),
+        ...outside(fitting.baseMm, '/baseMm', ranges.baseMm),
+      ]),
+    ),
   ];
 }
 
@@ -124,7 +146,12 @@ function strayFittings({ panel: { outline }, fittings = [] }: DefectRecord): rea
   return fittings.flatMap(({ at }, index) => {
     const awayMm = Math.round(distanceToRegion(at, whole));
     if (!(awayMm > FARTHEST_FITTING_MM)) return [];
-    return [problem('contradiction', pointer('/fittings', index, 'at'), { other: '/panel/outline', why: `it stands ${awayMm} mm from the panel; at most ${FARTHEST_FITTING_MM} mm can belong to the job` })];
+    return [
+      problem('contradiction', pointer('/fittings', index, 'at'), {
+        other: '/panel/outline',
+        why: `it stands ${awayMm} mm from the panel; at most ${FARTHEST_FITTING_MM} mm can belong to the job`,
+      }),
+    ];
   });
 }
 
@@ -132,17 +159,36 @@ function extentFaults({ zones, survey }: DefectRecord): readonly Problem[] {
   const hasZones = zones !== undefined && zones.length > 0;
   const hasReadings = survey !== undefined && survey.readings.length > 0;
   if (hasZones || hasReadings) return [];
-  return [problem('missing', '/zones', { expected: 'draw at least one zone of bad core, or give `survey.readings`' })];
+  return [
+    problem('missing', '/zones', {
+      expected: 'draw at least one zone of bad core, or give `survey.readings`',
+    }),
+  ];
 }
 
 function weatherFaults({ conditions: { forecast, warmth } = {} }: DefectRecord): readonly Problem[] {
-  if (forecast !== undefined) return [...forecastFaults(forecast, '/conditions/forecast'), ...warmthFaults('/conditions/warmth', warmth)];
-  return warmth === undefined ? [] : [problem('missing', '/conditions/forecast', { expected: 'a forecast whose air the warmth counts above; without one state temperatureC, which is that of the deck' })];
+  if (forecast !== undefined)
+    return [
+      ...forecastFaults(forecast, '/conditions/forecast'),
+      ...warmthFaults('/conditions/warmth', warmth),
+    ];
+  return warmth === undefined
+    ? []
+    : [
+        problem('missing', '/conditions/forecast', {
+          expected:
+            'a forecast whose air the warmth counts above; without one state temperatureC, which is that of the deck',
+        }),
+      ];
 }
 
 const dayFaults = ({ crew: { startDate, workingDays = [] } = {} }: DefectRecord): readonly Problem[] => [
   ...(startDate === undefined ? [] : dateFaults('/crew/startDate', startDate)),
-  ...workingDays.flatMap((day, index) => (workingDays.indexOf(day) === index ? [] : [problem('duplicate', pointer('/crew/workingDays', index), { value: day })])),
+  ...workingDays.flatMap((day, index) =>
+    workingDays.indexOf(day) === index
+      ? []
+      : [problem('duplicate', pointer('/crew/workingDays', index), { value: day })],
+  ),
 ];
 
 const faultsOfOutline = (outline: readonly (readonly [number, number])[], at: string): readonly Problem[] => {
@@ -152,12 +198,18 @@ const faultsOfOutline = (outline: readonly (readonly [number, number])[], at: st
 
 function outside(value: number | undefined, at: string, bounds: Bounds): readonly Problem[] {
   if (value === undefined) return [];
-  if (!Number.isFinite(value)) return [problem('not-a-number', at, { value: String(value), hint: ` in ${bounds.unit}` })];
-  const isTooSmall = bounds.above !== undefined ? value <= bounds.above : bounds.from !== undefined && value < bounds.from;
+  if (!Number.isFinite(value))
+    return [problem('not-a-number', at, { value: String(value), hint: ` in ${bounds.unit}` })];
+  const isTooSmall =
+    bounds.above !== undefined ? value <= bounds.above : bounds.from !== undefined && value < bounds.from;
   if (!isTooSmall && value <= bounds.upTo) return [];
   const lower = bounds.above !== undefined ? `above ${bounds.above}` : `${bounds.from ?? 'any'} or more`;
-  return [problem('out-of-range', at, { value, range: `${lower} and at most ${bounds.upTo} ${bounds.unit}` })];
+  return [
+    problem('out-of-range', at, { value, range: `${lower} and at most ${bounds.upTo} ${bounds.unit}` }),
+  ];
 }
 
 const repeated = (names: readonly string[], at: string): readonly Problem[] =>
-  names.flatMap((name, index) => (names.indexOf(name) < index ? [problem('duplicate', pointer(at, index, 'id'), { value: name })] : []));
+  names.flatMap((name, index) =>
+    names.indexOf(name) < index ? [problem('duplicate', pointer(at, index, 'id'), { value: name })] : [],
+  );

@@ -29,12 +29,30 @@ function beddingSteps({ job, scope: { plan }, core, quantities }: ResinContext):
   const areaM2 = quantities.openedM2.value;
   const beddedM2 = core.beddedM2.value;
   const undercutReachMm = Math.max(...plan.openings.map(({ undercutReachMm }) => undercutReachMm), 0);
-  const undercut: readonly ResinStepRequest[] = undercutReachMm > 0
-    ? [{ step: 'undercut', lengthM: quantities.cutM.value, widthMm: undercutReachMm, heightMm: job.numbers.coreMm.value }]
-    : [];
-  const scores: readonly ResinStepRequest[] = core.scores === undefined
-    ? []
-    : [{ step: 'core-kerfs', areaM2: beddedM2, spacingMm: core.scores.spacingMm, widthMm: core.scores.widthMm, depthMm: core.scores.depthMm, openFraction: 1 }];
+  const undercut: readonly ResinStepRequest[] =
+    undercutReachMm > 0
+      ? [
+          {
+            step: 'undercut',
+            lengthM: quantities.cutM.value,
+            widthMm: undercutReachMm,
+            heightMm: job.numbers.coreMm.value,
+          },
+        ]
+      : [];
+  const scores: readonly ResinStepRequest[] =
+    core.scores === undefined
+      ? []
+      : [
+          {
+            step: 'core-kerfs',
+            areaM2: beddedM2,
+            spacingMm: core.scores.spacingMm,
+            widthMm: core.scores.widthMm,
+            depthMm: core.scores.depthMm,
+            openFraction: 1,
+          },
+        ];
   return [
     { step: 'seal', areaM2 },
     ...undercut,
@@ -44,9 +62,18 @@ function beddingSteps({ job, scope: { plan }, core, quantities }: ResinContext):
   ];
 }
 
-function closingSteps({ job, scope: { plan }, core, laminate, quantities }: ResinContext): readonly ResinStepRequest[] {
+function closingSteps({
+  job,
+  scope: { plan },
+  core,
+  laminate,
+  quantities,
+}: ResinContext): readonly ResinStepRequest[] {
   const plies = laminate.plies.map(({ label, areaM2, fabric, fibreMassFraction }) => ({
-    label, areaM2: areaM2.value, arealMassGPerM2: fabric.arealMassGPerM2.value, fibreMassFraction,
+    label,
+    areaM2: areaM2.value,
+    arealMassGPerM2: fabric.arealMassGPerM2.value,
+    fibreMassFraction,
   }));
   if (job.skin.value === 'relay') {
     return [
@@ -55,8 +82,18 @@ function closingSteps({ job, scope: { plan }, core, laminate, quantities }: Resi
     ];
   }
   return [
-    { step: 'bed-skin', areaM2: core.beddedM2.value, pieces: plan.openings.flatMap(({ skinPieces }) => skinPieces.map(({ label, areaM2 }) => ({ label, areaM2 }))) },
-    { step: 'cut-kerf', lengthM: quantities.cutM.value, heightMm: job.numbers.outerSkinMm.value + job.numbers.coreMm.value },
+    {
+      step: 'bed-skin',
+      areaM2: core.beddedM2.value,
+      pieces: plan.openings.flatMap(({ skinPieces }) =>
+        skinPieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
+      ),
+    },
+    {
+      step: 'cut-kerf',
+      lengthM: quantities.cutM.value,
+      heightMm: job.numbers.outerSkinMm.value + job.numbers.coreMm.value,
+    },
     { step: 'closing-plies', plies },
   ];
 }
@@ -65,12 +102,20 @@ function pottingStep({ job, scope: { plan } }: ResinContext): readonly ResinStep
   const potted = plan.fittings.filter(({ work }) => work.includes('pot'));
   const holes = potted.reduce((sum, fitting) => sum + fitting.holes, 0);
   if (holes === 0) return [];
-  const widest = Math.max(...potted.map(({ id }) => job.record.fittings?.find((fitting) => fitting.id === id)?.holeDiameterMm ?? USUAL_HOLE_MM));
+  const widest = Math.max(
+    ...potted.map(
+      ({ id }) => job.record.fittings?.find((fitting) => fitting.id === id)?.holeDiameterMm ?? USUAL_HOLE_MM,
+    ),
+  );
   return [{ step: 'potting', holes, diameterMm: widest * OVERSIZE, depthMm: job.numbers.coreMm.value }];
 }
 
 /** Fairing compound is a product of its own; resin is thickened for it only where none is priced. */
 function fairingStep({ job, quantities }: ResinContext): readonly ResinStepRequest[] {
-  const isSold = job.catalogue.materials.some((material) => material.kind === 'coating' && material.coating === 'fairing-compound');
-  return isSold || job.access.value === 'from-below' ? [] : [{ step: 'fairing', areaM2: quantities.fairedM2.value }];
+  const isSold = job.catalogue.materials.some(
+    (material) => material.kind === 'coating' && material.coating === 'fairing-compound',
+  );
+  return isSold || job.access.value === 'from-below'
+    ? []
+    : [{ step: 'fairing', areaM2: quantities.fairedM2.value }];
 }

@@ -41,14 +41,22 @@ export interface WorkedJob extends ResinContext {
  * Pure: the same record, catalogue and engine version give the same document to the last digit. Refuses with every
  * problem at once when the record cannot be estimated; what merely does not fit is a finding or a failed check inside.
  */
-export const estimate = (record: DefectRecord, catalogue: Catalogue, engineVersion: string): Outcome<EstimateWithWhy> =>
-  andThen(jobOf(record, catalogue), (job) => andThen(workOut(job), (worked) => success(documentOf(worked, engineVersion))));
+export const estimate = (
+  record: DefectRecord,
+  catalogue: Catalogue,
+  engineVersion: string,
+): Outcome<EstimateWithWhy> =>
+  andThen(jobOf(record, catalogue), (job) =>
+    andThen(workOut(job), (worked) => success(documentOf(worked, engineVersion))),
+  );
 
 /** The stages in the order in which each needs the one before. */
 export const workOut = (job: Job): Outcome<WorkedJob> =>
   andThen(extentOf(job), (extent) =>
     andThen(scopeOf(job, extent.zones), (scope) =>
-      andThen(oldSkinsOf(job), (skins) => workOutMaterials(job, { extent, scope, skins }))));
+      andThen(oldSkinsOf(job), (skins) => workOutMaterials(job, { extent, scope, skins })),
+    ),
+  );
 
 interface Ground {
   readonly extent: ExtentWork;
@@ -61,19 +69,38 @@ const workOutMaterials = (job: Job, ground: Ground): Outcome<WorkedJob> =>
     andThen(laminateFor(job, ground.scope, { skins: ground.skins, coreMm: core.coreMm }), (laminate) => {
       const quantities = quantitiesOf(job, ground.scope, laminate);
       return workOutWork({ job, scope: ground.scope, core, laminate, quantities }, ground);
-    }));
+    }),
+  );
 
 const workOutWork = (context: ResinContext, ground: Ground): Outcome<WorkedJob> =>
   andThen(pressOf(context.job, context.scope), (press) =>
     andThen(processOf(context), (process) =>
-      andThen(panelCheckOf({ ...context, skins: ground.skins, clampPressureKPa: press.requiredKPa }), (panel) =>
-        workOutCost({ ...context, ...ground, press, process, panel }))));
+      andThen(
+        panelCheckOf({ ...context, skins: ground.skins, clampPressureKPa: press.requiredKPa }),
+        (panel) => workOutCost({ ...context, ...ground, press, process, panel }),
+      ),
+    ),
+  );
 
 type BeforeCost = Omit<WorkedJob, 'labour' | 'pricing' | 'cost' | 'calendar' | 'weather'>;
 
 const workOutCost = (work: BeforeCost): Outcome<WorkedJob> =>
-  andThen(labourOf(work.job, work.quantities, flagsOf(work.job, work.scope, work.press.innerSkin.props.needed)), (labour) =>
-    andThen(calendarOf({ ...work, labour }), (calendar) =>
-      andThen(weatherOf({ ...work, calendar }), (weather) =>
-        andThen(pricedWork({ ...work, fittingCount: work.scope.plan.fittings.length }, work.process.batches.demand, { labour, calendar }), (pricing) =>
-          andThen(costOf(work, pricing.lines), (cost) => success({ ...work, labour, pricing, cost, calendar, weather }))))));
+  andThen(
+    labourOf(work.job, work.quantities, flagsOf(work.job, work.scope, work.press.innerSkin.props.needed)),
+    (labour) =>
+      andThen(calendarOf({ ...work, labour }), (calendar) =>
+        andThen(weatherOf({ ...work, calendar }), (weather) =>
+          andThen(
+            pricedWork(
+              { ...work, fittingCount: work.scope.plan.fittings.length },
+              work.process.batches.demand,
+              { labour, calendar },
+            ),
+            (pricing) =>
+              andThen(costOf(work, pricing.lines), (cost) =>
+                success({ ...work, labour, pricing, cost, calendar, weather }),
+              ),
+          ),
+        ),
+      ),
+  );

@@ -29,7 +29,12 @@ const MOST_TRIED = 40;
  * Of the schedules that restore the skin, the cheapest that restores every measure of the panel too: a skin stiffer than
  * the old draws more load to itself, and can leave core or inner skin with less than they had. Where none does, the cheapest of those that leave the fewest short.
  */
-export function chooseSchedule(job: Job, around: PanelAround, request: ScheduleRequest, found: ScheduleSearch): ScheduleChoice {
+export function chooseSchedule(
+  job: Job,
+  around: PanelAround,
+  request: ScheduleRequest,
+  found: ScheduleSearch,
+): ScheduleChoice {
   const judge = judgeOf(job, around);
   const few = tried(found.best, judge);
   const choice = choiceFrom(few);
@@ -44,7 +49,9 @@ function judgeOf(job: Job, { skins, coreMm }: PanelAround): Judge | undefined {
   const [lengthXMm, widthYMm] = bayOf(job);
   const craft = craftOf(job);
   const outcome = restorationOf({
-    panel: { lengthXMm, widthYMm, edges: job.edges.value }, asBuilt: asBuilt(job, skins), ...(craft === undefined ? {} : { craft }),
+    panel: { lengthXMm, widthYMm, edges: job.edges.value },
+    asBuilt: asBuilt(job, skins),
+    ...(craft === undefined ? {} : { craft }),
   });
   return outcome.ok ? (schedule) => outcome.value(repairedWith(job, { skins, coreMm, schedule })) : undefined;
 }

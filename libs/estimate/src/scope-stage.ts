@@ -13,14 +13,23 @@ export const scopeOf = (job: Job, zones: readonly ZoneShape[]): Outcome<ScopeWor
   zones.length === 0
     ? refusal(problem('not-supported', '/survey/readings', { why: nothingFound }))
     : andThen(planOpenings(openingRequestOf(job, zones)), (plan) =>
-      plan.openings.length === 0
-        ? refusal(problem('not-supported', '/zones', { why: plan.findings.map(({ text }) => text).join(' ') || nothingToCut }))
-        : success({ zones, plan }));
+        plan.openings.length === 0
+          ? refusal(
+              problem('not-supported', '/zones', {
+                why: plan.findings.map(({ text }) => text).join(' ') || nothingToCut,
+              }),
+            )
+          : success({ zones, plan }),
+      );
 
-const nothingFound = 'they show no place where bad core is likely enough to cut the deck; read closer together where it sounds dull, take a plug there, or draw the zone that is known';
+const nothingFound =
+  'they show no place where bad core is likely enough to cut the deck; read closer together where it sounds dull, take a plug there, or draw the zone that is known';
 const nothingToCut = 'nothing is left to cut out; draw each zone as large as the bad core was found';
 
-export function openingRequestOf({ record, skin, access, numbers }: Job, zones: readonly ZoneShape[]): OpeningRequest {
+export function openingRequestOf(
+  { record, skin, access, numbers }: Job,
+  zones: readonly ZoneShape[],
+): OpeningRequest {
   return {
     panel: record.panel,
     outerSkin: { thicknessMm: numbers.outerSkinMm.value },

@@ -1,5 +1,11 @@
 import { below, problem, refusal, success, type Outcome } from '#lib/kernel';
-import { findPlyMethod, measureOldSkin, type OldPly, type OldSkinMeasure, type PlyMethodName } from '#lib/laminate';
+import {
+  findPlyMethod,
+  measureOldSkin,
+  type OldPly,
+  type OldSkinMeasure,
+  type PlyMethodName,
+} from '#lib/laminate';
 import { findMaterial, type Catalogue } from '#lib/catalogue';
 import type { SkinRecord } from './defect-record.js';
 import type { Job } from './job.js';
@@ -24,26 +30,63 @@ function measured(skin: SkinRecord, catalogue: Catalogue, at: string): Outcome<O
   const plies = pliesOf(skin, catalogue, at);
   if (!plies.ok) return plies;
   const method = findPlyMethod(plyMethodName);
-  if (method === undefined) return refusal(problem('not-supported', at, { why: `the method ${plyMethodName} is not known` }));
-  const outcome = measureOldSkin({ thicknessMm: skin.thicknessMm, ...(plies.value === undefined ? {} : { plies: plies.value }) }, method);
+  if (method === undefined)
+    return refusal(problem('not-supported', at, { why: `the method ${plyMethodName} is not known` }));
+  const outcome = measureOldSkin(
+    { thicknessMm: skin.thicknessMm, ...(plies.value === undefined ? {} : { plies: plies.value }) },
+    method,
+  );
   return outcome.ok ? outcome : refusal(...below(at, outcome.problems));
 }
 
-export function pliesOf({ plies }: SkinRecord, catalogue: Catalogue, at: string): Outcome<readonly OldPly[] | undefined> {
+export function pliesOf(
+  { plies }: SkinRecord,
+  catalogue: Catalogue,
+  at: string,
+): Outcome<readonly OldPly[] | undefined> {
   if (plies === undefined) return success(undefined);
-  const found = plies.map(({ material }, index) => ({ index, material, fabric: findMaterial(catalogue, 'reinforcement', material) }));
+  const found = plies.map(({ material }, index) => ({
+    index,
+    material,
+    fabric: findMaterial(catalogue, 'reinforcement', material),
+  }));
   const unknown = found.filter(({ fabric }) => fabric === undefined);
   if (unknown.length > 0) {
-    return refusal(...unknown.map(({ index, material }) => problem('unknown-code', `${at}/plies/${index}/material`, {
-      value: material, kind: 'reinforcement', known: catalogue.materials.filter(({ kind }) => kind === 'reinforcement').map(({ code }) => code).join(', '),
-    })));
+    return refusal(
+      ...unknown.map(({ index, material }) =>
+        problem('unknown-code', `${at}/plies/${index}/material`, {
+          value: material,
+          kind: 'reinforcement',
+          known: catalogue.materials
+            .filter(({ kind }) => kind === 'reinforcement')
+            .map(({ code }) => code)
+            .join(', '),
+        }),
+      ),
+    );
   }
   // A record names plies from the face inwards; the laminate room counts from the core outwards.
-  return success(found.flatMap(({ fabric }) => (fabric === undefined ? [] : [{ material: fabric }])).reverse());
+  return success(
+    found.flatMap(({ fabric }) => (fabric === undefined ? [] : [{ material: fabric }])).reverse(),
+  );
 }
 
 /** The skin that is opened and closed again, and the one that stays. */
 export const workedSkin = (job: Job, skins: OldSkins) =>
   job.access.value === 'from-above'
-    ? { worked: skins.outer, other: skins.inner, workedMm: job.numbers.outerSkinMm, otherMm: job.numbers.innerSkinMm, record: job.record.outerSkin, at: '/outerSkin' }
-    : { worked: skins.inner, other: skins.outer, workedMm: job.numbers.innerSkinMm, otherMm: job.numbers.outerSkinMm, record: job.record.innerSkin, at: '/innerSkin' };
+    ? {
+        worked: skins.outer,
+        other: skins.inner,
+        workedMm: job.numbers.outerSkinMm,
+        otherMm: job.numbers.innerSkinMm,
+        record: job.record.outerSkin,
+        at: '/outerSkin',
+      }
+    : {
+        worked: skins.inner,
+        other: skins.outer,
+        workedMm: job.numbers.innerSkinMm,
+        otherMm: job.numbers.outerSkinMm,
+        record: job.record.innerSkin,
+        at: '/innerSkin',
+      };

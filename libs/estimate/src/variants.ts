@@ -1,4 +1,15 @@
-import { allOfList, andThen, below, detailOf, mapValue, pointer, problem, refusal, success, type Outcome } from '#lib/kernel';
+import {
+  allOfList,
+  andThen,
+  below,
+  detailOf,
+  mapValue,
+  pointer,
+  problem,
+  refusal,
+  success,
+  type Outcome,
+} from '#lib/kernel';
 import type { Catalogue } from '#lib/catalogue';
 import { compareVariants, type VariantComparison, type VariantResult } from '#lib/costing';
 import type { Conditions, DefectRecord, MethodChoice } from './defect-record.js';
@@ -24,12 +35,18 @@ export interface VariantsRequest {
 const MOST_VARIANTS = 12;
 
 /** The same defect under several methods, worked out on equal terms and compared; what a rule refuses is listed with the rule. */
-export function estimateVariants({ record, variants }: VariantsRequest, catalogue: Catalogue): Outcome<VariantComparison> {
+export function estimateVariants(
+  { record, variants }: VariantsRequest,
+  catalogue: Catalogue,
+): Outcome<VariantComparison> {
   if (variants.length === 0) return refusal(problem('too-few', '/variants', { count: 0, least: 1 }));
-  if (variants.length > MOST_VARIANTS) return refusal(problem('too-many', '/variants', { count: variants.length, most: MOST_VARIANTS }));
+  if (variants.length > MOST_VARIANTS)
+    return refusal(problem('too-many', '/variants', { count: variants.length, most: MOST_VARIANTS }));
   const own = jobOf(record, catalogue);
   if (!own.ok) return refusal(...below('/record', own.problems));
-  const tried = variants.map((variant, index) => triedOf(variant, record, { catalogue, at: pointer('/variants', index) }));
+  const tried = variants.map((variant, index) =>
+    triedOf(variant, record, { catalogue, at: pointer('/variants', index) }),
+  );
   return andThen(allOfList(tried), (all) => compareVariants(all.map((one) => resultOf(one, asBuiltOf(all)))));
 }
 
@@ -49,36 +66,64 @@ interface Tried {
 
 function triedOf(variant: VariantAsked, record: DefectRecord, { catalogue, at }: Place): Outcome<Tried> {
   const { code, title = code, method, conditions } = variant;
-  const changed: DefectRecord = { ...record, method: { ...record.method, ...method }, conditions: { ...record.conditions, ...conditions } };
+  const changed: DefectRecord = {
+    ...record,
+    method: { ...record.method, ...method },
+    conditions: { ...record.conditions, ...conditions },
+  };
   const job = jobOf(changed, catalogue);
   if (!job.ok) return refusal(...below(at, job.problems));
   const refused = variant.inject === true ? injectionRefusal(changed) : undefined;
   if (refused !== undefined) return success({ code, title, refusal: refused });
-  const worked = variant.inject === true
-    ? mapValue(workOutInjection(job.value), (injected) => ({ injected }))
-    : mapValue(workOut(job.value), (work) => ({ work }));
+  const worked =
+    variant.inject === true
+      ? mapValue(workOutInjection(job.value), (injected) => ({ injected }))
+      : mapValue(workOut(job.value), (work) => ({ work }));
   // What cannot be worked out for this record is a refusal of the variant, with the reason; the others still stand.
-  if (!worked.ok) return success({ code, title, refusal: { rule: worked.problems[0].code, why: worked.problems.map(detailOf).join(' ') } });
+  if (!worked.ok)
+    return success({
+      code,
+      title,
+      refusal: { rule: worked.problems[0].code, why: worked.problems.map(detailOf).join(' ') },
+    });
   return success({ code, title, ...worked.value });
 }
 
 /** The panel as built is the same whatever is done to it. */
 const asBuiltOf = (all: readonly Tried[]): number | undefined =>
-  all.flatMap(({ work }) => work?.panel.states.find(({ state }) => state === 'as-built')?.governing?.utilisation ?? []).at(0);
+  all
+    .flatMap(
+      ({ work }) =>
+        work?.panel.states.find(({ state }) => state === 'as-built')?.governing?.utilisation ?? [],
+    )
+    .at(0);
 
-function resultOf({ code, title, work, injected, refusal: refused }: Tried, asBuilt: number | undefined): VariantResult {
+function resultOf(
+  { code, title, work, injected, refusal: refused }: Tried,
+  asBuilt: number | undefined,
+): VariantResult {
   if (work !== undefined) return valuesOf({ code, title }, work);
-  if (injected !== undefined) return { code, title, ...injected, ...(asBuilt === undefined ? {} : { utilisation: asBuilt }) };
+  if (injected !== undefined)
+    return { code, title, ...injected, ...(asBuilt === undefined ? {} : { utilisation: asBuilt }) };
   return { code, title, ...(refused === undefined ? {} : { refusal: refused }) };
 }
 
-function valuesOf({ code, title }: { readonly code: string; readonly title: string }, work: WorkedJob): VariantResult {
+function valuesOf(
+  { code, title }: { readonly code: string; readonly title: string },
+  work: WorkedJob,
+): VariantResult {
   const repaired = work.panel.states.find(({ state }) => state === 'repaired');
   return {
-    code, title, rollUp: work.cost.rollUp, risk: work.cost.risk, days: work.calendar.calendarDays.p50, massKg: massAddedKg(work),
+    code,
+    title,
+    rollUp: work.cost.rollUp,
+    risk: work.cost.risk,
+    days: work.calendar.calendarDays.p50,
+    massKg: massAddedKg(work),
     ...(repaired?.governing === undefined ? {} : { utilisation: repaired.governing.utilisation }),
   };
 }
 
 /** What the deck weighs more: new core over old sound core, and all resin and glass that stay in it. */
-const massAddedKg = ({ core, laminate, process }: WorkedJob): number => core.section.massChangeKg + laminate.section.glassKg + resinLeftKg(process);
+const massAddedKg = ({ core, laminate, process }: WorkedJob): number =>
+  core.section.massChangeKg + laminate.section.glassKg + resinLeftKg(process);

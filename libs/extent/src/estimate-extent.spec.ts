@@ -15,7 +15,10 @@ const codes = ({ findings }: Extent): readonly string[] => findings.map(({ code 
 
 /** A sounding every 100 mm; core is bad within 300 mm of (700, 500). */
 const isBad = ([x, y]: Point): boolean => Math.hypot(x - 700, y - 500) < 300;
-const grid = Array.from({ length: 19 * 9 }, (_, index): Point => [100 + 100 * (index % 19), 100 + 100 * Math.floor(index / 19)]);
+const grid = Array.from({ length: 19 * 9 }, (_, index): Point => [
+  100 + 100 * (index % 19),
+  100 + 100 * Math.floor(index / 19),
+]);
 const soundings = grid.map((at): Reading => ({ kind: 'sounding', at, sound: isBad(at) ? 'void' : 'sharp' }));
 const disc = Math.PI * 0.3 ** 2;
 
@@ -33,36 +36,60 @@ describe('a round void sounded every 100 mm', () => {
   test('contours of lower probability hold those of higher', () => {
     const areas = found.contours.map(({ areaM2 }) => areaM2);
     expect([...areas].sort((a, b) => b - a)).toEqual(areas);
-    expect(found.contours.map(({ probability }) => probability)).toEqual([0.1, expect.closeTo(1 / 3, 9), 0.5, 0.9]);
+    expect(found.contours.map(({ probability }) => probability)).toEqual([
+      0.1,
+      expect.closeTo(1 / 3, 9),
+      0.5,
+      0.9,
+    ]);
   });
 
   test('its own spread holds the truth, and the grade widens it', () => {
     expect(found.mapSpreadM2?.p10).toBeLessThan(disc * 1.1);
     expect(found.mapSpreadM2?.p90).toBeGreaterThan(disc * 0.95);
     expect(found.evidence.grade).toBe('single-symptom');
-    expect(found.damagedAreaM2.p90 - found.damagedAreaM2.p10).toBeGreaterThan((found.mapSpreadM2?.p90 ?? 0) - (found.mapSpreadM2?.p10 ?? 0));
+    expect(found.damagedAreaM2.p90 - found.damagedAreaM2.p10).toBeGreaterThan(
+      (found.mapSpreadM2?.p90 ?? 0) - (found.mapSpreadM2?.p10 ?? 0),
+    );
   });
 
   test('the zones go straight into a plan of openings', () => {
-    const planned = planOpenings({ panel, zones: found.zones, outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 }, core: { thicknessMm: 12 } });
+    const planned = planOpenings({
+      panel,
+      zones: found.zones,
+      outerSkin: { thicknessMm: 3 },
+      innerSkin: { thicknessMm: 2 },
+      core: { thicknessMm: 12 },
+    });
     expect(planned.ok && planned.value.openings).toHaveLength(1);
   });
 
   test('every judgement it rests on is listed', () => {
-    const at = found.assumptions.map(({ origin }) => origin.kind === 'assumed' ? origin.at : '');
-    expect(at).toEqual(['/map/cutProbability', '/map/usualBadShare', '/map/odds/sounding/sharp', '/map/odds/sounding/void', '/evidence']);
+    const at = found.assumptions.map(({ origin }) => (origin.kind === 'assumed' ? origin.at : ''));
+    expect(at).toEqual([
+      '/map/cutProbability',
+      '/map/usualBadShare',
+      '/map/odds/sounding/sharp',
+      '/map/odds/sounding/void',
+      '/evidence',
+    ]);
   });
 });
 
 describe('the evidence', () => {
   const plugs: readonly Reading[] = [
-    { kind: 'plug', at: [700, 500], condition: 'rotten' }, { kind: 'plug', at: [1150, 500], condition: 'dry-sound' },
+    { kind: 'plug', at: [700, 500], condition: 'rotten' },
+    { kind: 'plug', at: [1150, 500], condition: 'dry-sound' },
   ];
 
   test('a plug outranks the sound round it', () => {
     const sharp = grid.map((at): Reading => ({ kind: 'sounding', at, sound: 'sharp' }));
-    const found = extent({ survey: { readings: [...sharp, { kind: 'plug', at: [700, 500], condition: 'rotten' }] } });
-    expect(found.zones.some(({ outline, holes }) => containsPoint([{ outer: outline, holes }], [700, 500]))).toBe(true);
+    const found = extent({
+      survey: { readings: [...sharp, { kind: 'plug', at: [700, 500], condition: 'rotten' }] },
+    });
+    expect(
+      found.zones.some(({ outline, holes }) => containsPoint([{ outer: outline, holes }], [700, 500])),
+    ).toBe(true);
   });
 
   test('plugs on both sides of the boundary make the best grade and the narrowest range', () => {
@@ -72,51 +99,84 @@ describe('the evidence', () => {
   });
 
   test('an unreliable plug proves nothing', () => {
-    const found = extent({ survey: { readings: [...soundings, ...plugs.map((plug) => ({ ...plug, isUnreliable: true }))] } });
+    const found = extent({
+      survey: { readings: [...soundings, ...plugs.map((plug) => ({ ...plug, isUnreliable: true }))] },
+    });
     expect(found.evidence.grade).toBe('single-symptom');
     expect(codes(found)).toContain('no-plug-in-zone');
   });
 
   test('soundings and a meter make the middle grade', () => {
     const meter = { dryReference: 10, wetReference: 30 };
-    const readings = [...soundings, ...grid.filter((_, index) => index % 3 === 0).map((at): Reading => ({ kind: 'moisture', at, value: isBad(at) ? 28 : 12 }))];
+    const readings = [
+      ...soundings,
+      ...grid
+        .filter((_, index) => index % 3 === 0)
+        .map((at): Reading => ({ kind: 'moisture', at, value: isBad(at) ? 28 : 12 })),
+    ];
     expect(extent({ survey: { readings, meter } }).evidence.grade).toBe('sounded-and-metered');
   });
 
   test('a stated grade is believed downwards only', () => {
-    expect(extent({ survey: { readings: soundings }, evidence: 'mapped-with-plugs' }).evidence.grade).toBe('single-symptom');
-    expect(codes(extent({ survey: { readings: soundings }, evidence: 'mapped-with-plugs' }))).toContain('evidence-overstated');
-    expect(extent({ survey: { readings: [...soundings, ...plugs] }, evidence: 'single-symptom' }).evidence.grade).toBe('single-symptom');
+    expect(extent({ survey: { readings: soundings }, evidence: 'mapped-with-plugs' }).evidence.grade).toBe(
+      'single-symptom',
+    );
+    expect(codes(extent({ survey: { readings: soundings }, evidence: 'mapped-with-plugs' }))).toContain(
+      'evidence-overstated',
+    );
+    expect(
+      extent({ survey: { readings: [...soundings, ...plugs] }, evidence: 'single-symptom' }).evidence.grade,
+    ).toBe('single-symptom');
   });
 
   test('only the place of a meter reading between its references matters', () => {
-    const mapped = (dry: number, wet: number): number => extent({ survey: {
-      meter: { dryReference: dry, wetReference: wet },
-      readings: grid.map((at): Reading => ({ kind: 'moisture', at, value: isBad(at) ? wet : dry })),
-    } }).mappedAreaM2;
+    const mapped = (dry: number, wet: number): number =>
+      extent({
+        survey: {
+          meter: { dryReference: dry, wetReference: wet },
+          readings: grid.map((at): Reading => ({ kind: 'moisture', at, value: isBad(at) ? wet : dry })),
+        },
+      }).mappedAreaM2;
     expect(mapped(10, 30)).toBeCloseTo(mapped(1000, 5), 9);
   });
 });
 
 describe('a hammer whose error rates are not known', () => {
   /** Every second tap of the grid, dull near a place and sharp elsewhere. */
-  const taps = (isDull: (at: Point, index: number) => boolean): readonly Reading[] => grid.filter((_, index) => index % 2 === 0)
-    .map((at, index) => ({ kind: 'sounding', at, sound: isDull(at, index) ? 'dull' : 'sharp' }));
+  const taps = (isDull: (at: Point, index: number) => boolean): readonly Reading[] =>
+    grid
+      .filter((_, index) => index % 2 === 0)
+      .map((at, index) => ({ kind: 'sounding', at, sound: isDull(at, index) ? 'dull' : 'sharp' }));
   const clustered = taps(([x, y]) => Math.hypot(x - 700, y - 500) < 180);
   const scattered = taps((_, index) => index % 17 === 3);
 
   test('a handful of dull taps side by side, among sharp ones, is a zone; as many far apart are chance', () => {
-    expect([clustered, scattered].map((readings) => readings.filter((reading) => reading.kind === 'sounding' && reading.sound === 'dull').length)).toEqual([5, 5]);
+    expect(
+      [clustered, scattered].map(
+        (readings) =>
+          readings.filter((reading) => reading.kind === 'sounding' && reading.sound === 'dull').length,
+      ),
+    ).toEqual([5, 5]);
     const found = extent({ survey: { readings: clustered } });
-    expect(containsPoint(found.zones.map(({ outline, holes }) => ({ outer: outline, holes })), [700, 500])).toBe(true);
+    expect(
+      containsPoint(
+        found.zones.map(({ outline, holes }) => ({ outer: outline, holes })),
+        [700, 500],
+      ),
+    ).toBe(true);
     expect(codes(extent({ survey: { readings: scattered } }))).toContain('nothing-to-open');
   });
 
   test('the map tells how often it seems to err, and stated odds are kept', () => {
     // By hand: 10 readings of 0.1475 beforehand and about 90 taps over sound core, none or five of them dull.
     expect(extent({ survey: { readings: clustered } }).map?.hammer?.falseAlarmShare).toBeLessThan(0.03);
-    expect(extent({ survey: { readings: scattered } }).map?.hammer?.falseAlarmShare).toBeCloseTo(6.475 / 100, 2);
-    expect(extent({ survey: { readings: clustered }, map: { odds: { sounding: { dull: 4 } } } }).map?.hammer).toBeUndefined();
+    expect(extent({ survey: { readings: scattered } }).map?.hammer?.falseAlarmShare).toBeCloseTo(
+      6.475 / 100,
+      2,
+    );
+    expect(
+      extent({ survey: { readings: clustered }, map: { odds: { sounding: { dull: 4 } } } }).map?.hammer,
+    ).toBeUndefined();
   });
 });
 
@@ -134,18 +194,31 @@ describe('zones that somebody drew', () => {
   });
 
   test('overlapping zones are counted once', () => {
-    expect(extent({ zones: [...zones, { id: 'again', outline: rectangle(500, 300, 1000, 700) }] }).mappedAreaM2).toBeCloseTo(0.2, 9);
+    expect(
+      extent({ zones: [...zones, { id: 'again', outline: rectangle(500, 300, 1000, 700) }] }).mappedAreaM2,
+    ).toBeCloseTo(0.2, 9);
   });
 
   test('readings that disagree with the drawing are said', () => {
-    const found = extent({ zones, survey: { readings: [
-      { kind: 'plug', at: [1500, 500], condition: 'rotten' }, { kind: 'plug', at: [700, 500], condition: 'dry-sound' },
-    ] } });
-    expect(codes(found)).toEqual(expect.arrayContaining(['bad-reading-outside-zone', 'sound-reading-in-zone']));
+    const found = extent({
+      zones,
+      survey: {
+        readings: [
+          { kind: 'plug', at: [1500, 500], condition: 'rotten' },
+          { kind: 'plug', at: [700, 500], condition: 'dry-sound' },
+        ],
+      },
+    });
+    expect(codes(found)).toEqual(
+      expect.arrayContaining(['bad-reading-outside-zone', 'sound-reading-in-zone']),
+    );
   });
 
   test('cannot outgrow the panel', () => {
-    const found = extent({ zones: [{ id: 'all', outline: rectangle(100, 100, 1900, 900) }], evidence: 'single-symptom' });
+    const found = extent({
+      zones: [{ id: 'all', outline: rectangle(100, 100, 1900, 900) }],
+      evidence: 'single-symptom',
+    });
     expect(found.damagedAreaM2.p90).toBe(2);
     expect(codes(found)).toContain('growth-capped');
   });
@@ -163,25 +236,45 @@ describe('awkward surveys', () => {
   };
 
   test('two different readings at one place both count, and the place is named', () => {
-    const found = extent({ survey: { readings: [...soundings, { kind: 'sounding', at: [1500, 500], sound: 'void' }] } });
-    expect(found.findings.find(({ code }) => code === 'readings-contradict')?.facts).toMatchObject({ count: 1, xMm: 1500, yMm: 500 });
+    const found = extent({
+      survey: { readings: [...soundings, { kind: 'sounding', at: [1500, 500], sound: 'void' }] },
+    });
+    expect(found.findings.find(({ code }) => code === 'readings-contradict')?.facts).toMatchObject({
+      count: 1,
+      xMm: 1500,
+      yMm: 500,
+    });
   });
 
   test('plugs against meters are named, and win where they stand', () => {
     const meter = { dryReference: 10, wetReference: 30 };
     const wet = grid.map((at): Reading => ({ kind: 'moisture', at, value: isBad(at) ? 30 : 10 }));
     const at: Point = [700, 500];
-    const found = extent({ survey: { meter, readings: [...wet, { kind: 'plug', at, condition: 'dry-sound' }] } });
-    expect(found.findings.find(({ code }) => code === 'plug-contradicts')?.facts).toMatchObject({ count: 1, xMm: at[0], yMm: at[1] });
+    const found = extent({
+      survey: { meter, readings: [...wet, { kind: 'plug', at, condition: 'dry-sound' }] },
+    });
+    expect(found.findings.find(({ code }) => code === 'plug-contradicts')?.facts).toMatchObject({
+      count: 1,
+      xMm: at[0],
+      yMm: at[1],
+    });
     expect(codes(found)).not.toContain('readings-contradict');
-    const nearest = ({ map }: Extent): number => (map?.cells ?? []).reduce((best, cell) => distance(cell.at, at) < distance(best.at, at) ? cell : best).chance;
+    const nearest = ({ map }: Extent): number =>
+      (map?.cells ?? []).reduce((best, cell) => (distance(cell.at, at) < distance(best.at, at) ? cell : best))
+        .chance;
     expect(nearest(extent({ survey: { meter, readings: wet } }))).toBeGreaterThan(0.75);
     expect(nearest(found)).toBeLessThan(1 / 3);
   });
 
   test('readings marked unreliable are counted and said', () => {
-    const found = extent({ survey: { readings: soundings.map((reading) => ({ ...reading, isUnreliable: true })) } });
-    expect(found.findings.find(({ code }) => code === 'readings-unreliable')?.facts).toEqual({ count: soundings.length, all: soundings.length, share: 25 });
+    const found = extent({
+      survey: { readings: soundings.map((reading) => ({ ...reading, isUnreliable: true })) },
+    });
+    expect(found.findings.find(({ code }) => code === 'readings-unreliable')?.facts).toEqual({
+      count: soundings.length,
+      all: soundings.length,
+      share: 25,
+    });
     expect(codes(found)).toContain('no-plug-in-zone');
   });
 
@@ -194,47 +287,101 @@ describe('awkward surveys', () => {
   });
 
   test('all sharp leaves nothing to open', () => {
-    const found = extent({ survey: { readings: grid.map((at) => ({ kind: 'sounding', at, sound: 'sharp' })) } });
-    expect([found.zones, found.growth, codes(found).includes('nothing-to-open')]).toEqual([[], undefined, true]);
+    const found = extent({
+      survey: { readings: grid.map((at) => ({ kind: 'sounding', at, sound: 'sharp' })) },
+    });
+    expect([found.zones, found.growth, codes(found).includes('nothing-to-open')]).toEqual([
+      [],
+      undefined,
+      true,
+    ]);
   });
 
   test('five in a line say nothing to either side', () => {
-    const readings = [200, 600, 1000, 1400, 1800].map((x): Reading => ({ kind: 'sounding', at: [x, 500], sound: x === 1000 ? 'void' : 'sharp' }));
-    expect(codes(extent({ survey: { readings } }))).toEqual(expect.arrayContaining(['readings-in-line', 'readings-sparse']));
+    const readings = [200, 600, 1000, 1400, 1800].map((x): Reading => ({
+      kind: 'sounding',
+      at: [x, 500],
+      sound: x === 1000 ? 'void' : 'sharp',
+    }));
+    expect(codes(extent({ survey: { readings } }))).toEqual(
+      expect.arrayContaining(['readings-in-line', 'readings-sparse']),
+    );
   });
 
   test('five at one place are answered too', () => {
-    const readings = Array.from({ length: 5 }, (): Reading => ({ kind: 'sounding', at: [500, 500], sound: 'void' }));
+    const readings = Array.from({ length: 5 }, (): Reading => ({
+      kind: 'sounding',
+      at: [500, 500],
+      sound: 'void',
+    }));
     expect(codes(extent({ survey: { readings } }))).toContain('readings-in-line');
   });
 
   test('readings off the panel are left out and counted', () => {
-    const found = extent({ survey: { readings: [...soundings, { kind: 'sounding', at: [2400, 500], sound: 'void' }] } });
-    expect(found.findings.find(({ code }) => code === 'readings-outside')?.facts).toEqual({ count: 1, farthestMm: 400 });
-    expect(refusals({ survey: { readings: soundings.map((reading) => ({ ...reading, at: [5000, 5000] as Point })) } })).toEqual(['too-few /survey/readings']);
+    const found = extent({
+      survey: { readings: [...soundings, { kind: 'sounding', at: [2400, 500], sound: 'void' }] },
+    });
+    expect(found.findings.find(({ code }) => code === 'readings-outside')?.facts).toEqual({
+      count: 1,
+      farthestMm: 400,
+    });
+    expect(
+      refusals({
+        survey: { readings: soundings.map((reading) => ({ ...reading, at: [5000, 5000] as Point })) },
+      }),
+    ).toEqual(['too-few /survey/readings']);
   });
 
   test('readings on the very edge and corner belong to the panel', () => {
-    const edge: readonly Point[] = [[0, 0], [2000, 1000], [2000, 0], [0, 1000], [1000, 0]];
-    expect(codes(extent({ survey: { readings: edge.map((at) => ({ kind: 'sounding', at, sound: 'dull' })) } }))).not.toContain('readings-outside');
+    const edge: readonly Point[] = [
+      [0, 0],
+      [2000, 1000],
+      [2000, 0],
+      [0, 1000],
+      [1000, 0],
+    ];
+    expect(
+      codes(extent({ survey: { readings: edge.map((at) => ({ kind: 'sounding', at, sound: 'dull' })) } })),
+    ).not.toContain('readings-outside');
   });
 
   test('everything wrong is named at once', () => {
-    expect(refusals({ survey: { readings: [
-      { kind: 'sounding', at: [Number.NaN, 0], sound: 'void' }, { kind: 'moisture', at: [10, 10], value: Infinity },
-      { kind: 'plug', at: [10, 10], condition: 'rotten', outerSkinMm: -3 }, ...soundings,
-    ] }, map: { cutProbability: 2 } })).toEqual([
-      'not-a-number /survey/readings/0/at/0', 'not-a-number /survey/readings/1/value', 'out-of-range /survey/readings/2/outerSkinMm',
-      'missing /survey/meter', 'out-of-range /map/cutProbability',
+    expect(
+      refusals({
+        survey: {
+          readings: [
+            { kind: 'sounding', at: [Number.NaN, 0], sound: 'void' },
+            { kind: 'moisture', at: [10, 10], value: Infinity },
+            { kind: 'plug', at: [10, 10], condition: 'rotten', outerSkinMm: -3 },
+            ...soundings,
+          ],
+        },
+        map: { cutProbability: 2 },
+      }),
+    ).toEqual([
+      'not-a-number /survey/readings/0/at/0',
+      'not-a-number /survey/readings/1/value',
+      'out-of-range /survey/readings/2/outerSkinMm',
+      'missing /survey/meter',
+      'out-of-range /map/cutProbability',
     ]);
     expect(refusals({})).toEqual(['missing /survey']);
-    expect(refusals({ panel: { outline: rectangle(0, 0, 100, 100), holes: [rectangle(-9, -9, 109, 109)] }, survey: { readings: soundings } })).toEqual(['nothing-left /panel/holes']);
-    expect(refusals({ survey: { readings: soundings, meter: { dryReference: 10, wetReference: 10 } } })).toEqual([]);
+    expect(
+      refusals({
+        panel: { outline: rectangle(0, 0, 100, 100), holes: [rectangle(-9, -9, 109, 109)] },
+        survey: { readings: soundings },
+      }),
+    ).toEqual(['nothing-left /panel/holes']);
+    expect(
+      refusals({ survey: { readings: soundings, meter: { dryReference: 10, wetReference: 10 } } }),
+    ).toEqual([]);
   });
 
   test('a meter that reads alike on dry and wet deck is refused', () => {
     const readings = grid.map((at): Reading => ({ kind: 'moisture', at, value: 12 }));
-    expect(refusals({ survey: { readings, meter: { dryReference: 10, wetReference: 10 } } })).toEqual(['contradiction /survey/meter/wetReference']);
+    expect(refusals({ survey: { readings, meter: { dryReference: 10, wetReference: 10 } } })).toEqual([
+      'contradiction /survey/meter/wetReference',
+    ]);
   });
 
   test('2,000 readings are answered within a second', () => {
@@ -246,13 +393,20 @@ describe('awkward surveys', () => {
     const { value, ms } = quick(() => extent({ survey: { readings } }));
     process.stderr.write(`2000 readings: ${Math.round(ms)} ms\n`);
     expect(Math.abs(value.mappedAreaM2 - disc)).toBeLessThan(0.15 * disc);
-    expect(refusals({ survey: { readings: [...readings, readings[0]] } })).toEqual(['too-many /survey/readings']);
+    expect(refusals({ survey: { readings: [...readings, readings[0]] } })).toEqual([
+      'too-many /survey/readings',
+    ]);
   });
 
   test('a hatch in the panel is no part of the damage', () => {
     const hatch = rectangle(600, 400, 800, 600);
     const found = extent({ panel: { ...panel, holes: [hatch] }, survey: { readings: soundings } });
     expect(found.zones.every(({ outline, holes }) => areaMm2(regionOf(outline, holes)) > 0)).toBe(true);
-    expect(containsPoint(found.zones.map(({ outline, holes }) => ({ outer: outline, holes })), [700, 500])).toBe(false);
+    expect(
+      containsPoint(
+        found.zones.map(({ outline, holes }) => ({ outer: outline, holes })),
+        [700, 500],
+      ),
+    ).toBe(false);
   });
 });

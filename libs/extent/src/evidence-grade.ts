@@ -16,7 +16,10 @@ export const extentMultipliers: Readonly<Record<EvidenceGrade, ThreePoint>> = {
   'single-symptom': { low: 1, likely: 2, high: 4 },
 };
 
-export const multiplierCite: Cite = { source: 'TRADE-EXTENT-JUDGEMENT', note: 'judgement from told jobs: first and last extent from 0 to more than 10 times; no frequency statistic was found' };
+export const multiplierCite: Cite = {
+  source: 'TRADE-EXTENT-JUDGEMENT',
+  note: 'judgement from told jobs: first and last extent from 0 to more than 10 times; no frequency statistic was found',
+};
 
 export const grownArea = defineFormula({
   id: 'extent.grown-area',
@@ -62,28 +65,59 @@ export function gradeOf(survey: Survey, zones: readonly GradedZone[], odds: Read
     ...(hasOutside ? [] : [finding('no-plug-outside-zone', { zone: zone.id, withinMm: BRACKET_MM })]),
   ]);
   if (zones.length > 0 && findings.length === 0) {
-    return { grade: 'mapped-with-plugs', because: 'every zone has a plug of bad core inside and one of sound core just outside', findings };
+    return {
+      grade: 'mapped-with-plugs',
+      because: 'every zone has a plug of bad core inside and one of sound core just outside',
+      findings,
+    };
   }
-  const kinds = (['sounding', 'moisture', 'plug'] as const).filter((kind) => reliable.filter((reading) => reading.kind === kind).length >= (kind === 'plug' ? 1 : LEAST_OF_KIND));
+  const kinds = (['sounding', 'moisture', 'plug'] as const).filter(
+    (kind) =>
+      reliable.filter((reading) => reading.kind === kind).length >= (kind === 'plug' ? 1 : LEAST_OF_KIND),
+  );
   return kinds.length >= 2
-    ? { grade: 'sounded-and-metered', because: `${kindWords(kinds)} agree, but not every boundary has plugs on both sides`, findings }
-    : { grade: 'single-symptom', because: kinds.length === 0 ? 'too few reliable readings of any one kind' : `only ${kindWords(kinds)}`, findings };
+    ? {
+        grade: 'sounded-and-metered',
+        because: `${kindWords(kinds)} agree, but not every boundary has plugs on both sides`,
+        findings,
+      }
+    : {
+        grade: 'single-symptom',
+        because:
+          kinds.length === 0 ? 'too few reliable readings of any one kind' : `only ${kindWords(kinds)}`,
+        findings,
+      };
 }
 
 const kindNames = { sounding: 'soundings', moisture: 'meter readings', plug: 'plugs' } as const;
-const kindWords = (kinds: readonly (keyof typeof kindNames)[]): string => kinds.map((kind) => kindNames[kind]).join(' and ');
+const kindWords = (kinds: readonly (keyof typeof kindNames)[]): string =>
+  kinds.map((kind) => kindNames[kind]).join(' and ');
 
-function bracketOf({ region }: GradedZone, plugs: readonly Reading[], { meter }: Survey, odds: ReadingOdds): { readonly hasInside: boolean; readonly hasOutside: boolean } {
+function bracketOf(
+  { region }: GradedZone,
+  plugs: readonly Reading[],
+  { meter }: Survey,
+  odds: ReadingOdds,
+): { readonly hasInside: boolean; readonly hasOutside: boolean } {
   const said = (reading: Reading) => verdictOf(reading, meter, odds);
   return {
     hasInside: plugs.some((plug) => said(plug) === 'bad' && containsPoint(region, plug.at)),
-    hasOutside: plugs.some((plug) => said(plug) === 'sound' && !containsPoint(region, plug.at) && distanceToEdge(plug.at, region) <= BRACKET_MM),
+    hasOutside: plugs.some(
+      (plug) =>
+        said(plug) === 'sound' &&
+        !containsPoint(region, plug.at) &&
+        distanceToEdge(plug.at, region) <= BRACKET_MM,
+    ),
   };
 }
 
 /** A stated grade is believed downwards, not upwards. */
 export function settledGrade(stated: EvidenceGrade | undefined, found: Grading): Grading {
   if (stated === undefined || stated === found.grade) return found;
-  if (order.indexOf(stated) < order.indexOf(found.grade)) return { ...found, grade: stated, because: `stated in the record, although ${found.because}` };
-  return { ...found, findings: [...found.findings, finding('evidence-overstated', { stated, found: found.grade })] };
+  if (order.indexOf(stated) < order.indexOf(found.grade))
+    return { ...found, grade: stated, because: `stated in the record, although ${found.because}` };
+  return {
+    ...found,
+    findings: [...found.findings, finding('evidence-overstated', { stated, found: found.grade })],
+  };
 }

@@ -23,4 +23,5 @@ export const extentAndOpenings = (request: ExtentAndOpeningsRequest): Outcome<Ex
   andThen(estimateExtent(request), (extent): Outcome<ExtentAndOpenings> =>
     extent.zones.length === 0
       ? success({ extent })
-      : mapValue(planOpenings({ ...request, zones: extent.zones }), (plan) => ({ extent, plan })));
+      : mapValue(planOpenings({ ...request, zones: extent.zones }), (plan) => ({ extent, plan })),
+  );

@@ -14,36 +14,126 @@ interface FindingWords {
 
 /** The only place where findings become words; names in braces are facts. */
 const findingWords = {
-  'no-room-for-opening': { severity: 'stop', text: 'Zone {zone} cannot be opened: it lies within {insetMm} mm of an edge, where sound deck must stay; open from the other side or rebuild the edge.' },
-  'undercut-too-deep': { severity: 'warn', text: 'Opening {opening}: bad core runs {reachMm} mm under the skin that stays, more than the {mostMm} mm that can be reamed from the cut.' },
-  'no-room-for-taper': { severity: 'warn', text: 'Opening {opening}: the taper needs {neededMm} mm of skin beyond the cut and has {availableMm} mm near ({xMm}, {yMm}) mm; turn the laminate up the edge or taper the new plies inside the opening.' },
-  'cut-on-support': { severity: 'warn', text: 'Opening {opening}: a cut of {lengthMm} mm runs {awayMm} mm from the {kind} at its nearest, and there is no room to move it {clearanceMm} mm clear.' },
-  'cut-crosses-support': { severity: 'note', text: 'Opening {opening} crosses the {kind} near ({xMm}, {yMm}) mm; keep joints of core and skin {clearanceMm} mm clear of it.' },
-  'corner-too-tight': { severity: 'note', text: 'Opening {opening}: a corner has room for a radius of {radiusMm} mm only, under the {leastMm} mm wanted.' },
-  'narrow-bridge': { severity: 'warn', text: 'Openings {opening} and {other} leave a bridge of {bridgeMm} mm between them, less than the {neededMm} mm that both tapers need, and cannot be made one.' },
-  'fitting-on-cut': { severity: 'warn', text: 'The cut of opening {opening} passes under the base of {name}; take the fitting off before marking, and give it a dense insert across the joint.' },
-  'highly-loaded-fitting': { severity: 'warn', text: '{name} is highly loaded: a repair under it needs a naval architect or a qualified surveyor before the deck is cut.' },
-  'leak-elsewhere': { severity: 'warn', text: '{name} leaks but lies {distanceMm} mm from the nearest opening; it is re-bedded all the same, and the core round it should be probed.' },
-  'depth-not-established': { severity: 'stop', text: 'No safe depth of cut: the outer skin is up to {skinMm} mm, and only {roomMm} mm lie above the last {clearanceMm} mm over the inner skin.' },
-  'depth-margin-short': { severity: 'warn', text: 'The saw is set to {depthMm} mm, only {marginMm} mm past the thickest skin, to stay {clearanceMm} mm clear of the inner skin.' },
-  'depth-over-usual': { severity: 'warn', text: 'The saw is set to {depthMm} mm, deeper than the {usualMm} mm usual on ordinary decks; confirm the skin by test holes on the line.' },
-  'skin-varies': { severity: 'warn', text: 'Plugs measured the skin from {leastMm} to {mostMm} mm against {statedMm} mm stated; the thickest governs the depth of cut.' },
-  'piece-too-large': { severity: 'warn', text: 'Opening {opening}: a skin piece of {areaM2} m2, {lengthMm} mm long is more than can be bonded at once ({mostM2} m2, {mostMm} mm).' },
-  'zone-clipped': { severity: 'note', text: 'Zone {zone} reached {outsideM2} m2 past the panel edge; that part is left out.' },
-  'no-plug-in-zone': { severity: 'warn', text: 'No plug was taken in zone {zone}: sounding and meters err both ways, so take one before the deck is cut.' },
-  'no-plug-outside-zone': { severity: 'note', text: 'No sound plug within {withinMm} mm outside zone {zone}: its boundary is not proven from outside.' },
-  'readings-outside': { severity: 'note', text: 'Readings outside the panel are left out of the map: {count}, the farthest by {farthestMm} mm.' },
-  'readings-contradict': { severity: 'note', text: 'Pairs of readings within {withinMm} mm of each other that say opposite things: {count}, first near ({xMm}, {yMm}) mm; both count, and the map stays undecided there.' },
-  'plug-contradicts': { severity: 'warn', text: 'Plugs that contradict the symptoms within {withinMm} mm of them: {count}, first near ({xMm}, {yMm}) mm; the plug is proof and outweighs them there, but the same symptoms may mislead elsewhere, so take another plug where they say the same.' },
-  'readings-unreliable': { severity: 'note', text: 'Readings marked unreliable: {count} of {all}; each keeps {share} % of its weight, and they prove nothing about the boundary.' },
-  'readings-in-line': { severity: 'warn', text: 'All readings lie in one line: nothing is known across it, so take readings to both sides.' },
-  'readings-all-alike': { severity: 'warn', text: 'Every reading says {verdict}: the boundary is not found, so sound outwards until the answer changes.' },
-  'readings-sparse': { severity: 'warn', text: '{share} % of the panel lies more than {rangeMm} mm from any reading; there the map says only what is usual.' },
-  'bad-reading-outside-zone': { severity: 'warn', text: 'Readings outside the drawn zones that say bad core: {count}, first near ({xMm}, {yMm}) mm, {distanceMm} mm from the nearest zone.' },
-  'sound-reading-in-zone': { severity: 'note', text: 'Readings inside the drawn zones that say sound core: {count}, first near ({xMm}, {yMm}) mm.' },
-  'evidence-overstated': { severity: 'warn', text: 'The record says {stated}; the readings amount to {found}, which is used.' },
-  'nothing-to-open': { severity: 'note', text: 'Nowhere on the panel is core more likely bad than {threshold} %; the likeliest place is {probability} %.' },
-  'growth-capped': { severity: 'note', text: 'In {share} % of the cases the damage would outgrow the panel; it is held to the panel, so probe the panels beside it.' },
+  'no-room-for-opening': {
+    severity: 'stop',
+    text: 'Zone {zone} cannot be opened: it lies within {insetMm} mm of an edge, where sound deck must stay; open from the other side or rebuild the edge.',
+  },
+  'undercut-too-deep': {
+    severity: 'warn',
+    text: 'Opening {opening}: bad core runs {reachMm} mm under the skin that stays, more than the {mostMm} mm that can be reamed from the cut.',
+  },
+  'no-room-for-taper': {
+    severity: 'warn',
+    text: 'Opening {opening}: the taper needs {neededMm} mm of skin beyond the cut and has {availableMm} mm near ({xMm}, {yMm}) mm; turn the laminate up the edge or taper the new plies inside the opening.',
+  },
+  'cut-on-support': {
+    severity: 'warn',
+    text: 'Opening {opening}: a cut of {lengthMm} mm runs {awayMm} mm from the {kind} at its nearest, and there is no room to move it {clearanceMm} mm clear.',
+  },
+  'cut-crosses-support': {
+    severity: 'note',
+    text: 'Opening {opening} crosses the {kind} near ({xMm}, {yMm}) mm; keep joints of core and skin {clearanceMm} mm clear of it.',
+  },
+  'corner-too-tight': {
+    severity: 'note',
+    text: 'Opening {opening}: a corner has room for a radius of {radiusMm} mm only, under the {leastMm} mm wanted.',
+  },
+  'narrow-bridge': {
+    severity: 'warn',
+    text: 'Openings {opening} and {other} leave a bridge of {bridgeMm} mm between them, less than the {neededMm} mm that both tapers need, and cannot be made one.',
+  },
+  'fitting-on-cut': {
+    severity: 'warn',
+    text: 'The cut of opening {opening} passes under the base of {name}; take the fitting off before marking, and give it a dense insert across the joint.',
+  },
+  'highly-loaded-fitting': {
+    severity: 'warn',
+    text: '{name} is highly loaded: a repair under it needs a naval architect or a qualified surveyor before the deck is cut.',
+  },
+  'leak-elsewhere': {
+    severity: 'warn',
+    text: '{name} leaks but lies {distanceMm} mm from the nearest opening; it is re-bedded all the same, and the core round it should be probed.',
+  },
+  'depth-not-established': {
+    severity: 'stop',
+    text: 'No safe depth of cut: the outer skin is up to {skinMm} mm, and only {roomMm} mm lie above the last {clearanceMm} mm over the inner skin.',
+  },
+  'depth-margin-short': {
+    severity: 'warn',
+    text: 'The saw is set to {depthMm} mm, only {marginMm} mm past the thickest skin, to stay {clearanceMm} mm clear of the inner skin.',
+  },
+  'depth-over-usual': {
+    severity: 'warn',
+    text: 'The saw is set to {depthMm} mm, deeper than the {usualMm} mm usual on ordinary decks; confirm the skin by test holes on the line.',
+  },
+  'skin-varies': {
+    severity: 'warn',
+    text: 'Plugs measured the skin from {leastMm} to {mostMm} mm against {statedMm} mm stated; the thickest governs the depth of cut.',
+  },
+  'piece-too-large': {
+    severity: 'warn',
+    text: 'Opening {opening}: a skin piece of {areaM2} m2, {lengthMm} mm long is more than can be bonded at once ({mostM2} m2, {mostMm} mm).',
+  },
+  'zone-clipped': {
+    severity: 'note',
+    text: 'Zone {zone} reached {outsideM2} m2 past the panel edge; that part is left out.',
+  },
+  'no-plug-in-zone': {
+    severity: 'warn',
+    text: 'No plug was taken in zone {zone}: sounding and meters err both ways, so take one before the deck is cut.',
+  },
+  'no-plug-outside-zone': {
+    severity: 'note',
+    text: 'No sound plug within {withinMm} mm outside zone {zone}: its boundary is not proven from outside.',
+  },
+  'readings-outside': {
+    severity: 'note',
+    text: 'Readings outside the panel are left out of the map: {count}, the farthest by {farthestMm} mm.',
+  },
+  'readings-contradict': {
+    severity: 'note',
+    text: 'Pairs of readings within {withinMm} mm of each other that say opposite things: {count}, first near ({xMm}, {yMm}) mm; both count, and the map stays undecided there.',
+  },
+  'plug-contradicts': {
+    severity: 'warn',
+    text: 'Plugs that contradict the symptoms within {withinMm} mm of them: {count}, first near ({xMm}, {yMm}) mm; the plug is proof and outweighs them there, but the same symptoms may mislead elsewhere, so take another plug where they say the same.',
+  },
+  'readings-unreliable': {
+    severity: 'note',
+    text: 'Readings marked unreliable: {count} of {all}; each keeps {share} % of its weight, and they prove nothing about the boundary.',
+  },
+  'readings-in-line': {
+    severity: 'warn',
+    text: 'All readings lie in one line: nothing is known across it, so take readings to both sides.',
+  },
+  'readings-all-alike': {
+    severity: 'warn',
+    text: 'Every reading says {verdict}: the boundary is not found, so sound outwards until the answer changes.',
+  },
+  'readings-sparse': {
+    severity: 'warn',
+    text: '{share} % of the panel lies more than {rangeMm} mm from any reading; there the map says only what is usual.',
+  },
+  'bad-reading-outside-zone': {
+    severity: 'warn',
+    text: 'Readings outside the drawn zones that say bad core: {count}, first near ({xMm}, {yMm}) mm, {distanceMm} mm from the nearest zone.',
+  },
+  'sound-reading-in-zone': {
+    severity: 'note',
+    text: 'Readings inside the drawn zones that say sound core: {count}, first near ({xMm}, {yMm}) mm.',
+  },
+  'evidence-overstated': {
+    severity: 'warn',
+    text: 'The record says {stated}; the readings amount to {found}, which is used.',
+  },
+  'nothing-to-open': {
+    severity: 'note',
+    text: 'Nowhere on the panel is core more likely bad than {threshold} %; the likeliest place is {probability} %.',
+  },
+  'growth-capped': {
+    severity: 'note',
+    text: 'In {share} % of the cases the damage would outgrow the panel; it is held to the panel, so probe the panels beside it.',
+  },
 } as const satisfies Readonly<Record<string, FindingWords>>;
 
 export type FindingCode = keyof typeof findingWords;

@@ -1,21 +1,43 @@
 export type * from './reading.js';
 export type { Finding, FindingCode } from './finding.js';
 export {
-  estimateExtent, type Extent, type ExtentFigures, type ExtentZone, type ProbabilityContour, type ProbabilityMap,
+  estimateExtent,
+  type Extent,
+  type ExtentFigures,
+  type ExtentZone,
+  type ProbabilityContour,
+  type ProbabilityMap,
 } from './estimate-extent.js';
-export { extentAndOpenings, type ExtentAndOpenings, type ExtentAndOpeningsRequest } from './extent-and-openings.js';
+export {
+  extentAndOpenings,
+  type ExtentAndOpenings,
+  type ExtentAndOpeningsRequest,
+} from './extent-and-openings.js';
 export type { ExtentRequest, MapSettings } from './extent-request.js';
 export { BRACKET_MM, extentMultipliers, multiplierCite } from './evidence-grade.js';
 export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';
 export { usualOdds, type ReadingOdds } from './map/reading-odds.js';
 export { normalCdf, normalQuantile } from './map/normal.js';
 export { quantilesOf, type Quantiles } from './quantiles.js';
-export { planOpenings, labelOf, type OpeningPlan, type PlanFigures, type PlannedOpening } from './openings/plan.js';
+export {
+  planOpenings,
+  labelOf,
+  type OpeningPlan,
+  type PlanFigures,
+  type PlannedOpening,
+} from './openings/plan.js';
 export { fittingKinds, isHighlyLoaded, type FittingInScope, type FittingWork } from './openings/fittings.js';
 export type { Datum, MarkedCorner, MarkingOut, SawLine } from './openings/marking-out.js';
 export type { Join } from './openings/merge.js';
 export type {
-  FittingKind, FittingOnDeck, OpeningMethod, OpeningRequest, OpeningRules, PanelShape, SupportShape, ZoneShape,
+  FittingKind,
+  FittingOnDeck,
+  OpeningMethod,
+  OpeningRequest,
+  OpeningRules,
+  PanelShape,
+  SupportShape,
+  ZoneShape,
 } from './openings/request.js';
 export { openingRules } from './openings/rules.js';
 import { cutDepth, taperWidth } from './openings/depth.js';

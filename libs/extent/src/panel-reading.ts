@@ -1,5 +1,24 @@
-import { allOf, andThen, below, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import { areaMm2, difference, intersection, readOutline, readPoint, regionOf, type Region, type Ring } from '#lib/geometry';
+import {
+  allOf,
+  andThen,
+  below,
+  pointer,
+  problem,
+  refusal,
+  success,
+  type Outcome,
+  type Problem,
+} from '#lib/kernel';
+import {
+  areaMm2,
+  difference,
+  intersection,
+  readOutline,
+  readPoint,
+  regionOf,
+  type Region,
+  type Ring,
+} from '#lib/geometry';
 import { m2FromMm2, mm2 } from '#lib/units';
 import { finding, roundTo, type Finding } from './finding.js';
 import type { PanelShape, SupportShape, ZoneShape } from './openings/request.js';
@@ -13,7 +32,11 @@ export function readPanel(panel: PanelShape, at: string): Outcome<Region> {
   const outer = readOutline(panel.outline, `${at}/outline`);
   const holes = readRings(panel.holes ?? [], `${at}/holes`);
   const supports = supportProblems(panel.supports ?? [], `${at}/supports`);
-  const read = allOf({ outer, holes, supports: supports.length === 0 ? success(undefined) : refusal(...supports) });
+  const read = allOf({
+    outer,
+    holes,
+    supports: supports.length === 0 ? success(undefined) : refusal(...supports),
+  });
   return andThen(read, (rings) => {
     const region = regionOf(rings.outer, rings.holes);
     return areaMm2(region) < 1 ? refusal(problem('nothing-left', `${at}/holes`)) : success(region);
@@ -21,21 +44,32 @@ export function readPanel(panel: PanelShape, at: string): Outcome<Region> {
 }
 
 function readRings(rings: readonly (readonly unknown[])[], at: string): Outcome<readonly Ring[]> {
-  if (rings.length > MOST_HOLES) return refusal(problem('too-many', at, { count: rings.length, most: MOST_HOLES }));
+  if (rings.length > MOST_HOLES)
+    return refusal(problem('too-many', at, { count: rings.length, most: MOST_HOLES }));
   const read = rings.map((ring, index) => readOutline(ring, pointer(at, index)));
   const problems = read.flatMap((outcome) => (outcome.ok ? [] : outcome.problems));
-  return problems.length > 0 ? refusal(...problems) : success(read.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])));
+  return problems.length > 0
+    ? refusal(...problems)
+    : success(read.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])));
 }
 
 function supportProblems(supports: readonly SupportShape[], at: string): readonly Problem[] {
-  if (supports.length > MOST_SUPPORTS) return [problem('too-many', at, { count: supports.length, most: MOST_SUPPORTS })];
+  if (supports.length > MOST_SUPPORTS)
+    return [problem('too-many', at, { count: supports.length, most: MOST_SUPPORTS })];
   return supports.flatMap(({ from, to }, index) => {
     const here = pointer(at, index);
     const ends = [readPoint(from, `${here}/from`), readPoint(to, `${here}/to`)];
     const problems = ends.flatMap((end) => (end.ok ? [] : end.problems));
     if (problems.length > 0) return problems;
     const isPoint = Math.hypot(to[0] - from[0], to[1] - from[1]) < 1;
-    return isPoint ? [problem('contradiction', `${here}/to`, { other: `${here}/from`, why: 'a line of support needs two different ends' })] : [];
+    return isPoint
+      ? [
+          problem('contradiction', `${here}/to`, {
+            other: `${here}/from`,
+            why: 'a line of support needs two different ends',
+          }),
+        ]
+      : [];
   });
 }
 
@@ -53,28 +87,47 @@ export interface ZonesRead {
 const OUTSIDE_SHARE = 0.02;
 
 export function readZones(zones: readonly ZoneShape[], panel: Region, at: string): Outcome<ZonesRead> {
-  if (zones.length > MOST_ZONES) return refusal(problem('too-many', at, { count: zones.length, most: MOST_ZONES }));
+  if (zones.length > MOST_ZONES)
+    return refusal(problem('too-many', at, { count: zones.length, most: MOST_ZONES }));
   if (zones.length === 0) return refusal(problem('too-few', at, { count: 0, least: 1 }));
   const read = zones.map((zone, index) => readZone(zone, panel, pointer(at, index)));
-  const repeats = zones.flatMap(({ id }, index) => zones.findIndex((zone) => zone.id === id) < index
-    ? [problem('duplicate', pointer(at, index, 'id'), { value: id })] : []);
+  const repeats = zones.flatMap(({ id }, index) =>
+    zones.findIndex((zone) => zone.id === id) < index
+      ? [problem('duplicate', pointer(at, index, 'id'), { value: id })]
+      : [],
+  );
   const problems = [...repeats, ...read.flatMap((outcome) => (outcome.ok ? [] : outcome.problems))];
   if (problems.length > 0) return refusal(...problems);
   const found = read.flatMap((outcome) => (outcome.ok ? [outcome.value] : []));
-  return success({ zones: found.map(({ zone }) => zone), findings: found.flatMap(({ findings }) => findings) });
+  return success({
+    zones: found.map(({ zone }) => zone),
+    findings: found.flatMap(({ findings }) => findings),
+  });
 }
 
-function readZone(zone: ZoneShape, panel: Region, at: string): Outcome<{ readonly zone: ZoneOnPanel; readonly findings: readonly Finding[] }> {
-  const rings = allOf({ outer: readOutline(zone.outline, `${at}/outline`), holes: readRings(zone.holes ?? [], `${at}/holes`) });
+function readZone(
+  zone: ZoneShape,
+  panel: Region,
+  at: string,
+): Outcome<{ readonly zone: ZoneOnPanel; readonly findings: readonly Finding[] }> {
+  const rings = allOf({
+    outer: readOutline(zone.outline, `${at}/outline`),
+    holes: readRings(zone.holes ?? [], `${at}/holes`),
+  });
   return andThen(rings, ({ outer, holes }) => {
     const drawn = regionOf(outer, holes);
     const inside = intersection(drawn, panel);
     const outsideMm2 = areaMm2(difference(drawn, panel));
     const outsideM2 = roundTo(m2FromMm2(mm2(outsideMm2)), 4);
-    if (areaMm2(inside) < 1 || outsideMm2 > OUTSIDE_SHARE * areaMm2(drawn)) return refusal(problem('outside-panel', `${at}/outline`, { outsideM2 }));
-    return success({ zone: { id: zone.id, region: inside }, findings: outsideMm2 > 100 ? [finding('zone-clipped', { zone: zone.id, outsideM2 })] : [] });
+    if (areaMm2(inside) < 1 || outsideMm2 > OUTSIDE_SHARE * areaMm2(drawn))
+      return refusal(problem('outside-panel', `${at}/outline`, { outsideM2 }));
+    return success({
+      zone: { id: zone.id, region: inside },
+      findings: outsideMm2 > 100 ? [finding('zone-clipped', { zone: zone.id, outsideM2 })] : [],
+    });
   });
 }
 
 /** Keeps the problems of a part and their place in the whole. */
-export const problemsOf = (outcome: Outcome<unknown>, at = ''): readonly Problem[] => outcome.ok ? [] : below(at, outcome.problems);
+export const problemsOf = (outcome: Outcome<unknown>, at = ''): readonly Problem[] =>
+  outcome.ok ? [] : below(at, outcome.problems);

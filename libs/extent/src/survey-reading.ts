@@ -12,7 +12,9 @@ export function surveyProblems(survey: Survey, at: string): readonly Problem[] {
   const count = survey.readings.length;
   if (count > MOST_READINGS) return [problem('too-many', `${at}/readings`, { count, most: MOST_READINGS })];
   return [
-    ...survey.readings.flatMap((reading, index) => readingProblems(reading, pointer(`${at}/readings`, index))),
+    ...survey.readings.flatMap((reading, index) =>
+      readingProblems(reading, pointer(`${at}/readings`, index)),
+    ),
     ...meterProblems(survey, at),
   ];
 }
@@ -20,34 +22,71 @@ export function surveyProblems(survey: Survey, at: string): readonly Problem[] {
 function readingProblems(reading: Reading, at: string): readonly Problem[] {
   const place = problemsOf(readPoint(reading.at, `${at}/at`));
   switch (reading.kind) {
-    case 'sounding': return [...place, ...choiceProblem(reading.sound, `${at}/sound`, ['sharp', 'dull', 'void'])];
-    case 'moisture': return [...place, ...rangeProblem(reading.value, `${at}/value`, { from: -10_000, upTo: 10_000, unit: 'on the meter’s scale' })];
-    case 'plug': return [
-      ...place,
-      ...choiceProblem(reading.condition, `${at}/condition`, ['dry-sound', 'damp-sound', 'wet-bonded', 'rotten', 'debonded-dry']),
-      ...rangeProblem(reading.moisturePercent, `${at}/moisturePercent`, { from: 0, upTo: 1000, unit: '%' }),
-      ...rangeProblem(reading.outerSkinMm, `${at}/outerSkinMm`, { from: 0.1, upTo: 60, unit: 'mm' }),
-      ...rangeProblem(reading.innerSkinMm, `${at}/innerSkinMm`, { from: 0.1, upTo: 60, unit: 'mm' }),
-      ...rangeProblem(reading.coreMm, `${at}/coreMm`, { from: 1, upTo: 200, unit: 'mm' }),
-    ];
-    default: return [problem('not-one-of', `${at}/kind`, { value: String(kindOf(reading)), choices: 'sounding, moisture, plug' })];
+    case 'sounding':
+      return [...place, ...choiceProblem(reading.sound, `${at}/sound`, ['sharp', 'dull', 'void'])];
+    case 'moisture':
+      return [
+        ...place,
+        ...rangeProblem(reading.value, `${at}/value`, {
+          from: -10_000,
+          upTo: 10_000,
+          unit: 'on the meter’s scale',
+        }),
+      ];
+    case 'plug':
+      return [
+        ...place,
+        ...choiceProblem(reading.condition, `${at}/condition`, [
+          'dry-sound',
+          'damp-sound',
+          'wet-bonded',
+          'rotten',
+          'debonded-dry',
+        ]),
+        ...rangeProblem(reading.moisturePercent, `${at}/moisturePercent`, { from: 0, upTo: 1000, unit: '%' }),
+        ...rangeProblem(reading.outerSkinMm, `${at}/outerSkinMm`, { from: 0.1, upTo: 60, unit: 'mm' }),
+        ...rangeProblem(reading.innerSkinMm, `${at}/innerSkinMm`, { from: 0.1, upTo: 60, unit: 'mm' }),
+        ...rangeProblem(reading.coreMm, `${at}/coreMm`, { from: 1, upTo: 200, unit: 'mm' }),
+      ];
+    default:
+      return [
+        problem('not-one-of', `${at}/kind`, {
+          value: String(kindOf(reading)),
+          choices: 'sounding, moisture, plug',
+        }),
+      ];
   }
 }
 
 const kindOf = ({ kind }: { readonly kind?: unknown }): unknown => kind;
 
 const choiceProblem = (value: string, at: string, choices: readonly string[]): readonly Problem[] =>
-  choices.includes(value) ? [] : [problem('not-one-of', at, { value: String(value), choices: choices.join(', ') })];
+  choices.includes(value)
+    ? []
+    : [problem('not-one-of', at, { value: String(value), choices: choices.join(', ') })];
 
 /** A meter says nothing by itself: its readings are judged against sound, dry deck of the same build. */
 function meterProblems({ readings, meter }: Survey, at: string): readonly Problem[] {
   if (!readings.some(({ kind }) => kind === 'moisture')) return [];
   if (meter === undefined) {
-    return [problem('missing', `${at}/meter`, { expected: 'the reading of the same meter on sound, dry deck of the same build, and the reading it gives on soaked core' })];
+    return [
+      problem('missing', `${at}/meter`, {
+        expected:
+          'the reading of the same meter on sound, dry deck of the same build, and the reading it gives on soaked core',
+      }),
+    ];
   }
   const { dryReference, wetReference } = meter;
   const range = { from: -10_000, upTo: 10_000, unit: 'on the meter’s scale' };
-  const problems = [...rangeProblem(dryReference, `${at}/meter/dryReference`, range), ...rangeProblem(wetReference, `${at}/meter/wetReference`, range)];
+  const problems = [
+    ...rangeProblem(dryReference, `${at}/meter/dryReference`, range),
+    ...rangeProblem(wetReference, `${at}/meter/wetReference`, range),
+  ];
   if (problems.length > 0 || dryReference !== wetReference) return problems;
-  return [problem('contradiction', `${at}/meter/wetReference`, { other: `${at}/meter/dryReference`, why: 'a meter that reads the same on dry and on soaked deck tells nothing' })];
+  return [
+    problem('contradiction', `${at}/meter/wetReference`, {
+      other: `${at}/meter/dryReference`,
+      why: 'a meter that reads the same on dry and on soaked deck tells nothing',
+    }),
+  ];
 }

@@ -1,7 +1,27 @@
 import { describe, expect, test } from '@jest/globals';
 import {
-  areaMm2, bounds, centroid, circle, containsPoint, convexHull, cutByLine, difference, interiorPoint, intersection, offset, perimeterMm,
-  principalAxisRad, rectangle, regionOf, roundCorners, roundedCorners, segmentWithin, simplifyRing, strip, union, type Point,
+  areaMm2,
+  bounds,
+  centroid,
+  circle,
+  containsPoint,
+  convexHull,
+  cutByLine,
+  difference,
+  interiorPoint,
+  intersection,
+  offset,
+  perimeterMm,
+  principalAxisRad,
+  rectangle,
+  regionOf,
+  roundCorners,
+  roundedCorners,
+  segmentWithin,
+  simplifyRing,
+  strip,
+  union,
+  type Point,
 } from './index.js';
 
 const square = regionOf(rectangle(0, 0, 100, 100));
@@ -52,7 +72,10 @@ describe('regions', () => {
   test('the centroid of an L stands where the two rectangles balance', () => {
     const angle = union(regionOf(rectangle(0, 0, 100, 20)), regionOf(rectangle(0, 20, 20, 100)));
     const [x, y] = centroid(angle) ?? [0, 0];
-    expect([x, y]).toEqual([expect.closeTo((2000 * 50 + 1600 * 10) / 3600, 9), expect.closeTo((2000 * 10 + 1600 * 60) / 3600, 9)]);
+    expect([x, y]).toEqual([
+      expect.closeTo((2000 * 50 + 1600 * 10) / 3600, 9),
+      expect.closeTo((2000 * 10 + 1600 * 60) / 3600, 9),
+    ]);
   });
 
   test('a place inside an L is inside it, clear of its edges', () => {
@@ -76,7 +99,13 @@ describe('lines and corners', () => {
 
   test('corners inside and on the edge count as inside, a hole does not', () => {
     const panel = regionOf(rectangle(0, 0, 100, 100), [rectangle(40, 40, 60, 60)]);
-    const places: readonly Point[] = [[0, 0], [50, 0], [100, 50], [50, 50], [-1, 0]];
+    const places: readonly Point[] = [
+      [0, 0],
+      [50, 0],
+      [100, 50],
+      [50, 50],
+      [-1, 0],
+    ];
     expect(places.map((place) => containsPoint(panel, place))).toEqual([true, true, true, false, false]);
   });
 
@@ -86,22 +115,57 @@ describe('lines and corners', () => {
   });
 
   test('where the edges are too short the corner says the radius it got', () => {
-    expect(roundedCorners(rectangle(0, 0, 100, 30), 50).map(({ radiusMm }) => radiusMm)).toEqual([15, 15, 15, 15].map((radius) => expect.closeTo(radius, 9)));
+    expect(roundedCorners(rectangle(0, 0, 100, 30), 50).map(({ radiusMm }) => radiusMm)).toEqual(
+      [15, 15, 15, 15].map((radius) => expect.closeTo(radius, 9)),
+    );
   });
 
   test('a hull leaves out places inside it and in line with its edges', () => {
-    expect(convexHull([[0, 0], [50, 0], [100, 0], [100, 100], [0, 100], [50, 50]])).toEqual([[0, 0], [100, 0], [100, 100], [0, 100]]);
+    expect(
+      convexHull([
+        [0, 0],
+        [50, 0],
+        [100, 0],
+        [100, 100],
+        [0, 100],
+        [50, 50],
+      ]),
+    ).toEqual([
+      [0, 0],
+      [100, 0],
+      [100, 100],
+      [0, 100],
+    ]);
   });
 
   test('a wavering edge is straightened whichever corner comes first', () => {
-    const wavering: readonly Point[] = [[0, 0], [30, 1], [60, -1], [100, 0], [100, 100], [0, 100]];
+    const wavering: readonly Point[] = [
+      [0, 0],
+      [30, 1],
+      [60, -1],
+      [100, 0],
+      [100, 100],
+      [0, 100],
+    ];
     const turned = [...wavering.slice(2), ...wavering.slice(0, 2)];
-    expect(new Set(simplifyRing(wavering, 2).map(String))).toEqual(new Set(simplifyRing(turned, 2).map(String)));
+    expect(new Set(simplifyRing(wavering, 2).map(String))).toEqual(
+      new Set(simplifyRing(turned, 2).map(String)),
+    );
     expect(simplifyRing(wavering, 2)).toHaveLength(4);
   });
 
   test('a band round a line is a stadium', () => {
-    expect(areaMm2(strip([[0, 0], [200, 0]], 50))).toBeCloseTo(200 * 100 + Math.PI * 2500, -1.5);
+    expect(
+      areaMm2(
+        strip(
+          [
+            [0, 0],
+            [200, 0],
+          ],
+          50,
+        ),
+      ),
+    ).toBeCloseTo(200 * 100 + Math.PI * 2500, -1.5);
   });
 
   test('the long axis of a turned rectangle is found', () => {

@@ -1,4 +1,15 @@
-import { Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType, PolyTree64, type Path64, type Paths64, type PolyPath64 } from 'clipper2-ts';
+import {
+  Clipper64,
+  ClipperOffset,
+  ClipType,
+  EndType,
+  FillRule,
+  JoinType,
+  PolyTree64,
+  type Path64,
+  type Paths64,
+  type PolyPath64,
+} from 'clipper2-ts';
 import { Defect } from '#lib/kernel';
 import { signedAreaMm2 } from './measure.js';
 import { ringsOf, type Point, type Polygon, type Region, type Ring } from './point.js';
@@ -18,7 +29,11 @@ const joinTypes = { round: JoinType.Round, miter: JoinType.Miter, square: JoinTy
 
 /** The region inside `outer` and outside every hole; holes may overlap, touch or reach past the edge. */
 export const regionOf = (outer: Ring, holes: readonly Ring[] = []): Region =>
-  clip(ClipType.Difference, [pathOf(outer, 1)], holes.map((hole) => pathOf(hole, 1)));
+  clip(
+    ClipType.Difference,
+    [pathOf(outer, 1)],
+    holes.map((hole) => pathOf(hole, 1)),
+  );
 
 /** Every place in at least one of the regions, counted once. */
 export const union = (...regions: readonly Region[]): Region =>
@@ -35,7 +50,12 @@ export const intersection = (a: Region, b: Region): Region =>
  * Grows (`deltaMm` above 0) or shrinks the region by a distance; holes move the other way. The chords of rounded corners
  * leave the true arc by at most `arcToleranceMm`, towards the region.
  */
-export function offset(region: Region, deltaMm: number, join: JoinKind = 'round', arcToleranceMm = ARC_TOLERANCE_MM): Region {
+export function offset(
+  region: Region,
+  deltaMm: number,
+  join: JoinKind = 'round',
+  arcToleranceMm = ARC_TOLERANCE_MM,
+): Region {
   if (!Number.isFinite(deltaMm)) throw new Defect(`An offset of ${deltaMm} mm`);
   if (deltaMm === 0 || region.length === 0) return region;
   const kernel = new ClipperOffset(MITER_LIMIT, arcToleranceMm * MICROMETRES);
@@ -46,9 +66,17 @@ export function offset(region: Region, deltaMm: number, join: JoinKind = 'round'
 }
 
 /** Band of a width round an open line, with round or square ends. */
-export function strip(line: readonly Point[], halfWidthMm: number, ends: 'round' | 'square' = 'round'): Region {
+export function strip(
+  line: readonly Point[],
+  halfWidthMm: number,
+  ends: 'round' | 'square' = 'round',
+): Region {
   const kernel = new ClipperOffset(MITER_LIMIT, ARC_TOLERANCE_MM * MICROMETRES);
-  kernel.addPaths([line.map(toMicrometres)], ends === 'round' ? JoinType.Round : JoinType.Miter, ends === 'round' ? EndType.Round : EndType.Square);
+  kernel.addPaths(
+    [line.map(toMicrometres)],
+    ends === 'round' ? JoinType.Round : JoinType.Miter,
+    ends === 'round' ? EndType.Round : EndType.Square,
+  );
   const grown: Paths64 = [];
   kernel.execute(halfWidthMm * MICROMETRES, grown);
   return clip(ClipType.Union, grown, []);
@@ -67,23 +95,28 @@ function clip(kind: ClipType, subject: Paths64, other: Paths64): Region {
 function polygonsBelow(node: PolyPath64): Polygon[] {
   return childrenOf(node).flatMap((outer) => {
     const holes = childrenOf(outer);
-    const polygon = { outer: ringFrom(outer, 1), holes: holes.map((hole) => ringFrom(hole, -1)).sort(byFirst) };
+    const polygon = {
+      outer: ringFrom(outer, 1),
+      holes: holes.map((hole) => ringFrom(hole, -1)).sort(byFirst),
+    };
     return [polygon, ...holes.flatMap(polygonsBelow)];
   });
 }
 
-const childrenOf = (node: PolyPath64): readonly PolyPath64[] => Array.from({ length: node.count }, (_, index) => node.child(index));
+const childrenOf = (node: PolyPath64): readonly PolyPath64[] =>
+  Array.from({ length: node.count }, (_, index) => node.child(index));
 
 function ringFrom(node: PolyPath64, direction: 1 | -1): Ring {
   const ring = (node.poly ?? []).map(({ x, y }): Point => [x / MICROMETRES + 0, y / MICROMETRES + 0]);
   return fromLeast(directed(ring, direction));
 }
 
-const directed = (ring: Ring, direction: 1 | -1): Ring => signedAreaMm2(ring) * direction >= 0 ? ring : [...ring].reverse();
+const directed = (ring: Ring, direction: 1 | -1): Ring =>
+  signedAreaMm2(ring) * direction >= 0 ? ring : [...ring].reverse();
 
 /** Starts at the corner with the least x, then y, so that equal shapes are equal values. */
 export function fromLeast(ring: Ring): Ring {
-  const least = ring.reduce((best, point, index) => comparePoints(point, ring[best]) < 0 ? index : best, 0);
+  const least = ring.reduce((best, point, index) => (comparePoints(point, ring[best]) < 0 ? index : best), 0);
   return [...ring.slice(least), ...ring.slice(0, least)];
 }
 

@@ -24,7 +24,10 @@ export function readOutline(points: readonly unknown[], at = ''): Outcome<Ring> 
   const read = points.map((point, index) => readPoint(point, pointer(at, index)));
   const problems = read.flatMap((outcome) => (outcome.ok ? [] : outcome.problems));
   if (problems.length > 0) return refusal(...problems);
-  return readRing(read.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])), at);
+  return readRing(
+    read.flatMap((outcome) => (outcome.ok ? [outcome.value] : [])),
+    at,
+  );
 }
 
 const countProblems = (count: number, at: string): readonly Problem[] => {
@@ -39,15 +42,19 @@ export function readPoint(point: unknown, at: string): Outcome<Point> {
     return refusal(problem('not-a-number', at, { hint: ' pair [xMm, yMm]', value: shown(point) }));
   }
   const [x, y]: readonly unknown[] = point;
-  if (typeof x === 'number' && typeof y === 'number' && isReachable(x) && isReachable(y)) return success([x, y]);
+  if (typeof x === 'number' && typeof y === 'number' && isReachable(x) && isReachable(y))
+    return success([x, y]);
   return refusal(...below(at, [...coordinateProblems(x, '/0'), ...coordinateProblems(y, '/1')]));
 }
 
 const isReachable = (value: number): boolean => Math.abs(value) <= FARTHEST_MM;
 
 function coordinateProblems(value: unknown, at: string): readonly Problem[] {
-  if (typeof value !== 'number' || !Number.isFinite(value)) return [problem('not-a-number', at, { hint: ' of millimetres', value: shown(value) })];
-  return isReachable(value) ? [] : [problem('out-of-range', at, { value, range: `between -${FARTHEST_MM} and ${FARTHEST_MM} mm` })];
+  if (typeof value !== 'number' || !Number.isFinite(value))
+    return [problem('not-a-number', at, { hint: ' of millimetres', value: shown(value) })];
+  return isReachable(value)
+    ? []
+    : [problem('out-of-range', at, { value, range: `between -${FARTHEST_MM} and ${FARTHEST_MM} mm` })];
 }
 
 function shown(value: unknown): string {
@@ -58,13 +65,18 @@ function shown(value: unknown): string {
 function readRing(points: Ring, at: string): Outcome<Ring> {
   const ring = isSamePlace(points[0], points[points.length - 1]) ? points.slice(0, -1) : points;
   if (ring.length < 3) return refusal(problem('outline-without-area', at));
-  const repeats = ring.flatMap((point, index) => index > 0 && isSamePlace(point, ring[index - 1])
-    ? [problem('duplicate', pointer(at, index), { value: `corner ${index} at (${point.join(', ')}) mm` })]
-    : []);
+  const repeats = ring.flatMap((point, index) =>
+    index > 0 && isSamePlace(point, ring[index - 1])
+      ? [problem('duplicate', pointer(at, index), { value: `corner ${index} at (${point.join(', ')}) mm` })]
+      : [],
+  );
   if (repeats.length > 0) return refusal(...repeats);
   if (isThin(ring)) return refusal(problem('outline-without-area', at));
   const crossing = selfCrossing(ring);
-  if (crossing !== undefined) return refusal(problem('outline-crosses-itself', at, { xMm: tenth(crossing[0]), yMm: tenth(crossing[1]) }));
+  if (crossing !== undefined)
+    return refusal(
+      problem('outline-crosses-itself', at, { xMm: tenth(crossing[0]), yMm: tenth(crossing[1]) }),
+    );
   const area = signedAreaMm2(ring);
   if (Math.abs(area) < LEAST_AREA_MM2) return refusal(problem('outline-without-area', at));
   return success(area > 0 ? ring : [...ring].reverse());
@@ -73,14 +85,24 @@ function readRing(points: Ring, at: string): Outcome<Ring> {
 /** All corners on one line: named as such before the crossing that a flat outline also is. */
 function isThin(ring: Ring): boolean {
   const [first] = ring;
-  const far = ring.reduce((best, point) => distance(first, point) > distance(first, best) ? point : best, first);
+  const far = ring.reduce(
+    (best, point) => (distance(first, point) > distance(first, best) ? point : best),
+    first,
+  );
   const length = distance(first, far);
-  const width = ring.reduce((widest, point) =>
-    Math.max(widest, Math.abs((far[0] - first[0]) * (point[1] - first[1]) - (far[1] - first[1]) * (point[0] - first[0]))), 0);
+  const width = ring.reduce(
+    (widest, point) =>
+      Math.max(
+        widest,
+        Math.abs((far[0] - first[0]) * (point[1] - first[1]) - (far[1] - first[1]) * (point[0] - first[0])),
+      ),
+    0,
+  );
   return length === 0 || width / length < 1e-3;
 }
 
 /** Nearer than the clipping kernel's micrometre. */
-const isSamePlace = (a: Point, b: Point): boolean => Math.abs(a[0] - b[0]) < 1e-3 && Math.abs(a[1] - b[1]) < 1e-3;
+const isSamePlace = (a: Point, b: Point): boolean =>
+  Math.abs(a[0] - b[0]) < 1e-3 && Math.abs(a[1] - b[1]) < 1e-3;
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;

@@ -23,18 +23,23 @@ export interface Bounds {
 /** Decks are far too small for the squares to overflow, and `Math.hypot` is many times slower. */
 export const distance = (a: Point, b: Point): number => Math.sqrt((b[0] - a[0]) ** 2 + (b[1] - a[1]) ** 2);
 
-export const ringsOf = (region: Region): readonly Ring[] => region.flatMap(({ outer, holes }) => [outer, ...holes]);
+export const ringsOf = (region: Region): readonly Ring[] =>
+  region.flatMap(({ outer, holes }) => [outer, ...holes]);
 
 /** Corner pairs of a closed ring. */
 export const edgesOf = (ring: Ring): readonly (readonly [Point, Point])[] =>
   ring.map((corner, index) => [corner, ring[(index + 1) % ring.length]] as const);
 
 const mapRegion = (region: Region, change: (point: Point) => Point): Region =>
-  region.map(({ outer, holes }) => ({ outer: outer.map(change), holes: holes.map((hole) => hole.map(change)) }));
+  region.map(({ outer, holes }) => ({
+    outer: outer.map(change),
+    holes: holes.map((hole) => hole.map(change)),
+  }));
 
 export const movePoint = ([x, y]: Point, [dx, dy]: Point): Point => [x + dx, y + dy];
 
-export const translate = (region: Region, by: Point): Region => mapRegion(region, (point) => movePoint(point, by));
+export const translate = (region: Region, by: Point): Region =>
+  mapRegion(region, (point) => movePoint(point, by));
 
 /** Turns by `angleRad` from x towards y about `about`. */
 export function rotatePoint([x, y]: Point, angleRad: number, [aboutX, aboutY]: Point = [0, 0]): Point {

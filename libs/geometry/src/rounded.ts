@@ -37,9 +37,15 @@ export function roundedCorners(ring: Ring, radius: number | CornerRadii): readon
 }
 
 /** The ring with each corner replaced by its arc. */
-export const roundCorners = (ring: Ring, radius: number | CornerRadii): Ring => roundedCorners(ring, radius).flatMap(arcPoints);
+export const roundCorners = (ring: Ring, radius: number | CornerRadii): Ring =>
+  roundedCorners(ring, radius).flatMap(arcPoints);
 
-function roundedCorner(before: Point, corner: Point, after: Point, { outwardMm, inwardMm }: CornerRadii): RoundedCorner {
+function roundedCorner(
+  before: Point,
+  corner: Point,
+  after: Point,
+  { outwardMm, inwardMm }: CornerRadii,
+): RoundedCorner {
   const [inMm, outMm] = [distance(before, corner), distance(corner, after)];
   const [ux, uy] = [(corner[0] - before[0]) / inMm, (corner[1] - before[1]) / inMm];
   const [vx, vy] = [(after[0] - corner[0]) / outMm, (after[1] - corner[1]) / outMm];
@@ -53,7 +59,10 @@ function roundedCorner(before: Point, corner: Point, after: Point, { outwardMm, 
   const sign = Math.sign(turnRad);
   const from: Point = [corner[0] - ux * set, corner[1] - uy * set];
   return {
-    corner, radiusMm: radius, turnRad, from,
+    corner,
+    radiusMm: radius,
+    turnRad,
+    from,
     to: [corner[0] + vx * set, corner[1] + vy * set],
     centre: [from[0] - sign * uy * radius, from[1] + sign * ux * radius],
   };

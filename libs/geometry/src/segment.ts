@@ -10,7 +10,8 @@ export function nearestOnSegment(point: Point, a: Point, b: Point): Point {
   return [a[0] + share * dx, a[1] + share * dy];
 }
 
-export const distanceToSegment = (point: Point, a: Point, b: Point): number => distance(point, nearestOnSegment(point, a, b));
+export const distanceToSegment = (point: Point, a: Point, b: Point): number =>
+  distance(point, nearestOnSegment(point, a, b));
 
 /** A point common to both segments, ends included, or nothing; decided by exact predicates, not by rounding. */
 export function segmentIntersection(a: Point, b: Point, c: Point, d: Point): Point | undefined {
@@ -24,11 +25,18 @@ export function segmentIntersection(a: Point, b: Point, c: Point, d: Point): Poi
   return lineCrossing(a, b, c, d);
 }
 
-export const segmentsMeet = (a: Point, b: Point, c: Point, d: Point): boolean => segmentIntersection(a, b, c, d) !== undefined;
+export const segmentsMeet = (a: Point, b: Point, c: Point, d: Point): boolean =>
+  segmentIntersection(a, b, c, d) !== undefined;
 
-export const distanceBetweenSegments = (a: Point, b: Point, c: Point, d: Point): number => segmentsMeet(a, b, c, d)
-  ? 0
-  : Math.min(distanceToSegment(a, c, d), distanceToSegment(b, c, d), distanceToSegment(c, a, b), distanceToSegment(d, a, b));
+export const distanceBetweenSegments = (a: Point, b: Point, c: Point, d: Point): number =>
+  segmentsMeet(a, b, c, d)
+    ? 0
+    : Math.min(
+        distanceToSegment(a, c, d),
+        distanceToSegment(b, c, d),
+        distanceToSegment(c, a, b),
+        distanceToSegment(d, a, b),
+      );
 
 /** Where the infinite lines a-b and c-d cross; parallel lines do not. */
 export function lineCrossing(a: Point, b: Point, c: Point, d: Point): Point | undefined {
@@ -51,18 +59,21 @@ export function segmentWithin(region: Region, a: Point, b: Point): readonly (rea
   });
 }
 
-const crossingShares = (ring: Ring, a: Point, b: Point): readonly number[] => edgesOf(ring).flatMap(([c, d]) => {
-  const [abX, abY, cdX, cdY] = [b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]];
-  const denominator = abX * cdY - abY * cdX;
-  if (denominator === 0) return [];
-  const share = ((c[0] - a[0]) * cdY - (c[1] - a[1]) * cdX) / denominator;
-  const along = ((c[0] - a[0]) * abY - (c[1] - a[1]) * abX) / denominator;
-  return along >= -1e-12 && along <= 1 + 1e-12 ? [share] : [];
-});
+const crossingShares = (ring: Ring, a: Point, b: Point): readonly number[] =>
+  edgesOf(ring).flatMap(([c, d]) => {
+    const [abX, abY, cdX, cdY] = [b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]];
+    const denominator = abX * cdY - abY * cdX;
+    if (denominator === 0) return [];
+    const share = ((c[0] - a[0]) * cdY - (c[1] - a[1]) * cdX) / denominator;
+    const along = ((c[0] - a[0]) * abY - (c[1] - a[1]) * abX) / denominator;
+    return along >= -1e-12 && along <= 1 + 1e-12 ? [share] : [];
+  });
 
 /** True inside and on the outer edge; a point in a hole is outside. */
 export const containsPoint = (region: Region, point: Point): boolean =>
-  region.some(({ outer, holes }) => isInsideRing(outer, point) && !holes.some((hole) => isInsideRing(hole, point)));
+  region.some(
+    ({ outer, holes }) => isInsideRing(outer, point) && !holes.some((hole) => isInsideRing(hole, point)),
+  );
 
 /** Crossing count of a ray towards +x, with exact orientation so that a corner is never counted twice. */
 export function isInsideRing(ring: Ring, point: Point): boolean {
@@ -74,7 +85,7 @@ export function isInsideRing(ring: Ring, point: Point): boolean {
     if (a[1] > point[1] === b[1] > point[1]) continue;
     const turn = side(a, b, point);
     if (turn === 0) return true;
-    if ((turn > 0) === b[1] > a[1]) isInside = !isInside;
+    if (turn > 0 === b[1] > a[1]) isInside = !isInside;
   }
   return isInside;
 }
@@ -82,7 +93,7 @@ export function isInsideRing(ring: Ring, point: Point): boolean {
 /** Closest point of the ring's edge to `point`. */
 export function nearestOnRing(point: Point, ring: Ring): Point {
   const candidates = edgesOf(ring).map(([a, b]) => nearestOnSegment(point, a, b));
-  return candidates.reduce((best, next) => distance(point, next) < distance(point, best) ? next : best);
+  return candidates.reduce((best, next) => (distance(point, next) < distance(point, best) ? next : best));
 }
 
 /** Distance to the ring's edge, from inside or outside. */
@@ -103,8 +114,11 @@ export const distanceToRegion = (point: Point, region: Region): number =>
   containsPoint(region, point) ? 0 : distanceToEdge(point, region);
 
 /** +1 when c lies on the y side of a-b seen along x, -1 on the other, 0 on the line. */
-const side = (a: Point, b: Point, c: Point): number => -Math.sign(orient2d(a[0], a[1], b[0], b[1], c[0], c[1]));
+const side = (a: Point, b: Point, c: Point): number =>
+  -Math.sign(orient2d(a[0], a[1], b[0], b[1], c[0], c[1]));
 
 const isWithin = (point: Point, a: Point, b: Point): boolean =>
-  point[0] >= Math.min(a[0], b[0]) && point[0] <= Math.max(a[0], b[0])
-  && point[1] >= Math.min(a[1], b[1]) && point[1] <= Math.max(a[1], b[1]);
+  point[0] >= Math.min(a[0], b[0]) &&
+  point[0] <= Math.max(a[0], b[0]) &&
+  point[1] >= Math.min(a[1], b[1]) &&
+  point[1] <= Math.max(a[1], b[1]);

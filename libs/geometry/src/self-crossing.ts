@@ -18,7 +18,9 @@ interface Edge {
  * At worst (a comb across the sweep) every pair of boxes is looked at, which for 2,000 edges is 2 million cheap tests.
  */
 export function selfCrossing(ring: Ring): Point | undefined {
-  const edges = edgesOf(ring).map(([a, b], index) => boxed(index, a, b)).sort((one, other) => one.minX - other.minX);
+  const edges = edgesOf(ring)
+    .map(([a, b], index) => boxed(index, a, b))
+    .sort((one, other) => one.minX - other.minX);
   let active: Edge[] = [];
   for (const edge of edges) {
     active = active.filter(({ maxX }) => maxX >= edge.minX);
@@ -33,9 +35,13 @@ export function selfCrossing(ring: Ring): Point | undefined {
 }
 
 const boxed = (index: number, a: Point, b: Point): Edge => ({
-  index, a, b,
-  minX: Math.min(a[0], b[0]), maxX: Math.max(a[0], b[0]),
-  minY: Math.min(a[1], b[1]), maxY: Math.max(a[1], b[1]),
+  index,
+  a,
+  b,
+  minX: Math.min(a[0], b[0]),
+  maxX: Math.max(a[0], b[0]),
+  minY: Math.min(a[1], b[1]),
+  maxY: Math.max(a[1], b[1]),
 });
 
 /** Neighbouring edges share a corner; only folding back over each other counts there. */
@@ -46,7 +52,12 @@ function meeting(one: Edge, other: Edge, count: number): Point | undefined {
 }
 
 function foldBack(before: Edge, after: Edge): Point | undefined {
-  const [inX, inY, outX, outY] = [before.b[0] - before.a[0], before.b[1] - before.a[1], after.b[0] - after.a[0], after.b[1] - after.a[1]];
+  const [inX, inY, outX, outY] = [
+    before.b[0] - before.a[0],
+    before.b[1] - before.a[1],
+    after.b[0] - after.a[0],
+    after.b[1] - after.a[1],
+  ];
   const isReversed = inX * outY - inY * outX === 0 && inX * outX + inY * outY < 0;
   return isReversed ? before.b : undefined;
 }

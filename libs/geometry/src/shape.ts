@@ -71,7 +71,11 @@ function thinned(line: readonly Point[], toleranceMm: number): readonly Point[] 
   return line.filter((_, index) => keep.has(index));
 }
 
-function farthestFrom(line: readonly Point[], from: number, to: number): { readonly index: number; readonly away: number } | undefined {
+function farthestFrom(
+  line: readonly Point[],
+  from: number,
+  to: number,
+): { readonly index: number; readonly away: number } | undefined {
   let found: { readonly index: number; readonly away: number } | undefined;
   for (let index = from + 1; index < to; index += 1) {
     const away = distanceToSegment(line[index], line[from], line[to]);
@@ -81,21 +85,28 @@ function farthestFrom(line: readonly Point[], from: number, to: number): { reado
 }
 
 /** A place well inside the largest polygon (the centre of its largest inscribed circle, to 1 %); the empty region has none. */
-export function interiorPoint(region: Region): { readonly at: Point; readonly clearanceMm: number } | undefined {
+export function interiorPoint(
+  region: Region,
+): { readonly at: Point; readonly clearanceMm: number } | undefined {
   const largest = largestPolygon(region);
   const box = bounds(region);
   if (largest === undefined || box === undefined) return undefined;
   const rings = [largest.outer, ...largest.holes];
   const ownBox = bounds([largest]) ?? box;
   const precision = Math.min(ownBox.maxX - ownBox.minX, ownBox.maxY - ownBox.minY) / 100;
-  const [x, y] = polylabel(rings.map((ring) => ring.map(([px, py]) => [px, py])), precision);
+  const [x, y] = polylabel(
+    rings.map((ring) => ring.map(([px, py]) => [px, py])),
+    precision,
+  );
   const at: Point = [x, y];
   return { at, clearanceMm: Math.min(...rings.map((ring) => distanceToRing(at, ring))) };
 }
 
 export function largestPolygon(region: Region): Polygon | undefined {
-  return region.reduce<Polygon | undefined>((best, polygon) =>
-    best === undefined || areaMm2([polygon]) > areaMm2([best]) ? polygon : best, undefined);
+  return region.reduce<Polygon | undefined>(
+    (best, polygon) => (best === undefined || areaMm2([polygon]) > areaMm2([best]) ? polygon : best),
+    undefined,
+  );
 }
 
 /** A ring of chords with its corners on the circle, leaving it by at most `toleranceMm`. */
@@ -108,14 +119,20 @@ export function circle(centre: Point, radiusMm: number, toleranceMm = 0.01): Rin
   });
 }
 
-export const rectangle = (minX: number, minY: number, maxX: number, maxY: number): Ring =>
-  [[minX, minY], [maxX, minY], [maxX, maxY], [minX, maxY]];
+export const rectangle = (minX: number, minY: number, maxX: number, maxY: number): Ring => [
+  [minX, minY],
+  [maxX, minY],
+  [maxX, maxY],
+  [minX, maxY],
+];
 
 /** Centre and direction of the longest axis (from second moments of area), for laying lines along a shape. */
 export function principalAxisRad(region: Region): number {
   const centre = centroid(region);
   if (centre === undefined) return 0;
-  const [xx, yy, xy] = region.flatMap(({ outer, holes }) => [outer, ...holes]).map((ring) => secondMoments(ring, centre))
+  const [xx, yy, xy] = region
+    .flatMap(({ outer, holes }) => [outer, ...holes])
+    .map((ring) => secondMoments(ring, centre))
     .reduce((sum, part) => [sum[0] + part[0], sum[1] + part[1], sum[2] + part[2]], [0, 0, 0]);
   return xx === yy && xy === 0 ? 0 : Math.atan2(2 * xy, xx - yy) / 2;
 }
@@ -123,11 +140,16 @@ export function principalAxisRad(region: Region): number {
 function secondMoments(ring: Ring, [cx, cy]: Point): readonly [number, number, number] {
   let [xx, yy, xy] = [0, 0, 0];
   for (let index = 0, before = ring.length - 1; index < ring.length; before = index, index += 1) {
-    const [ax, ay, bx, by] = [ring[before][0] - cx, ring[before][1] - cy, ring[index][0] - cx, ring[index][1] - cy];
+    const [ax, ay, bx, by] = [
+      ring[before][0] - cx,
+      ring[before][1] - cy,
+      ring[index][0] - cx,
+      ring[index][1] - cy,
+    ];
     const cross = ax * by - bx * ay;
-    xx += (ax * ax + ax * bx + bx * bx) * cross / 12;
-    yy += (ay * ay + ay * by + by * by) * cross / 12;
-    xy += (ax * by + 2 * ax * ay + 2 * bx * by + bx * ay) * cross / 24;
+    xx += ((ax * ax + ax * bx + bx * bx) * cross) / 12;
+    yy += ((ay * ay + ay * by + by * by) * cross) / 12;
+    xy += ((ax * by + 2 * ax * ay + 2 * bx * by + bx * ay) * cross) / 24;
   }
   return [xx, yy, xy];
 }

@@ -1,9 +1,26 @@
 export { Defect, unreachable } from './defect.js';
 export {
-  allOf, allOfList, andThen, mapValue, refusal, success, unlessProblems,
-  type Outcome, type Refusal, type Success,
+  allOf,
+  allOfList,
+  andThen,
+  mapValue,
+  refusal,
+  success,
+  unlessProblems,
+  type Outcome,
+  type Refusal,
+  type Success,
 } from './outcome.js';
-export { below, detailOf, pointer, problem, titleOf, type Fact, type Problem, type ProblemCode } from './problem.js';
+export {
+  below,
+  detailOf,
+  pointer,
+  problem,
+  titleOf,
+  type Fact,
+  type Problem,
+  type ProblemCode,
+} from './problem.js';
 export { randomStream, type RandomStream } from './random.js';
 export { problemWords } from './problem-words.js';
 export { scaled, triangularQuantile, type ThreePoint } from './three-point.js';

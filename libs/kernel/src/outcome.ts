@@ -31,10 +31,15 @@ export const mapValue = <T, R>(outcome: Outcome<T>, change: (value: T) => R): Ou
 type ValuesOf<O> = { readonly [K in keyof O]: O[K] extends Outcome<infer V> ? V : never };
 
 /** Collects named outcomes: all values, or all the problems of all of them at once. */
-export function allOf<const O extends Readonly<Record<string, Outcome<unknown>>>>(outcomes: O): Outcome<ValuesOf<O>> {
+export function allOf<const O extends Readonly<Record<string, Outcome<unknown>>>>(
+  outcomes: O,
+): Outcome<ValuesOf<O>> {
   const problems = Object.values(outcomes).flatMap((outcome) => (outcome.ok ? [] : outcome.problems));
   if (problems.length > 0) return refusal(...problems);
-  const values = Object.entries(outcomes).map(([key, outcome]) => [key, outcome.ok ? outcome.value : undefined]);
+  const values = Object.entries(outcomes).map(([key, outcome]) => [
+    key,
+    outcome.ok ? outcome.value : undefined,
+  ]);
   return success(Object.fromEntries(values));
 }
 

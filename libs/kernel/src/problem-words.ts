@@ -13,7 +13,8 @@ export const problemWords = {
   },
   'not-a-quantity': {
     title: 'A quantity could not be read',
-    detail: '{field} must be a number in {unit} or text with a unit such as "{example}"; it is {value}: {why}.',
+    detail:
+      '{field} must be a number in {unit} or text with a unit such as "{example}"; it is {value}: {why}.',
   },
   'wrong-unit': {
     title: 'The unit does not fit the field',
@@ -57,7 +58,8 @@ export const problemWords = {
   },
   'outside-panel': {
     title: 'A shape lies outside the panel',
-    detail: '{field} lies {outsideM2} m2 outside the panel; keep it within the panel outline or correct the panel.',
+    detail:
+      '{field} lies {outsideM2} m2 outside the panel; keep it within the panel outline or correct the panel.',
   },
   'contradiction': {
     title: 'Two values contradict each other',
@@ -113,15 +115,18 @@ export const problemWords = {
   },
   'not-a-point': {
     title: 'A point was expected',
-    detail: '{field} must be a point [xMm, yMm] of two finite numbers within {mostMm} mm of the datum; it is {value}.',
+    detail:
+      '{field} must be a point [xMm, yMm] of two finite numbers within {mostMm} mm of the datum; it is {value}.',
   },
   'not-a-decimal': {
     title: 'An exact decimal was expected',
-    detail: '{field} is {value}; it must be a plain decimal such as "12.50", with at most {most} digits after the point.',
+    detail:
+      '{field} is {value}; it must be a plain decimal such as "12.50", with at most {most} digits after the point.',
   },
   'other-currency': {
     title: 'A price list is in another currency',
-    detail: '{field} is in {value}, the request is in {currency}; nothing is converted, so choose a list in {currency}.',
+    detail:
+      '{field} is in {value}, the request is in {currency}; nothing is converted, so choose a list in {currency}.',
   },
   'breaks-out-of-order': {
     title: 'Price breaks are out of order',
@@ -141,11 +146,13 @@ export const problemWords = {
   },
   'resin-too-cold': {
     title: 'The resin would not cure',
-    detail: '{field} is {value} degC; {resin} needs at least {lowest} degC: wait, heat the deck, or take a hardener made for the cold.',
+    detail:
+      '{field} is {value} degC; {resin} needs at least {lowest} degC: wait, heat the deck, or take a hardener made for the cold.',
   },
   'forecast-gap': {
     title: 'The forecast has a gap',
-    detail: '{field} comes {hours} h after the hour before it; hours must follow each other by {expected} h, without a gap.',
+    detail:
+      '{field} comes {hours} h after the hour before it; hours must follow each other by {expected} h, without a gap.',
   },
   'forecast-order': {
     title: 'The forecast is out of order',
@@ -161,7 +168,8 @@ export const problemWords = {
   },
   'clock-change': {
     title: 'The clocks change inside a cure',
-    detail: '{field}: the clocks in {zone} change at {value}; give the hours with their UTC offsets so that none is counted twice or lost.',
+    detail:
+      '{field}: the clocks in {zone} change at {value}; give the hours with their UTC offsets so that none is counted twice or lost.',
   },
   'network-cycle': {
     title: 'Operations wait for each other in a circle',
@@ -169,6 +177,7 @@ export const problemWords = {
   },
   'too-large-for-stock': {
     title: 'A piece is larger than the stock',
-    detail: '{field}: piece {piece} is {size}; the room on the stock is {room} inside its trimmed edge, in the turns allowed. To make it fit, {offer}.',
+    detail:
+      '{field}: piece {piece} is {size}; the room on the stock is {room} inside its trimmed edge, in the turns allowed. To make it fit, {offer}.',
   },
 } as const satisfies Readonly<Record<string, { readonly title: string; readonly detail: string }>>;

@@ -13,7 +13,11 @@ export interface Problem {
   readonly facts: Readonly<Record<string, Fact>>;
 }
 
-export const problem = (code: ProblemCode, at: string, facts: Readonly<Record<string, Fact>> = {}): Problem => ({
+export const problem = (
+  code: ProblemCode,
+  at: string,
+  facts: Readonly<Record<string, Fact>> = {},
+): Problem => ({
   code,
   at,
   facts,

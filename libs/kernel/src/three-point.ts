@@ -5,8 +5,11 @@ export interface ThreePoint {
   readonly high: number;
 }
 
-export const scaled = ({ low, likely, high }: ThreePoint, factor: number): ThreePoint =>
-  ({ low: low * factor, likely: likely * factor, high: high * factor });
+export const scaled = ({ low, likely, high }: ThreePoint, factor: number): ThreePoint => ({
+  low: low * factor,
+  likely: likely * factor,
+  high: high * factor,
+});
 
 /**
  * Quantile of the triangular distribution on least, most likely and most.

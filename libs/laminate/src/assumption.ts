@@ -19,4 +19,10 @@ export interface Standard {
   readonly cite: Cite;
 }
 
-export const assumptionOf = (at: string, { meaning, shown, because, cite }: Standard): Assumption => ({ at, meaning, value: shown, because, cite });
+export const assumptionOf = (at: string, { meaning, shown, because, cite }: Standard): Assumption => ({
+  at,
+  meaning,
+  value: shown,
+  because,
+  cite,
+});

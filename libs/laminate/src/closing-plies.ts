@@ -26,7 +26,11 @@ export interface ClosingRequest {
   /** Clear width from the cut line to the nearest edge or fitting, on the narrower side. */
   readonly roomMm?: number;
   /** Stress across the joint, and what its bond allows. */
-  readonly joint?: { readonly stressMPa: number; readonly allowableShearMPa: number; readonly allowablePeelMPa?: number };
+  readonly joint?: {
+    readonly stressMPa: number;
+    readonly allowableShearMPa: number;
+    readonly allowablePeelMPa?: number;
+  };
 }
 
 export interface ClosingPly {
@@ -78,8 +82,20 @@ const defaults = {
   order: relaidDefaults.order,
   overlapMm: relaidDefaults.overlapMm,
   wetLimitMm: relaidDefaults.wetLimitMm,
-  kerfMm: { value: 4, meaning: 'width of the cut', shown: '4 mm', because: 'a circular saw with a glass-cutting blade', cite: practice },
-  longestStripMm: { value: 2000, meaning: 'longest strip', shown: '2 m', because: 'as long as two people lay wet before it kicks', cite: practice },
+  kerfMm: {
+    value: 4,
+    meaning: 'width of the cut',
+    shown: '4 mm',
+    because: 'a circular saw with a glass-cutting blade',
+    cite: practice,
+  },
+  longestStripMm: {
+    value: 2000,
+    meaning: 'longest strip',
+    shown: '2 m',
+    because: 'as long as two people lay wet before it kicks',
+    cite: practice,
+  },
 } as const;
 
 interface Settled {
@@ -110,23 +126,48 @@ export const pliesToFill = (skinThicknessMm: number, plyThicknessMm: number): nu
   Math.max(1, Math.round(skinThicknessMm / plyThicknessMm));
 
 const settle = (request: ClosingRequest): Settled => ({
-  taperRatio: request.taperRatio ?? usualTaper(request.skinThicknessMm).value, order: request.order ?? defaults.order.value,
-  overlapMm: request.overlapMm ?? defaults.overlapMm.value, wetLimitMm: request.wetLimitMm ?? defaults.wetLimitMm.value,
-  kerfMm: request.kerfMm ?? defaults.kerfMm.value, longestStripMm: request.longestStripMm ?? defaults.longestStripMm.value,
+  taperRatio: request.taperRatio ?? usualTaper(request.skinThicknessMm).value,
+  order: request.order ?? defaults.order.value,
+  overlapMm: request.overlapMm ?? defaults.overlapMm.value,
+  wetLimitMm: request.wetLimitMm ?? defaults.wetLimitMm.value,
+  kerfMm: request.kerfMm ?? defaults.kerfMm.value,
+  longestStripMm: request.longestStripMm ?? defaults.longestStripMm.value,
 });
 
 function close(request: ClosingRequest, settled: Settled): ClosingPlies {
   const taperWidthMm = taperFigure(request, settled);
-  const smallestFirst = stepsOf({ plies: request.plies, oldThicknessMm: request.skinThicknessMm }, settled.taperRatio).map((step) => 2 * step + settled.kerfMm);
+  const smallestFirst = stepsOf(
+    { plies: request.plies, oldThicknessMm: request.skinThicknessMm },
+    settled.taperRatio,
+  ).map((step) => 2 * step + settled.kerfMm);
   const widths = settled.order === 'smallest-first' ? smallestFirst : [...smallestFirst].reverse();
-  const stages = stagesOf(request.plies.map(({ thicknessMm }) => thicknessMm), settled.wetLimitMm);
-  const plies = request.plies.map((ply, i) => closingPly(request, settled, { ply, i, widthMm: widths[i], taperWidthMm, stage: stages.find((stage) => stage.plies.includes(i + 1))?.stage ?? 1 }));
+  const stages = stagesOf(
+    request.plies.map(({ thicknessMm }) => thicknessMm),
+    settled.wetLimitMm,
+  );
+  const plies = request.plies.map((ply, i) =>
+    closingPly(request, settled, {
+      ply,
+      i,
+      widthMm: widths[i],
+      taperWidthMm,
+      stage: stages.find((stage) => stage.plies.includes(i + 1))?.stage ?? 1,
+    }),
+  );
   const scarf = scarfOf(request, settled);
   return {
-    taperWidthMm, grooveWidthMm: 2 * taperWidthMm.value + settled.kerfMm,
-    order: settled.order, consequences: layingConsequences[settled.order], plies, stages,
+    taperWidthMm,
+    grooveWidthMm: 2 * taperWidthMm.value + settled.kerfMm,
+    order: settled.order,
+    consequences: layingConsequences[settled.order],
+    plies,
+    stages,
     glassKg: sumOf('kg', 'glass in the closing plies', numbered(plies.map(({ glassKg }) => glassKg))),
-    resinKg: sumOf('kg', 'resin in the closing plies, no waste', numbered(plies.map(({ resinKg }) => resinKg))),
+    resinKg: sumOf(
+      'kg',
+      'resin in the closing plies, no waste',
+      numbered(plies.map(({ resinKg }) => resinKg)),
+    ),
     checks: [roomCheck(request, taperWidthMm.value), flushCheck(request), ...bondChecks(request, scarf)],
     ...(scarf === undefined ? {} : { leastTaperRatio: scarf.leastRatio }),
     assumptions: assumptionsOf(request),
@@ -136,12 +177,19 @@ function close(request: ClosingRequest, settled: Settled): ClosingPlies {
 const numbered = <U extends string>(figures: readonly Figure<U>[]): Readonly<Record<string, Figure<U>>> =>
   Object.fromEntries(figures.map((figure, i) => [`ply${i + 1}`, figure]));
 
-function taperFigure({ skinThicknessMm, taperRatio: given }: ClosingRequest, { taperRatio }: Settled): Figure<'mm'> {
+function taperFigure(
+  { skinThicknessMm, taperRatio: given }: ClosingRequest,
+  { taperRatio }: Settled,
+): Figure<'mm'> {
   const { because, cite } = usualTaper(skinThicknessMm);
-  const ratio = given === undefined
-    ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because, cite })
-    : entered('1', fraction(taperRatio), 'taper ratio', '/taperRatio');
-  return computeChecked(taperWidth, { thicknessMm: entered('mm', mm(skinThicknessMm), 'thickness of the skin', '/skinThicknessMm'), taperRatio: ratio });
+  const ratio =
+    given === undefined
+      ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because, cite })
+      : entered('1', fraction(taperRatio), 'taper ratio', '/taperRatio');
+  return computeChecked(taperWidth, {
+    thicknessMm: entered('mm', mm(skinThicknessMm), 'thickness of the skin', '/skinThicknessMm'),
+    taperRatio: ratio,
+  });
 }
 
 interface Placed {
@@ -152,19 +200,43 @@ interface Placed {
   readonly stage: number;
 }
 
-function closingPly(request: ClosingRequest, settled: Settled, { ply, i, widthMm, taperWidthMm, stage }: Placed): ClosingPly {
+function closingPly(
+  request: ClosingRequest,
+  settled: Settled,
+  { ply, i, widthMm, taperWidthMm, stage }: Placed,
+): ClosingPly {
   const { opening } = request;
   const lengthMm = cutLengthOf(request);
-  const outline = opening === undefined ? undefined : difference(offset(opening, widthMm / 2), offset(opening, -widthMm / 2));
+  const outline =
+    opening === undefined
+      ? undefined
+      : difference(offset(opening, widthMm / 2), offset(opening, -widthMm / 2));
   const area = outline === undefined ? lengthMm * widthMm : areaMm2(outline);
   const strips = Math.ceil(lengthMm / settled.longestStripMm);
   const areaM2 = areaFigure(area, `area of closing ply ${i + 1}`, { taperWidthMm });
-  const laidM2 = areaFigure(area + strips * settled.overlapMm * widthMm, `area of closing ply ${i + 1} with overlaps twice`, { areaM2 });
+  const laidM2 = areaFigure(
+    area + strips * settled.overlapMm * widthMm,
+    `area of closing ply ${i + 1} with overlaps twice`,
+    { areaM2 },
+  );
   return {
-    order: i + 1, stage, material: ply.material.code, name: ply.material.name, thicknessMm: ply.thicknessMm, widthMm,
-    ...(outline === undefined ? {} : { outline }), areaM2,
+    order: i + 1,
+    stage,
+    material: ply.material.code,
+    name: ply.material.name,
+    thicknessMm: ply.thicknessMm,
+    widthMm,
+    ...(outline === undefined ? {} : { outline }),
+    areaM2,
     ...rollOf(ply.material.rollWidthsMm, { widthMm, lengthMm, strips, overlapMm: settled.overlapMm }),
-    ...plyMass({ material: ply.material, fibreMassFraction: ply.fibreMassFraction, fractionAt: `/plies/${i}/fibreMassFraction` }, laidM2),
+    ...plyMass(
+      {
+        material: ply.material,
+        fibreMassFraction: ply.fibreMassFraction,
+        fractionAt: `/plies/${i}/fibreMassFraction`,
+      },
+      laidM2,
+    ),
   };
 }
 
@@ -180,12 +252,18 @@ function rollOf(rollWidthsMm: readonly number[], { widthMm, lengthMm, strips, ov
   const wideEnough = rollWidthsMm.filter((width) => width >= widthMm);
   const rollWidthMm = wideEnough.length > 0 ? Math.min(...wideEnough) : Math.max(...rollWidthsMm);
   const stripMm = lengthMm / strips + overlapMm;
-  const abreast = widthMm <= rollWidthMm ? 1 : Math.ceil((widthMm - overlapMm) / Math.max(1, rollWidthMm - overlapMm));
+  const abreast =
+    widthMm <= rollWidthMm ? 1 : Math.ceil((widthMm - overlapMm) / Math.max(1, rollWidthMm - overlapMm));
   const lanes = Math.max(1, Math.floor(rollWidthMm / widthMm));
-  return { strips: strips * abreast, rollWidthMm, rollLengthM: mFromMm(mm(Math.ceil(strips * abreast / lanes) * stripMm)) };
+  return {
+    strips: strips * abreast,
+    rollWidthMm,
+    rollLengthM: mFromMm(mm(Math.ceil((strips * abreast) / lanes) * stripMm)),
+  };
 }
 
-const cutLengthOf = ({ opening, cutLengthMm }: ClosingRequest): number => cutLengthMm ?? (opening === undefined ? 0 : perimeterMm(opening));
+const cutLengthOf = ({ opening, cutLengthMm }: ClosingRequest): number =>
+  cutLengthMm ?? (opening === undefined ? 0 : perimeterMm(opening));
 
 function scarfOf({ joint }: ClosingRequest, { taperRatio }: Settled): ScarfCheck | undefined {
   if (joint === undefined) return undefined;
@@ -194,18 +272,43 @@ function scarfOf({ joint }: ClosingRequest, { taperRatio }: Settled): ScarfCheck
 }
 
 function roomCheck({ roomMm }: ClosingRequest, taperMm: number): ClosingCheck {
-  const base = { check: 'taper-room', title: 'Room for the taper beside the cut', unit: 'mm', demand: taperMm, cite: practice } as const;
-  if (roomMm === undefined) return { ...base, verdict: 'not-established', words: 'the clear width beside the cut was not given' };
-  if (roomMm === 0) return { ...base, verdict: 'fails', capacity: 0, words: 'there is no skin beside the cut to taper: move the cut line' };
-  return { ...base, capacity: roomMm, utilisation: taperMm / roomMm, verdict: taperMm <= roomMm * (1 + 1e-9) ? 'passes' : 'fails', words: `needs ${taperMm.toFixed(0)} mm each side` };
+  const base = {
+    check: 'taper-room',
+    title: 'Room for the taper beside the cut',
+    unit: 'mm',
+    demand: taperMm,
+    cite: practice,
+  } as const;
+  if (roomMm === undefined)
+    return { ...base, verdict: 'not-established', words: 'the clear width beside the cut was not given' };
+  if (roomMm === 0)
+    return {
+      ...base,
+      verdict: 'fails',
+      capacity: 0,
+      words: 'there is no skin beside the cut to taper: move the cut line',
+    };
+  return {
+    ...base,
+    capacity: roomMm,
+    utilisation: taperMm / roomMm,
+    verdict: taperMm <= roomMm * (1 + 1e-9) ? 'passes' : 'fails',
+    words: `needs ${taperMm.toFixed(0)} mm each side`,
+  };
 }
 
 function flushCheck({ plies, skinThicknessMm }: ClosingRequest): ClosingCheck {
   const total = plies.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0);
   const off = total - skinThicknessMm;
   return {
-    check: 'flush', title: 'Closing plies level with the skin', unit: 'mm', demand: Math.abs(off), capacity: FLUSH_MM, utilisation: Math.abs(off) / FLUSH_MM,
-    verdict: Math.abs(off) <= FLUSH_MM ? 'passes' : 'fails', cite: practice,
+    check: 'flush',
+    title: 'Closing plies level with the skin',
+    unit: 'mm',
+    demand: Math.abs(off),
+    capacity: FLUSH_MM,
+    utilisation: Math.abs(off) / FLUSH_MM,
+    verdict: Math.abs(off) <= FLUSH_MM ? 'passes' : 'fails',
+    cite: practice,
     words: `${Math.abs(off).toFixed(2)} mm ${off >= 0 ? 'proud' : 'low'}`,
   };
 }
@@ -214,18 +317,42 @@ const statics: Cite = { source: 'LAMINATE-BY-HAND', clause: 'statics of an incli
 
 function bondChecks({ joint }: ClosingRequest, scarf: ScarfCheck | undefined): readonly ClosingCheck[] {
   if (joint === undefined || scarf === undefined) {
-    return [{ check: 'bond-shear', title: 'Shear in the bond of the taper', unit: 'MPa', verdict: 'not-established', cite: statics, words: 'the stress across the joint and the bond allowable were not given' }];
+    return [
+      {
+        check: 'bond-shear',
+        title: 'Shear in the bond of the taper',
+        unit: 'MPa',
+        verdict: 'not-established',
+        cite: statics,
+        words: 'the stress across the joint and the bond allowable were not given',
+      },
+    ];
   }
   const shear: ClosingCheck = {
-    check: 'bond-shear', title: 'Shear in the bond of the taper', unit: 'MPa', demand: scarf.shearMPa, capacity: joint.allowableShearMPa,
-    utilisation: scarf.shearUtilisation, verdict: scarf.shearUtilisation <= 1 ? 'passes' : 'fails', cite: statics,
+    check: 'bond-shear',
+    title: 'Shear in the bond of the taper',
+    unit: 'MPa',
+    demand: scarf.shearMPa,
+    capacity: joint.allowableShearMPa,
+    utilisation: scarf.shearUtilisation,
+    verdict: scarf.shearUtilisation <= 1 ? 'passes' : 'fails',
+    cite: statics,
     words: `a taper of ${scarf.leastRatio.toFixed(1)}:1 or longer passes`,
   };
   if (joint.allowablePeelMPa === undefined || scarf.peelUtilisation === undefined) return [shear];
-  return [shear, {
-    check: 'bond-peel', title: 'Stress normal to the bond of the taper', unit: 'MPa', demand: scarf.peelMPa, capacity: joint.allowablePeelMPa,
-    utilisation: scarf.peelUtilisation, verdict: scarf.peelUtilisation <= 1 ? 'passes' : 'fails', cite: statics,
-  }];
+  return [
+    shear,
+    {
+      check: 'bond-peel',
+      title: 'Stress normal to the bond of the taper',
+      unit: 'MPa',
+      demand: scarf.peelMPa,
+      capacity: joint.allowablePeelMPa,
+      utilisation: scarf.peelUtilisation,
+      verdict: scarf.peelUtilisation <= 1 ? 'passes' : 'fails',
+      cite: statics,
+    },
+  ];
 }
 
 function assumptionsOf(request: ClosingRequest): readonly Assumption[] {
@@ -236,12 +363,21 @@ function assumptionsOf(request: ClosingRequest): readonly Assumption[] {
 
 function closingFaults(request: ClosingRequest): readonly Problem[] {
   const { plies, opening, cutLengthMm, joint } = request;
-  const noLine = opening === undefined && cutLengthMm === undefined
-    ? [problem('missing', '/cutLengthMm', { expected: 'the length of the cut, or the opening whose edge it is' })] : [];
-  const noArea = opening !== undefined && areaMm2(opening) <= 0 ? [problem('outline-without-area', '/opening')] : [];
-  const jointFaults = joint === undefined ? { ok: true } as const : checkScarf({ ...joint, taperRatio: 12 });
+  const noLine =
+    opening === undefined && cutLengthMm === undefined
+      ? [
+          problem('missing', '/cutLengthMm', {
+            expected: 'the length of the cut, or the opening whose edge it is',
+          }),
+        ]
+      : [];
+  const noArea =
+    opening !== undefined && areaMm2(opening) <= 0 ? [problem('outline-without-area', '/opening')] : [];
+  const jointFaults =
+    joint === undefined ? ({ ok: true } as const) : checkScarf({ ...joint, taperRatio: 12 });
   return [
-    ...noLine, ...noArea,
+    ...noLine,
+    ...noArea,
     ...rangeFaults('/skinThicknessMm', request.skinThicknessMm, { above: 0, upTo: 40 }),
     ...optionalRangeFaults('/cutLengthMm', cutLengthMm, { above: 0, upTo: 200_000 }),
     ...optionalRangeFaults('/kerfMm', request.kerfMm, { from: 0, upTo: 50 }),

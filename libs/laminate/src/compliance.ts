@@ -49,9 +49,15 @@ export function invertSymmetric(m: Symmetric, into: Symmetric): void {
 
 const full = (m: Symmetric): Float64Array => {
   const matrix = new Float64Array(9);
-  matrix[0] = m[0]; matrix[1] = m[1]; matrix[2] = m[2];
-  matrix[3] = m[1]; matrix[4] = m[3]; matrix[5] = m[4];
-  matrix[6] = m[2]; matrix[7] = m[4]; matrix[8] = m[5];
+  matrix[0] = m[0];
+  matrix[1] = m[1];
+  matrix[2] = m[2];
+  matrix[3] = m[1];
+  matrix[4] = m[3];
+  matrix[5] = m[4];
+  matrix[6] = m[2];
+  matrix[7] = m[4];
+  matrix[8] = m[5];
   return matrix;
 };
 
@@ -59,7 +65,10 @@ function product(left: Float64Array, right: Float64Array): Float64Array {
   const result = new Float64Array(9);
   for (let row = 0; row < 3; row += 1) {
     for (let column = 0; column < 3; column += 1) {
-      result[3 * row + column] = left[3 * row] * right[column] + left[3 * row + 1] * right[3 + column] + left[3 * row + 2] * right[6 + column];
+      result[3 * row + column] =
+        left[3 * row] * right[column] +
+        left[3 * row + 1] * right[3 + column] +
+        left[3 * row + 2] * right[6 + column];
     }
   }
   return result;
@@ -79,7 +88,14 @@ function negated(m: Float64Array): Float64Array {
   return result;
 }
 
-const places = [[0, 0], [0, 1], [0, 2], [1, 1], [1, 2], [2, 2]] as const;
+const places = [
+  [0, 0],
+  [0, 1],
+  [0, 2],
+  [1, 1],
+  [1, 2],
+  [2, 2],
+] as const;
 
 /** The mean of the two mirrored members keeps the result symmetric to the last bit. */
 const mirrored = (m: Float64Array, i: number): number => {

@@ -13,13 +13,22 @@ const table: Readonly<Record<FractionKind, Readonly<Record<LayupSkill, number>>>
 };
 
 const mixed: Readonly<Record<LayupSkill, readonly [number, number]>> = {
-  'hand-simple': [0.46, 0.18], 'hand-complex': [0.35, 0.11], 'vacuum-bag': [0.56, 0.22],
+  'hand-simple': [0.46, 0.18],
+  'hand-complex': [0.35, 0.11],
+  'vacuum-bag': [0.56, 0.22],
 };
 
 /** Fibre mass fraction to expect where nobody measured one. */
-export const defaultFraction = (kind: FractionKind, skill: LayupSkill): { readonly value: number; readonly cite: Cite } =>
-  ({ value: table[kind][skill], cite });
+export const defaultFraction = (
+  kind: FractionKind,
+  skill: LayupSkill,
+): { readonly value: number; readonly cite: Cite } => ({ value: table[kind][skill], cite });
 
 /** Roving or multiaxial laid in turns with mat; `matShare` is the mat's part of all the glass, 0 to 1. */
-export const mixedFraction = (matShare: number, skill: LayupSkill): { readonly value: number; readonly cite: Cite } =>
-  ({ value: mixed[skill][0] - mixed[skill][1] * matShare, cite });
+export const mixedFraction = (
+  matShare: number,
+  skill: LayupSkill,
+): { readonly value: number; readonly cite: Cite } => ({
+  value: mixed[skill][0] - mixed[skill][1] * matShare,
+  cite,
+});

@@ -19,7 +19,10 @@ export interface EngineeringConstants {
  * `free` lets an unsymmetric laminate warp, `heldFlat` takes A alone; for a symmetric one both are the same.
  * Source: [JONES-1999] chapter 4
  */
-export const inPlaneConstants = (compliance: Compliance, thicknessMm: number): { readonly free: EngineeringConstants; readonly heldFlat: EngineeringConstants } => ({
+export const inPlaneConstants = (
+  compliance: Compliance,
+  thicknessMm: number,
+): { readonly free: EngineeringConstants; readonly heldFlat: EngineeringConstants } => ({
   free: constantsFrom(compliance.aMmPerN, thicknessMm),
   heldFlat: constantsFrom(compliance.flatAMmPerN, thicknessMm),
 });

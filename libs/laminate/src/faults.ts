@@ -12,8 +12,11 @@ export function rangeFaults(at: string, value: unknown, range: Range): readonly 
   if (typeof value !== 'number' || !Number.isFinite(value)) {
     return [problem('not-a-number', at, { value: String(value), hint: hintOf(range) })];
   }
-  const isInside = (range.above === undefined || value > range.above) && (range.from === undefined || value >= range.from)
-    && (range.below === undefined || value < range.below) && (range.upTo === undefined || value <= range.upTo);
+  const isInside =
+    (range.above === undefined || value > range.above) &&
+    (range.from === undefined || value >= range.from) &&
+    (range.below === undefined || value < range.below) &&
+    (range.upTo === undefined || value <= range.upTo);
   return isInside ? [] : [problem('out-of-range', at, { value, range: wordsOf(range) })];
 }
 
@@ -29,7 +32,7 @@ export function countFaults(at: string, count: number, least: number, most: numb
 const hintOf = (range: Range): string => (Object.keys(range).length === 0 ? '' : ` ${wordsOf(range)}`);
 
 export function wordsOf({ above, from, below, upTo }: Range): string {
-  const lower = above === undefined ? from === undefined ? [] : [`${from} or more`] : [`above ${above}`];
-  const upper = below === undefined ? upTo === undefined ? [] : [`at most ${upTo}`] : [`below ${below}`];
+  const lower = above === undefined ? (from === undefined ? [] : [`${from} or more`]) : [`above ${above}`];
+  const upper = below === undefined ? (upTo === undefined ? [] : [`at most ${upTo}`]) : [`below ${below}`];
   return [...lower, ...upper].join(' and ');
 }

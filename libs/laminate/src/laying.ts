@@ -40,6 +40,11 @@ export function stagesOf(thicknessesMm: readonly number[], limitMm: number): rea
   }
   return groups.map((plies, stage) => {
     const thicknessMm = plies.reduce((sum, i) => sum + thicknessesMm[i], 0);
-    return { stage: stage + 1, plies: plies.map((i) => i + 1), thicknessMm, isOverLimit: thicknessMm > limitMm * (1 + 1e-9) };
+    return {
+      stage: stage + 1,
+      plies: plies.map((i) => i + 1),
+      thicknessMm,
+      isOverLimit: thicknessMm > limitMm * (1 + 1e-9),
+    };
   });
 }

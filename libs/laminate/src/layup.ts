@@ -54,7 +54,12 @@ export function layupOf(request: LayupRequest): Outcome<Layup> {
   const { material, resin, turnDeg = 0 } = request;
   const method = findPlyMethod(request.method);
   if (method === undefined) {
-    return refusal(problem('not-one-of', '/method', { value: String(request.method), choices: plyMethods.map(({ name }) => name).join(', ') }));
+    return refusal(
+      problem('not-one-of', '/method', {
+        value: String(request.method),
+        choices: plyMethods.map(({ name }) => name).join(', '),
+      }),
+    );
   }
   const fibreMassFraction = request.fibreMassFraction ?? material.fibreMassFraction.value;
   const early = [
@@ -64,19 +69,39 @@ export function layupOf(request: LayupRequest): Outcome<Layup> {
   ];
   if (early.length > 0) return refusal(...early);
   const pieces = piecesOf(material.layers, fibreMassFraction, method);
-  const late = unique(pieces.flatMap(({ layup, fibreMassFraction: psi }) => methodFaults(method, { layup, fibreMassFraction: psi, resin })));
+  const late = unique(
+    pieces.flatMap(({ layup, fibreMassFraction: psi }) =>
+      methodFaults(method, { layup, fibreMassFraction: psi, resin }),
+    ),
+  );
   if (late.length > 0) return refusal(...late);
   return success(laid(request, method, pieces));
 }
 
-function laid({ material, resin, turnDeg = 0 }: LayupRequest, method: PlyMethod, pieces: readonly Piece[]): Layup {
-  const built = pieces.map((piece) => ({ piece, properties: method.propertiesOf({ layup: piece.layup, fibreMassFraction: piece.fibreMassFraction, resin }) }));
+function laid(
+  { material, resin, turnDeg = 0 }: LayupRequest,
+  method: PlyMethod,
+  pieces: readonly Piece[],
+): Layup {
+  const built = pieces.map((piece) => ({
+    piece,
+    properties: method.propertiesOf({
+      layup: piece.layup,
+      fibreMassFraction: piece.fibreMassFraction,
+      resin,
+    }),
+  }));
   const plies = built.map(({ piece, properties }) => plyFrom(piece, properties, turnDeg));
   return {
-    material: material.code, method: method.name, plies,
-    thicknessMm: sum(plies, 'thicknessMm'), arealMassGPerM2: sum(plies, 'arealMassGPerM2'), resinGPerM2: sum(plies, 'resinGPerM2'),
+    material: material.code,
+    method: method.name,
+    plies,
+    thicknessMm: sum(plies, 'thicknessMm'),
+    arealMassGPerM2: sum(plies, 'arealMassGPerM2'),
+    resinGPerM2: sum(plies, 'resinGPerM2'),
     fibreMassFraction: stackFibreFraction(plies),
-    fibreDensityKgPerM3: built[0].properties.fibreDensityKgPerM3, resinDensityKgPerM3: built[0].properties.resinDensityKgPerM3,
+    fibreDensityKgPerM3: built[0].properties.fibreDensityKgPerM3,
+    resinDensityKgPerM3: built[0].properties.resinDensityKgPerM3,
     remarks: uniqueRemarks(built.flatMap(({ properties }) => properties.remarks)),
   };
 }
@@ -92,12 +117,21 @@ function plyFrom(piece: Piece, properties: PlyProperties, turnDeg: number): Laid
     ...(properties.partialFactors === undefined ? {} : { partialFactors: properties.partialFactors }),
   };
   return {
-    layup: piece.layup, arealMassGPerM2, fibreMassFraction,
-    resinGPerM2: arealMassGPerM2 * (1 - fibreMassFraction) / fibreMassFraction,
-    thicknessMm: thicknessOf({ arealMassGPerM2, fibreMassFraction, fibreDensityKgPerM3: properties.fibreDensityKgPerM3, resinDensityKgPerM3: properties.resinDensityKgPerM3 }),
+    layup: piece.layup,
+    arealMassGPerM2,
+    fibreMassFraction,
+    resinGPerM2: (arealMassGPerM2 * (1 - fibreMassFraction)) / fibreMassFraction,
+    thicknessMm: thicknessOf({
+      arealMassGPerM2,
+      fibreMassFraction,
+      fibreDensityKgPerM3: properties.fibreDensityKgPerM3,
+      resinDensityKgPerM3: properties.resinDensityKgPerM3,
+    }),
     angleDeg: piece.angleDeg + turnDeg,
-    youngAlongMPa: properties.youngAlongMPa, youngAcrossMPa: properties.youngAcrossMPa,
-    poissonRatio: properties.poissonRatio, shearModulusMPa: properties.shearModulusMPa,
+    youngAlongMPa: properties.youngAlongMPa,
+    youngAcrossMPa: properties.youngAcrossMPa,
+    poissonRatio: properties.poissonRatio,
+    shearModulusMPa: properties.shearModulusMPa,
     ...optional,
   };
 }
@@ -109,7 +143,11 @@ interface Piece {
   readonly fibreMassFraction: number;
 }
 
-function piecesOf(layers: readonly FabricLayer[], fibreMassFraction: number, method: PlyMethod): readonly Piece[] {
+function piecesOf(
+  layers: readonly FabricLayer[],
+  fibreMassFraction: number,
+  method: PlyMethod,
+): readonly Piece[] {
   const weighed = withFractions(layers, fibreMassFraction);
   const joined = method.layups.includes('unidirectional') ? weighed : pairsJoined(weighed);
   return method.wovenAs === 'one-ply' ? joined : joined.flatMap(halved);
@@ -120,35 +158,58 @@ const kindOf = (layer: FabricLayer, layers: readonly FabricLayer[]): FractionKin
 
 /** The layers keep the proportions of their usual fractions, scaled so that the fabric as a whole has its own. */
 function withFractions(layers: readonly FabricLayer[], whole: number): readonly Piece[] {
-  const usual = layers.map((layer) => ({ ...layer, fibreMassFraction: defaultFraction(kindOf(layer, layers), 'hand-simple').value }));
+  const usual = layers.map((layer) => ({
+    ...layer,
+    fibreMassFraction: defaultFraction(kindOf(layer, layers), 'hand-simple').value,
+  }));
   const scale = whole / stackFibreFraction(usual);
   return usual.map((layer) => ({ ...layer, fibreMassFraction: layer.fibreMassFraction * scale }));
 }
 
-const isRightAngle = (a: number, b: number): boolean => (Math.abs(a - b) % 180) === 90;
+const isRightAngle = (a: number, b: number): boolean => Math.abs(a - b) % 180 === 90;
 
 /** Two equal layers of fibres at right angles are what such a method calls 0/90. */
 function pairsJoined(pieces: readonly Piece[]): readonly Piece[] {
   const joined: Piece[] = [];
   for (let i = 0; i < pieces.length; i += 1) {
     const [here, next] = [pieces[i], pieces.at(i + 1)];
-    const isPair = here.layup === 'unidirectional' && next?.layup === 'unidirectional'
-      && here.arealMassGPerM2 === next.arealMassGPerM2 && isRightAngle(here.angleDeg, next.angleDeg);
+    const isPair =
+      here.layup === 'unidirectional' &&
+      next?.layup === 'unidirectional' &&
+      here.arealMassGPerM2 === next.arealMassGPerM2 &&
+      isRightAngle(here.angleDeg, next.angleDeg);
     joined.push(isPair ? { ...here, layup: 'woven', arealMassGPerM2: 2 * here.arealMassGPerM2 } : here);
     i += isPair ? 1 : 0;
   }
   return joined;
 }
 
-const halved = (piece: Piece): readonly Piece[] => piece.layup === 'woven'
-  ? [0, 90].map((turn) => ({ ...piece, layup: 'unidirectional' as const, angleDeg: piece.angleDeg + turn, arealMassGPerM2: piece.arealMassGPerM2 / 2 }))
-  : [piece];
+const halved = (piece: Piece): readonly Piece[] =>
+  piece.layup === 'woven'
+    ? [0, 90].map((turn) => ({
+        ...piece,
+        layup: 'unidirectional' as const,
+        angleDeg: piece.angleDeg + turn,
+        arealMassGPerM2: piece.arealMassGPerM2 / 2,
+      }))
+    : [piece];
 
-const resinFaults = (material: Reinforcement, resin: ResinConstants): readonly Problem[] => material.suitsResins.includes(resin.chemistry) ? []
-  : [problem('contradiction', '/material', { other: 'the resin', why: `${material.name} goes with ${material.suitsResins.join(' or ')}, not ${resin.chemistry}` })];
+const resinFaults = (material: Reinforcement, resin: ResinConstants): readonly Problem[] =>
+  material.suitsResins.includes(resin.chemistry)
+    ? []
+    : [
+        problem('contradiction', '/material', {
+          other: 'the resin',
+          why: `${material.name} goes with ${material.suitsResins.join(' or ')}, not ${resin.chemistry}`,
+        }),
+      ];
 
-const unique = (problems: readonly Problem[]): readonly Problem[] =>
-  [...new Map(problems.map((found) => [`${found.code} ${found.at} ${JSON.stringify(found.facts)}`, found])).values()];
+const unique = (problems: readonly Problem[]): readonly Problem[] => [
+  ...new Map(
+    problems.map((found) => [`${found.code} ${found.at} ${JSON.stringify(found.facts)}`, found]),
+  ).values(),
+];
 
-const uniqueRemarks = (remarks: readonly Remark[]): readonly Remark[] =>
-  [...new Map(remarks.map((remark) => [`${remark.about} ${remark.words}`, remark])).values()];
+const uniqueRemarks = (remarks: readonly Remark[]): readonly Remark[] => [
+  ...new Map(remarks.map((remark) => [`${remark.about} ${remark.words}`, remark])).values(),
+];

@@ -26,11 +26,14 @@ export const roundFibres: ShapeFactors = { across: 2, shear: 1 };
 export function halpinTsai(fibre: number, resin: number, v: number, xi: number): number {
   const ratio = fibre / resin;
   const eta = (ratio - 1) / (ratio + xi);
-  return resin * (1 + xi * eta * v) / (1 - eta * v);
+  return (resin * (1 + xi * eta * v)) / (1 - eta * v);
 }
 
 /** Rule of mixtures along the fibres and for Poisson's ratio; Halpin-Tsai across and in shear. */
-export function mixedPly({ fibre, resin, fibreVolumeFraction: v }: Mixture, shape: ShapeFactors = roundFibres): PlyElastic {
+export function mixedPly(
+  { fibre, resin, fibreVolumeFraction: v }: Mixture,
+  shape: ShapeFactors = roundFibres,
+): PlyElastic {
   return {
     youngAlongMPa: v * fibre.youngMPa + (1 - v) * resin.youngMPa,
     youngAcrossMPa: halpinTsai(fibre.youngAcrossMPa, resin.youngMPa, v, shape.across),
@@ -40,10 +43,12 @@ export function mixedPly({ fibre, resin, fibreVolumeFraction: v }: Mixture, shap
 }
 
 /** Shear of rigid fibres in a cylinder assemblage, G_m (1 + V)/(1 - V): an upper limit for very stiff fibres. */
-export const rigidCylinderShear = (resinShearMPa: number, v: number): number => resinShearMPa * (1 + v) / (1 - v);
+export const rigidCylinderShear = (resinShearMPa: number, v: number): number =>
+  (resinShearMPa * (1 + v)) / (1 - v);
 
 /** Inverse rule of mixtures across the fibres, the lower bound. */
-export const seriesModulus = (fibre: number, resin: number, v: number): number => fibre * resin / (fibre * (1 - v) + resin * v);
+export const seriesModulus = (fibre: number, resin: number, v: number): number =>
+  (fibre * resin) / (fibre * (1 - v) + resin * v);
 
 /**
  * A fabric with the share `split` of its fibres along and the rest across, as one ply.
@@ -54,11 +59,16 @@ export const seriesModulus = (fibre: number, resin: number, v: number): number =
  */
 export function crossPly(unidirectional: PlyElastic, split: number): PlyElastic {
   const { youngAlongMPa: e1, youngAcrossMPa: e2, poissonRatio: nu, shearModulusMPa } = unidirectional;
-  const shrink = 1 - nu * nu * e2 / e1;
+  const shrink = 1 - (nu * nu * e2) / e1;
   const a11 = (split * e1 + (1 - split) * e2) / shrink;
   const a22 = (split * e2 + (1 - split) * e1) / shrink;
-  const a12 = nu * e2 / shrink;
-  return { youngAlongMPa: a11 - a12 * a12 / a22, youngAcrossMPa: a22 - a12 * a12 / a11, poissonRatio: a12 / a22, shearModulusMPa };
+  const a12 = (nu * e2) / shrink;
+  return {
+    youngAlongMPa: a11 - (a12 * a12) / a22,
+    youngAcrossMPa: a22 - (a12 * a12) / a11,
+    poissonRatio: a12 / a22,
+    shearModulusMPa,
+  };
 }
 
 /** Fibres at random in the plane: E = 3/8 E1 + 5/8 E2, isotropic with ν = 0.3. */
@@ -86,13 +96,30 @@ function micromechanicsPly({ layup, fibreMassFraction, resin }: PlyBasis): PlyPr
   const fibre = constituentSets.bv.glass;
   const fibreVolumeFraction = volumeFractionOf(fibreMassFraction, fibre.densityKgPerM3, resin.densityKgPerM3);
   const unidirectional = mixedPly({ fibre, resin, fibreVolumeFraction });
-  const elastic = layup === 'unidirectional' ? unidirectional : layup === 'woven' ? crossPly(unidirectional, 0.5) : matFrom(unidirectional);
+  const elastic =
+    layup === 'unidirectional'
+      ? unidirectional
+      : layup === 'woven'
+        ? crossPly(unidirectional, 0.5)
+        : matFrom(unidirectional);
   return {
-    ...elastic, method: 'micromechanics', cite,
-    fibreVolumeFraction, fibreDensityKgPerM3: fibre.densityKgPerM3, resinDensityKgPerM3: resin.densityKgPerM3,
+    ...elastic,
+    method: 'micromechanics',
+    cite,
+    fibreVolumeFraction,
+    fibreDensityKgPerM3: fibre.densityKgPerM3,
+    resinDensityKgPerM3: resin.densityKgPerM3,
     remarks: [
-      { about: 'strength', words: 'constituent theory gives no trustworthy strengths, so none are given', cite },
-      { about: 'fibre', words: 'E-glass of 2570 kg/m3, 73.1 GPa, 30 GPa in shear and ν 0.238', cite: constituentSets.bv.cite },
+      {
+        about: 'strength',
+        words: 'constituent theory gives no trustworthy strengths, so none are given',
+        cite,
+      },
+      {
+        about: 'fibre',
+        words: 'E-glass of 2570 kg/m3, 73.1 GPa, 30 GPa in shear and ν 0.238',
+        cite: constituentSets.bv.cite,
+      },
     ],
   };
 }

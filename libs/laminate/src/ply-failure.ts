@@ -13,7 +13,12 @@ export interface PlyFailure {
 }
 
 /** The first ply to meet the criterion as the loads grow in proportion; the climate's stresses rest unchanged. */
-export function firstPlyFailure(plies: readonly Ply[], loads: Loads, climate: Climate, criterion: Criterion): PlyFailure | undefined {
+export function firstPlyFailure(
+  plies: readonly Ply[],
+  loads: Loads,
+  climate: Climate,
+  criterion: Criterion,
+): PlyFailure | undefined {
   return firstAmong(plies, plies.map(limitsOf), { loads, climate, criterion, skip: new Set() });
 }
 
@@ -27,10 +32,16 @@ interface Case {
 
 const limitsOf = (ply: Ply): PlyLimits | undefined => {
   const breakingStrain = breakingStrainOf(ply);
-  return ply.strength === undefined || breakingStrain === undefined ? undefined : { elastic: ply, strength: ply.strength, breakingStrain };
+  return ply.strength === undefined || breakingStrain === undefined
+    ? undefined
+    : { elastic: ply, strength: ply.strength, breakingStrain };
 };
 
-function firstAmong(plies: readonly Ply[], limits: readonly (PlyLimits | undefined)[], { loads, climate, criterion, skip }: Case): PlyFailure | undefined {
+function firstAmong(
+  plies: readonly Ply[],
+  limits: readonly (PlyLimits | undefined)[],
+  { loads, climate, criterion, skip }: Case,
+): PlyFailure | undefined {
   const stiffness = stiffnessOf(plies);
   const laminate = { plies, stiffness, compliance: complianceOf(stiffness) };
   const applied = responseOf(laminate, loads, noClimate);
@@ -49,7 +60,11 @@ function firstAmong(plies: readonly Ply[], limits: readonly (PlyLimits | undefin
   return first;
 }
 
-const stressAt = ({ stressMPa }: Response, level: number): Stress => [stressMPa[3 * level], stressMPa[3 * level + 1], stressMPa[3 * level + 2]];
+const stressAt = ({ stressMPa }: Response, level: number): Stress => [
+  stressMPa[3 * level],
+  stressMPa[3 * level + 1],
+  stressMPa[3 * level + 2],
+];
 
 /** What is left of a ply's moduli after a failure: the share of E1 after a fibre failure, of E2, G12 and ν12 after a matrix failure. */
 export interface Degradation {
@@ -73,14 +88,24 @@ export interface ProgressiveFailure {
  * Valid:  a bookkeeping of load shedding, not a damage model; the shares are assumptions of the caller.
  * Source: [JONES-1999] chapter 4
  */
-export function progressiveFailure(plies: readonly Ply[], loads: Loads, climate: Climate, rule: { readonly criterion: Criterion; readonly degradation: Degradation }): ProgressiveFailure | undefined {
+export function progressiveFailure(
+  plies: readonly Ply[],
+  loads: Loads,
+  climate: Climate,
+  rule: { readonly criterion: Criterion; readonly degradation: Degradation },
+): ProgressiveFailure | undefined {
   const limits = plies.map(limitsOf);
   const current = [...plies];
   const state = { events: new Array<PlyFailure>(), spent: new Set<number>(), cracked: new Set<number>() };
   let best = 0;
   while (state.spent.size < plies.length) {
     const live = limits.map((limit, i) => limit && { ...limit, elastic: current[i] });
-    const failure = firstAmong(current, live, { loads, climate, criterion: rule.criterion, skip: state.spent });
+    const failure = firstAmong(current, live, {
+      loads,
+      climate,
+      criterion: rule.criterion,
+      skip: state.spent,
+    });
     if (failure === undefined) break;
     state.events.push(failure);
     best = Math.max(best, failure.loadFactor);
@@ -88,7 +113,11 @@ export function progressiveFailure(plies: readonly Ply[], loads: Loads, climate:
     current[failure.plyIndex] = degraded(current[failure.plyIndex], failure, rule.degradation, state);
   }
   if (state.events.length === 0) return undefined;
-  return { events: state.events, ultimateFactor: best, ultimateEvent: state.events.findIndex(({ loadFactor }) => loadFactor === best) };
+  return {
+    events: state.events,
+    ultimateFactor: best,
+    ultimateEvent: state.events.findIndex(({ loadFactor }) => loadFactor === best),
+  };
 }
 
 interface Spending {
@@ -97,7 +126,12 @@ interface Spending {
 }
 
 /** A second matrix failure of the same ply leaves it with its fibres only, so that it cannot be counted for ever. */
-function degraded(ply: Ply, { plyIndex, mode }: PlyFailure, { fibreFraction, matrixFraction }: Degradation, state: Spending): Ply {
+function degraded(
+  ply: Ply,
+  { plyIndex, mode }: PlyFailure,
+  { fibreFraction, matrixFraction }: Degradation,
+  state: Spending,
+): Ply {
   const isFibre = mode === 'fibre-tension' || mode === 'fibre-compression';
   if (isFibre || state.cracked.has(plyIndex)) state.spent.add(plyIndex);
   state.cracked.add(plyIndex);
@@ -106,5 +140,7 @@ function degraded(ply: Ply, { plyIndex, mode }: PlyFailure, { fibreFraction, mat
     shearModulusMPa: ply.shearModulusMPa * matrixFraction,
     poissonRatio: ply.poissonRatio * matrixFraction,
   };
-  return isFibre ? { ...ply, ...matrix, youngAlongMPa: ply.youngAlongMPa * fibreFraction } : { ...ply, ...matrix };
+  return isFibre
+    ? { ...ply, ...matrix, youngAlongMPa: ply.youngAlongMPa * fibreFraction }
+    : { ...ply, ...matrix };
 }

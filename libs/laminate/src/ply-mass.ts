@@ -13,7 +13,9 @@ export const glassMass = defineFormula({
   },
   output: { symbol: 'mg', unit: 'kg', meaning: 'dry glass in the ply' },
   evaluate: ({ areaM2, arealMassGPerM2 }) => kgFromG(g(areaM2 * arealMassGPerM2)),
-  worked: [{ at: 'by hand: 0.8 m2 of 600 g/m2', given: { areaM2: 0.8, arealMassGPerM2: 600 }, printed: '0.48' }],
+  worked: [
+    { at: 'by hand: 0.8 m2 of 600 g/m2', given: { areaM2: 0.8, arealMassGPerM2: 600 }, printed: '0.48' },
+  ],
 });
 
 /** Resin that wets a mass of glass to a fibre fraction. */
@@ -26,8 +28,14 @@ export const resinMass = defineFormula({
     fibreMassFraction: { symbol: 'ψ', unit: '1', meaning: 'fibre mass fraction', from: 0.1, upTo: 0.8 },
   },
   output: { symbol: 'mr', unit: 'kg', meaning: 'mixed resin in the ply, no waste' },
-  evaluate: ({ glassKg, fibreMassFraction }) => kg(glassKg * (1 - fibreMassFraction) / fibreMassFraction),
-  worked: [{ at: 'FAA AC 43.13-1B p. 3-3: resin equal to cloth at half by mass', given: { glassKg: 0.3, fibreMassFraction: 0.5 }, printed: '0.3' }],
+  evaluate: ({ glassKg, fibreMassFraction }) => kg((glassKg * (1 - fibreMassFraction)) / fibreMassFraction),
+  worked: [
+    {
+      at: 'FAA AC 43.13-1B p. 3-3: resin equal to cloth at half by mass',
+      given: { glassKg: 0.3, fibreMassFraction: 0.5 },
+      printed: '0.3',
+    },
+  ],
 });
 
 export interface PlyMassBasis {
@@ -42,22 +50,41 @@ export interface PlyMass {
   readonly resinKg: Figure<'kg'>;
 }
 
-export function plyMass({ material, fibreMassFraction, fractionAt }: PlyMassBasis, areaM2: Figure<'m2'>): PlyMass {
+export function plyMass(
+  { material, fibreMassFraction, fractionAt }: PlyMassBasis,
+  areaM2: Figure<'m2'>,
+): PlyMass {
   const areal = material.arealMassGPerM2;
   const arealMassGPerM2 = fromCatalogue('g/m2', gPerM2(areal.value), `glass in ${material.name}`, {
-    item: material.code, field: 'arealMassGPerM2', cite: areal.cite,
-    ...(areal.low === undefined ? {} : { low: areal.low }), ...(areal.high === undefined ? {} : { high: areal.high }),
+    item: material.code,
+    field: 'arealMassGPerM2',
+    cite: areal.cite,
+    ...(areal.low === undefined ? {} : { low: areal.low }),
+    ...(areal.high === undefined ? {} : { high: areal.high }),
   });
   const glassKg = computeChecked(glassMass, { areaM2, arealMassGPerM2 });
   const meaning = `fibre mass fraction of ${material.name}`;
-  const psi = fractionAt === undefined
-    ? fromCatalogue('1', fraction(fibreMassFraction), meaning, { item: material.code, field: 'fibreMassFraction', cite: material.fibreMassFraction.cite })
-    : entered('1', fraction(fibreMassFraction), meaning, fractionAt);
+  const psi =
+    fractionAt === undefined
+      ? fromCatalogue('1', fraction(fibreMassFraction), meaning, {
+          item: material.code,
+          field: 'fibreMassFraction',
+          cite: material.fibreMassFraction.cite,
+        })
+      : entered('1', fraction(fibreMassFraction), meaning, fractionAt);
   return { glassKg, resinKg: computeChecked(resinMass, { glassKg, fibreMassFraction: psi }) };
 }
 
 /** An area that geometry worked out from the figures named. */
-export const areaFigure = (areaMm2: number, meaning: string, inputs: Readonly<Record<string, Figure>>): Figure<'m2'> =>
+export const areaFigure = (
+  areaMm2: number,
+  meaning: string,
+  inputs: Readonly<Record<string, Figure>>,
+): Figure<'m2'> =>
   derived('m2', m2FromMm2(mm2(areaMm2)), meaning, {
-    formula: 'geometry.area', title: 'Area of an outline', symbol: 'A', cite: { source: 'ARITHMETIC', clause: 'offset and area of a polygon' }, inputs,
+    formula: 'geometry.area',
+    title: 'Area of an outline',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC', clause: 'offset and area of a polygon' },
+    inputs,
   });

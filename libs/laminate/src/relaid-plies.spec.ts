@@ -7,12 +7,31 @@ import { relaidPlies, type PlyToLay, type RelaidRequest } from './relaid-plies.j
 
 const datum = (value: number) => ({ value, cite: { source: 'COMMON-PRACTICE' } });
 const cloth = (widths: readonly number[]): Reinforcement => ({
-  kind: 'reinforcement', code: 'cloth-600', name: 'Cloth 600 g/m2', fabric: 'cloth', fibre: 'e-glass', arealMassGPerM2: datum(600),
-  layers: [{ layup: 'woven', angleDeg: 0, arealMassGPerM2: 600 }], fibreMassFraction: datum(0.5), rollWidthsMm: widths, rollLengthsM: [50],
-  suitsAgainstCore: true, printThrough: 1, suitsResins: ['epoxy'],
+  kind: 'reinforcement',
+  code: 'cloth-600',
+  name: 'Cloth 600 g/m2',
+  fabric: 'cloth',
+  fibre: 'e-glass',
+  arealMassGPerM2: datum(600),
+  layers: [{ layup: 'woven', angleDeg: 0, arealMassGPerM2: 600 }],
+  fibreMassFraction: datum(0.5),
+  rollWidthsMm: widths,
+  rollLengthsM: [50],
+  suitsAgainstCore: true,
+  printThrough: 1,
+  suitsResins: ['epoxy'],
 });
-const ply = (widths: readonly number[] = [1270]): PlyToLay => ({ material: cloth(widths), thicknessMm: 1, fibreMassFraction: 0.5 });
-const square: Region = regionOf([[0, 0], [600, 0], [600, 400], [0, 400]]);
+const ply = (widths: readonly number[] = [1270]): PlyToLay => ({
+  material: cloth(widths),
+  thicknessMm: 1,
+  fibreMassFraction: 0.5,
+});
+const square: Region = regionOf([
+  [0, 0],
+  [600, 0],
+  [600, 400],
+  [0, 400],
+]);
 const request: RelaidRequest = { opening: square, oldThicknessMm: 3, plies: [ply(), ply(), ply()] };
 
 function laid(given: RelaidRequest) {
@@ -57,7 +76,8 @@ describe('a relaid skin', () => {
 
   test('seams of the next ply keep away from those below', () => {
     const { plies } = laid({ ...request, plies: [ply([300]), ply([300])] });
-    const middle = (i: number) => Math.min(...plies[i].pieces.map(({ outline }) => Math.max(...outline[0].outer.map(([, y]) => y))));
+    const middle = (i: number) =>
+      Math.min(...plies[i].pieces.map(({ outline }) => Math.max(...outline[0].outer.map(([, y]) => y))));
     expect(Math.abs(middle(0) - middle(1))).toBeGreaterThan(20);
   });
 
@@ -67,20 +87,48 @@ describe('a relaid skin', () => {
   });
 
   test('six millimetres of laminate is laid in two goes where four is the limit', () => {
-    expect(stagesOf([1.5, 1.5, 1.5, 1.5], 4).map(({ plies }) => plies)).toEqual([[1, 2], [3, 4]]);
+    expect(stagesOf([1.5, 1.5, 1.5, 1.5], 4).map(({ plies }) => plies)).toEqual([
+      [1, 2],
+      [3, 4],
+    ]);
     expect(stagesOf([5], 4)[0].isOverLimit).toBe(true);
   });
 
   test('a taper that runs off the sound skin is found out', () => {
-    const soundSkin = regionOf([[-36, -36], [636, -36], [636, 420], [-36, 420]]);
+    const soundSkin = regionOf([
+      [-36, -36],
+      [636, -36],
+      [636, 420],
+      [-36, 420],
+    ]);
     expect(laid({ ...request, soundSkin }).room.verdict).toBe('fails');
-    expect(laid({ ...request, soundSkin: regionOf([[-40, -40], [640, -40], [640, 440], [-40, 440]]) }).room.verdict).toBe('passes');
+    expect(
+      laid({
+        ...request,
+        soundSkin: regionOf([
+          [-40, -40],
+          [640, -40],
+          [640, 440],
+          [-40, 440],
+        ]),
+      }).room.verdict,
+    ).toBe('passes');
     expect(laid(request).room.verdict).toBe('not-established');
   });
 
   test('everything wrong with a request is said at once', () => {
-    const outcome = relaidPlies({ opening: [], oldThicknessMm: -1, plies: [{ ...ply(), thicknessMm: 0 }], taperRatio: 0.5 });
-    expect(outcome.ok ? [] : outcome.problems.map(({ at }) => at).sort()).toEqual(['/oldThicknessMm', '/opening', '/plies/0/thicknessMm', '/taperRatio']);
+    const outcome = relaidPlies({
+      opening: [],
+      oldThicknessMm: -1,
+      plies: [{ ...ply(), thicknessMm: 0 }],
+      taperRatio: 0.5,
+    });
+    expect(outcome.ok ? [] : outcome.problems.map(({ at }) => at).sort()).toEqual([
+      '/oldThicknessMm',
+      '/opening',
+      '/plies/0/thicknessMm',
+      '/taperRatio',
+    ]);
   });
 });
 

@@ -86,10 +86,35 @@ interface Settled {
 }
 
 export const relaidDefaults = {
-  order: { value: 'smallest-first', meaning: 'order of the plies', shown: 'the smallest first', because: 'both orders are in use, and no published test decides between them for decks', cite: layingCite },
-  overlapMm: { value: 50, meaning: 'overlap of strips of one ply', shown: '50 mm', because: 'edges of successive reinforcements stagger by 50 mm, and seams of the next ply keep away from them', cite: { source: 'LR-SSC-2020', clause: 'Pt 8 Ch 2, section 4' } },
-  endAllowanceMm: { value: 50, meaning: 'trimmed off each strip', shown: '50 mm', because: 'an inch at either end', cite: { source: 'COMMON-PRACTICE' } },
-  wetLimitMm: { value: 4, meaning: 'most laid wet on wet', shown: '4 mm', because: 'solid hand lay-up of 4 to 6 mm in one go is where overheating is reported', cite: { source: 'FROM-MEMORY' } },
+  order: {
+    value: 'smallest-first',
+    meaning: 'order of the plies',
+    shown: 'the smallest first',
+    because: 'both orders are in use, and no published test decides between them for decks',
+    cite: layingCite,
+  },
+  overlapMm: {
+    value: 50,
+    meaning: 'overlap of strips of one ply',
+    shown: '50 mm',
+    because:
+      'edges of successive reinforcements stagger by 50 mm, and seams of the next ply keep away from them',
+    cite: { source: 'LR-SSC-2020', clause: 'Pt 8 Ch 2, section 4' },
+  },
+  endAllowanceMm: {
+    value: 50,
+    meaning: 'trimmed off each strip',
+    shown: '50 mm',
+    because: 'an inch at either end',
+    cite: { source: 'COMMON-PRACTICE' },
+  },
+  wetLimitMm: {
+    value: 4,
+    meaning: 'most laid wet on wet',
+    shown: '4 mm',
+    because: 'solid hand lay-up of 4 to 6 mm in one go is where overheating is reported',
+    cite: { source: 'FROM-MEMORY' },
+  },
 } as const;
 
 /**
@@ -103,10 +128,19 @@ export function relaidPlies(request: RelaidRequest): Outcome<RelaidPlies> {
   return problems.length > 0 ? refusal(...problems) : success(layOut(request, settle(request)));
 }
 
-function settle({ oldThicknessMm, taperRatio, order, overlapMm, endAllowanceMm, wetLimitMm }: RelaidRequest): Settled {
+function settle({
+  oldThicknessMm,
+  taperRatio,
+  order,
+  overlapMm,
+  endAllowanceMm,
+  wetLimitMm,
+}: RelaidRequest): Settled {
   return {
-    taperRatio: taperRatio ?? usualTaper(oldThicknessMm).value, order: order ?? relaidDefaults.order.value,
-    overlapMm: overlapMm ?? relaidDefaults.overlapMm.value, endAllowanceMm: endAllowanceMm ?? relaidDefaults.endAllowanceMm.value,
+    taperRatio: taperRatio ?? usualTaper(oldThicknessMm).value,
+    order: order ?? relaidDefaults.order.value,
+    overlapMm: overlapMm ?? relaidDefaults.overlapMm.value,
+    endAllowanceMm: endAllowanceMm ?? relaidDefaults.endAllowanceMm.value,
     wetLimitMm: wetLimitMm ?? relaidDefaults.wetLimitMm.value,
   };
 }
@@ -115,16 +149,25 @@ function layOut(request: RelaidRequest, settled: Settled): RelaidPlies {
   const taperWidthMm = taperFigure(request, settled);
   const steps = stepsOf(request, settled.taperRatio);
   const reach = settled.order === 'smallest-first' ? steps : [...steps].reverse();
-  const stages = stagesOf(request.plies.map(({ thicknessMm }) => thicknessMm), settled.wetLimitMm);
+  const stages = stagesOf(
+    request.plies.map(({ thicknessMm }) => thicknessMm),
+    settled.wetLimitMm,
+  );
   const plies = layEach(request, settled, { reach, stages, taperWidthMm });
   const widest = offset(request.opening, taperWidthMm.value);
   return {
-    taperWidthMm, taperAreaM2: squareMetres(areaMm2(widest) - areaMm2(request.opening)),
-    order: settled.order, consequences: layingConsequences[settled.order], plies, stages,
+    taperWidthMm,
+    taperAreaM2: squareMetres(areaMm2(widest) - areaMm2(request.opening)),
+    order: settled.order,
+    consequences: layingConsequences[settled.order],
+    plies,
+    stages,
     glassKg: sumOf('kg', 'glass in the relaid skin', numbered(plies.map(({ glassKg }) => glassKg))),
     resinKg: sumOf('kg', 'resin in the relaid skin, no waste', numbered(plies.map(({ resinKg }) => resinKg))),
     largestPlyM2: Math.max(...plies.map(({ areaM2 }) => areaM2.value)),
-    room: roomCheck(request.soundSkin, widest), assumptions: assumptionsOf(request), notes: notesOf(request, steps, taperWidthMm.value),
+    room: roomCheck(request.soundSkin, widest),
+    assumptions: assumptionsOf(request),
+    notes: notesOf(request, steps, taperWidthMm.value),
   };
 }
 
@@ -133,16 +176,26 @@ const squareMetres = (areaMm: number): number => m2FromMm2(mm2(areaMm));
 const numbered = <U extends string>(figures: readonly Figure<U>[]): Readonly<Record<string, Figure<U>>> =>
   Object.fromEntries(figures.map((figure, i) => [`ply${i + 1}`, figure]));
 
-function taperFigure({ oldThicknessMm, taperRatio: given }: RelaidRequest, { taperRatio }: Settled): Figure<'mm'> {
+function taperFigure(
+  { oldThicknessMm, taperRatio: given }: RelaidRequest,
+  { taperRatio }: Settled,
+): Figure<'mm'> {
   const { because, cite } = usualTaper(oldThicknessMm);
-  const ratio = given === undefined
-    ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because, cite })
-    : entered('1', fraction(taperRatio), 'taper ratio', '/taperRatio');
-  return computeChecked(taperWidth, { thicknessMm: entered('mm', mm(oldThicknessMm), 'thickness of the old skin', '/oldThicknessMm'), taperRatio: ratio });
+  const ratio =
+    given === undefined
+      ? assumed('1', fraction(taperRatio), 'taper ratio', { at: '/taperRatio', because, cite })
+      : entered('1', fraction(taperRatio), 'taper ratio', '/taperRatio');
+  return computeChecked(taperWidth, {
+    thicknessMm: entered('mm', mm(oldThicknessMm), 'thickness of the old skin', '/oldThicknessMm'),
+    taperRatio: ratio,
+  });
 }
 
 /** How far each ply's edge lies outside the opening, smallest first. */
-export function stepsOf({ plies, oldThicknessMm }: Pick<RelaidRequest, 'plies' | 'oldThicknessMm'>, taperRatio: number): readonly number[] {
+export function stepsOf(
+  { plies, oldThicknessMm }: Pick<RelaidRequest, 'plies' | 'oldThicknessMm'>,
+  taperRatio: number,
+): readonly number[] {
   let height = 0;
   return plies.map(({ thicknessMm }) => {
     height += thicknessMm;
@@ -156,21 +209,44 @@ interface Layout {
   readonly taperWidthMm: Figure<'mm'>;
 }
 
-function layEach(request: RelaidRequest, settled: Settled, { reach, stages, taperWidthMm }: Layout): readonly LaidOutPly[] {
+function layEach(
+  request: RelaidRequest,
+  settled: Settled,
+  { reach, stages, taperWidthMm }: Layout,
+): readonly LaidOutPly[] {
   const laid: { readonly ply: LaidOutPly; readonly cut: RollCut }[] = [];
   for (const [i, ply] of request.plies.entries()) {
     const outline = offset(request.opening, reach[i]);
     const turnDeg = ply.turnDeg ?? 0;
     const under = laid.at(-1);
     const seamsBelowMm = under !== undefined && under.ply.turnDeg === turnDeg ? under.cut.seamsMm : [];
-    const cut = cutFromRoll(outline, { rollWidthsMm: ply.material.rollWidthsMm, directionDeg: turnDeg, overlapMm: settled.overlapMm, endAllowanceMm: settled.endAllowanceMm, seamsBelowMm });
+    const cut = cutFromRoll(outline, {
+      rollWidthsMm: ply.material.rollWidthsMm,
+      directionDeg: turnDeg,
+      overlapMm: settled.overlapMm,
+      endAllowanceMm: settled.endAllowanceMm,
+      seamsBelowMm,
+    });
     const stage = stages.find(({ plies }) => plies.includes(i + 1))?.stage ?? 1;
-    laid.push({ cut, ply: { order: i + 1, stage, turnDeg, ...described(ply), ...measured(ply, { outline, cut, i, reachMm: reach[i], taperWidthMm }) } });
+    laid.push({
+      cut,
+      ply: {
+        order: i + 1,
+        stage,
+        turnDeg,
+        ...described(ply),
+        ...measured(ply, { outline, cut, i, reachMm: reach[i], taperWidthMm }),
+      },
+    });
   }
   return laid.map(({ ply }) => ply);
 }
 
-const described = ({ material, thicknessMm }: PlyToLay) => ({ material: material.code, name: material.name, thicknessMm });
+const described = ({ material, thicknessMm }: PlyToLay) => ({
+  material: material.code,
+  name: material.name,
+  thicknessMm,
+});
 
 interface Cut {
   readonly outline: Region;
@@ -180,23 +256,43 @@ interface Cut {
   readonly taperWidthMm: Figure<'mm'>;
 }
 
-function measured({ material, fibreMassFraction }: PlyToLay, { outline, cut, i, reachMm, taperWidthMm }: Cut) {
+function measured(
+  { material, fibreMassFraction }: PlyToLay,
+  { outline, cut, i, reachMm, taperWidthMm }: Cut,
+) {
   const area = areaMm2(outline);
   const areaM2 = areaFigure(area, `area of ply ${i + 1}`, { taperWidthMm });
-  const laidM2 = areaFigure(area + cut.overlapAreaMm2, `area of ply ${i + 1} with overlaps twice`, { areaM2 });
+  const laidM2 = areaFigure(area + cut.overlapAreaMm2, `area of ply ${i + 1} with overlaps twice`, {
+    areaM2,
+  });
   return {
-    beyondOpeningMm: reachMm, outline, areaM2, pieces: cut.pieces, rollWidthMm: cut.rollWidthMm, rollLengthM: mFromMm(mm(cut.rollLengthMm)),
-    overlapAreaM2: squareMetres(cut.overlapAreaMm2), ...plyMass({ material, fibreMassFraction, fractionAt: `/plies/${i}/fibreMassFraction` }, laidM2),
+    beyondOpeningMm: reachMm,
+    outline,
+    areaM2,
+    pieces: cut.pieces,
+    rollWidthMm: cut.rollWidthMm,
+    rollLengthM: mFromMm(mm(cut.rollLengthMm)),
+    overlapAreaM2: squareMetres(cut.overlapAreaMm2),
+    ...plyMass({ material, fibreMassFraction, fractionAt: `/plies/${i}/fibreMassFraction` }, laidM2),
   };
 }
 
 function roomCheck(soundSkin: Region | undefined, widest: Region): RoomCheck {
-  if (soundSkin === undefined) return { check: 'taper-room', verdict: 'not-established', outsideM2: 0, words: 'the sound skin round the opening was not given, so the room for the taper is not checked' };
+  if (soundSkin === undefined)
+    return {
+      check: 'taper-room',
+      verdict: 'not-established',
+      outsideM2: 0,
+      words: 'the sound skin round the opening was not given, so the room for the taper is not checked',
+    };
   const outsideM2 = squareMetres(areaMm2(difference(widest, soundSkin)));
   const isInside = outsideM2 < 1e-5;
   return {
-    check: 'taper-room', verdict: isInside ? 'passes' : 'fails', outsideM2,
-    words: isInside ? 'the taper lies on sound skin all round'
+    check: 'taper-room',
+    verdict: isInside ? 'passes' : 'fails',
+    outsideM2,
+    words: isInside
+      ? 'the taper lies on sound skin all round'
       : `${outsideM2.toFixed(4)} m2 of the taper would lie off the sound skin: move the cut inwards, turn the laminate up the edge, or take a steeper taper with its bond stress checked`,
   };
 }
@@ -207,13 +303,29 @@ function assumptionsOf(request: RelaidRequest): readonly Assumption[] {
   return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, defaults[key])] : []));
 }
 
-function notesOf({ plies, oldThicknessMm }: RelaidRequest, steps: readonly number[], taperMm: number): readonly string[] {
+function notesOf(
+  { plies, oldThicknessMm }: RelaidRequest,
+  steps: readonly number[],
+  taperMm: number,
+): readonly string[] {
   const total = plies.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0);
   const smallest = Math.min(...steps.map((step, i) => step - (i === 0 ? 0 : steps[i - 1])));
   return [
-    ...(total > oldThicknessMm ? [`the new skin stands ${(total - oldThicknessMm).toFixed(2)} mm above the old; plies above the surface end at the edge of the taper`] : []),
-    ...(total < oldThicknessMm ? [`the new skin lies ${(oldThicknessMm - total).toFixed(2)} mm below the old, and ${(taperMm - steps[steps.length - 1]).toFixed(0)} mm of the taper is left to fill`] : []),
-    ...(smallest < 5 && plies.length > 1 ? [`steps between ply edges come down to ${smallest.toFixed(1)} mm; a class society staggers successive edges by 50 mm, which a taper this narrow cannot hold`] : []),
+    ...(total > oldThicknessMm
+      ? [
+          `the new skin stands ${(total - oldThicknessMm).toFixed(2)} mm above the old; plies above the surface end at the edge of the taper`,
+        ]
+      : []),
+    ...(total < oldThicknessMm
+      ? [
+          `the new skin lies ${(oldThicknessMm - total).toFixed(2)} mm below the old, and ${(taperMm - steps[steps.length - 1]).toFixed(0)} mm of the taper is left to fill`,
+        ]
+      : []),
+    ...(smallest < 5 && plies.length > 1
+      ? [
+          `steps between ply edges come down to ${smallest.toFixed(1)} mm; a class society staggers successive edges by 50 mm, which a taper this narrow cannot hold`,
+        ]
+      : []),
   ];
 }
 
@@ -233,12 +345,21 @@ function relaidFaults(request: RelaidRequest): readonly Problem[] {
   ];
 }
 
-export const plyToLayFaults = ({ thicknessMm, fibreMassFraction, turnDeg }: PlyToLay, at: string): readonly Problem[] => [
+export const plyToLayFaults = (
+  { thicknessMm, fibreMassFraction, turnDeg }: PlyToLay,
+  at: string,
+): readonly Problem[] => [
   ...rangeFaults(`${at}/thicknessMm`, thicknessMm, { above: 0, upTo: 40 }),
   ...rangeFaults(`${at}/fibreMassFraction`, fibreMassFraction, { from: 0.1, upTo: 0.8 }),
   ...optionalRangeFaults(`${at}/turnDeg`, turnDeg, { from: -360, upTo: 360 }),
 ];
 
 export const orderFaults = (order: LayingOrder | undefined): readonly Problem[] =>
-  order === undefined || order in layingConsequences ? []
-    : [problem('not-one-of', '/order', { value: String(order), choices: Object.keys(layingConsequences).join(', ') })];
+  order === undefined || order in layingConsequences
+    ? []
+    : [
+        problem('not-one-of', '/order', {
+          value: String(order),
+          choices: Object.keys(layingConsequences).join(', '),
+        }),
+      ];

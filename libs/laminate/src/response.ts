@@ -60,16 +60,28 @@ export function responseOf(laminate: Laminate, loads: Loads, climate: Climate): 
 }
 
 const emptyResponse = (count: number): Response => ({
-  midStrain: new Float64Array(3), curvaturePerMm: new Float64Array(3),
-  stressMPa: new Float64Array(9 * count), strain: new Float64Array(9 * count), strainXy: new Float64Array(9 * count),
+  midStrain: new Float64Array(3),
+  curvaturePerMm: new Float64Array(3),
+  stressMPa: new Float64Array(9 * count),
+  strain: new Float64Array(9 * count),
+  strainXy: new Float64Array(9 * count),
 });
 
-function addFreeGrowth({ plies, stiffness }: Laminate, climate: Climate, free: Float64Array, pull: Float64Array): void {
+function addFreeGrowth(
+  { plies, stiffness }: Laminate,
+  climate: Climate,
+  free: Float64Array,
+  pull: Float64Array,
+): void {
   for (let k = 0; k < plies.length; k += 1) {
     const { expansion } = plies[k];
     if (expansion === undefined) continue;
-    const along = expansion.thermalAlongPerK * climate.temperatureChangeK + expansion.moistureAlong * climate.moistureChange;
-    const across = expansion.thermalAcrossPerK * climate.temperatureChangeK + expansion.moistureAcross * climate.moistureChange;
+    const along =
+      expansion.thermalAlongPerK * climate.temperatureChangeK +
+      expansion.moistureAlong * climate.moistureChange;
+    const across =
+      expansion.thermalAcrossPerK * climate.temperatureChangeK +
+      expansion.moistureAcross * climate.moistureChange;
     const c = stiffness.turns[2 * k];
     const s = stiffness.turns[2 * k + 1];
     free[3 * k] = c * c * along + s * s * across;
@@ -79,7 +91,12 @@ function addFreeGrowth({ plies, stiffness }: Laminate, climate: Climate, free: F
   }
 }
 
-function addGrowthForces({ heightsMm, qBarMPa }: Stiffness, free: Float64Array, k: number, pull: Float64Array): void {
+function addGrowthForces(
+  { heightsMm, qBarMPa }: Stiffness,
+  free: Float64Array,
+  k: number,
+  pull: Float64Array,
+): void {
   const thickness = heightsMm[k + 1] - heightsMm[k];
   const q = qBarMPa.subarray(6 * k, 6 * k + 6);
   const growth = free.subarray(3 * k, 3 * k + 3);
@@ -97,31 +114,54 @@ function times(m: Float64Array, row: number, v: Float64Array): number {
   return m[i] * v[0] + m[j] * v[1] + m[l] * v[2];
 }
 
-const packedRows = [[0, 1, 2], [1, 3, 4], [2, 4, 5]] as const;
+const packedRows = [
+  [0, 1, 2],
+  [1, 3, 4],
+  [2, 4, 5],
+] as const;
 
 function strainsFrom({ aMmPerN, bPerN, dPerNmm }: Compliance, pull: Float64Array, result: Response): void {
   const forces = pull.subarray(0, 3);
   const moments = pull.subarray(3, 6);
   for (let row = 0; row < 3; row += 1) {
-    result.midStrain[row] = times(aMmPerN, row, forces)
-      + bPerN[3 * row] * pull[3] + bPerN[3 * row + 1] * pull[4] + bPerN[3 * row + 2] * pull[5];
-    result.curvaturePerMm[row] = times(dPerNmm, row, moments)
-      + bPerN[row] * pull[0] + bPerN[3 + row] * pull[1] + bPerN[6 + row] * pull[2];
+    result.midStrain[row] =
+      times(aMmPerN, row, forces) +
+      bPerN[3 * row] * pull[3] +
+      bPerN[3 * row + 1] * pull[4] +
+      bPerN[3 * row + 2] * pull[5];
+    result.curvaturePerMm[row] =
+      times(dPerNmm, row, moments) +
+      bPerN[row] * pull[0] +
+      bPerN[3 + row] * pull[1] +
+      bPerN[6 + row] * pull[2];
   }
 }
 
-function writeLevel({ plies, stiffness }: Laminate, free: Float64Array, place: number, result: Response): void {
+function writeLevel(
+  { plies, stiffness }: Laminate,
+  free: Float64Array,
+  place: number,
+  result: Response,
+): void {
   const k = Math.floor(place / 3);
   const level = place % 3;
   const { heightsMm, turns } = stiffness;
-  const z = level === 0 ? heightsMm[k] : level === 1 ? (heightsMm[k] + heightsMm[k + 1]) / 2 : heightsMm[k + 1];
+  const z =
+    level === 0 ? heightsMm[k] : level === 1 ? (heightsMm[k] + heightsMm[k + 1]) / 2 : heightsMm[k + 1];
   const base = 3 * place;
-  for (let i = 0; i < 3; i += 1) result.strainXy[base + i] = result.midStrain[i] + z * result.curvaturePerMm[i];
+  for (let i = 0; i < 3; i += 1)
+    result.strainXy[base + i] = result.midStrain[i] + z * result.curvaturePerMm[i];
   turnStrain(result, base, turns[2 * k], turns[2 * k + 1]);
   const along = result.strainXy[base] - free[3 * k];
   const across = result.strainXy[base + 1] - free[3 * k + 1];
   const shear = result.strainXy[base + 2] - free[3 * k + 2];
-  writeStress(plies[k], result.stressMPa, base, { along, across, shear, c: turns[2 * k], s: turns[2 * k + 1] });
+  writeStress(plies[k], result.stressMPa, base, {
+    along,
+    across,
+    shear,
+    c: turns[2 * k],
+    s: turns[2 * k + 1],
+  });
 }
 
 function turnStrain({ strainXy: xy, strain: into }: Response, base: number, c: number, s: number): void {
@@ -138,11 +178,16 @@ interface Turned {
   readonly s: number;
 }
 
-function writeStress(ply: Ply, into: Float64Array, base: number, { along, across, shear, c, s }: Turned): void {
+function writeStress(
+  ply: Ply,
+  into: Float64Array,
+  base: number,
+  { along, across, shear, c, s }: Turned,
+): void {
   const e1 = c * c * along + s * s * across + c * s * shear;
   const e2 = s * s * along + c * c * across - c * s * shear;
-  const shrink = 1 - ply.poissonRatio * ply.poissonRatio * ply.youngAcrossMPa / ply.youngAlongMPa;
+  const shrink = 1 - (ply.poissonRatio * ply.poissonRatio * ply.youngAcrossMPa) / ply.youngAlongMPa;
   into[base] = (ply.youngAlongMPa * e1 + ply.poissonRatio * ply.youngAcrossMPa * e2) / shrink;
-  into[base + 1] = ply.youngAcrossMPa * (e2 + ply.poissonRatio * e1) / shrink;
+  into[base + 1] = (ply.youngAcrossMPa * (e2 + ply.poissonRatio * e1)) / shrink;
   into[base + 2] = ply.shearModulusMPa * (2 * c * s * (across - along) + (c * c - s * s) * shear);
 }

@@ -33,13 +33,20 @@ export function cutFromRoll(outline: Region, request: RollRequest): RollCut {
   const turned = rotate(outline, -radians(request.directionDeg));
   const cuts = request.rollWidthsMm.map((width) => bestShift(turned, width, request));
   const best = cuts.reduce((kept, cut) => (isLess(cut, kept) ? cut : kept));
-  return { ...best, pieces: best.pieces.map((piece) => ({ ...piece, outline: rotate(piece.outline, radians(request.directionDeg)) })) };
+  return {
+    ...best,
+    pieces: best.pieces.map((piece) => ({
+      ...piece,
+      outline: rotate(piece.outline, radians(request.directionDeg)),
+    })),
+  };
 }
 
-const radians = (degrees: number): number => degrees * Math.PI / 180;
+const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
-const isLess = (a: RollCut, b: RollCut): boolean => a.seamsMm.length < b.seamsMm.length
-  || (a.seamsMm.length === b.seamsMm.length && a.rollLengthMm * a.rollWidthMm < b.rollLengthMm * b.rollWidthMm);
+const isLess = (a: RollCut, b: RollCut): boolean =>
+  a.seamsMm.length < b.seamsMm.length ||
+  (a.seamsMm.length === b.seamsMm.length && a.rollLengthMm * a.rollWidthMm < b.rollLengthMm * b.rollWidthMm);
 
 const SHIFTS = [0, 0.25, 0.5, 0.75, 1];
 
@@ -53,8 +60,18 @@ function bestShift(turned: Region, rollWidthMm: number, request: RollRequest): R
   const pitch = rollWidthMm - overlap;
   const spare = count === 1 ? 0 : count * pitch + overlap - height;
   const starts = (count === 1 ? [0] : SHIFTS).map((share) => box.minY - share * spare);
-  const start = starts.reduce((kept, next) => (clearance(next, { count, pitch, overlap }, request) > clearance(kept, { count, pitch, overlap }, request) ? next : kept));
-  return stripsFrom(turned, start, { count, pitch, overlap, rollWidthMm, endAllowanceMm: request.endAllowanceMm });
+  const start = starts.reduce((kept, next) =>
+    clearance(next, { count, pitch, overlap }, request) > clearance(kept, { count, pitch, overlap }, request)
+      ? next
+      : kept,
+  );
+  return stripsFrom(turned, start, {
+    count,
+    pitch,
+    overlap,
+    rollWidthMm,
+    endAllowanceMm: request.endAllowanceMm,
+  });
 }
 
 interface Strips {
@@ -67,16 +84,31 @@ const seamsFrom = (start: number, { count, pitch, overlap }: Strips): readonly n
   Array.from({ length: count - 1 }, (_, i) => start + (i + 1) * pitch + overlap / 2);
 
 function clearance(start: number, strips: Strips, { seamsBelowMm }: RollRequest): number {
-  const gaps = seamsFrom(start, strips).flatMap((seam) => seamsBelowMm.map((below) => Math.abs(seam - below)));
+  const gaps = seamsFrom(start, strips).flatMap((seam) =>
+    seamsBelowMm.map((below) => Math.abs(seam - below)),
+  );
   return gaps.length === 0 ? 0 : Math.min(...gaps);
 }
 
-function stripsFrom(turned: Region, start: number, { rollWidthMm, endAllowanceMm, ...strips }: Strips & { readonly rollWidthMm: number; readonly endAllowanceMm: number }): RollCut {
-  const pieces = Array.from({ length: strips.count }, (_, i) => band(turned, start + i * strips.pitch, rollWidthMm))
-    .flatMap((outline) => pieceOf(outline, rollWidthMm, endAllowanceMm));
-  const overlaps = Array.from({ length: strips.count - 1 }, (_, i) => areaMm2(band(turned, start + (i + 1) * strips.pitch, strips.overlap)));
+function stripsFrom(
+  turned: Region,
+  start: number,
+  {
+    rollWidthMm,
+    endAllowanceMm,
+    ...strips
+  }: Strips & { readonly rollWidthMm: number; readonly endAllowanceMm: number },
+): RollCut {
+  const pieces = Array.from({ length: strips.count }, (_, i) =>
+    band(turned, start + i * strips.pitch, rollWidthMm),
+  ).flatMap((outline) => pieceOf(outline, rollWidthMm, endAllowanceMm));
+  const overlaps = Array.from({ length: strips.count - 1 }, (_, i) =>
+    areaMm2(band(turned, start + (i + 1) * strips.pitch, strips.overlap)),
+  );
   return {
-    rollWidthMm, pieces, seamsMm: seamsFrom(start, strips),
+    rollWidthMm,
+    pieces,
+    seamsMm: seamsFrom(start, strips),
     rollLengthMm: pieces.reduce((sum, { lengthMm }) => sum + lengthMm, 0),
     overlapAreaMm2: overlaps.reduce((sum, area) => sum + area, 0),
   };

@@ -14,15 +14,20 @@ export interface StripSums {
 export const emptyStrip: StripSums = { s0: 0, s1: 0, s2: 0 };
 
 /** Adds a layer of extensional stiffness EA (N/mm) between two heights. */
-export function withLayer({ s0, s1, s2 }: StripSums, stiffnessNPerMm: number, lowMm: number, thicknessMm: number): StripSums {
+export function withLayer(
+  { s0, s1, s2 }: StripSums,
+  stiffnessNPerMm: number,
+  lowMm: number,
+  thicknessMm: number,
+): StripSums {
   const middle = lowMm + thicknessMm / 2;
   return {
     s0: s0 + stiffnessNPerMm,
     s1: s1 + stiffnessNPerMm * middle,
-    s2: s2 + stiffnessNPerMm * (middle * middle + thicknessMm * thicknessMm / 12),
+    s2: s2 + stiffnessNPerMm * (middle * middle + (thicknessMm * thicknessMm) / 12),
   };
 }
 
-export const stripBending = ({ s0, s1, s2 }: StripSums): number => s2 - s1 * s1 / s0;
+export const stripBending = ({ s0, s1, s2 }: StripSums): number => s2 - (s1 * s1) / s0;
 
 export const neutralHeight = ({ s0, s1 }: StripSums): number => s1 / s0;

@@ -3,8 +3,20 @@ import { defineFormula } from '#lib/provenance';
 import { fraction, mm, mPa } from '#lib/units';
 import { rangeFaults } from './faults.js';
 
-const ratioInput = { symbol: 'R', unit: '1', meaning: 'length of the scarf over the thickness', from: 1, upTo: 100 } as const;
-const stressInput = { symbol: 'σ', unit: 'MPa', meaning: 'stress in the skin across the joint', from: 0, upTo: 5000 } as const;
+const ratioInput = {
+  symbol: 'R',
+  unit: '1',
+  meaning: 'length of the scarf over the thickness',
+  from: 1,
+  upTo: 100,
+} as const;
+const stressInput = {
+  symbol: 'σ',
+  unit: 'MPa',
+  meaning: 'stress in the skin across the joint',
+  from: 0,
+  upTo: 5000,
+} as const;
 const statics = { source: 'LAMINATE-BY-HAND', clause: 'statics of an inclined joint' } as const;
 
 /** Width of the bevel on one side. */
@@ -18,7 +30,13 @@ export const taperWidth = defineFormula({
   },
   output: { symbol: 'L', unit: 'mm', meaning: 'width of the taper on one side' },
   evaluate: ({ thicknessMm, taperRatio }) => mm(thicknessMm * taperRatio),
-  worked: [{ at: 'the article and a standards body study page: 6 mm at 12:1', given: { thicknessMm: 6, taperRatio: 12 }, printed: '72' }],
+  worked: [
+    {
+      at: 'the article and a standards body study page: 6 mm at 12:1',
+      given: { thicknessMm: 6, taperRatio: 12 },
+      printed: '72',
+    },
+  ],
 });
 
 /** Average shear in the bond of a scarf: σ sin θ cos θ with tan θ = 1/R. */
@@ -28,7 +46,7 @@ export const scarfShear = defineFormula({
   cite: statics,
   inputs: { stressMPa: stressInput, taperRatio: ratioInput },
   output: { symbol: 'τ', unit: 'MPa', meaning: 'average shear stress in the bond' },
-  evaluate: ({ stressMPa, taperRatio }) => mPa(stressMPa * taperRatio / (1 + taperRatio ** 2)),
+  evaluate: ({ stressMPa, taperRatio }) => mPa((stressMPa * taperRatio) / (1 + taperRatio ** 2)),
   // By hand: 124 x 18 / (1 + 324) = 2232 / 325 = 6.868.
   worked: [{ at: 'by hand: 124 x 18 / 325', given: { stressMPa: 124, taperRatio: 18 }, printed: '6.868' }],
 });
@@ -57,7 +75,9 @@ export const scarfRatio = defineFormula({
   output: { symbol: 'R', unit: '1', meaning: 'least length of the scarf over the thickness' },
   evaluate: ({ stressMPa, allowableShearMPa }) => fraction(leastRatio(stressMPa, allowableShearMPa)),
   // By hand: 124/6.9 = 17.971; (17.971 + sqrt(17.971² - 4))/2 = (17.971 + 17.860)/2 = 17.915.
-  worked: [{ at: 'by hand: 124 over 6.9', given: { stressMPa: 124, allowableShearMPa: 6.9 }, printed: '17.915' }],
+  worked: [
+    { at: 'by hand: 124 over 6.9', given: { stressMPa: 124, allowableShearMPa: 6.9 }, printed: '17.915' },
+  ],
 });
 
 /** 1 where any angle will do: the shear never exceeds half the stress. */
@@ -83,20 +103,31 @@ export interface ScarfCheck {
 }
 
 /** Average stresses in the joint of skin and closing laminate against what the bond allows. */
-export function checkScarf({ stressMPa, taperRatio, allowableShearMPa, allowablePeelMPa }: ScarfCheckRequest): Outcome<ScarfCheck> {
+export function checkScarf({
+  stressMPa,
+  taperRatio,
+  allowableShearMPa,
+  allowablePeelMPa,
+}: ScarfCheckRequest): Outcome<ScarfCheck> {
   const problems = [
     ...rangeFaults('/stressMPa', stressMPa, { from: 0, upTo: 5000 }),
     ...rangeFaults('/taperRatio', taperRatio, { from: 1, upTo: 100 }),
     ...rangeFaults('/allowableShearMPa', allowableShearMPa, { above: 0, upTo: 100 }),
-    ...(allowablePeelMPa === undefined ? [] : rangeFaults('/allowablePeelMPa', allowablePeelMPa, { above: 0, upTo: 100 })),
+    ...(allowablePeelMPa === undefined
+      ? []
+      : rangeFaults('/allowablePeelMPa', allowablePeelMPa, { above: 0, upTo: 100 })),
   ];
   if (problems.length > 0) return refusal(...problems);
-  const shearMPa = stressMPa * taperRatio / (1 + taperRatio ** 2);
+  const shearMPa = (stressMPa * taperRatio) / (1 + taperRatio ** 2);
   const peelMPa = stressMPa / (1 + taperRatio ** 2);
   const peel = allowablePeelMPa === undefined ? {} : { peelUtilisation: peelMPa / allowablePeelMPa };
   const worst = Math.max(shearMPa / allowableShearMPa, peel.peelUtilisation ?? 0);
   return success({
-    shearMPa, peelMPa, shearUtilisation: shearMPa / allowableShearMPa, ...peel,
-    leastRatio: leastRatio(stressMPa, allowableShearMPa), verdict: worst <= 1 ? 'passes' : 'fails',
+    shearMPa,
+    peelMPa,
+    shearUtilisation: shearMPa / allowableShearMPa,
+    ...peel,
+    leastRatio: leastRatio(stressMPa, allowableShearMPa),
+    verdict: worst <= 1 ? 'passes' : 'fails',
   });
 }

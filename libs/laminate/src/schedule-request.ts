@@ -29,7 +29,11 @@ export interface PanelBelow {
   readonly core: CoreLayer;
   /** The core that goes in; the same as the old when absent. */
   readonly newCore?: CoreLayer;
-  readonly otherSkin: { readonly thicknessMm: number; readonly alongNPerMm: number; readonly acrossNPerMm: number };
+  readonly otherSkin: {
+    readonly thicknessMm: number;
+    readonly alongNPerMm: number;
+    readonly acrossNPerMm: number;
+  };
 }
 
 export interface ScheduleLimits {
@@ -73,11 +77,46 @@ const practice: Cite = { source: 'COMMON-PRACTICE' };
 
 /** Every default, with its reason and where it is from. */
 const defaults = {
-  method: { at: '/method', value: 'class-bv', meaning: 'method for the properties of plies', shown: 'the BV set', because: 'it covers mat, woven and unidirectional in three resins, with strengths', cite: { source: 'BV-NR546-2022', clause: 'section 5' } },
-  flush: { at: '/flush', value: { proudUpToMm: 0.5, lowUpToMm: 1 }, meaning: 'level of the new skin', shown: '0.5 mm proud to 1 mm low', because: 'what is faired without a visible hump, and what fairing fills', cite: practice },
-  mostKinds: { at: '/limits/mostKinds', value: 3, meaning: 'most kinds of fabric in one skin', shown: '3', because: 'fewer rolls, fewer mistakes', cite: practice },
-  smallestStepMm: { at: '/limits/smallestStepMm', value: 5, meaning: 'smallest step between ply edges, on average', shown: '5 mm', because: 'smaller steps cannot be laid true by hand', cite: practice },
-  worstPrintThrough: { at: '/limits/worstPrintThrough', value: 1, meaning: 'most that the outer ply may print through', shown: '1 of 3', because: 'the pattern of roving shows through gloss paint', cite: practice },
+  method: {
+    at: '/method',
+    value: 'class-bv',
+    meaning: 'method for the properties of plies',
+    shown: 'the BV set',
+    because: 'it covers mat, woven and unidirectional in three resins, with strengths',
+    cite: { source: 'BV-NR546-2022', clause: 'section 5' },
+  },
+  flush: {
+    at: '/flush',
+    value: { proudUpToMm: 0.5, lowUpToMm: 1 },
+    meaning: 'level of the new skin',
+    shown: '0.5 mm proud to 1 mm low',
+    because: 'what is faired without a visible hump, and what fairing fills',
+    cite: practice,
+  },
+  mostKinds: {
+    at: '/limits/mostKinds',
+    value: 3,
+    meaning: 'most kinds of fabric in one skin',
+    shown: '3',
+    because: 'fewer rolls, fewer mistakes',
+    cite: practice,
+  },
+  smallestStepMm: {
+    at: '/limits/smallestStepMm',
+    value: 5,
+    meaning: 'smallest step between ply edges, on average',
+    shown: '5 mm',
+    because: 'smaller steps cannot be laid true by hand',
+    cite: practice,
+  },
+  worstPrintThrough: {
+    at: '/limits/worstPrintThrough',
+    value: 1,
+    meaning: 'most that the outer ply may print through',
+    shown: '1 of 3',
+    because: 'the pattern of roving shows through gloss paint',
+    cite: practice,
+  },
 } as const;
 
 const USUAL_PLIES = 8;
@@ -89,13 +128,24 @@ const HEAVY_PLY_MM = 1;
 function usualPlies(thicknessMm: number): Standard & { readonly at: string; readonly value: number } {
   const value = Math.min(MOST_PLIES, Math.max(USUAL_PLIES, Math.ceil(thicknessMm / HEAVY_PLY_MM) + 2));
   return {
-    at: '/limits/mostPlies', value, meaning: 'most plies', shown: String(value), cite: practice,
-    because: value === USUAL_PLIES ? 'more than the skins of small decks need' : `plies of about ${HEAVY_PLY_MM} mm on a skin of ${thicknessMm} mm`,
+    at: '/limits/mostPlies',
+    value,
+    meaning: 'most plies',
+    shown: String(value),
+    cite: practice,
+    because:
+      value === USUAL_PLIES
+        ? 'more than the skins of small decks need'
+        : `plies of about ${HEAVY_PLY_MM} mm on a skin of ${thicknessMm} mm`,
   };
 }
 
 export function settle({ oldSkin, method, flush, limits = {} }: ScheduleRequest): SettledRequest {
-  const standards = { ...defaults, mostPlies: usualPlies(oldSkin.thicknessMm), taperRatio: { at: '/limits/taperRatio', ...usualTaper(oldSkin.thicknessMm) } };
+  const standards = {
+    ...defaults,
+    mostPlies: usualPlies(oldSkin.thicknessMm),
+    taperRatio: { at: '/limits/taperRatio', ...usualTaper(oldSkin.thicknessMm) },
+  };
   const settled = {
     method: method ?? defaults.method.value,
     ...(flush ?? defaults.flush.value),
@@ -106,7 +156,9 @@ export function settle({ oldSkin, method, flush, limits = {} }: ScheduleRequest)
     worstPrintThrough: limits.worstPrintThrough ?? defaults.worstPrintThrough.value,
   };
   const given: Readonly<Record<string, unknown>> = { method, flush, ...limits };
-  const assumptions = Object.entries(standards).flatMap(([name, standard]) => (given[name] === undefined ? [assumptionOf(standard.at, standard)] : []));
+  const assumptions = Object.entries(standards).flatMap(([name, standard]) =>
+    given[name] === undefined ? [assumptionOf(standard.at, standard)] : [],
+  );
   return { ...settled, assumptions };
 }
 
@@ -114,42 +166,75 @@ export const MOST_FABRICS = 40;
 
 export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {
   const { oldSkin, fabrics, resin, method, flush } = request;
-  const methodFault = method === undefined || findPlyMethod(method) !== undefined ? []
-    : [problem('not-one-of', '/method', { value: String(method), choices: plyMethods.map(({ name }) => name).join(', ') })];
+  const methodFault =
+    method === undefined || findPlyMethod(method) !== undefined
+      ? []
+      : [
+          problem('not-one-of', '/method', {
+            value: String(method),
+            choices: plyMethods.map(({ name }) => name).join(', '),
+          }),
+        ];
   return [
     ...rangeFaults('/oldSkin/thicknessMm', oldSkin.thicknessMm, { above: 0, upTo: 40 }),
     ...(oldSkin.plies === undefined ? [] : countFaults('/oldSkin/plies', oldSkin.plies.length, 1, 60)),
-    ...(oldSkin.resin === undefined ? [] : basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin: oldSkin.resin }).map((found) => ({ ...found, at: `/oldSkin${found.at}` }))),
+    ...(oldSkin.resin === undefined
+      ? []
+      : basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin: oldSkin.resin }).map((found) => ({
+          ...found,
+          at: `/oldSkin${found.at}`,
+        }))),
     ...basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin }),
     ...methodFault,
     ...countFaults('/fabrics', fabrics.length, 1, MOST_FABRICS),
     ...fabrics.flatMap(offerFaults),
     ...priceFaults(fabrics),
-    ...(flush === undefined ? [] : [
-      ...rangeFaults('/flush/proudUpToMm', flush.proudUpToMm, { from: 0, upTo: 20 }),
-      ...rangeFaults('/flush/lowUpToMm', flush.lowUpToMm, { from: 0, upTo: 20 })]),
+    ...(flush === undefined
+      ? []
+      : [
+          ...rangeFaults('/flush/proudUpToMm', flush.proudUpToMm, { from: 0, upTo: 20 }),
+          ...rangeFaults('/flush/lowUpToMm', flush.lowUpToMm, { from: 0, upTo: 20 }),
+        ]),
     ...limitFaults(request.limits ?? {}),
     ...panelFaults(request.panel),
     ...thickerThanDeck(request),
   ];
 }
 
-const offerFaults = ({ pricePerM2, turnsDeg, fibreMassFraction }: FabricOffer, i: number): readonly Problem[] => [
+const offerFaults = (
+  { pricePerM2, turnsDeg, fibreMassFraction }: FabricOffer,
+  i: number,
+): readonly Problem[] => [
   ...optionalRangeFaults(`/fabrics/${i}/pricePerM2`, pricePerM2, { from: 0, upTo: 10_000_000 }),
   ...optionalRangeFaults(`/fabrics/${i}/fibreMassFraction`, fibreMassFraction, { above: 0, below: 1 }),
   ...(turnsDeg === undefined ? [] : countFaults(`/fabrics/${i}/turnsDeg`, turnsDeg.length, 1, 6)),
-  ...(turnsDeg ?? []).flatMap((turn, j) => rangeFaults(`/fabrics/${i}/turnsDeg/${j}`, turn, { from: -180, upTo: 180 })),
+  ...(turnsDeg ?? []).flatMap((turn, j) =>
+    rangeFaults(`/fabrics/${i}/turnsDeg/${j}`, turn, { from: -180, upTo: 180 }),
+  ),
 ];
 
 /** Some prices but not all would rank the unpriced as free. */
 function priceFaults(fabrics: readonly FabricOffer[]): readonly Problem[] {
   const isPriced = fabrics.map(({ pricePerM2 }) => pricePerM2 !== undefined);
   if (!isPriced.includes(true)) return [];
-  return isPriced.flatMap((priced, i) => priced ? []
-    : [problem('missing', `/fabrics/${i}/pricePerM2`, { expected: 'a price for every fabric, or for none' })]);
+  return isPriced.flatMap((priced, i) =>
+    priced
+      ? []
+      : [
+          problem('missing', `/fabrics/${i}/pricePerM2`, {
+            expected: 'a price for every fabric, or for none',
+          }),
+        ],
+  );
 }
 
-const limitFaults = ({ mostPlies, mostKinds, taperRatio, smallestStepMm, worstPrintThrough }: ScheduleLimits): readonly Problem[] => [
+const limitFaults = ({
+  mostPlies,
+  mostKinds,
+  taperRatio,
+  smallestStepMm,
+  worstPrintThrough,
+}: ScheduleLimits): readonly Problem[] => [
   ...wholeFaults('/limits/mostPlies', mostPlies, MOST_PLIES),
   ...wholeFaults('/limits/mostKinds', mostKinds, 12),
   ...optionalRangeFaults('/limits/taperRatio', taperRatio, { from: 1, upTo: 100 }),
@@ -167,16 +252,31 @@ function thickerThanDeck({ oldSkin: { thicknessMm }, panel }: ScheduleRequest): 
   if (panel === undefined) return [];
   const rest = panel.core.thicknessMm + panel.otherSkin.thicknessMm;
   return thicknessMm > rest && rest > 0
-    ? [problem('contradiction', '/oldSkin/thicknessMm', { other: 'the rest of the panel', why: `the skin is ${thicknessMm} mm and core with other skin ${rest} mm; a deck's skin is thinner than that` })] : [];
+    ? [
+        problem('contradiction', '/oldSkin/thicknessMm', {
+          other: 'the rest of the panel',
+          why: `the skin is ${thicknessMm} mm and core with other skin ${rest} mm; a deck's skin is thinner than that`,
+        }),
+      ]
+    : [];
 }
 
-const panelFaults = (panel: PanelBelow | undefined): readonly Problem[] => panel === undefined ? [] : [
-  ...coreFaults('/panel/core', panel.core),
-  ...(panel.newCore === undefined ? [] : coreFaults('/panel/newCore', panel.newCore)),
-  ...rangeFaults('/panel/otherSkin/thicknessMm', panel.otherSkin.thicknessMm, { above: 0, upTo: 40 }),
-  ...rangeFaults('/panel/otherSkin/alongNPerMm', panel.otherSkin.alongNPerMm, { above: 0, upTo: 10_000_000 }),
-  ...rangeFaults('/panel/otherSkin/acrossNPerMm', panel.otherSkin.acrossNPerMm, { above: 0, upTo: 10_000_000 }),
-];
+const panelFaults = (panel: PanelBelow | undefined): readonly Problem[] =>
+  panel === undefined
+    ? []
+    : [
+        ...coreFaults('/panel/core', panel.core),
+        ...(panel.newCore === undefined ? [] : coreFaults('/panel/newCore', panel.newCore)),
+        ...rangeFaults('/panel/otherSkin/thicknessMm', panel.otherSkin.thicknessMm, { above: 0, upTo: 40 }),
+        ...rangeFaults('/panel/otherSkin/alongNPerMm', panel.otherSkin.alongNPerMm, {
+          above: 0,
+          upTo: 10_000_000,
+        }),
+        ...rangeFaults('/panel/otherSkin/acrossNPerMm', panel.otherSkin.acrossNPerMm, {
+          above: 0,
+          upTo: 10_000_000,
+        }),
+      ];
 
 const coreFaults = (at: string, { thicknessMm, youngMPa }: CoreLayer): readonly Problem[] => [
   ...rangeFaults(`${at}/thicknessMm`, thicknessMm, { above: 0, upTo: 200 }),

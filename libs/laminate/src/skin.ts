@@ -46,7 +46,12 @@ export function membraneOf(plies: readonly LaidPly[]): Membrane {
     const limits = limitsOf(ply);
     return limits === undefined ? [] : [{ cos: turn[0], sin: turn[1], limits }];
   });
-  return { thicknessMm: plies.reduce((sum, ply) => sum + ply.thicknessMm, 0), aNPerMm: a, layers, hasLimits: layers.length === plies.length };
+  return {
+    thicknessMm: plies.reduce((sum, ply) => sum + ply.thicknessMm, 0),
+    aNPerMm: a,
+    layers,
+    hasLimits: layers.length === plies.length,
+  };
 }
 
 function limitsOf(ply: LaidPly): PlyBreakingStrain | undefined {
@@ -68,9 +73,14 @@ export function measureMembrane(membrane: Membrane): SkinMeasure {
   const a = new Float64Array(6);
   invertSymmetric(membrane.aNPerMm, a);
   return {
-    thicknessMm: membrane.thicknessMm, aNPerMm: membrane.aNPerMm,
-    alongNPerMm: 1 / a[0], acrossNPerMm: 1 / a[3], shearNPerMm: 1 / a[5],
-    strengthNPerMm: membrane.hasLimits ? [0, 1, 2, 3].map((pull) => membraneStrength(a, membrane.layers, pull)) : [],
+    thicknessMm: membrane.thicknessMm,
+    aNPerMm: membrane.aNPerMm,
+    alongNPerMm: 1 / a[0],
+    acrossNPerMm: 1 / a[3],
+    shearNPerMm: 1 / a[5],
+    strengthNPerMm: membrane.hasLimits
+      ? [0, 1, 2, 3].map((pull) => membraneStrength(a, membrane.layers, pull))
+      : [],
   };
 }
 

@@ -4,9 +4,17 @@ import { hasOrder } from './stack-order.js';
 import { reaches, type StackProblem } from './stack-problem.js';
 
 export const constraints = [
-  'flush-proud', 'flush-low', 'stiffness-along', 'stiffness-across', 'stiffness-shear',
-  'strength-tension-along', 'strength-compression-along', 'strength-tension-across', 'strength-compression-across',
-  'kinds', 'order',
+  'flush-proud',
+  'flush-low',
+  'stiffness-along',
+  'stiffness-across',
+  'stiffness-shear',
+  'strength-tension-along',
+  'strength-compression-along',
+  'strength-tension-across',
+  'strength-compression-across',
+  'kinds',
+  'order',
 ] as const;
 export type Constraint = (typeof constraints)[number];
 
@@ -59,14 +67,25 @@ export function diagnose(problem: StackProblem): Diagnosis {
   const tally: Tally = { metBy: zeros(), best: zeros(), sole: zeros(), nearest: zeros() };
   const kinds = 1 + Math.max(...problem.options.map(({ kind }) => kind));
   const walk: Walk = {
-    problem, tally, counts: new Int32Array(problem.options.length), kindCounts: new Int32Array(kinds),
-    a: new Float64Array(6), inverse: new Float64Array(6), ratios: zeros(), kinds: 0, examined: 0,
+    problem,
+    tally,
+    counts: new Int32Array(problem.options.length),
+    kindCounts: new Int32Array(kinds),
+    a: new Float64Array(6),
+    inverse: new Float64Array(6),
+    ratios: zeros(),
+    kinds: 0,
+    examined: 0,
   };
   step(walk, 0, 0, 0);
   return {
-    examined: walk.examined, isComplete: walk.examined < MOST_EXAMINED,
+    examined: walk.examined,
+    isComplete: walk.examined < MOST_EXAMINED,
     reports: constraints.map((constraint, i) => ({
-      constraint, metBy: tally.metBy[i], bestRatio: tally.best[i], soleObstacleOf: tally.sole[i],
+      constraint,
+      metBy: tally.metBy[i],
+      bestRatio: tally.best[i],
+      soleObstacleOf: tally.sole[i],
       ...(tally.nearest[i] > 0 ? { nearestRatio: tally.nearest[i] } : {}),
     })),
   };
@@ -76,7 +95,9 @@ const zeros = (): Float64Array => new Float64Array(constraints.length);
 
 /** One kind more than allowed is looked at, so that the answer can say whether it would help. */
 function step(walk: Walk, from: number, plies: number, thicknessMm: number): void {
-  const { problem: { options, mostPlies, thickestMm, mostKinds } } = walk;
+  const {
+    problem: { options, mostPlies, thickestMm, mostKinds },
+  } = walk;
   for (let i = from; i < options.length && walk.examined < MOST_EXAMINED; i += 1) {
     const thicker = thicknessMm + options[i].membrane.thicknessMm;
     const isNewKind = walk.kindCounts[options[i].kind] === 0;
@@ -89,7 +110,10 @@ function step(walk: Walk, from: number, plies: number, thicknessMm: number): voi
 }
 
 function change(walk: Walk, i: number, sign: 1 | -1): void {
-  const { kind, membrane: { aNPerMm } } = walk.problem.options[i];
+  const {
+    kind,
+    membrane: { aNPerMm },
+  } = walk.problem.options[i];
   walk.counts[i] += sign;
   const before = walk.kindCounts[kind];
   walk.kindCounts[kind] += sign;
@@ -107,13 +131,18 @@ function count(walk: Walk, thicknessMm: number): void {
   ratios[2] = 1 / (inverse[0] * target.alongNPerMm);
   ratios[3] = 1 / (inverse[3] * target.acrossNPerMm);
   ratios[4] = target.shearNPerMm > 0 ? 1 / (inverse[5] * target.shearNPerMm) : 1;
-  for (let pull = 0; pull < 4; pull += 1) ratios[5 + pull] = stackStrength(walk.problem, walk, pull) / target.strengthNPerMm[pull];
+  for (let pull = 0; pull < 4; pull += 1)
+    ratios[5 + pull] = stackStrength(walk.problem, walk, pull) / target.strengthNPerMm[pull];
   ratios[9] = problem.mostKinds / walk.kinds;
   tallyUp(walk);
 }
 
 /** Force per width at which the first of the plies counted breaks; `inverse` is that of their A. */
-export function stackStrength({ options }: StackProblem, { counts, inverse }: { readonly counts: Int32Array; readonly inverse: Float64Array }, pull: number): number {
+export function stackStrength(
+  { options }: StackProblem,
+  { counts, inverse }: { readonly counts: Int32Array; readonly inverse: Float64Array },
+  pull: number,
+): number {
   let least = Number.MAX_VALUE;
   for (let i = 0; i < counts.length; i += 1) {
     if (counts[i] > 0) least = Math.min(least, membraneStrength(inverse, options[i].membrane.layers, pull));
@@ -147,5 +176,8 @@ function tallyUp(walk: Walk): void {
 
 function canBeOrdered({ problem, counts, ratios, inverse }: Walk): boolean {
   const force = (pull: number): number => ratios[5 + pull] * problem.target.strengthNPerMm[pull];
-  return hasOrder(problem, counts, [Math.min(force(0), force(1)) * inverse[0], Math.min(force(2), force(3)) * inverse[3]]);
+  return hasOrder(problem, counts, [
+    Math.min(force(0), force(1)) * inverse[0],
+    Math.min(force(2), force(3)) * inverse[3],
+  ]);
 }

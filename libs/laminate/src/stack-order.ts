@@ -32,19 +32,41 @@ interface Ordering {
  * A fabric that suits the core lies first and one that prints little lies last. Among those that restore
  * the panel the outer ply that prints least wins, then the stiffest panel, or heavy plies inside where no panel is given.
  */
-export function arrange(problem: StackProblem, counts: Int32Array, limitStrain: readonly [number, number]): Arrangement | undefined {
+export function arrange(
+  problem: StackProblem,
+  counts: Int32Array,
+  limitStrain: readonly [number, number],
+): Arrangement | undefined {
   return bestOrder(problem, counts, limitStrain, false);
 }
 
 /** Whether any order of the plies meets what `arrange` asks. */
-export const hasOrder = (problem: StackProblem, counts: Int32Array, limitStrain: readonly [number, number]): boolean =>
-  bestOrder(problem, counts, limitStrain, true) !== undefined;
+export const hasOrder = (
+  problem: StackProblem,
+  counts: Int32Array,
+  limitStrain: readonly [number, number],
+): boolean => bestOrder(problem, counts, limitStrain, true) !== undefined;
 
-function bestOrder(problem: StackProblem, counts: Int32Array, limitStrain: readonly [number, number], isFirstEnough: boolean): Arrangement | undefined {
+function bestOrder(
+  problem: StackProblem,
+  counts: Int32Array,
+  limitStrain: readonly [number, number],
+  isFirstEnough: boolean,
+): Arrangement | undefined {
   if (!hasEnds(problem, counts) || !mayReachBending(problem, counts)) return undefined;
   const tried = [...new Set(densestOutermost(problem.options, counts, 0))];
-  const ordering: Ordering = { problem, limitStrain, counts: counts.slice(), order: [], tried, isFirstEnough };
-  extend(ordering, counts.reduce((sum, count) => sum + count, 0));
+  const ordering: Ordering = {
+    problem,
+    limitStrain,
+    counts: counts.slice(),
+    order: [],
+    tried,
+    isFirstEnough,
+  };
+  extend(
+    ordering,
+    counts.reduce((sum, count) => sum + count, 0),
+  );
   return ordering.best?.arrangement;
 }
 
@@ -77,13 +99,21 @@ function extend(ordering: Ordering, left: number): void {
 }
 
 function weigh(ordering: Ordering): void {
-  const { problem: { options, panel }, order, limitStrain } = ordering;
+  const {
+    problem: { options, panel },
+    order,
+    limitStrain,
+  } = ordering;
   const outer = options[order[order.length - 1]].printThrough;
   const ratios = panel === undefined ? undefined : panelRatios(panel, options, { order, limitStrain });
-  if (ratios !== undefined && ![...ratios.bending, ...ratios.moment].every((ratio) => reaches(ratio, 1))) return;
+  if (ratios !== undefined && ![...ratios.bending, ...ratios.moment].every((ratio) => reaches(ratio, 1)))
+    return;
   const score = [-outer, ratios === undefined ? heavyInside(options, order) : Math.min(...ratios.bending)];
   if (ordering.best !== undefined && !isHigher(score, ordering.best.score)) return;
-  ordering.best = { score, arrangement: ratios === undefined ? { order: [...order] } : { order: [...order], ratios } };
+  ordering.best = {
+    score,
+    arrangement: ratios === undefined ? { order: [...order] } : { order: [...order], ratios },
+  };
 }
 
 const isHigher = (score: readonly number[], than: readonly number[]): boolean =>
@@ -93,7 +123,11 @@ const heavyInside = (options: readonly StackOption[], order: readonly number[]):
   order.reduce((sum, option, place) => sum - place * options[option].massGPerM2, 0);
 
 /** Bending stiffness and moment capacity of the panel with this skin, over what they were. */
-export function panelRatios(panel: StackPanel, options: readonly StackOption[], skin: { readonly order: readonly number[]; readonly limitStrain: readonly [number, number] }): PanelRatios {
+export function panelRatios(
+  panel: StackPanel,
+  options: readonly StackOption[],
+  skin: { readonly order: readonly number[]; readonly limitStrain: readonly [number, number] },
+): PanelRatios {
   const along = direction(panel, options, { ...skin, side: 0 });
   const across = direction(panel, options, { ...skin, side: 1 });
   return {
@@ -114,7 +148,11 @@ function direction(panel: StackPanel, options: readonly StackOption[], { order, 
   return { bending, moment: momentCapacity(bending, limitStrain[side], top - neutralHeight(sums)) };
 }
 
-function stacked({ base, coreFaceMm }: StackPanel, options: readonly StackOption[], { order, side }: Pick<Side, 'order' | 'side'>) {
+function stacked(
+  { base, coreFaceMm }: StackPanel,
+  options: readonly StackOption[],
+  { order, side }: Pick<Side, 'order' | 'side'>,
+) {
   let sums: StripSums = base[side];
   let top = coreFaceMm;
   for (const option of order) {
@@ -126,7 +164,8 @@ function stacked({ base, coreFaceMm }: StackPanel, options: readonly StackOption
 }
 
 /** Moment per width that strains the far face of the skin to its limit: M = D ε / c. */
-export const momentCapacity = (bendingNmm: number, limitStrain: number, reachMm: number): number => bendingNmm * limitStrain / reachMm;
+export const momentCapacity = (bendingNmm: number, limitStrain: number, reachMm: number): number =>
+  (bendingNmm * limitStrain) / reachMm;
 
 /**
  * The stiffest order in one direction has the densest plies outermost; if even that falls short, no order will do.
@@ -142,7 +181,11 @@ function mayReachBending({ panel, options }: StackProblem, counts: Int32Array): 
   });
 }
 
-function densestOutermost(options: readonly StackOption[], counts: Int32Array, place: 0 | 3): readonly number[] {
+function densestOutermost(
+  options: readonly StackOption[],
+  counts: Int32Array,
+  place: 0 | 3,
+): readonly number[] {
   const density = (i: number): number => options[i].membrane.aNPerMm[place] / options[i].membrane.thicknessMm;
   const used = [...counts.keys()].filter((i) => counts[i] > 0).sort((i, j) => density(i) - density(j));
   return used.flatMap((i) => new Array<number>(counts[i]).fill(i));

@@ -17,7 +17,12 @@ export interface SearchEffort {
   /** Stacks looked at one by one. */
   readonly examined: number;
   /** Branches cut off because nothing below them could be better, fit, or reach the target. */
-  readonly cut: { readonly dearer: number; readonly tooThick: number; readonly outOfReach: number; readonly tooManyKinds: number };
+  readonly cut: {
+    readonly dearer: number;
+    readonly tooThick: number;
+    readonly outOfReach: number;
+    readonly tooManyKinds: number;
+  };
 }
 
 export interface StackSearch {
@@ -62,13 +67,19 @@ export function searchStacks(given: StackProblem): StackSearch {
     effort: {
       space: combinations(problem.options.length + problem.mostPlies, problem.mostPlies) - 1,
       examined: state.examined,
-      cut: { dearer: state.dearer, tooThick: state.tooThick, outOfReach: state.outOfReach, tooManyKinds: state.tooManyKinds },
+      cut: {
+        dearer: state.dearer,
+        tooThick: state.tooThick,
+        outOfReach: state.outOfReach,
+        tooManyKinds: state.tooManyKinds,
+      },
     },
   };
 }
 
 /** Price of a unit of stiffness in the better direction: cheap stiffness first finds good stacks early. */
-const rate = ({ price, membrane }: StackOption): number => price / Math.max(membrane.aNPerMm[0], membrane.aNPerMm[3]);
+const rate = ({ price, membrane }: StackOption): number =>
+  price / Math.max(membrane.aNPerMm[0], membrane.aNPerMm[3]);
 
 function inGivenOrder(stack: Stack, places: readonly number[]): Stack {
   const counts = new Array<number>(places.length).fill(0);
@@ -78,7 +89,7 @@ function inGivenOrder(stack: Stack, places: readonly number[]): Stack {
 
 function combinations(n: number, k: number): number {
   let result = 1;
-  for (let i = 1; i <= k; i += 1) result = result * (n - k + i) / i;
+  for (let i = 1; i <= k; i += 1) result = (result * (n - k + i)) / i;
   return Math.round(result);
 }
 
@@ -95,7 +106,10 @@ interface Bounds {
 }
 
 function boundsOf(options: readonly StackOption[]): Bounds {
-  const suffix = (value: (option: StackOption) => number, pick: (x: number, y: number) => number): Float64Array => {
+  const suffix = (
+    value: (option: StackOption) => number,
+    pick: (x: number, y: number) => number,
+  ): Float64Array => {
     const result = new Float64Array(options.length);
     for (let i = options.length - 1; i >= 0; i -= 1) {
       const own = value(options[i]);
@@ -110,7 +124,9 @@ function boundsOf(options: readonly StackOption[]): Bounds {
     pricePerMm: suffix((option) => option.price / thick(option), Math.min),
     pricePerAlong: suffix((option) => option.price / along(option), Math.min),
     pricePerAcross: suffix((option) => option.price / across(option), Math.min),
-    thickest: suffix(thick, Math.max), mostAlong: suffix(along, Math.max), mostAcross: suffix(across, Math.max),
+    thickest: suffix(thick, Math.max),
+    mostAlong: suffix(along, Math.max),
+    mostAcross: suffix(across, Math.max),
     alongPerMm: suffix((option) => along(option) / thick(option), Math.max),
     acrossPerMm: suffix((option) => across(option) / thick(option), Math.max),
   };
@@ -119,17 +135,29 @@ function boundsOf(options: readonly StackOption[]): Bounds {
 function startOf(problem: StackProblem): State {
   const depths = problem.mostPlies + 1;
   return {
-    problem, bounds: boundsOf(problem.options),
+    problem,
+    bounds: boundsOf(problem.options),
     counts: new Int32Array(problem.options.length),
     kindCounts: new Int32Array(1 + Math.max(...problem.options.map(({ kind }) => kind))),
-    a: new Float64Array(6 * depths), thickness: new Float64Array(depths), price: new Float64Array(depths), mass: new Float64Array(depths),
+    a: new Float64Array(6 * depths),
+    thickness: new Float64Array(depths),
+    price: new Float64Array(depths),
+    mass: new Float64Array(depths),
     inverse: new Float64Array(6),
-    best: [], kinds: 0, examined: 0, dearer: 0, tooThick: 0, outOfReach: 0, tooManyKinds: 0,
+    best: [],
+    kinds: 0,
+    examined: 0,
+    dearer: 0,
+    tooThick: 0,
+    outOfReach: 0,
+    tooManyKinds: 0,
   };
 }
 
 function descend(state: State, from: number, depth: number): void {
-  const { problem: { options, mostPlies } } = state;
+  const {
+    problem: { options, mostPlies },
+  } = state;
   for (let i = from; i < options.length; i += 1) {
     if (!mayAdd(state, i, depth)) continue;
     add(state, i, depth);
@@ -187,14 +215,20 @@ function mayReach(state: State, i: number, depth: number): boolean {
   const lacksMm = problem.thinnestMm - state.thickness[depth];
   const lacksAlong = problem.target.alongNPerMm * (1 - EQUAL) - state.a[6 * depth];
   const lacksAcross = problem.target.acrossNPerMm * (1 - EQUAL) - state.a[6 * depth + 3];
-  const isReachable = lacksMm <= plies * bounds.thickest[i]
-    && lacksAlong <= Math.min(plies * bounds.mostAlong[i], room * bounds.alongPerMm[i])
-    && lacksAcross <= Math.min(plies * bounds.mostAcross[i], room * bounds.acrossPerMm[i]);
+  const isReachable =
+    lacksMm <= plies * bounds.thickest[i] &&
+    lacksAlong <= Math.min(plies * bounds.mostAlong[i], room * bounds.alongPerMm[i]) &&
+    lacksAcross <= Math.min(plies * bounds.mostAcross[i], room * bounds.acrossPerMm[i]);
   if (!isReachable) {
     state.outOfReach += 1;
     return false;
   }
-  const still = Math.max(0, lacksMm * bounds.pricePerMm[i], lacksAlong * bounds.pricePerAlong[i], lacksAcross * bounds.pricePerAcross[i]);
+  const still = Math.max(
+    0,
+    lacksMm * bounds.pricePerMm[i],
+    lacksAlong * bounds.pricePerAlong[i],
+    lacksAcross * bounds.pricePerAcross[i],
+  );
   if (isDearer(state, (state.price[depth] + still) * (1 - EQUAL))) {
     state.dearer += 1;
     return false;
@@ -209,11 +243,17 @@ function consider(state: State, depth: number): void {
   if (!reaches(a[6 * depth], target.alongNPerMm) || !reaches(a[6 * depth + 3], target.acrossNPerMm)) return;
   if (!isBetterThanKept(state, depth)) return;
   invertSymmetric(a.subarray(6 * depth, 6 * depth + 6), inverse);
-  const isStiff = reaches(1 / inverse[0], target.alongNPerMm) && reaches(1 / inverse[3], target.acrossNPerMm) && reaches(1 / inverse[5], target.shearNPerMm);
+  const isStiff =
+    reaches(1 / inverse[0], target.alongNPerMm) &&
+    reaches(1 / inverse[3], target.acrossNPerMm) &&
+    reaches(1 / inverse[5], target.shearNPerMm);
   if (!isStiff) return;
   const strengths = [0, 1, 2, 3].map((pull) => stackStrength(problem, state, pull));
   if (!strengths.every((strength, pull) => reaches(strength, target.strengthNPerMm[pull]))) return;
-  const limitStrain = [Math.min(strengths[0], strengths[1]) * inverse[0], Math.min(strengths[2], strengths[3]) * inverse[3]] as const;
+  const limitStrain = [
+    Math.min(strengths[0], strengths[1]) * inverse[0],
+    Math.min(strengths[2], strengths[3]) * inverse[3],
+  ] as const;
   const arrangement = arrange(problem, state.counts, limitStrain);
   if (arrangement !== undefined) keep(state, depth, arrangement);
 }
@@ -222,22 +262,30 @@ function isBetterThanKept(state: State, depth: number): boolean {
   const { best, problem } = state;
   if (best.length < problem.keep) return true;
   const last = best[best.length - 1];
-  return compareStacks({ price: state.price[depth], massGPerM2: state.mass[depth], plyCount: depth }, last) < 0;
+  return (
+    compareStacks({ price: state.price[depth], massGPerM2: state.mass[depth], plyCount: depth }, last) < 0
+  );
 }
 
 type Weighed = Pick<Stack, 'price' | 'massGPerM2' | 'plyCount'>;
 
 /** Below zero when `x` is the better: by price, then mass, then plies, with sums of the same parts counting as equal. */
 export function compareStacks(x: Weighed, y: Weighed): number {
-  if (Math.abs(x.price - y.price) > EQUAL * (Math.abs(x.price) + Math.abs(y.price)) + EQUAL) return x.price - y.price;
-  if (Math.abs(x.massGPerM2 - y.massGPerM2) > EQUAL * (x.massGPerM2 + y.massGPerM2)) return x.massGPerM2 - y.massGPerM2;
+  if (Math.abs(x.price - y.price) > EQUAL * (Math.abs(x.price) + Math.abs(y.price)) + EQUAL)
+    return x.price - y.price;
+  if (Math.abs(x.massGPerM2 - y.massGPerM2) > EQUAL * (x.massGPerM2 + y.massGPerM2))
+    return x.massGPerM2 - y.massGPerM2;
   return x.plyCount - y.plyCount;
 }
 
 function keep(state: State, depth: number, arrangement: Arrangement): void {
   const stack: Stack = {
-    ...arrangement, counts: [...state.counts], plyCount: depth,
-    thicknessMm: state.thickness[depth], price: state.price[depth], massGPerM2: state.mass[depth],
+    ...arrangement,
+    counts: [...state.counts],
+    plyCount: depth,
+    thicknessMm: state.thickness[depth],
+    price: state.price[depth],
+    massGPerM2: state.mass[depth],
   };
   state.best = [...state.best, stack].sort(compareStacks).slice(0, state.problem.keep);
 }

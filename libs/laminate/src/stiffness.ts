@@ -47,8 +47,12 @@ export function stiffnessOf(plies: readonly Ply[]): Stiffness {
 }
 
 const emptyStack = (count: number) => ({
-  heightsMm: new Float64Array(count + 1), qBarMPa: new Float64Array(6 * count), turns: new Float64Array(2 * count),
-  aNPerMm: new Float64Array(6), bN: new Float64Array(6), dNmm: new Float64Array(6),
+  heightsMm: new Float64Array(count + 1),
+  qBarMPa: new Float64Array(6 * count),
+  turns: new Float64Array(2 * count),
+  aNPerMm: new Float64Array(6),
+  bN: new Float64Array(6),
+  dNmm: new Float64Array(6),
 });
 
 function totalThickness(plies: readonly Ply[]): number {
@@ -61,7 +65,7 @@ function totalThickness(plies: readonly Ply[]): number {
 function addPly(stack: ReturnType<typeof emptyStack>, k: number, low: number, top: number): void {
   const thickness = top - low;
   const middle = (top + low) / 2;
-  const third = thickness * (middle * middle + thickness * thickness / 12);
+  const third = thickness * (middle * middle + (thickness * thickness) / 12);
   for (let i = 0; i < 6; i += 1) {
     const q = stack.qBarMPa[6 * k + i];
     stack.aNPerMm[i] += q * thickness;
@@ -88,7 +92,7 @@ export function writeQBar(ply: PlyElastic, turns: Float64Array, target: Float64A
   const cos = turns[2 * k];
   const sin = turns[2 * k + 1];
   const offset = 6 * k;
-  const shrink = 1 - ply.poissonRatio * ply.poissonRatio * ply.youngAcrossMPa / ply.youngAlongMPa;
+  const shrink = 1 - (ply.poissonRatio * ply.poissonRatio * ply.youngAcrossMPa) / ply.youngAlongMPa;
   const q11 = ply.youngAlongMPa / shrink;
   const q22 = ply.youngAcrossMPa / shrink;
   const q12 = ply.poissonRatio * q22;

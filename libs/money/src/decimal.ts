@@ -23,7 +23,8 @@ export function decimalFromNumber(value: number, places: number, rounding: Round
   const [whole, part = ''] = mantissa.replace('-', '').split('.');
   const digits = BigInt(whole + part) * (value < 0 ? -1n : 1n);
   const shift = places - part.length + Number(exponent);
-  const scaled = shift >= 0 ? digits * 10n ** BigInt(shift) : roundedDivision(digits, 10n ** BigInt(-shift), rounding);
+  const scaled =
+    shift >= 0 ? digits * 10n ** BigInt(shift) : roundedDivision(digits, 10n ** BigInt(-shift), rounding);
   return decimal(scaled, places);
 }
 

@@ -1,8 +1,20 @@
 export { currencyCodes, exactMoney, findCurrency } from './currencies.js';
 export { decimal, decimalFrom, decimalFromNumber, decimalString, type Decimal } from './decimal.js';
 export {
-  addMoney, decimalText, money, moneyFrom, moneyJson, noMoney, proportionOf, sameCurrency, spread, subtractMoney,
-  sumMoney, type Currency, type Money, type MoneyJson,
+  addMoney,
+  decimalText,
+  money,
+  moneyFrom,
+  moneyJson,
+  noMoney,
+  proportionOf,
+  sameCurrency,
+  spread,
+  subtractMoney,
+  sumMoney,
+  type Currency,
+  type Money,
+  type MoneyJson,
 } from './money.js';
 export { priceOf, rate, type Rate } from './rate.js';
 export { roundedDivision, type Rounding } from './rounding.js';

@@ -25,7 +25,9 @@ export const noMoney = (currency: Currency): Money => money(0n, currency);
 
 export function sameCurrency(a: Money, b: Money): Currency {
   if (a.currency.code !== b.currency.code) {
-    throw new Defect(`Money of ${a.currency.code} met ${b.currency.code}; amounts are never converted silently`);
+    throw new Defect(
+      `Money of ${a.currency.code} met ${b.currency.code}; amounts are never converted silently`,
+    );
   }
   return a.currency;
 }
@@ -44,7 +46,10 @@ export function decimalText({ minor, currency }: Money): string {
   return `${sign}${digits.slice(0, split)}.${digits.slice(split)}`;
 }
 
-export const moneyJson = (amount: Money): MoneyJson => ({ amount: decimalText(amount), currency: amount.currency.code });
+export const moneyJson = (amount: Money): MoneyJson => ({
+  amount: decimalText(amount),
+  currency: amount.currency.code,
+});
 
 /** Reads '1234.5'; undefined when the text is no decimal or has more digits than the currency. */
 export function moneyFrom(text: string, currency: Currency): Money | undefined {

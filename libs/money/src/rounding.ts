@@ -11,11 +11,16 @@ export function roundedDivision(over: bigint, under: bigint, rounding: Rounding)
   const floor = (top - remainder) / bottom;
   if (remainder === 0n) return floor;
   switch (rounding) {
-    case 'floor': return floor;
-    case 'ceiling': return floor + 1n;
-    case 'half-to-even': return nearest(floor, remainder, bottom, floor % 2n !== 0n);
-    case 'half-away-from-zero': return nearest(floor, remainder, bottom, top > 0n);
-    default: return unreachable(rounding);
+    case 'floor':
+      return floor;
+    case 'ceiling':
+      return floor + 1n;
+    case 'half-to-even':
+      return nearest(floor, remainder, bottom, floor % 2n !== 0n);
+    case 'half-away-from-zero':
+      return nearest(floor, remainder, bottom, top > 0n);
+    default:
+      return unreachable(rounding);
   }
 }
 

@@ -3,7 +3,12 @@ import { randomStream } from '#lib/kernel';
 import { areApart, liesWithin } from '../../../test/property/exact-layout.js';
 import { nestInSheets } from './index.js';
 
-const rectangle = (length: number, width: number): readonly (readonly [number, number])[] => [[0, 0], [length, 0], [length, width], [0, width]];
+const rectangle = (length: number, width: number): readonly (readonly [number, number])[] => [
+  [0, 0],
+  [length, 0],
+  [length, width],
+  [0, width],
+];
 
 test('whatever fits one cheapest sheet by its boxes is cut from it, apart by the kerf and inside the trim, by exact arithmetic', () => {
   const next = randomStream(7);
@@ -11,9 +16,26 @@ test('whatever fits one cheapest sheet by its boxes is cut from it, apart by the
   for (let trial = 0; trial < 40; trial += 1) {
     const pieces = Array.from({ length: 12 }, (_, index) => {
       const [length, width] = [side(), side()];
-      return { id: `p${index}`, outline: [[0, 0], [length, 0], [length, width], [length / 2, width - 10], [0, width]] as const, turnsDeg: [0, 90, 180, 270] };
+      return {
+        id: `p${index}`,
+        outline: [
+          [0, 0],
+          [length, 0],
+          [length, width],
+          [length / 2, width - 10],
+          [0, width],
+        ] as const,
+        turnsDeg: [0, 90, 180, 270],
+      };
     });
-    const outcome = nestInSheets({ pieces, stock: [{ id: 'sheet', outline: rectangle(1220, 610), cost: 10 }], kerfMm: 2, edgeTrimMm: 5, seed: 1, workUnits: 1 });
+    const outcome = nestInSheets({
+      pieces,
+      stock: [{ id: 'sheet', outline: rectangle(1220, 610), cost: 10 }],
+      kerfMm: 2,
+      edgeTrimMm: 5,
+      seed: 1,
+      workUnits: 1,
+    });
     if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
     const [sheet] = outcome.value.sheets;
     expect(outcome.value.sheets).toHaveLength(1);
@@ -26,7 +48,22 @@ test('whatever fits one cheapest sheet by its boxes is cut from it, apart by the
 });
 
 test('pieces that fill the sheet better than their boxes are still searched for', () => {
-  const triangles = [0, 1].map((index) => ({ id: `t${index}`, outline: [[0, 0], [600, 0], [0, 300]] as const, turnsDeg: [0, 180] }));
-  const outcome = nestInSheets({ pieces: triangles, stock: [{ id: 'snug', outline: rectangle(620, 320), cost: 10 }], kerfMm: 2, edgeTrimMm: 0, seed: 1, workUnits: 500 });
+  const triangles = [0, 1].map((index) => ({
+    id: `t${index}`,
+    outline: [
+      [0, 0],
+      [600, 0],
+      [0, 300],
+    ] as const,
+    turnsDeg: [0, 180],
+  }));
+  const outcome = nestInSheets({
+    pieces: triangles,
+    stock: [{ id: 'snug', outline: rectangle(620, 320), cost: 10 }],
+    kerfMm: 2,
+    edgeTrimMm: 0,
+    seed: 1,
+    workUnits: 500,
+  });
   expect(outcome.ok && outcome.value.sheets.length).toBe(1);
 });

@@ -28,10 +28,19 @@ export function boxedOn(job: SheetJob, kind: number, order: readonly number[]): 
   if (blocks.length > 0) return undefined;
   // Half the kerf round a piece may lie outside the room, so the ground begins that much outside.
   const { padding } = job;
-  let skyline: readonly Step[] = [{ x: room.minX - padding, y: room.minY - padding, width: room.maxX - room.minX + 2 * padding }];
+  let skyline: readonly Step[] = [
+    { x: room.minX - padding, y: room.minY - padding, width: room.maxX - room.minX + 2 * padding },
+  ];
   const placed: PlacedPiece[] = [];
   for (const piece of order) {
-    const nest = lowestNest(skyline, job.set.choicesOf[piece].map((shape) => ({ shape, box: boxOf(job.set.table.shapes[shape].padded.outer) })), room.maxY + padding);
+    const nest = lowestNest(
+      skyline,
+      job.set.choicesOf[piece].map((shape) => ({
+        shape,
+        box: boxOf(job.set.table.shapes[shape].padded.outer),
+      })),
+      room.maxY + padding,
+    );
     if (nest === undefined) return undefined;
     const { shape, box, x, y } = nest;
     placed.push({ piece, sheet: 0, shape, x: x - box.minX, y: y - box.minY });
@@ -57,22 +66,28 @@ function lowestNest(skyline: readonly Step[], choices: readonly Boxed[], top: nu
     });
   });
   if (nests.length === 0) return undefined;
-  return nests.reduce((best, nest) => (nest.top < best.top || (nest.top === best.top && nest.x < best.x) ? nest : best));
+  return nests.reduce((best, nest) =>
+    nest.top < best.top || (nest.top === best.top && nest.x < best.x) ? nest : best,
+  );
 }
 
 /** Highest ground below a box that starts at this step. */
 function floorUnder(skyline: readonly Step[], index: number, width: number): number {
   const end = skyline[index].x + width;
   let floor = skyline[index].y;
-  for (let next = index + 1; next < skyline.length && skyline[next].x < end; next += 1) floor = Math.max(floor, skyline[next].y);
+  for (let next = index + 1; next < skyline.length && skyline[next].x < end; next += 1)
+    floor = Math.max(floor, skyline[next].y);
   return floor;
 }
 
 /** The skyline with a new box on it; steps under the box are cut back. */
 function raised(skyline: readonly Step[], box: Step): readonly Step[] {
   const end = box.x + box.width;
-  const left = skyline.filter(({ x }) => x < box.x).map((step) => ({ ...step, width: Math.min(step.width, box.x - step.x) }));
-  const right = skyline.filter((step) => step.x + step.width > end)
+  const left = skyline
+    .filter(({ x }) => x < box.x)
+    .map((step) => ({ ...step, width: Math.min(step.width, box.x - step.x) }));
+  const right = skyline
+    .filter((step) => step.x + step.width > end)
     .map((step) => (step.x >= end ? step : { x: end, y: step.y, width: step.x + step.width - end }));
   return [...left, box, ...right];
 }

@@ -1,6 +1,15 @@
 import { randomStream } from '#lib/kernel';
 import { boxedOn } from './boxes.js';
-import { constructOn, fits, isBetter, isSpent, squeezeOn, tableOf, type Budget, type Packing } from './sheets.js';
+import {
+  constructOn,
+  fits,
+  isBetter,
+  isSpent,
+  squeezeOn,
+  tableOf,
+  type Budget,
+  type Packing,
+} from './sheets.js';
 import type { SheetJob } from './sheet-job.js';
 
 /** At most this many sets of sheets are compared. */
@@ -33,21 +42,35 @@ export function choose(job: SheetJob, seed: number, budget: Budget): Packing | u
 
 /** Everything on one of the cheapest sheets by bounding boxes: then nothing can cost less, and no search is needed. */
 function inBoxes(job: SheetJob): Packing | undefined {
-  const cheapest = job.kinds.map((_, kind) => kind).sort((p, q) => job.kinds[p].stock.cost - job.kinds[q].stock.cost || job.kinds[p].area - job.kinds[q].area)[0];
+  const cheapest = job.kinds
+    .map((_, kind) => kind)
+    .sort(
+      (p, q) => job.kinds[p].stock.cost - job.kinds[q].stock.cost || job.kinds[p].area - job.kinds[q].area,
+    )[0];
   return boxedOn(job, cheapest, piecesBySize(job));
 }
 
 /** Own offcuts and other free sheets come first in every set. */
 function freeSheets(job: SheetJob): readonly number[] {
-  return job.kinds.flatMap(({ stock, available, area }, kind) =>
-    stock.cost === 0 && Number.isFinite(available) ? Array.from({ length: available }, () => ({ kind, area })) : [])
-    .sort((p, q) => p.area - q.area).map(({ kind }) => kind);
+  return job.kinds
+    .flatMap(({ stock, available, area }, kind) =>
+      stock.cost === 0 && Number.isFinite(available)
+        ? Array.from({ length: available }, () => ({ kind, area }))
+        : [],
+    )
+    .sort((p, q) => p.area - q.area)
+    .map(({ kind }) => kind);
 }
 
 function quickest(job: SheetJob, budget: Budget): Packing | undefined {
   const orders = ordersOf(job);
-  const packings = job.kinds.flatMap((_, kind) => orders.slice(0, 1).flatMap((order) => filledWith(job, kind, order, budget) ?? []));
-  return packings.reduce<Packing | undefined>((best, packing) => (best === undefined || isBetter(packing, best) ? packing : best), undefined);
+  const packings = job.kinds.flatMap((_, kind) =>
+    orders.slice(0, 1).flatMap((order) => filledWith(job, kind, order, budget) ?? []),
+  );
+  return packings.reduce<Packing | undefined>(
+    (best, packing) => (best === undefined || isBetter(packing, best) ? packing : best),
+    undefined,
+  );
 }
 
 function ordersOf(job: SheetJob): readonly (readonly number[])[] {
@@ -62,15 +85,25 @@ function ordersOf(job: SheetJob): readonly (readonly number[])[] {
 }
 
 /** Free sheets, then one kind as often as it takes, then the other kinds when it runs out. */
-function filledWith(job: SheetJob, kind: number, order: readonly number[], budget: Budget): Packing | undefined {
+function filledWith(
+  job: SheetJob,
+  kind: number,
+  order: readonly number[],
+  budget: Budget,
+): Packing | undefined {
   const free = freeSheets(job);
   const area = order.reduce((sum, piece) => sum + job.pieces[piece].area, 0);
   const others = job.kinds.flatMap((other, k) => (k === kind || other.stock.cost === 0 ? [] : [k]));
   const limit = Math.min(order.length, Math.ceil((3 * area) / job.kinds[kind].area) + 2);
   const counts = [Math.min(Math.ceil(area / job.kinds[kind].area) + 1, limit), limit, order.length];
   for (const count of counts) {
-    const own = Array.from({ length: Math.min(count, job.kinds[kind].stock.cost === 0 ? 0 : job.kinds[kind].available) }, () => kind);
-    const rest = others.flatMap((k) => Array.from({ length: Math.min(count, job.kinds[k].available) }, () => k));
+    const own = Array.from(
+      { length: Math.min(count, job.kinds[kind].stock.cost === 0 ? 0 : job.kinds[kind].available) },
+      () => kind,
+    );
+    const rest = others.flatMap((k) =>
+      Array.from({ length: Math.min(count, job.kinds[k].available) }, () => k),
+    );
     const packing = constructOn(job, tableOf(job, [...free, ...own, ...rest]), order, budget);
     if (packing !== undefined) return packing;
   }
@@ -118,15 +151,18 @@ interface Scope {
 }
 
 function scopeOf(job: SheetJob, { sheets, placed }: Packing): Scope {
-  const most = placed.length > mostMoving || sheets.length > fewSheets ? Math.min(2, sheets.length) : sheets.length;
+  const most =
+    placed.length > mostMoving || sheets.length > fewSheets ? Math.min(2, sheets.length) : sheets.length;
   const from = sheets.length - most;
   const kept = placed.filter(({ sheet }) => sheet < from);
   const moving = placed.filter(({ sheet }) => sheet >= from).map(({ piece }) => piece);
   const keptKinds = sheets.slice(0, from).map((kind) => job.kinds[kind]);
   return {
     kept: {
-      sheets: sheets.slice(0, from), placed: kept,
-      cost: keptKinds.reduce((sum, { stock }) => sum + stock.cost, 0), area: keptKinds.reduce((sum, { area }) => sum + area, 0),
+      sheets: sheets.slice(0, from),
+      placed: kept,
+      cost: keptKinds.reduce((sum, { stock }) => sum + stock.cost, 0),
+      area: keptKinds.reduce((sum, { area }) => sum + area, 0),
     },
     order: moving.sort((p, q) => job.pieces[q].area - job.pieces[p].area || p - q),
   };
@@ -155,7 +191,9 @@ interface SheetSet {
 /** Sets for the pieces in scope that are large enough and better than the best, cheapest first. */
 function betterSets(job: SheetJob, best: Packing, { kept, order }: Scope): readonly SheetSet[] {
   const need = order.reduce((sum, piece) => sum + job.pieces[piece].area, 0);
-  const left = job.kinds.map(({ available }, kind) => available - kept.sheets.filter((sheet) => sheet === kind).length);
+  const left = job.kinds.map(
+    ({ available }, kind) => available - kept.sheets.filter((sheet) => sheet === kind).length,
+  );
   const found: SheetSet[] = [];
   const extend = (kind: number, set: SheetSet): void => {
     if (found.length >= mostSets || set.sheets.length > order.length) return;
@@ -168,26 +206,53 @@ function betterSets(job: SheetJob, best: Packing, { kept, order }: Scope): reado
     const most = Math.min(left[kind], Math.ceil(need / area) + 2);
     for (let count = 0; count <= most; count++) {
       const sheets = Array.from({ length: count }, () => kind);
-      extend(kind + 1, { sheets: [...set.sheets, ...sheets], cost: set.cost + count * stock.cost, area: set.area + count * area, fill: 0 });
+      extend(kind + 1, {
+        sheets: [...set.sheets, ...sheets],
+        cost: set.cost + count * stock.cost,
+        area: set.area + count * area,
+        fill: 0,
+      });
     }
   };
   extend(0, { sheets: [], cost: 0, area: 0, fill: 0 });
-  return found.map((set) => ({ ...set, cost: set.cost + kept.cost, area: set.area + kept.area, sheets: freeFirst(job, set.sheets) }))
+  return found
+    .map((set) => ({
+      ...set,
+      cost: set.cost + kept.cost,
+      area: set.area + kept.area,
+      sheets: freeFirst(job, set.sheets),
+    }))
     .sort((p, q) => p.cost - q.cost || p.area - q.area);
 }
 
 const freeFirst = (job: SheetJob, sheets: readonly number[]): readonly number[] =>
-  [...sheets].sort((p, q) => Number(job.kinds[p].stock.cost > 0) - Number(job.kinds[q].stock.cost > 0) || job.kinds[q].area - job.kinds[p].area);
+  [...sheets].sort(
+    (p, q) =>
+      Number(job.kinds[p].stock.cost > 0) - Number(job.kinds[q].stock.cost > 0) ||
+      job.kinds[q].area - job.kinds[p].area,
+  );
 
 function canHoldEach(job: SheetJob, { sheets }: SheetSet, order: readonly number[]): boolean {
   const { zones } = tableOf(job, [...new Set(sheets)]);
-  return [...new Set(order)].every((piece) => job.set.choicesOf[piece].some((shape) => zones.some((zone) => fits(job.set, zone, shape))));
+  return [...new Set(order)].every((piece) =>
+    job.set.choicesOf[piece].some((shape) => zones.some((zone) => fits(job.set, zone, shape))),
+  );
 }
 
 /** The rest of the budget goes to sets that a clean fill could not do, the one with most room first. */
 function squeezed(
   job: SheetJob,
-  { best: start, scope, sets, seed }: { readonly best: Packing; readonly scope: Scope; readonly sets: readonly SheetSet[]; readonly seed: number },
+  {
+    best: start,
+    scope,
+    sets,
+    seed,
+  }: {
+    readonly best: Packing;
+    readonly scope: Scope;
+    readonly sets: readonly SheetSet[];
+    readonly seed: number;
+  },
   budget: Budget,
 ): Packing {
   let best = start;
@@ -199,10 +264,14 @@ function squeezed(
     for (const set of open) {
       if (isSpent(budget) || !isBetter({ ...best, ...set }, best)) continue;
       const order = scope.order;
-      const packing = squeezeOn(job, tableOf(job, set.sheets), { order, seed: Math.floor(random() * mostSeed), workLimit: slice }, budget);
+      const packing = squeezeOn(
+        job,
+        tableOf(job, set.sheets),
+        { order, seed: Math.floor(random() * mostSeed), workLimit: slice },
+        budget,
+      );
       if (packing !== undefined && isBetter(joined(scope, packing), best)) best = joined(scope, packing);
     }
   }
   return best;
 }
-

@@ -8,5 +8,8 @@ export function isClean(field: Field): boolean {
     const { padded } = field.table.shapes[field.shape[piece]];
     return regionShifted(padded, field.at[0][piece], field.at[1][piece]);
   });
-  return standing.every((region, piece) => piece < field.fixed || !standing.slice(0, piece).some((other) => interiorsMeet(other, region)));
+  return standing.every(
+    (region, piece) =>
+      piece < field.fixed || !standing.slice(0, piece).some((other) => interiorsMeet(other, region)),
+  );
 }

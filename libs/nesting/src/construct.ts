@@ -64,7 +64,12 @@ function leftmostOf(field: Field, placing: Placing, trial: Trial, reach: number)
 }
 
 /** Upright lines at and right of `start` on which something touches something: corners of no-fit regions. */
-function linesFor(field: Field, { zones, lineLimit }: Placing, { piece, shape, zone }: Trial, start: number): readonly number[] {
+function linesFor(
+  field: Field,
+  { zones, lineLimit }: Placing,
+  { piece, shape, zone }: Trial,
+  start: number,
+): readonly number[] {
   const limit = zones[zone].high[0] - field.table.shapes[shape].width;
   const lines = new Set([start]);
   for (let other = 0; other < field.active; other++) {
@@ -77,7 +82,9 @@ function linesFor(field: Field, { zones, lineLimit }: Placing, { piece, shape, z
   }
   const sorted = Float64Array.from(lines).sort();
   const step = Math.ceil(sorted.length / lineLimit);
-  return step === 1 ? Array.from(sorted) : Array.from(sorted).filter((_, k) => k % step === 0 || k === sorted.length - 1);
+  return step === 1
+    ? Array.from(sorted)
+    : Array.from(sorted).filter((_, k) => k % step === 0 || k === sorted.length - 1);
 }
 
 /** Slides left and down along free places, by jumps, until neither helps. */
@@ -87,8 +94,15 @@ function pushedBack(field: Field, placing: Placing, start: Spot & Trial): Spot {
   let [x, y] = [start.x, start.y];
   for (;;) {
     const left = freeOn(field, placing, { ...start, axis: 0, level: y, low: low[0], high: high[0] - width });
-    const down = freeOn(field, placing, { ...start, axis: 1, level: left ?? x, low: low[1], high: high[1] - height });
-    if (left === undefined || down === undefined) throw new Defect('A free place was lost while a piece was pushed back');
+    const down = freeOn(field, placing, {
+      ...start,
+      axis: 1,
+      level: left ?? x,
+      low: low[1],
+      high: high[1] - height,
+    });
+    if (left === undefined || down === undefined)
+      throw new Defect('A free place was lost while a piece was pushed back');
     if (left === x && down === y) return { shape: start.shape, x, y, zone: start.zone };
     [x, y] = [left, down];
   }
@@ -96,8 +110,16 @@ function pushedBack(field: Field, placing: Placing, start: Spot & Trial): Spot {
 
 /** The lowest free place on a line. */
 function freeOn(
-  field: Field, { probe }: Placing,
-  { piece, shape, axis, level, low, high }: Trial & { readonly axis: 0 | 1; readonly level: number; readonly low: number; readonly high: number },
+  field: Field,
+  { probe }: Placing,
+  {
+    piece,
+    shape,
+    axis,
+    level,
+    low,
+    high,
+  }: Trial & { readonly axis: 0 | 1; readonly level: number; readonly low: number; readonly high: number },
 ): number | undefined {
   Object.assign(probe, { piece, shape, axis, level, low, high, wish: low });
   return seekFree(field, probe) ? probe.place : undefined;

@@ -43,15 +43,18 @@ function isEar(ring: Ring, left: readonly number[], at: number): boolean {
 }
 
 const isWithin = (ring: Ring, [a, b, c]: Part, p: number): boolean =>
-  !samePoint(ring, p, a) && !samePoint(ring, p, c)
-  && cornerOf(ring, a, b, p) >= 0 && cornerOf(ring, b, c, p) >= 0 && cornerOf(ring, c, a, p) >= 0;
+  !samePoint(ring, p, a) &&
+  !samePoint(ring, p, c) &&
+  cornerOf(ring, a, b, p) >= 0 &&
+  cornerOf(ring, b, c, p) >= 0 &&
+  cornerOf(ring, c, a, p) >= 0;
 
 const samePoint = (ring: Ring, p: number, q: number): boolean =>
   ring[2 * p] === ring[2 * q] && ring[2 * p + 1] === ring[2 * q + 1];
 
 const cornerOf = (ring: Ring, a: number, b: number, c: number): number =>
-  (ring[2 * b] - ring[2 * a]) * (ring[2 * c + 1] - ring[2 * a + 1])
-  - (ring[2 * b + 1] - ring[2 * a + 1]) * (ring[2 * c] - ring[2 * a]);
+  (ring[2 * b] - ring[2 * a]) * (ring[2 * c + 1] - ring[2 * a + 1]) -
+  (ring[2 * b + 1] - ring[2 * a + 1]) * (ring[2 * c] - ring[2 * a]);
 
 function merged(ring: Ring, triangles: readonly Part[]): readonly Ring[] {
   let parts = [...triangles];
@@ -66,7 +69,8 @@ function merged(ring: Ring, triangles: readonly Part[]): readonly Ring[] {
   return parts.map((part) => ringFrom(ring, part));
 }
 
-const ringFrom = (ring: Ring, part: Part): Ring => Float64Array.from(part.flatMap((v) => [ring[2 * v], ring[2 * v + 1]]));
+const ringFrom = (ring: Ring, part: Part): Ring =>
+  Float64Array.from(part.flatMap((v) => [ring[2 * v], ring[2 * v + 1]]));
 
 /** Two parts joined over an edge they share, when the result is convex. */
 function joinedOver(ring: Ring, one: Part, other: Part): Part | undefined {

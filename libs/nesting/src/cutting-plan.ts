@@ -31,14 +31,34 @@ export const usualTimeLimitS = 20;
 export const longestTimeLimitS = 120;
 
 /** The work budget decides the answer; the time limit only cuts a search short that would keep others waiting. */
-export function cuttingPlan(request: CuttingPlanRequest, shouldStop: () => boolean = () => false): Outcome<CuttingPlan> {
-  const { pieces, kerfMm, edgeTrimMm, stock, roll, seed = 1, workUnits = usualWorkUnits, timeLimitS = usualTimeLimitS } = request;
+export function cuttingPlan(
+  request: CuttingPlanRequest,
+  shouldStop: () => boolean = () => false,
+): Outcome<CuttingPlan> {
+  const {
+    pieces,
+    kerfMm,
+    edgeTrimMm,
+    stock,
+    roll,
+    seed = 1,
+    workUnits = usualWorkUnits,
+    timeLimitS = usualTimeLimitS,
+  } = request;
   const common = { pieces, kerfMm, edgeTrimMm, seed, workUnits };
   const problems = [...timeProblems(request.timeLimitS), ...eitherProblems(request)];
-  if (problems.length > 0) return refusal(...problems, ...commonProblems(common), ...(stock === undefined ? [] : stockProblems(stock)));
+  if (problems.length > 0)
+    return refusal(
+      ...problems,
+      ...commonProblems(common),
+      ...(stock === undefined ? [] : stockProblems(stock)),
+    );
   const settings = { seed, workUnits, timeLimitS };
   return roll === undefined
-    ? mapValue(nestInSheets({ ...common, stock: stock ?? [] }, shouldStop), (onSheets) => ({ onSheets, ...settings }))
+    ? mapValue(nestInSheets({ ...common, stock: stock ?? [] }, shouldStop), (onSheets) => ({
+        onSheets,
+        ...settings,
+      }))
     : mapValue(nestInStrip({ ...common, ...roll }, shouldStop), (onRoll) => ({ onRoll, ...settings }));
 }
 
@@ -49,7 +69,14 @@ export function timeProblems(timeLimitS: number | undefined): readonly Problem[]
 
 function eitherProblems({ stock, roll }: CuttingPlanRequest): readonly Problem[] {
   if (stock !== undefined && roll !== undefined) {
-    return [problem('contradiction', '/roll', { other: 'stock', why: 'pieces are cut from sheets or from a roll, not from both' })];
+    return [
+      problem('contradiction', '/roll', {
+        other: 'stock',
+        why: 'pieces are cut from sheets or from a roll, not from both',
+      }),
+    ];
   }
-  return stock === undefined && roll === undefined ? [problem('missing', '/stock', { expected: 'sheets in stock, or a roll' })] : [];
+  return stock === undefined && roll === undefined
+    ? [problem('missing', '/stock', { expected: 'sheets in stock, or a roll' })]
+    : [];
 }

@@ -19,8 +19,18 @@ describe('whether two pieces overlap', () => {
     ['a cross without a corner inside', box(0, 4, 12, 2), box(4, 0, 2, 12), true],
     ['in its hole', regionFrom(box(0, 0, 10, 10).outer, [box(2, 2, 6, 6).outer]), box(2, 2, 6, 6), false],
     ['over its hole', regionFrom(box(0, 0, 10, 10).outer, [box(2, 2, 6, 6).outer]), box(1, 2, 6, 6), true],
-    ['wedges nose to nose', regionFrom(ring([0, 0], [10, 5], [0, 10]), []), regionFrom(ring([10, 5], [20, 0], [20, 10]), []), false],
-    ['a tooth in its notch', regionFrom(ring([0, 0], [10, 0], [10, 10], [5, 5], [0, 10]), []), regionFrom(ring([5, 5], [10, 10], [0, 10]), []), false],
+    [
+      'wedges nose to nose',
+      regionFrom(ring([0, 0], [10, 5], [0, 10]), []),
+      regionFrom(ring([10, 5], [20, 0], [20, 10]), []),
+      false,
+    ],
+    [
+      'a tooth in its notch',
+      regionFrom(ring([0, 0], [10, 0], [10, 10], [5, 5], [0, 10]), []),
+      regionFrom(ring([5, 5], [10, 10], [0, 10]), []),
+      false,
+    ],
   ] as const)('%s', (_, one, other, answer) => {
     expect(interiorsMeet(one, other)).toBe(answer);
     expect(interiorsMeet(other, one)).toBe(answer);

@@ -26,11 +26,13 @@ function areBoxesApart(one: Ring, other: Ring): boolean {
   return a.maxX <= b.minX || b.maxX <= a.minX || a.maxY <= b.minY || b.maxY <= a.minY;
 }
 
-const edgesOf = (region: Region): readonly Edge[] => ringsOf(region).flatMap((ring) =>
-  Array.from({ length: ring.length / 2 }, (_, i): Edge => {
-    const j = (i + 1) % (ring.length / 2);
-    return [ring[2 * i], ring[2 * i + 1], ring[2 * j], ring[2 * j + 1]];
-  }));
+const edgesOf = (region: Region): readonly Edge[] =>
+  ringsOf(region).flatMap((ring) =>
+    Array.from({ length: ring.length / 2 }, (_, i): Edge => {
+      const j = (i + 1) % (ring.length / 2);
+      return [ring[2 * i], ring[2 * i + 1], ring[2 * j], ring[2 * j + 1]];
+    }),
+  );
 
 const sideOf = ([x1, y1, x2, y2]: Edge, x: number, y: number): number =>
   Math.sign((x2 - x1) * (y - y1) - (y2 - y1) * (x - x1));
@@ -46,11 +48,20 @@ function runsInside(edges: readonly Edge[], region: readonly Edge[]): boolean {
 /** The edge cut where corners of the other region touch it. */
 function stretchesOf(edge: Edge, region: readonly Edge[]): readonly Edge[] {
   const [x1, y1, x2, y2] = edge;
-  const along = (x: number, y: number): number => (x - x1) * Math.sign(x2 - x1) + (y - y1) * Math.sign(y2 - y1);
+  const along = (x: number, y: number): number =>
+    (x - x1) * Math.sign(x2 - x1) + (y - y1) * Math.sign(y2 - y1);
   const end = along(x2, y2);
-  const touching = region.filter(([x, y]) => sideOf(edge, x, y) === 0 && along(x, y) > 0 && along(x, y) < end);
-  const points = [[x1, y1], ...touching.map(([x, y]) => [x, y]).sort((p, q) => along(p[0], p[1]) - along(q[0], q[1])), [x2, y2]];
-  return points.slice(1).map((point, k): Edge => [points[k][0], points[k][1], point[0], point[1]])
+  const touching = region.filter(
+    ([x, y]) => sideOf(edge, x, y) === 0 && along(x, y) > 0 && along(x, y) < end,
+  );
+  const points = [
+    [x1, y1],
+    ...touching.map(([x, y]) => [x, y]).sort((p, q) => along(p[0], p[1]) - along(q[0], q[1])),
+    [x2, y2],
+  ];
+  return points
+    .slice(1)
+    .map((point, k): Edge => [points[k][0], points[k][1], point[0], point[1]])
     .filter(([ax, ay, bx, by]) => ax !== bx || ay !== by);
 }
 

@@ -25,7 +25,11 @@ export class Field {
   /** Pairs looked at so far. */
   work = 0;
 
-  constructor(readonly table: NoFitTable, readonly fixed: number, readonly total: number) {
+  constructor(
+    readonly table: NoFitTable,
+    readonly fixed: number,
+    readonly total: number,
+  ) {
     this.at = [new Float64Array(total), new Float64Array(total)];
     this.boxLow = [new Float64Array(total), new Float64Array(total)];
     this.boxHigh = [new Float64Array(total), new Float64Array(total)];
@@ -73,7 +77,10 @@ export interface Snapshot {
 }
 
 export const snapshotOf = (field: Field): Snapshot => ({
-  x: field.at[0].slice(), y: field.at[1].slice(), shape: field.shape.slice(), zone: field.zone.slice(),
+  x: field.at[0].slice(),
+  y: field.at[1].slice(),
+  shape: field.shape.slice(),
+  zone: field.zone.slice(),
 });
 
 export function restore(field: Field, { x, y, shape, zone }: Snapshot): void {
@@ -130,14 +137,29 @@ export function seekFree(field: Field, probe: Probe): boolean {
 function gather(field: Field, probe: Probe): void {
   const { axis, level, piece } = probe;
   const { box } = field.table.shapes[probe.shape];
-  const [acrossLow, acrossHigh] = axis === 0 ? [level + box.minY, level + box.maxY] : [level + box.minX, level + box.maxX];
-  const [alongLow, alongHigh] = axis === 0 ? [probe.low + box.minX, probe.high + box.maxX] : [probe.low + box.minY, probe.high + box.maxY];
-  const [low, high, lowAlong, highAlong] = [field.boxLow[1 - axis], field.boxHigh[1 - axis], field.boxLow[axis], field.boxHigh[axis]];
+  const [acrossLow, acrossHigh] =
+    axis === 0 ? [level + box.minY, level + box.maxY] : [level + box.minX, level + box.maxX];
+  const [alongLow, alongHigh] =
+    axis === 0
+      ? [probe.low + box.minX, probe.high + box.maxX]
+      : [probe.low + box.minY, probe.high + box.maxY];
+  const [low, high, lowAlong, highAlong] = [
+    field.boxLow[1 - axis],
+    field.boxHigh[1 - axis],
+    field.boxLow[axis],
+    field.boxHigh[axis],
+  ];
   const { active } = field;
   probe.stretches.count = 0;
   field.work += active;
   for (let other = 0; other < active; other++) {
-    if (low[other] >= acrossHigh || high[other] <= acrossLow || lowAlong[other] >= alongHigh || highAlong[other] <= alongLow) continue;
+    if (
+      low[other] >= acrossHigh ||
+      high[other] <= acrossLow ||
+      lowAlong[other] >= alongHigh ||
+      highAlong[other] <= alongLow
+    )
+      continue;
     if (other !== piece) gatherPair(field, probe, other);
   }
 }
@@ -180,7 +202,14 @@ function sortByStart({ stretches: { from, count }, order }: Probe): void {
 
 /** Walks the gaps between blocked stretches; a gap may be a single place. */
 function takeFreePlace(probe: Probe): boolean {
-  const { stretches: { from, to, count }, order, low, high, wish, isSnug } = probe;
+  const {
+    stretches: { from, to, count },
+    order,
+    low,
+    high,
+    wish,
+    isSnug,
+  } = probe;
   let free = low;
   let nearest = Infinity;
   for (let k = 0; k <= count && free <= high; k++) {
@@ -202,7 +231,12 @@ function takeFreePlace(probe: Probe): boolean {
 
 /** Stretches that end before a place can be passed over for all later ones: `passed` of them, in order of their starts. */
 function takeCheapestEnd(probe: Probe): void {
-  const { stretches: { from, to, count }, order, low, high } = probe;
+  const {
+    stretches: { from, to, count },
+    order,
+    low,
+    high,
+  } = probe;
   tryPlace(probe, low, 0);
   let passed = 0;
   for (let k = 0; k < count; k++) {
@@ -215,7 +249,12 @@ function takeCheapestEnd(probe: Probe): void {
 }
 
 function tryPlace(probe: Probe, place: number, passed: number): void {
-  const { stretches: { from, to, fromSlack, toSlack, count }, order, weight, cap } = probe;
+  const {
+    stretches: { from, to, fromSlack, toSlack, count },
+    order,
+    weight,
+    cap,
+  } = probe;
   let cost = 0;
   for (let k = passed; k < count && cost < probe.cost; k++) {
     const one = order[k];
@@ -243,27 +282,51 @@ function wayOut(noFit: NoFit, axis: 0 | 1, place: number, level: number): number
   appendBlocked(noFit.slabs[axis], level, scratch);
   for (let k = 0; k < scratch.count; k++) {
     const { from, to, fromSlack, toSlack } = scratch;
-    if (from[k] < place && place < to[k]) return Math.max(0, Math.min(place - from[k] - fromSlack[k], to[k] - place - toSlack[k]));
+    if (from[k] < place && place < to[k])
+      return Math.max(0, Math.min(place - from[k] - fromSlack[k], to[k] - place - toSlack[k]));
   }
   return 0;
 }
 
 export function pairDepth(field: Field, one: number, other: number): number {
-  const { boxLow: [lowX, lowY], boxHigh: [highX, highY] } = field;
-  if (lowX[one] >= highX[other] || lowX[other] >= highX[one] || lowY[one] >= highY[other] || lowY[other] >= highY[one]) return 0;
+  const {
+    boxLow: [lowX, lowY],
+    boxHigh: [highX, highY],
+  } = field;
+  if (
+    lowX[one] >= highX[other] ||
+    lowX[other] >= highX[one] ||
+    lowY[one] >= highY[other] ||
+    lowY[other] >= highY[one]
+  )
+    return 0;
   const noFit = field.table.between(field.shape[one], field.shape[other]);
   return depthAt(noFit, field.at[0][other] - field.at[0][one], field.at[1][other] - field.at[1][one]);
 }
 
 /** Weighted depth of a piece at a place over all others, given up once it reaches `ceiling`. */
 export function costAt(field: Field, piece: number, { shape, x, y }: Spot, ceiling: number): number {
-  const { active, total, weight, at: [xs, ys], boxLow: [lowX, lowY], boxHigh: [highX, highY] } = field;
+  const {
+    active,
+    total,
+    weight,
+    at: [xs, ys],
+    boxLow: [lowX, lowY],
+    boxHigh: [highX, highY],
+  } = field;
   const { box } = field.table.shapes[shape];
   const [left, right, bottom, top] = [x + box.minX, x + box.maxX, y + box.minY, y + box.maxY];
   let cost = 0;
   field.work += active;
   for (let other = 0; other < active && cost < ceiling; other++) {
-    if (lowX[other] >= right || highX[other] <= left || lowY[other] >= top || highY[other] <= bottom || other === piece) continue;
+    if (
+      lowX[other] >= right ||
+      highX[other] <= left ||
+      lowY[other] >= top ||
+      highY[other] <= bottom ||
+      other === piece
+    )
+      continue;
     const depth = depthAt(field.table.between(field.shape[other], shape), x - xs[other], y - ys[other]);
     if (depth > 0) cost += depth * weight[piece * total + other];
   }

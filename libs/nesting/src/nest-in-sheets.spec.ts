@@ -1,12 +1,27 @@
 import { describe, expect, test } from '@jest/globals';
 import { nestInSheets, type NestPiece, type SheetRequest } from './index.js';
 
-const rectangle = (length: number, width: number): readonly (readonly [number, number])[] => [[0, 0], [length, 0], [length, width], [0, width]];
-const panel = (id: string, length: number, width: number, count = 1): NestPiece => ({ id, outline: rectangle(length, width), count, turnsDeg: [0, 90, 180, 270] });
+const rectangle = (length: number, width: number): readonly (readonly [number, number])[] => [
+  [0, 0],
+  [length, 0],
+  [length, width],
+  [0, width],
+];
+const panel = (id: string, length: number, width: number, count = 1): NestPiece => ({
+  id,
+  outline: rectangle(length, width),
+  count,
+  turnsDeg: [0, 90, 180, 270],
+});
 
 const request = (change: Partial<SheetRequest> = {}): SheetRequest => ({
-  pieces: [panel('a', 600, 300, 4)], stock: [{ id: 'full', outline: rectangle(1220, 610), cost: 100 }],
-  kerfMm: 2, edgeTrimMm: 5, seed: 1, workUnits: 2000, ...change,
+  pieces: [panel('a', 600, 300, 4)],
+  stock: [{ id: 'full', outline: rectangle(1220, 610), cost: 100 }],
+  kerfMm: 2,
+  edgeTrimMm: 5,
+  seed: 1,
+  workUnits: 2000,
+  ...change,
 });
 
 const layoutOf = (change: Partial<SheetRequest> = {}) => {
@@ -24,19 +39,49 @@ describe('cutting from sheets', () => {
   });
 
   test('a half sheet is bought when it is enough and costs less', () => {
-    const stock = [{ id: 'full', outline: rectangle(1220, 610), cost: 100 }, { id: 'half', outline: rectangle(610, 610), cost: 58 }];
-    expect(layoutOf({ stock, pieces: [panel('a', 500, 250, 2)] }).sheets.map(({ stockId }) => stockId)).toEqual(['half']);
+    const stock = [
+      { id: 'full', outline: rectangle(1220, 610), cost: 100 },
+      { id: 'half', outline: rectangle(610, 610), cost: 58 },
+    ];
+    expect(
+      layoutOf({ stock, pieces: [panel('a', 500, 250, 2)] }).sheets.map(({ stockId }) => stockId),
+    ).toEqual(['half']);
   });
 
-  test('an offcut of one\'s own that costs nothing is used before a sheet is bought', () => {
-    const stock = [{ id: 'full', outline: rectangle(1220, 610), cost: 100 }, { id: 'mine', outline: [[0, 0], [700, 0], [700, 300], [0, 600]] as const, cost: 0, available: 1 }];
+  test("an offcut of one's own that costs nothing is used before a sheet is bought", () => {
+    const stock = [
+      { id: 'full', outline: rectangle(1220, 610), cost: 100 },
+      {
+        id: 'mine',
+        outline: [
+          [0, 0],
+          [700, 0],
+          [700, 300],
+          [0, 600],
+        ] as const,
+        cost: 0,
+        available: 1,
+      },
+    ];
     const { sheets, cost } = layoutOf({ stock, pieces: [panel('a', 400, 200)] });
     expect(sheets.map(({ stockId }) => stockId)).toEqual(['mine']);
     expect(cost).toBe(0);
   });
 
   test('a piece goes into the hole of another', () => {
-    const ring: NestPiece = { id: 'ring', outline: rectangle(400, 400), holes: [[[50, 50], [350, 50], [350, 350], [50, 350]]], turnsDeg: [0] };
+    const ring: NestPiece = {
+      id: 'ring',
+      outline: rectangle(400, 400),
+      holes: [
+        [
+          [50, 50],
+          [350, 50],
+          [350, 350],
+          [50, 350],
+        ],
+      ],
+      turnsDeg: [0],
+    };
     const stock = [{ id: 'tight', outline: rectangle(400, 400), cost: 10 }];
     const { sheets } = layoutOf({ stock, pieces: [ring, panel('inner', 280, 290)], edgeTrimMm: 0 });
     expect(sheets).toHaveLength(1);
@@ -56,7 +101,11 @@ describe('what cannot be cut', () => {
 
   test('a piece larger than every sheet is named, with its size and the room there is', () => {
     const [found] = problemsOf({ pieces: [panel('a', 600, 300), panel('deck', 1300, 400)] });
-    expect(found).toMatchObject({ code: 'too-large-for-stock', at: '/pieces/1', facts: { piece: 'deck', size: '1300 x 400 mm', room: '1210 x 600 mm' } });
+    expect(found).toMatchObject({
+      code: 'too-large-for-stock',
+      at: '/pieces/1',
+      facts: { piece: 'deck', size: '1300 x 400 mm', room: '1210 x 600 mm' },
+    });
   });
 
   test('a forbidden turn can make a piece too large', () => {
@@ -66,15 +115,33 @@ describe('what cannot be cut', () => {
   });
 
   test('all faults are told at once: negative trim, a self-crossing piece, an id used twice, a free sheet without number', () => {
-    const crossed: NestPiece = { id: 'x', outline: [[0, 0], [100, 100], [100, 0], [0, 100]], turnsDeg: [0] };
+    const crossed: NestPiece = {
+      id: 'x',
+      outline: [
+        [0, 0],
+        [100, 100],
+        [100, 0],
+        [0, 100],
+      ],
+      turnsDeg: [0],
+    };
     const stock = [{ id: 'mine', outline: rectangle(700, 500), cost: 0 }];
-    expect(problemsOf({ edgeTrimMm: -1, pieces: [crossed, panel('b', 10, 10), panel('b', 20, 20)], stock }).map(({ code, at }) => `${code} ${at}`)).toEqual([
-      'out-of-range /edgeTrimMm', 'outline-crosses-itself /pieces/0/outline', 'duplicate /pieces/2/id', 'missing /stock/0/available',
+    expect(
+      problemsOf({ edgeTrimMm: -1, pieces: [crossed, panel('b', 10, 10), panel('b', 20, 20)], stock }).map(
+        ({ code, at }) => `${code} ${at}`,
+      ),
+    ).toEqual([
+      'out-of-range /edgeTrimMm',
+      'outline-crosses-itself /pieces/0/outline',
+      'duplicate /pieces/2/id',
+      'missing /stock/0/available',
     ]);
   });
 
   test('five thousand pieces are refused with the limit', () => {
-    expect(problemsOf({ pieces: [panel('a', 100, 100, 5000)] })).toMatchObject([{ code: 'too-many', facts: { count: 5000, most: 1500 } }]);
+    expect(problemsOf({ pieces: [panel('a', 100, 100, 5000)] })).toMatchObject([
+      { code: 'too-many', facts: { count: 5000, most: 1500 } },
+    ]);
   });
 
   test('too few sheets are said to be too few', () => {

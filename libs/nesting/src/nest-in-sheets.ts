@@ -1,6 +1,13 @@
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { choose } from './choose-sheets.js';
-import { commonProblems, mostPieces, outlineProblems, within, type SheetRequest, type StockSheet } from './request.js';
+import {
+  commonProblems,
+  mostPieces,
+  outlineProblems,
+  within,
+  type SheetRequest,
+  type StockSheet,
+} from './request.js';
 import { sheetJobOf, type SheetJob } from './sheet-job.js';
 import { offerFor } from './offer.js';
 import { layoutOf, type SheetLayout } from './sheet-layout.js';
@@ -13,7 +20,10 @@ import { fits, tableOf, type Budget } from './sheets.js';
  * The answer depends on the request alone: same pieces, stock, seed and work units, same layout. `shouldStop` may end the
  * search early; the best layout so far is the answer then.
  */
-export function nestInSheets(request: SheetRequest, shouldStop: () => boolean = () => false): Outcome<SheetLayout> {
+export function nestInSheets(
+  request: SheetRequest,
+  shouldStop: () => boolean = () => false,
+): Outcome<SheetLayout> {
   const problems = [...commonProblems(request), ...stockProblems(request.stock)];
   if (problems.length > 0) return refusal(...problems);
   const job = sheetJobOf(request);
@@ -21,7 +31,12 @@ export function nestInSheets(request: SheetRequest, shouldStop: () => boolean = 
   if (impossible.length > 0) return refusal(...impossible);
   const budget: Budget = { workLimit: 1000 * request.workUnits, shouldStop, used: 0 };
   const packing = choose(job, request.seed, budget);
-  if (packing === undefined) return refusal(problem('not-supported', '/stock', { why: 'the sheets that are available do not hold all pieces; make more available or leave pieces out' }));
+  if (packing === undefined)
+    return refusal(
+      problem('not-supported', '/stock', {
+        why: 'the sheets that are available do not hold all pieces; make more available or leave pieces out',
+      }),
+    );
   return success(layoutOf(job, packing, leastCost(job), budget.used));
 }
 
@@ -30,7 +45,9 @@ export function stockProblems(stock: readonly StockSheet[]): readonly Problem[] 
   if (stock.length > 40) return [problem('too-many', '/stock', { count: stock.length, most: 40 })];
   const ids = stock.map(({ id }) => id);
   return stock.flatMap((sheet, index) => [
-    ...(ids.indexOf(sheet.id) < index ? [problem('duplicate', pointer('/stock', index, 'id'), { value: sheet.id })] : []),
+    ...(ids.indexOf(sheet.id) < index
+      ? [problem('duplicate', pointer('/stock', index, 'id'), { value: sheet.id })]
+      : []),
     ...outlineProblems(sheet, pointer('/stock', index)),
     ...within(sheet.cost, pointer('/stock', index, 'cost'), 0, 1e9),
     ...availableProblems(sheet, pointer('/stock', index, 'available')),
@@ -39,28 +56,48 @@ export function stockProblems(stock: readonly StockSheet[]): readonly Problem[] 
 
 function availableProblems({ available, cost }: StockSheet, at: string): readonly Problem[] {
   if (available === undefined) {
-    return cost > 0 ? [] : [problem('missing', at, { expected: 'say how many there are of a sheet that costs nothing' })];
+    return cost > 0
+      ? []
+      : [problem('missing', at, { expected: 'say how many there are of a sheet that costs nothing' })];
   }
   const isCount = Number.isInteger(available) && available >= 1 && available <= mostPieces;
-  return isCount ? [] : [problem('out-of-range', at, { value: available, range: `a whole number from 1 to ${mostPieces}` })];
+  return isCount
+    ? []
+    : [problem('out-of-range', at, { value: available, range: `a whole number from 1 to ${mostPieces}` })];
 }
 
 /** Pieces that lie on none of the sheets in any allowed turn. */
 function unplaceable(job: SheetJob): readonly Problem[] {
-  const { zones } = tableOf(job, job.kinds.map((_, kind) => kind));
+  const { zones } = tableOf(
+    job,
+    job.kinds.map((_, kind) => kind),
+  );
   return job.pieces.flatMap(({ index, id }) => {
-    const fitsSomewhere = job.set.choicesOf[index].some((shape) => zones.some((zone) => fits(job.set, zone, shape)));
-    return fitsSomewhere ? [] : [problem('too-large-for-stock', pointer('/pieces', index), sizeFacts(job, index, id))];
+    const fitsSomewhere = job.set.choicesOf[index].some((shape) =>
+      zones.some((zone) => fits(job.set, zone, shape)),
+    );
+    return fitsSomewhere
+      ? []
+      : [problem('too-large-for-stock', pointer('/pieces', index), sizeFacts(job, index, id))];
   });
 }
 
-function sizeFacts(job: SheetJob, index: number, id: string): { readonly piece: string; readonly size: string; readonly room: string; readonly offer: string } {
+function sizeFacts(
+  job: SheetJob,
+  index: number,
+  id: string,
+): { readonly piece: string; readonly size: string; readonly room: string; readonly offer: string } {
   const inMm = (value: number): number => Math.round((value / job.steps) * 10) / 10;
   const { width, height } = job.set.table.shapes[job.set.choicesOf[index][0]];
-  const rooms = job.kinds.map(({ room: { minX, minY, maxX, maxY } }) => ({ width: Math.max(0, inMm(maxX - minX)), height: Math.max(0, inMm(maxY - minY)) }));
+  const rooms = job.kinds.map(({ room: { minX, minY, maxX, maxY } }) => ({
+    width: Math.max(0, inMm(maxX - minX)),
+    height: Math.max(0, inMm(maxY - minY)),
+  }));
   const room = new Set(rooms.map((one) => `${one.width} x ${one.height} mm`));
   return {
-    piece: id, size: `${inMm(width)} x ${inMm(height)} mm`, room: [...room].join(', '),
+    piece: id,
+    size: `${inMm(width)} x ${inMm(height)} mm`,
+    room: [...room].join(', '),
     offer: offerFor({ width: width / job.steps, height: height / job.steps }, rooms),
   };
 }
@@ -68,7 +105,9 @@ function sizeFacts(job: SheetJob, index: number, id: string): { readonly piece: 
 /** The area of the pieces at the cheapest price per area, free sheets being used up first. */
 function leastCost(job: SheetJob): number {
   const need = job.pieces.reduce((sum, { area, count }) => sum + area * count, 0);
-  const free = job.kinds.filter(({ stock }) => stock.cost === 0).reduce((sum, { area, available }) => sum + area * available, 0);
+  const free = job.kinds
+    .filter(({ stock }) => stock.cost === 0)
+    .reduce((sum, { area, available }) => sum + area * available, 0);
   const paid = job.kinds.filter(({ stock }) => stock.cost > 0);
   const open = Math.max(0, need - free);
   if (open === 0 || paid.length === 0) return 0;

@@ -35,7 +35,10 @@ export class NoFitTable {
   private rings = new Map<number, readonly Ring[]>();
   private kept = 0;
 
-  constructor(private readonly bases: readonly Region[], readonly shapes: readonly TurnedShape[]) {}
+  constructor(
+    private readonly bases: readonly Region[],
+    readonly shapes: readonly TurnedShape[],
+  ) {}
 
   /** The region for `moving` around `fixed`. */
   between(fixed: number, moving: number): NoFit {
@@ -78,7 +81,9 @@ export class NoFitTable {
     if (fixed.base > moving.base) return this.ringsOfPair(moving, fixed).map(mirrored);
     const between = (moving.quarter - fixed.quarter + 4) % 4;
     const key = (fixed.base * this.bases.length + moving.base) * 4 + between;
-    const known = this.rings.get(key) ?? noFitRings(this.bases[fixed.base], regionTurned(this.bases[moving.base], 90 * between));
+    const known =
+      this.rings.get(key) ??
+      noFitRings(this.bases[fixed.base], regionTurned(this.bases[moving.base], 90 * between));
     this.rings.set(key, known);
     return known.map((ring) => turned(ring, 90 * fixed.quarter));
   }

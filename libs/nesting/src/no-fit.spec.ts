@@ -36,10 +36,16 @@ describe('no-fit regions', () => {
   test('a place that it calls free is free by exact arithmetic, for shapes with notches and holes in four turns', () => {
     const shapes = [
       regionFrom(ring([0, 0], [90_000, 10_000], [70_000, 80_000], [40_000, 30_000], [5_000, 70_000]), []),
-      regionFrom(ring([0, 0], [120_000, 0], [120_000, 120_000], [0, 120_000]), [ring([20_000, 20_000], [20_000, 100_000], [90_000, 90_000], [100_000, 30_000])]),
+      regionFrom(ring([0, 0], [120_000, 0], [120_000, 120_000], [0, 120_000]), [
+        ring([20_000, 20_000], [20_000, 100_000], [90_000, 90_000], [100_000, 30_000]),
+      ]),
       square(25_000),
     ];
-    const set = shapeSetOf(shapes.map((region) => ({ region, turnsDeg: [0, 90, 180, 270] })), [], 700);
+    const set = shapeSetOf(
+      shapes.map((region) => ({ region, turnsDeg: [0, 90, 180, 270] })),
+      [],
+      700,
+    );
     expect(faultsIn(set.table)).toEqual([]);
   });
 });
@@ -51,7 +57,12 @@ function faultsIn(table: NoFitTable): readonly string[] {
     const [fixed, moving] = [Math.floor(random() * count), Math.floor(random() * count)];
     const { low, high } = table.between(fixed, moving);
     const [dx, dy] = [0, 1].map((axis) => Math.round(low[axis] + random() * (high[axis] - low[axis])));
-    const meets = interiorsMeet(table.shapes[fixed].padded, regionShifted(table.shapes[moving].padded, dx, dy));
-    return meets && depthAt(table.between(fixed, moving), dx, dy) === 0 ? `${fixed} ${moving} ${dx} ${dy}` : '';
+    const meets = interiorsMeet(
+      table.shapes[fixed].padded,
+      regionShifted(table.shapes[moving].padded, dx, dy),
+    );
+    return meets && depthAt(table.between(fixed, moving), dx, dy) === 0
+      ? `${fixed} ${moving} ${dx} ${dy}`
+      : '';
   }).filter((fault) => fault !== '');
 }

@@ -1,6 +1,18 @@
 import { Clipper, EndType, FillRule, JoinType, type Path64 } from 'clipper2-ts';
 import { convexParts } from './convex-parts.js';
-import { anticlockwise, doubleArea, isConvex, isRectilinear, mirrored, reversed, ringsOf, shifted, tidied, type Region, type Ring } from './ring.js';
+import {
+  anticlockwise,
+  doubleArea,
+  isConvex,
+  isRectilinear,
+  mirrored,
+  reversed,
+  ringsOf,
+  shifted,
+  tidied,
+  type Region,
+  type Ring,
+} from './ring.js';
 
 /**
  * No-fit region of two pieces: where the moving piece's reference point may not be, seen from the fixed piece's, so that
@@ -25,7 +37,8 @@ export function noFitRings(fixed: Region, moving: Region): readonly Ring[] {
 export const marginSteps = 24;
 export const slackSteps = 10;
 
-const isExactPair = (one: Region, other: Region): boolean => [...ringsOf(one), ...ringsOf(other)].every(isRectilinear);
+const isExactPair = (one: Region, other: Region): boolean =>
+  [...ringsOf(one), ...ringsOf(other)].every(isRectilinear);
 
 function sumOf(fixed: Region, moving: Region): readonly Ring[] {
   if (fixed.holes.length + moving.holes.length > 0) return unionOf(sweptParts(fixed, moving));
@@ -69,7 +82,8 @@ function edgeTurn(a: Ring, i: number, b: Ring, j: number): number {
 function fromLowest(ring: Ring): Ring {
   let lowest = 0;
   for (let i = 2; i < ring.length; i += 2) {
-    const isLower = ring[i + 1] < ring[lowest + 1] || (ring[i + 1] === ring[lowest + 1] && ring[i] < ring[lowest]);
+    const isLower =
+      ring[i + 1] < ring[lowest + 1] || (ring[i + 1] === ring[lowest + 1] && ring[i] < ring[lowest]);
     if (isLower) lowest = i;
   }
   return Float64Array.from([...ring.subarray(lowest), ...ring.subarray(0, lowest)]);
@@ -86,7 +100,11 @@ function sweptParts(fixed: Region, moving: Region): readonly Ring[] {
     ...ringsOf(fixed).map((ring) => shifted(ring, mirror.outer[0], mirror.outer[1])),
     ...ringsOf(mirror).map((ring) => shifted(ring, fixed.outer[0], fixed.outer[1])),
   ];
-  return [...unionOf(copies.slice(0, 1 + fixed.holes.length)), ...unionOf(copies.slice(1 + fixed.holes.length)), ...sweeps];
+  return [
+    ...unionOf(copies.slice(0, 1 + fixed.holes.length)),
+    ...unionOf(copies.slice(1 + fixed.holes.length)),
+    ...sweeps,
+  ];
 }
 
 function edgeSweeps(a: Ring, b: Ring): readonly Ring[] {
@@ -113,7 +131,9 @@ export const pathOf = (ring: Ring): Path64 =>
 export const ringOf = (path: Path64): Ring => Float64Array.from(path.flatMap(({ x, y }) => [x, y]));
 
 const unionOf = (rings: readonly Ring[]): readonly Ring[] =>
-  Clipper.union(rings.map(pathOf), FillRule.NonZero).map((path) => tidied(ringOf(path))).filter((ring) => ring.length >= 6);
+  Clipper.union(rings.map(pathOf), FillRule.NonZero)
+    .map((path) => tidied(ringOf(path)))
+    .filter((ring) => ring.length >= 6);
 
 /** Grown by at least `steps` across sloping edges only. Where that would turn a short edge round, all edges are moved. */
 export function grownOnSlopes(rings: readonly Ring[], steps: number): readonly Ring[] {
@@ -147,13 +167,22 @@ export const mostGrowth = sharpest * marginSteps;
 function corner(ring: Ring, i: number, steps: number): readonly [number, number] {
   const before = (i + ring.length - 2) % ring.length;
   const [ax, ay, bx, by] = [edgeX(ring, before), edgeX(ring, before + 1), edgeX(ring, i), edgeX(ring, i + 1)];
-  const [a, b] = [ax === 0 || ay === 0 ? 0 : steps * Math.hypot(ax, ay), bx === 0 || by === 0 ? 0 : steps * Math.hypot(bx, by)];
+  const [a, b] = [
+    ax === 0 || ay === 0 ? 0 : steps * Math.hypot(ax, ay),
+    bx === 0 || by === 0 ? 0 : steps * Math.hypot(bx, by),
+  ];
   const turn = ax * by - ay * bx;
   const isStraight = Math.abs(turn) < 1e-4 * Math.hypot(ax, ay) * Math.hypot(bx, by);
   if (isStraight && ax * bx + ay * by < 0) return [Number.NaN, Number.NaN];
-  if (isStraight) return [ring[i] + Math.round((by * steps) / Math.hypot(bx, by)), ring[i + 1] - Math.round((bx * steps) / Math.hypot(bx, by))];
+  if (isStraight)
+    return [
+      ring[i] + Math.round((by * steps) / Math.hypot(bx, by)),
+      ring[i + 1] - Math.round((bx * steps) / Math.hypot(bx, by)),
+    ];
   const [dx, dy] = [Math.round((ax * b - bx * a) / turn), Math.round((ay * b - by * a) / turn)];
-  return Math.abs(dx) + Math.abs(dy) > sharpest * steps ? [Number.NaN, Number.NaN] : [ring[i] + dx, ring[i + 1] + dy];
+  return Math.abs(dx) + Math.abs(dy) > sharpest * steps
+    ? [Number.NaN, Number.NaN]
+    : [ring[i] + dx, ring[i + 1] + dy];
 }
 
 /** Grown by at least `steps`: corners are mitred or cut square outside the round, never inside it. */

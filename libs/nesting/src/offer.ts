@@ -12,7 +12,9 @@ export interface Size {
  */
 export function offerFor(piece: Size, rooms: readonly Size[]): string {
   const crosswise = { width: piece.height, height: piece.width };
-  const turn = rooms.some((room) => fewestParts(crosswise, room)?.count === 1) ? 'allow a quarter turn more, in which it fits, or ' : '';
+  const turn = rooms.some((room) => fewestParts(crosswise, room)?.count === 1)
+    ? 'allow a quarter turn more, in which it fits, or '
+    : '';
   const splits = rooms.flatMap((room) => fewestParts(piece, room) ?? []).sort((p, q) => p.count - q.count);
   if (splits.length === 0) return `${turn}add larger stock: the trimmed edges leave no room on this`;
   const [{ count, part }] = splits;
@@ -26,7 +28,9 @@ interface Split {
 
 function fewestParts({ width, height }: Size, room: Size): Split | undefined {
   if (room.width <= 0 || room.height <= 0) return undefined;
-  const [across, up] = [width / room.width, height / room.height].map((times) => Math.max(1, Math.ceil(times)));
+  const [across, up] = [width / room.width, height / room.height].map((times) =>
+    Math.max(1, Math.ceil(times)),
+  );
   return { count: across * up, part: { width: width / across, height: height / up } };
 }
 

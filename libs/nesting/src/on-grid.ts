@@ -12,7 +12,11 @@ export function stepsPerMm(largestMm: number): number {
 }
 
 export const ringOnGrid = (points: readonly Point[], steps: number): Ring =>
-  tidied(anticlockwise(Float64Array.from(points.flatMap(([x, y]) => [Math.round(x * steps), Math.round(y * steps)]))));
+  tidied(
+    anticlockwise(
+      Float64Array.from(points.flatMap(([x, y]) => [Math.round(x * steps), Math.round(y * steps)])),
+    ),
+  );
 
 /** A piece on the grid, moved so that its box starts at the origin, and by how much it was moved. */
 export interface GridShape {
@@ -20,8 +24,14 @@ export interface GridShape {
   readonly moved: readonly [number, number];
 }
 
-export function shapeOnGrid({ outline, holes = [] }: Pick<NestPiece, 'outline' | 'holes'>, steps: number): GridShape {
-  const region = regionFrom(ringOnGrid(outline, steps), holes.map((hole) => ringOnGrid(hole, steps)));
+export function shapeOnGrid(
+  { outline, holes = [] }: Pick<NestPiece, 'outline' | 'holes'>,
+  steps: number,
+): GridShape {
+  const region = regionFrom(
+    ringOnGrid(outline, steps),
+    holes.map((hole) => ringOnGrid(hole, steps)),
+  );
   const { minX, minY } = boxOf(region.outer);
   return { region: regionShifted(region, -minX, -minY), moved: [-minX, -minY] };
 }
@@ -38,7 +48,9 @@ function edgeTurns(ring: Ring): readonly number[] {
     const j = (i + 1) % (ring.length / 2);
     return [ring[2 * j] - ring[2 * i], ring[2 * j + 1] - ring[2 * i + 1]] as const;
   });
-  const sloping = edges.filter(([dx, dy]) => dx !== 0 && dy !== 0).sort((p, q) => Math.hypot(...q) - Math.hypot(...p));
+  const sloping = edges
+    .filter(([dx, dy]) => dx !== 0 && dy !== 0)
+    .sort((p, q) => Math.hypot(...q) - Math.hypot(...p));
   return sloping.slice(0, 3).flatMap(([dx, dy]) => {
     const level = Math.round((-Math.atan2(dy, dx) * 180 * 1000) / Math.PI) / 1000;
     return [0, 90, 180, 270].map((quarter) => level + quarter);
@@ -51,6 +63,12 @@ export function placedPoint([x, y]: Point, turnDeg: number, [dx, dy]: Point): Po
   return [x * cos - y * sin + dx, x * sin + y * cos + dy];
 }
 
-export const mmOf = (ring: Ring, steps: number, [dx, dy]: readonly [number, number] = [0, 0]): readonly Point[] =>
-  Array.from({ length: ring.length / 2 }, (_, i) => [(ring[2 * i] + dx) / steps, (ring[2 * i + 1] + dy) / steps] as const);
-
+export const mmOf = (
+  ring: Ring,
+  steps: number,
+  [dx, dy]: readonly [number, number] = [0, 0],
+): readonly Point[] =>
+  Array.from(
+    { length: ring.length / 2 },
+    (_, i) => [(ring[2 * i] + dx) / steps, (ring[2 * i + 1] + dy) / steps] as const,
+  );

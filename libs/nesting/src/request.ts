@@ -1,5 +1,14 @@
 import { pointer, problem, type Outcome, type Problem } from '#lib/kernel';
-import { areaMm2, difference, intersection, readOutline, regionOf, union, type Point, type Ring as Outline } from '#lib/geometry';
+import {
+  areaMm2,
+  difference,
+  intersection,
+  readOutline,
+  regionOf,
+  union,
+  type Point,
+  type Ring as Outline,
+} from '#lib/geometry';
 
 /** A piece to be cut. Outlines in mm, corners in order; the sense does not matter. */
 export interface NestPiece {
@@ -56,7 +65,9 @@ export const mostCornersInAll = 20_000;
 export const longestPieceMm = 16_000;
 
 /** Problems of everything that both kinds of request have. */
-export function commonProblems(request: Pick<SheetRequest, 'pieces' | 'kerfMm' | 'edgeTrimMm' | 'seed' | 'workUnits'>): readonly Problem[] {
+export function commonProblems(
+  request: Pick<SheetRequest, 'pieces' | 'kerfMm' | 'edgeTrimMm' | 'seed' | 'workUnits'>,
+): readonly Problem[] {
   return [
     ...within(request.kerfMm, '/kerfMm', 0, 50),
     ...within(request.edgeTrimMm, '/edgeTrimMm', 0, 500),
@@ -67,8 +78,11 @@ export function commonProblems(request: Pick<SheetRequest, 'pieces' | 'kerfMm' |
 }
 
 export function within(value: number, at: string, from: number, upTo: number): readonly Problem[] {
-  if (typeof value !== 'number' || !Number.isFinite(value)) return [problem('not-a-number', at, { hint: '', value: String(value) })];
-  return value >= from && value <= upTo ? [] : [problem('out-of-range', at, { value, range: `${from} to ${upTo}` })];
+  if (typeof value !== 'number' || !Number.isFinite(value))
+    return [problem('not-a-number', at, { hint: '', value: String(value) })];
+  return value >= from && value <= upTo
+    ? []
+    : [problem('out-of-range', at, { value, range: `${from} to ${upTo}` })];
 }
 
 function piecesProblems(pieces: readonly NestPiece[]): readonly Problem[] {
@@ -76,11 +90,15 @@ function piecesProblems(pieces: readonly NestPiece[]): readonly Problem[] {
   const count = pieces.reduce((sum, piece) => sum + (piece.count ?? 1), 0);
   const corners = pieces.reduce((sum, piece) => sum + piece.outline.length, 0);
   if (count > mostPieces) return [problem('too-many', '/pieces', { count, most: mostPieces })];
-  if (pieces.length > mostOutlines) return [problem('too-many', '/pieces', { count: pieces.length, most: mostOutlines })];
-  if (corners > mostCornersInAll) return [problem('too-many', '/pieces', { count: corners, most: mostCornersInAll })];
+  if (pieces.length > mostOutlines)
+    return [problem('too-many', '/pieces', { count: pieces.length, most: mostOutlines })];
+  if (corners > mostCornersInAll)
+    return [problem('too-many', '/pieces', { count: corners, most: mostCornersInAll })];
   const ids = pieces.map(({ id }) => id);
   return pieces.flatMap((piece, index) => [
-    ...(ids.indexOf(piece.id) < index ? [problem('duplicate', pointer('/pieces', index, 'id'), { value: piece.id })] : []),
+    ...(ids.indexOf(piece.id) < index
+      ? [problem('duplicate', pointer('/pieces', index, 'id'), { value: piece.id })]
+      : []),
     ...outlineProblems(piece, pointer('/pieces', index)),
     ...pieceProblems(piece, pointer('/pieces', index)),
   ]);
@@ -89,17 +107,26 @@ function piecesProblems(pieces: readonly NestPiece[]): readonly Problem[] {
 function pieceProblems({ count = 1, turnsDeg }: NestPiece, at: string): readonly Problem[] {
   const isCount = Number.isInteger(count) && count >= 1;
   return [
-    ...(isCount ? [] : [problem('out-of-range', `${at}/count`, { value: count, range: 'a whole number of 1 or more' })]),
-    ...(turnsDeg.length > 72 ? [problem('too-many', `${at}/turnsDeg`, { count: turnsDeg.length, most: 72 })] : []),
+    ...(isCount
+      ? []
+      : [problem('out-of-range', `${at}/count`, { value: count, range: 'a whole number of 1 or more' })]),
+    ...(turnsDeg.length > 72
+      ? [problem('too-many', `${at}/turnsDeg`, { count: turnsDeg.length, most: 72 })]
+      : []),
     ...turnsDeg.flatMap((turn, k) => within(turn, pointer(at, 'turnsDeg', k), -360, 360)),
   ];
 }
 
 export function outlineProblems(
-  { outline, holes = [] }: { readonly outline: readonly Point[]; readonly holes?: readonly (readonly Point[])[] }, at: string,
+  {
+    outline,
+    holes = [],
+  }: { readonly outline: readonly Point[]; readonly holes?: readonly (readonly Point[])[] },
+  at: string,
 ): readonly Problem[] {
   const read: readonly Outcome<Outline>[] = [
-    readOutline(outline, `${at}/outline`), ...holes.map((hole, k) => readOutline(hole, pointer(at, 'holes', k))),
+    readOutline(outline, `${at}/outline`),
+    ...holes.map((hole, k) => readOutline(hole, pointer(at, 'holes', k))),
   ];
   const problems = read.flatMap((outcome) => (outcome.ok ? [] : outcome.problems));
   if (problems.length > 0) return problems;
@@ -108,7 +135,14 @@ export function outlineProblems(
   if (astray.length > 0) return astray;
   const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
   const longest = Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
-  return longest <= longestPieceMm ? [] : [problem('out-of-range', `${at}/outline`, { value: longest, range: `at most ${longestPieceMm} mm long` })];
+  return longest <= longestPieceMm
+    ? []
+    : [
+        problem('out-of-range', `${at}/outline`, {
+          value: longest,
+          range: `at most ${longestPieceMm} mm long`,
+        }),
+      ];
 }
 
 /** Coarser than the clipping kernel's rounding, finer than any saw. */
@@ -118,6 +152,9 @@ function holeProblems(outer: Outline, holes: readonly Outline[], k: number, at: 
   const hole = regionOf(holes[k]);
   const outside = areaMm2(difference(hole, regionOf(outer)));
   const others = areaMm2(intersection(hole, union(...holes.slice(0, k).map((other) => regionOf(other)))));
-  if (outside > nothingMm2) return [problem('contradiction', at, { other: 'outline', why: 'a hole must lie inside its outline' })];
-  return others > nothingMm2 ? [problem('contradiction', at, { other: 'holes', why: 'holes must not overlap' })] : [];
+  if (outside > nothingMm2)
+    return [problem('contradiction', at, { other: 'outline', why: 'a hole must lie inside its outline' })];
+  return others > nothingMm2
+    ? [problem('contradiction', at, { other: 'holes', why: 'holes must not overlap' })]
+    : [];
 }

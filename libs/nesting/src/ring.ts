@@ -66,7 +66,8 @@ export function shifted(ring: Ring, dx: number, dy: number): Ring {
 }
 
 export const regionShifted = (region: Region, dx: number, dy: number): Region => ({
-  outer: shifted(region.outer, dx, dy), holes: region.holes.map((hole) => shifted(hole, dx, dy)),
+  outer: shifted(region.outer, dx, dy),
+  holes: region.holes.map((hole) => shifted(hole, dx, dy)),
 });
 
 /** Point mirror through the origin; a half turn, so the sense of the ring stays. */
@@ -95,19 +96,25 @@ export function turned(ring: Ring, degrees: number): Ring {
 }
 
 export const regionTurned = (region: Region, degrees: number): Region => ({
-  outer: turned(region.outer, degrees), holes: region.holes.map((hole) => turned(hole, degrees)),
+  outer: turned(region.outer, degrees),
+  holes: region.holes.map((hole) => turned(hole, degrees)),
 });
 
 /** Cross product of b−a and c−a: positive when c lies to the left of a→b. Exact while coordinates stay below 2^25. */
-export const cross = (ax: number, ay: number, bx: number, by: number) => (cx: number, cy: number): number =>
-  (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+export const cross =
+  (ax: number, ay: number, bx: number, by: number) =>
+  (cx: number, cy: number): number =>
+    (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
 
 /** Twice the signed area of the corner at vertex `i`. */
 export function cornerAt(ring: Ring, i: number): number {
   const size = ring.length;
   const before = (i + size - 2) % size;
   const after = (i + 2) % size;
-  return (ring[i] - ring[before]) * (ring[after + 1] - ring[i + 1]) - (ring[i + 1] - ring[before + 1]) * (ring[after] - ring[i]);
+  return (
+    (ring[i] - ring[before]) * (ring[after + 1] - ring[i + 1]) -
+    (ring[i + 1] - ring[before + 1]) * (ring[after] - ring[i])
+  );
 }
 
 /** Without repeated points and without points in the middle of a straight edge. */
@@ -118,7 +125,8 @@ export function tidied(ring: Ring): Ring {
     for (let i = 0; i < current.length; i += 2) {
       if (cornerAt(current, i) !== 0) kept.push(current[i], current[i + 1]);
     }
-    if (kept.length === current.length || kept.length < 6) return Float64Array.from(kept.length < 6 ? [] : kept);
+    if (kept.length === current.length || kept.length < 6)
+      return Float64Array.from(kept.length < 6 ? [] : kept);
     current = Float64Array.from(kept);
   }
 }

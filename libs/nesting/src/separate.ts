@@ -1,5 +1,16 @@
 import type { RandomStream } from '#lib/kernel';
-import { costAt, pairDepth, restore, seekOnLine, snapshotOf, type Field, type Probe, type Snapshot, type Spot, type Zone } from './field.js';
+import {
+  costAt,
+  pairDepth,
+  restore,
+  seekOnLine,
+  snapshotOf,
+  type Field,
+  type Probe,
+  type Snapshot,
+  type Spot,
+  type Zone,
+} from './field.js';
 
 /** What a search may do: where pieces may lie, in which turns, and when it must end. */
 export interface Search {
@@ -30,17 +41,29 @@ export interface Settings {
   readonly legs: number;
 }
 
-export const defaultSettings: Settings = { lines: 4, keep: 1, patience: 100, rounds: 1, gain: 0.4, decay: 0.93, legs: 6 };
+export const defaultSettings: Settings = {
+  lines: 4,
+  keep: 1,
+  patience: 100,
+  rounds: 1,
+  gain: 0.4,
+  decay: 0.93,
+  legs: 6,
+};
 
 /**
  * What a pair weighs at the least: as much as its smaller piece is large, against the mean. Large pieces that overlap are
  * hard to part and so are parted first; small ones find room afterwards.
  */
 function leastWeights(field: Field): Float64Array {
-  const sizes = Array.from(field.shape, (shape) => Math.sqrt(field.table.shapes[shape].width * field.table.shapes[shape].height));
+  const sizes = Array.from(field.shape, (shape) =>
+    Math.sqrt(field.table.shapes[shape].width * field.table.shapes[shape].height),
+  );
   const mean = sizes.reduce((sum, size) => sum + size, 0) / sizes.length;
-  return Float64Array.from({ length: field.total * field.total }, (_, k) =>
-    Math.min(sizes[Math.floor(k / field.total)], sizes[k % field.total]) / mean);
+  return Float64Array.from(
+    { length: field.total * field.total },
+    (_, k) => Math.min(sizes[Math.floor(k / field.total)], sizes[k % field.total]) / mean,
+  );
 }
 
 /** Depth of each pair and its sum, kept up to date as pieces move. */
@@ -55,7 +78,10 @@ class Overlaps {
   }
 
   refresh(piece: number): void {
-    const { depth, field: { total } } = this;
+    const {
+      depth,
+      field: { total },
+    } = this;
     for (let other = 0; other < total; other++) {
       if (other === piece) continue;
       const value = pairDepth(this.field, other, piece);
@@ -65,7 +91,10 @@ class Overlaps {
   }
 
   ofPiece(piece: number): number {
-    const { depth, field: { total } } = this;
+    const {
+      depth,
+      field: { total },
+    } = this;
     let sum = 0;
     for (let k = piece * total; k < (piece + 1) * total; k++) sum += depth[k] * this.least[k];
     return sum;
@@ -79,11 +108,17 @@ class Overlaps {
 
   /** Pairs that overlap matter more from now on, the deepest most; the others slowly matter less. */
   reweigh({ gain, decay }: Settings): void {
-    const { depth, field: { weight } } = this;
+    const {
+      depth,
+      field: { weight },
+    } = this;
     let deepest = 0;
     for (let k = 0; k < depth.length; k++) deepest = Math.max(deepest, depth[k]);
     for (let k = 0; k < depth.length; k++) {
-      weight[k] = depth[k] > 0 ? weight[k] * (1 + gain * (0.25 + 0.75 * depth[k] / deepest)) : Math.max(this.least[k], weight[k] * decay);
+      weight[k] =
+        depth[k] > 0
+          ? weight[k] * (1 + gain * (0.25 + (0.75 * depth[k]) / deepest))
+          : Math.max(this.least[k], weight[k] * decay);
     }
   }
 }
@@ -134,7 +169,9 @@ function moveAll(field: Field, search: Search, overlaps: Overlaps): void {
 }
 
 const overlapping = (field: Field, overlaps: Overlaps): number[] =>
-  Array.from({ length: field.total - field.fixed }, (_, k) => field.fixed + k).filter((piece) => overlaps.ofPiece(piece) > 0);
+  Array.from({ length: field.total - field.fixed }, (_, k) => field.fixed + k).filter(
+    (piece) => overlaps.ofPiece(piece) > 0,
+  );
 
 export function shuffled(list: readonly number[], random: RandomStream): number[] {
   const result = [...list];
@@ -170,7 +207,10 @@ export function relocate(field: Field, search: Search, piece: number): boolean {
 /** The best few places on lines through the whole zone, and the piece's own place. */
 function sampled(field: Field, search: Search, piece: number, here: Candidate): readonly Candidate[] {
   const found: Candidate[] = [];
-  const { settings: { lines, keep }, random } = search;
+  const {
+    settings: { lines, keep },
+    random,
+  } = search;
   const choices = search.choices[piece];
   const count = Math.max(lines, 2 * choices.length) * search.zones.length;
   for (let k = 0; k < count; k++) {
@@ -199,7 +239,11 @@ interface Line {
 }
 
 /** Half the lines are anywhere, half touch another piece's corner exactly. */
-function levelFor(field: Field, search: Search, { piece, shape, axis, zone }: Omit<Line, 'level'>): number | undefined {
+function levelFor(
+  field: Field,
+  search: Search,
+  { piece, shape, axis, zone }: Omit<Line, 'level'>,
+): number | undefined {
   const [low, high] = levelsOf(field, search, shape, { zone, axis });
   if (low > high) return undefined;
   const { random } = search;
@@ -213,7 +257,12 @@ function levelFor(field: Field, search: Search, { piece, shape, axis, zone }: Om
 }
 
 /** Range of the coordinate across the axis for a shape in a zone. */
-function levelsOf(field: Field, search: Search, shape: number, { zone, axis }: Pick<Line, 'zone' | 'axis'>): readonly [number, number] {
+function levelsOf(
+  field: Field,
+  search: Search,
+  shape: number,
+  { zone, axis }: Pick<Line, 'zone' | 'axis'>,
+): readonly [number, number] {
   const { low, high } = search.zones[zone];
   const { width, height } = field.table.shapes[shape];
   return axis === 0 ? [low[1], high[1] - height] : [low[0], high[0] - width];
@@ -231,7 +280,8 @@ function onLine(field: Field, search: Search, line: Line, ceiling: number): Cand
   probe.ceiling = ceiling;
   seekOnLine(field, probe);
   if (probe.cost >= ceiling) return undefined;
-  const spot = axis === 0 ? { shape, x: probe.place, y: level, zone } : { shape, x: level, y: probe.place, zone };
+  const spot =
+    axis === 0 ? { shape, x: probe.place, y: level, zone } : { shape, x: level, y: probe.place, zone };
   const cost = probe.cost === 0 ? 0 : costAt(field, piece, spot, ceiling);
   return cost < ceiling ? { spot, cost } : undefined;
 }
@@ -253,7 +303,12 @@ function settledFrom(field: Field, search: Search, piece: number, start: Candida
   let axis: 0 | 1 = 0;
   for (let k = 0; k < search.settings.legs && failures < 2 && best.cost > 0; k++) {
     const { shape, x, y, zone } = best.spot;
-    const better = onLine(field, search, { piece, shape, axis, zone, level: axis === 0 ? y : x }, best.cost * clearly);
+    const better = onLine(
+      field,
+      search,
+      { piece, shape, axis, zone, level: axis === 0 ? y : x },
+      best.cost * clearly,
+    );
     failures = better === undefined ? failures + 1 : 0;
     best = better ?? best;
     axis = axis === 0 ? 1 : 0;

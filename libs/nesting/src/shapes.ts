@@ -1,6 +1,16 @@
 import { grown, mostGrowth, regionFrom } from './no-fit.js';
 import { NoFitTable, type TurnedShape } from './no-fit-table.js';
-import { boxOf, doubleArea, isRectilinear, regionShifted, regionTurned, ringsOf, type Box, type Region, type Ring } from './ring.js';
+import {
+  boxOf,
+  doubleArea,
+  isRectilinear,
+  regionShifted,
+  regionTurned,
+  ringsOf,
+  type Box,
+  type Region,
+  type Ring,
+} from './ring.js';
 
 /** A shape as it was asked for, on the grid, with the turns it may take. */
 export interface Shape {
@@ -53,16 +63,35 @@ export function shapeSetOf(shapes: readonly Shape[], blocks: readonly Shape[], p
 function standing(region: Region, turnDeg: number): { readonly turning: Turning; readonly outline: Region } {
   const outline = regionTurned(regionTurned(region, turnDeg % 90), 90 * Math.floor(turnDeg / 90));
   const { minX, minY } = boxOf(outline.outer);
-  return { turning: { turnDeg, shiftX: -minX, shiftY: -minY }, outline: regionShifted(outline, -minX, -minY) };
+  return {
+    turning: { turnDeg, shiftX: -minX, shiftY: -minY },
+    outline: regionShifted(outline, -minX, -minY),
+  };
 }
 
 function turnedShape(
-  { base, quarter, outline, turning }: Pick<TurnedShape, 'base' | 'quarter' | 'outline'> & { readonly turning: Turning }, padded: Region,
+  {
+    base,
+    quarter,
+    outline,
+    turning,
+  }: Pick<TurnedShape, 'base' | 'quarter' | 'outline'> & { readonly turning: Turning },
+  padded: Region,
 ): TurnedShape {
   const { maxX, maxY } = boxOf(outline.outer);
   const { shiftX, shiftY } = turning;
   const standingPadded = regionShifted(regionTurned(padded, 90 * quarter), shiftX, shiftY);
-  return { base, quarter, outline, width: maxX, height: maxY, shiftX, shiftY, padded: standingPadded, box: roomyBox(standingPadded.outer) };
+  return {
+    base,
+    quarter,
+    outline,
+    width: maxX,
+    height: maxY,
+    shiftX,
+    shiftY,
+    padded: standingPadded,
+    box: roomyBox(standingPadded.outer),
+  };
 }
 
 function roomyBox(ring: Ring): Box {

@@ -43,7 +43,10 @@ export function sheetJobOf(request: SheetRequest): SheetJob {
     const grid = shapeOnGrid(piece, steps);
     return { index, id: piece.id, grid, area: areaOf(grid.region), count: piece.count ?? 1 };
   });
-  const shapes = pieces.map(({ grid, index }): Shape => ({ region: grid.region, turnsDeg: turnsToTry(request.pieces[index], grid.region) }));
+  const shapes = pieces.map(({ grid, index }): Shape => ({
+    region: grid.region,
+    turnsDeg: turnsToTry(request.pieces[index], grid.region),
+  }));
   const reach = Math.max(...shapes.map(({ region }) => reachOf(region)));
   const sheets = request.stock.map((stock) => ({ stock, ...shapeOnGrid(stock, steps) }));
   const blocks = sheets.map(({ region }) => blocksOf(region, { padding, trim, reach }));
@@ -51,18 +54,28 @@ export function sheetJobOf(request: SheetRequest): SheetJob {
   const set = shapeSetOf(shapes, blockShapes, padding);
   let next = shapes.length;
   const kinds = sheets.map(({ stock, region, moved }, k): SheetKind => ({
-    stock, region, moved, area: areaOf(region), room: roomOf(region, trim, padding),
-    blocks: blocks[k].map((block) => ({ shape: set.choicesOf[next++][0], x: boxOf(block.outer).minX, y: boxOf(block.outer).minY })),
+    stock,
+    region,
+    moved,
+    area: areaOf(region),
+    room: roomOf(region, trim, padding),
+    blocks: blocks[k].map((block) => ({
+      shape: set.choicesOf[next++][0],
+      x: boxOf(block.outer).minX,
+      y: boxOf(block.outer).minY,
+    })),
     available: stock.available ?? Infinity,
   }));
   return { request, steps, pieces, kinds, set, padding };
 }
 
 function largestMm({ pieces, stock }: SheetRequest): number {
-  const spans = [...pieces, ...stock].flatMap(({ outline }) => [0, 1].map((axis) => {
-    const values = outline.map((point) => point[axis]);
-    return Math.max(...values) - Math.min(...values);
-  }));
+  const spans = [...pieces, ...stock].flatMap(({ outline }) =>
+    [0, 1].map((axis) => {
+      const values = outline.map((point) => point[axis]);
+      return Math.max(...values) - Math.min(...values);
+    }),
+  );
   return Math.max(...spans);
 }
 
@@ -71,11 +84,14 @@ function reachOf(region: Region): number {
   return Math.ceil(Math.hypot(maxX, maxY));
 }
 
-const isWholeRectangle = (region: Region): boolean => region.outer.length === 8 && region.holes.length === 0
-  && areaOf(region) === boxOf(region.outer).maxX * boxOf(region.outer).maxY;
+const isWholeRectangle = (region: Region): boolean =>
+  region.outer.length === 8 &&
+  region.holes.length === 0 &&
+  areaOf(region) === boxOf(region.outer).maxX * boxOf(region.outer).maxY;
 
 /** At an irregular edge at least half a kerf is left, so that the blade stays on the sheet. */
-const trimOf = (region: Region, trim: number, padding: number): number => (isWholeRectangle(region) ? trim : Math.max(trim, padding));
+const trimOf = (region: Region, trim: number, padding: number): number =>
+  isWholeRectangle(region) ? trim : Math.max(trim, padding);
 
 function roomOf(region: Region, trim: number, padding: number): Box {
   const { minX, minY, maxX, maxY } = boxOf(region.outer);
@@ -87,10 +103,15 @@ function roomOf(region: Region, trim: number, padding: number): Box {
  * What stands in the way on a sheet, seen by padded pieces: they may come within trim less padding of the edge, so that the
  * piece itself keeps the trim.
  */
-function blocksOf(region: Region, { padding, trim, reach }: { readonly padding: number; readonly trim: number; readonly reach: number }): readonly Region[] {
+function blocksOf(
+  region: Region,
+  { padding, trim, reach }: { readonly padding: number; readonly trim: number; readonly reach: number },
+): readonly Region[] {
   if (isWholeRectangle(region)) return [];
   const edge = trimOf(region, trim, padding) - padding;
-  const isBox = region.outer.length === 8 && areaOf({ outer: region.outer, holes: [] }) === boxOf(region.outer).maxX * boxOf(region.outer).maxY;
+  const isBox =
+    region.outer.length === 8 &&
+    areaOf({ outer: region.outer, holes: [] }) === boxOf(region.outer).maxX * boxOf(region.outer).maxY;
   const holes = region.holes.map((hole) => paddedBy(regionFrom(reversed(hole), []), edge));
   return isBox ? holes : [...framesOf(region.outer, edge, reach), ...holes];
 }
@@ -98,10 +119,21 @@ function blocksOf(region: Region, { padding, trim, reach }: { readonly padding: 
 /** Everything outside an outline drawn in by `edge`, as a frame wide enough that no piece gets out of it sideways. */
 function framesOf(outer: Ring, edge: number, reach: number): readonly Region[] {
   const { minX, minY, maxX, maxY } = boxOf(outer);
-  const wide = Float64Array.of(minX - reach, minY - reach, maxX + reach, minY - reach, maxX + reach, maxY + reach, minX - reach, maxY + reach);
+  const wide = Float64Array.of(
+    minX - reach,
+    minY - reach,
+    maxX + reach,
+    minY - reach,
+    maxX + reach,
+    maxY + reach,
+    minX - reach,
+    maxY + reach,
+  );
   const solid = { outer: wide, holes: [reversed(outer)] };
   if (edge === 0) return [solid];
   const rings = grown([wide, reversed(outer)], edge + 1);
-  const byArea = [...rings].sort((p, q) => Math.abs(areaOf({ outer: q, holes: [] })) - Math.abs(areaOf({ outer: p, holes: [] })));
+  const byArea = [...rings].sort(
+    (p, q) => Math.abs(areaOf({ outer: q, holes: [] })) - Math.abs(areaOf({ outer: p, holes: [] })),
+  );
   return [regionShifted({ outer: byArea[0], holes: byArea.slice(1) }, 0, 0)];
 }

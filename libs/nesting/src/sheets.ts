@@ -50,12 +50,20 @@ const gapBetweenSheets = 5e7;
 export function tableOf(job: SheetJob, sheets: readonly number[]): Table {
   const rooms = sheets.map((kind) => job.kinds[kind].room);
   const left = rooms.map(({ minX }, k) => k * gapBetweenSheets - minX);
-  const zones = rooms.map(({ minX, minY, maxX, maxY }, k): Zone => ({ low: [left[k] + minX, minY], high: [left[k] + maxX, maxY] }));
+  const zones = rooms.map(({ minX, minY, maxX, maxY }, k): Zone => ({
+    low: [left[k] + minX, minY],
+    high: [left[k] + maxX, maxY],
+  }));
   return { sheets, left, zones };
 }
 
 /** Places pieces in the given order on the sheets in theirs; nothing when they do not all go. */
-export function constructOn(job: SheetJob, table: Table, order: readonly number[], budget: Budget): Packing | undefined {
+export function constructOn(
+  job: SheetJob,
+  table: Table,
+  order: readonly number[],
+  budget: Budget,
+): Packing | undefined {
   const field = fieldOf(job, table, order.length);
   const probe = new Probe();
   const choices = choicesFor(job, field, order);
@@ -68,17 +76,27 @@ export function constructOn(job: SheetJob, table: Table, order: readonly number[
 
 /** A field with the sheets' own blocks fixed at its start. */
 function fieldOf(job: SheetJob, table: Table, count: number): Field {
-  const blocks = table.sheets.flatMap((kind, k) => job.kinds[kind].blocks.map((block): Spot => ({
-    shape: block.shape, x: block.x + table.left[k], y: block.y, zone: k,
-  })));
+  const blocks = table.sheets.flatMap((kind, k) =>
+    job.kinds[kind].blocks.map((block): Spot => ({
+      shape: block.shape,
+      x: block.x + table.left[k],
+      y: block.y,
+      zone: k,
+    })),
+  );
   const field = new Field(job.set.table, blocks.length, blocks.length + count);
   blocks.forEach((block, k) => field.put(k, block));
   field.active = blocks.length;
   return field;
 }
 
-const choicesFor = (job: SheetJob, field: Field, order: readonly number[]): readonly (readonly number[])[] => [
-  ...Array.from({ length: field.fixed }, () => []), ...order.map((piece) => job.set.choicesOf[piece]),
+const choicesFor = (
+  job: SheetJob,
+  field: Field,
+  order: readonly number[],
+): readonly (readonly number[])[] => [
+  ...Array.from({ length: field.fixed }, () => []),
+  ...order.map((piece) => job.set.choicesOf[piece]),
 ];
 
 function packingOf(job: SheetJob, table: Table, field: Field, order: readonly number[]): Packing {
@@ -88,7 +106,13 @@ function packingOf(job: SheetJob, table: Table, field: Field, order: readonly nu
     sheets,
     placed: order.map((piece, k) => {
       const spot = field.spotOf(field.fixed + k);
-      return { piece, sheet: used.indexOf(spot.zone), shape: spot.shape, x: spot.x - table.left[spot.zone], y: spot.y };
+      return {
+        piece,
+        sheet: used.indexOf(spot.zone),
+        shape: spot.shape,
+        x: spot.x - table.left[spot.zone],
+        y: spot.y,
+      };
     }),
     ...costOf(sheets.map((kind) => job.kinds[kind])),
   };
@@ -103,31 +127,68 @@ const costOf = (kinds: readonly SheetKind[]): { readonly cost: number; readonly 
  * Tries to lay all pieces on a set of sheets by removing overlaps: pieces start where the last packing had them as far as
  * those sheets are still there, the others anywhere.
  */
-export function squeezeOn(job: SheetJob, table: Table, { order, seed, workLimit }: {
-  readonly order: readonly number[]; readonly seed: number; readonly workLimit: number;
-}, budget: Budget): Packing | undefined {
+export function squeezeOn(
+  job: SheetJob,
+  table: Table,
+  {
+    order,
+    seed,
+    workLimit,
+  }: {
+    readonly order: readonly number[];
+    readonly seed: number;
+    readonly workLimit: number;
+  },
+  budget: Budget,
+): Packing | undefined {
   const field = fieldOf(job, table, order.length);
   const choices = choicesFor(job, field, order);
   const random = randomStream(seed);
   const probe = new Probe();
   scatter(field, table, choices, random);
-  const isOver = (): boolean => field.work >= workLimit || field.work + budget.used >= budget.workLimit || budget.shouldStop();
-  const search = { zones: table.zones, choices, random, probe, isOver, settings: { ...defaultSettings, patience: 150, rounds: 4 } };
+  const isOver = (): boolean =>
+    field.work >= workLimit || field.work + budget.used >= budget.workLimit || budget.shouldStop();
+  const search = {
+    zones: table.zones,
+    choices,
+    random,
+    probe,
+    isOver,
+    settings: { ...defaultSettings, patience: 150, rounds: 4 },
+  };
   const isFree = separate(field, search) === 0 && isClean(field);
   budget.used += field.work;
   return isFree ? packingOf(job, table, field, order) : undefined;
 }
 
 /** As many as go in order of size are placed cleanly; the others lie anywhere, overlapping. */
-function scatter(field: Field, table: Table, choices: readonly (readonly number[])[], random: RandomStream): void {
-  const placing = { zones: table.zones, choices, probe: new Probe(), lineLimit: 100, reached: new Map<string, number>() };
+function scatter(
+  field: Field,
+  table: Table,
+  choices: readonly (readonly number[])[],
+  random: RandomStream,
+): void {
+  const placing = {
+    zones: table.zones,
+    choices,
+    probe: new Probe(),
+    lineLimit: 100,
+    reached: new Map<string, number>(),
+  };
   while (field.active < field.total) {
     if (!placeNext(field, placing)) placeAnywhere(field, table, choices[field.active], random);
   }
 }
 
-function placeAnywhere(field: Field, { zones }: Table, choices: readonly number[], random: RandomStream): void {
-  const options = zones.flatMap((zone, k) => choices.filter((shape) => fits(field, zone, shape)).map((shape) => ({ zone: k, shape })));
+function placeAnywhere(
+  field: Field,
+  { zones }: Table,
+  choices: readonly number[],
+  random: RandomStream,
+): void {
+  const options = zones.flatMap((zone, k) =>
+    choices.filter((shape) => fits(field, zone, shape)).map((shape) => ({ zone: k, shape })),
+  );
   const { zone, shape } = options[Math.floor(random() * options.length)];
   const { low, high } = zones[zone];
   const { width, height } = field.table.shapes[shape];

@@ -57,7 +57,8 @@ export function lengthOf(field: Field): number {
 
 /** The piece that is longest in its shortest turn; nothing is shorter. */
 const leastLength = ({ field, job, choices }: Shortening): number =>
-  job.low[0] + Math.max(...choices.map((shapes) => Math.min(...shapes.map((shape) => field.table.shapes[shape].width))));
+  job.low[0] +
+  Math.max(...choices.map((shapes) => Math.min(...shapes.map((shape) => field.table.shapes[shape].width))));
 
 /** Failures at the smallest step that end a descent. */
 const mostFailures = 2;
@@ -70,7 +71,10 @@ function descended(context: Shortening, start: Shorter, firstStep: number): Shor
   for (let failures = 0; failures < mostFailures && best.length > least && !context.isOver();) {
     const better = shorterBy(context, best, step);
     failures = better === undefined ? failures + Number(step === steps.least) : 0;
-    step = better === undefined ? Math.max(step / 2, steps.least) : Math.max(steps.least, Math.min((1 - better.length / best.length) * 1.3, steps.most));
+    step =
+      better === undefined
+        ? Math.max(step / 2, steps.least)
+        : Math.max(steps.least, Math.min((1 - better.length / best.length) * 1.3, steps.most));
     best = better ?? best;
   }
   return best;
@@ -78,7 +82,10 @@ function descended(context: Shortening, start: Shorter, firstStep: number): Shor
 
 /** How long attempts go on without progress, and how often each begins afresh: at each step down, at a bold step, and where part of a step is given back. */
 const efforts = {
-  down: { patience: 100, rounds: 1 }, bold: { patience: 200, rounds: 3 }, back: { patience: 50, rounds: 1 }, backFromBold: { patience: 100, rounds: 1 },
+  down: { patience: 100, rounds: 1 },
+  bold: { patience: 200, rounds: 3 },
+  back: { patience: 50, rounds: 1 },
+  backFromBold: { patience: 100, rounds: 1 },
   hair: { patience: 20, rounds: 1 },
 } as const;
 
@@ -87,20 +94,24 @@ type Effort = Pick<Search['settings'], 'patience' | 'rounds'>;
 function shorterBy(context: Shortening, best: Shorter, step: number): Shorter | undefined {
   restore(context.field, best.snapshot);
   const target = squeezedTo(context, best, step);
-  return attempt(context, best, target, efforts.down).better ?? onTheWayBack(context, best, target, efforts.back);
+  return (
+    attempt(context, best, target, efforts.down).better ?? onTheWayBack(context, best, target, efforts.back)
+  );
 }
 
 /** Bold steps as shares of the length: small ones suit many pieces, large ones few, so each size is as likely as its double. */
 const boldSteps = { least: 0.002, most: 0.016 } as const;
 
-const boldStep = ({ random }: Shortening): number => boldSteps.least * (boldSteps.most / boldSteps.least) ** random();
+const boldStep = ({ random }: Shortening): number =>
+  boldSteps.least * (boldSteps.most / boldSteps.least) ** random();
 
 /** Bold steps from the best layout and from what they gain, until one fails altogether; nothing when the first does. */
 function explored(context: Shortening, start: Shorter): Shorter | undefined {
   restore(context.field, start.snapshot);
   for (let best = start; ;) {
     const target = squeezedTo(context, best, boldStep(context));
-    const better = withSwaps(context, best, target) ?? onTheWayBack(context, best, target, efforts.backFromBold);
+    const better =
+      withSwaps(context, best, target) ?? onTheWayBack(context, best, target, efforts.backFromBold);
     if (better === undefined) return best === start ? undefined : best;
     best = better;
   }
@@ -199,7 +210,18 @@ function attempt(context: Shortening, best: Shorter, target: number, effort: Eff
 /** Weights that grow fast shake a layout, slow ones settle it; which is wanted differs, so attempts differ. */
 const gains = [0.3, 0.5, 0.8, 1.2] as const;
 
-function parted({ field, job, choices, probe, random, isOver }: Shortening, target: number, effort: Effort): number {
+function parted(
+  { field, job, choices, probe, random, isOver }: Shortening,
+  target: number,
+  effort: Effort,
+): number {
   const zones: readonly Zone[] = [{ low: job.low, high: [target, job.top] }];
-  return separate(field, { zones, choices, random, probe, isOver, settings: { ...defaultSettings, ...effort, gain: gains[Math.floor(random() * gains.length)] } });
+  return separate(field, {
+    zones,
+    choices,
+    random,
+    probe,
+    isOver,
+    settings: { ...defaultSettings, ...effort, gain: gains[Math.floor(random() * gains.length)] },
+  });
 }

@@ -60,14 +60,18 @@ export function slabsOf(rings: readonly Ring[], axis: 0 | 1): Slabs {
   const first = new Int32Array(height.length);
   for (let s = 0; s + 1 < height.length; s++) {
     const middle = (height[s] + height[s + 1]) / 2;
-    const across = edges.filter(([, y1, , y2]) => y1 < middle && middle < y2)
+    const across = edges
+      .filter(([, y1, , y2]) => y1 < middle && middle < y2)
       .sort((p, q) => placeAt(p, middle) - placeAt(q, middle));
     first[s] = crossings.length;
-    crossings.push(...across.map((edge) => [placeAt(edge, height[s]), (edge[2] - edge[0]) / (edge[3] - edge[1]), ...edge]));
+    crossings.push(
+      ...across.map((edge) => [placeAt(edge, height[s]), (edge[2] - edge[0]) / (edge[3] - edge[1]), ...edge]),
+    );
   }
   if (height.length > 0) first[height.length - 1] = crossings.length;
   return {
-    height, first,
+    height,
+    first,
     base: Float64Array.from(crossings, (c) => c[0]),
     slope: Float64Array.from(crossings, (c) => c[1]),
     edge: Float64Array.from(crossings.flatMap((c) => [c[2], c[3], c[4] - c[2], c[5] - c[3]])),
@@ -110,7 +114,12 @@ export function appendBlocked(slabs: Slabs, level: number, out: Stretches): void
 
 function appendInside(slabs: Slabs, s: number, level: number, out: Stretches): void {
   for (let c = slabs.first[s]; c + 1 < slabs.first[s + 1]; c += 2) {
-    out.append(downAt(slabs, c, s, level), upAt(slabs, c + 1, s, level), slackAt(slabs, c), slackAt(slabs, c + 1));
+    out.append(
+      downAt(slabs, c, s, level),
+      upAt(slabs, c + 1, s, level),
+      slackAt(slabs, c),
+      slackAt(slabs, c + 1),
+    );
   }
 }
 
@@ -124,8 +133,18 @@ function appendBetween(slabs: Slabs, s: number, out: Stretches): void {
   while (above + 1 < aboveEnd && below + 1 < belowEnd) {
     const aboveTo = upAt(slabs, above + 1, s, level);
     const belowTo = upAt(slabs, below + 1, s - 1, level);
-    const slack = Math.min(slackAt(slabs, above), slackAt(slabs, below), slackAt(slabs, above + 1), slackAt(slabs, below + 1));
-    out.append(Math.max(downAt(slabs, above, s, level), downAt(slabs, below, s - 1, level)), Math.min(aboveTo, belowTo), slack, slack);
+    const slack = Math.min(
+      slackAt(slabs, above),
+      slackAt(slabs, below),
+      slackAt(slabs, above + 1),
+      slackAt(slabs, below + 1),
+    );
+    out.append(
+      Math.max(downAt(slabs, above, s, level), downAt(slabs, below, s - 1, level)),
+      Math.min(aboveTo, belowTo),
+      slack,
+      slack,
+    );
     if (aboveTo <= belowTo) above += 2;
     if (belowTo <= aboveTo) below += 2;
   }

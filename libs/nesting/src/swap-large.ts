@@ -9,7 +9,10 @@ const sameSize = 0.01;
 /** Exchanges the places of two large pieces of different size: small ones find new places by themselves, large ones do not. */
 export function swapLarge(context: Shortening, target: number): void {
   const { field, random } = context;
-  const sizes = Array.from(field.shape, (shape) => field.table.shapes[shape].width * field.table.shapes[shape].height);
+  const sizes = Array.from(
+    field.shape,
+    (shape) => field.table.shapes[shape].width * field.table.shapes[shape].height,
+  );
   const large = largeOf(sizes);
   const one = large[Math.floor(random() * large.length)];
   const others = large.filter((other) => Math.abs(sizes[other] - sizes[one]) > sameSize * sizes[one]);
@@ -41,6 +44,11 @@ function middleOf({ at, shape, table }: Field, piece: number): Middle {
 /** As near to the place as the strip allows. */
 function putMiddle({ field, job }: Shortening, target: number, piece: number, [x, y]: Middle): void {
   const { width, height } = field.table.shapes[field.shape[piece]];
-  const within = (value: number, low: number, high: number): number => Math.round(Math.max(low, Math.min(high, value)));
-  field.moveTo(piece, within(x - width / 2, job.low[0], target - width), within(y - height / 2, job.low[1], job.top - height));
+  const within = (value: number, low: number, high: number): number =>
+    Math.round(Math.max(low, Math.min(high, value)));
+  field.moveTo(
+    piece,
+    within(x - width / 2, job.low[0], target - width),
+    within(y - height / 2, job.low[1], job.top - height),
+  );
 }

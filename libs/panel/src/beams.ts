@@ -36,7 +36,12 @@ export interface BeamDeflection {
   readonly totalMm: number;
 }
 
-export function beamDeflection({ kb, ks }: BeamCase, section: BeamSection, loadN: number, spanMm: number): BeamDeflection {
+export function beamDeflection(
+  { kb, ks }: BeamCase,
+  section: BeamSection,
+  loadN: number,
+  spanMm: number,
+): BeamDeflection {
   const bendingMm = (kb * loadN * spanMm ** 3) / section.bendingNMm2;
   const shearMm = (ks * loadN * spanMm) / section.shearN;
   return { bendingMm, shearMm, totalMm: bendingMm + shearMm };
@@ -57,7 +62,13 @@ export interface SandwichBar {
  * Source: [ASTM-C393] from memory; equal to the parallel axis theorem and to S = G d^2/c with d between skin middles.
  * Worked: test/reference/cases/panel-sandwich.ts
  */
-export const sandwichBar = ({ totalMm: d, coreMm: c, widthMm: b, skinModulusMPa: E, coreShearModulusMPa: G }: SandwichBar): BeamSection => ({
+export const sandwichBar = ({
+  totalMm: d,
+  coreMm: c,
+  widthMm: b,
+  skinModulusMPa: E,
+  coreShearModulusMPa: G,
+}: SandwichBar): BeamSection => ({
   bendingNMm2: (E * (d ** 3 - c ** 3) * b) / 12,
   shearN: (G * (d + c) ** 2 * b) / (4 * c),
 });
@@ -74,7 +85,12 @@ export interface BendTestStress {
  * Source: [ASTM-C393] from memory; follows from equilibrium of a half bar.
  * Worked: test/reference/cases/panel-sandwich.ts
  */
-export function bendTestStress(bar: SandwichBar, forceN: number, spanMm: number, points: 'three' | 'quarter'): BendTestStress {
+export function bendTestStress(
+  bar: SandwichBar,
+  forceN: number,
+  spanMm: number,
+  points: 'three' | 'quarter',
+): BendTestStress {
   const depths = (bar.totalMm + bar.coreMm) * bar.widthMm;
   const skin = (bar.totalMm - bar.coreMm) / 2;
   const bending = (forceN * spanMm) / (2 * skin * depths);
@@ -82,7 +98,11 @@ export function bendTestStress(bar: SandwichBar, forceN: number, spanMm: number,
 }
 
 /** Bending and shear stiffness from midspan deflections of one bar at two spans under the same force. */
-export function stiffnessFromTwoSpans(forceN: number, spansMm: readonly [number, number], deflectionsMm: readonly [number, number]): BeamSection {
+export function stiffnessFromTwoSpans(
+  forceN: number,
+  spansMm: readonly [number, number],
+  deflectionsMm: readonly [number, number],
+): BeamSection {
   const [l1, l2] = spansMm;
   const perForce = deflectionsMm.map((deflection, at) => deflection / (forceN * spansMm[at]));
   const bendingPart = (perForce[1] - perForce[0]) / (l2 ** 2 - l1 ** 2);
@@ -99,7 +119,10 @@ export interface StripAnswer {
 
 /** A strip of deck between two long supports under uniform pressure, per unit width, with shear. Source: [WOOD-HANDBOOK-2010] table 9-1. */
 export function stripUnderPressure(
-  stiffness: { readonly bending: number; readonly shear: number }, pressureMPa: number, spanMm: number, ends: 'simply-supported' | 'clamped',
+  stiffness: { readonly bending: number; readonly shear: number },
+  pressureMPa: number,
+  spanMm: number,
+  ends: 'simply-supported' | 'clamped',
 ): StripAnswer {
   const isClamped = ends === 'clamped';
   const whole = pressureMPa * spanMm;

@@ -56,15 +56,37 @@ export interface CheckInputs {
   readonly remedy: (excess: number) => string;
 }
 
-export function defineCheck({ code, title, where, demand, capacity, governs, cite, remedy }: CheckInputs): ReasonedCheck {
+export function defineCheck({
+  code,
+  title,
+  where,
+  demand,
+  capacity,
+  governs,
+  cite,
+  remedy,
+}: CheckInputs): ReasonedCheck {
   const utilisation = demand.value / capacity.value;
   const passes = utilisation <= 1;
   const why = derived('1', fraction(utilisation), `utilisation: ${title}`, {
-    formula: 'panel.utilisation', title: 'Demand over capacity', symbol: 'u', cite, inputs: { demand, capacity },
+    formula: 'panel.utilisation',
+    title: 'Demand over capacity',
+    symbol: 'u',
+    cite,
+    inputs: { demand, capacity },
   });
   const item: PanelCheckItem = {
-    key: keyOf(code, where), code, title, ...where, demand: demand.value, capacity: capacity.value, unit: demand.unit, utilisation,
-    verdict: passes ? 'passes' : 'fails', governs, source: cite.source,
+    key: keyOf(code, where),
+    code,
+    title,
+    ...where,
+    demand: demand.value,
+    capacity: capacity.value,
+    unit: demand.unit,
+    utilisation,
+    verdict: passes ? 'passes' : 'fails',
+    governs,
+    source: cite.source,
     ...(passes ? {} : { remedy: remedy(utilisation) }),
   };
   return { item, why };
@@ -80,8 +102,25 @@ export interface NotEstablished {
 }
 
 /** A figure we cannot support is absent, with the reason. */
-export const notEstablished = ({ code, title, unit, source, reason, where }: NotEstablished): ReasonedCheck => ({
-  item: { key: keyOf(code, where), code, title, unit, source, reason, ...where, verdict: 'not-established', governs: 'nothing could be compared' },
+export const notEstablished = ({
+  code,
+  title,
+  unit,
+  source,
+  reason,
+  where,
+}: NotEstablished): ReasonedCheck => ({
+  item: {
+    key: keyOf(code, where),
+    code,
+    title,
+    unit,
+    source,
+    reason,
+    ...where,
+    verdict: 'not-established',
+    governs: 'nothing could be compared',
+  },
 });
 
 /** Three significant digits, for sentences. */

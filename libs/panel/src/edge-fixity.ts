@@ -1,5 +1,12 @@
 import { basisAt, legendreBasis, SINE_WAVES, type BasisAt, type LegendreBasis } from './legendre.js';
-import { noFields, type PlateEdge, type PlateFields, type PlateStiffness, type Rectangle, type Spot } from './plate.js';
+import {
+  noFields,
+  type PlateEdge,
+  type PlateFields,
+  type PlateStiffness,
+  type Rectangle,
+  type Spot,
+} from './plate.js';
 import { factorOf, solveWith, type Factor } from './symmetric-solver.js';
 
 export type ClampedEdges = Readonly<Record<PlateEdge, boolean>>;
@@ -112,7 +119,8 @@ function isNothing(wanted: Float64Array, shares: EdgeShares): boolean {
   return sizeOf(wanted) <= NOTHING * largest;
 }
 
-const sizeOf = (values: Float64Array): number => values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+const sizeOf = (values: Float64Array): number =>
+  values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
 
 const plateEdges = ['xStart', 'xEnd', 'yStart', 'yEnd'] as const;
 
@@ -127,7 +135,12 @@ function edgeShares({ basis, edges }: Model, rotation: EdgeRotation): EdgeShares
     });
     return shares;
   };
-  return { xStart: sharesOf('xStart'), xEnd: sharesOf('xEnd'), yStart: sharesOf('yStart'), yEnd: sharesOf('yEnd') };
+  return {
+    xStart: sharesOf('xStart'),
+    xEnd: sharesOf('xEnd'),
+    yStart: sharesOf('yStart'),
+    yEnd: sharesOf('yEnd'),
+  };
 }
 
 /** One condition: this much of this bubble in the rotation of an edge, or of a pair of like edges taken together. */
@@ -142,9 +155,28 @@ interface EdgeRow {
 function rowsOf({ basis, edges, alikeX, alikeY }: Model, members: readonly Member[]): readonly EdgeRow[] {
   const xs = new Set(members.map(([x]) => x));
   const ys = new Set(members.map(([, y]) => y));
-  const degreesIn = (allowed: ReadonlySet<number>): readonly number[] => range(2, basis.degree).filter((degree) => allowed.has(degree % 2));
-  const forX = sideRows({ side: 'x', start: 'xStart', end: 'xEnd', degrees: degreesIn(ys), parity: alikeX ? members[0][0] : undefined }, edges);
-  const forY = sideRows({ side: 'y', start: 'yStart', end: 'yEnd', degrees: degreesIn(xs), parity: alikeY ? members[0][1] : undefined }, edges);
+  const degreesIn = (allowed: ReadonlySet<number>): readonly number[] =>
+    range(2, basis.degree).filter((degree) => allowed.has(degree % 2));
+  const forX = sideRows(
+    {
+      side: 'x',
+      start: 'xStart',
+      end: 'xEnd',
+      degrees: degreesIn(ys),
+      parity: alikeX ? members[0][0] : undefined,
+    },
+    edges,
+  );
+  const forY = sideRows(
+    {
+      side: 'y',
+      start: 'yStart',
+      end: 'yEnd',
+      degrees: degreesIn(xs),
+      parity: alikeY ? members[0][1] : undefined,
+    },
+    edges,
+  );
   return [...forX, ...forY];
 }
 
@@ -162,13 +194,24 @@ const startSign = (parity: Parity): number => (parity === 0 ? -1 : 1);
 
 function sideRows({ side, start, end, degrees, parity }: Side, edges: ClampedEdges): readonly EdgeRow[] {
   if (parity !== undefined) {
-    return !edges[end] ? [] : degrees.map((degree) => ({
-      side, degree, signFor: () => 1, wanted: (shares) => (shares[end][degree] + startSign(parity) * shares[start][degree]) / 2,
-    }));
+    return !edges[end]
+      ? []
+      : degrees.map((degree) => ({
+          side,
+          degree,
+          signFor: () => 1,
+          wanted: (shares) => (shares[end][degree] + startSign(parity) * shares[start][degree]) / 2,
+        }));
   }
-  const rowFor = (edge: PlateEdge, signFor: EdgeRow['signFor']): readonly EdgeRow[] => !edges[edge] ? [] : degrees.map((degree) => ({
-    side, degree, signFor, wanted: (shares) => shares[edge][degree],
-  }));
+  const rowFor = (edge: PlateEdge, signFor: EdgeRow['signFor']): readonly EdgeRow[] =>
+    !edges[edge]
+      ? []
+      : degrees.map((degree) => ({
+          side,
+          degree,
+          signFor,
+          wanted: (shares) => shares[edge][degree],
+        }));
   return [...rowFor(start, startSign), ...rowFor(end, () => 1)];
 }
 
@@ -189,18 +232,34 @@ interface FamilyIndex {
 function indexOf(degree: number, evenX: Parity, evenY: Parity): FamilyIndex {
   const bubbles = (parity: Parity): readonly number[] => range(2, degree).filter((i) => i % 2 === parity);
   const slopes = (parity: Parity): readonly number[] => range(0, degree).filter((i) => i % 2 !== parity);
-  const [bubblesX, bubblesY, slopesX, slopesY] = [bubbles(evenX), bubbles(evenY), slopes(evenX), slopes(evenY)];
+  const [bubblesX, bubblesY, slopesX, slopesY] = [
+    bubbles(evenX),
+    bubbles(evenY),
+    slopes(evenX),
+    slopes(evenY),
+  ];
   const startX = bubblesX.length * bubblesY.length;
   const startY = startX + slopesX.length * bubblesY.length;
-  const place = (rows: readonly number[], columns: readonly number[], start: number) =>
-    (i: number, j: number): number => start + ((i - rows[0]) / 2) * columns.length + (j - columns[0]) / 2;
+  const place =
+    (rows: readonly number[], columns: readonly number[], start: number) =>
+    (i: number, j: number): number =>
+      start + ((i - rows[0]) / 2) * columns.length + (j - columns[0]) / 2;
   return {
-    bubblesX, bubblesY, slopesX, slopesY, startX, startY, size: startY + bubblesX.length * slopesY.length,
-    w: place(bubblesX, bubblesY, 0), slopeX: place(slopesX, bubblesY, startX), slopeY: place(bubblesX, slopesY, startY),
+    bubblesX,
+    bubblesY,
+    slopesX,
+    slopesY,
+    startX,
+    startY,
+    size: startY + bubblesX.length * slopesY.length,
+    w: place(bubblesX, bubblesY, 0),
+    slopeX: place(slopesX, bubblesY, startX),
+    slopeY: place(bubblesX, slopesY, startY),
   };
 }
 
-const range = (from: number, to: number): readonly number[] => Array.from({ length: to - from + 1 }, (_, at) => from + at);
+const range = (from: number, to: number): readonly number[] =>
+  Array.from({ length: to - from + 1 }, (_, at) => from + at);
 
 function familyOf(model: Model, evenX: Parity, evenY: Parity): Family {
   const index = indexOf(model.basis.degree, evenX, evenY);
@@ -218,9 +277,13 @@ function familyOf(model: Model, evenX: Parity, evenY: Parity): Family {
 type Adder = (row: number, column: number, value: number) => void;
 
 /** Bubbles overlap only with themselves and their neighbours of the same parity. */
-const neighbours = (list: readonly number[], i: number): readonly number[] => [i - 2, i, i + 2].filter((k) => k >= list[0] && k <= list[list.length - 1]);
+const neighbours = (list: readonly number[], i: number): readonly number[] =>
+  [i - 2, i, i + 2].filter((k) => k >= list[0] && k <= list[list.length - 1]);
 
-const scales = ({ size }: Model): { readonly kx: number; readonly ky: number } => ({ kx: 2 / size.lengthXMm, ky: 2 / size.widthYMm });
+const scales = ({ size }: Model): { readonly kx: number; readonly ky: number } => ({
+  kx: 2 / size.lengthXMm,
+  ky: 2 / size.widthYMm,
+});
 
 /** Shear energy of the deflection alone, over a quarter of the area (the common factor drops out). */
 function addDeflection(model: Model, { bubblesX, bubblesY, w }: FamilyIndex, add: Adder): void {
@@ -295,12 +358,31 @@ function answersOf({ basis }: Model, index: FamilyIndex, factor: Factor): Readon
     return { places, values, answer: solveWith(factor, load) };
   };
   return new Map([
-    ...index.bubblesY.map((j) => [answerKey('x', j), answer(index.slopesX.map((i) => index.slopeX(i, j)), index.slopesX)] as const),
-    ...index.bubblesX.map((i) => [answerKey('y', i), answer(index.slopesY.map((j) => index.slopeY(i, j)), index.slopesY)] as const),
+    ...index.bubblesY.map(
+      (j) =>
+        [
+          answerKey('x', j),
+          answer(
+            index.slopesX.map((i) => index.slopeX(i, j)),
+            index.slopesX,
+          ),
+        ] as const,
+    ),
+    ...index.bubblesX.map(
+      (i) =>
+        [
+          answerKey('y', i),
+          answer(
+            index.slopesY.map((j) => index.slopeY(i, j)),
+            index.slopesY,
+          ),
+        ] as const,
+    ),
   ]);
 }
 
-const signIn = (family: Family, row: EdgeRow): number => row.signFor(row.side === 'x' ? family.evenX : family.evenY);
+const signIn = (family: Family, row: EdgeRow): number =>
+  row.signFor(row.side === 'x' ? family.evenX : family.evenY);
 
 function couplingOf(families: readonly Family[], rows: readonly EdgeRow[]): Float64Array {
   const count = rows.length;
@@ -311,7 +393,8 @@ function couplingOf(families: readonly Family[], rows: readonly EdgeRow[]): Floa
       return answer === undefined ? [] : [{ at, answer, sign: signIn(family, row) }];
     });
     for (const a of met) {
-      for (const b of met) matrix[a.at * count + b.at] += a.sign * b.sign * rotationWhere(a.answer, b.answer.answer);
+      for (const b of met)
+        matrix[a.at * count + b.at] += a.sign * b.sign * rotationWhere(a.answer, b.answer.answer);
     }
   }
   return matrix;
@@ -333,9 +416,15 @@ function coefficientsOf(family: Family, rows: readonly EdgeRow[], moments: Float
 }
 
 interface Raw {
-  w: number; wx: number; wy: number;
-  sx: number; sxx: number; sxy: number;
-  sy: number; syx: number; syy: number;
+  w: number;
+  wx: number;
+  wy: number;
+  sx: number;
+  sxx: number;
+  sxy: number;
+  sy: number;
+  syx: number;
+  syy: number;
 }
 
 function fieldsFrom(model: Model, parts: readonly Part[], degree: number, spot: Spot): PlateFields {
@@ -352,7 +441,11 @@ interface Place {
   readonly degree: number;
 }
 
-function addPart(raw: Raw, { family: { index }, coefficients: c }: Part, { along, across, degree }: Place): void {
+function addPart(
+  raw: Raw,
+  { family: { index }, coefficients: c }: Part,
+  { along, across, degree }: Place,
+): void {
   const kept = (list: readonly number[]): readonly number[] => list.filter((i) => i <= degree);
   for (const i of kept(index.bubblesX)) {
     for (const j of kept(index.bubblesY)) {

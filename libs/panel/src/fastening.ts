@@ -3,7 +3,9 @@ import { defineFormula } from '#lib/provenance';
 
 /** By hand: 8 N.m is 8000 N.mm; 8000/(0.2 x 8) = 5000 N. The 0.2 is for dry steel threads; greased ones clamp harder. */
 export const clampForceOfTorque = defineFormula({
-  id: 'panel.fastening.clamp-force', title: 'Clamp force of a tightened bolt', cite: { source: 'FROM-MEMORY', note: 'nut factor 0.2, dry threads; spread a quarter either way' },
+  id: 'panel.fastening.clamp-force',
+  title: 'Clamp force of a tightened bolt',
+  cite: { source: 'FROM-MEMORY', note: 'nut factor 0.2, dry threads; spread a quarter either way' },
   inputs: {
     torqueNmm: { symbol: 'T', unit: 'N.mm', meaning: 'tightening torque', above: 0 },
     boltMm: { symbol: 'd_b', unit: 'mm', meaning: 'bolt diameter', above: 0 },
@@ -16,7 +18,9 @@ export const clampForceOfTorque = defineFormula({
 
 /** By hand: a 24 mm washer on an 8 mm hole: pi/4 (576 - 64) = 402.12 mm2; 2000/402.12 = 4.974. */
 export const bearingOfWasher = defineFormula({
-  id: 'panel.fastening.washer-bearing', title: 'Pressure of a round washer', cite: { source: 'PANEL-DERIVED', note: 'force over ring area' },
+  id: 'panel.fastening.washer-bearing',
+  title: 'Pressure of a round washer',
+  cite: { source: 'PANEL-DERIVED', note: 'force over ring area' },
   inputs: {
     forceN: { symbol: 'F', unit: 'N', meaning: 'clamp or pull on the bolt', from: 0 },
     washerMm: { symbol: 'd_w', unit: 'mm', meaning: 'washer diameter', above: 0 },
@@ -29,7 +33,9 @@ export const bearingOfWasher = defineFormula({
 
 /** By hand: 3000/(8 x 5) = 75. */
 export const bearingOfBolt = defineFormula({
-  id: 'panel.fastening.bolt-bearing', title: 'Bearing stress of a bolt on what it bears against', cite: { source: 'PANEL-DERIVED', note: 'force over projected area' },
+  id: 'panel.fastening.bolt-bearing',
+  title: 'Bearing stress of a bolt on what it bears against',
+  cite: { source: 'PANEL-DERIVED', note: 'force over projected area' },
   inputs: {
     forceN: { symbol: 'F', unit: 'N', meaning: 'shear on the bolt', from: 0 },
     boltMm: { symbol: 'd_b', unit: 'mm', meaning: 'bolt diameter', above: 0 },
@@ -42,7 +48,9 @@ export const bearingOfBolt = defineFormula({
 
 /** By hand: 4000/(400 x 16) = 0.625. */
 export const punchingShear = defineFormula({
-  id: 'panel.fastening.punching-shear', title: 'Core shear round a backing plate', cite: { source: 'PANEL-DERIVED', note: 'pull over perimeter times distance between skin middles' },
+  id: 'panel.fastening.punching-shear',
+  title: 'Core shear round a backing plate',
+  cite: { source: 'PANEL-DERIVED', note: 'pull over perimeter times distance between skin middles' },
   inputs: {
     pullN: { symbol: 'F', unit: 'N', meaning: 'pull on the fitting', from: 0 },
     perimeterMm: { symbol: 'u', unit: 'mm', meaning: 'perimeter of the plate or washers', above: 0 },

@@ -9,7 +9,16 @@ import { yardstickFormulas } from './yardstick.js';
 
 /** Every equation of this room, for the tests and the manual. */
 export const formulas: readonly AnyFormula[] = [
-  ...coreFormulas.flatMap(({ shearStrength, shearModulus, compressiveStrength, compressiveModulus }) =>
-    [shearStrength, shearModulus, compressiveStrength, compressiveModulus]),
-  ...plywoodFormulas, ...sandwichFormulas, ...stateFormulas, ...yardstickFormulas, ...classFormulas, ...fasteningFormulas,
+  ...coreFormulas.flatMap(({ shearStrength, shearModulus, compressiveStrength, compressiveModulus }) => [
+    shearStrength,
+    shearModulus,
+    compressiveStrength,
+    compressiveModulus,
+  ]),
+  ...plywoodFormulas,
+  ...sandwichFormulas,
+  ...stateFormulas,
+  ...yardstickFormulas,
+  ...classFormulas,
+  ...fasteningFormulas,
 ];

@@ -44,7 +44,11 @@ export function harmonicOf(stiffness: PlateStiffness, beta: number): Harmonic {
  * Numerators (degree 2, three coefficients a field) and common denominator (degree 3) in p, written without differences of
  * nearly equal numbers.
  */
-function rationalAnswer({ d11, d12, d22, d66, sx, sy }: PlateStiffness, beta: number, into: Float64Array): Cubic {
+function rationalAnswer(
+  { d11, d12, d22, d66, sx, sy }: PlateStiffness,
+  beta: number,
+  into: Float64Array,
+): Cubic {
   const b2 = beta * beta;
   const e = (d12 + d66) * beta;
   const a0 = sx + d66 * b2;
@@ -64,7 +68,12 @@ function rationalAnswer({ d11, d12, d22, d66, sx, sy }: PlateStiffness, beta: nu
   put(into, 5, sy * beta * a0 * d22 * b2, shearY1, sy * beta * d11 * d66);
   put(into, 6, slopeX0, slopeX1, 0);
   put(into, 7, slopeY0, slopeY1, 0);
-  return [beta * sy * beta * a0 * d22 * b2, shearX0 + beta * shearY1, shearX1 + beta * sy * beta * d11 * d66, sx * d11 * d66];
+  return [
+    beta * sy * beta * a0 * d22 * b2,
+    shearX0 + beta * shearY1,
+    shearX1 + beta * sy * beta * d11 * d66,
+    sx * d11 * d66,
+  ];
 }
 
 type Cubic = readonly [number, number, number, number];
@@ -83,9 +92,10 @@ function rootsOf(cubic: Cubic): Float64Array {
   const linear = b + real;
   const constant = real === 0 ? c : -d / real;
   const discriminant = linear * linear - 4 * constant;
-  const pair = discriminant >= 0
-    ? realPair(linear, constant, Math.sqrt(discriminant))
-    : [linear / 2, Math.sqrt(-discriminant) / 2, linear / 2, -Math.sqrt(-discriminant) / 2];
+  const pair =
+    discriminant >= 0
+      ? realPair(linear, constant, Math.sqrt(discriminant))
+      : [linear / 2, Math.sqrt(-discriminant) / 2, linear / 2, -Math.sqrt(-discriminant) / 2];
   return Float64Array.from([-real, 0, ...pair]);
 }
 
@@ -101,9 +111,10 @@ function realRootOf(b: number, c: number, d: number): number {
   const q = (3 * c - b * b) / 9;
   const r = (9 * b * c - 27 * d - 2 * b * b * b) / 54;
   const discriminant = q * q * q + r * r;
-  const start = discriminant > 0
-    ? Math.cbrt(r + Math.sqrt(discriminant)) + Math.cbrt(r - Math.sqrt(discriminant)) - shift
-    : mostNegative(q, r) - shift;
+  const start =
+    discriminant > 0
+      ? Math.cbrt(r + Math.sqrt(discriminant)) + Math.cbrt(r - Math.sqrt(discriminant)) - shift
+      : mostNegative(q, r) - shift;
   return polished(start, b, c, d);
 }
 

@@ -26,7 +26,11 @@ const SERIES_LIMIT = 12;
  * Source: [PANEL-DERIVED] Hankel integral of a plate on a Winkler bed; no published formula could be read.
  * Worked: test/reference/cases/panel-sandwich.ts
  */
-export function roundPatch({ skinBending, foundation }: SkinOnCore, forceN: number, radiusMm: number): Indentation {
+export function roundPatch(
+  { skinBending, foundation }: SkinOnCore,
+  forceN: number,
+  radiusMm: number,
+): Indentation {
   const spreadMm = (skinBending / foundation) ** 0.25;
   const pressure = forceN / (Math.PI * radiusMm ** 2);
   const x = radiusMm / spreadMm;

@@ -10,7 +10,10 @@ test('ker and its slope at 1 and 5, as tables give them (from memory)', () => {
 
 test('the slope is the slope', () => {
   const step = 1e-5;
-  expect((kerAndSlope(2 + step).ker - kerAndSlope(2 - step).ker) / (2 * step)).toBeCloseTo(kerAndSlope(2).slope, 8);
+  expect((kerAndSlope(2 + step).ker - kerAndSlope(2 - step).ker) / (2 * step)).toBeCloseTo(
+    kerAndSlope(2).slope,
+    8,
+  );
 });
 
 test('a small foot dents as a point does, and a wide one presses the core with its own pressure', () => {

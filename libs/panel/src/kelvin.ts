@@ -28,11 +28,21 @@ const TERMS = 60;
 const EULER = 0.5772156649015329;
 
 interface Sums {
-  ber: number; berSlope: number; bei: number; beiSlope: number; tail: number; tailSlope: number;
+  ber: number;
+  berSlope: number;
+  bei: number;
+  beiSlope: number;
+  tail: number;
+  tailSlope: number;
 }
 
 /** `power` is (x^2/4)^n / (n!)^2; even n feed ber, odd n feed bei. */
-function addTerm(sums: Sums, n: number, power: number, { harmonic, x }: { readonly harmonic: number; readonly x: number }): void {
+function addTerm(
+  sums: Sums,
+  n: number,
+  power: number,
+  { harmonic, x }: { readonly harmonic: number; readonly x: number },
+): void {
   const sign = Math.floor(n / 2) % 2 === 0 ? 1 : -1;
   const slope = n === 0 ? 0 : (2 * n * power) / x;
   if (n % 2 === 1) {

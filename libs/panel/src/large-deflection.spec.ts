@@ -2,12 +2,22 @@ import { expect, test } from '@jest/globals';
 import { largeDeflection } from './large-deflection.js';
 
 const skin = {
-  thicknessMm: 2, modulusXMPa: 12000, modulusYMPa: 12000, shearModulusMPa: 4600, poissonXY: 0.3, tensileStrengthMPa: 150, compressiveStrengthMPa: 130,
+  thicknessMm: 2,
+  modulusXMPa: 12000,
+  modulusYMPa: 12000,
+  shearModulusMPa: 4600,
+  poissonXY: 0.3,
+  tensileStrengthMPa: 150,
+  compressiveStrengthMPa: 130,
 };
 const size = { lengthXMm: 600, widthYMm: 600 };
 
 test('a sag of less than half the skin stays as plate bending has it', () => {
-  expect(largeDeflection(skin, size, 0.9)).toEqual({ deflectionMm: 0.9, bendingShare: 1, membraneStressMPa: 0 });
+  expect(largeDeflection(skin, size, 0.9)).toEqual({
+    deflectionMm: 0.9,
+    bendingShare: 1,
+    membraneStressMPa: 0,
+  });
 });
 
 /** By hand: 1.5 x 2^3 + 2 = 14, so that a linear sag of 14 skins is 2 skins; 2 skins are 4 mm, 2/14 of the bending. */

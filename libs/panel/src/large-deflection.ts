@@ -1,10 +1,14 @@
 import type { Rectangle } from './plate.js';
 import type { SkinValues } from './states.js';
 
-export const largeDeflectionCite = { source: 'FROM-MEMORY', note: 'Berger 1955, one wave, edges that cannot move inwards' };
+export const largeDeflectionCite = {
+  source: 'FROM-MEMORY',
+  note: 'Berger 1955, one wave, edges that cannot move inwards',
+};
 
 /** Plate bending alone is fair up to half the thickness. */
-export const isLarge = ({ thicknessMm }: Pick<SkinValues, 'thicknessMm'>, deflectionMm: number): boolean => Math.abs(deflectionMm) > thicknessMm / 2;
+export const isLarge = ({ thicknessMm }: Pick<SkinValues, 'thicknessMm'>, deflectionMm: number): boolean =>
+  Math.abs(deflectionMm) > thicknessMm / 2;
 
 export interface SaggingSkin {
   readonly deflectionMm: number;
@@ -22,7 +26,11 @@ export interface SaggingSkin {
  * Source: [FROM-MEMORY] Berger's approximation of 1955.
  * Worked: libs/panel/src/large-deflection.spec.ts
  */
-export function largeDeflection(skin: SkinValues, { lengthXMm, widthYMm }: Rectangle, linearMm: number): SaggingSkin {
+export function largeDeflection(
+  skin: SkinValues,
+  { lengthXMm, widthYMm }: Rectangle,
+  linearMm: number,
+): SaggingSkin {
   const sign = linearMm < 0 ? -1 : 1;
   const wanted = Math.abs(linearMm) / skin.thicknessMm;
   if (!isLarge(skin, linearMm)) return { deflectionMm: linearMm, bendingShare: 1, membraneStressMPa: 0 };
@@ -31,7 +39,8 @@ export function largeDeflection(skin: SkinValues, { lengthXMm, widthYMm }: Recta
   const stretch = ((deflection * Math.PI) ** 2 / 8) * (1 / lengthXMm ** 2 + 1 / widthYMm ** 2);
   const held = 1 - (skin.poissonXY ** 2 * skin.modulusYMPa) / skin.modulusXMPa;
   return {
-    deflectionMm: sign * deflection, bendingShare: ratio / wanted,
+    deflectionMm: sign * deflection,
+    bendingShare: ratio / wanted,
     membraneStressMPa: (Math.max(skin.modulusXMPa, skin.modulusYMPa) / held) * stretch,
   };
 }

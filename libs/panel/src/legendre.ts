@@ -53,7 +53,12 @@ function makeBasis(degree: number): LegendreBasis {
 }
 
 /** A bubble's slope is orthonormal, so its share is the integral of slope times slope, here integrated by parts. */
-function addSineShares(shares: readonly Float64Array[], node: number, weight: number, legendreSlope: Float64Array): void {
+function addSineShares(
+  shares: readonly Float64Array[],
+  node: number,
+  weight: number,
+  legendreSlope: Float64Array,
+): void {
   shares.forEach((row, before) => {
     const wave = weight * Math.sin(((before + 1) * Math.PI * (1 + node)) / 2);
     for (let j = 2; j < row.length; j += 1) row[j] -= wave * legendreSlope[j - 1];
@@ -100,6 +105,7 @@ export function gaussRule(count: number): { readonly nodes: Float64Array; readon
 function plainLegendre(degree: number, at: number): readonly [number, number] {
   let before = 1;
   let value = at;
-  for (let i = 2; i <= degree; i += 1) [before, value] = [value, ((2 * i - 1) * at * value - (i - 1) * before) / i];
+  for (let i = 2; i <= degree; i += 1)
+    [before, value] = [value, ((2 * i - 1) * at * value - (i - 1) * before) / i];
   return [value, before];
 }

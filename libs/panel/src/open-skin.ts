@@ -59,26 +59,57 @@ export function openSkin(request: OpenSkinRequest): Outcome<OpenSkinAnswer> {
 export function openSkinAnswer(request: OpenSkinRequest, ready?: PlateModel): OpenSkinAnswer {
   const { skin, lengthXMm, widthYMm, edges, personN, heelRadiusMm } = request;
   const { stiffness, face } = skinPlate(skin);
-  const model = ready ?? plateModel(stiffness, { lengthXMm, widthYMm }, { xStart: edges, xEnd: edges, yStart: edges, yEnd: edges });
+  const model =
+    ready ??
+    plateModel(
+      stiffness,
+      { lengthXMm, widthYMm },
+      { xStart: edges, xEnd: edges, yStart: edges, yEnd: edges },
+    );
   const side = Math.min(heelRadiusMm * Math.sqrt(Math.PI), lengthXMm, widthYMm);
-  const clamp = model.answerTo({ pressureMPa: request.clampPressureKPa / KPA_PER_MPA, x1Mm: 0, x2Mm: lengthXMm, y1Mm: 0, y2Mm: widthYMm });
-  const person = model.answerTo({
-    pressureMPa: personN / (side * side), x1Mm: (lengthXMm - side) / 2, x2Mm: (lengthXMm + side) / 2, y1Mm: (widthYMm - side) / 2, y2Mm: (widthYMm + side) / 2,
+  const clamp = model.answerTo({
+    pressureMPa: request.clampPressureKPa / KPA_PER_MPA,
+    x1Mm: 0,
+    x2Mm: lengthXMm,
+    y1Mm: 0,
+    y2Mm: widthYMm,
   });
-  const stress = ({ spots }: PlateAnswer): number => Math.max(...spots.flatMap(({ fields: { mx, my } }) => [
-    Math.abs(face.xx * mx + face.xy * my), Math.abs(face.yx * mx + face.yy * my),
-  ]));
-  const usableStressMPa = request.skinShare * Math.min(skin.tensileStrengthMPa, skin.compressiveStrengthMPa, skin.tensileStrengthYMPa ?? Infinity, skin.compressiveStrengthYMPa ?? Infinity);
+  const person = model.answerTo({
+    pressureMPa: personN / (side * side),
+    x1Mm: (lengthXMm - side) / 2,
+    x2Mm: (lengthXMm + side) / 2,
+    y1Mm: (widthYMm - side) / 2,
+    y2Mm: (widthYMm + side) / 2,
+  });
+  const stress = ({ spots }: PlateAnswer): number =>
+    Math.max(
+      ...spots.flatMap(({ fields: { mx, my } }) => [
+        Math.abs(face.xx * mx + face.xy * my),
+        Math.abs(face.yx * mx + face.yy * my),
+      ]),
+    );
+  const usableStressMPa =
+    request.skinShare *
+    Math.min(
+      skin.tensileStrengthMPa,
+      skin.compressiveStrengthMPa,
+      skin.tensileStrengthYMPa ?? Infinity,
+      skin.compressiveStrengthYMPa ?? Infinity,
+    );
   const clampSag = largeDeflection(skin, { lengthXMm, widthYMm }, clamp.deflectionMm);
   const answer = {
-    clampSagMm: clampSag.deflectionMm, clampStressMPa: stress(clamp) * clampSag.bendingShare + clampSag.membraneStressMPa,
+    clampSagMm: clampSag.deflectionMm,
+    clampStressMPa: stress(clamp) * clampSag.bendingShare + clampSag.membraneStressMPa,
     linearClampSagMm: clamp.deflectionMm,
-    personSagMm: largeDeflection(skin, { lengthXMm, widthYMm }, person.deflectionMm).deflectionMm, personStressMPa: stress(person), usableStressMPa,
+    personSagMm: largeDeflection(skin, { lengthXMm, widthYMm }, person.deflectionMm).deflectionMm,
+    personStressMPa: stress(person),
+    usableStressMPa,
   };
   const propsNeeded = answer.clampSagMm > request.allowedSagMm || answer.clampStressMPa > usableStressMPa;
   const forPerson = spacingUnderPerson(request, stiffness, usableStressMPa);
   return {
-    ...answer, propsNeeded,
+    ...answer,
+    propsNeeded,
     isLargeDeflection: isLarge(skin, Math.max(clamp.deflectionMm, person.deflectionMm)),
     propSpacingMm: spacingUnderPressure(request, stiffness, usableStressMPa),
     ...(forPerson === undefined ? {} : { propSpacingForPersonMm: forPerson }),
@@ -93,7 +124,11 @@ const KPA_PER_MPA = 1000;
  * A strip bends more than a bay held on four sides, so that the spacing is on the safe side.
  * Source: [WOOD-HANDBOOK-2010] table 9-1.
  */
-function spacingUnderPressure({ clampPressureKPa, allowedSagMm, skin }: OpenSkinRequest, { d11, d22 }: PlateStiffness, usableMPa: number): number {
+function spacingUnderPressure(
+  { clampPressureKPa, allowedSagMm, skin }: OpenSkinRequest,
+  { d11, d22 }: PlateStiffness,
+  usableMPa: number,
+): number {
   const pressure = clampPressureKPa / KPA_PER_MPA;
   const bySag = ((384 * Math.min(d11, d22) * allowedSagMm) / (5 * pressure)) ** 0.25;
   const byStress = Math.sqrt((8 * usableMPa * skin.thicknessMm ** 2) / (6 * pressure));
@@ -101,9 +136,17 @@ function spacingUnderPressure({ clampPressureKPa, allowedSagMm, skin }: OpenSkin
 }
 
 /** Square bay with a foot at its middle: deflection 0.0116 P s^2/D and Roark's centre stress with nu 0.3. */
-function spacingUnderPerson({ personN, heelRadiusMm, allowedSagMm, skin }: OpenSkinRequest, { d11, d22 }: PlateStiffness, usableMPa: number): number | undefined {
+function spacingUnderPerson(
+  { personN, heelRadiusMm, allowedSagMm, skin }: OpenSkinRequest,
+  { d11, d22 }: PlateStiffness,
+  usableMPa: number,
+): number | undefined {
   const bySag = Math.sqrt((allowedSagMm * Math.min(d11, d22)) / (SQUARE_POINT_DEFLECTION * personN));
-  const byStress = (Math.PI * heelRadiusMm * Math.exp(((2 * Math.PI * skin.thicknessMm ** 2 * usableMPa) / (3 * personN) - SQUARE_BETA) / 1.3)) / 2;
+  const byStress =
+    (Math.PI *
+      heelRadiusMm *
+      Math.exp(((2 * Math.PI * skin.thicknessMm ** 2 * usableMPa) / (3 * personN) - SQUARE_BETA) / 1.3)) /
+    2;
   const spacing = Math.min(bySag, byStress);
   return spacing > 2 * heelRadiusMm ? spacing : undefined;
 }
@@ -122,12 +165,26 @@ interface OpenAnswer {
   readonly usableStressMPa: number;
 }
 
-function adviceFor({ skin, allowedSagMm }: OpenSkinRequest, answer: OpenAnswer, propsNeeded: boolean): readonly string[] {
+function adviceFor(
+  { skin, allowedSagMm }: OpenSkinRequest,
+  answer: OpenAnswer,
+  propsNeeded: boolean,
+): readonly string[] {
   const large = isLarge(skin, Math.max(answer.linearClampSagMm, answer.linearPersonSagMm));
   return [
-    ...(propsNeeded ? ['Prop the inner skin from below before the deck is opened; the new core would keep the sag.'] : []),
-    ...(answer.personStressMPa > answer.usableStressMPa ? ['Nobody stands or kneels on the inner skin: work from planks that rest on the deck around.'] : []),
-    ...(answer.personStressMPa <= answer.usableStressMPa && answer.personSagMm > allowedSagMm ? ['Stepping on the inner skin sags it; work from planks.'] : []),
-    ...(large ? ['The sag is large for so thin a skin: it hangs like a sheet and pulls the edges of the opening inwards; the sag is an estimate, the stress under a foot an upper bound.'] : []),
+    ...(propsNeeded
+      ? ['Prop the inner skin from below before the deck is opened; the new core would keep the sag.']
+      : []),
+    ...(answer.personStressMPa > answer.usableStressMPa
+      ? ['Nobody stands or kneels on the inner skin: work from planks that rest on the deck around.']
+      : []),
+    ...(answer.personStressMPa <= answer.usableStressMPa && answer.personSagMm > allowedSagMm
+      ? ['Stepping on the inner skin sags it; work from planks.']
+      : []),
+    ...(large
+      ? [
+          'The sag is large for so thin a skin: it hangs like a sheet and pulls the edges of the opening inwards; the sag is an estimate, the stress under a foot an upper bound.',
+        ]
+      : []),
   ];
 }

@@ -71,10 +71,22 @@ export interface OpenedPanel {
 export type LoadRequest =
   | { readonly kind: 'pressure'; readonly name?: string; readonly pressureKPa: number }
   | {
-    readonly kind: 'patch'; readonly name?: string; readonly forceN: number;
-    readonly xMm: number; readonly yMm: number; readonly lengthXMm: number; readonly widthYMm: number;
-  }
-  | { readonly kind: 'person'; readonly name?: string; readonly forceN?: number; readonly heelRadiusMm?: number; readonly xMm?: number; readonly yMm?: number }
+      readonly kind: 'patch';
+      readonly name?: string;
+      readonly forceN: number;
+      readonly xMm: number;
+      readonly yMm: number;
+      readonly lengthXMm: number;
+      readonly widthYMm: number;
+    }
+  | {
+      readonly kind: 'person';
+      readonly name?: string;
+      readonly forceN?: number;
+      readonly heelRadiusMm?: number;
+      readonly xMm?: number;
+      readonly yMm?: number;
+    }
   | { readonly kind: 'class-deck'; readonly name?: string }
   | { readonly kind: 'yardstick'; readonly name?: string };
 
@@ -89,7 +101,19 @@ export interface CraftForPanel {
   readonly dynamicLoadFactor?: number;
 }
 
-export type LoadedFitting = 'stanchion' | 'cleat' | 'winch' | 'windlass' | 'chainplate' | 'mast-step' | 'track' | 'hatch' | 'fill' | 'vent' | 'pad-eye' | 'other';
+export type LoadedFitting =
+  | 'stanchion'
+  | 'cleat'
+  | 'winch'
+  | 'windlass'
+  | 'chainplate'
+  | 'mast-step'
+  | 'track'
+  | 'hatch'
+  | 'fill'
+  | 'vent'
+  | 'pad-eye'
+  | 'other';
 
 export interface FittingRequest {
   readonly id: string;

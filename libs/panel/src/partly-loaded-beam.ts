@@ -25,7 +25,11 @@ export interface BeamFields {
  * Source: [PANEL-DERIVED] four integrations of the load in brackets of Macaulay; the shear part is M/S.
  * Worked: libs/panel/src/partly-loaded-beam.spec.ts
  */
-export function partlyLoadedBeam({ span, bending, shear }: ShearBeam, { pressure, from, to }: BeamPressure, at: number): BeamFields {
+export function partlyLoadedBeam(
+  { span, bending, shear }: ShearBeam,
+  { pressure, from, to }: BeamPressure,
+  at: number,
+): BeamFields {
   const reaction = pressure * (to - from) * (1 - (from + to) / (2 * span));
   const load = (power: number, y: number): number => bracket(y - from, power) - bracket(y - to, power);
   const m = reaction * at - (pressure * load(2, at)) / 2;

@@ -1,5 +1,12 @@
 import { edgeFixity, type ClampedEdges, type Correction } from './edge-fixity.js';
-import { addFields, type PlateFields, type PlateStiffness, type Rectangle, type RectangularLoad, type Spot } from './plate.js';
+import {
+  addFields,
+  type PlateFields,
+  type PlateStiffness,
+  type Rectangle,
+  type RectangularLoad,
+  type Spot,
+} from './plate.js';
 import { supportedPlate } from './supported-plate.js';
 
 export type EdgeFixing = 'simply-supported' | 'clamped';
@@ -39,16 +46,31 @@ export function plateModel(stiffness: PlateStiffness, size: Rectangle, edges: Pl
       truncation = Math.max(truncation, left);
       return correction === undefined ? fields : addFields(fields, correction.at(spot));
     };
-    const spots = spotsFor(size, load, isSymmetric(size, load, clamped)).map(({ name, spot }) => ({ name, spot, fields: at(spot) }));
-    const deepest = spots.reduce((most, one) => (Math.abs(one.fields.w) > Math.abs(most.fields.w) ? one : most));
+    const spots = spotsFor(size, load, isSymmetric(size, load, clamped)).map(({ name, spot }) => ({
+      name,
+      spot,
+      fields: at(spot),
+    }));
+    const deepest = spots.reduce((most, one) =>
+      Math.abs(one.fields.w) > Math.abs(most.fields.w) ? one : most,
+    );
     const unsettled = correction === undefined ? 0 : unsettledShare(correction, deepest);
-    return { at, spots, deflectionMm: deepest.fields.w, deflectionAt: deepest.spot, truncation: Math.max(truncation, unsettled) };
+    return {
+      at,
+      spots,
+      deflectionMm: deepest.fields.w,
+      deflectionAt: deepest.spot,
+      truncation: Math.max(truncation, unsettled),
+    };
   };
   return { answerTo };
 }
 
 const clampedOf = (edges: PlateEdges): ClampedEdges => ({
-  xStart: edges.xStart === 'clamped', xEnd: edges.xEnd === 'clamped', yStart: edges.yStart === 'clamped', yEnd: edges.yEnd === 'clamped',
+  xStart: edges.xStart === 'clamped',
+  xEnd: edges.xEnd === 'clamped',
+  yStart: edges.yStart === 'clamped',
+  yEnd: edges.yEnd === 'clamped',
 });
 
 /** What the highest degree of the polynomials still brought, over what there is. */
@@ -58,16 +80,22 @@ function unsettledShare(correction: Correction, { spot, fields }: NamedSpot): nu
   const moment = Math.max(Math.abs(fields.mx), Math.abs(fields.my), Number.MIN_VALUE);
   return Math.max(
     Math.abs(whole.w - coarser.w) / Math.max(Math.abs(fields.w), Number.MIN_VALUE),
-    Math.abs(whole.mx - coarser.mx) / moment, Math.abs(whole.my - coarser.my) / moment,
+    Math.abs(whole.mx - coarser.mx) / moment,
+    Math.abs(whole.my - coarser.my) / moment,
   );
 }
 
 const ROUNDING = 1e-9;
 
-const isSymmetric = ({ lengthXMm, widthYMm }: Rectangle, load: RectangularLoad, edges: ClampedEdges): boolean =>
-  edges.xStart === edges.xEnd && edges.yStart === edges.yEnd
-  && Math.abs(load.x1Mm + load.x2Mm - lengthXMm) < ROUNDING * lengthXMm
-  && Math.abs(load.y1Mm + load.y2Mm - widthYMm) < ROUNDING * widthYMm;
+const isSymmetric = (
+  { lengthXMm, widthYMm }: Rectangle,
+  load: RectangularLoad,
+  edges: ClampedEdges,
+): boolean =>
+  edges.xStart === edges.xEnd &&
+  edges.yStart === edges.yEnd &&
+  Math.abs(load.x1Mm + load.x2Mm - lengthXMm) < ROUNDING * lengthXMm &&
+  Math.abs(load.y1Mm + load.y2Mm - widthYMm) < ROUNDING * widthYMm;
 
 interface Candidate {
   readonly name: string;

@@ -59,21 +59,44 @@ export const addFields = (a: PlateFields, b: PlateFields): PlateFields => ({
 
 /** The same plate seen with x and y exchanged. */
 export const turnedStiffness = ({ d11, d12, d22, d66, sx, sy }: PlateStiffness): PlateStiffness => ({
-  d11: d22, d12, d22: d11, d66, sx: sy, sy: sx,
+  d11: d22,
+  d12,
+  d22: d11,
+  d66,
+  sx: sy,
+  sy: sx,
 });
 
-export const turnedRectangle = ({ lengthXMm, widthYMm }: Rectangle): Rectangle => ({ lengthXMm: widthYMm, widthYMm: lengthXMm });
+export const turnedRectangle = ({ lengthXMm, widthYMm }: Rectangle): Rectangle => ({
+  lengthXMm: widthYMm,
+  widthYMm: lengthXMm,
+});
 
 export const turnedLoad = ({ pressureMPa, x1Mm, x2Mm, y1Mm, y2Mm }: RectangularLoad): RectangularLoad => ({
-  pressureMPa, x1Mm: y1Mm, x2Mm: y2Mm, y1Mm: x1Mm, y2Mm: x2Mm,
+  pressureMPa,
+  x1Mm: y1Mm,
+  x2Mm: y2Mm,
+  y1Mm: x1Mm,
+  y2Mm: x2Mm,
 });
 
 export const turnedFields = ({ w, mx, my, mxy, qx, qy, slopeX, slopeY }: PlateFields): PlateFields => ({
-  w, mx: my, my: mx, mxy, qx: qy, qy: qx, slopeX: slopeY, slopeY: slopeX,
+  w,
+  mx: my,
+  my: mx,
+  mxy,
+  qx: qy,
+  qy: qx,
+  slopeX: slopeY,
+  slopeY: slopeX,
 });
 
 export const turnedSpot = ({ xMm, yMm }: Spot): Spot => ({ xMm: yMm, yMm: xMm });
 
 export const everywhere = ({ lengthXMm, widthYMm }: Rectangle, pressureMPa: number): RectangularLoad => ({
-  pressureMPa, x1Mm: 0, x2Mm: lengthXMm, y1Mm: 0, y2Mm: widthYMm,
+  pressureMPa,
+  x1Mm: 0,
+  x2Mm: lengthXMm,
+  y1Mm: 0,
+  y2Mm: widthYMm,
 });

@@ -1,7 +1,17 @@
 import { FIELD_COUNT, harmonicOf, type Harmonic } from './harmonic.js';
 import {
-  addFields, turnedFields, turnedLoad, turnedRectangle, turnedSpot, turnedStiffness,
-  type PlateEdge, type PlateFields, type PlateStiffness, type Rectangle, type RectangularLoad, type Spot,
+  addFields,
+  turnedFields,
+  turnedLoad,
+  turnedRectangle,
+  turnedSpot,
+  turnedStiffness,
+  type PlateEdge,
+  type PlateFields,
+  type PlateStiffness,
+  type Rectangle,
+  type RectangularLoad,
+  type Spot,
 } from './plate.js';
 import { partlyLoadedBeam } from './partly-loaded-beam.js';
 import { newWaveAnswer, waveAnswer, type LoadedSpan, type WaveAnswer } from './wave-answer.js';
@@ -47,17 +57,30 @@ export function supportedPlate(stiffness: PlateStiffness, size: Rectangle): Supp
     const rateAlongX = (clearance(spot.xMm, load.x1Mm, load.x2Mm) / size.widthYMm) * ratio;
     const rateAlongY = clearance(spot.yMm, load.y1Mm, load.y2Mm) / (size.lengthXMm * ratio);
     if (rateAlongX >= rateAlongY) return seriesAt({ stiffness, size, bank: straight, load }, spot);
-    const answer = seriesAt({
-      stiffness: turnedStiffness(stiffness), size: turnedRectangle(size), bank: turned, load: turnedLoad(load),
-    }, turnedSpot(spot));
+    const answer = seriesAt(
+      {
+        stiffness: turnedStiffness(stiffness),
+        size: turnedRectangle(size),
+        bank: turned,
+        load: turnedLoad(load),
+      },
+      turnedSpot(spot),
+    );
     return { ...answer, fields: turnedFields(answer.fields) };
   };
   const edgeRotation = (load: RectangularLoad, edge: PlateEdge, waves: number): Float64Array =>
     edge === 'xStart' || edge === 'xEnd'
       ? rotationWaves({ stiffness, size, bank: straight, load }, edge === 'xEnd', waves)
-      : rotationWaves({
-        stiffness: turnedStiffness(stiffness), size: turnedRectangle(size), bank: turned, load: turnedLoad(load),
-      }, edge === 'yEnd', waves);
+      : rotationWaves(
+          {
+            stiffness: turnedStiffness(stiffness),
+            size: turnedRectangle(size),
+            bank: turned,
+            load: turnedLoad(load),
+          },
+          edge === 'yEnd',
+          waves,
+        );
   return { stiffness, size, at, edgeRotation };
 }
 
@@ -72,7 +95,8 @@ function rotationWaves({ size, bank, load }: Series, isEnd: boolean, waves: numb
   });
 }
 
-const clearance = (at: number, from: number, to: number): number => Math.min(Math.abs(at - from), Math.abs(at - to));
+const clearance = (at: number, from: number, to: number): number =>
+  Math.min(Math.abs(at - from), Math.abs(at - to));
 
 type HarmonicBank = (n: number) => Harmonic;
 
@@ -107,18 +131,31 @@ function seriesAt({ stiffness, size, bank, load }: Series, spot: Spot): SeriesFi
     n += 1;
     const harmonic = bank(n);
     alongTheWave(harmonic, where, brought, wave);
-    envelopes.push(accumulate(running, brought, harmonicPressure(load, size.widthYMm, n), harmonic.beta * spot.yMm));
+    envelopes.push(
+      accumulate(running, brought, harmonicPressure(load, size.widthYMm, n), harmonic.beta * spot.yMm),
+    );
   }
   return { fields: addFields(strip, fieldsOf(running.total)), truncation: tailOf(envelopes), harmonics: n };
 }
 
 const fieldsOf = ([w, mx, my, mxy, qx, qy, slopeX, slopeY]: Float64Array): PlateFields => ({
-  w, mx, my, mxy, qx, qy, slopeX, slopeY,
+  w,
+  mx,
+  my,
+  mxy,
+  qx,
+  qy,
+  slopeX,
+  slopeY,
 });
 
 const harmonicPressure = ({ pressureMPa, y1Mm, y2Mm }: RectangularLoad, width: number, n: number): number => {
   const k = (n * Math.PI) / width;
-  return ((4 * pressureMPa) / (n * Math.PI)) * Math.sin((k * (y1Mm + y2Mm)) / 2) * Math.sin((k * (y2Mm - y1Mm)) / 2);
+  return (
+    ((4 * pressureMPa) / (n * Math.PI)) *
+    Math.sin((k * (y1Mm + y2Mm)) / 2) *
+    Math.sin((k * (y2Mm - y1Mm)) / 2)
+  );
 };
 
 interface Running {
@@ -132,7 +169,12 @@ interface Running {
 const goesWithCosine = [false, false, false, true, false, true, false, true] as const;
 
 /** Adds one harmonic and returns the size of what it brought, relative to the sums so far. */
-function accumulate({ total, scale, base }: Running, brought: Float64Array, amplitude: number, phase: number): number {
+function accumulate(
+  { total, scale, base }: Running,
+  brought: Float64Array,
+  amplitude: number,
+  phase: number,
+): number {
   const sine = Math.sin(phase);
   const cosine = Math.cos(phase);
   for (let field = 0; field < FIELD_COUNT; field += 1) {
@@ -142,17 +184,24 @@ function accumulate({ total, scale, base }: Running, brought: Float64Array, ampl
     scale[field] += brought[field];
   }
   const deflection = brought[0] / sizeToJudgeBy(Math.abs(base[0] + total[0]), Math.abs(base[0]) + scale[0]);
-  const moment = Math.max(brought[1], brought[2], brought[3]) / sizeToJudgeBy(
-    Math.max(Math.abs(base[1] + total[1]), Math.abs(base[2] + total[2]), Math.abs(total[3])),
-    Math.abs(base[2]) + scale[1] + scale[2] + scale[3],
-  );
-  const shear = Math.max(brought[4], brought[5])
-    / sizeToJudgeBy(Math.max(Math.abs(total[4]), Math.abs(base[3] + total[5])), Math.abs(base[3]) + scale[4] + scale[5]);
+  const moment =
+    Math.max(brought[1], brought[2], brought[3]) /
+    sizeToJudgeBy(
+      Math.max(Math.abs(base[1] + total[1]), Math.abs(base[2] + total[2]), Math.abs(total[3])),
+      Math.abs(base[2]) + scale[1] + scale[2] + scale[3],
+    );
+  const shear =
+    Math.max(brought[4], brought[5]) /
+    sizeToJudgeBy(
+      Math.max(Math.abs(total[4]), Math.abs(base[3] + total[5])),
+      Math.abs(base[3]) + scale[4] + scale[5],
+    );
   return Math.max(deflection, moment, shear);
 }
 
 /** What there is, or a share of what was summed where the parts cancel, as a deflection does on an edge. */
-const sizeToJudgeBy = (present: number, summed: number): number => Math.max(present, CANCELLED * summed, SMALLEST);
+const sizeToJudgeBy = (present: number, summed: number): number =>
+  Math.max(present, CANCELLED * summed, SMALLEST);
 
 function isSettled(envelopes: readonly number[]): boolean {
   const count = envelopes.length;
@@ -170,7 +219,12 @@ function tailOf(envelopes: readonly number[]): number {
 }
 
 /** The answer across y where the load has no end along x; only under the load itself. */
-function localStrip({ d22, d12, sy }: PlateStiffness, size: Rectangle, load: RectangularLoad, spot: Spot): PlateFields {
+function localStrip(
+  { d22, d12, sy }: PlateStiffness,
+  size: Rectangle,
+  load: RectangularLoad,
+  spot: Spot,
+): PlateFields {
   const beam = partlyLoadedBeam(
     { span: size.widthYMm, bending: d22, shear: sy },
     { pressure: load.pressureMPa, from: load.y1Mm, to: load.y2Mm },
@@ -178,8 +232,14 @@ function localStrip({ d22, d12, sy }: PlateStiffness, size: Rectangle, load: Rec
   );
   const share = shareUnder(spot.xMm, load);
   return {
-    w: share * beam.w, mx: share * beam.m * (d12 / d22), my: share * beam.m, mxy: 0,
-    qx: 0, qy: share * beam.q, slopeX: 0, slopeY: share * beam.slope,
+    w: share * beam.w,
+    mx: share * beam.m * (d12 / d22),
+    my: share * beam.m,
+    mxy: 0,
+    qx: 0,
+    qy: share * beam.q,
+    slopeX: 0,
+    slopeY: share * beam.slope,
   };
 }
 
@@ -189,7 +249,12 @@ const shareUnder = (x: number, { x1Mm, x2Mm }: RectangularLoad): number => (x >=
 const goesWithSlope = [false, false, false, true, true, false, true, false] as const;
 
 /** Sums each field over the three roots, without the local strip. */
-function alongTheWave({ roots, waves, residues }: Harmonic, where: LoadedSpan, into: Float64Array, wave: WaveAnswer): void {
+function alongTheWave(
+  { roots, waves, residues }: Harmonic,
+  where: LoadedSpan,
+  into: Float64Array,
+  wave: WaveAnswer,
+): void {
   into.fill(0);
   for (let k = 0; k < 3; k += 1) {
     const sRe = roots[2 * k];

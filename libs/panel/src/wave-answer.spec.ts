@@ -2,7 +2,10 @@ import { expect, test } from '@jest/globals';
 import { newWaveAnswer, waveAnswer } from './wave-answer.js';
 
 /** The sine series of the same answer, summed by brute force. */
-function bySeries(k: number, { span, from, to, at }: { span: number; from: number; to: number; at: number }): number {
+function bySeries(
+  k: number,
+  { span, from, to, at }: { span: number; from: number; to: number; at: number },
+): number {
   let sum = 0;
   for (let m = 1; m <= 20000; m += 1) {
     const a = (m * Math.PI) / span;

@@ -17,7 +17,12 @@ export const newWaveAnswer = (): WaveAnswer => new Float64Array(4);
  * Source: [PANEL-DERIVED] Green's function of a string on springs, integrated over the load.
  * Worked: libs/panel/src/wave-answer.spec.ts
  */
-export function waveAnswer(kRe: number, kIm: number, { span, from, to, at }: LoadedSpan, into: WaveAnswer): void {
+export function waveAnswer(
+  kRe: number,
+  kIm: number,
+  { span, from, to, at }: LoadedSpan,
+  into: WaveAnswer,
+): void {
   into.fill(0);
   const isLeft = at < from;
   const isRight = at > to;
@@ -73,7 +78,12 @@ function addRealEdge(k: number, { span, x, from, sign, slopeSign }: Edge, into: 
   into[2] -= slopeSign * k * head * (1 + end);
 }
 
-function addComplexEdge(kRe: number, kIm: number, { span, x, from, sign, slopeSign }: Edge, into: WaveAnswer): void {
+function addComplexEdge(
+  kRe: number,
+  kIm: number,
+  { span, x, from, sign, slopeSign }: Edge,
+  into: WaveAnswer,
+): void {
   const near = Math.exp(-kRe * (x - from));
   const far = Math.exp(-kRe * (x + from));
   const end = Math.exp(-2 * kRe * (span - x));

@@ -2,7 +2,9 @@ import { expect, test } from '@jest/globals';
 import { formulas } from './index.js';
 
 const halfLastDigit = (printed: string): number => 0.5 * 10 ** -(printed.split('.')[1]?.length ?? 0);
-const examples = formulas.flatMap(({ id, worked, evaluate }) => worked.map((example) => [`${id}: ${example.at}`, evaluate, example] as const));
+const examples = formulas.flatMap(({ id, worked, evaluate }) =>
+  worked.map((example) => [`${id}: ${example.at}`, evaluate, example] as const),
+);
 
 test.each(examples)('%s', (_, evaluate, { given, printed }) => {
   const value = (evaluate as (values: unknown) => number)(given);

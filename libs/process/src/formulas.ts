@@ -13,6 +13,15 @@ import { humidAirFormulas } from './weather/humid-air.js';
 
 /** Every standard equation of the room, with its source and its worked examples. */
 export const formulas: readonly AnyFormula[] = [
-  ...mixingFormulas, ...stepVolumeFormulas, ...arrheniusFormulas, ...humidAirFormulas, ...atmosphereFormulas,
-  ...weightFormulas, ...battenFormulas, ...innerSkinFormulas, ...moistureFormulas, ...coatingFormulas, ...exposureFormulas,
+  ...mixingFormulas,
+  ...stepVolumeFormulas,
+  ...arrheniusFormulas,
+  ...humidAirFormulas,
+  ...atmosphereFormulas,
+  ...weightFormulas,
+  ...battenFormulas,
+  ...innerSkinFormulas,
+  ...moistureFormulas,
+  ...coatingFormulas,
+  ...exposureFormulas,
 ];

@@ -3,7 +3,8 @@ import { assumed, derived, entered, fromCatalogue, type Cite, type Figure } from
 import type { Datum } from '#lib/catalogue';
 import type { In } from '#lib/units';
 
-const isIn = <U extends string>(value: number, unit: U): value is In<U> => Number.isFinite(value) && unit !== '';
+const isIn = <U extends string>(value: number, unit: U): value is In<U> =>
+  Number.isFinite(value) && unit !== '';
 
 /** Names the unit of a number that formulas of this room use and `libs/units` has no brand for. */
 export function inUnit<U extends string>(unit: U, value: number): In<U> {
@@ -22,19 +23,44 @@ export interface Default {
   readonly cite: Cite;
 }
 
-export const assumedIn = <U extends string>(unit: U, { value, ...rest }: Default, meaning: string, at: string): Figure<U> =>
-  assumed(unit, inUnit(unit, value), meaning, { at, ...rest });
+export const assumedIn = <U extends string>(
+  unit: U,
+  { value, ...rest }: Default,
+  meaning: string,
+  at: string,
+): Figure<U> => assumed(unit, inUnit(unit, value), meaning, { at, ...rest });
 
 /** What the caller said, or the default, which then says that it is one. */
-export const enteredOrAssumed = <U extends string>(unit: U, given: number | undefined, meaning: string, fallback: Default & { readonly at: string }): Figure<U> =>
-  given === undefined ? assumedIn(unit, fallback, meaning, fallback.at) : enteredIn(unit, given, meaning, fallback.at);
+export const enteredOrAssumed = <U extends string>(
+  unit: U,
+  given: number | undefined,
+  meaning: string,
+  fallback: Default & { readonly at: string },
+): Figure<U> =>
+  given === undefined
+    ? assumedIn(unit, fallback, meaning, fallback.at)
+    : enteredIn(unit, given, meaning, fallback.at);
 
-export const catalogueIn = <U extends string>(unit: U, { value, ...rest }: Datum, meaning: string, place: { readonly item: string; readonly field: string }): Figure<U> =>
-  fromCatalogue(unit, inUnit(unit, value), meaning, { ...place, ...rest });
+export const catalogueIn = <U extends string>(
+  unit: U,
+  { value, ...rest }: Datum,
+  meaning: string,
+  place: { readonly item: string; readonly field: string },
+): Figure<U> => fromCatalogue(unit, inUnit(unit, value), meaning, { ...place, ...rest });
 
 /** A figure that a method of this room worked out from others. */
-export const workedOut = <U extends string>(unit: U, value: number, meaning: string, method: { readonly formula: string; readonly title: string; readonly symbol: string; readonly cite: Cite; readonly inputs: Readonly<Record<string, Figure>> }): Figure<U> =>
-  derived(unit, inUnit(unit, value), meaning, method);
+export const workedOut = <U extends string>(
+  unit: U,
+  value: number,
+  meaning: string,
+  method: {
+    readonly formula: string;
+    readonly title: string;
+    readonly symbol: string;
+    readonly cite: Cite;
+    readonly inputs: Readonly<Record<string, Figure>>;
+  },
+): Figure<U> => derived(unit, inUnit(unit, value), meaning, method);
 
 /** One default that an answer rests on, as a reader of the estimate sees it. */
 export interface ProcessAssumption {
@@ -48,5 +74,13 @@ export interface ProcessAssumption {
 export function assumptionFrom(figure: Figure): readonly ProcessAssumption[] {
   if (figure.origin.kind !== 'assumed') return [];
   const { at, because, cite } = figure.origin;
-  return [{ at, meaning: figure.meaning, value: `${figure.value} ${figure.unit === '1' ? '' : figure.unit}`.trim(), because, source: cite.source }];
+  return [
+    {
+      at,
+      meaning: figure.meaning,
+      value: `${figure.value} ${figure.unit === '1' ? '' : figure.unit}`.trim(),
+      because,
+      source: cite.source,
+    },
+  ];
 }

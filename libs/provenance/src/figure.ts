@@ -46,21 +46,38 @@ export interface Computed {
 }
 
 /** `NoInfer` keeps the unit from widening to a union that would accept a value of another unit. */
-export const entered = <U extends string>(unit: U, value: In<NoInfer<U>>, meaning: string, at: string): Figure<U> => ({
-  value, unit, meaning, origin: { kind: 'entered', at },
+export const entered = <U extends string>(
+  unit: U,
+  value: In<NoInfer<U>>,
+  meaning: string,
+  at: string,
+): Figure<U> => ({
+  value,
+  unit,
+  meaning,
+  origin: { kind: 'entered', at },
 });
 
 export const fromCatalogue = <U extends string>(
-  unit: U, value: In<NoInfer<U>>, meaning: string, origin: Omit<FromCatalogue, 'kind'>,
+  unit: U,
+  value: In<NoInfer<U>>,
+  meaning: string,
+  origin: Omit<FromCatalogue, 'kind'>,
 ): Figure<U> => ({ value, unit, meaning, origin: { kind: 'catalogue', ...origin } });
 
 export const assumed = <U extends string>(
-  unit: U, value: In<NoInfer<U>>, meaning: string, origin: Omit<Assumed, 'kind'>,
+  unit: U,
+  value: In<NoInfer<U>>,
+  meaning: string,
+  origin: Omit<Assumed, 'kind'>,
 ): Figure<U> => ({ value, unit, meaning, origin: { kind: 'assumed', ...origin } });
 
 /** The result of a kernel (geometry, matrices, series) that is not one formula; `origin.formula` names the method. */
 export const derived = <U extends string>(
-  unit: U, value: In<NoInfer<U>>, meaning: string, origin: Omit<Computed, 'kind'>,
+  unit: U,
+  value: In<NoInfer<U>>,
+  meaning: string,
+  origin: Omit<Computed, 'kind'>,
 ): Figure<U> => ({ value, unit, meaning, origin: { kind: 'computed', ...origin } });
 
 /** Every assumed leaf below a figure, each once. */

@@ -44,7 +44,10 @@ export interface Formula<I extends Inputs = Inputs, O extends FormulaOutput = Fo
   readonly inputs: I;
   readonly output: O;
   readonly evaluate: (given: Given<I>) => In<O['unit']>;
-  readonly worked: readonly [WorkedExample<Extract<keyof I, string>>, ...WorkedExample<Extract<keyof I, string>>[]];
+  readonly worked: readonly [
+    WorkedExample<Extract<keyof I, string>>,
+    ...WorkedExample<Extract<keyof I, string>>[],
+  ];
 }
 
 /** A formula as the tests and the docs see it: any inputs, any output. */
@@ -58,15 +61,18 @@ export interface AnyFormula {
   readonly worked: readonly WorkedExample[];
 }
 
-export const defineFormula = <const I extends Inputs, const O extends FormulaOutput>(formula: Formula<I, O>): Formula<I, O> =>
-  formula;
+export const defineFormula = <const I extends Inputs, const O extends FormulaOutput>(
+  formula: Formula<I, O>,
+): Formula<I, O> => formula;
 
 /** Evaluates a formula on figures; the answer remembers the formula, its source and what went in. */
 export function compute<I extends Inputs, O extends FormulaOutput>(
   formula: Formula<I, O>,
   figures: GivenFigures<NoInfer<I>>,
 ): Outcome<Figure<O['unit']>> {
-  const problems = Object.entries(formula.inputs).flatMap(([name, input]) => faultsOf(name, input, figures[name]));
+  const problems = Object.entries(formula.inputs).flatMap(([name, input]) =>
+    faultsOf(name, input, figures[name]),
+  );
   if (problems.length > 0) return refusal(...problems);
   return success(evaluated(formula, figures));
 }
@@ -97,16 +103,20 @@ function evaluated<I extends Inputs, O extends FormulaOutput>(
 }
 
 const valuesOf = <I extends Inputs>(figures: GivenFigures<I>): Given<I> =>
-  Object.fromEntries(Object.entries<Figure>(figures).map(([name, figure]) => [name, figure.value])) as Given<I>;
+  Object.fromEntries(
+    Object.entries<Figure>(figures).map(([name, figure]) => [name, figure.value]),
+  ) as Given<I>;
 
 function faultsOf(name: string, input: FormulaInput, figure: Figure): readonly Problem[] {
-  if (figure.unit !== input.unit) throw new Defect(`${name} is in ${figure.unit}; ${input.unit} was expected`);
+  if (figure.unit !== input.unit)
+    throw new Defect(`${name} is in ${figure.unit}; ${input.unit} was expected`);
   const { value } = figure;
-  const isInside = Number.isFinite(value)
-    && (input.above === undefined || value > input.above)
-    && (input.from === undefined || value >= input.from)
-    && (input.below === undefined || value < input.below)
-    && (input.upTo === undefined || value <= input.upTo);
+  const isInside =
+    Number.isFinite(value) &&
+    (input.above === undefined || value > input.above) &&
+    (input.from === undefined || value >= input.from) &&
+    (input.below === undefined || value < input.below) &&
+    (input.upTo === undefined || value <= input.upTo);
   if (isInside) return [];
   return [problem('out-of-range', originField(figure, name), { value, range: rangeInWords(input) })];
 }
@@ -115,8 +125,8 @@ const originField = (figure: Figure, name: string): string =>
   figure.origin.kind === 'entered' || figure.origin.kind === 'assumed' ? figure.origin.at : `/${name}`;
 
 export function rangeInWords({ above, from, below, upTo, unit }: FormulaInput): string {
-  const lower = above === undefined ? from === undefined ? [] : [`${from} or more`] : [`above ${above}`];
-  const upper = below === undefined ? upTo === undefined ? [] : [`at most ${upTo}`] : [`below ${below}`];
+  const lower = above === undefined ? (from === undefined ? [] : [`${from} or more`]) : [`above ${above}`];
+  const upper = below === undefined ? (upTo === undefined ? [] : [`at most ${upTo}`]) : [`below ${below}`];
   const words = [...lower, ...upper].join(' and ');
   return words === '' ? `a finite number of ${unit}` : `${words} ${unit === '1' ? '' : unit}`.trim();
 }

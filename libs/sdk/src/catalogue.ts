@@ -23,23 +23,58 @@ export class Shelf<C extends Collection> {
   }
 
   /** With the ETag that a change must name. */
-  get(code: string, query: { readonly edition?: string } = {}, options?: CallOptions): Promise<Versioned<AnswerOf<ItemPath<C>, 'get'>>> {
-    return versioned(this.#client, { method: 'GET', path: path('v1', this.#collection, code), query }, options);
+  get(
+    code: string,
+    query: { readonly edition?: string } = {},
+    options?: CallOptions,
+  ): Promise<Versioned<AnswerOf<ItemPath<C>, 'get'>>> {
+    return versioned(
+      this.#client,
+      { method: 'GET', path: path('v1', this.#collection, code), query },
+      options,
+    );
   }
 
-  add(entry: BodyOf<ListPath<C>, 'post'>, query: { readonly edition: string }, options?: CallOptions): Promise<AnswerOf<ListPath<C>, 'post'>> {
-    return json(this.#client, { method: 'POST', path: path('v1', this.#collection), query, body: entry }, options);
+  add(
+    entry: BodyOf<ListPath<C>, 'post'>,
+    query: { readonly edition: string },
+    options?: CallOptions,
+  ): Promise<AnswerOf<ListPath<C>, 'post'>> {
+    return json(
+      this.#client,
+      { method: 'POST', path: path('v1', this.#collection), query, body: entry },
+      options,
+    );
   }
 
   /** RFC 7396 merge patch; `options.ifMatch` is the ETag that was read. */
-  change(code: string, patch: Readonly<Record<string, unknown>>, options: CallOptions & { readonly edition: string; readonly ifMatch: string }): Promise<AnswerOf<ItemPath<C>, 'patch'>> {
-    return json(this.#client, {
-      method: 'PATCH', path: path('v1', this.#collection, code), query: { edition: options.edition }, body: patch, contentType: 'application/merge-patch+json',
-    }, options);
+  change(
+    code: string,
+    patch: Readonly<Record<string, unknown>>,
+    options: CallOptions & { readonly edition: string; readonly ifMatch: string },
+  ): Promise<AnswerOf<ItemPath<C>, 'patch'>> {
+    return json(
+      this.#client,
+      {
+        method: 'PATCH',
+        path: path('v1', this.#collection, code),
+        query: { edition: options.edition },
+        body: patch,
+        contentType: 'application/merge-patch+json',
+      },
+      options,
+    );
   }
 
-  async remove(code: string, options: CallOptions & { readonly edition: string; readonly ifMatch: string }): Promise<void> {
-    await send(this.#client, { method: 'DELETE', path: path('v1', this.#collection, code), query: { edition: options.edition } }, options);
+  async remove(
+    code: string,
+    options: CallOptions & { readonly edition: string; readonly ifMatch: string },
+  ): Promise<void> {
+    await send(
+      this.#client,
+      { method: 'DELETE', path: path('v1', this.#collection, code), query: { edition: options.edition } },
+      options,
+    );
   }
 }
 
@@ -55,7 +90,10 @@ export class Editions {
     return json(this.#client, { method: 'GET', path: '/v1/editions' }, options);
   }
 
-  draft(edition: BodyOf<'/v1/editions', 'post'>, options?: CallOptions): Promise<AnswerOf<'/v1/editions', 'post'>> {
+  draft(
+    edition: BodyOf<'/v1/editions', 'post'>,
+    options?: CallOptions,
+  ): Promise<AnswerOf<'/v1/editions', 'post'>> {
     return json(this.#client, { method: 'POST', path: '/v1/editions', body: edition }, options);
   }
 
@@ -63,7 +101,10 @@ export class Editions {
     return versioned(this.#client, { method: 'GET', path: path('v1', 'editions', code) }, options);
   }
 
-  publish(code: string, options: CallOptions & { readonly ifMatch: string }): Promise<AnswerOf<'/v1/editions/{code}/publication', 'post'>> {
+  publish(
+    code: string,
+    options: CallOptions & { readonly ifMatch: string },
+  ): Promise<AnswerOf<'/v1/editions/{code}/publication', 'post'>> {
     return json(this.#client, { method: 'POST', path: path('v1', 'editions', code, 'publication') }, options);
   }
 }

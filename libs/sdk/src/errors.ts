@@ -30,7 +30,12 @@ export abstract class ProblemError extends KingplankError {
 }
 
 const messageOf = ({ title, detail, errors = [] }: ProblemDocument): string =>
-  [detail ?? title, ...errors.map(({ pointer, parameter, header, detail: what }) => `${pointer ?? parameter ?? header ?? ''}: ${what}`)].join('\n  ');
+  [
+    detail ?? title,
+    ...errors.map(
+      ({ pointer, parameter, header, detail: what }) => `${pointer ?? parameter ?? header ?? ''}: ${what}`,
+    ),
+  ].join('\n  ');
 
 /** 400, 413, 415 or 422: the request can be put right; `errors` lists every fault with its JSON Pointer. */
 export class InvalidRequestError extends ProblemError {}
@@ -72,12 +77,20 @@ export class AbortedError extends KingplankError {
 
 export function errorFor(problem: ProblemDocument): ProblemError {
   switch (problem.status) {
-    case 401: return new UnauthenticatedError(problem);
-    case 403: return new ForbiddenError(problem);
-    case 404: return new NotFoundError(problem);
-    case 409: return new ConflictError(problem);
-    case 412: case 428: return new StaleVersionError(problem);
-    case 429: return new RateLimitedError(problem);
-    default: return problem.status >= 500 ? new ServiceFailedError(problem) : new InvalidRequestError(problem);
+    case 401:
+      return new UnauthenticatedError(problem);
+    case 403:
+      return new ForbiddenError(problem);
+    case 404:
+      return new NotFoundError(problem);
+    case 409:
+      return new ConflictError(problem);
+    case 412:
+    case 428:
+      return new StaleVersionError(problem);
+    case 429:
+      return new RateLimitedError(problem);
+    default:
+      return problem.status >= 500 ? new ServiceFailedError(problem) : new InvalidRequestError(problem);
   }
 }

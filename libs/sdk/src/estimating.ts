@@ -3,7 +3,7 @@ import type { CallOptions, ClientOptions } from './transport.js';
 import type { AnswerOf, BodyOf, Path } from './types.js';
 
 /** Every stateless room the service offers, by the last part of its path. */
-export type Room = Path extends infer P ? P extends `/v1/estimating/${infer R}` ? R : never : never;
+export type Room = Path extends infer P ? (P extends `/v1/estimating/${infer R}` ? R : never) : never;
 
 type RoomPath<R extends Room> = Extract<Path, `/v1/estimating/${R}`>;
 
@@ -16,7 +16,11 @@ export class Estimating {
   }
 
   /** `client.estimating.ask('panel-check', { … })`: the types of both sides follow from the room's name. */
-  ask<R extends Room>(room: R, request: BodyOf<RoomPath<R>, 'post'>, options?: CallOptions): Promise<AnswerOf<RoomPath<R>, 'post'>> {
+  ask<R extends Room>(
+    room: R,
+    request: BodyOf<RoomPath<R>, 'post'>,
+    options?: CallOptions,
+  ): Promise<AnswerOf<RoomPath<R>, 'post'>> {
     return json(this.#client, { method: 'POST', path: `/v1/estimating/${room}`, body: request }, options);
   }
 }

@@ -17,19 +17,37 @@ export class Letterhead {
     return versioned(this.#client, { method: 'GET', path: path('v1', 'letterhead') }, options);
   }
 
-  set(letterhead: BodyOf<'/v1/letterhead', 'put'>, options: CallOptions & { readonly ifMatch: string }): Promise<Versioned<OrganisationLetterhead>> {
-    return versioned(this.#client, { method: 'PUT', path: path('v1', 'letterhead'), body: letterhead }, options);
+  set(
+    letterhead: BodyOf<'/v1/letterhead', 'put'>,
+    options: CallOptions & { readonly ifMatch: string },
+  ): Promise<Versioned<OrganisationLetterhead>> {
+    return versioned(
+      this.#client,
+      { method: 'PUT', path: path('v1', 'letterhead'), body: letterhead },
+      options,
+    );
   }
 
   /** The logo as it is printed, as PNG. */
   async logo(options?: CallOptions): Promise<Uint8Array> {
-    const response = await send(this.#client, { method: 'GET', path: path('v1', 'letterhead', 'logo'), accept: 'image/png' }, options);
+    const response = await send(
+      this.#client,
+      { method: 'GET', path: path('v1', 'letterhead', 'logo'), accept: 'image/png' },
+      options,
+    );
     return new Uint8Array(await response.arrayBuffer());
   }
 
   /** A PNG or JPEG; the service judges its content. */
-  setLogo(picture: Uint8Array, options: CallOptions & { readonly ifMatch: string }): Promise<Versioned<OrganisationLetterhead>> {
-    return versioned(this.#client, { method: 'PUT', path: path('v1', 'letterhead', 'logo'), body: picture, contentType: 'image/png' }, options);
+  setLogo(
+    picture: Uint8Array,
+    options: CallOptions & { readonly ifMatch: string },
+  ): Promise<Versioned<OrganisationLetterhead>> {
+    return versioned(
+      this.#client,
+      { method: 'PUT', path: path('v1', 'letterhead', 'logo'), body: picture, contentType: 'image/png' },
+      options,
+    );
   }
 
   async removeLogo(options: CallOptions & { readonly ifMatch: string }): Promise<void> {

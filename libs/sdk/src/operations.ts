@@ -27,19 +27,30 @@ export class Operations {
       const response = await send(this.#client, call, patience.options());
       const operation = await bodyOf<Operation>(response);
       if (operation.status === 'done') return operation;
-      if (operation.status === 'failed') throw errorFor(operation.problem ?? { type: '/problems/internal', title: 'The operation failed', status: 500 });
+      if (operation.status === 'failed')
+        throw errorFor(
+          operation.problem ?? { type: '/problems/internal', title: 'The operation failed', status: 500 },
+        );
       await patience.pause(waitMs(tries, response.headers.get('retry-after'), Date.now(), Math.random));
     }
   }
 
   /** The result of one that is done. */
   result(id: string, accept: string, options?: CallOptions): Promise<Response> {
-    return send(this.#client, { method: 'GET', path: path('v1', 'operations', id, 'result'), accept }, options);
+    return send(
+      this.#client,
+      { method: 'GET', path: path('v1', 'operations', id, 'result'), accept },
+      options,
+    );
   }
 }
 
 /** A document of the service, waited for when it comes later. */
-export async function awaited(client: ClientOptions, call: Call, options: CallOptions = {}): Promise<Response> {
+export async function awaited(
+  client: ClientOptions,
+  call: Call,
+  options: CallOptions = {},
+): Promise<Response> {
   const patience = patienceOf(client, options);
   const response = await send(client, call, options);
   if (response.status !== 202) return response;
@@ -49,7 +60,11 @@ export async function awaited(client: ClientOptions, call: Call, options: CallOp
   return operations.result(id, call.accept ?? 'application/json', patience.options());
 }
 
-export async function awaitedBytes(client: ClientOptions, call: Call, options?: CallOptions): Promise<Uint8Array> {
+export async function awaitedBytes(
+  client: ClientOptions,
+  call: Call,
+  options?: CallOptions,
+): Promise<Uint8Array> {
   const response = await awaited(client, call, options);
   return new Uint8Array(await response.arrayBuffer());
 }

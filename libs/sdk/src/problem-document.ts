@@ -12,9 +12,23 @@ export interface ProblemEntry {
 
 /** What kind of refusal it is: the last part of the problem's `type`. Kinds are stable. */
 export type ProblemKind =
-  | 'bad-request' | 'unauthenticated' | 'forbidden' | 'not-found' | 'method-not-allowed' | 'not-acceptable' | 'request-timeout'
-  | 'conflict' | 'precondition-failed' | 'content-too-large' | 'unsupported-media-type' | 'unprocessable'
-  | 'precondition-required' | 'too-many-requests' | 'headers-too-large' | 'internal' | 'unavailable'
+  | 'bad-request'
+  | 'unauthenticated'
+  | 'forbidden'
+  | 'not-found'
+  | 'method-not-allowed'
+  | 'not-acceptable'
+  | 'request-timeout'
+  | 'conflict'
+  | 'precondition-failed'
+  | 'content-too-large'
+  | 'unsupported-media-type'
+  | 'unprocessable'
+  | 'precondition-required'
+  | 'too-many-requests'
+  | 'headers-too-large'
+  | 'internal'
+  | 'unavailable'
   /** The answer was no problem document: something between here and the service answered instead. */
   | 'not-a-problem-document';
 
@@ -35,8 +49,15 @@ export async function problemFrom(response: Response): Promise<ProblemDocument> 
   const requestId = response.headers.get('x-request-id') ?? undefined;
   const text = await response.text().catch(() => '');
   const parsed = parsedOrUndefined(text);
-  if (isProblem(parsed)) return { ...parsed, status: response.status, requestId: parsed.requestId ?? requestId };
-  return { type: '/problems/not-a-problem-document', title: response.statusText || `HTTP ${response.status}`, status: response.status, detail: text.slice(0, 500), requestId };
+  if (isProblem(parsed))
+    return { ...parsed, status: response.status, requestId: parsed.requestId ?? requestId };
+  return {
+    type: '/problems/not-a-problem-document',
+    title: response.statusText || `HTTP ${response.status}`,
+    status: response.status,
+    detail: text.slice(0, 500),
+    requestId,
+  };
 }
 
 export function kindOf({ type, status }: ProblemDocument): ProblemKind {
@@ -45,9 +66,24 @@ export function kindOf({ type, status }: ProblemDocument): ProblemKind {
 }
 
 const kinds: readonly ProblemKind[] = [
-  'bad-request', 'unauthenticated', 'forbidden', 'not-found', 'method-not-allowed', 'not-acceptable', 'request-timeout', 'conflict',
-  'precondition-failed', 'content-too-large', 'unsupported-media-type', 'unprocessable', 'precondition-required',
-  'too-many-requests', 'headers-too-large', 'internal', 'unavailable', 'not-a-problem-document',
+  'bad-request',
+  'unauthenticated',
+  'forbidden',
+  'not-found',
+  'method-not-allowed',
+  'not-acceptable',
+  'request-timeout',
+  'conflict',
+  'precondition-failed',
+  'content-too-large',
+  'unsupported-media-type',
+  'unprocessable',
+  'precondition-required',
+  'too-many-requests',
+  'headers-too-large',
+  'internal',
+  'unavailable',
+  'not-a-problem-document',
 ];
 
 function parsedOrUndefined(text: string): unknown {
@@ -59,4 +95,9 @@ function parsedOrUndefined(text: string): unknown {
 }
 
 const isProblem = (value: unknown): value is ProblemDocument =>
-  typeof value === 'object' && value !== null && 'title' in value && 'type' in value && typeof value.type === 'string' && value.type.startsWith('/problems/');
+  typeof value === 'object' &&
+  value !== null &&
+  'title' in value &&
+  'type' in value &&
+  typeof value.type === 'string' &&
+  value.type.startsWith('/problems/');

@@ -10,7 +10,12 @@ export const isWorthRetrying = (status: number, retryAfter: string | null): bool
  * How long to wait before the next try: what `Retry-After` asks (seconds or an HTTP date), otherwise
  * exponential back-off with full jitter, so that many clients do not return at the same moment.
  */
-export function waitMs(tries: number, retryAfter: string | null, nowMs: number, chance: () => number): number {
+export function waitMs(
+  tries: number,
+  retryAfter: string | null,
+  nowMs: number,
+  chance: () => number,
+): number {
   const asked = askedWaitMs(retryAfter, nowMs);
   if (asked !== undefined) return Math.min(asked, LONGEST_WAIT_MS);
   return Math.min(LONGEST_WAIT_MS, FIRST_WAIT_MS * 2 ** tries) * chance();

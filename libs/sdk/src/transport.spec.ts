@@ -1,5 +1,12 @@
 import { describe, expect, jest, test } from '@jest/globals';
-import { AbortedError, ConnectionFailedError, InvalidRequestError, RateLimitedError, ServiceFailedError, TimedOutError } from './errors.js';
+import {
+  AbortedError,
+  ConnectionFailedError,
+  InvalidRequestError,
+  RateLimitedError,
+  ServiceFailedError,
+  TimedOutError,
+} from './errors.js';
 import { Pages } from './pages.js';
 import { waitMs } from './retry.js';
 import { send, type ClientOptions } from './transport.js';
@@ -19,7 +26,17 @@ function playback(...steps: readonly Step[]): { client: ClientOptions; asked: Re
 }
 
 const problem = (status: number, kind: string, headers: Record<string, string> = {}): Response =>
-  new Response(JSON.stringify({ type: `/problems/${kind}`, title: 'T', status, errors: [{ pointer: '/core/thicknessMm', code: 'out-of-range', title: 'T', detail: 'too thick', facts: {} }] }), { status, headers });
+  new Response(
+    JSON.stringify({
+      type: `/problems/${kind}`,
+      title: 'T',
+      status,
+      errors: [
+        { pointer: '/core/thicknessMm', code: 'out-of-range', title: 'T', detail: 'too thick', facts: {} },
+      ],
+    }),
+    { status, headers },
+  );
 const good = new Response('{"ok":true}', { status: 200 });
 
 describe('a call', () => {
@@ -43,45 +60,64 @@ describe('a call', () => {
 
   test('that cannot be right is not sent twice, and its faults are listed', async () => {
     const { client, asked } = playback(problem(422, 'unprocessable'));
-    const error = await send(client, { method: 'POST', path: '/v1/estimates', body: {} }).catch((caught: unknown) => caught);
+    const error = await send(client, { method: 'POST', path: '/v1/estimates', body: {} }).catch(
+      (caught: unknown) => caught,
+    );
     expect(error).toBeInstanceOf(InvalidRequestError);
-    expect(error).toMatchObject({ status: 422, code: 'unprocessable', errors: [{ pointer: '/core/thicknessMm' }] });
+    expect(error).toMatchObject({
+      status: 422,
+      code: 'unprocessable',
+      errors: [{ pointer: '/core/thicknessMm' }],
+    });
     expect(asked).toHaveLength(1);
   });
 
   test('gives up after its retries with the last problem', async () => {
     const { client, asked } = playback(problem(503, 'unavailable', { 'retry-after': '0' }));
-    await expect(send(client, { method: 'GET', path: '/x' }, { maxRetries: 2 })).rejects.toBeInstanceOf(ServiceFailedError);
+    await expect(send(client, { method: 'GET', path: '/x' }, { maxRetries: 2 })).rejects.toBeInstanceOf(
+      ServiceFailedError,
+    );
     expect(asked).toHaveLength(3);
   });
 
   test('that is limited says so', async () => {
     const { client } = playback(problem(429, 'too-many-requests', { 'retry-after': '0' }));
-    await expect(send(client, { method: 'GET', path: '/x' }, { maxRetries: 0 })).rejects.toBeInstanceOf(RateLimitedError);
+    await expect(send(client, { method: 'GET', path: '/x' }, { maxRetries: 0 })).rejects.toBeInstanceOf(
+      RateLimitedError,
+    );
   });
 
   test('that finds nobody is a connection failure with its cause', async () => {
     const { client } = playback(new TypeError('refused'));
-    const error = await send(client, { method: 'GET', path: '/x' }, { maxRetries: 0 }).catch((caught: unknown) => caught);
+    const error = await send(client, { method: 'GET', path: '/x' }, { maxRetries: 0 }).catch(
+      (caught: unknown) => caught,
+    );
     expect(error).toBeInstanceOf(ConnectionFailedError);
     expect(error).toMatchObject({ cause: { message: 'refused' } });
   });
 
   test('ends at its time limit even while waiting to retry', async () => {
     const { client } = playback(problem(503, 'unavailable', { 'retry-after': '20' }));
-    await expect(send(client, { method: 'GET', path: '/x' }, { timeoutMs: 30 })).rejects.toBeInstanceOf(TimedOutError);
+    await expect(send(client, { method: 'GET', path: '/x' }, { timeoutMs: 30 })).rejects.toBeInstanceOf(
+      TimedOutError,
+    );
   });
 
   test('ends when the caller says so', async () => {
     const { client } = playback(problem(503, 'unavailable', { 'retry-after': '20' }));
     const controller = new AbortController();
     setTimeout(() => controller.abort(), 10);
-    await expect(send(client, { method: 'GET', path: '/x' }, { signal: controller.signal })).rejects.toBeInstanceOf(AbortedError);
+    await expect(
+      send(client, { method: 'GET', path: '/x' }, { signal: controller.signal }),
+    ).rejects.toBeInstanceOf(AbortedError);
   });
 
   test('answered by a proxy page is still a problem with the status', async () => {
     const { client } = playback(new Response('<html>Bad gateway</html>', { status: 502 }));
-    await expect(send(client, { method: 'GET', path: '/x' }, { maxRetries: 0 })).rejects.toMatchObject({ status: 502, code: 'not-a-problem-document' });
+    await expect(send(client, { method: 'GET', path: '/x' }, { maxRetries: 0 })).rejects.toMatchObject({
+      status: 502,
+      code: 'not-a-problem-document',
+    });
   });
 });
 
@@ -98,7 +134,10 @@ describe('the wait before a retry', () => {
 });
 
 test('a list fetches page after page', async () => {
-  const pages = [{ items: [1, 2], nextCursor: 'b' }, { items: [3], nextCursor: null }];
+  const pages = [
+    { items: [1, 2], nextCursor: 'b' },
+    { items: [3], nextCursor: null },
+  ];
   const cursors: (string | undefined)[] = [];
   const list = new Pages<number>((cursor) => {
     cursors.push(cursor);

@@ -55,7 +55,12 @@ export async function send(client: ClientOptions, call: Call, options: CallOptio
   const signal = options.signal === undefined ? clock : AbortSignal.any([clock, options.signal]);
   const request = requestOf(client, call, options);
   try {
-    return await sendWithRetries({ client, request, signal, retries: options.maxRetries ?? client.maxRetries ?? DEFAULT_RETRIES });
+    return await sendWithRetries({
+      client,
+      request,
+      signal,
+      retries: options.maxRetries ?? client.maxRetries ?? DEFAULT_RETRIES,
+    });
   } catch (error) {
     if (options.signal?.aborted === true) throw new AbortedError(error);
     if (clock.aborted) throw new TimedOutError(timeoutMs);
@@ -73,7 +78,9 @@ interface Attempt {
 async function sendWithRetries({ client, request, signal, retries }: Attempt): Promise<Response> {
   const fetch = client.fetch ?? globalThis.fetch;
   for (let tries = 0; ; tries += 1) {
-    const answer = await fetch(request.url, { ...request.init, signal }).catch((error: unknown) => new ConnectionFailedError(error));
+    const answer = await fetch(request.url, { ...request.init, signal }).catch(
+      (error: unknown) => new ConnectionFailedError(error),
+    );
     const isLast = tries >= retries || signal.aborted;
     if (answer instanceof ConnectionFailedError) {
       if (isLast) throw answer;
@@ -94,13 +101,23 @@ function requestOf(client: ClientOptions, call: Call, options: CallOptions): Att
   for (const [name, value] of Object.entries(call.query ?? {})) {
     if (value !== undefined) url.searchParams.set(name, String(value));
   }
-  return { url: url.href, init: { method: call.method, headers: headersOf(client, call, options), ...bodyOf(call) } };
+  return {
+    url: url.href,
+    init: { method: call.method, headers: headersOf(client, call, options), ...bodyOf(call) },
+  };
 }
 
 /** Text and bytes go as they are, anything else as JSON. */
 function bodyOf({ body }: Call): Pick<RequestInit, 'body'> {
   if (body === undefined) return {};
-  return { body: typeof body === 'string' ? body : body instanceof Uint8Array ? Uint8Array.from(body) : JSON.stringify(body) };
+  return {
+    body:
+      typeof body === 'string'
+        ? body
+        : body instanceof Uint8Array
+          ? Uint8Array.from(body)
+          : JSON.stringify(body),
+  };
 }
 
 function headersOf(client: ClientOptions, call: Call, options: CallOptions): Record<string, string> {
@@ -108,11 +125,14 @@ function headersOf(client: ClientOptions, call: Call, options: CallOptions): Rec
     authorization: `Bearer ${client.apiKey}`,
     accept: call.accept ?? 'application/json',
     ...(call.body === undefined ? {} : { 'content-type': call.contentType ?? 'application/json' }),
-    ...(call.method === 'POST' ? { 'idempotency-key': `"${options.idempotencyKey ?? crypto.randomUUID()}"` } : {}),
+    ...(call.method === 'POST'
+      ? { 'idempotency-key': `"${options.idempotencyKey ?? crypto.randomUUID()}"` }
+      : {}),
     ...(options.ifMatch === undefined ? {} : { 'if-match': options.ifMatch }),
     ...(options.inBackground === true ? { prefer: 'respond-async' } : {}),
     ...unitsHeader(options.units ?? client.units),
   };
 }
 
-const unitsHeader = (units: 'si' | 'us' | undefined): Record<string, string> => (units === undefined ? {} : { 'accept-units': units });
+const unitsHeader = (units: 'si' | 'us' | undefined): Record<string, string> =>
+  units === undefined ? {} : { 'accept-units': units };

@@ -4,8 +4,14 @@ export type Path = keyof paths;
 export type Method = 'get' | 'post' | 'put' | 'patch' | 'delete';
 
 /** What a request to this path carries as JSON. */
-export type BodyOf<P extends Path, M extends Method> = paths[P][M] extends { readonly requestBody: { readonly content: infer C } }
-  ? C extends { readonly 'application/json': infer B } ? B : C extends { readonly 'application/merge-patch+json': infer B } ? B : never
+export type BodyOf<P extends Path, M extends Method> = paths[P][M] extends {
+  readonly requestBody: { readonly content: infer C };
+}
+  ? C extends { readonly 'application/json': infer B }
+    ? B
+    : C extends { readonly 'application/merge-patch+json': infer B }
+      ? B
+      : never
   : never;
 
 /** What a successful answer of this path holds as JSON; an answer that comes later (202) is an `Operation` instead. */
@@ -16,7 +22,9 @@ export type AnswerOf<P extends Path, M extends Method> = paths[P][M] extends { r
 type JsonOf<A> = A extends { readonly content: { readonly 'application/json': infer B } } ? B : never;
 
 /** The query parameters that this path takes. */
-export type QueryOf<P extends Path, M extends Method> = paths[P][M] extends { readonly parameters: { readonly query?: infer Q } }
+export type QueryOf<P extends Path, M extends Method> = paths[P][M] extends {
+  readonly parameters: { readonly query?: infer Q };
+}
   ? NonNullable<Q>
   : Record<string, never>;
 

@@ -11,12 +11,31 @@ export type DriverQuantities = Readonly<Partial<Record<UsageDriver, number | Fig
 export type JobFlag = NonNullable<Consumable['when']>;
 
 export const jobFlags: readonly JobFlag[] = [
-  're-bed', 'relay', 'vacuum', 'battens', 'weights', 'epoxy', 'polyester', 'paint', 'nonskid', 'from-below',
+  're-bed',
+  'relay',
+  'vacuum',
+  'battens',
+  'weights',
+  'epoxy',
+  'polyester',
+  'paint',
+  'nonskid',
+  'from-below',
 ];
 
 export const driverUnits: Readonly<Record<UsageDriver, string>> = {
-  'job': 'job', 'opened-m2': 'm2', 'cut-m': 'm', 'taper-m': 'm', 'laminate-m2': 'm2', 'faired-m2': 'm2',
-  'finish-m2': 'm2', 'hole': 'each', 'fitting': 'each', 'labour-h': 'h', 'mixed-l': 'l', 'bag-perimeter-m': 'm',
+  'job': 'job',
+  'opened-m2': 'm2',
+  'cut-m': 'm',
+  'taper-m': 'm',
+  'laminate-m2': 'm2',
+  'faired-m2': 'm2',
+  'finish-m2': 'm2',
+  'hole': 'each',
+  'fitting': 'each',
+  'labour-h': 'h',
+  'mixed-l': 'l',
+  'bag-perimeter-m': 'm',
 };
 
 /**
@@ -24,15 +43,28 @@ export const driverUnits: Readonly<Record<UsageDriver, string>> = {
  * factor, lengths round them with its square root, counts and the job itself not at all.
  */
 export const extentExponents: Readonly<Record<UsageDriver, number>> = {
-  'job': 0, 'opened-m2': 1, 'cut-m': 0.5, 'taper-m': 0.5, 'laminate-m2': 1, 'faired-m2': 1,
-  'finish-m2': 1, 'hole': 0, 'fitting': 0, 'labour-h': 1, 'mixed-l': 1, 'bag-perimeter-m': 0.5,
+  'job': 0,
+  'opened-m2': 1,
+  'cut-m': 0.5,
+  'taper-m': 0.5,
+  'laminate-m2': 1,
+  'faired-m2': 1,
+  'finish-m2': 1,
+  'hole': 0,
+  'fitting': 0,
+  'labour-h': 1,
+  'mixed-l': 1,
+  'bag-perimeter-m': 0.5,
 };
 
-const isWanted = ({ when }: Consumable, flags: ReadonlySet<JobFlag>): boolean => when === undefined || flags.has(when);
+const isWanted = ({ when }: Consumable, flags: ReadonlySet<JobFlag>): boolean =>
+  when === undefined || flags.has(when);
 
 /** Needs for every consumable that belongs to the job and whose drivers are present. */
 export const consumableNeeds = (
-  consumables: readonly Consumable[], drivers: DriverQuantities, flags: readonly JobFlag[],
+  consumables: readonly Consumable[],
+  drivers: DriverQuantities,
+  flags: readonly JobFlag[],
 ): readonly Need[] =>
   consumables
     .filter((item) => isWanted(item, new Set(flags)))
@@ -41,40 +73,64 @@ export const consumableNeeds = (
 
 function consumableNeed(item: Consumable, drivers: DriverQuantities): Need {
   const parts = item.usages.map((usage) => ({ usage, driver: driverFigure(usage.driver, drivers) }));
-  const used = Object.fromEntries(parts.map(({ usage, driver }) => [usage.driver, usageFigure(item, usage, driver)]));
+  const used = Object.fromEntries(
+    parts.map(({ usage, driver }) => [usage.driver, usageFigure(item, usage, driver)]),
+  );
   const quantityAt = (pick: (usage: Usage) => number): number =>
     parts.reduce((sum, { usage, driver }) => sum + pick(usage) * driver.value, 0);
   const unit: string = item.unit;
   const net = sumOf(unit, `${item.name}, used`, used);
-  return needOf({
-    id: item.code, title: item.name, material: item.code, unit, purpose: item.kind, netQuantity: net,
-    netRange: {
-      low: quantityAt(({ perDriver }) => perDriver.low ?? perDriver.value),
-      high: quantityAt(({ perDriver }) => perDriver.high ?? perDriver.value),
+  return needOf(
+    {
+      id: item.code,
+      title: item.name,
+      material: item.code,
+      unit,
+      purpose: item.kind,
+      netQuantity: net,
+      netRange: {
+        low: quantityAt(({ perDriver }) => perDriver.low ?? perDriver.value),
+        high: quantityAt(({ perDriver }) => perDriver.high ?? perDriver.value),
+      },
+      wasteFraction: includedWaste(item),
+      extentExponent: meanExponent(parts),
     },
-    wasteFraction: includedWaste(item), extentExponent: meanExponent(parts),
-  }, pointer('', 'consumables', item.code));
+    pointer('', 'consumables', item.code),
+  );
 }
 
 const driverFigure = (driver: UsageDriver, drivers: DriverQuantities): Figure =>
-  figureOf(drivers[driver] ?? 0, driverUnits[driver], `quantity of ${driver}`, pointer('', 'drivers', driver));
+  figureOf(
+    drivers[driver] ?? 0,
+    driverUnits[driver],
+    `quantity of ${driver}`,
+    pointer('', 'drivers', driver),
+  );
 
 function usageFigure(item: Consumable, { driver, perDriver }: Usage, quantity: Figure): Figure {
   const unit: string = item.unit;
   const perUnit: string = `${unit}/${driverUnits[driver]}`;
   const per = fromCatalogue(perUnit, fraction(perDriver.value), `use per ${driver}`, {
-    item: item.code, field: `usages.${driver}`, cite: perDriver.cite,
+    item: item.code,
+    field: `usages.${driver}`,
+    cite: perDriver.cite,
     ...(perDriver.low === undefined ? {} : { low: perDriver.low }),
     ...(perDriver.high === undefined ? {} : { high: perDriver.high }),
   });
   return derived(unit, fraction(per.value * quantity.value), `${item.name} for ${driver}`, {
-    formula: 'arithmetic.product', title: 'Product of factors', symbol: 'Π', cite: { source: 'ARITHMETIC' }, inputs: { per, quantity },
+    formula: 'arithmetic.product',
+    title: 'Product of factors',
+    symbol: 'Π',
+    cite: { source: 'ARITHMETIC' },
+    inputs: { per, quantity },
   });
 }
 
 const includedWaste = (item: Consumable): Figure =>
   fromCatalogue('1', fraction(0), 'waste fraction', {
-    item: item.code, field: 'usages', cite: { source: 'COMMON-PRACTICE', note: 'use per driver already counts what is spoiled' },
+    item: item.code,
+    field: 'usages',
+    cite: { source: 'COMMON-PRACTICE', note: 'use per driver already counts what is spoiled' },
   });
 
 /** Weighted by quantity, so that an item used partly per job and partly per area grows by its area part only. */
@@ -83,5 +139,7 @@ function meanExponent(parts: readonly { readonly usage: Usage; readonly driver: 
   const total = weights.reduce((sum, weight) => sum + weight, 0);
   if (total < 0) throw new Defect('A consumable is used in negative quantity');
   if (total === 0) return 0;
-  return parts.reduce((sum, { usage }, index) => sum + extentExponents[usage.driver] * weights[index], 0) / total;
+  return (
+    parts.reduce((sum, { usage }, index) => sum + extentExponents[usage.driver] * weights[index], 0) / total
+  );
 }

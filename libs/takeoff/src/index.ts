@@ -3,15 +3,37 @@ import { requiredQuantity, wholePacks } from './quantities.js';
 import { threePointDeviation, threePointMean } from './three-point.js';
 
 export {
-  consumableNeeds, driverUnits, extentExponents, jobFlags, type DriverQuantities, type JobFlag,
+  consumableNeeds,
+  driverUnits,
+  extentExponents,
+  jobFlags,
+  type DriverQuantities,
+  type JobFlag,
 } from './consumables.js';
 export {
-  boughtAs, figureOf, isCountable, needOf, requiredAt, variantOf, type MaterialVariant, type Need, type NeedRequest,
+  boughtAs,
+  figureOf,
+  isCountable,
+  needOf,
+  requiredAt,
+  variantOf,
+  type MaterialVariant,
+  type Need,
+  type NeedRequest,
 } from './need.js';
-export { purchaseFigure, requiredFigure, requiredQuantity, wholePackCount, wholePacks } from './quantities.js';
-export { takeOff, type TakeOff, type TakeOffRequest } from './take-off.js';
 export {
-  certainly, isOrdered, threePointDeviation, threePointMean, together,
-} from './three-point.js';
+  purchaseFigure,
+  requiredFigure,
+  requiredQuantity,
+  wholePackCount,
+  wholePacks,
+} from './quantities.js';
+export { takeOff, type TakeOff, type TakeOffRequest } from './take-off.js';
+export { certainly, isOrdered, threePointDeviation, threePointMean, together } from './three-point.js';
 
-export const formulas: readonly AnyFormula[] = [requiredQuantity, wholePacks, threePointMean, threePointDeviation];
+export const formulas: readonly AnyFormula[] = [
+  requiredQuantity,
+  wholePacks,
+  threePointMean,
+  threePointDeviation,
+];

@@ -64,19 +64,39 @@ export const figureOf = (given: number | Figure, unit: string, meaning: string, 
 const valueOf = (given: number | Figure): number => (typeof given === 'number' ? given : given.value);
 
 export function needOf(request: NeedRequest, at: string): Need {
-  const net = figureOf(request.netQuantity, request.unit, `${request.title}, net`, pointer(at, 'netQuantity'));
+  const net = figureOf(
+    request.netQuantity,
+    request.unit,
+    `${request.title}, net`,
+    pointer(at, 'netQuantity'),
+  );
   const wasteFraction = wasteFigure(request, at);
   const required = requiredFigure(net, wasteFraction);
   const purchase = purchaseOf(request, required, at);
   return {
-    ...variantOf(request), id: request.id, title: request.title, unit: request.unit, purpose: request.purpose,
-    net, wasteFraction, required, ...(purchase === undefined ? {} : { purchase }),
-    range: rangeOf(request, net.value, wasteFraction.value), extentExponent: request.extentExponent ?? 1,
+    ...variantOf(request),
+    id: request.id,
+    title: request.title,
+    unit: request.unit,
+    purpose: request.purpose,
+    net,
+    wasteFraction,
+    required,
+    ...(purchase === undefined ? {} : { purchase }),
+    range: rangeOf(request, net.value, wasteFraction.value),
+    extentExponent: request.extentExponent ?? 1,
   };
 }
 
 /** Only the fields that say which form is meant, and only those that are given. */
-export function variantOf({ material, part, thicknessMm, form, sheet, rollWidthMm }: MaterialVariant): MaterialVariant {
+export function variantOf({
+  material,
+  part,
+  thicknessMm,
+  form,
+  sheet,
+  rollWidthMm,
+}: MaterialVariant): MaterialVariant {
   return {
     material,
     ...(part === undefined ? {} : { part }),
@@ -89,17 +109,27 @@ export function variantOf({ material, part, thicknessMm, form, sheet, rollWidthM
 
 function wasteFigure(request: NeedRequest, at: string): Figure {
   const field = pointer(at, 'wasteFraction');
-  if (request.wasteFraction !== undefined) return figureOf(request.wasteFraction, '1', 'waste fraction', field);
-  return assumed('1', fraction(0), 'waste fraction', { at: field, because: 'no waste was stated', cite: noWasteStated });
+  if (request.wasteFraction !== undefined)
+    return figureOf(request.wasteFraction, '1', 'waste fraction', field);
+  return assumed('1', fraction(0), 'waste fraction', {
+    at: field,
+    because: 'no waste was stated',
+    cite: noWasteStated,
+  });
 }
 
 function purchaseOf(request: NeedRequest, required: Figure, at: string): Figure | undefined {
   if (request.packQuantity !== undefined) {
-    return purchaseFigure(required, figureOf(request.packQuantity, request.unit, 'content of one pack', pointer(at, 'packQuantity')));
+    return purchaseFigure(
+      required,
+      figureOf(request.packQuantity, request.unit, 'content of one pack', pointer(at, 'packQuantity')),
+    );
   }
   if (!isCountable(request.unit)) return undefined;
   const one = assumed(request.unit, fraction(1), 'smallest count', {
-    at: pointer(at, 'packQuantity'), because: 'a countable thing is bought in whole ones', cite: { source: 'ARITHMETIC' },
+    at: pointer(at, 'packQuantity'),
+    because: 'a countable thing is bought in whole ones',
+    cite: { source: 'ARITHMETIC' },
   });
   return purchaseFigure(required, one);
 }
@@ -127,21 +157,36 @@ export function faultsOfNeed(request: NeedRequest, at: string): readonly Problem
   return [
     ...notNegative(net, pointer(at, 'netQuantity'), request.unit),
     ...notNegative(waste, pointer(at, 'wasteFraction'), ''),
-    ...(request.packQuantity === undefined ? [] : aboveZero(valueOf(request.packQuantity), pointer(at, 'packQuantity'), request.unit)),
+    ...(request.packQuantity === undefined
+      ? []
+      : aboveZero(valueOf(request.packQuantity), pointer(at, 'packQuantity'), request.unit)),
     ...unorderedRange(net, request.netRange, pointer(at, 'netRange')),
     ...unorderedRange(waste, request.wasteRange, pointer(at, 'wasteRange')),
   ];
 }
 
 const notNegative = (value: number, at: string, unit: string): readonly Problem[] =>
-  Number.isFinite(value) && value >= 0 ? [] : [problem('out-of-range', at, { value, range: `0 or more ${unit}`.trim() })];
+  Number.isFinite(value) && value >= 0
+    ? []
+    : [problem('out-of-range', at, { value, range: `0 or more ${unit}`.trim() })];
 
 const aboveZero = (value: number, at: string, unit: string): readonly Problem[] =>
-  Number.isFinite(value) && value > 0 ? [] : [problem('out-of-range', at, { value, range: `above 0 ${unit}`.trim() })];
+  Number.isFinite(value) && value > 0
+    ? []
+    : [problem('out-of-range', at, { value, range: `above 0 ${unit}`.trim() })];
 
-function unorderedRange(likely: number, range: { readonly low: number; readonly high: number } | undefined, at: string): readonly Problem[] {
+function unorderedRange(
+  likely: number,
+  range: { readonly low: number; readonly high: number } | undefined,
+  at: string,
+): readonly Problem[] {
   if (range === undefined) return [];
   const isFine = range.low >= 0 && isOrdered({ low: range.low, likely, high: range.high });
   if (isFine) return [];
-  return [problem('out-of-range', at, { value: `${range.low} to ${range.high}`, range: `0 or more at the low end, and round ${likely}` })];
+  return [
+    problem('out-of-range', at, {
+      value: `${range.low} to ${range.high}`,
+      range: `0 or more at the low end, and round ${likely}`,
+    }),
+  ];
 }

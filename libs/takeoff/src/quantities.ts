@@ -48,18 +48,32 @@ export const wholePacks = defineFormula({
 /** `requiredQuantity` in the unit the thing is counted in. */
 export const requiredFigure = (net: Figure, wasteFraction: Figure): Figure =>
   derived(net.unit, fraction(net.value * (1 + wasteFraction.value)), `${net.meaning}, with waste`, {
-    formula: requiredQuantity.id, title: requiredQuantity.title, symbol: requiredQuantity.output.symbol,
-    cite: requiredQuantity.cite, inputs: { netQuantity: net, wasteFraction },
+    formula: requiredQuantity.id,
+    title: requiredQuantity.title,
+    symbol: requiredQuantity.output.symbol,
+    cite: requiredQuantity.cite,
+    inputs: { netQuantity: net, wasteFraction },
   });
 
 /** `wholePacks` times the content of one pack, in the unit the thing is counted in. */
 export const purchaseFigure = (required: Figure, packQuantity: Figure): Figure => {
   const count = derived('1', fraction(wholePackCount(required.value, packQuantity.value)), 'whole packs', {
-    formula: wholePacks.id, title: wholePacks.title, symbol: wholePacks.output.symbol,
-    cite: wholePacks.cite, inputs: { required, packQuantity },
+    formula: wholePacks.id,
+    title: wholePacks.title,
+    symbol: wholePacks.output.symbol,
+    cite: wholePacks.cite,
+    inputs: { required, packQuantity },
   });
-  return derived(required.unit, fraction(count.value * packQuantity.value), `${required.meaning}, in whole packs`, {
-    formula: 'arithmetic.product', title: 'Product of factors', symbol: 'Π',
-    cite: { source: 'ARITHMETIC' }, inputs: { packs: count, packQuantity },
-  });
+  return derived(
+    required.unit,
+    fraction(count.value * packQuantity.value),
+    `${required.meaning}, in whole packs`,
+    {
+      formula: 'arithmetic.product',
+      title: 'Product of factors',
+      symbol: 'Π',
+      cite: { source: 'ARITHMETIC' },
+      inputs: { packs: count, packQuantity },
+    },
+  );
 };

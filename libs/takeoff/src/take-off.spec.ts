@@ -6,10 +6,21 @@ import { requiredAt } from './need.js';
 import { wholePackCount } from './quantities.js';
 import { takeOff, type TakeOffRequest } from './take-off.js';
 
-const resin = { id: 'resin', title: 'Epoxy', material: 'resin-epoxy', unit: 'kg', purpose: 'bedding', netQuantity: 4.5, wasteFraction: 0.18 };
+const resin = {
+  id: 'resin',
+  title: 'Epoxy',
+  material: 'resin-epoxy',
+  unit: 'kg',
+  purpose: 'bedding',
+  netQuantity: 4.5,
+  wasteFraction: 0.18,
+};
 
 const gloves: Consumable = {
-  kind: 'safety', code: 'gloves', name: 'Gloves', unit: 'pair',
+  kind: 'safety',
+  code: 'gloves',
+  name: 'Gloves',
+  unit: 'pair',
   usages: [
     { driver: 'opened-m2', perDriver: { value: 12, low: 6, high: 25, cite: { source: 'FROM-MEMORY' } } },
     { driver: 'job', perDriver: { value: 2, cite: { source: 'FROM-MEMORY' } } },
@@ -17,7 +28,11 @@ const gloves: Consumable = {
 };
 
 const film: Consumable = {
-  kind: 'consumable', code: 'film', name: 'Vacuum film', unit: 'm2', when: 'vacuum',
+  kind: 'consumable',
+  code: 'film',
+  name: 'Vacuum film',
+  unit: 'm2',
+  when: 'vacuum',
   usages: [{ driver: 'laminate-m2', perDriver: { value: 1.4, cite: { source: 'FROM-MEMORY' } } }],
 };
 
@@ -43,16 +58,24 @@ describe('net, waste and purchase', () => {
   test('waste nobody stated is none, and the answer says that it was assumed', () => {
     const { needs, assumptions } = needsOf({ items: [{ ...resin, wasteFraction: undefined }] });
     expect(needs[0].required.value).toBe(4.5);
-    expect(assumptions.map(({ origin }) => origin.kind === 'assumed' && origin.at)).toEqual(['/items/0/wasteFraction']);
+    expect(assumptions.map(({ origin }) => origin.kind === 'assumed' && origin.at)).toEqual([
+      '/items/0/wasteFraction',
+    ]);
   });
 
   test('a net quantity that is a figure brings its own assumptions along', () => {
-    const net = assumed<string>('kg', l(2), 'resin for bedding', { at: '/core/bedThicknessMm', because: 'a default bed', cite: { source: 'FROM-MEMORY' } });
+    const net = assumed<string>('kg', l(2), 'resin for bedding', {
+      at: '/core/bedThicknessMm',
+      because: 'a default bed',
+      cite: { source: 'FROM-MEMORY' },
+    });
     expect(needsOf({ items: [{ ...resin, netQuantity: net }] }).assumptions).toContain(net);
   });
 
   test('least and most carry waste with them', () => {
-    const [need] = needsOf({ items: [{ ...resin, netRange: { low: 4, high: 6 }, wasteRange: { low: 0.1, high: 0.3 } }] }).needs;
+    const [need] = needsOf({
+      items: [{ ...resin, netRange: { low: 4, high: 6 }, wasteRange: { low: 0.1, high: 0.3 } }],
+    }).needs;
     expect(need.range.low).toBeCloseTo(4.4, 12);
     expect(need.range.likely).toBeCloseTo(5.31, 12);
     expect(need.range.high).toBeCloseTo(7.8, 12);
@@ -74,7 +97,11 @@ describe('consumables', () => {
   });
 
   test('pairs are bought whole', () => {
-    const [need] = needsOf({ items: [], consumables: [gloves], drivers: { 'opened-m2': 0.56, 'job': 1 } }).needs;
+    const [need] = needsOf({
+      items: [],
+      consumables: [gloves],
+      drivers: { 'opened-m2': 0.56, 'job': 1 },
+    }).needs;
     expect(need.required.value).toBeCloseTo(8.72, 12);
     expect(need.purchase?.value).toBe(9);
   });
@@ -96,9 +123,12 @@ describe('faults', () => {
       drivers: { 'cut-m': Number.POSITIVE_INFINITY },
     });
     expect(outcome.ok ? [] : outcome.problems.map(({ code, at }) => `${code} ${at}`)).toEqual([
-      'out-of-range /items/0/netQuantity', 'out-of-range /items/0/packQuantity',
-      'out-of-range /items/1/netQuantity', 'out-of-range /items/1/netRange',
-      'duplicate /items/1/id', 'out-of-range /drivers/cut-m',
+      'out-of-range /items/0/netQuantity',
+      'out-of-range /items/0/packQuantity',
+      'out-of-range /items/1/netQuantity',
+      'out-of-range /items/1/netRange',
+      'duplicate /items/1/id',
+      'out-of-range /drivers/cut-m',
     ]);
   });
 });

@@ -1,7 +1,13 @@
 import type { Consumable } from '#lib/catalogue';
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumptionsOf, type Figure } from '#lib/provenance';
-import { consumableNeeds, driverUnits, jobFlags, type DriverQuantities, type JobFlag } from './consumables.js';
+import {
+  consumableNeeds,
+  driverUnits,
+  jobFlags,
+  type DriverQuantities,
+  type JobFlag,
+} from './consumables.js';
 import { faultsOfNeed, needOf, type Need, type NeedRequest } from './need.js';
 
 export interface TakeOffRequest {
@@ -39,8 +45,11 @@ function faultsOf(request: TakeOffRequest): readonly Problem[] {
     ...request.items.flatMap((item, index) => faultsOfNeed(item, pointer('/items', index))),
     ...repeatedIds(request),
     ...faultsOfDrivers(request.drivers ?? {}),
-    ...(request.flags ?? []).flatMap((flag, index) => (jobFlags.includes(flag) ? []
-      : [problem('not-one-of', pointer('/flags', index), { value: flag, choices: jobFlags.join(', ') })])),
+    ...(request.flags ?? []).flatMap((flag, index) =>
+      jobFlags.includes(flag)
+        ? []
+        : [problem('not-one-of', pointer('/flags', index), { value: flag, choices: jobFlags.join(', ') })],
+    ),
   ];
 }
 
@@ -60,7 +69,9 @@ const faultsOfDrivers = (drivers: DriverQuantities): readonly Problem[] =>
       return [problem('not-one-of', at, { value: driver, choices: Object.keys(driverUnits).join(', ') })];
     }
     const value = typeof given === 'number' ? given : given.value;
-    return Number.isFinite(value) && value >= 0 ? [] : [problem('out-of-range', at, { value, range: '0 or more' })];
+    return Number.isFinite(value) && value >= 0
+      ? []
+      : [problem('out-of-range', at, { value, range: '0 or more' })];
   });
 
 function distinctAssumptions(needs: readonly Need[]): readonly Figure[] {

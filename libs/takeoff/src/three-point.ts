@@ -10,9 +10,14 @@ export const isOrdered = ({ low, likely, high }: ThreePoint): boolean =>
 
 /** Least with least and most with most: right for parts that rise and fall together. */
 export const together = (points: readonly ThreePoint[]): ThreePoint =>
-  points.reduce((sum, next) => ({
-    low: sum.low + next.low, likely: sum.likely + next.likely, high: sum.high + next.high,
-  }), certainly(0));
+  points.reduce(
+    (sum, next) => ({
+      low: sum.low + next.low,
+      likely: sum.likely + next.likely,
+      high: sum.high + next.high,
+    }),
+    certainly(0),
+  );
 
 const threePointInputs = {
   low: { symbol: 'a', unit: '1', meaning: 'least' },

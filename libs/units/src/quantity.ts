@@ -38,64 +38,91 @@ interface DimensionSpec {
 const one = { factor: rational(1n) };
 
 const dimensions: Readonly<Record<Dimension, DimensionSpec>> = {
-  length: {
+  'length': {
     si: 'mm',
     example: '5/8 in',
     units: {
-      mm: one, cm: { factor: rational(10n) }, m: { factor: rational(1000n) },
-      um: { factor: rational(1n, 1000n) }, mil: { factor: times(INCH_MM, rational(1n, 1000n)) },
-      in: { factor: INCH_MM }, inch: { factor: INCH_MM }, '"': { factor: INCH_MM },
-      ft: { factor: foot }, "'": { factor: foot }, yd: { factor: yard },
+      'mm': one,
+      'cm': { factor: rational(10n) },
+      'm': { factor: rational(1000n) },
+      'um': { factor: rational(1n, 1000n) },
+      'mil': { factor: times(INCH_MM, rational(1n, 1000n)) },
+      'in': { factor: INCH_MM },
+      'inch': { factor: INCH_MM },
+      '"': { factor: INCH_MM },
+      'ft': { factor: foot },
+      "'": { factor: foot },
+      'yd': { factor: yard },
     },
   },
-  area: {
+  'area': {
     si: 'm2',
     example: '22 ft2',
     units: {
-      m2: one, mm2: { factor: rational(1n, 1_000_000n) }, cm2: { factor: rational(1n, 10_000n) },
-      in2: { factor: squareMmInM2(INCH_MM) }, ft2: { factor: squareMmInM2(foot) }, yd2: { factor: squareMmInM2(yard) },
+      m2: one,
+      mm2: { factor: rational(1n, 1_000_000n) },
+      cm2: { factor: rational(1n, 10_000n) },
+      in2: { factor: squareMmInM2(INCH_MM) },
+      ft2: { factor: squareMmInM2(foot) },
+      yd2: { factor: squareMmInM2(yard) },
     },
   },
-  mass: {
+  'mass': {
     si: 'kg',
     example: '40 lb',
     units: {
-      kg: one, g: { factor: rational(1n, 1000n) }, t: { factor: rational(1000n) },
-      lb: { factor: POUND_KG }, oz: { factor: times(POUND_KG, rational(1n, 16n)) },
+      kg: one,
+      g: { factor: rational(1n, 1000n) },
+      t: { factor: rational(1000n) },
+      lb: { factor: POUND_KG },
+      oz: { factor: times(POUND_KG, rational(1n, 16n)) },
     },
   },
-  temperature: {
+  'temperature': {
     si: 'degC',
     example: '65 degF',
     units: {
-      degC: one, '°C': one, K: { factor: rational(1n), offset: exactly('-273.15') },
-      degF: { factor: rational(5n, 9n), offset: rational(-32n) }, '°F': { factor: rational(5n, 9n), offset: rational(-32n) },
+      'degC': one,
+      '°C': one,
+      'K': { factor: rational(1n), offset: exactly('-273.15') },
+      'degF': { factor: rational(5n, 9n), offset: rational(-32n) },
+      '°F': { factor: rational(5n, 9n), offset: rational(-32n) },
     },
   },
   'areal mass': {
     si: 'g/m2',
     example: '18 oz/yd2',
     units: {
-      'g/m2': one, gsm: one, 'kg/m2': { factor: rational(1000n) },
-      'oz/yd2': { factor: gramsPer(ounceG, yard) }, 'oz/ft2': { factor: gramsPer(ounceG, foot) },
+      'g/m2': one,
+      'gsm': one,
+      'kg/m2': { factor: rational(1000n) },
+      'oz/yd2': { factor: gramsPer(ounceG, yard) },
+      'oz/ft2': { factor: gramsPer(ounceG, foot) },
       'lb/ft2': { factor: gramsPer(times(POUND_KG, rational(1000n)), foot) },
     },
   },
-  volume: {
+  'volume': {
     si: 'l',
     example: '1 gal',
     units: {
-      l: one, L: one, ml: { factor: rational(1n, 1000n) }, mL: { factor: rational(1n, 1000n) },
-      gal: { factor: gallonL }, qt: { factor: times(gallonL, rational(1n, 4n)) },
-      pt: { factor: times(gallonL, rational(1n, 8n)) }, floz: { factor: times(gallonL, rational(1n, 128n)) },
+      l: one,
+      L: one,
+      ml: { factor: rational(1n, 1000n) },
+      mL: { factor: rational(1n, 1000n) },
+      gal: { factor: gallonL },
+      qt: { factor: times(gallonL, rational(1n, 4n)) },
+      pt: { factor: times(gallonL, rational(1n, 8n)) },
+      floz: { factor: times(gallonL, rational(1n, 128n)) },
     },
   },
-  speed: {
+  'speed': {
     si: 'm/s',
     example: '12 kn',
     units: {
-      'm/s': one, 'km/h': { factor: rational(10n, 36n) }, kn: { factor: rational(1852n, 3600n) },
-      mph: { factor: times(times(foot, rational(5280n)), rational(1n, 3_600_000n)) },
+      'm/s': one,
+      'km/h': { factor: rational(10n, 36n) },
+      'kn': { factor: rational(1852n, 3600n) },
+      'mph': { factor: times(times(foot, rational(5280n)), rational(1n, 3_600_000n)) },
     },
   },
 };
@@ -105,10 +132,13 @@ export const exampleOf = (dimension: Dimension): string => dimensions[dimension]
 export const unitsOf = (dimension: Dimension): readonly string[] => Object.keys(dimensions[dimension].units);
 
 /** How much of the dimension's SI unit one unit of this name is. */
-export const siOf = (unit: string, dimension: Dimension): number => numberFrom(dimensions[dimension].units[unit].factor);
+export const siOf = (unit: string, dimension: Dimension): number =>
+  numberFrom(dimensions[dimension].units[unit].factor);
 
 /** Why a typed quantity could not be read; `why` is a clause for a person. */
-export type QuantityFault = { readonly fault: 'unreadable'; readonly why: string } | { readonly fault: 'wrong-unit'; readonly given: string };
+export type QuantityFault =
+  | { readonly fault: 'unreadable'; readonly why: string }
+  | { readonly fault: 'wrong-unit'; readonly given: string };
 
 const LONGEST_TEXT = 40;
 
@@ -129,8 +159,12 @@ export function readQuantity(text: string, dimension: Dimension): number | Quant
   const parts = [...trimmed.matchAll(PART)];
   const isReadThrough = parts.map((part) => part[0]).join('') === trimmed && parts.length > 0;
   if (!isReadThrough) return unreadable('it is not a number with a unit, or several');
-  if (parts.length > 1 && dimension === 'temperature') return unreadable('a temperature is one number with its unit');
-  return sumOf(parts.map((part) => [part[1], part[2]] as const), dimension);
+  if (parts.length > 1 && dimension === 'temperature')
+    return unreadable('a temperature is one number with its unit');
+  return sumOf(
+    parts.map((part) => [part[1], part[2]] as const),
+    dimension,
+  );
 }
 
 const unreadable = (why: string): QuantityFault => ({ fault: 'unreadable', why });

@@ -25,7 +25,8 @@ const COARSEST_SHARE = 0.05;
  */
 export function usMeasure(length: Mm, decimal: (inches: number) => string): UsReading {
   const readings = [inParts(length, TAPE_PARTS), inParts(length, FINE_PARTS)];
-  const fitting = readings.find(({ isExact }) => isExact) ?? readings.find(({ share }) => share <= COARSEST_SHARE);
+  const fitting =
+    readings.find(({ isExact }) => isExact) ?? readings.find(({ share }) => share <= COARSEST_SHARE);
   return fitting ?? { text: `${decimal(length / MM_PER_INCH)} in`, isExact: false };
 }
 
@@ -39,7 +40,11 @@ function inParts(length: Mm, partsPerInch: number): PartsReading {
   const parts = Math.round(exactParts);
   const share = exactParts === 0 ? 0 : Math.abs(parts - exactParts) / exactParts;
   const sign = length < 0 && parts > 0 ? '-' : '';
-  return { text: `${sign}${feetAndInches(parts, partsPerInch, isLong(length))}`, share, isExact: share < SAME };
+  return {
+    text: `${sign}${feetAndInches(parts, partsPerInch, isLong(length))}`,
+    share,
+    isExact: share < SAME,
+  };
 }
 
 /** Doubles of the same length differ by less. */
@@ -61,15 +66,18 @@ function mixedInches(whole: number, parts: number, partsPerInch: number): string
   return whole === 0 ? part : `${whole} ${part}`;
 }
 
-const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));
+const greatestCommonDivisor = (a: number, b: number): number =>
+  b === 0 ? a : greatestCommonDivisor(b, a % b);
 
 const TEN_KG = 10;
 
 export const usArea = (area: M2): string => `${(area / siOf('ft2', 'area')).toFixed(2)} ft2`;
-export const usMass = (mass: Kg): string => `${(mass / siOf('lb', 'mass')).toFixed(mass < TEN_KG ? 2 : 1)} lb`;
+export const usMass = (mass: Kg): string =>
+  `${(mass / siOf('lb', 'mass')).toFixed(mass < TEN_KG ? 2 : 1)} lb`;
 export const usVolume = (volume: L): string => `${(volume / siOf('gal', 'volume')).toFixed(2)} gal`;
 export const usTemperature = (temperature: DegC): string => `${fahrenheit(temperature).toFixed(0)} degF`;
-export const usArealMass = (areal: GPerM2): string => `${(areal / siOf('oz/yd2', 'areal mass')).toFixed(1)} oz/yd2`;
+export const usArealMass = (areal: GPerM2): string =>
+  `${(areal / siOf('oz/yd2', 'areal mass')).toFixed(1)} oz/yd2`;
 
 const fahrenheit = (celsius: number): number => (celsius * 9) / 5 + 32;
 
@@ -95,10 +103,19 @@ const usUnits: Readonly<Record<string, readonly UsUnit[]>> = {
   'mm2': [{ name: 'in2', size: MM_PER_INCH ** 2 }],
   'mm3': [{ name: 'in3', size: MM_PER_INCH ** 3 }],
   'm2': [{ name: 'ft2', size: siOf('ft2', 'area') }],
-  'l': [{ name: 'gal', size: GALLON_L, from: GALLON_L / 4 }, { name: 'floz', size: FLUID_OUNCE_L }],
+  'l': [
+    { name: 'gal', size: GALLON_L, from: GALLON_L / 4 },
+    { name: 'floz', size: FLUID_OUNCE_L },
+  ],
   'ml': [{ name: 'floz', size: FLUID_OUNCE_L * 1000 }],
-  'kg': [{ name: 'lb', size: POUND_KG, from: POUND_KG }, { name: 'oz', size: OUNCE_KG }],
-  'g': [{ name: 'lb', size: POUND_KG * G_PER_KG, from: 2 * POUND_KG * G_PER_KG }, { name: 'oz', size: OUNCE_KG * G_PER_KG }],
+  'kg': [
+    { name: 'lb', size: POUND_KG, from: POUND_KG },
+    { name: 'oz', size: OUNCE_KG },
+  ],
+  'g': [
+    { name: 'lb', size: POUND_KG * G_PER_KG, from: 2 * POUND_KG * G_PER_KG },
+    { name: 'oz', size: OUNCE_KG * G_PER_KG },
+  ],
   'g/m2': [{ name: 'oz/yd2', size: siOf('oz/yd2', 'areal mass') }],
   'kg/m2': [{ name: 'lb/ft2', size: siOf('lb/ft2', 'areal mass') / G_PER_KG }],
   'kg/m3': [{ name: 'lb/ft3', size: POUND_KG / FOOT_M ** 3 }],
@@ -131,7 +148,8 @@ function scaledReading(value: number, siUnit: string): UsReading | undefined {
   if (siUnit === 'degC') return rounded(fahrenheit(value), 'degF');
   if (!Object.hasOwn(usUnits, siUnit)) return undefined;
   const choices = usUnits[siUnit];
-  const { name, size } = choices.find(({ from = 0 }) => Math.abs(value) >= from) ?? choices[choices.length - 1];
+  const { name, size } =
+    choices.find(({ from = 0 }) => Math.abs(value) >= from) ?? choices[choices.length - 1];
   return rounded(value / size, name);
 }
 

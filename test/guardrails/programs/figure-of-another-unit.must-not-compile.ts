@@ -2,7 +2,9 @@ import { compute, defineFormula, entered } from '#lib/provenance';
 import { mm, mPa } from '#lib/units';
 
 const doubled = defineFormula({
-  id: 'plant', title: 'Plant', cite: { source: 'ARITHMETIC' },
+  id: 'plant',
+  title: 'Plant',
+  cite: { source: 'ARITHMETIC' },
   inputs: { lengthMm: { symbol: 'l', unit: 'mm', meaning: 'length' } },
   output: { symbol: 'd', unit: 'mm', meaning: 'doubled' },
   evaluate: ({ lengthMm }) => mm(lengthMm * 2),

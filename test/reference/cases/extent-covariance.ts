@@ -23,11 +23,23 @@ function latticeCorrelation(steps: number): number {
 
 /** x K1(x), Whittle's correlation, from the printed values of K1: 1.6564411 at 0.5, 0.6019072 at 1, 0.1398659 at 2. */
 const whittle = (id: string, x: number, printed: string): PublishedCase => ({
-  id: `extent-whittle-${id}`, room: 'extent', title: `Correlation of the field at kappa r = ${x}`, source: 'ABRAMOWITZ-STEGUN-1964', locus: 'table 9.8, K1; digits from memory',
-  unit: '1', printed, ours: () => latticeCorrelation(x * STEPS_PER_UNIT),
-  tolerance: { absolute: 0.012, because: 'a lattice of step 1/8 of 1/kappa misses the part of the spectrum above pi / h, which is a few (kappa h)2 / 4 pi of the variance, and the panel ends 4/kappa away' },
+  id: `extent-whittle-${id}`,
+  room: 'extent',
+  title: `Correlation of the field at kappa r = ${x}`,
+  source: 'ABRAMOWITZ-STEGUN-1964',
+  locus: 'table 9.8, K1; digits from memory',
+  unit: '1',
+  printed,
+  ours: () => latticeCorrelation(x * STEPS_PER_UNIT),
+  tolerance: {
+    absolute: 0.012,
+    because:
+      'a lattice of step 1/8 of 1/kappa misses the part of the spectrum above pi / h, which is a few (kappa h)2 / 4 pi of the variance, and the panel ends 4/kappa away',
+  },
 });
 
 export const whittleCovariance: readonly PublishedCase[] = [
-  whittle('half', 0.5, '0.82822'), whittle('one', 1, '0.60191'), whittle('two', 2, '0.27973'),
+  whittle('half', 0.5, '0.82822'),
+  whittle('one', 1, '0.60191'),
+  whittle('two', 2, '0.27973'),
 ];

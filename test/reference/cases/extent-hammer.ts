@@ -9,22 +9,57 @@ import { mapOf } from '../../../libs/extent/src/map/survey-map.js';
 import type { PublishedCase } from '../published-case.js';
 
 const before = ratesBehind(usualOdds.sounding);
-const two: readonly Reading[] = [{ kind: 'sounding', at: [0, 0], sound: 'dull' }, { kind: 'sounding', at: [9, 9], sound: 'sharp' }];
+const two: readonly Reading[] = [
+  { kind: 'sounding', at: [0, 0], sound: 'dull' },
+  { kind: 'sounding', at: [9, 9], sound: 'sharp' },
+];
 const after = learntRates(before, two, Float64Array.from([0.5, 0]));
 
-const byHand = (id: string, title: string, printed: string, ours: () => number): PublishedCase =>
-  ({ id: `extent-hammer-${id}`, room: 'extent', title, source: 'DAWID-SKENE-1979', locus: 'section 3, one step by hand', unit: '1', printed, kind: 'by-hand', ours });
+const byHand = (id: string, title: string, printed: string, ours: () => number): PublishedCase => ({
+  id: `extent-hammer-${id}`,
+  room: 'extent',
+  title,
+  source: 'DAWID-SKENE-1979',
+  locus: 'section 3, one step by hand',
+  unit: '1',
+  printed,
+  kind: 'by-hand',
+  ours,
+});
 
 /** x = 0.75 / (2 - 0.25 (1/4 + 1/8)) = 0.39344; one dull sounding that is half over bad core and one sharp over sound core, against ten of each beforehand. */
 export const hammerSteps: readonly PublishedCase[] = [
-  byHand('missed', 'Bad core heard as sharp, behind odds of 1/4, 4 and 8', '0.2131', () => before.overBad.sharp),
-  byHand('alarm', 'Sound core heard as dull or void, behind the same odds', '0.1475', () => 1 - before.overSound.sharp),
-  byHand('dull-after', 'Bad core heard as dull after two soundings: (10 x 0.39344 + 0.5) / 10.5', '0.4223', () => after.overBad.dull),
-  byHand('sharp-after', 'Sound core heard as sharp after two soundings: (10 x 0.85246 + 1) / 11.5', '0.8282', () => after.overSound.sharp),
+  byHand(
+    'missed',
+    'Bad core heard as sharp, behind odds of 1/4, 4 and 8',
+    '0.2131',
+    () => before.overBad.sharp,
+  ),
+  byHand(
+    'alarm',
+    'Sound core heard as dull or void, behind the same odds',
+    '0.1475',
+    () => 1 - before.overSound.sharp,
+  ),
+  byHand(
+    'dull-after',
+    'Bad core heard as dull after two soundings: (10 x 0.39344 + 0.5) / 10.5',
+    '0.4223',
+    () => after.overBad.dull,
+  ),
+  byHand(
+    'sharp-after',
+    'Sound core heard as sharp after two soundings: (10 x 0.85246 + 1) / 11.5',
+    '0.8282',
+    () => after.overSound.sharp,
+  ),
 ];
 
 /** Fifty taps anywhere on a panel of 2,000 x 900 mm, with a round patch on it. */
-function fiftyTaps(seed: number): { readonly taps: readonly Point[]; readonly isInPatch: readonly boolean[] } {
+function fiftyTaps(seed: number): {
+  readonly taps: readonly Point[];
+  readonly isInPatch: readonly boolean[];
+} {
   const random = randomStream(seed);
   const radius = 200 + 60 * random();
   const centre: Point = [400 + 1200 * random(), 250 + 400 * random()];
@@ -36,15 +71,30 @@ function fiftyTaps(seed: number): { readonly taps: readonly Point[]; readonly is
 function chanceUnderDull(seed: number, isDull: (isInPatch: boolean, index: number) => boolean): number {
   const { taps, isInPatch } = fiftyTaps(seed);
   const dull = taps.filter((_, index) => isDull(isInPatch[index], index));
-  const readings = taps.map((at, index): Reading => ({ kind: 'sounding', at, sound: isDull(isInPatch[index], index) ? 'dull' : 'sharp' }));
+  const readings = taps.map((at, index): Reading => ({
+    kind: 'sounding',
+    at,
+    sound: isDull(isInPatch[index], index) ? 'dull' : 'sharp',
+  }));
   const { lattice, chance } = mapOf(regionOf(rectangle(0, 0, 2000, 900)), { readings }, settingsOf());
   return carried(chance, tiesTo(lattice, dull)).reduce((sum, value) => sum + value, 0) / dull.length;
 }
 
 const sampled = (id: string, title: string, printed: string, ours: () => number): PublishedCase => ({
-  id: `extent-hammer-${id}`, room: 'extent', title, source: 'MURRAY-2010', locus: 'elliptical slice sampling of the same model, rates and range drawn with it, 2 x 72,000 draws',
-  unit: '1', printed, kind: 'independent-method', ours,
-  tolerance: { absolute: 0.12, because: 'each range is a single normal distribution here and one best set of rates, which draws low chances lower and high ones higher; draws differ by 0.02' },
+  id: `extent-hammer-${id}`,
+  room: 'extent',
+  title,
+  source: 'MURRAY-2010',
+  locus: 'elliptical slice sampling of the same model, rates and range drawn with it, 2 x 72,000 draws',
+  unit: '1',
+  printed,
+  kind: 'independent-method',
+  ours,
+  tolerance: {
+    absolute: 0.12,
+    because:
+      'each range is a single normal distribution here and one best set of rates, which draws low chances lower and high ones higher; draws differ by 0.02',
+  },
 });
 
 const clustered = (isInPatch: boolean): boolean => isInPatch;
@@ -52,7 +102,14 @@ const scattered = (_isInPatch: boolean, index: number): boolean => index % 11 ==
 
 /** The printed values are those of the sampler, run once outside the project's tests. */
 export const fewDullTaps: readonly PublishedCase[] = [
-  sampled('clustered', 'Five dull taps side by side among fifty: chance of bad core under them', '0.708', () => chanceUnderDull(5, clustered)),
+  sampled(
+    'clustered',
+    'Five dull taps side by side among fifty: chance of bad core under them',
+    '0.708',
+    () => chanceUnderDull(5, clustered),
+  ),
   sampled('clustered-again', 'Four on another panel', '0.780', () => chanceUnderDull(6, clustered)),
-  sampled('scattered', 'Five dull taps far apart among fifty: chance of bad core under them', '0.081', () => chanceUnderDull(5, scattered)),
+  sampled('scattered', 'Five dull taps far apart among fifty: chance of bad core under them', '0.081', () =>
+    chanceUnderDull(5, scattered),
+  ),
 ];

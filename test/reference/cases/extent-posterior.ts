@@ -7,36 +7,80 @@ import type { PublishedCase } from '../published-case.js';
 
 const lattice = latticeOver(regionOf(rectangle(0, 0, 240, 120)), 32);
 const prior = { level: -0.5, levelSd: 0.7 };
-const nodeNear = ([x, y]: Point): number => lattice.nodes.reduce((best, { place }, node) =>
-  Math.hypot(place[0] - x, place[1] - y) < Math.hypot(lattice.nodes[best].place[0] - x, lattice.nodes[best].place[1] - y) ? node : best, 0);
+const nodeNear = ([x, y]: Point): number =>
+  lattice.nodes.reduce(
+    (best, { place }, node) =>
+      Math.hypot(place[0] - x, place[1] - y) <
+      Math.hypot(lattice.nodes[best].place[0] - x, lattice.nodes[best].place[1] - y)
+        ? node
+        : best,
+    0,
+  );
 
-const seen = (place: Point, odds: number) => ({ node: nodeNear(place), ifBad: odds / (1 + odds), ifSound: 1 / (1 + odds), edge: SYMPTOM_EDGE });
+const seen = (place: Point, odds: number) => ({
+  node: nodeNear(place),
+  ifBad: odds / (1 + odds),
+  ifSound: 1 / (1 + odds),
+  edge: SYMPTOM_EDGE,
+});
 const seven = [
-  seen([45, 45], 8), seen([75, 75], 8), seen([105, 45], 1 / 4), seen([165, 75], 1 / 4), seen([195, 45], 1 / 4), seen([45, 75], 4), seen([165, 45], 3),
+  seen([45, 45], 8),
+  seen([75, 75], 8),
+  seen([105, 45], 1 / 4),
+  seen([165, 75], 1 / 4),
+  seen([195, 45], 1 / 4),
+  seen([45, 75], 4),
+  seen([165, 45], 3),
 ];
 
 /** Each reading stands on one node. */
-export const observedOn = (seenAt: readonly { readonly node: number; readonly ifBad: number; readonly ifSound: number; readonly edge: number }[]): Observed => ({
-  ties: { nodes: Int32Array.from(seenAt.flatMap(({ node }) => [node, 0, 0, 0])), shares: Float64Array.from(seenAt.flatMap(() => [1, 0, 0, 0])) },
-  ifBad: Float64Array.from(seenAt, ({ ifBad }) => ifBad), ifSound: Float64Array.from(seenAt, ({ ifSound }) => ifSound),
+export const observedOn = (
+  seenAt: readonly {
+    readonly node: number;
+    readonly ifBad: number;
+    readonly ifSound: number;
+    readonly edge: number;
+  }[],
+): Observed => ({
+  ties: {
+    nodes: Int32Array.from(seenAt.flatMap(({ node }) => [node, 0, 0, 0])),
+    shares: Float64Array.from(seenAt.flatMap(() => [1, 0, 0, 0])),
+  },
+  ifBad: Float64Array.from(seenAt, ({ ifBad }) => ifBad),
+  ifSound: Float64Array.from(seenAt, ({ ifSound }) => ifSound),
   edge: Float64Array.from(seenAt, ({ edge }) => edge),
 });
 
 /** The method's own answer; the printed one is that of weighed draws, made from 60,000 of them; `posterior.spec.ts` holds every node against fewer. */
 const at = (name: string, place: Point, printed: string): PublishedCase => ({
-  id: `extent-posterior-${name}`, room: 'extent', title: `Chance of bad core at (${place.join(', ')}) mm after seven readings`, source: 'RASMUSSEN-WILLIAMS-2006', locus: 'section 3.6 against weighed draws of the prior',
-  unit: '1', printed, kind: 'independent-method', ours: () => chanceAt(place),
-  tolerance: { absolute: 0.03, because: 'the method gives each place a normal distribution; 60,000 draws leave 0.003' },
+  id: `extent-posterior-${name}`,
+  room: 'extent',
+  title: `Chance of bad core at (${place.join(', ')}) mm after seven readings`,
+  source: 'RASMUSSEN-WILLIAMS-2006',
+  locus: 'section 3.6 against weighed draws of the prior',
+  unit: '1',
+  printed,
+  kind: 'independent-method',
+  ours: () => chanceAt(place),
+  tolerance: {
+    absolute: 0.03,
+    because: 'the method gives each place a normal distribution; 60,000 draws leave 0.003',
+  },
 });
 
 export const sevenReadings = { lattice, prior, readings: seven, rangeMm: 200 };
-const chances = (): Float64Array => posteriorOf(fieldOn(lattice, 200), observedOn(seven), prior, noSites(seven.length)).chance;
+const chances = (): Float64Array =>
+  posteriorOf(fieldOn(lattice, 200), observedOn(seven), prior, noSites(seven.length)).chance;
 const chanceAt = (place: Point): number => chances()[nodeNear(place)];
 
-const reason = 'at a reading itself the true distribution is skewed, as if cut off at the boundary; a normal one spreads past it, and the chance is drawn towards one half';
+const reason =
+  'at a reading itself the true distribution is skewed, as if cut off at the boundary; a normal one spreads past it, and the chance is drawn towards one half';
 
 export const posteriorAgainstDraws: readonly PublishedCase[] = [
-  at('beside-bad', [75, 45], '0.749'), at('between', [105, 75], '0.570'), at('middle', [135, 45], '0.392'), at('beside-sound', [195, 105], '0.290'),
+  at('beside-bad', [75, 45], '0.749'),
+  at('between', [105, 75], '0.570'),
+  at('middle', [135, 45], '0.392'),
+  at('beside-sound', [195, 105], '0.290'),
   { ...at('on-bad', [45, 45], '0.908'), disagreement: { oursShouldBe: 0.8645, relative: 0.002, reason } },
   { ...at('on-sound', [165, 75], '0.247'), disagreement: { oursShouldBe: 0.3033, relative: 0.002, reason } },
 ];

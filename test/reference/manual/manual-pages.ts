@@ -10,11 +10,13 @@ import { scatter, type Dot } from './scatter.js';
 /** Every file of the manual by its name; the same input gives the same text on every machine. */
 export async function manualPages(root: string): Promise<ReadonlyMap<string, string>> {
   const sources = readSources(join(root, 'libs', 'catalogue', 'data', 'sources'));
-  const cases = [...await allCases()].sort(byId);
+  const cases = [...(await allCases())].sort(byId);
   const formulas = await allFormulas();
   const rooms = [...new Set([...cases.map(({ room }) => room), ...formulas.map(({ room }) => room)])].sort();
   const parts = rooms.map((room) => ({
-    room, cases: cases.filter((each) => each.room === room), formulas: formulas.filter((each) => each.room === room),
+    room,
+    cases: cases.filter((each) => each.room === room),
+    formulas: formulas.filter((each) => each.room === room),
   }));
   const pages = new Map<string, string>([['index.md', indexPage(parts)]]);
   for (const part of parts) {
@@ -32,10 +34,13 @@ interface RoomPart {
 
 type Sources = ReadonlyMap<string, Source>;
 
-const byId = (a: { readonly id: string }, b: { readonly id: string }): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
+  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 
 function readSources(folder: string): Sources {
-  const all = readdirSync(folder).filter((name) => name.endsWith('.json')).sort()
+  const all = readdirSync(folder)
+    .filter((name) => name.endsWith('.json'))
+    .sort()
     .flatMap((name): readonly Source[] => JSON.parse(readFileSync(join(folder, name), 'utf8')));
   return new Map(all.map((source) => [source.key, source]));
 }
@@ -61,37 +66,70 @@ const kindWords = {
 const kindOf = ({ kind = 'published' }: PublishedCase): keyof typeof kindWords => kind;
 
 function indexPage(parts: readonly RoomPart[]): string {
-  const count = ({ cases }: RoomPart, kind: keyof typeof kindWords): number => cases.filter((each) => kindOf(each) === kind).length;
+  const count = ({ cases }: RoomPart, kind: keyof typeof kindWords): number =>
+    cases.filter((each) => kindOf(each) === kind).length;
   const rows = parts.map((part) => [
-    `[${part.room}](${part.room}.md)`, part.cases.length,
+    `[${part.room}](${part.room}.md)`,
+    part.cases.length,
     ...(Object.keys(kindWords) as (keyof typeof kindWords)[]).map((kind) => count(part, kind)),
     part.cases.filter(({ disagreement }) => disagreement === undefined).length,
     part.cases.filter(({ disagreement }) => disagreement !== undefined).length,
-    part.formulas.length, part.formulas.reduce((sum, { formula }) => sum + formula.worked.length, 0),
+    part.formulas.length,
+    part.formulas.reduce((sum, { formula }) => sum + formula.worked.length, 0),
   ]);
-  const totals = rows[0]?.slice(1).map((_, column) => rows.reduce((sum, row) => sum + Number(row[column + 1]), 0)) ?? [];
+  const totals =
+    rows[0]?.slice(1).map((_, column) => rows.reduce((sum, row) => sum + Number(row[column + 1]), 0)) ?? [];
   return [
-    '# Verification manual', '', generated, '',
-    'Each room of the calculation is held against numbers from outside it. A page lists every case: what the source prints and where, what we compute, the difference and what is allowed, both as a share of what is printed (as they are where 0 is printed), and the verdict. A number that does not reproduce stays in the list with its reason.', '',
+    '# Verification manual',
+    '',
+    generated,
+    '',
+    'Each room of the calculation is held against numbers from outside it. A page lists every case: what the source prints and where, what we compute, the difference and what is allowed, both as a share of what is printed (as they are where 0 is printed), and the verdict. A number that does not reproduce stays in the list with its reason.',
+    '',
     '- **published**: a number printed by the source named.',
-    '- **second method**: a number reached another way (finite differences, another body\'s rule) where no print exists.',
+    "- **second method**: a number reached another way (finite differences, another body's rule) where no print exists.",
     '- **limit or invariant**: what the theory must give in a limit, or must not change.',
-    '- **by hand**: worked out step by step beside the code, or the same formula evaluated apart from it; the latter proves only arithmetic.', '',
-    'How each source was read (first-hand, second-hand, from memory) stands with it on the room\'s page. Agreement here is agreement of numbers; nothing in it is a design approval.', '',
-    table(['room', 'cases', ...Object.values(kindWords), 'agree', 'disagree, explained', 'formulas', 'worked examples'], [...rows, ['**all**', ...totals]]), '',
+    '- **by hand**: worked out step by step beside the code, or the same formula evaluated apart from it; the latter proves only arithmetic.',
+    '',
+    "How each source was read (first-hand, second-hand, from memory) stands with it on the room's page. Agreement here is agreement of numbers; nothing in it is a design approval.",
+    '',
+    table(
+      [
+        'room',
+        'cases',
+        ...Object.values(kindWords),
+        'agree',
+        'disagree, explained',
+        'formulas',
+        'worked examples',
+      ],
+      [...rows, ['**all**', ...totals]],
+    ),
+    '',
   ].join('\n');
 }
 
 function roomPage({ room, cases, formulas }: RoomPart, sources: Sources): string {
   const disagreeing = cases.filter(({ disagreement }) => disagreement !== undefined);
   return [
-    `# ${room}`, '', generated, '', `[All rooms](index.md)`, '',
-    ...(cases.length === 0 ? [] : [
-      `${cases.length} cases, ${cases.length - disagreeing.length} agree, ${disagreeing.length} disagree with a reason. The plot shows each difference over what is allowed: left of the line agrees.`, '',
-      `![Difference over allowed difference of each ${room} case, logarithmic](${room}.svg)`, '',
-    ]),
+    `# ${room}`,
+    '',
+    generated,
+    '',
+    `[All rooms](index.md)`,
+    '',
+    ...(cases.length === 0
+      ? []
+      : [
+          `${cases.length} cases, ${cases.length - disagreeing.length} agree, ${disagreeing.length} disagree with a reason. The plot shows each difference over what is allowed: left of the line agrees.`,
+          '',
+          `![Difference over allowed difference of each ${room} case, logarithmic](${room}.svg)`,
+          '',
+        ]),
     ...sourceSections(cases, sources),
-    ...(formulas.length === 0 ? [] : ['## Formulas', '', ...formulas.flatMap(({ formula }) => formulaSection(formula, sources))]),
+    ...(formulas.length === 0
+      ? []
+      : ['## Formulas', '', ...formulas.flatMap(({ formula }) => formulaSection(formula, sources))]),
   ].join('\n');
 }
 
@@ -99,12 +137,23 @@ function sourceSections(cases: readonly PublishedCase[], sources: Sources): read
   const keys = [...new Set(cases.map(({ source }) => source))].sort();
   return keys.flatMap((key) => {
     const own = cases.filter(({ source }) => source === key);
-    const because = [...new Set(own.flatMap(({ tolerance }) => (tolerance === undefined ? [] : [tolerance.because])))];
+    const because = [
+      ...new Set(own.flatMap(({ tolerance }) => (tolerance === undefined ? [] : [tolerance.because]))),
+    ];
     const disagreeing = own.filter(({ disagreement }) => disagreement !== undefined);
     return [
-      `## ${key}`, '', sourceLine(key, sources), '',
-      table(['case', 'where', 'unit', 'printed', 'ours', 'difference', 'allowed', 'verdict'], own.map(caseRow)), '',
-      ...(because.length === 0 ? [] : [`Allowed differences beyond half the last printed digit: ${because.map(sentence).join(' ')}`, '']),
+      `## ${key}`,
+      '',
+      sourceLine(key, sources),
+      '',
+      table(
+        ['case', 'where', 'unit', 'printed', 'ours', 'difference', 'allowed', 'verdict'],
+        own.map(caseRow),
+      ),
+      '',
+      ...(because.length === 0
+        ? []
+        : [`Allowed differences beyond half the last printed digit: ${because.map(sentence).join(' ')}`, '']),
       ...disagreeing.flatMap((each) => [`- \`${each.id}\`: ${sentence(each.disagreement?.reason ?? '')}`]),
       ...(disagreeing.length === 0 ? [] : ['']),
     ];
@@ -130,8 +179,14 @@ function caseRow(each: PublishedCase): readonly string[] {
   const allowed = allowedDifference(each);
   const kind = kindOf(each) === 'published' ? '' : ` (${kindWords[kindOf(each)]})`;
   return [
-    `${each.title}<br>\`${each.id}\`${kind}`, each.locus, each.unit, each.printed, oursText(value, each.printed, allowed),
-    differenceText(value, each.printed, allowed), allowedText(each.printed, allowed), verdictOf(each, value),
+    `${each.title}<br>\`${each.id}\`${kind}`,
+    each.locus,
+    each.unit,
+    each.printed,
+    oursText(value, each.printed, allowed),
+    differenceText(value, each.printed, allowed),
+    allowedText(each.printed, allowed),
+    verdictOf(each, value),
   ];
 }
 
@@ -142,16 +197,30 @@ function verdictOf(each: PublishedCase, value: number): string {
 }
 
 function formulaSection(formula: RoomFormula['formula'], sources: Sources): readonly string[] {
-  const inputs = Object.entries(formula.inputs).map(([name, input]) => `${input.symbol} = \`${name}\` (${input.unit}): ${input.meaning}`);
+  const inputs = Object.entries(formula.inputs).map(
+    ([name, input]) => `${input.symbol} = \`${name}\` (${input.unit}): ${input.meaning}`,
+  );
   const cite = `${formula.cite.source}${formula.cite.clause === undefined ? '' : `, ${formula.cite.clause}`}`;
   return [
-    `### ${formula.title}`, '',
-    `\`${formula.id}\`; ${formula.output.symbol} in ${formula.output.unit}; ${cite} (${sources.get(formula.cite.source)?.readAs ?? 'not in the list of sources'}). ${inputs.join('; ')}.`, '',
-    table(['example', 'printed', 'ours', 'difference', 'allowed'], formula.worked.map((worked) => {
-      const value = formula.evaluate(worked.given as never);
-      const allowed = worked.within?.absolute ?? halfLastDigit(worked.printed);
-      return [worked.at, worked.printed, oursText(value, worked.printed, allowed), differenceText(value, worked.printed, allowed), allowedText(worked.printed, allowed)];
-    })), '',
+    `### ${formula.title}`,
+    '',
+    `\`${formula.id}\`; ${formula.output.symbol} in ${formula.output.unit}; ${cite} (${sources.get(formula.cite.source)?.readAs ?? 'not in the list of sources'}). ${inputs.join('; ')}.`,
+    '',
+    table(
+      ['example', 'printed', 'ours', 'difference', 'allowed'],
+      formula.worked.map((worked) => {
+        const value = formula.evaluate(worked.given as never);
+        const allowed = worked.within?.absolute ?? halfLastDigit(worked.printed);
+        return [
+          worked.at,
+          worked.printed,
+          oursText(value, worked.printed, allowed),
+          differenceText(value, worked.printed, allowed),
+          allowedText(worked.printed, allowed),
+        ];
+      }),
+    ),
+    '',
   ];
 }
 
@@ -162,6 +231,12 @@ const table = (head: readonly string[], rows: readonly (readonly (string | numbe
 
 function dotOf(each: PublishedCase): Dot {
   const allowed = allowedDifference(each);
-  const difference = isNoise(oursOf(each), each.printed, allowed) ? 0 : Math.abs(oursOf(each) - Number(each.printed));
-  return { id: each.id, ratio: allowed === 0 ? (difference === 0 ? 0 : Number.MAX_VALUE) : difference / allowed, isDisagreement: each.disagreement !== undefined };
+  const difference = isNoise(oursOf(each), each.printed, allowed)
+    ? 0
+    : Math.abs(oursOf(each) - Number(each.printed));
+  return {
+    id: each.id,
+    ratio: allowed === 0 ? (difference === 0 ? 0 : Number.MAX_VALUE) : difference / allowed,
+    isDisagreement: each.disagreement !== undefined,
+  };
 }

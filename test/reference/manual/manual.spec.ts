@@ -10,8 +10,14 @@ const pages = await manualPages(join(folder, '..', '..', '..'));
 
 describe('the verification manual', () => {
   test('says what the cases say: run `npm run manual` and commit', () => {
-    const onDisk = new Map(readdirSync(folder).filter((name) => /\.(md|svg)$/.test(name)).map((name) => [name, readFileSync(join(folder, name), 'utf8')]));
-    const stale = [...new Set([...pages.keys(), ...onDisk.keys()])].filter((name) => pages.get(name) !== onDisk.get(name));
+    const onDisk = new Map(
+      readdirSync(folder)
+        .filter((name) => /\.(md|svg)$/.test(name))
+        .map((name) => [name, readFileSync(join(folder, name), 'utf8')]),
+    );
+    const stale = [...new Set([...pages.keys(), ...onDisk.keys()])].filter(
+      (name) => pages.get(name) !== onDisk.get(name),
+    );
     expect(stale).toEqual([]);
   });
 

@@ -12,9 +12,10 @@ const MOST_DIGITS = 11;
 const NOISE = 2e-11;
 
 /** What is left where terms cancel to a printed 0 is noise when it is far below what is allowed. */
-export const isNoise = (value: number, printed: string, allowed: number): boolean => Number(printed) === 0
-  ? Math.abs(value) <= allowed / 100
-  : Math.abs(value - Number(printed)) <= NOISE * Math.abs(Number(printed));
+export const isNoise = (value: number, printed: string, allowed: number): boolean =>
+  Number(printed) === 0
+    ? Math.abs(value) <= allowed / 100
+    : Math.abs(value - Number(printed)) <= NOISE * Math.abs(Number(printed));
 
 /** Our value with two digits more than were printed, so that the reader sees what rounding hides. */
 export function oursText(value: number, printed: string, allowed: number): string {

@@ -4,13 +4,18 @@ import { outsideJobs } from './outside-jobs.js';
 import { comparisonsOf, estimateOf, outsidePage } from './report.js';
 
 describe('a job that somebody else did', () => {
-  test.each(outsideJobs.map((job) => [job.id, job] as const))('%s is estimated, compared and explained', (_, job) => {
-    const comparisons = comparisonsOf(job, estimateOf(job));
-    expect(comparisons.length).toBeGreaterThan(0);
-    expect(comparisons.filter(({ oursP10, oursP90 }) => !(oursP10 > 0) || !(oursP90 >= oursP10))).toEqual([]);
-    const needsReason = comparisons.some(({ isInside }) => !isInside);
-    expect(needsReason ? job.explained.length : 1).toBeGreaterThan(0);
-  });
+  test.each(outsideJobs.map((job) => [job.id, job] as const))(
+    '%s is estimated, compared and explained',
+    (_, job) => {
+      const comparisons = comparisonsOf(job, estimateOf(job));
+      expect(comparisons.length).toBeGreaterThan(0);
+      expect(comparisons.filter(({ oursP10, oursP90 }) => !(oursP10 > 0) || !(oursP90 >= oursP10))).toEqual(
+        [],
+      );
+      const needsReason = comparisons.some(({ isInside }) => !isInside);
+      expect(needsReason ? job.explained.length : 1).toBeGreaterThan(0);
+    },
+  );
 
   test('the strip of 6 ft x 12 in takes one sheet, as its owners bought', () => {
     const strip = outsideJobs.find(({ id }) => id === 'side-deck-strip-2015');
@@ -19,7 +24,9 @@ describe('a job that somebody else did', () => {
 
   test('the growth of the foredeck lies inside the range of its evidence grade', () => {
     const foredeck = outsideJobs.find(({ id }) => id === 'foredeck-growth');
-    expect(foredeck && comparisonsOf(foredeck, estimateOf(foredeck)).map(({ isInside }) => isInside)).toEqual([true]);
+    expect(foredeck && comparisonsOf(foredeck, estimateOf(foredeck)).map(({ isInside }) => isInside)).toEqual(
+      [true],
+    );
   });
 });
 

@@ -32,8 +32,26 @@ export interface KeyList {
   readonly items: readonly Key[];
 }
 
-export const organisationView = ({ id, name, createdAt }: OrganisationRow): Organisation => ({ id, name, createdAt: createdAt.toISOString() });
+export const organisationView = ({ id, name, createdAt }: OrganisationRow): Organisation => ({
+  id,
+  name,
+  createdAt: createdAt.toISOString(),
+});
 
-export const keyView = ({ id, organisationId, name, prefix, roles, createdAt, revokedAt }: ApiKeyRow): Key => ({
-  id, organisationId, name, prefix, roles, createdAt: createdAt.toISOString(), ...(revokedAt === null ? {} : { revokedAt: revokedAt.toISOString() }),
+export const keyView = ({
+  id,
+  organisationId,
+  name,
+  prefix,
+  roles,
+  createdAt,
+  revokedAt,
+}: ApiKeyRow): Key => ({
+  id,
+  organisationId,
+  name,
+  prefix,
+  roles,
+  createdAt: createdAt.toISOString(),
+  ...(revokedAt === null ? {} : { revokedAt: revokedAt.toISOString() }),
 });

@@ -12,7 +12,11 @@ export const Public = (): ClassDecorator & MethodDecorator => SetMetadata(public
 
 /** A key with one of these roles may call; a key with any role when none is named. */
 export const ForRoles = (...allowed: readonly Role[]): MethodDecorator & ClassDecorator =>
-  applyDecorators(SetMetadata(rolesKey, allowed), ApiBearerAuth('key'), ApiExtension('x-roles', [...allowed]));
+  applyDecorators(
+    SetMetadata(rolesKey, allowed),
+    ApiBearerAuth('key'),
+    ApiExtension('x-roles', [...allowed]),
+  );
 
 /** The key that the access guard has checked. */
 export const CallerParam = createParamDecorator((_: unknown, context: ExecutionContext): Caller => {

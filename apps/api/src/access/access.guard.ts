@@ -31,7 +31,10 @@ export class AccessGuard implements CanActivate {
     if (this.reflector.getAllAndOverride<boolean | undefined>(publicKey, targets) === true) return true;
     const caller = await this.callerOf(request, response);
     this.limit.take(caller.keyId, response);
-    refuseUnlessAllowed(caller, this.reflector.getAllAndOverride<readonly Role[] | undefined>(rolesKey, targets) ?? []);
+    refuseUnlessAllowed(
+      caller,
+      this.reflector.getAllAndOverride<readonly Role[] | undefined>(rolesKey, targets) ?? [],
+    );
     rememberCaller(request, caller);
     return true;
   }
@@ -46,12 +49,22 @@ export class AccessGuard implements CanActivate {
   }
 }
 
-const unauthenticated = (wasGiven: boolean): HttpProblem => new HttpProblem('unauthenticated', {
-  detail: wasGiven ? 'The key is not known or was revoked.' : 'Send a key as "Authorization: Bearer kp_...".',
-  headers: { 'WWW-Authenticate': wasGiven ? 'Bearer realm="kingplank", error="invalid_token"' : 'Bearer realm="kingplank"' },
-});
+const unauthenticated = (wasGiven: boolean): HttpProblem =>
+  new HttpProblem('unauthenticated', {
+    detail: wasGiven
+      ? 'The key is not known or was revoked.'
+      : 'Send a key as "Authorization: Bearer kp_...".',
+    headers: {
+      'WWW-Authenticate': wasGiven
+        ? 'Bearer realm="kingplank", error="invalid_token"'
+        : 'Bearer realm="kingplank"',
+    },
+  });
 
 function refuseUnlessAllowed(caller: Caller, allowed: readonly Role[]): void {
-  if (allowed.length === 0 || caller.roles.some((role) => role === 'operator' || allowed.includes(role))) return;
-  throw new HttpProblem('forbidden', { detail: `The key has the roles ${caller.roles.join(', ')}; this needs one of ${allowed.join(', ')}.` });
+  if (allowed.length === 0 || caller.roles.some((role) => role === 'operator' || allowed.includes(role)))
+    return;
+  throw new HttpProblem('forbidden', {
+    detail: `The key has the roles ${caller.roles.join(', ')}; this needs one of ${allowed.join(', ')}.`,
+  });
 }

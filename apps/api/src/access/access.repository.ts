@@ -15,7 +15,7 @@ export class AccessRepository {
   }
 
   async hasOrganisations(): Promise<boolean> {
-    return await this.tx.count(OrganisationRow) > 0;
+    return (await this.tx.count(OrganisationRow)) > 0;
   }
 
   async addOrganisation(organisation: Pick<OrganisationRow, 'id' | 'name'>): Promise<OrganisationRow> {
@@ -33,12 +33,18 @@ export class AccessRepository {
 
   /** False when the version is no longer the one that was read. */
   async renameOrganisation(id: string, version: number, name: string): Promise<boolean> {
-    const { affected } = await this.tx.createQueryBuilder().update(OrganisationRow)
-      .set({ name, version: version + 1, updatedAt: () => 'now()' }).where({ id, version }).execute();
+    const { affected } = await this.tx
+      .createQueryBuilder()
+      .update(OrganisationRow)
+      .set({ name, version: version + 1, updatedAt: () => 'now()' })
+      .where({ id, version })
+      .execute();
     return affected === 1;
   }
 
-  async addKey(key: Pick<ApiKeyRow, 'id' | 'organisationId' | 'name' | 'keyHash' | 'prefix' | 'roles'>): Promise<ApiKeyRow> {
+  async addKey(
+    key: Pick<ApiKeyRow, 'id' | 'organisationId' | 'name' | 'keyHash' | 'prefix' | 'roles'>,
+  ): Promise<ApiKeyRow> {
     await this.tx.insert(ApiKeyRow, { ...key, roles: [...key.roles] });
     return this.tx.findOneByOrFail(ApiKeyRow, { id: key.id });
   }
@@ -53,13 +59,19 @@ export class AccessRepository {
 
   /** Ids of the keys in force that may make keys, held so that two of them cannot be revoked at once. */
   async lockOperatorKeys(): Promise<readonly string[]> {
-    const rows: readonly { readonly id: string }[] = await this.tx.query("SELECT id FROM api_key WHERE revoked_at IS NULL AND 'operator' = ANY(roles) ORDER BY id FOR UPDATE");
+    const rows: readonly { readonly id: string }[] = await this.tx.query(
+      "SELECT id FROM api_key WHERE revoked_at IS NULL AND 'operator' = ANY(roles) ORDER BY id FOR UPDATE",
+    );
     return rows.map(({ id }) => id);
   }
 
   async revokeKey(id: string, version: number): Promise<boolean> {
-    const { affected } = await this.tx.createQueryBuilder().update(ApiKeyRow)
-      .set({ revokedAt: () => 'now()', version: version + 1 }).where({ id, version }).execute();
+    const { affected } = await this.tx
+      .createQueryBuilder()
+      .update(ApiKeyRow)
+      .set({ revokedAt: () => 'now()', version: version + 1 })
+      .where({ id, version })
+      .execute();
     return affected === 1;
   }
 }

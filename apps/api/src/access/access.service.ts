@@ -24,7 +24,10 @@ type VersionCheck = (version: number) => void;
 /** Organisations and keys, for operators. */
 @Injectable()
 export class AccessService {
-  constructor(private readonly database: Database, private readonly keys: KeyRing) {}
+  constructor(
+    private readonly database: Database,
+    private readonly keys: KeyRing,
+  ) {}
 
   organisations(): Promise<OrganisationRow[]> {
     return this.database.asOperator((tx) => AccessRepository.in(tx).organisations());
@@ -37,36 +40,69 @@ export class AccessService {
   addOrganisation(caller: Caller, { name }: NewOrganisationDto): Promise<OrganisationRow> {
     return this.database.asOperator(async (tx) => {
       const row = await AccessRepository.in(tx).addOrganisation({ id: newId(), name });
-      await AuditRepository.in(tx).add({ ...caller, organisationId: null }, { action: 'created', subject: 'organisation', code: row.id, after: { name } });
+      await AuditRepository.in(tx).add(
+        { ...caller, organisationId: null },
+        { action: 'created', subject: 'organisation', code: row.id, after: { name } },
+      );
       return row;
     });
   }
 
-  patchOrganisation(caller: Caller, id: string, patch: unknown, check: VersionCheck): Promise<OrganisationRow> {
+  patchOrganisation(
+    caller: Caller,
+    id: string,
+    patch: unknown,
+    check: VersionCheck,
+  ): Promise<OrganisationRow> {
     return this.database.asOperator(async (tx) => {
       const before = await organisationIn(tx, id);
       check(before.version);
       const { name } = checkedAs(NewOrganisationDto, mergePatched({ name: before.name }, patch));
-      if (!await AccessRepository.in(tx).renameOrganisation(id, before.version, name)) throw staleVersion();
-      await AuditRepository.in(tx).add({ ...caller, organisationId: null }, { action: 'changed', subject: 'organisation', code: id, before: { name: before.name }, after: { name } });
+      if (!(await AccessRepository.in(tx).renameOrganisation(id, before.version, name))) throw staleVersion();
+      await AuditRepository.in(tx).add(
+        { ...caller, organisationId: null },
+        {
+          action: 'changed',
+          subject: 'organisation',
+          code: id,
+          before: { name: before.name },
+          after: { name },
+        },
+      );
       return organisationIn(tx, id);
     });
   }
 
   keysOf(organisationId: string): Promise<ApiKeyRow[]> {
-    return this.database.asOperator(async (tx) => AccessRepository.in(tx).keysOf((await organisationIn(tx, organisationId)).id));
+    return this.database.asOperator(async (tx) =>
+      AccessRepository.in(tx).keysOf((await organisationIn(tx, organisationId)).id),
+    );
   }
 
   key(id: string): Promise<ApiKeyRow> {
     return this.database.asOperator((tx) => keyIn(tx, id));
   }
 
-  async addKey(caller: Caller, { name, roles, organisationId = caller.organisationId }: NewKeyDto): Promise<MadeKey> {
+  async addKey(
+    caller: Caller,
+    { name, roles, organisationId = caller.organisationId }: NewKeyDto,
+  ): Promise<MadeKey> {
     const made = newKey();
     const row = await this.database.asOperator(async (tx) => {
-      if (await AccessRepository.in(tx).findOrganisation(organisationId) === null) throw unknownOrganisation(organisationId);
-      const added = await AccessRepository.in(tx).addKey({ id: newId(), organisationId, name, keyHash: made.hash, prefix: made.prefix, roles });
-      await AuditRepository.in(tx).add({ ...caller, organisationId: null }, { action: 'created', subject: 'key', code: added.id, after: { name, roles, organisationId } });
+      if ((await AccessRepository.in(tx).findOrganisation(organisationId)) === null)
+        throw unknownOrganisation(organisationId);
+      const added = await AccessRepository.in(tx).addKey({
+        id: newId(),
+        organisationId,
+        name,
+        keyHash: made.hash,
+        prefix: made.prefix,
+        roles,
+      });
+      await AuditRepository.in(tx).add(
+        { ...caller, organisationId: null },
+        { action: 'created', subject: 'key', code: added.id, after: { name, roles, organisationId } },
+      );
       return added;
     });
     this.keys.forget();
@@ -78,16 +114,25 @@ export class AccessService {
       const before = await keyIn(tx, id);
       check(before.version);
       if (before.revokedAt !== null) return;
-      if (before.roles.includes('operator') && (await AccessRepository.in(tx).lockOperatorKeys()).every((key) => key === id)) throw lastOperator();
-      if (!await AccessRepository.in(tx).revokeKey(id, before.version)) throw staleVersion();
-      await AuditRepository.in(tx).add({ ...caller, organisationId: null }, { action: 'revoked', subject: 'key', code: id });
+      if (
+        before.roles.includes('operator') &&
+        (await AccessRepository.in(tx).lockOperatorKeys()).every((key) => key === id)
+      )
+        throw lastOperator();
+      if (!(await AccessRepository.in(tx).revokeKey(id, before.version))) throw staleVersion();
+      await AuditRepository.in(tx).add(
+        { ...caller, organisationId: null },
+        { action: 'revoked', subject: 'key', code: id },
+      );
     });
     this.keys.forget();
   }
 }
 
 const lastOperator = (): HttpProblem =>
-  new HttpProblem('conflict', { detail: 'This is the last key of an operator; without it nobody could make another. Make one first.' });
+  new HttpProblem('conflict', {
+    detail: 'This is the last key of an operator; without it nobody could make another. Make one first.',
+  });
 
 async function organisationIn(tx: Transaction, id: string): Promise<OrganisationRow> {
   const row = isId(id) ? await AccessRepository.in(tx).findOrganisation(id) : null;
@@ -101,7 +146,13 @@ async function keyIn(tx: Transaction, id: string): Promise<ApiKeyRow> {
   return row;
 }
 
-const unknownOrganisation = (id: string): HttpProblem => new HttpProblem('unprocessable', {
-  detail: 'The organisation is not known.',
-  problems: [problem('not-in-form', '/organisationId', { value: JSON.stringify(id), form: 'the id of an organisation that exists' })],
-});
+const unknownOrganisation = (id: string): HttpProblem =>
+  new HttpProblem('unprocessable', {
+    detail: 'The organisation is not known.',
+    problems: [
+      problem('not-in-form', '/organisationId', {
+        value: JSON.stringify(id),
+        form: 'the id of an organisation that exists',
+      }),
+    ],
+  });

@@ -37,6 +37,8 @@ export class KeyRing {
 
   private async lookUp(hash: string): Promise<Caller | undefined> {
     const row = await this.database.withKeyHash(hash, (tx) => AccessRepository.in(tx).findLivingKey(hash));
-    return row === null ? undefined : { organisationId: row.organisationId, keyId: row.id, keyName: row.name, roles: row.roles };
+    return row === null
+      ? undefined
+      : { organisationId: row.organisationId, keyId: row.id, keyName: row.name, roles: row.roles };
   }
 }

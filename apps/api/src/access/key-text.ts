@@ -10,7 +10,9 @@ export interface MadeKey {
 const PREFIX_LENGTH = 9;
 
 export const newKey = (text = `kp_${randomBytes(32).toString('base64url')}`): MadeKey => ({
-  text, hash: hashOfKey(text), prefix: text.slice(0, PREFIX_LENGTH),
+  text,
+  hash: hashOfKey(text),
+  prefix: text.slice(0, PREFIX_LENGTH),
 });
 
 export const hashOfKey = (text: string): string => createHash('sha256').update(text).digest('hex');

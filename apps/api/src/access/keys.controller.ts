@@ -26,7 +26,11 @@ export class KeysController {
   @Post()
   @ApiOperation({ operationId: 'createKey', summary: 'Make a key; its text is shown in this answer only' })
   @Answers('NewKey', { status: 201, headers: ['Location', 'ETag'] })
-  async create(@CallerParam() caller: Caller, @Body() wanted: NewKeyDto, @Res({ passthrough: true }) response: Response): Promise<NewKey> {
+  async create(
+    @CallerParam() caller: Caller,
+    @Body() wanted: NewKeyDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<NewKey> {
     const { row, text } = await this.access.addKey(caller, wanted);
     response.setHeader('Location', `/v1/keys/${row.id}`);
     response.setHeader('ETag', tagOf(row.version));
@@ -44,10 +48,19 @@ export class KeysController {
 
   @Delete(':id')
   @AnswersNothing()
-  @ApiOperation({ operationId: 'revokeKey', summary: 'Revoke a key; copies of the service may still take it for five seconds' })
+  @ApiOperation({
+    operationId: 'revokeKey',
+    summary: 'Revoke a key; copies of the service may still take it for five seconds',
+  })
   @ChangesVersion()
   @Refuses('conflict')
-  async revoke(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {
-    await this.access.revokeKey(caller, id, (version) => { refuseUnlessMatch(request, version); });
+  async revoke(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Req() request: Request,
+  ): Promise<void> {
+    await this.access.revokeKey(caller, id, (version) => {
+      refuseUnlessMatch(request, version);
+    });
   }
 }

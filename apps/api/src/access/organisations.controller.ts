@@ -27,7 +27,11 @@ export class OrganisationsController {
   @Post()
   @ApiOperation({ operationId: 'createOrganisation', summary: 'Add an organisation' })
   @Answers('Organisation', { status: 201, headers: ['Location', 'ETag'] })
-  async create(@CallerParam() caller: Caller, @Body() organisation: NewOrganisationDto, @Res({ passthrough: true }) response: Response): Promise<Organisation> {
+  async create(
+    @CallerParam() caller: Caller,
+    @Body() organisation: NewOrganisationDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Organisation> {
     const row = await this.access.addOrganisation(caller, organisation);
     response.setHeader('Location', `/v1/organisations/${row.id}`);
     return tagged(row, response);
@@ -42,12 +46,22 @@ export class OrganisationsController {
 
   @Patch(':id')
   @Consumes(MERGE_PATCH_TYPE, JSON_TYPE)
-  @ApiBody({ description: 'RFC 7396 merge patch.', schema: { type: 'object', properties: { name: { type: 'string', maxLength: 200 } } } })
+  @ApiBody({
+    description: 'RFC 7396 merge patch.',
+    schema: { type: 'object', properties: { name: { type: 'string', maxLength: 200 } } },
+  })
   @ApiOperation({ operationId: 'updateOrganisation', summary: 'Rename an organisation' })
   @Answers('Organisation', { headers: ['ETag'] })
   @ChangesVersion()
-  async patch(@CallerParam() caller: Caller, @Param('id') id: string, @Body() patch: unknown, @Req() request: Request): Promise<Organisation> {
-    const row = await this.access.patchOrganisation(caller, id, patch, (version) => { refuseUnlessMatch(request, version); });
+  async patch(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Body() patch: unknown,
+    @Req() request: Request,
+  ): Promise<Organisation> {
+    const row = await this.access.patchOrganisation(caller, id, patch, (version) => {
+      refuseUnlessMatch(request, version);
+    });
     request.res?.setHeader('ETag', tagOf(row.version));
     return organisationView(row);
   }

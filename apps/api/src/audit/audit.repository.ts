@@ -24,17 +24,35 @@ export class AuditRepository {
     return new AuditRepository(tx);
   }
 
-  async add({ organisationId, keyId }: Pick<Caller, 'keyId'> & { readonly organisationId: string | null }, deed: Deed): Promise<void> {
+  async add(
+    { organisationId, keyId }: Pick<Caller, 'keyId'> & { readonly organisationId: string | null },
+    deed: Deed,
+  ): Promise<void> {
     await this.tx.query(
       `INSERT INTO audit_entry (id, organisation_id, key_id, request_id, action, subject, subject_code, edition_id, before, after)
        VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9::jsonb, $10::jsonb)`,
-      [newId(), organisationId, keyId, currentContext()?.requestId ?? null, deed.action, deed.subject, deed.code, deed.editionId ?? null, json(deed.before), json(deed.after)],
+      [
+        newId(),
+        organisationId,
+        keyId,
+        currentContext()?.requestId ?? null,
+        deed.action,
+        deed.subject,
+        deed.code,
+        deed.editionId ?? null,
+        json(deed.before),
+        json(deed.after),
+      ],
     );
   }
 
   /** Newest first. */
   about(subject: string, code: string): Promise<AuditEntryRow[]> {
-    return this.tx.find(AuditEntryRow, { where: { subject, subjectCode: code }, order: { id: 'DESC' }, take: 500 });
+    return this.tx.find(AuditEntryRow, {
+      where: { subject, subjectCode: code },
+      order: { id: 'DESC' },
+      take: 500,
+    });
   }
 }
 

@@ -17,12 +17,16 @@ export const catalogueFrom = ({ code, contentHash }: EditionRow, content: Conten
 
 /** SHA-256 of everything in an edition, in catalogue order, with the members of each row in order. */
 export const hashOfContent = (content: Content): string =>
-  createHash('sha256').update(JSON.stringify([content.material, content.price_list, content.labour_rates, content.source])).digest('hex');
+  createHash('sha256')
+    .update(JSON.stringify([content.material, content.price_list, content.labour_rates, content.source]))
+    .digest('hex');
 
 const has = (value: unknown, ...keys: readonly string[]): boolean =>
   typeof value === 'object' && value !== null && keys.every((key) => Object.hasOwn(value, key));
 
 const isMaterial = (value: unknown): value is Material => has(value, 'code', 'kind', 'name');
-const isPriceList = (value: unknown): value is PriceList => has(value, 'code', 'currency', 'packs', 'suppliers');
-const isLabourRates = (value: unknown): value is LabourRates => has(value, 'code', 'currency', 'perHour', 'charges');
+const isPriceList = (value: unknown): value is PriceList =>
+  has(value, 'code', 'currency', 'packs', 'suppliers');
+const isLabourRates = (value: unknown): value is LabourRates =>
+  has(value, 'code', 'currency', 'perHour', 'charges');
 const isSource = (value: unknown): value is Source => has(value, 'key', 'title', 'readAs');

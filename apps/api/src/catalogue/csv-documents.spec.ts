@@ -13,9 +13,12 @@ describe('the catalogue as tables', () => {
   });
 
   test('a price stays text and a quantity becomes a number', () => {
-    expect(documentsFrom('sku,prices.0.fromPacks,prices.0.price,content.quantity\r\nA,1,12.50,2.50\r\n', () => PackDto)).toEqual([
-      { sku: 'A', prices: [{ fromPacks: 1, price: '12.50' }], content: { quantity: 2.5 } },
-    ]);
+    expect(
+      documentsFrom(
+        'sku,prices.0.fromPacks,prices.0.price,content.quantity\r\nA,1,12.50,2.50\r\n',
+        () => PackDto,
+      ),
+    ).toEqual([{ sku: 'A', prices: [{ fromPacks: 1, price: '12.50' }], content: { quantity: 2.5 } }]);
   });
 
   test('a text that a spreadsheet would run comes back as it was', () => {
@@ -25,7 +28,16 @@ describe('the catalogue as tables', () => {
   });
 
   test('a table that is none is refused', () => {
-    for (const csv of ['a,b\n1\n', 'a,"b\n', '__proto__,b\n1,2\n', 'a,a\n1,2\n', 'constructor.x\n1\n', '', 'sku,name\n', 'sku;name\nA;B\n']) {
+    for (const csv of [
+      'a,b\n1\n',
+      'a,"b\n',
+      '__proto__,b\n1,2\n',
+      'a,a\n1,2\n',
+      'constructor.x\n1\n',
+      '',
+      'sku,name\n',
+      'sku;name\nA;B\n',
+    ]) {
       expect(() => documentsFrom(csv, () => PackDto)).toThrow();
     }
   });

@@ -11,7 +11,10 @@ import { HttpProblem } from '../http/problems.js';
 export function csvOf(documents: readonly unknown[]): string {
   const rows = documents.map((document) => new Map(cellsOf(document, '')));
   const columns = [...new Set(rows.flatMap((row) => [...row.keys()]))];
-  return stringify(rows.map((row) => columns.map((column) => row.get(column) ?? '')), { header: true, columns, record_delimiter: 'windows' });
+  return stringify(
+    rows.map((row) => columns.map((column) => row.get(column) ?? '')),
+    { header: true, columns, record_delimiter: 'windows' },
+  );
 }
 
 const EMPTY_LIST = '[]';
@@ -25,7 +28,8 @@ function cellsOf(value: unknown, path: string): readonly (readonly [string, stri
 }
 
 /** Text that a spreadsheet would run as a formula is marked by a leading apostrophe, which reading takes off again. */
-const inert = (value: unknown): string => (typeof value === 'string' && /^['=+\-@\t\r]/.test(value) ? `'${value}` : String(value));
+const inert = (value: unknown): string =>
+  typeof value === 'string' && /^['=+\-@\t\r]/.test(value) ? `'${value}` : String(value);
 
 const MOST_ROWS = 5000;
 const LONGEST_PATH = 8;
@@ -36,7 +40,10 @@ const LONGEST_PATH = 8;
  *
  * @throws {HttpProblem} bad-request, unprocessable
  */
-export function documentsFrom(csv: string, classFor: (raw: unknown) => DtoClass | undefined): readonly unknown[] {
+export function documentsFrom(
+  csv: string,
+  classFor: (raw: unknown) => DtoClass | undefined,
+): readonly unknown[] {
   const [header = [], ...rows] = table(csv);
   const problems = [
     ...headerFaults(header),
@@ -44,19 +51,24 @@ export function documentsFrom(csv: string, classFor: (raw: unknown) => DtoClass 
     ...(rows.length === 0 ? [problem('too-few', '', { count: 0, least: 1 })] : []),
     ...(rows.length > MOST_ROWS ? [problem('too-many', '', { count: rows.length, most: MOST_ROWS })] : []),
   ];
-  if (problems.length > 0) throw new HttpProblem('unprocessable', { detail: 'The table cannot be read as documents.', problems });
+  if (problems.length > 0)
+    throw new HttpProblem('unprocessable', { detail: 'The table cannot be read as documents.', problems });
   return rows.map((cells) => documentOf(header, cells, classFor));
 }
 
 function table(csv: string): readonly (readonly string[])[] {
   const [header] = csv.split('\n', 1);
   if (/[;\t]/.test(header) && !header.includes(',')) {
-    throw new HttpProblem('bad-request', { detail: 'The cells are parted by semicolons or tabs; CSV (RFC 4180) has commas between them.' });
+    throw new HttpProblem('bad-request', {
+      detail: 'The cells are parted by semicolons or tabs; CSV (RFC 4180) has commas between them.',
+    });
   }
   try {
     return parse(csv, { bom: true, skip_empty_lines: true, relax_column_count: false });
   } catch (failure) {
-    throw new HttpProblem('bad-request', { detail: `The text is not CSV (RFC 4180): ${failure instanceof Error ? failure.message : 'it cannot be read'}` });
+    throw new HttpProblem('bad-request', {
+      detail: `The text is not CSV (RFC 4180): ${failure instanceof Error ? failure.message : 'it cannot be read'}`,
+    });
   }
 }
 
@@ -68,15 +80,36 @@ function headerFaults(header: readonly string[]): readonly Problem[] {
 }
 
 const nameFaults = (name: string, index: number, isFirst: boolean): readonly Problem[] => [
-  ...(namePattern.test(name) && name.split('.').length <= LONGEST_PATH && !/(?:^|\.)(?:constructor|prototype)(?:\.|$)/.test(name)
-    ? [] : [problem('not-in-form', pointer('', 'header', index), { value: JSON.stringify(name.slice(0, 60)), form: 'a path such as densityKgPerM3.value' })]),
+  ...(namePattern.test(name) &&
+  name.split('.').length <= LONGEST_PATH &&
+  !/(?:^|\.)(?:constructor|prototype)(?:\.|$)/.test(name)
+    ? []
+    : [
+        problem('not-in-form', pointer('', 'header', index), {
+          value: JSON.stringify(name.slice(0, 60)),
+          form: 'a path such as densityKgPerM3.value',
+        }),
+      ]),
   ...(isFirst ? [] : [problem('duplicate', pointer('', 'header', index), { value: name.slice(0, 60) })]),
 ];
 
-function documentOf(header: readonly string[], cells: readonly string[], classFor: (raw: unknown) => DtoClass | undefined): unknown {
-  const texts = header.flatMap((name, index) => (cells[index] === '' ? [] : [[name, cells[index].replace(/^'/, '')] as const]));
+function documentOf(
+  header: readonly string[],
+  cells: readonly string[],
+  classFor: (raw: unknown) => DtoClass | undefined,
+): unknown {
+  const texts = header.flatMap((name, index) =>
+    cells[index] === '' ? [] : [[name, cells[index].replace(/^'/, '')] as const],
+  );
   const type = classFor(Object.fromEntries(texts.filter(([name]) => !name.includes('.'))));
-  return listed(grown(texts.map(([name, text]) => [name.split('.'), type === undefined ? text : typedCell(type, name.split('.'), text)] as const)));
+  return listed(
+    grown(
+      texts.map(
+        ([name, text]) =>
+          [name.split('.'), type === undefined ? text : typedCell(type, name.split('.'), text)] as const,
+      ),
+    ),
+  );
 }
 
 type Leaf = readonly [path: readonly string[], value: unknown];
@@ -88,7 +121,12 @@ function grown(leaves: readonly Leaf[]): unknown {
     if (known === undefined) byKey.set(key, [[rest, value]]);
     else known.push([rest, value]);
   }
-  return Object.fromEntries([...byKey].map(([key, below]) => [key, below.every(([rest]) => rest.length === 0) ? below[0][1] : grown(below)]));
+  return Object.fromEntries(
+    [...byKey].map(([key, below]) => [
+      key,
+      below.every(([rest]) => rest.length === 0) ? below[0][1] : grown(below),
+    ]),
+  );
 }
 
 /** Objects whose keys are 0, 1, 2 ... become lists; gaps close. */
@@ -109,7 +147,8 @@ function typedCell(type: DtoClass, [key, ...rest]: readonly string[], text: stri
   return valueOf(kindOfSchema(rule.schema), text);
 }
 
-const isListRule = (schema: object): boolean => kindOfList(schema) || ('isArray' in schema && schema.isArray === true);
+const isListRule = (schema: object): boolean =>
+  kindOfList(schema) || ('isArray' in schema && schema.isArray === true);
 
 const kindOfList = (schema: object): boolean => 'type' in schema && schema.type === 'array';
 
@@ -121,6 +160,7 @@ function kindOfSchema(schema: object): string {
 /** A cell that is not of its kind stays text, and the check of the document says what is wrong with it. */
 function valueOf(kind: string, text: string): unknown {
   if (kind === 'boolean' && (text === 'true' || text === 'false')) return text === 'true';
-  if ((kind === 'number' || kind === 'integer') && /^-?\d+(\.\d+)?([eE][+-]?\d{1,3})?$/.test(text)) return Number(text);
+  if ((kind === 'number' || kind === 'integer') && /^-?\d+(\.\d+)?([eE][+-]?\d{1,3})?$/.test(text))
+    return Number(text);
   return text;
 }

@@ -35,7 +35,9 @@ export class CurrentCatalogue {
     return this.database.inOrganisation(organisationId, async (tx) => {
       const edition = await EditionsRepository.in(tx).find(code);
       if (edition === null) throw notFound(`The edition ${code}`);
-      const known = this.editions.get(edition.id) ?? catalogueFrom(edition, await EditionsRepository.in(tx).contentOf(edition.id));
+      const known =
+        this.editions.get(edition.id) ??
+        catalogueFrom(edition, await EditionsRepository.in(tx).contentOf(edition.id));
       if (edition.state === 'published') this.remember(edition.id, known);
       return known;
     });

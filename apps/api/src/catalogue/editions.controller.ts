@@ -18,7 +18,10 @@ export class EditionsController {
   constructor(private readonly editions: EditionsService) {}
 
   @Get()
-  @ApiOperation({ operationId: 'listEditions', summary: 'Editions of the catalogue, newest first, and the current one' })
+  @ApiOperation({
+    operationId: 'listEditions',
+    summary: 'Editions of the catalogue, newest first, and the current one',
+  })
   @Answers('EditionList')
   async list(@CallerParam() caller: Caller): Promise<EditionList> {
     const { current, editions } = await this.editions.list(caller);
@@ -30,7 +33,11 @@ export class EditionsController {
   @ApiOperation({ operationId: 'createEdition', summary: 'Make a draft by copying an edition' })
   @Answers('Edition', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict', 'not-found')
-  async create(@CallerParam() caller: Caller, @Body() draft: NewEditionDto, @Res({ passthrough: true }) response: Response): Promise<Edition> {
+  async create(
+    @CallerParam() caller: Caller,
+    @Body() draft: NewEditionDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Edition> {
     const row = await this.editions.addDraft(caller, draft);
     response.setHeader('Location', `/v1/editions/${row.code}`);
     return tagged(row, response);
@@ -39,19 +46,36 @@ export class EditionsController {
   @Get(':code')
   @ApiOperation({ operationId: 'getEdition', summary: 'An edition' })
   @Answers('Edition', { headers: ['ETag'] })
-  async one(@CallerParam() caller: Caller, @Param('code') code: string, @Res({ passthrough: true }) response: Response): Promise<Edition> {
+  async one(
+    @CallerParam() caller: Caller,
+    @Param('code') code: string,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Edition> {
     return tagged(await this.editions.get(caller, code), response);
   }
 
   @Post(':code/publication')
   @HttpCode(200)
   @ForRoles('catalogue-admin')
-  @ApiOperation({ operationId: 'publishEdition', summary: 'Publish a draft: it becomes current and is never changed again' })
+  @ApiOperation({
+    operationId: 'publishEdition',
+    summary: 'Publish a draft: it becomes current and is never changed again',
+  })
   @Answers('Edition', { headers: ['ETag'] })
   @ChangesVersion()
   @Refuses('conflict', 'unprocessable')
-  async publish(@CallerParam() caller: Caller, @Param('code') code: string, @Req() request: Request, @Res({ passthrough: true }) response: Response): Promise<Edition> {
-    return tagged(await this.editions.publish(caller, code, (version) => { refuseUnlessMatch(request, version); }), response);
+  async publish(
+    @CallerParam() caller: Caller,
+    @Param('code') code: string,
+    @Req() request: Request,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Edition> {
+    return tagged(
+      await this.editions.publish(caller, code, (version) => {
+        refuseUnlessMatch(request, version);
+      }),
+      response,
+    );
   }
 
   @Delete(':code')
@@ -60,8 +84,14 @@ export class EditionsController {
   @ApiOperation({ operationId: 'deleteEdition', summary: 'Throw a draft away' })
   @ChangesVersion()
   @Refuses('conflict')
-  async remove(@CallerParam() caller: Caller, @Param('code') code: string, @Req() request: Request): Promise<void> {
-    await this.editions.removeDraft(caller, code, (version) => { refuseUnlessMatch(request, version); });
+  async remove(
+    @CallerParam() caller: Caller,
+    @Param('code') code: string,
+    @Req() request: Request,
+  ): Promise<void> {
+    await this.editions.removeDraft(caller, code, (version) => {
+      refuseUnlessMatch(request, version);
+    });
   }
 
   @Get(':code/history')

@@ -14,26 +14,42 @@ export class EditionsRepository {
 
   /** Adds the shipped catalogue as a shared, published edition, unless this very content is already there. */
   async addShipped(catalogue: Catalogue): Promise<void> {
-    const known = await this.tx.createQueryBuilder(EditionRow, 'edition')
-      .where('edition.organisationId IS NULL AND edition.code = :code', { code: catalogue.edition }).getCount();
+    const known = await this.tx
+      .createQueryBuilder(EditionRow, 'edition')
+      .where('edition.organisationId IS NULL AND edition.code = :code', { code: catalogue.edition })
+      .getCount();
     if (known > 0) return;
     const id = newId();
-    await this.tx.insert(EditionRow, { id, organisationId: null, code: catalogue.edition, state: 'draft', note: 'Shipped with the program' });
+    await this.tx.insert(EditionRow, {
+      id,
+      organisationId: null,
+      code: catalogue.edition,
+      state: 'draft',
+      note: 'Shipped with the program',
+    });
     for (const table of catalogueTables) await this.insertRows(table, id, null, rowsOf(catalogue, table));
     await this.publish(id, 1, catalogue.hash);
   }
 
   /** The newest published edition of the organisation; without one, the newest shared one. */
   findCurrent(): Promise<EditionRow | null> {
-    return this.tx.createQueryBuilder(EditionRow, 'edition')
+    return this.tx
+      .createQueryBuilder(EditionRow, 'edition')
       .where("edition.state = 'published'")
-      .orderBy('edition.organisationId IS NULL', 'ASC').addOrderBy('edition.publishedAt', 'DESC').addOrderBy('edition.id', 'DESC')
-      .limit(1).getOne();
+      .orderBy('edition.organisationId IS NULL', 'ASC')
+      .addOrderBy('edition.publishedAt', 'DESC')
+      .addOrderBy('edition.id', 'DESC')
+      .limit(1)
+      .getOne();
   }
 
   find(code: string): Promise<EditionRow | null> {
-    return this.tx.createQueryBuilder(EditionRow, 'edition').where('edition.code = :code', { code })
-      .orderBy('edition.organisationId IS NULL', 'ASC').limit(1).getOne();
+    return this.tx
+      .createQueryBuilder(EditionRow, 'edition')
+      .where('edition.code = :code', { code })
+      .orderBy('edition.organisationId IS NULL', 'ASC')
+      .limit(1)
+      .getOne();
   }
 
   list(): Promise<EditionRow[]> {
@@ -41,7 +57,15 @@ export class EditionsRepository {
   }
 
   /** Copies an edition into a new draft of the organisation, in one statement a table. */
-  async addDraft(draft: { readonly id: string; readonly organisationId: string; readonly code: string; readonly note: string }, basedOn: EditionRow): Promise<void> {
+  async addDraft(
+    draft: {
+      readonly id: string;
+      readonly organisationId: string;
+      readonly code: string;
+      readonly note: string;
+    },
+    basedOn: EditionRow,
+  ): Promise<void> {
     await this.tx.insert(EditionRow, { ...draft, state: 'draft', basedOnId: basedOn.id });
     for (const table of catalogueTables) {
       await this.tx.query(
@@ -53,28 +77,49 @@ export class EditionsRepository {
   }
 
   async publish(id: string, version: number, contentHash: string): Promise<boolean> {
-    const { affected } = await this.tx.createQueryBuilder().update(EditionRow)
+    const { affected } = await this.tx
+      .createQueryBuilder()
+      .update(EditionRow)
       .set({ state: 'published', contentHash, publishedAt: () => 'clock_timestamp()', version: version + 1 })
-      .where({ id, version, state: 'draft' }).execute();
+      .where({ id, version, state: 'draft' })
+      .execute();
     return affected === 1;
   }
 
   async removeDraft(id: string, version: number): Promise<boolean> {
-    const { affected } = await this.tx.createQueryBuilder().delete().from(EditionRow).where({ id, version, state: 'draft' }).execute();
+    const { affected } = await this.tx
+      .createQueryBuilder()
+      .delete()
+      .from(EditionRow)
+      .where({ id, version, state: 'draft' })
+      .execute();
     return affected === 1;
   }
 
   /** Everything in an edition, in the order of the catalogue. */
   async contentOf(id: string): Promise<Readonly<Record<CatalogueTable, readonly unknown[]>>> {
-    const content: Record<CatalogueTable, readonly unknown[]> = { material: [], price_list: [], labour_rates: [], source: [] };
+    const content: Record<CatalogueTable, readonly unknown[]> = {
+      material: [],
+      price_list: [],
+      labour_rates: [],
+      source: [],
+    };
     for (const table of catalogueTables) {
-      const rows: readonly { readonly body: unknown }[] = await this.tx.query(`SELECT body FROM ${table} WHERE edition_id = $1 ORDER BY position, code`, [id]);
+      const rows: readonly { readonly body: unknown }[] = await this.tx.query(
+        `SELECT body FROM ${table} WHERE edition_id = $1 ORDER BY position, code`,
+        [id],
+      );
       content[table] = rows.map(({ body }) => body);
     }
     return content;
   }
 
-  private async insertRows(table: CatalogueTable, editionId: string, organisationId: string | null, rows: ReturnType<typeof rowsOf>): Promise<void> {
+  private async insertRows(
+    table: CatalogueTable,
+    editionId: string,
+    organisationId: string | null,
+    rows: ReturnType<typeof rowsOf>,
+  ): Promise<void> {
     await this.tx.query(
       `INSERT INTO ${table} (edition_id, code, organisation_id, kind, name, body, position)
        SELECT $1, row->>'code', $2, row->>'kind', row->>'name', row->'body', (row->>'position')::integer

@@ -25,10 +25,18 @@ type VersionCheck = (version: number) => void;
 /** Drafts are copied from an edition, changed, and published whole; what is published never changes. */
 @Injectable()
 export class EditionsService {
-  constructor(private readonly database: Database, private readonly current: CurrentCatalogue) {}
+  constructor(
+    private readonly database: Database,
+    private readonly current: CurrentCatalogue,
+  ) {}
 
-  list({ organisationId }: Caller): Promise<{ readonly current: EditionRow; readonly editions: readonly EditionRow[] }> {
-    return this.database.inOrganisation(organisationId, async (tx) => ({ current: await editionOf(tx, undefined), editions: await EditionsRepository.in(tx).list() }));
+  list({
+    organisationId,
+  }: Caller): Promise<{ readonly current: EditionRow; readonly editions: readonly EditionRow[] }> {
+    return this.database.inOrganisation(organisationId, async (tx) => ({
+      current: await editionOf(tx, undefined),
+      editions: await EditionsRepository.in(tx).list(),
+    }));
   }
 
   get({ organisationId }: Caller, code: string): Promise<EditionRow> {
@@ -48,12 +56,22 @@ export class EditionsService {
       return await this.database.inOrganisation(caller.organisationId, async (tx) => {
         const base = await editionOf(tx, basedOn);
         const id = newId();
-        await EditionsRepository.in(tx).addDraft({ id, organisationId: caller.organisationId, code, note: note ?? '' }, base);
-        await AuditRepository.in(tx).add(caller, { action: 'created', subject: 'edition', code, editionId: id, after: { code, note, basedOn: base.code } });
+        await EditionsRepository.in(tx).addDraft(
+          { id, organisationId: caller.organisationId, code, note: note ?? '' },
+          base,
+        );
+        await AuditRepository.in(tx).add(caller, {
+          action: 'created',
+          subject: 'edition',
+          code,
+          editionId: id,
+          after: { code, note, basedOn: base.code },
+        });
         return editionOf(tx, code);
       });
     } catch (failure) {
-      if (isUniqueViolation(failure, 'edition_code_unique')) throw new HttpProblem('conflict', { detail: `An edition ${code} exists already.` });
+      if (isUniqueViolation(failure, 'edition_code_unique'))
+        throw new HttpProblem('conflict', { detail: `An edition ${code} exists already.` });
       throw failure;
     }
   }
@@ -65,9 +83,18 @@ export class EditionsService {
       const editions = EditionsRepository.in(tx);
       const content = await editions.contentOf(draft.id);
       const problems = inconsistencies(catalogueFrom(draft, content));
-      if (problems.length > 0) throw new HttpProblem('unprocessable', { detail: `The edition does not hold together. ${summaryOf(problems)}`, problems });
-      if (!await editions.publish(draft.id, draft.version, hashOfContent(content))) throw staleVersion();
-      await AuditRepository.in(tx).add(caller, { action: 'published', subject: 'edition', code, editionId: draft.id });
+      if (problems.length > 0)
+        throw new HttpProblem('unprocessable', {
+          detail: `The edition does not hold together. ${summaryOf(problems)}`,
+          problems,
+        });
+      if (!(await editions.publish(draft.id, draft.version, hashOfContent(content)))) throw staleVersion();
+      await AuditRepository.in(tx).add(caller, {
+        action: 'published',
+        subject: 'edition',
+        code,
+        editionId: draft.id,
+      });
       return editionOf(tx, code);
     });
     this.current.forget(caller.organisationId);
@@ -78,8 +105,13 @@ export class EditionsService {
     return this.database.inOrganisation(caller.organisationId, async (tx) => {
       const draft = await draftOf(tx, code);
       check(draft.version);
-      if (!await EditionsRepository.in(tx).removeDraft(draft.id, draft.version)) throw staleVersion();
-      await AuditRepository.in(tx).add(caller, { action: 'removed', subject: 'edition', code, before: { code, note: draft.note } });
+      if (!(await EditionsRepository.in(tx).removeDraft(draft.id, draft.version))) throw staleVersion();
+      await AuditRepository.in(tx).add(caller, {
+        action: 'removed',
+        subject: 'edition',
+        code,
+        before: { code, note: draft.note },
+      });
     });
   }
 }
@@ -88,7 +120,10 @@ export class EditionsService {
 export async function editionOf(tx: Transaction, code: string | undefined): Promise<EditionRow> {
   const editions = EditionsRepository.in(tx);
   const edition = code === undefined ? await editions.findCurrent() : await editions.find(code);
-  if (edition === null) throw notFound(code === undefined ? 'A published edition' : `The edition ${JSON.stringify(code.slice(0, 80))}`);
+  if (edition === null)
+    throw notFound(
+      code === undefined ? 'A published edition' : `The edition ${JSON.stringify(code.slice(0, 80))}`,
+    );
   return edition;
 }
 
@@ -96,5 +131,7 @@ export async function editionOf(tx: Transaction, code: string | undefined): Prom
 export async function draftOf(tx: Transaction, code: string): Promise<EditionRow> {
   const edition = await editionOf(tx, code);
   if (edition.state === 'draft' && edition.organisationId !== null) return edition;
-  throw new HttpProblem('conflict', { detail: `The edition ${code} is published and never changed; make a draft based on it.` });
+  throw new HttpProblem('conflict', {
+    detail: `The edition ${code} is published and never changed; make a draft based on it.`,
+  });
 }

@@ -1,4 +1,18 @@
-import { applyDecorators, Body, Controller, Delete, Get, HttpCode, Inject, Param, Patch, Post, Query, Res, type Type } from '@nestjs/common';
+import {
+  applyDecorators,
+  Body,
+  Controller,
+  Delete,
+  Get,
+  HttpCode,
+  Inject,
+  Param,
+  Patch,
+  Post,
+  Query,
+  Res,
+  type Type,
+} from '@nestjs/common';
 import { ApiBody, ApiExtraModels, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { currencyCodes } from '#lib/money';
@@ -35,26 +49,70 @@ interface Resource {
 const currencies = { choices: currencyCodes, words: 'Only those in this currency.' };
 
 const resources: readonly Resource[] = [
-  { table: 'material', path: 'materials', one: 'Material', many: 'Materials', classes: materialClasses, kinds: { choices: Object.keys(materialKinds), words: 'Only materials of this kind.' } },
-  { table: 'price_list', path: 'price-lists', one: 'PriceList', many: 'PriceLists', classes: [PriceListDto], kinds: currencies },
-  { table: 'labour_rates', path: 'labour-rates', one: 'LabourRates', many: 'AllLabourRates', classes: [LabourRatesDto], kinds: currencies },
-  { table: 'source', path: 'sources', one: 'Source', many: 'Sources', classes: [SourceDto], kinds: { choices: waysOfReading, words: 'Only sources read in this way.' } },
+  {
+    table: 'material',
+    path: 'materials',
+    one: 'Material',
+    many: 'Materials',
+    classes: materialClasses,
+    kinds: { choices: Object.keys(materialKinds), words: 'Only materials of this kind.' },
+  },
+  {
+    table: 'price_list',
+    path: 'price-lists',
+    one: 'PriceList',
+    many: 'PriceLists',
+    classes: [PriceListDto],
+    kinds: currencies,
+  },
+  {
+    table: 'labour_rates',
+    path: 'labour-rates',
+    one: 'LabourRates',
+    many: 'AllLabourRates',
+    classes: [LabourRatesDto],
+    kinds: currencies,
+  },
+  {
+    table: 'source',
+    path: 'sources',
+    one: 'Source',
+    many: 'Sources',
+    classes: [SourceDto],
+    kinds: { choices: waysOfReading, words: 'Only sources read in this way.' },
+  },
 ];
 
 const documentSchema = ({ classes }: Resource) =>
-  (classes.length === 1 ? { $ref: getSchemaPath(classes[0].name) } : { oneOf: classes.map(({ name }) => ({ $ref: getSchemaPath(name) })) });
+  classes.length === 1
+    ? { $ref: getSchemaPath(classes[0].name) }
+    : { oneOf: classes.map(({ name }) => ({ $ref: getSchemaPath(name) })) };
 
-const wordsOf = ({ one }: Resource): string => one.replace(/([A-Z])/g, ' $1').trim().toLowerCase();
+const wordsOf = ({ one }: Resource): string =>
+  one
+    .replace(/([A-Z])/g, ' $1')
+    .trim()
+    .toLowerCase();
 
-export const DraftQuery = (): MethodDecorator => applyDecorators(
-  ReadsQuery(),
-  ApiQuery({ name: 'edition', required: true, schema: { type: 'string' }, description: 'Code of a draft.' }),
-);
+export const DraftQuery = (): MethodDecorator =>
+  applyDecorators(
+    ReadsQuery(),
+    ApiQuery({
+      name: 'edition',
+      required: true,
+      schema: { type: 'string' },
+      description: 'Code of a draft.',
+    }),
+  );
 
 function readingController(resource: Resource): Type {
   const { table, path, one, many, classes, kinds } = resource;
   const document = documentSchema(resource);
-  const list = { type: 'object', required: ['edition', 'items'], properties: { edition: { type: 'string' }, items: { type: 'array', items: document } } };
+  const list = {
+    type: 'object',
+    required: ['edition', 'items'],
+    properties: { edition: { type: 'string' }, items: { type: 'array', items: document } },
+  };
   const words = wordsOf(resource);
 
   class ItemsQueryDto extends EditionQueryDto {
@@ -73,7 +131,11 @@ function readingController(resource: Resource): Type {
     @Produces(JSON_TYPE, CSV_TYPE)
     @ApiOperation({ operationId: `list${many}`, summary: `Entries of an edition (${words}), as JSON or CSV` })
     @AnswersSchema(list, [CSV_TYPE])
-    async list(@CallerParam() caller: Caller, @Query() { edition, kind }: ItemsQueryDto, @Res() response: Response): Promise<void> {
+    async list(
+      @CallerParam() caller: Caller,
+      @Query() { edition, kind }: ItemsQueryDto,
+      @Res() response: Response,
+    ): Promise<void> {
       const listed = await this.items.list({ caller, table, edition }, kind);
       const documents = listed.items.map(({ body }) => body);
       if (response.locals.mediaType === CSV_TYPE) response.type(CSV_TYPE).send(csvOf(documents));
@@ -83,7 +145,12 @@ function readingController(resource: Resource): Type {
     @Get(':code')
     @ApiOperation({ operationId: `get${one}`, summary: `One entry (${words})` })
     @AnswersSchema(document, [], { headers: ['ETag'] })
-    async one(@CallerParam() caller: Caller, @Param('code') code: string, @Query() { edition }: EditionQueryDto, @Res({ passthrough: true }) response: Response): Promise<unknown> {
+    async one(
+      @CallerParam() caller: Caller,
+      @Param('code') code: string,
+      @Query() { edition }: EditionQueryDto,
+      @Res({ passthrough: true }) response: Response,
+    ): Promise<unknown> {
       return tagged(await this.items.get({ caller, table, edition }, code), response);
     }
 
@@ -114,7 +181,11 @@ function changingController(resource: Resource): Type {
     @ApiOperation({ operationId: `create${one}`, summary: `Add an entry to a draft (${words})` })
     @AnswersSchema(document, [], { status: 201, headers: ['Location', 'ETag'] })
     @Refuses('conflict', 'not-found')
-    async create(@Shelved(table) shelf: ShelvedRequest, @Body() body: unknown, @Res({ passthrough: true }) response: Response): Promise<unknown> {
+    async create(
+      @Shelved(table) shelf: ShelvedRequest,
+      @Body() body: unknown,
+      @Res({ passthrough: true }) response: Response,
+    ): Promise<unknown> {
       const row = await this.items.add(shelf, body);
       response.setHeader('Location', `/v1/${path}/${row.code}?edition=${shelf.edition ?? ''}`);
       return tagged(row, response);
@@ -124,12 +195,25 @@ function changingController(resource: Resource): Type {
     @Consumes(MERGE_PATCH_TYPE, JSON_TYPE)
     @DraftQuery()
     @ApiBody({ description: 'RFC 7396 merge patch.', schema: { type: 'object' } })
-    @ApiOperation({ operationId: `update${one}`, summary: `Change an entry of a draft by merge patch (${words})` })
+    @ApiOperation({
+      operationId: `update${one}`,
+      summary: `Change an entry of a draft by merge patch (${words})`,
+    })
     @AnswersSchema(document, [], { headers: ['ETag'] })
     @ChangesVersion()
     @Refuses('conflict')
-    async patch(@Shelved(table) shelf: ShelvedRequest, @Param('code') code: string, @Body() patch: unknown, @Res({ passthrough: true }) response: Response): Promise<unknown> {
-      return tagged(await this.items.patch(shelf, code, patch, (version) => { refuseUnlessMatch(shelf.request, version); }), response);
+    async patch(
+      @Shelved(table) shelf: ShelvedRequest,
+      @Param('code') code: string,
+      @Body() patch: unknown,
+      @Res({ passthrough: true }) response: Response,
+    ): Promise<unknown> {
+      return tagged(
+        await this.items.patch(shelf, code, patch, (version) => {
+          refuseUnlessMatch(shelf.request, version);
+        }),
+        response,
+      );
     }
   }
   return ChangingController;
@@ -147,11 +231,16 @@ function removingController(resource: Resource): Type {
     @Delete(':code')
     @AnswersNothing()
     @DraftQuery()
-    @ApiOperation({ operationId: `delete${one}`, summary: `Remove an entry from a draft (${wordsOf(resource)})` })
+    @ApiOperation({
+      operationId: `delete${one}`,
+      summary: `Remove an entry from a draft (${wordsOf(resource)})`,
+    })
     @ChangesVersion()
     @Refuses('conflict')
     async remove(@Shelved(table) shelf: ShelvedRequest, @Param('code') code: string): Promise<void> {
-      await this.items.remove(shelf, code, (version) => { refuseUnlessMatch(shelf.request, version); });
+      await this.items.remove(shelf, code, (version) => {
+        refuseUnlessMatch(shelf.request, version);
+      });
     }
   }
   return RemovingController;
@@ -171,10 +260,19 @@ function importController(resource: Resource): Type {
     @Consumes(CSV_TYPE)
     @DraftQuery()
     @ApiBody({ schema: { type: 'string' } })
-    @ApiOperation({ operationId: `import${many}`, summary: `Add or replace entries of a draft from CSV, all or none (${wordsOf(resource)})` })
-    @AnswersSchema({ type: 'object', required: ['imported'], properties: { imported: { type: 'integer' } } }, [])
+    @ApiOperation({
+      operationId: `import${many}`,
+      summary: `Add or replace entries of a draft from CSV, all or none (${wordsOf(resource)})`,
+    })
+    @AnswersSchema(
+      { type: 'object', required: ['imported'], properties: { imported: { type: 'integer' } } },
+      [],
+    )
     @Refuses('conflict', 'not-found')
-    async import(@Shelved(table) shelf: ShelvedRequest, @Body() csv: unknown): Promise<{ readonly imported: number }> {
+    async import(
+      @Shelved(table) shelf: ShelvedRequest,
+      @Body() csv: unknown,
+    ): Promise<{ readonly imported: number }> {
       return { imported: await this.items.import(shelf, String(csv)) };
     }
   }
@@ -187,4 +285,9 @@ function tagged({ body, version }: ItemRow, response: Response): unknown {
 }
 
 /** The four kinds of catalogue entries differ only in their documents, so their controllers are made alike. */
-export const itemControllers: readonly Type[] = resources.flatMap((resource) => [readingController(resource), changingController(resource), removingController(resource), importController(resource)]);
+export const itemControllers: readonly Type[] = resources.flatMap((resource) => [
+  readingController(resource),
+  changingController(resource),
+  removingController(resource),
+  importController(resource),
+]);

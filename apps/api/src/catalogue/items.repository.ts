@@ -16,7 +16,10 @@ interface Target {
 
 /** Rows of one table of the catalogue. The table's name is one of a closed set, never a caller's text. */
 export class ItemsRepository {
-  private constructor(private readonly tx: Transaction, private readonly table: CatalogueTable) {}
+  private constructor(
+    private readonly tx: Transaction,
+    private readonly table: CatalogueTable,
+  ) {}
 
   static in(tx: Transaction, table: CatalogueTable): ItemsRepository {
     return new ItemsRepository(tx, table);
@@ -30,12 +33,18 @@ export class ItemsRepository {
   }
 
   async find(editionId: string, code: string): Promise<ItemRow | undefined> {
-    const [row]: readonly (ItemRow | undefined)[] = await this.tx.query(`SELECT code, kind, body, version FROM ${this.table} WHERE edition_id = $1 AND code = $2`, [editionId, code]);
+    const [row]: readonly (ItemRow | undefined)[] = await this.tx.query(
+      `SELECT code, kind, body, version FROM ${this.table} WHERE edition_id = $1 AND code = $2`,
+      [editionId, code],
+    );
     return row;
   }
 
   /** False when the code is taken. */
-  async add({ editionId, organisationId }: Target, { code, kind, name, body }: CheckedDocument): Promise<boolean> {
+  async add(
+    { editionId, organisationId }: Target,
+    { code, kind, name, body }: CheckedDocument,
+  ): Promise<boolean> {
     const rows: readonly unknown[] = await this.tx.query(
       `INSERT INTO ${this.table} (edition_id, code, organisation_id, kind, name, body, position)
        SELECT $1, $2, $3, $4, $5, $6::jsonb, coalesce(max(position), -1) + 1 FROM ${this.table} WHERE edition_id = $1
@@ -46,16 +55,28 @@ export class ItemsRepository {
   }
 
   /** False when the version is no longer the one that was read. */
-  async replace(editionId: string, version: number, { code, kind, name, body }: CheckedDocument): Promise<boolean> {
-    return affectedOne(await this.tx.query(
-      `UPDATE ${this.table} SET kind = $4, name = $5, body = $6::jsonb, version = version + 1, updated_at = now()
+  async replace(
+    editionId: string,
+    version: number,
+    { code, kind, name, body }: CheckedDocument,
+  ): Promise<boolean> {
+    return affectedOne(
+      await this.tx.query(
+        `UPDATE ${this.table} SET kind = $4, name = $5, body = $6::jsonb, version = version + 1, updated_at = now()
        WHERE edition_id = $1 AND code = $2 AND version = $3`,
-      [editionId, code, version, kind, name, JSON.stringify(body)],
-    ));
+        [editionId, code, version, kind, name, JSON.stringify(body)],
+      ),
+    );
   }
 
   async remove(editionId: string, code: string, version: number): Promise<boolean> {
-    return affectedOne(await this.tx.query(`DELETE FROM ${this.table} WHERE edition_id = $1 AND code = $2 AND version = $3`, [editionId, code, version]));
+    return affectedOne(
+      await this.tx.query(`DELETE FROM ${this.table} WHERE edition_id = $1 AND code = $2 AND version = $3`, [
+        editionId,
+        code,
+        version,
+      ]),
+    );
   }
 
   /** Adds or replaces all of them in one statement; those not named stay. */

@@ -42,7 +42,9 @@ export class ItemsService {
   }
 
   get({ caller, table, edition }: Shelf, code: string): Promise<ItemRow> {
-    return this.database.inOrganisation(caller.organisationId, async (tx) => itemOf(tx, table, (await editionOf(tx, edition)).id, code));
+    return this.database.inOrganisation(caller.organisationId, async (tx) =>
+      itemOf(tx, table, (await editionOf(tx, edition)).id, code),
+    );
   }
 
   history({ caller, table }: Shelf, code: string): Promise<History> {
@@ -58,8 +60,17 @@ export class ItemsService {
     const document = checkedDocument(shelf.table, raw);
     return this.inDraft(shelf, async (tx, { id, organisationId }) => {
       const items = ItemsRepository.in(tx, shelf.table);
-      if (!await items.add({ editionId: id, organisationId }, document)) throw new HttpProblem('conflict', { detail: `${document.code} exists in this edition already; change it with PATCH.` });
-      await AuditRepository.in(tx).add(shelf.caller, { action: 'created', subject: shelf.table, code: document.code, editionId: id, after: document.body });
+      if (!(await items.add({ editionId: id, organisationId }, document)))
+        throw new HttpProblem('conflict', {
+          detail: `${document.code} exists in this edition already; change it with PATCH.`,
+        });
+      await AuditRepository.in(tx).add(shelf.caller, {
+        action: 'created',
+        subject: shelf.table,
+        code: document.code,
+        editionId: id,
+        after: document.body,
+      });
       return itemOf(tx, shelf.table, id, document.code);
     });
   }
@@ -70,8 +81,16 @@ export class ItemsService {
       check(before.version);
       const document = checkedDocument(shelf.table, mergePatched(before.body, patch));
       if (document.code !== code) throw codeIsKept(code);
-      if (!await ItemsRepository.in(tx, shelf.table).replace(id, before.version, document)) throw staleVersion();
-      await AuditRepository.in(tx).add(shelf.caller, { action: 'changed', subject: shelf.table, code, editionId: id, before: before.body, after: document.body });
+      if (!(await ItemsRepository.in(tx, shelf.table).replace(id, before.version, document)))
+        throw staleVersion();
+      await AuditRepository.in(tx).add(shelf.caller, {
+        action: 'changed',
+        subject: shelf.table,
+        code,
+        editionId: id,
+        before: before.body,
+        after: document.body,
+      });
       return itemOf(tx, shelf.table, id, code);
     });
   }
@@ -80,49 +99,88 @@ export class ItemsService {
     return this.inDraft(shelf, async (tx, { id }) => {
       const before = await itemOf(tx, shelf.table, id, code);
       check(before.version);
-      if (!await ItemsRepository.in(tx, shelf.table).remove(id, code, before.version)) throw staleVersion();
-      await AuditRepository.in(tx).add(shelf.caller, { action: 'removed', subject: shelf.table, code, editionId: id, before: before.body });
+      if (!(await ItemsRepository.in(tx, shelf.table).remove(id, code, before.version))) throw staleVersion();
+      await AuditRepository.in(tx).add(shelf.caller, {
+        action: 'removed',
+        subject: shelf.table,
+        code,
+        editionId: id,
+        before: before.body,
+      });
     });
   }
 
   /** Adds or replaces every document of a table; nothing is changed when one of them is wrong. */
   import(shelf: Shelf, csv: string): Promise<number> {
-    const documents = checkedAll(shelf.table, documentsFrom(csv, (raw) => classOf(shelf.table, raw)));
+    const documents = checkedAll(
+      shelf.table,
+      documentsFrom(csv, (raw) => classOf(shelf.table, raw)),
+    );
     return this.inDraft(shelf, async (tx, { id, organisationId }) => {
       await ItemsRepository.in(tx, shelf.table).merge({ editionId: id, organisationId }, documents);
-      await AuditRepository.in(tx).add(shelf.caller, { action: 'imported', subject: shelf.table, code: '*', editionId: id, after: documents.map(({ code }) => code) });
+      await AuditRepository.in(tx).add(shelf.caller, {
+        action: 'imported',
+        subject: shelf.table,
+        code: '*',
+        editionId: id,
+        after: documents.map(({ code }) => code),
+      });
       return documents.length;
     });
   }
 
-  private inDraft<T>({ caller, edition }: Shelf, work: (tx: Transaction, draft: EditionRow) => Promise<T>): Promise<T> {
+  private inDraft<T>(
+    { caller, edition }: Shelf,
+    work: (tx: Transaction, draft: EditionRow) => Promise<T>,
+  ): Promise<T> {
     if (edition === undefined) {
       throw new HttpProblem('bad-request', {
         detail: 'Name the draft edition that is to be changed.',
-        problems: [{ ...problem('missing', '/edition', { expected: 'the code of a draft edition' }), parameter: 'edition' }],
+        problems: [
+          {
+            ...problem('missing', '/edition', { expected: 'the code of a draft edition' }),
+            parameter: 'edition',
+          },
+        ],
       });
     }
-    return this.database.inOrganisation(caller.organisationId, async (tx) => work(tx, await draftOf(tx, edition)));
+    return this.database.inOrganisation(caller.organisationId, async (tx) =>
+      work(tx, await draftOf(tx, edition)),
+    );
   }
 }
 
-async function itemOf(tx: Transaction, table: CatalogueTable, editionId: string, code: string): Promise<ItemRow> {
+async function itemOf(
+  tx: Transaction,
+  table: CatalogueTable,
+  editionId: string,
+  code: string,
+): Promise<ItemRow> {
   const item = await ItemsRepository.in(tx, table).find(editionId, code);
   if (item === undefined) throw notFound(`${JSON.stringify(code.slice(0, 80))} in this edition`);
   return item;
 }
 
-const codeIsKept = (code: string): HttpProblem => new HttpProblem('unprocessable', {
-  detail: 'A code is never changed; add a new entry and remove the old one.',
-  problems: [problem('contradiction', '/code', { other: 'the address', why: `the entry is ${code}` })],
-});
+const codeIsKept = (code: string): HttpProblem =>
+  new HttpProblem('unprocessable', {
+    detail: 'A code is never changed; add a new entry and remove the old one.',
+    problems: [problem('contradiction', '/code', { other: 'the address', why: `the entry is ${code}` })],
+  });
 
 /** @throws {HttpProblem} unprocessable; pointers begin with the number of the document, from 0 */
 function checkedAll(table: CatalogueTable, raw: readonly unknown[]): readonly CheckedDocument[] {
-  const faults = raw.flatMap((document, index) => documentFaults(table, document).map((fault) => ({ ...fault, at: `${pointer('', index)}${fault.at}` })));
-  if (faults.length > 0) throw new HttpProblem('unprocessable', { detail: summaryOf(faults), problems: faults });
+  const faults = raw.flatMap((document, index) =>
+    documentFaults(table, document).map((fault) => ({ ...fault, at: `${pointer('', index)}${fault.at}` })),
+  );
+  if (faults.length > 0)
+    throw new HttpProblem('unprocessable', { detail: summaryOf(faults), problems: faults });
   const documents = raw.map((document) => checkedDocument(table, document));
-  const repeated = documents.flatMap(({ code }, index) => (documents.findIndex((other) => other.code === code) === index ? [] : [problem('duplicate', pointer('', index, 'code'), { value: code })]));
-  if (repeated.length > 0) throw new HttpProblem('unprocessable', { detail: summaryOf(repeated), problems: repeated });
+  const repeated = documents.flatMap(({ code }, index) =>
+    documents.findIndex((other) => other.code === code) === index
+      ? []
+      : [problem('duplicate', pointer('', index, 'code'), { value: code })],
+  );
+  if (repeated.length > 0)
+    throw new HttpProblem('unprocessable', { detail: summaryOf(repeated), problems: repeated });
   return documents;
 }

@@ -14,7 +14,11 @@ import { DraftQuery } from './items.controller.js';
 import { ItemsService } from './items.service.js';
 import { Shelved, type ShelvedRequest } from './shelf-request.js';
 
-const packList = { type: 'object', required: ['packs'], properties: { packs: { type: 'array', items: { $ref: getSchemaPath('PackDto') } } } };
+const packList = {
+  type: 'object',
+  required: ['packs'],
+  properties: { packs: { type: 'array', items: { $ref: getSchemaPath('PackDto') } } },
+};
 
 /** The packs of a price list as a supplier's sheet has them: one a row. */
 @ApiTags('Catalogue')
@@ -27,7 +31,12 @@ export class PacksController {
   @Produces(JSON_TYPE, CSV_TYPE)
   @ApiOperation({ operationId: 'listPacks', summary: 'The packs of a price list, as JSON or CSV, one a row' })
   @AnswersSchema(packList, [CSV_TYPE], { headers: ['ETag'] })
-  async list(@CallerParam() caller: Caller, @Param('code') code: string, @Query() { edition }: EditionQueryDto, @Res() response: Response): Promise<void> {
+  async list(
+    @CallerParam() caller: Caller,
+    @Param('code') code: string,
+    @Query() { edition }: EditionQueryDto,
+    @Res() response: Response,
+  ): Promise<void> {
     const { body, version } = await this.items.get({ caller, table: 'price_list', edition }, code);
     response.setHeader('ETag', tagOf(version));
     const packs = packsOf(body);
@@ -40,16 +49,27 @@ export class PacksController {
   @ForRoles('catalogue-admin')
   @DraftQuery()
   @ApiBody({ schema: { type: 'string' } })
-  @ApiOperation({ operationId: 'replacePacks', summary: 'Replace all packs of a price list in a draft from CSV, one a row' })
+  @ApiOperation({
+    operationId: 'replacePacks',
+    summary: 'Replace all packs of a price list in a draft from CSV, one a row',
+  })
   @AnswersSchema(packList, [], { headers: ['ETag'] })
   @ChangesVersion()
   @Refuses('conflict')
-  async replace(@Shelved('price_list') shelf: ShelvedRequest, @Param('code') code: string, @Body() csv: unknown, @Res({ passthrough: true }) response: Response): Promise<{ readonly packs: readonly unknown[] }> {
+  async replace(
+    @Shelved('price_list') shelf: ShelvedRequest,
+    @Param('code') code: string,
+    @Body() csv: unknown,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<{ readonly packs: readonly unknown[] }> {
     const packs = documentsFrom(String(csv), () => PackDto);
-    const { body, version } = await this.items.patch(shelf, code, { packs }, (present) => { refuseUnlessMatch(shelf.request, present); });
+    const { body, version } = await this.items.patch(shelf, code, { packs }, (present) => {
+      refuseUnlessMatch(shelf.request, present);
+    });
     response.setHeader('ETag', tagOf(version));
     return { packs: packsOf(body) };
   }
 }
 
-const packsOf = (body: unknown): readonly unknown[] => (isRecord(body) && Array.isArray(body.packs) ? body.packs : []);
+const packsOf = (body: unknown): readonly unknown[] =>
+  isRecord(body) && Array.isArray(body.packs) ? body.packs : [];

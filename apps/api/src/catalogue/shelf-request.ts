@@ -14,10 +14,17 @@ export interface ShelvedRequest extends Shelf {
 
 const pipe = new DtoPipe();
 
-export const Shelved = createParamDecorator((table: CatalogueTable, context: ExecutionContext): ShelvedRequest => {
-  const request = context.switchToHttp().getRequest<Request>();
-  const caller = callerOf(request);
-  if (caller === undefined) throw new Defect('A route asked for its caller without being guarded');
-  const query = pipe.transform({ ...request.query }, { type: 'query', metatype: EditionQueryDto });
-  return { caller, table, request, ...(query instanceof EditionQueryDto && query.edition !== undefined ? { edition: query.edition } : {}) };
-});
+export const Shelved = createParamDecorator(
+  (table: CatalogueTable, context: ExecutionContext): ShelvedRequest => {
+    const request = context.switchToHttp().getRequest<Request>();
+    const caller = callerOf(request);
+    if (caller === undefined) throw new Defect('A route asked for its caller without being guarded');
+    const query = pipe.transform({ ...request.query }, { type: 'query', metatype: EditionQueryDto });
+    return {
+      caller,
+      table,
+      request,
+      ...(query instanceof EditionQueryDto && query.edition !== undefined ? { edition: query.edition } : {}),
+    };
+  },
+);

@@ -19,14 +19,29 @@ export class BasketController {
   @Get()
   @Produces(JSON_TYPE, CSV_TYPE, XML_TYPE)
   @ShowsUnits()
-  @ApiOperation({ operationId: 'getEstimateBasket', summary: 'The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier' })
+  @ApiOperation({
+    operationId: 'getEstimateBasket',
+    summary: 'The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier',
+  })
   @AnswersIn('Basket', [CSV_TYPE, XML_TYPE])
-  async basket(@CallerParam() caller: Caller, @Param('id') id: string, @Query() { supplier }: OrderQueryDto, @Req() request: Request): Promise<void> {
+  async basket(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Query() { supplier }: OrderQueryDto,
+    @Req() request: Request,
+  ): Promise<void> {
     const response = request.res;
     if (response === undefined) return;
     const type = String(response.locals.mediaType);
     if (type === XML_TYPE) {
-      response.type(XML_TYPE).send(await this.baskets.ublOrder(caller, id, { supplier, issueDate: new Date().toISOString().slice(0, 10) }));
+      response
+        .type(XML_TYPE)
+        .send(
+          await this.baskets.ublOrder(caller, id, {
+            supplier,
+            issueDate: new Date().toISOString().slice(0, 10),
+          }),
+        );
       return;
     }
     const basket = await this.baskets.basket(caller, id, {});
@@ -37,9 +52,17 @@ export class BasketController {
   @Post()
   @HttpCode(200)
   @ShowsUnits()
-  @ApiOperation({ operationId: 'fillEstimateBasket', summary: 'The cheapest whole packs for an estimate, or for several in one order, under the choices given; nothing is stored' })
+  @ApiOperation({
+    operationId: 'fillEstimateBasket',
+    summary:
+      'The cheapest whole packs for an estimate, or for several in one order, under the choices given; nothing is stored',
+  })
   @Answers('Basket')
-  fill(@CallerParam() caller: Caller, @Param('id') id: string, @Body() choices: BasketChoicesDto): Promise<Basket> {
+  fill(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Body() choices: BasketChoicesDto,
+  ): Promise<Basket> {
     return this.baskets.basket(caller, id, choices);
   }
 }

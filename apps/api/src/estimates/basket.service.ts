@@ -17,7 +17,11 @@ interface OrderWanted {
 /** The order an estimate calls for, from the edition it was made with. */
 @Injectable()
 export class EstimateBasketService {
-  constructor(private readonly estimates: EstimatesService, private readonly catalogues: CurrentCatalogue, private readonly solver: BasketSolver) {}
+  constructor(
+    private readonly estimates: EstimatesService,
+    private readonly catalogues: CurrentCatalogue,
+    private readonly solver: BasketSolver,
+  ) {}
 
   /** Needs of all the estimates are pooled before packs are chosen; each is told its share. */
   async basket(caller: Caller, id: string, choices: BasketChoices): Promise<Basket> {
@@ -28,12 +32,17 @@ export class EstimateBasketService {
   }
 
   /** @throws {HttpProblem} unprocessable, naming every id that is none or stands twice */
-  private async others(caller: Caller, [own, ...ids]: readonly string[]): Promise<readonly OrderedEstimate[]> {
+  private async others(
+    caller: Caller,
+    [own, ...ids]: readonly string[],
+  ): Promise<readonly OrderedEstimate[]> {
     const found = await Promise.all(ids.map((id) => this.ordered(caller, id).catch(absentWhenNotFound)));
     const problems = ids.flatMap((id, index) => {
       const at = pointer('/together', index);
       if (id === own || ids.indexOf(id) !== index) return [problem('duplicate', at, { value: id })];
-      return found[index] === undefined ? [problem('unknown-code', at, { value: id, kind: 'estimate', known: 'those of your organisation' })] : [];
+      return found[index] === undefined
+        ? [problem('unknown-code', at, { value: id, kind: 'estimate', known: 'those of your organisation' })]
+        : [];
     });
     return answer(unlessProblems(problems, () => found.filter((one) => one !== undefined)));
   }
@@ -49,12 +58,23 @@ export class EstimateBasketService {
     const best = await this.basket(caller, id, {});
     const { letterhead } = await this.estimates.lineage(caller, id);
     const orders = ublOrders(best, { id, issueDate, buyer: { name: letterhead.name } });
-    const chosen = supplier === undefined && orders.length === 1 ? orders[0] : orders.find((order) => order.supplier === supplier);
+    const chosen =
+      supplier === undefined && orders.length === 1
+        ? orders[0]
+        : orders.find((order) => order.supplier === supplier);
     if (chosen !== undefined) return chosen.xml;
-    if (supplier !== undefined) throw notFound(`A part of this order from ${JSON.stringify(supplier.slice(0, 80))}`);
+    if (supplier !== undefined)
+      throw notFound(`A part of this order from ${JSON.stringify(supplier.slice(0, 80))}`);
     throw new HttpProblem('bad-request', {
       detail: 'The order goes to several suppliers; name one.',
-      problems: [{ ...problem('missing', '', { expected: `one of ${orders.map((order) => order.supplier).join(', ')}` }), parameter: 'supplier' }],
+      problems: [
+        {
+          ...problem('missing', '', {
+            expected: `one of ${orders.map((order) => order.supplier).join(', ')}`,
+          }),
+          parameter: 'supplier',
+        },
+      ],
     });
   }
 }

@@ -23,27 +23,57 @@ export class EstimateCalendarController {
   @Produces(JSON_TYPE, CALENDAR_TYPE)
   @ShowsUnits()
   @ApiOperation({
-    operationId: 'getEstimateCalendar', summary: 'The calendar of an estimate with its weather, and what to do on a day; by Accept as iCalendar (RFC 5545)',
-    description: 'As `text/calendar` the milestones, or with `events=all` the tasks as well, in UTC. The events of a revision carry the UIDs of the first estimate and a higher SEQUENCE, so that a diary moves them.',
+    operationId: 'getEstimateCalendar',
+    summary:
+      'The calendar of an estimate with its weather, and what to do on a day; by Accept as iCalendar (RFC 5545)',
+    description:
+      'As `text/calendar` the milestones, or with `events=all` the tasks as well, in UTC. The events of a revision carry the UIDs of the first estimate and a higher SEQUENCE, so that a diary moves them.',
   })
   @AnswersIn('EstimateCalendar', [CALENDAR_TYPE], ['ETag'])
   @Refuses('conflict')
-  async one(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: CalendarQueryDto, @Req() request: Request): Promise<void> {
+  async one(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Query() query: CalendarQueryDto,
+    @Req() request: Request,
+  ): Promise<void> {
     const response = request.res;
     if (response === undefined) return;
     const stored = storedEstimate(await this.estimates.row(caller, id));
     if (response.locals.mediaType === CALENDAR_TYPE) {
       // RFC 5545, 3.7.2: the method of the object and of its media type are given together.
-      send({ tag: 'ics', type: `${CALENDAR_TYPE}; method=PUBLISH; charset=utf-8`, content: iCalendarOf(stored, query.events ?? 'milestones') }, { request, response, id });
+      send(
+        {
+          tag: 'ics',
+          type: `${CALENDAR_TYPE}; method=PUBLISH; charset=utf-8`,
+          content: iCalendarOf(stored, query.events ?? 'milestones'),
+        },
+        { request, response, id },
+      );
       return;
     }
-    const { revision, estimate: { process: { calendar, weather } } } = stored;
+    const {
+      revision,
+      estimate: {
+        process: { calendar, weather },
+      },
+    } = stored;
     const answer: EstimateCalendar = {
-      id: stored.id, revision, calendar, ...(weather === undefined ? {} : { weather }),
+      id: stored.id,
+      revision,
+      calendar,
+      ...(weather === undefined ? {} : { weather }),
       ...(query.on === undefined ? {} : { day: { date: query.on, items: dayList(stored, query.on) } }),
     };
     const units = unitsOf(request);
-    send({ tag: units === 'si' ? 'calendar' : `calendar.${units}`, type: JSON_TYPE, content: inUnits(units, JSON.stringify(answer)) }, { request, response, id });
+    send(
+      {
+        tag: units === 'si' ? 'calendar' : `calendar.${units}`,
+        type: JSON_TYPE,
+        content: inUnits(units, JSON.stringify(answer)),
+      },
+      { request, response, id },
+    );
   }
 }
 
@@ -54,7 +84,10 @@ interface Exchange {
 }
 
 /** An estimate never changes, and neither does its calendar: a caller that has it is told so. */
-function send({ tag, type, content }: { readonly tag: string; readonly type: string; readonly content: string }, { request, response, id }: Exchange): void {
+function send(
+  { tag, type, content }: { readonly tag: string; readonly type: string; readonly content: string },
+  { request, response, id }: Exchange,
+): void {
   const etag = `"${id}.${tag}"`;
   response.setHeader('ETag', etag);
   response.setHeader('Cache-Control', 'private, no-cache');

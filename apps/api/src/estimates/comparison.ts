@@ -1,4 +1,11 @@
-import { changeOrder, compareRevisions, type ChangeOrder, type LineChange, type RevisionComparison, type TotalChange } from '#lib/costing';
+import {
+  changeOrder,
+  compareRevisions,
+  type ChangeOrder,
+  type LineChange,
+  type RevisionComparison,
+  type TotalChange,
+} from '#lib/costing';
 import { pricedDocumentOf, type Estimate } from '#lib/estimate';
 import { mapValue, type Outcome } from '#lib/kernel';
 import type { MoneyJson } from '#lib/money';
@@ -42,18 +49,28 @@ export interface FigureChange {
 /** Refused where the two are in different currencies, because nothing is converted. */
 export const comparisonOf = (before: EstimateRow, after: EstimateRow): Outcome<Comparison> =>
   mapValue(pricedComparison(before, after), ({ lines, totals, ...sums }) => ({
-    before: about(before), after: about(after), figures: figureChanges(before.result, after.result), ...sums,
+    before: about(before),
+    after: about(after),
+    figures: figureChanges(before.result, after.result),
+    ...sums,
     lines: lines.filter(({ change }) => change !== 'same'),
-    totals: totals.filter(({ code, difference }) => Number(difference.amount) !== 0 || !isSection(code, before, after)),
+    totals: totals.filter(
+      ({ code, difference }) => Number(difference.amount) !== 0 || !isSection(code, before, after),
+    ),
   }));
 
 /** The change order of a revision: against the revision before it, with the sum that was agreed first. */
 export const changeOrderOf = ({ first, before, after }: Revised): Outcome<ChangeOrder> =>
-  mapValue(pricedComparison(before, after), (comparison) => changeOrder(comparison, {
-    number: after.revisionNumber, reference: after.reference ?? after.title, reason: after.revisionReason ?? '', date: after.createdAt.toISOString().slice(0, 10),
-    extraDays: Math.round(after.result.summary.workingDays.p50 - before.result.summary.workingDays.p50),
-    firstSum: pricedDocumentOf(first.result).net,
-  }));
+  mapValue(pricedComparison(before, after), (comparison) =>
+    changeOrder(comparison, {
+      number: after.revisionNumber,
+      reference: after.reference ?? after.title,
+      reason: after.revisionReason ?? '',
+      date: after.createdAt.toISOString().slice(0, 10),
+      extraDays: Math.round(after.result.summary.workingDays.p50 - before.result.summary.workingDays.p50),
+      firstSum: pricedDocumentOf(first.result).net,
+    }),
+  );
 
 /** A revision, the one before it, and the first of them all. */
 export interface Revised {
@@ -63,24 +80,46 @@ export interface Revised {
 }
 
 const pricedComparison = (before: EstimateRow, after: EstimateRow): Outcome<RevisionComparison> =>
-  compareRevisions(pricedDocumentOf(before.result), pricedDocumentOf(after.result), after.revisionReason === null ? {} : { overall: after.revisionReason });
+  compareRevisions(
+    pricedDocumentOf(before.result),
+    pricedDocumentOf(after.result),
+    after.revisionReason === null ? {} : { overall: after.revisionReason },
+  );
 
 function about(row: EstimateRow): ComparedEstimate {
   const { id, createdAt, revision } = storedEstimate(row);
   return { id, createdAt, revision, edition: row.edition, engineVersion: row.engineVersion };
 }
 
-const isSection = (code: string, ...rows: readonly EstimateRow[]): boolean => rows.some(({ result }) => result.sections.some((section) => section.code === code));
+const isSection = (code: string, ...rows: readonly EstimateRow[]): boolean =>
+  rows.some(({ result }) => result.sections.some((section) => section.code === code));
 
-const figures: readonly { readonly code: string; readonly name: string; readonly unit: string; readonly of: (estimate: Estimate) => number }[] = [
-  { code: 'damagedAreaM2', name: 'Damaged area, likely', unit: 'm2', of: ({ scope }) => scope.damagedAreaM2.p50 },
+const figures: readonly {
+  readonly code: string;
+  readonly name: string;
+  readonly unit: string;
+  readonly of: (estimate: Estimate) => number;
+}[] = [
+  {
+    code: 'damagedAreaM2',
+    name: 'Damaged area, likely',
+    unit: 'm2',
+    of: ({ scope }) => scope.damagedAreaM2.p50,
+  },
   { code: 'openedAreaM2', name: 'Opened area', unit: 'm2', of: ({ summary }) => summary.openedAreaM2 },
   { code: 'cutLengthM', name: 'Length of cut', unit: 'm', of: ({ summary }) => summary.cutLengthM },
   { code: 'coreSheets', name: 'Sheets of core', unit: 'each', of: ({ summary }) => summary.coreSheets },
   { code: 'mixedResinL', name: 'Mixed resin', unit: 'l', of: ({ summary }) => summary.mixedResinL },
   { code: 'labourH', name: 'Labour, likely', unit: 'h', of: ({ summary }) => summary.labourH.p50 },
-  { code: 'workingDays', name: 'Working days, likely', unit: 'd', of: ({ summary }) => summary.workingDays.p50 },
+  {
+    code: 'workingDays',
+    name: 'Working days, likely',
+    unit: 'd',
+    of: ({ summary }) => summary.workingDays.p50,
+  },
 ];
 
 export const figureChanges = (before: Estimate, after: Estimate): readonly FigureChange[] =>
-  figures.map(({ code, name, unit, of }) => ({ code, name, unit, before: of(before), after: of(after) })).filter((change) => change.before !== change.after);
+  figures
+    .map(({ code, name, unit, of }) => ({ code, name, unit, before: of(before), after: of(after) }))
+    .filter((change) => change.before !== change.after);

@@ -5,7 +5,13 @@ import { derivationOf, packedDerivations } from './derivation-graph.js';
 
 const area = entered('m2', m2(2), 'opened area', '/panel/outline');
 const computed = (formula: string, inputs: Readonly<Record<string, Figure>>): Figure<'kg'> =>
-  derived('kg', kg(3), formula, { formula, title: formula, symbol: 'm', cite: { source: 'ARITHMETIC' }, inputs });
+  derived('kg', kg(3), formula, {
+    formula,
+    title: formula,
+    symbol: 'm',
+    cite: { source: 'ARITHMETIC' },
+    inputs,
+  });
 
 test('every derivation comes back as it was, however much it shares with others', () => {
   const glass = computed('glass', { area });

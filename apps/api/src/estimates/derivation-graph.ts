@@ -11,7 +11,10 @@ interface Graph {
   readonly roots: Readonly<Record<string, number>>;
 }
 
-type GraphNode = Omit<Figure, 'origin'> & { readonly origin: unknown; readonly inputs?: Readonly<Record<string, number>> };
+type GraphNode = Omit<Figure, 'origin'> & {
+  readonly origin: unknown;
+  readonly inputs?: Readonly<Record<string, number>>;
+};
 
 /** Fast compression: the texts repeat so much that more effort gains little. */
 const LEVEL = 1;
@@ -19,7 +22,9 @@ const LEVEL = 1;
 export function packedDerivations(derivations: Readonly<Record<string, Figure>>): Uint8Array {
   const nodes: GraphNode[] = [];
   const known = new Map<Figure, number>();
-  const roots = Object.fromEntries(Object.entries(derivations).map(([code, figure]) => [code, addNode(figure, nodes, known)]));
+  const roots = Object.fromEntries(
+    Object.entries(derivations).map(([code, figure]) => [code, addNode(figure, nodes, known)]),
+  );
   return new Uint8Array(gzipSync(JSON.stringify({ nodes, roots } satisfies Graph), { level: LEVEL }));
 }
 
@@ -35,7 +40,13 @@ function addNode(figure: Figure, nodes: GraphNode[], known: Map<Figure, number>)
 function nodeOf({ origin, ...rest }: Figure, nodes: GraphNode[], known: Map<Figure, number>): GraphNode {
   if (origin.kind !== 'computed') return { ...rest, origin };
   const { inputs, ...about } = origin;
-  return { ...rest, origin: about, inputs: Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, addNode(input, nodes, known)])) };
+  return {
+    ...rest,
+    origin: about,
+    inputs: Object.fromEntries(
+      Object.entries(inputs).map(([name, input]) => [name, addNode(input, nodes, known)]),
+    ),
+  };
 }
 
 /** The tree below one code, as JSON; undefined when nothing is known under it. */
@@ -48,11 +59,20 @@ export function derivationOf(packed: Uint8Array, code: string): Figure | undefin
 }
 
 const isFigure = (value: unknown): value is Figure =>
-  typeof value === 'object' && value !== null && ['value', 'unit', 'meaning', 'origin'].every((key) => Object.hasOwn(value, key));
+  typeof value === 'object' &&
+  value !== null &&
+  ['value', 'unit', 'meaning', 'origin'].every((key) => Object.hasOwn(value, key));
 
 function treeOf(nodes: readonly GraphNode[], index: number): unknown {
   const { origin, inputs, ...rest } = nodes[index];
   if (inputs === undefined) return { ...rest, origin };
-  if (typeof origin !== 'object' || origin === null) throw new Defect('A computed figure was kept without its origin');
-  return { ...rest, origin: { ...origin, inputs: Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, treeOf(nodes, input)])) } };
+  if (typeof origin !== 'object' || origin === null)
+    throw new Defect('A computed figure was kept without its origin');
+  return {
+    ...rest,
+    origin: {
+      ...origin,
+      inputs: Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, treeOf(nodes, input)])),
+    },
+  };
 }

@@ -19,17 +19,35 @@ export class DrawingsController {
   @Get()
   @ApiOperation({ operationId: 'listDrawings', summary: 'Names of the drawings an estimate has' })
   @Answers('DrawingList')
-  list(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<DrawingList> {
+  list(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Req() request: Request,
+  ): Promise<DrawingList> {
     return this.forms.drawingList(caller, id, request);
   }
 
   @Get(':name')
   @Produces(SVG_TYPE, PDF_TYPE, DXF_TYPE)
   @ShowsUnits()
-  @ApiOperation({ operationId: 'getDrawing', summary: 'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1; `piece-plan` and `sheet-layout` also as DXF at 1:1, for a cutting machine' })
+  @ApiOperation({
+    operationId: 'getDrawing',
+    summary:
+      'A drawing as SVG or PDF; `templates` is a PDF of the core pieces at 1:1; `piece-plan` and `sheet-layout` also as DXF at 1:1, for a cutting machine',
+  })
   @AnswersOnlyIn([SVG_TYPE, PDF_TYPE, DXF_TYPE], ['ETag'])
   @MayAnswerLater()
-  async one(@CallerParam() caller: Caller, @Param() place: { readonly id: string; readonly name: string }, @Query() query: DrawingQueryDto, @Req() request: Request): Promise<void> {
-    if (request.res !== undefined) await this.forms.sendDrawing({ caller, ...place, query, type: String(request.res.locals.mediaType) }, request, request.res);
+  async one(
+    @CallerParam() caller: Caller,
+    @Param() place: { readonly id: string; readonly name: string },
+    @Query() query: DrawingQueryDto,
+    @Req() request: Request,
+  ): Promise<void> {
+    if (request.res !== undefined)
+      await this.forms.sendDrawing(
+        { caller, ...place, query, type: String(request.res.locals.mediaType) },
+        request,
+        request.res,
+      );
   }
 }

@@ -12,10 +12,17 @@ import { isRecord } from '../http/dto/field.js';
 import { answer, unavailable } from '../http/problems.js';
 import { projectRoot } from '../persistence/project-root.js';
 import type { SummaryRow } from './estimate.mapper.js';
-import { estimated, type EstimatingAnswer, type EstimatingOrder, type WrittenEstimate } from './estimating.js';
+import {
+  estimated,
+  type EstimatingAnswer,
+  type EstimatingOrder,
+  type WrittenEstimate,
+} from './estimating.js';
 
 /** The version of the program, which every estimate keeps. */
-export const engineVersion = versionOf(JSON.parse(readFileSync(path.join(projectRoot, 'package.json'), 'utf8')));
+export const engineVersion = versionOf(
+  JSON.parse(readFileSync(path.join(projectRoot, 'package.json'), 'utf8')),
+);
 
 const THREADS = Math.max(1, Math.min(8, os.availableParallelism() - 1));
 /** Beyond this many waiting estimates a caller is better told to come back than kept waiting. */
@@ -34,13 +41,25 @@ export class Engine implements OnModuleDestroy {
   }
 
   /** The same estimate once more: with the edition and under the version name that it was made with. */
-  async again(record: DefectRecord, organisationId: string, { edition, engineVersion: version }: Pick<SummaryRow, 'edition' | 'engineVersion'>): Promise<{ readonly made: WrittenEstimate; readonly catalogueHash: string }> {
+  async again(
+    record: DefectRecord,
+    organisationId: string,
+    { edition, engineVersion: version }: Pick<SummaryRow, 'edition' | 'engineVersion'>,
+  ): Promise<{ readonly made: WrittenEstimate; readonly catalogueHash: string }> {
     const catalogue = await this.catalogues.edition(organisationId, edition);
     return { made: await this.estimateWith(record, catalogue, version), catalogueHash: catalogue.hash };
   }
 
-  private async estimateWith(record: DefectRecord, catalogue: Catalogue, version = engineVersion): Promise<WrittenEstimate> {
-    const order: EstimatingOrder = { record: plain(record), catalogueHash: catalogue.hash, engineVersion: version };
+  private async estimateWith(
+    record: DefectRecord,
+    catalogue: Catalogue,
+    version = engineVersion,
+  ): Promise<WrittenEstimate> {
+    const order: EstimatingOrder = {
+      record: plain(record),
+      catalogueHash: catalogue.hash,
+      engineVersion: version,
+    };
     const first = await this.done(order);
     const made = first === 'catalogue-needed' ? await this.done({ ...order, catalogue }) : first;
     if (made === 'catalogue-needed') throw new Defect('A thread asked again for the catalogue it was given');
@@ -54,10 +73,14 @@ export class Engine implements OnModuleDestroy {
   /** Sources run untranslated in tests have no file that a thread could load; there the work is done in place. */
   private async done(order: EstimatingOrder): Promise<EstimatingAnswer> {
     if (import.meta.url.endsWith('.ts')) return estimated(order);
-    const pool = this.pool ??= new Piscina<EstimatingOrder, EstimatingAnswer>({
-      filename: fileURLToPath(new URL('./estimating-worker.js', import.meta.url)), name: 'run',
-      minThreads: 1, maxThreads: THREADS, maxQueue: LONGEST_QUEUE, concurrentTasksPerWorker: 1,
-    });
+    const pool = (this.pool ??= new Piscina<EstimatingOrder, EstimatingAnswer>({
+      filename: fileURLToPath(new URL('./estimating-worker.js', import.meta.url)),
+      name: 'run',
+      minThreads: 1,
+      maxThreads: THREADS,
+      maxQueue: LONGEST_QUEUE,
+      concurrentTasksPerWorker: 1,
+    }));
     if (pool.queueSize >= LONGEST_QUEUE) throw unavailable('Too many estimates are waiting.');
     return pool.run(order);
   }

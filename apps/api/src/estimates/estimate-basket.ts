@@ -20,13 +20,19 @@ export interface OrderedEstimate {
  * The order that one or several estimates call for, priced from the list of the first unless another is named: each bought line's net and waste, in the variant (thickness, sheet, roll width,
  * hardener) of the pack that priced it, because cuts and mixing were planned for that one.
  */
-export function basketAskedFor(estimates: readonly [OrderedEstimate, ...OrderedEstimate[]], choices: BasketChoices): BasketByCode {
+export function basketAskedFor(
+  estimates: readonly [OrderedEstimate, ...OrderedEstimate[]],
+  choices: BasketChoices,
+): BasketByCode {
   const isShared = estimates.length > 1;
   return {
-    ...choices, priceList: choices.priceList ?? estimates[0].estimate.provenance.priceList,
+    ...choices,
+    priceList: choices.priceList ?? estimates[0].estimate.provenance.priceList,
     needs: estimates.flatMap(({ id, estimate: { lines, provenance }, priceLists }) => {
       const pricedWith = priceLists.find(({ code }) => code === provenance.priceList);
-      return lines.flatMap((line) => needOf(line, pricedWith)).map((need) => (isShared ? { ...need, estimate: id } : need));
+      return lines
+        .flatMap((line) => needOf(line, pricedWith))
+        .map((need) => (isShared ? { ...need, estimate: id } : need));
     }),
   };
 }
@@ -35,12 +41,26 @@ function needOf(line: EstimateLine, pricedWith: PriceList | undefined): readonly
   const sku = line.packs?.[0]?.sku;
   if (line.material === undefined || sku === undefined) return [];
   const content = pricedWith?.packs.find((pack) => pack.sku === sku)?.content;
-  const { part, thicknessMm, form, sheet, rollWidthMm } = content ?? { part: undefined, thicknessMm: undefined, form: undefined, sheet: undefined, rollWidthMm: undefined };
-  return [{
-    id: line.code, title: line.title, material: line.material, unit: line.unit,
-    // Whole sheets were planned for the core; of everything else the pack may be another.
-    requiredQuantity: sheet === undefined ? line.netQuantity + line.wasteQuantity : line.purchaseQuantity,
-    ...(part === undefined ? {} : { part }), ...(thicknessMm === undefined ? {} : { thicknessMm }), ...(form === undefined ? {} : { form }),
-    ...(sheet === undefined ? {} : { sheet }), ...(rollWidthMm === undefined ? {} : { rollWidthMm }),
-  }];
+  const { part, thicknessMm, form, sheet, rollWidthMm } = content ?? {
+    part: undefined,
+    thicknessMm: undefined,
+    form: undefined,
+    sheet: undefined,
+    rollWidthMm: undefined,
+  };
+  return [
+    {
+      id: line.code,
+      title: line.title,
+      material: line.material,
+      unit: line.unit,
+      // Whole sheets were planned for the core; of everything else the pack may be another.
+      requiredQuantity: sheet === undefined ? line.netQuantity + line.wasteQuantity : line.purchaseQuantity,
+      ...(part === undefined ? {} : { part }),
+      ...(thicknessMm === undefined ? {} : { thicknessMm }),
+      ...(form === undefined ? {} : { form }),
+      ...(sheet === undefined ? {} : { sheet }),
+      ...(rollWidthMm === undefined ? {} : { rollWidthMm }),
+    },
+  ];
 }

@@ -11,13 +11,32 @@ const UID_DOMAIN = 'kingplank';
  *
  * @throws {HttpProblem} conflict, when the estimate counts days without dates
  */
-export function iCalendarOf({ createdAt, revision, estimate: { process: { calendar } } }: StoredEstimate, events: 'milestones' | 'all'): string {
+export function iCalendarOf(
+  {
+    createdAt,
+    revision,
+    estimate: {
+      process: { calendar },
+    },
+  }: StoredEstimate,
+  events: 'milestones' | 'all',
+): string {
   const { finish } = calendar;
   if (finish === undefined) throw withoutDates();
   const dated: CalendarEvents = {
-    finish, milestones: calendar.milestones.flatMap(({ code, title, at }) => (at === undefined ? [] : [{ code, title, at }])), tasks: datedTasks(calendar.tasks),
+    finish,
+    milestones: calendar.milestones.flatMap(({ code, title, at }) =>
+      at === undefined ? [] : [{ code, title, at }],
+    ),
+    tasks: datedTasks(calendar.tasks),
   };
-  return calendarText(dated, { uidPrefix: revision.rootId, uidDomain: UID_DOMAIN, stampAt: createdAt, withTasks: events === 'all', sequence: revision.number });
+  return calendarText(dated, {
+    uidPrefix: revision.rootId,
+    uidDomain: UID_DOMAIN,
+    stampAt: createdAt,
+    withTasks: events === 'all',
+    sequence: revision.number,
+  });
 }
 
 /**
@@ -25,16 +44,28 @@ export function iCalendarOf({ createdAt, revision, estimate: { process: { calend
  *
  * @throws {HttpProblem} conflict, when the estimate counts days without dates
  */
-export function dayList({ estimate: { process: { calendar } } }: StoredEstimate, date: string): readonly TodayItem[] {
+export function dayList(
+  {
+    estimate: {
+      process: { calendar },
+    },
+  }: StoredEstimate,
+  date: string,
+): readonly TodayItem[] {
   if (calendar.finish === undefined) throw withoutDates();
   return todayFor(datedTasks(calendar.tasks), date);
 }
 
-const datedTasks = (tasks: readonly CalendarTask[]): readonly (CalendarTask & DatedTask)[] => tasks.flatMap((task) => {
-  const { startAt, endAt, readyAt } = task;
-  return startAt === undefined || endAt === undefined || readyAt === undefined ? [] : [{ ...task, startAt, endAt, readyAt }];
-});
+const datedTasks = (tasks: readonly CalendarTask[]): readonly (CalendarTask & DatedTask)[] =>
+  tasks.flatMap((task) => {
+    const { startAt, endAt, readyAt } = task;
+    return startAt === undefined || endAt === undefined || readyAt === undefined
+      ? []
+      : [{ ...task, startAt, endAt, readyAt }];
+  });
 
-const withoutDates = (): HttpProblem => new HttpProblem('conflict', {
-  detail: 'The record names no day on which work may start and has no forecast, so its calendar counts days without dates. Revise the estimate with crew.startDate.',
-});
+const withoutDates = (): HttpProblem =>
+  new HttpProblem('conflict', {
+    detail:
+      'The record names no day on which work may start and has no forecast, so its calendar counts days without dates. Revise the estimate with crew.startDate.',
+  });

@@ -38,7 +38,9 @@ export class EstimateDocuments {
     private readonly operations: OperationsService,
     worker: OperationWorker,
   ) {
-    worker.handle(KIND, (organisationId, task, signal) => this.printedLater(organisationId, checkedAs(DocumentTaskDto, task), signal));
+    worker.handle(KIND, (organisationId, task, signal) =>
+      this.printedLater(organisationId, checkedAs(DocumentTaskDto, task), signal),
+    );
   }
 
   async send({ caller, lineage, task }: DocumentWanted, request: Request, response: Response): Promise<void> {
@@ -51,19 +53,44 @@ export class EstimateDocuments {
     sendContent(await this.printed(lineage, task, untilGone(response)), request);
   }
 
-  private async printedLater(organisationId: string, task: DocumentTaskDto, signal: AbortSignal): Promise<Content> {
+  private async printedLater(
+    organisationId: string,
+    task: DocumentTaskDto,
+    signal: AbortSignal,
+  ): Promise<Content> {
     return this.printed(await this.estimates.lineage({ organisationId }, task.estimateId), task, signal);
   }
 
-  private printed(lineage: Lineage, { estimateId, document, mediaType, reader }: DocumentTaskDto, signal: AbortSignal): Promise<Content> {
-    return this.pageOrPdf({ subject: subjectOf(lineage, reader), document, isPage: mediaType === HTML_TYPE, filename: `estimate-${estimateId}-${document}.pdf` }, signal);
+  private printed(
+    lineage: Lineage,
+    { estimateId, document, mediaType, reader }: DocumentTaskDto,
+    signal: AbortSignal,
+  ): Promise<Content> {
+    return this.pageOrPdf(
+      {
+        subject: subjectOf(lineage, reader),
+        document,
+        isPage: mediaType === HTML_TYPE,
+        filename: `estimate-${estimateId}-${document}.pdf`,
+      },
+      signal,
+    );
   }
 
   /** Templates are at full size and so for paper alone. */
   async pageOrPdf({ subject, document, isPage, filename }: Setting, signal: AbortSignal): Promise<Content> {
-    if (!isPage || document === 'templates') return { mediaType: PDF_TYPE, headers: attached(filename), content: await this.reports.pdf(subject, document, { signal }) };
+    if (!isPage || document === 'templates')
+      return {
+        mediaType: PDF_TYPE,
+        headers: attached(filename),
+        content: await this.reports.pdf(subject, document, { signal }),
+      };
     const { html, contentSecurityPolicy } = await this.reports.html(subject, document, { signal });
-    return { mediaType: HTML_TYPE, headers: { 'Content-Security-Policy': contentSecurityPolicy }, content: Buffer.from(html) };
+    return {
+      mediaType: HTML_TYPE,
+      headers: { 'Content-Security-Policy': contentSecurityPolicy },
+      content: Buffer.from(html),
+    };
   }
 }
 
@@ -75,12 +102,17 @@ interface Setting {
   readonly filename: string;
 }
 
-export const isLong = ({ lines, scope: { zones } }: Pick<Estimate, 'lines'> & { readonly scope: { readonly zones: readonly unknown[] } }): boolean =>
+export const isLong = ({
+  lines,
+  scope: { zones },
+}: Pick<Estimate, 'lines'> & { readonly scope: { readonly zones: readonly unknown[] } }): boolean =>
   lines.length > PROMPT_UP_TO.lines || zones.length > PROMPT_UP_TO.zones;
 
 /** Aborted when the connection closes before the answer was sent. */
 export function untilGone(response: Response): AbortSignal {
   const controller = new AbortController();
-  response.once('close', () => { if (!response.writableFinished) controller.abort(); });
+  response.once('close', () => {
+    if (!response.writableFinished) controller.abort();
+  });
   return controller.signal;
 }

@@ -23,10 +23,16 @@ export interface NewEstimateRow extends Omit<SummaryRow, 'createdAt'> {
   readonly derivations: Uint8Array;
 }
 
-export function rowOf({ id, organisationId, createdByKeyId, revision }: Circumstances, record: DefectRecord, made: WrittenEstimate): NewEstimateRow {
+export function rowOf(
+  { id, organisationId, createdByKeyId, revision }: Circumstances,
+  record: DefectRecord,
+  made: WrittenEstimate,
+): NewEstimateRow {
   const { totals, provenance, summary } = made;
   return {
-    id, organisationId, createdByKeyId,
+    id,
+    organisationId,
+    createdByKeyId,
     title: made.title,
     reference: made.reference ?? null,
     rootId: revision.rootId,
@@ -57,7 +63,10 @@ export function storedJson(row: SummaryRow, resultJson: string): string {
   return `${frame.slice(0, -1)},"estimate":${resultJson}}`;
 }
 
-export const storedEstimate = (row: EstimateRow): StoredEstimate => ({ ...frameOf(row), estimate: row.result });
+export const storedEstimate = (row: EstimateRow): StoredEstimate => ({
+  ...frameOf(row),
+  estimate: row.result,
+});
 
 const frameOf = (row: SummaryRow): Omit<StoredEstimate, 'estimate'> => ({
   id: row.id,
@@ -93,14 +102,24 @@ export function moneyOf(amount: string, code: string): MoneyJson {
   if (currency === undefined) throw new Defect(`A stored amount is in ${code}, which is not a currency`);
   const [whole, part = ''] = amount.split('.');
   const { minorDigits } = currency;
-  return { amount: minorDigits === 0 ? whole : `${whole}.${part.padEnd(minorDigits, '0').slice(0, minorDigits)}`, currency: code };
+  return {
+    amount: minorDigits === 0 ? whole : `${whole}.${part.padEnd(minorDigits, '0').slice(0, minorDigits)}`,
+    currency: code,
+  };
 }
 
 /** The same for the same content, in whatever order its members came. */
-export const hashOf = (content: unknown): string => createHash('sha256').update(JSON.stringify(ordered(content))).digest('hex');
+export const hashOf = (content: unknown): string =>
+  createHash('sha256')
+    .update(JSON.stringify(ordered(content)))
+    .digest('hex');
 
 function ordered(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(ordered);
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, part]) => [key, ordered(part)]));
+  return Object.fromEntries(
+    Object.entries(value)
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([key, part]) => [key, ordered(part)]),
+  );
 }

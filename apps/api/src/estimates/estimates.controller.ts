@@ -26,25 +26,44 @@ const forms = [HTML_TYPE, PDF_TYPE, CSV_TYPE, XML_TYPE] as const;
 @Controller('v1/estimates')
 @ForRoles('surveyor', 'chandler', 'integrator')
 export class EstimatesController {
-  constructor(private readonly estimates: EstimatesService, private readonly forms: EstimateForms) {}
+  constructor(
+    private readonly estimates: EstimatesService,
+    private readonly forms: EstimateForms,
+  ) {}
 
   @Post()
   @TakesIdempotencyKey()
   @ShowsUnits()
-  @ApiOperation({ operationId: 'createEstimate', summary: 'Make an estimate from a defect record and keep it' })
-  @Answers('StoredEstimate', { status: 201, description: 'The stored estimate.', headers: ['Location', 'ETag', 'Idempotency-Replayed'] })
+  @ApiOperation({
+    operationId: 'createEstimate',
+    summary: 'Make an estimate from a defect record and keep it',
+  })
+  @Answers('StoredEstimate', {
+    status: 201,
+    description: 'The stored estimate.',
+    headers: ['Location', 'ETag', 'Idempotency-Replayed'],
+  })
   @Refuses('conflict')
-  async create(@AskerParam() asker: Asker, @Body() record: DefectRecordDto, @Req() request: Request): Promise<void> {
+  async create(
+    @AskerParam() asker: Asker,
+    @Body() record: DefectRecordDto,
+    @Req() request: Request,
+  ): Promise<void> {
     sendMade(await this.estimates.create({ ...asker, record }), request);
   }
 
   @Get()
   @ApiOperation({ operationId: 'listEstimates', summary: 'List estimates, newest first' })
   @Answers('EstimatePage', { headers: ['Link'] })
-  async list(@CallerParam() caller: Caller, @Query() query: EstimatesQueryDto, @Res({ passthrough: true }) response: Response): Promise<EstimatePage> {
+  async list(
+    @CallerParam() caller: Caller,
+    @Query() query: EstimatesQueryDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<EstimatePage> {
     const limit = query.limit ?? USUAL_ON_PAGE;
     const page = await this.estimates.page(caller, { ...query, limit });
-    if (page.nextCursor !== undefined) response.setHeader('Link', `<${nextUrl(query, limit, page.nextCursor)}>; rel="next"`);
+    if (page.nextCursor !== undefined)
+      response.setHeader('Link', `<${nextUrl(query, limit, page.nextCursor)}>; rel="next"`);
     return page;
   }
 
@@ -52,13 +71,21 @@ export class EstimatesController {
   @Produces(JSON_TYPE, ...forms)
   @ShowsUnits()
   @ApiOperation({
-    operationId: 'getEstimate', summary: 'An estimate, as JSON, or by Accept as a report (PDF, HTML), its lines (CSV) or a UBL 2.1 Quotation (XML)',
-    description: 'In documents, `Accept-Language` decides how numbers and dates are written. PDF and HTML may come later: with `Prefer: respond-async`, '
-      + `for estimates of more than ${PROMPT_UP_TO.lines} lines or ${PROMPT_UP_TO.zones} zones, and while many documents are waiting.`,
+    operationId: 'getEstimate',
+    summary:
+      'An estimate, as JSON, or by Accept as a report (PDF, HTML), its lines (CSV) or a UBL 2.1 Quotation (XML)',
+    description:
+      'In documents, `Accept-Language` decides how numbers and dates are written. PDF and HTML may come later: with `Prefer: respond-async`, ' +
+      `for estimates of more than ${PROMPT_UP_TO.lines} lines or ${PROMPT_UP_TO.zones} zones, and while many documents are waiting.`,
   })
   @AnswersIn('StoredEstimate', forms, ['ETag'])
   @MayAnswerLater()
-  async one(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: FormQueryDto, @Req() request: Request): Promise<void> {
+  async one(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Query() query: FormQueryDto,
+    @Req() request: Request,
+  ): Promise<void> {
     const response = request.res;
     if (response === undefined) return;
     const type = String(response.locals.mediaType);
@@ -68,7 +95,11 @@ export class EstimatesController {
     }
     const { row, resultJson } = await this.estimates.written(caller, id);
     const units = unitsOf(request);
-    sendImmutable({ etag: jsonTag(row.id, units), type, content: () => inUnits(units, storedJson(row, resultJson)) }, request, response);
+    sendImmutable(
+      { etag: jsonTag(row.id, units), type, content: () => inUnits(units, storedJson(row, resultJson)) },
+      request,
+      response,
+    );
   }
 
   @Get(':id/record')
@@ -79,7 +110,11 @@ export class EstimatesController {
   }
 
   @Get(':id/replay')
-  @ApiOperation({ operationId: 'replayEstimate', summary: 'Compute an estimate again from its record and edition, and say whether every digit came out again' })
+  @ApiOperation({
+    operationId: 'replayEstimate',
+    summary:
+      'Compute an estimate again from its record and edition, and say whether every digit came out again',
+  })
   @Answers('Replay')
   replay(@CallerParam() caller: Caller, @Param('id') id: string): Promise<Replay> {
     return this.estimates.replay(caller, id);
@@ -87,9 +122,16 @@ export class EstimatesController {
 
   @Get(':id/lines/:code/why')
   @ShowsUnits()
-  @ApiOperation({ operationId: 'explainLine', summary: 'Why a line, a check (check:<code>) or a quantity (quantity:<code>) is what it is' })
+  @ApiOperation({
+    operationId: 'explainLine',
+    summary: 'Why a line, a check (check:<code>) or a quantity (quantity:<code>) is what it is',
+  })
   @Answers('WhyAnswer')
-  why(@CallerParam() caller: Caller, @Param('id') id: string, @Param('code') code: string): Promise<WhyAnswer> {
+  why(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Param('code') code: string,
+  ): Promise<WhyAnswer> {
     return this.estimates.why(caller, id, code);
   }
 }
@@ -101,11 +143,15 @@ export function sendMade({ row, resultJson, isReplay }: Made, request: Request):
   response.setHeader('Location', `/v1/estimates/${row.id}`);
   response.setHeader('ETag', jsonTag(row.id, units));
   if (isReplay) response.setHeader('Idempotency-Replayed', 'true');
-  response.status(201).type(JSON_TYPE).send(inUnits(units, storedJson(row, resultJson)));
+  response
+    .status(201)
+    .type(JSON_TYPE)
+    .send(inUnits(units, storedJson(row, resultJson)));
 }
 
 /** Each representation has a tag of its own. */
-const jsonTag = (id: string, units: Units): string => (units === 'si' ? `"${id}.json"` : `"${id}.${units}.json"`);
+const jsonTag = (id: string, units: Units): string =>
+  units === 'si' ? `"${id}.json"` : `"${id}.${units}.json"`;
 
 interface Immutable {
   readonly etag: string;
@@ -122,6 +168,10 @@ function sendImmutable({ etag, type, content }: Immutable, request: Request, res
 }
 
 function nextUrl({ reference }: EstimatesQueryDto, limit: number, cursor: string): string {
-  const query = new URLSearchParams({ limit: String(limit), cursor, ...(reference === undefined ? {} : { reference }) });
+  const query = new URLSearchParams({
+    limit: String(limit),
+    cursor,
+    ...(reference === undefined ? {} : { reference }),
+  });
   return `/v1/estimates?${query.toString()}`;
 }

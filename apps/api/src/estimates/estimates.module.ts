@@ -16,7 +16,13 @@ import { RevisionsController } from './revisions.controller.js';
 
 @Module({
   imports: [ReportModule, EstimatingModule, OperationsModule],
-  controllers: [EstimatesController, RevisionsController, DrawingsController, EstimateCalendarController, BasketController],
+  controllers: [
+    EstimatesController,
+    RevisionsController,
+    DrawingsController,
+    EstimateCalendarController,
+    BasketController,
+  ],
   providers: [EstimatesService, Engine, EstimateForms, EstimateDocuments, EstimateBasketService, RunningKeys],
   exports: [Engine],
 })

@@ -23,9 +23,28 @@ interface PageRequest {
 }
 
 const summaryColumns = [
-  'id', 'createdAt', 'organisationId', 'createdByKeyId', 'title', 'reference', 'rootId', 'revisionNumber', 'revisionReason', 'engineVersion',
-  'edition', 'catalogueHash', 'inputHash', 'currency', 'netAmount', 'taxAmount', 'totalAmount', 'totalP10Amount', 'totalP50Amount',
-  'totalP90Amount', 'labourH', 'verdict',
+  'id',
+  'createdAt',
+  'organisationId',
+  'createdByKeyId',
+  'title',
+  'reference',
+  'rootId',
+  'revisionNumber',
+  'revisionReason',
+  'engineVersion',
+  'edition',
+  'catalogueHash',
+  'inputHash',
+  'currency',
+  'netAmount',
+  'taxAmount',
+  'totalAmount',
+  'totalP10Amount',
+  'totalP50Amount',
+  'totalP90Amount',
+  'labourH',
+  'verdict',
 ].map((column) => `estimate.${column}`);
 
 /** Estimates of the organisation of the transaction. */
@@ -39,15 +58,26 @@ export class EstimatesRepository {
   /** Returns the moment at which the database wrote it. */
   async add(row: NewEstimateRow): Promise<Date> {
     const { resultJson, derivations, ...columns } = row;
-    const { raw } = await this.tx.createQueryBuilder().insert().into(EstimateRow)
+    const { raw } = await this.tx
+      .createQueryBuilder()
+      .insert()
+      .into(EstimateRow)
       .values({ ...columns, derivations: Buffer.from(derivations), result: () => ':resultJson::json' })
-      .setParameters({ resultJson }).returning('created_at').updateEntity(false).execute();
+      .setParameters({ resultJson })
+      .returning('created_at')
+      .updateEntity(false)
+      .execute();
     const [{ created_at: createdAt }]: readonly { readonly created_at: Date }[] = raw;
     return createdAt;
   }
 
   async rememberKey(use: KeyUse, estimateId: string): Promise<void> {
-    await this.tx.createQueryBuilder().insert().into(IdempotencyKeyRow).values({ ...use, estimateId }).execute();
+    await this.tx
+      .createQueryBuilder()
+      .insert()
+      .into(IdempotencyKeyRow)
+      .values({ ...use, estimateId })
+      .execute();
   }
 
   findKey({ organisationId, operation, key }: KeyUse): Promise<IdempotencyKeyRow | null> {
@@ -60,32 +90,54 @@ export class EstimatesRepository {
 
   /** The row without its documents, and the document of the estimate as the text it was written as. */
   async findWritten(id: string): Promise<WrittenRow | null> {
-    const { entities: [row], raw } = await this.tx.createQueryBuilder(EstimateRow, 'estimate').select(summaryColumns)
-      .addSelect('estimate.result::text', 'result_json').where('estimate.id = :id', { id }).getRawAndEntities();
+    const {
+      entities: [row],
+      raw,
+    } = await this.tx
+      .createQueryBuilder(EstimateRow, 'estimate')
+      .select(summaryColumns)
+      .addSelect('estimate.result::text', 'result_json')
+      .where('estimate.id = :id', { id })
+      .getRawAndEntities();
     const [texts]: readonly ({ readonly result_json: string } | undefined)[] = raw;
     return row === undefined || texts === undefined ? null : { row, resultJson: texts.result_json };
   }
 
   async findDerivations(id: string): Promise<Uint8Array | null> {
-    const [found]: readonly ({ readonly derivations: Uint8Array } | undefined)[] = await this.tx.query('SELECT derivations FROM estimate WHERE id = $1', [id]);
+    const [found]: readonly ({ readonly derivations: Uint8Array } | undefined)[] = await this.tx.query(
+      'SELECT derivations FROM estimate WHERE id = $1',
+      [id],
+    );
     return found?.derivations ?? null;
   }
 
   page({ limit, beforeId, reference }: PageRequest): Promise<SummaryRow[]> {
-    const query = this.tx.createQueryBuilder(EstimateRow, 'estimate').select(summaryColumns).orderBy('estimate.id', 'DESC').limit(limit);
+    const query = this.tx
+      .createQueryBuilder(EstimateRow, 'estimate')
+      .select(summaryColumns)
+      .orderBy('estimate.id', 'DESC')
+      .limit(limit);
     if (beforeId !== undefined) query.andWhere('estimate.id < :beforeId', { beforeId });
     if (reference !== undefined) query.andWhere('estimate.reference = :reference', { reference });
     return query.getMany();
   }
 
   async findRootId(id: string): Promise<string | null> {
-    const [found]: readonly ({ readonly root_id: string } | undefined)[] = await this.tx.query('SELECT root_id FROM estimate WHERE id = $1', [id]);
+    const [found]: readonly ({ readonly root_id: string } | undefined)[] = await this.tx.query(
+      'SELECT root_id FROM estimate WHERE id = $1',
+      [id],
+    );
     return found?.root_id ?? null;
   }
 
   revisionsOf(rootId: string): Promise<SummaryRow[]> {
-    return this.tx.createQueryBuilder(EstimateRow, 'estimate').select(summaryColumns)
-      .where('estimate.rootId = :rootId', { rootId }).orderBy('estimate.revisionNumber', 'ASC').limit(1000).getMany();
+    return this.tx
+      .createQueryBuilder(EstimateRow, 'estimate')
+      .select(summaryColumns)
+      .where('estimate.rootId = :rootId', { rootId })
+      .orderBy('estimate.revisionNumber', 'ASC')
+      .limit(1000)
+      .getMany();
   }
 
   findRevision(rootId: string, revisionNumber: number): Promise<EstimateRow | null> {
@@ -93,8 +145,11 @@ export class EstimatesRepository {
   }
 
   async lastRevisionNumber(rootId: string): Promise<number> {
-    const found = await this.tx.createQueryBuilder(EstimateRow, 'estimate').select('max(estimate.revisionNumber)', 'last')
-      .where('estimate.rootId = :rootId', { rootId }).getRawOne<{ readonly last: number | null }>();
+    const found = await this.tx
+      .createQueryBuilder(EstimateRow, 'estimate')
+      .select('max(estimate.revisionNumber)', 'last')
+      .where('estimate.rootId = :rootId', { rootId })
+      .getRawOne<{ readonly last: number | null }>();
     return found?.last ?? 0;
   }
 }

@@ -60,12 +60,22 @@ export class EstimatesService {
 
   async revise(id: string, reason: string, { caller, record, idempotencyKey }: Order): Promise<Made> {
     const rootId = await this.rootOf(caller, id);
-    return this.once({ caller, record, revise: { rootId, reason } }, `revisions of ${rootId}`, idempotencyKey, { reason, record });
+    return this.once(
+      { caller, record, revise: { rootId, reason } },
+      `revisions of ${rootId}`,
+      idempotencyKey,
+      { reason, record },
+    );
   }
 
   async written({ organisationId }: Caller, id: string): Promise<WrittenRow> {
     const checked = checkedId(id);
-    return found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).findWritten(checked)), id);
+    return found(
+      await this.database.inOrganisation(organisationId, (tx) =>
+        EstimatesRepository.in(tx).findWritten(checked),
+      ),
+      id,
+    );
   }
 
   async record(caller: Caller, id: string): Promise<DefectRecord> {
@@ -74,9 +84,15 @@ export class EstimatesService {
 
   async why({ organisationId }: Caller, id: string, code: string): Promise<WhyAnswer> {
     const checked = checkedId(id);
-    const packed = found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).findDerivations(checked)), id);
+    const packed = found(
+      await this.database.inOrganisation(organisationId, (tx) =>
+        EstimatesRepository.in(tx).findDerivations(checked),
+      ),
+      id,
+    );
     const figure = derivationOf(packed, code);
-    if (figure === undefined) throw notFound(`A derivation of ${JSON.stringify(code.slice(0, 80))} in estimate ${id}`);
+    if (figure === undefined)
+      throw notFound(`A derivation of ${JSON.stringify(code.slice(0, 80))} in estimate ${id}`);
     return { code, figure };
   }
 
@@ -99,13 +115,18 @@ export class EstimatesService {
   }
 
   /** The estimate and the one it is compared with: the revision before it, unless another is named. */
-  pair(caller: Caller, id: string, withId?: string): Promise<{ readonly before: EstimateRow; readonly after: EstimateRow }> {
+  pair(
+    caller: Caller,
+    id: string,
+    withId?: string,
+  ): Promise<{ readonly before: EstimateRow; readonly after: EstimateRow }> {
     return this.database.inOrganisation(caller.organisationId, async (tx) => {
       const estimates = EstimatesRepository.in(tx);
       const after = found(await estimates.find(checkedId(id)), id);
-      const before = withId === undefined
-        ? await estimates.findRevision(after.rootId, after.revisionNumber - 1)
-        : found(await estimates.find(checkedId(withId)), withId);
+      const before =
+        withId === undefined
+          ? await estimates.findRevision(after.rootId, after.revisionNumber - 1)
+          : found(await estimates.find(checkedId(withId)), withId);
       if (before === null) throw notFound(`A revision before estimate ${id}`);
       return { before, after };
     });
@@ -114,7 +135,11 @@ export class EstimatesService {
   /** A revision with the one before it and the first of them: what a change order is made of. */
   async revised(caller: Caller, id: string): Promise<Revised> {
     const { before, after } = await this.pair(caller, id);
-    return { first: before.revisionNumber === 0 ? before : await this.row(caller, after.rootId), before, after };
+    return {
+      first: before.revisionNumber === 0 ? before : await this.row(caller, after.rootId),
+      before,
+      after,
+    };
   }
 
   /** All that a report or a drawing needs. */
@@ -123,20 +148,33 @@ export class EstimatesService {
     return this.database.inOrganisation(organisationId, async (tx) => {
       const estimates = EstimatesRepository.in(tx);
       const row = found(await estimates.find(checked), id);
-      const history = (await estimates.revisionsOf(row.rootId)).filter(({ revisionNumber }) => revisionNumber <= row.revisionNumber);
-      const before = row.revisionNumber === 0 ? null : await estimates.findRevision(row.rootId, row.revisionNumber - 1);
+      const history = (await estimates.revisionsOf(row.rootId)).filter(
+        ({ revisionNumber }) => revisionNumber <= row.revisionNumber,
+      );
+      const before =
+        row.revisionNumber === 0 ? null : await estimates.findRevision(row.rootId, row.revisionNumber - 1);
       const organisation = await AccessRepository.in(tx).findOrganisation(organisationId);
       const letterhead = await LetterheadRepository.in(tx).get(organisationId);
       const name = organisation?.name ?? '';
       const issuerVersion = `organisation ${organisation?.version ?? 0}, letterhead ${letterhead.version}`;
-      return { row, history, letterhead: letterheadOf(name, letterhead), issuerVersion, ...(before === null ? {} : { before }) };
+      return {
+        row,
+        history,
+        letterhead: letterheadOf(name, letterhead),
+        issuerVersion,
+        ...(before === null ? {} : { before }),
+      };
     });
   }
 
   /** Computes an estimate again from what it keeps: the proof that its figures can be reproduced. */
   async replay(caller: Caller, id: string): Promise<Replay> {
     const { row, resultJson } = await this.written(caller, id);
-    const { made, catalogueHash } = await this.engine.again(await this.record(caller, id), caller.organisationId, row);
+    const { made, catalogueHash } = await this.engine.again(
+      await this.record(caller, id),
+      caller.organisationId,
+      row,
+    );
     return {
       isSame: made.resultJson === resultJson,
       madeWith: { engineVersion: row.engineVersion, edition: row.edition, catalogueHash: row.catalogueHash },
@@ -149,17 +187,25 @@ export class EstimatesService {
 
   private async rootOf({ organisationId }: Caller, id: string): Promise<string> {
     const checked = checkedId(id);
-    return found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).findRootId(checked)), id);
+    return found(
+      await this.database.inOrganisation(organisationId, (tx) =>
+        EstimatesRepository.in(tx).findRootId(checked),
+      ),
+      id,
+    );
   }
 
   async row({ organisationId }: Caller, id: string): Promise<EstimateRow> {
     const checked = checkedId(id);
-    return found(await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).find(checked)), id);
+    return found(
+      await this.database.inOrganisation(organisationId, (tx) => EstimatesRepository.in(tx).find(checked)),
+      id,
+    );
   }
 
   /** Runs a plan; under a key, at most once. */
   private async once(plan: Plan, operation: string, key: string | undefined, body: unknown): Promise<Made> {
-    if (key === undefined) return { ...await this.make(plan), isReplay: false };
+    if (key === undefined) return { ...(await this.make(plan)), isReplay: false };
     const { organisationId } = plan.caller;
     const use: KeyUse = { organisationId, operation, key, requestHash: hashOf(body) };
     return this.running.alone([organisationId, operation, key], async () => {
@@ -170,7 +216,7 @@ export class EstimatesService {
 
   private async madeUnderKey(plan: Plan, use: KeyUse): Promise<Made> {
     try {
-      return { ...await this.make(plan), isReplay: false };
+      return { ...(await this.make(plan)), isReplay: false };
     } catch (failure) {
       if (!isUniqueViolation(failure, 'idempotency_key_pkey')) throw failure;
       const earlier = await this.earlier(use);
@@ -191,7 +237,10 @@ export class EstimatesService {
   }
 
   private async make(plan: Plan): Promise<WrittenRow> {
-    const { caller: { organisationId, keyId }, record } = plan;
+    const {
+      caller: { organisationId, keyId },
+      record,
+    } = plan;
     const made = await this.engine.estimate(record, organisationId);
     const id = newId();
     const row = await this.database.inOrganisation(organisationId, async (tx) => {
@@ -207,9 +256,17 @@ export class EstimatesService {
   }
 }
 
-async function revisionMark(estimates: EstimatesRepository, id: string, { revise }: Plan): Promise<RevisionMark> {
+async function revisionMark(
+  estimates: EstimatesRepository,
+  id: string,
+  { revise }: Plan,
+): Promise<RevisionMark> {
   if (revise === undefined) return { rootId: id, number: 0 };
-  return { rootId: revise.rootId, number: await estimates.lastRevisionNumber(revise.rootId) + 1, reason: revise.reason };
+  return {
+    rootId: revise.rootId,
+    number: (await estimates.lastRevisionNumber(revise.rootId)) + 1,
+    reason: revise.reason,
+  };
 }
 
 function found<T>(row: T | null, id: string): T {
@@ -222,10 +279,19 @@ function checkedId(id: string): string {
   return id;
 }
 
-const reusedKey = (): HttpProblem => new HttpProblem('unprocessable', {
-  detail: 'This Idempotency-Key was used for another body; a new request needs a new key.',
-  problems: [{ ...problem('contradiction', '', { other: 'an earlier request', why: 'the same key came with another body' }), header: 'Idempotency-Key' }],
-});
+const reusedKey = (): HttpProblem =>
+  new HttpProblem('unprocessable', {
+    detail: 'This Idempotency-Key was used for another body; a new request needs a new key.',
+    problems: [
+      {
+        ...problem('contradiction', '', {
+          other: 'an earlier request',
+          why: 'the same key came with another body',
+        }),
+        header: 'Idempotency-Key',
+      },
+    ],
+  });
 
 const cursorOf = (id: string): string => Buffer.from(id.replaceAll('-', ''), 'hex').toString('base64url');
 
@@ -235,6 +301,14 @@ function idOfCursor(cursor: string): string {
   if (isId(id) && cursorOf(id) === cursor) return id;
   throw new HttpProblem('bad-request', {
     detail: 'The cursor is not one that this service gave.',
-    problems: [{ ...problem('not-in-form', '', { value: JSON.stringify(cursor.slice(0, 60)), form: 'a cursor from the answer before' }), parameter: 'cursor' }],
+    problems: [
+      {
+        ...problem('not-in-form', '', {
+          value: JSON.stringify(cursor.slice(0, 60)),
+          form: 'a cursor from the answer before',
+        }),
+        parameter: 'cursor',
+      },
+    ],
   });
 }

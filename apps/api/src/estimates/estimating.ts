@@ -12,7 +12,10 @@ export interface EstimatingOrder {
 }
 
 /** The estimate as text, written once where it was computed, and the few values that the table keeps in columns. */
-export interface WrittenEstimate extends Pick<Estimate, 'title' | 'reference' | 'summary' | 'totals' | 'provenance'> {
+export interface WrittenEstimate extends Pick<
+  Estimate,
+  'title' | 'reference' | 'summary' | 'totals' | 'provenance'
+> {
   readonly resultJson: string;
   /** See derivation-graph.ts. */
   readonly derivations: Uint8Array;
@@ -24,7 +27,12 @@ const MOST_CATALOGUES = 8;
 const catalogues = new Map<string, Catalogue>();
 
 /** Computes and writes one estimate. Runs in a worker; takes and gives plain data only. */
-export function estimated({ record, catalogueHash, catalogue, engineVersion }: EstimatingOrder): EstimatingAnswer {
+export function estimated({
+  record,
+  catalogueHash,
+  catalogue,
+  engineVersion,
+}: EstimatingOrder): EstimatingAnswer {
   const known = catalogue ?? catalogues.get(catalogueHash);
   if (known === undefined) return 'catalogue-needed';
   if (catalogues.size >= MOST_CATALOGUES) catalogues.clear();

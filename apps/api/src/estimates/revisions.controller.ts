@@ -21,15 +21,30 @@ import type { RevisionList } from './stored-estimate.js';
 @Controller('v1/estimates/:id')
 @ForRoles('surveyor', 'chandler', 'integrator')
 export class RevisionsController {
-  constructor(private readonly estimates: EstimatesService, private readonly forms: EstimateForms) {}
+  constructor(
+    private readonly estimates: EstimatesService,
+    private readonly forms: EstimateForms,
+  ) {}
 
   @Post('revisions')
   @TakesIdempotencyKey()
   @ShowsUnits()
-  @ApiOperation({ operationId: 'reviseEstimate', summary: 'Re-make an estimate after something became known, with the reason' })
-  @Answers('StoredEstimate', { status: 201, description: 'The new revision.', headers: ['Location', 'ETag', 'Idempotency-Replayed'] })
+  @ApiOperation({
+    operationId: 'reviseEstimate',
+    summary: 'Re-make an estimate after something became known, with the reason',
+  })
+  @Answers('StoredEstimate', {
+    status: 201,
+    description: 'The new revision.',
+    headers: ['Location', 'ETag', 'Idempotency-Replayed'],
+  })
   @Refuses('conflict')
-  async revise(@AskerParam() asker: Asker, @Param('id') id: string, @Body() { reason, record }: RevisionRequestDto, @Req() request: Request): Promise<void> {
+  async revise(
+    @AskerParam() asker: Asker,
+    @Param('id') id: string,
+    @Body() { reason, record }: RevisionRequestDto,
+    @Req() request: Request,
+  ): Promise<void> {
     sendMade(await this.estimates.revise(id, reason, { ...asker, record }), request);
   }
 
@@ -43,10 +58,19 @@ export class RevisionsController {
   @Get('comparison')
   @Produces(JSON_TYPE, CSV_TYPE)
   @ShowsUnits()
-  @ApiOperation({ operationId: 'compareEstimates', summary: 'What changed against the revision before, or another estimate, line by line, and because of what' })
+  @ApiOperation({
+    operationId: 'compareEstimates',
+    summary:
+      'What changed against the revision before, or another estimate, line by line, and because of what',
+  })
   @AnswersIn('Comparison', [CSV_TYPE])
   @Refuses('unprocessable')
-  async comparison(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: ComparisonQueryDto, @Res({ passthrough: true }) response: Response): Promise<Comparison | string> {
+  async comparison(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Query() query: ComparisonQueryDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Comparison | string> {
     const { before, after } = await this.estimates.pair(caller, id, query.with);
     const comparison = answer(comparisonOf(before, after));
     if (response.locals.mediaType !== CSV_TYPE) return comparison;
@@ -57,10 +81,19 @@ export class RevisionsController {
   @Get('change-order')
   @Produces(JSON_TYPE, HTML_TYPE, PDF_TYPE)
   @ShowsUnits()
-  @ApiOperation({ operationId: 'getChangeOrder', summary: 'What a revision adds and takes away, to be signed by yard and owner; as JSON, or by Accept as PDF or HTML' })
+  @ApiOperation({
+    operationId: 'getChangeOrder',
+    summary:
+      'What a revision adds and takes away, to be signed by yard and owner; as JSON, or by Accept as PDF or HTML',
+  })
   @AnswersIn('ChangeOrder', [HTML_TYPE, PDF_TYPE])
   @Refuses('unprocessable')
-  async changeOrder(@CallerParam() caller: Caller, @Param('id') id: string, @Query() query: ChangeOrderQueryDto, @Req() request: Request): Promise<void> {
+  async changeOrder(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Query() query: ChangeOrderQueryDto,
+    @Req() request: Request,
+  ): Promise<void> {
     const response = request.res;
     if (response === undefined) return;
     const type = String(response.locals.mediaType);

@@ -74,7 +74,11 @@ export interface EstimateCalendar {
 export interface Replay {
   /** True when every digit of the document came out again. */
   readonly isSame: boolean;
-  readonly madeWith: { readonly engineVersion: string; readonly edition: string; readonly catalogueHash: string };
+  readonly madeWith: {
+    readonly engineVersion: string;
+    readonly edition: string;
+    readonly catalogueHash: string;
+  };
   readonly engineVersionNow: string;
   /** False when the edition's content is no longer the one that was used. */
   readonly isSameCatalogue: boolean;

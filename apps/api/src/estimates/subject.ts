@@ -20,7 +20,10 @@ export interface Lineage {
 }
 
 /** What a report or a drawing is made of. */
-export const subjectOf = ({ row, before, history, letterhead }: Lineage, reader: ReaderChoice): ReportSubject => ({
+export const subjectOf = (
+  { row, before, history, letterhead }: Lineage,
+  reader: ReaderChoice,
+): ReportSubject => ({
   estimate: row.result,
   record: row.input,
   reader,
@@ -30,7 +33,9 @@ export const subjectOf = ({ row, before, history, letterhead }: Lineage, reader:
     letterhead,
     revision: row.revisionNumber,
     history: history.map((one) => ({
-      number: one.revisionNumber, madeAt: one.createdAt.toISOString(), total: moneyOf(one.totalAmount, one.currency),
+      number: one.revisionNumber,
+      madeAt: one.createdAt.toISOString(),
+      total: moneyOf(one.totalAmount, one.currency),
       ...(one.revisionReason === null ? {} : { reason: one.revisionReason }),
     })),
     changes: before === undefined ? [] : changesBetween(before, row),
@@ -44,24 +49,47 @@ function changesBetween(before: EstimateRow, after: EstimateRow): ReportSubject[
   const changed = comparison.value.totals.filter(({ difference }) => Number(difference.amount) !== 0);
   return [
     ...comparison.value.figures.map(figureChange),
-    ...changed.map(({ name, before: then, after: now }) => ({ kind: 'sum' as const, what: name, before: then, after: now })),
+    ...changed.map(({ name, before: then, after: now }) => ({
+      kind: 'sum' as const,
+      what: name,
+      before: then,
+      after: now,
+    })),
   ];
 }
 
-const figureChange = ({ name, unit, before, after }: FigureChange) => ({ kind: 'figure' as const, what: name, unit, before, after });
+const figureChange = ({ name, unit, before, after }: FigureChange) => ({
+  kind: 'figure' as const,
+  what: name,
+  unit,
+  before,
+  after,
+});
 
 /** The same for a change order: the letterhead and the issue of the revision, and what is to be signed. */
-export const changeOrderSubject = (lineage: Lineage, reader: ReaderChoice, order: ChangeOrder): ReportSubject => {
+export const changeOrderSubject = (
+  lineage: Lineage,
+  reader: ReaderChoice,
+  order: ChangeOrder,
+): ReportSubject => {
   const subject = subjectOf(lineage, reader);
   return { ...subject, issue: { ...subject.issue, changeOrder: order } };
 };
 
 /** How the caller wants to read it: `Accept-Language` for numbers and dates, `Accept-Units: us` for US customary units. */
-export function readerOf(request: Request, paper: ReaderChoice['paper'] | undefined, recordLocale: string | undefined): ReaderChoice {
+export function readerOf(
+  request: Request,
+  paper: ReaderChoice['paper'] | undefined,
+  recordLocale: string | undefined,
+): ReaderChoice {
   const [asked] = request.acceptsLanguages();
-  const wanted = asked === undefined || asked === '*' ? recordLocale ?? 'en-GB' : asked;
+  const wanted = asked === undefined || asked === '*' ? (recordLocale ?? 'en-GB') : asked;
   const units = unitsOf(request);
-  return { locale: isLocale(wanted) ? wanted : 'en-GB', units, paper: paper ?? (units === 'us' ? 'letter' : 'a4') };
+  return {
+    locale: isLocale(wanted) ? wanted : 'en-GB',
+    units,
+    paper: paper ?? (units === 'us' ? 'letter' : 'a4'),
+  };
 }
 
 function isLocale(tag: string): boolean {

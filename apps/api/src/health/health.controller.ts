@@ -12,18 +12,32 @@ import { Readiness } from './readiness.js';
 @Controller()
 @Public()
 export class HealthController {
-  constructor(private readonly readiness: Readiness, private readonly metrics: Metrics) {}
+  constructor(
+    private readonly readiness: Readiness,
+    private readonly metrics: Metrics,
+  ) {}
 
   @Get('health/live')
   @ApiOperation({ operationId: 'isAlive', summary: 'Does the process answer?' })
-  @Shown({ type: 'object', properties: { status: { type: 'string', enum: ['alive'] } }, required: ['status'] })
+  @Shown({
+    type: 'object',
+    properties: { status: { type: 'string', enum: ['alive'] } },
+    required: ['status'],
+  })
   live(): { readonly status: 'alive' } {
     return { status: 'alive' };
   }
 
   @Get('health/ready')
-  @ApiOperation({ operationId: 'isReady', summary: 'Can the service take work: is the database there, and is it not stopping?' })
-  @Shown({ type: 'object', properties: { status: { type: 'string', enum: ['ready'] } }, required: ['status'] })
+  @ApiOperation({
+    operationId: 'isReady',
+    summary: 'Can the service take work: is the database there, and is it not stopping?',
+  })
+  @Shown({
+    type: 'object',
+    properties: { status: { type: 'string', enum: ['ready'] } },
+    required: ['status'],
+  })
   async ready(): Promise<{ readonly status: 'ready' }> {
     const obstacle = await this.readiness.obstacle();
     if (obstacle !== undefined) throw unavailable(obstacle);

@@ -30,7 +30,10 @@ export class Metrics {
   }
 
   observe({ method, route, status, seconds }: Observation): void {
-    this.durations.observe({ method: knownMethods.has(method) ? method : 'OTHER', route, status: String(status) }, seconds);
+    this.durations.observe(
+      { method: knownMethods.has(method) ? method : 'OTHER', route, status: String(status) },
+      seconds,
+    );
   }
 
   estimateMade(): void {

@@ -37,7 +37,11 @@ export class HeavyWork implements OnApplicationBootstrap, OnModuleDestroy {
     return answered((await this.done({ bill: { request, catalogue } }, 'search', response)).bill);
   }
 
-  async variants(request: VariantsRequest, catalogue: Catalogue, response: Response): Promise<VariantComparison> {
+  async variants(
+    request: VariantsRequest,
+    catalogue: Catalogue,
+    response: Response,
+  ): Promise<VariantComparison> {
     return answered((await this.done({ variants: { request, catalogue } }, 'search', response)).variants);
   }
 
@@ -56,12 +60,15 @@ export class HeavyWork implements OnApplicationBootstrap, OnModuleDestroy {
 
   private async done(task: HeavyTask, lane: Lane, response: Response): Promise<HeavyAnswer> {
     const gone = new AbortController();
-    const onClose = (): void => { if (!response.writableFinished) gone.abort(); };
+    const onClose = (): void => {
+      if (!response.writableFinished) gone.abort();
+    };
     response.once('close', onClose);
     try {
       return await this.ran(structuredClone(task), lane, gone.signal);
     } catch (failure) {
-      if (gone.signal.aborted) throw unavailable('The caller went away before the answer was ready.', failure);
+      if (gone.signal.aborted)
+        throw unavailable('The caller went away before the answer was ready.', failure);
       throw failure;
     } finally {
       response.off('close', onClose);
@@ -79,9 +86,14 @@ export class HeavyWork implements OnApplicationBootstrap, OnModuleDestroy {
     const known = this.pools.get(lane);
     if (known !== undefined) return known;
     const pool = new Piscina<HeavyTask, HeavyAnswer>({
-      filename: fileURLToPath(new URL('./heavy-worker.js', import.meta.url)), name: 'run',
+      filename: fileURLToPath(new URL('./heavy-worker.js', import.meta.url)),
+      name: 'run',
       // A thread that has just begun takes a second to be as fast as one that has worked; the short lane keeps its own.
-      minThreads: lane === 'short' ? 1 : 0, maxThreads: 1, maxQueue: LONGEST_QUEUE, concurrentTasksPerWorker: 1, idleTimeout: 60_000,
+      minThreads: lane === 'short' ? 1 : 0,
+      maxThreads: 1,
+      maxQueue: LONGEST_QUEUE,
+      concurrentTasksPerWorker: 1,
+      idleTimeout: 60_000,
       resourceLimits: { maxOldGenerationSizeMb: MEMORY_MB },
     });
     this.pools.set(lane, pool);

@@ -25,7 +25,9 @@ export interface HeavyAnswer {
 /** Runs one job. The clock is read here, so that the rooms need none; the best answer so far is the answer when time is up. */
 export const run = ({ plan, bill, variants, openings }: HeavyTask): HeavyAnswer => ({
   ...(plan === undefined ? {} : { plan: cuttingPlan(plan, untilTimeIsUp(plan.timeLimitS)) }),
-  ...(bill === undefined ? {} : { bill: coreBillFrom(bill.request, bill.catalogue, untilTimeIsUp(bill.request.timeLimitS)) }),
+  ...(bill === undefined
+    ? {}
+    : { bill: coreBillFrom(bill.request, bill.catalogue, untilTimeIsUp(bill.request.timeLimitS)) }),
   ...(variants === undefined ? {} : { variants: estimateVariants(variants.request, variants.catalogue) }),
   ...(openings === undefined ? {} : { openings: extentAndOpenings(openings) }),
 });

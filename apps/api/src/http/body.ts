@@ -10,10 +10,16 @@ export function readBody(request: IncomingMessage): Promise<Buffer> {
     request.resume();
     return Promise.reject(tooLarge());
   }
-  return new Promise((resolve, reject) => { collect(request, resolve, reject); });
+  return new Promise((resolve, reject) => {
+    collect(request, resolve, reject);
+  });
 }
 
-function collect(request: IncomingMessage, resolve: (bytes: Buffer) => void, reject: (reason: Error) => void): void {
+function collect(
+  request: IncomingMessage,
+  resolve: (bytes: Buffer) => void,
+  reject: (reason: Error) => void,
+): void {
   const chunks: Buffer[] = [];
   let length = 0;
   const onData = (chunk: Buffer): void => {
@@ -26,11 +32,16 @@ function collect(request: IncomingMessage, resolve: (bytes: Buffer) => void, rej
     reject(tooLarge());
   };
   request.on('data', onData);
-  request.once('end', () => { resolve(chunks.length === 1 ? chunks[0] : Buffer.concat(chunks)); });
+  request.once('end', () => {
+    resolve(chunks.length === 1 ? chunks[0] : Buffer.concat(chunks));
+  });
   request.once('error', reject);
-  request.once('aborted', () => { reject(new HttpProblem('bad-request', { detail: 'The request ended before its body did.' })); });
+  request.once('aborted', () => {
+    reject(new HttpProblem('bad-request', { detail: 'The request ended before its body did.' }));
+  });
 }
 
-const tooLarge = (): HttpProblem => new HttpProblem('content-too-large', {
-  detail: `A request body may have at most ${LARGEST_BODY_BYTES} bytes.`,
-});
+const tooLarge = (): HttpProblem =>
+  new HttpProblem('content-too-large', {
+    detail: `A request body may have at most ${LARGEST_BODY_BYTES} bytes.`,
+  });

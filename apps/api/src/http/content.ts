@@ -28,5 +28,6 @@ export function sendContent({ mediaType, headers, content }: Content, request: R
 }
 
 /** A name to save the document under, with nothing in it that a header or a file system would stumble over. */
-export const attached = (filename: string): Readonly<Record<string, string>> =>
-  ({ 'Content-Disposition': `attachment; filename="${filename.replace(/[^A-Za-z0-9._-]/g, '-')}"` });
+export const attached = (filename: string): Readonly<Record<string, string>> => ({
+  'Content-Disposition': `attachment; filename="${filename.replace(/[^A-Za-z0-9._-]/g, '-')}"`,
+});

@@ -9,21 +9,28 @@ export class DtoPipe implements PipeTransform {
   transform(value: unknown, { metatype, type }: ArgumentMetadata): unknown {
     if (!isDto(metatype)) return value;
     const dto = type === 'body' ? filled(metatype, value) : filled(metatype, value ?? {});
-    const problems = isRecord(dto) ? problemsOf(dto) : [problem('not-an-object', '', { value: shownValue(value) })];
+    const problems = isRecord(dto)
+      ? problemsOf(dto)
+      : [problem('not-an-object', '', { value: shownValue(value) })];
     if (problems.length === 0) return dto;
-    throw type === 'query' ? queryProblem(problems) : new HttpProblem('unprocessable', { detail: summaryOf(problems), problems });
+    throw type === 'query'
+      ? queryProblem(problems)
+      : new HttpProblem('unprocessable', { detail: summaryOf(problems), problems });
   }
 }
 
-const queryProblem = (problems: readonly Problem[]): HttpProblem => new HttpProblem('bad-request', {
-  detail: summaryOf(problems),
-  problems: problems.map((found) => ({ ...found, parameter: found.at.slice(1) })),
-});
+const queryProblem = (problems: readonly Problem[]): HttpProblem =>
+  new HttpProblem('bad-request', {
+    detail: summaryOf(problems),
+    problems: problems.map((found) => ({ ...found, parameter: found.at.slice(1) })),
+  });
 
 /** A DTO of a class from raw JSON that did not come through a route's parameter. @throws {HttpProblem} unprocessable */
 export function checkedAs<T extends object>(type: new () => T, raw: unknown): T {
   const dto = filled(type, raw);
-  const problems = isRecord(dto) ? problemsOf(dto) : [problem('not-an-object', '', { value: shownValue(raw) })];
+  const problems = isRecord(dto)
+    ? problemsOf(dto)
+    : [problem('not-an-object', '', { value: shownValue(raw) })];
   if (problems.length === 0 && dto instanceof type) return dto;
   throw new HttpProblem('unprocessable', { detail: summaryOf(problems), problems });
 }

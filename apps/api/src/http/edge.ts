@@ -7,19 +7,23 @@ import { contextOf, traceparentOf, withContext } from './request-context.js';
 const MS_PER_S = 1000;
 
 /** Every answer, whatever becomes of the request: ids, security headers, one log line, one measurement. */
-export const edge = (log: Log, metrics: Metrics): RequestHandler => (request, response, next) => {
-  const context = contextOf(request);
-  const startedAt = performance.now();
-  response.setHeader('X-Request-Id', context.requestId);
-  response.setHeader('Traceparent', traceparentOf(context));
-  setSecurityHeaders(request, response);
-  withContext(context, () => {
-    response.once('close', () => {
-      withContext(context, () => { record({ request, response, log, metrics, seconds: (performance.now() - startedAt) / MS_PER_S }); });
+export const edge =
+  (log: Log, metrics: Metrics): RequestHandler =>
+  (request, response, next) => {
+    const context = contextOf(request);
+    const startedAt = performance.now();
+    response.setHeader('X-Request-Id', context.requestId);
+    response.setHeader('Traceparent', traceparentOf(context));
+    setSecurityHeaders(request, response);
+    withContext(context, () => {
+      response.once('close', () => {
+        withContext(context, () => {
+          record({ request, response, log, metrics, seconds: (performance.now() - startedAt) / MS_PER_S });
+        });
+      });
+      next();
     });
-    next();
-  });
-};
+  };
 
 interface Answered {
   readonly request: Request;
@@ -34,7 +38,10 @@ function record({ request, response, log, metrics, seconds }: Answered): void {
   const status = response.writableFinished ? response.statusCode : 499;
   metrics.observe({ method: request.method, route, status, seconds });
   log.entry(status >= 500 ? 'error' : 'info', 'request', {
-    method: request.method, route, status, durationMs: Number((seconds * MS_PER_S).toFixed(2)),
+    method: request.method,
+    route,
+    status,
+    durationMs: Number((seconds * MS_PER_S).toFixed(2)),
     bytes: Number(response.getHeader('content-length') ?? 0),
   });
 }
@@ -42,12 +49,19 @@ function record({ request, response, log, metrics, seconds }: Answered): void {
 /** The route's pattern, never the path: ids and typed addresses stay out of logs and metric labels. */
 const routeOf = (request: Request): string => {
   const route: unknown = request.route;
-  return typeof route === 'object' && route !== null && 'path' in route && typeof route.path === 'string' && !route.path.includes('*') ? route.path : 'none';
+  return typeof route === 'object' &&
+    route !== null &&
+    'path' in route &&
+    typeof route.path === 'string' &&
+    !route.path.includes('*')
+    ? route.path
+    : 'none';
 };
 
 const API_POLICY = "default-src 'none'; frame-ancestors 'none'";
 /** Swagger UI brings its own scripts and styles, and inlines one of each. */
-const DOCS_POLICY = "default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; frame-ancestors 'none'; base-uri 'none'; form-action 'self'";
+const DOCS_POLICY =
+  "default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; frame-ancestors 'none'; base-uri 'none'; form-action 'self'";
 
 function setSecurityHeaders(request: Request, response: Response): void {
   response.setHeader('X-Content-Type-Options', 'nosniff');
@@ -59,19 +73,31 @@ function setSecurityHeaders(request: Request, response: Response): void {
   if (request.secure) response.setHeader('Strict-Transport-Security', 'max-age=31536000; includeSubDomains');
 }
 
-const exposed = 'ETag, Link, Location, RateLimit, RateLimit-Policy, Retry-After, X-Request-Id, Traceparent, Idempotency-Replayed, Content-Disposition, Preference-Applied';
+const exposed =
+  'ETag, Link, Location, RateLimit, RateLimit-Policy, Retry-After, X-Request-Id, Traceparent, Idempotency-Replayed, Content-Disposition, Preference-Applied';
 
 /** Answers browsers of the configured origins; without any, no answer invites a browser of another origin. */
-export const crossOrigin = ({ corsOrigins }: Configuration): RequestHandler => (request: Request, response: Response, next: NextFunction) => {
-  const { origin } = request.headers;
-  if (corsOrigins.length > 0) response.vary('Origin');
-  if (origin === undefined || !corsOrigins.includes(origin)) { next(); return; }
-  response.setHeader('Access-Control-Allow-Origin', origin);
-  response.setHeader('Access-Control-Expose-Headers', exposed);
-  response.setHeader('Cross-Origin-Resource-Policy', 'cross-origin');
-  if (request.method !== 'OPTIONS' || request.headers['access-control-request-method'] === undefined) { next(); return; }
-  response.setHeader('Access-Control-Allow-Methods', 'GET, HEAD, POST, PUT, PATCH, DELETE');
-  response.setHeader('Access-Control-Allow-Headers', 'Accept, Accept-Units, Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, Traceparent, X-Request-Id');
-  response.setHeader('Access-Control-Max-Age', '600');
-  response.status(204).end();
-};
+export const crossOrigin =
+  ({ corsOrigins }: Configuration): RequestHandler =>
+  (request: Request, response: Response, next: NextFunction) => {
+    const { origin } = request.headers;
+    if (corsOrigins.length > 0) response.vary('Origin');
+    if (origin === undefined || !corsOrigins.includes(origin)) {
+      next();
+      return;
+    }
+    response.setHeader('Access-Control-Allow-Origin', origin);
+    response.setHeader('Access-Control-Expose-Headers', exposed);
+    response.setHeader('Cross-Origin-Resource-Policy', 'cross-origin');
+    if (request.method !== 'OPTIONS' || request.headers['access-control-request-method'] === undefined) {
+      next();
+      return;
+    }
+    response.setHeader('Access-Control-Allow-Methods', 'GET, HEAD, POST, PUT, PATCH, DELETE');
+    response.setHeader(
+      'Access-Control-Allow-Headers',
+      'Accept, Accept-Units, Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, Traceparent, X-Request-Id',
+    );
+    response.setHeader('Access-Control-Max-Age', '600');
+    response.status(204).end();
+  };

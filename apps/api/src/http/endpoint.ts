@@ -32,14 +32,28 @@ interface Answer {
  * Documents an answer by the name of a type exported from `libs/` or `apps/api`; its schema is generated from the type
  * itself (`node apps/api/schemas.mjs`), so that the document cannot say something else than the code.
  */
-export const Answers = (type: string, { status = 200, description = 'The answer.', headers = [] }: Answer = {}): MethodDecorator =>
-  ApiResponse({ status, description, headers: headersOf(headers), schema: { $ref: `#/components/schemas/${type}` } });
+export const Answers = (
+  type: string,
+  { status = 200, description = 'The answer.', headers = [] }: Answer = {},
+): MethodDecorator =>
+  ApiResponse({
+    status,
+    description,
+    headers: headersOf(headers),
+    schema: { $ref: `#/components/schemas/${type}` },
+  });
 
 /** Documents an answer that has other forms beside JSON, chosen by Accept. */
-export const AnswersIn = (type: string, otherTypes: readonly string[], headers: readonly KnownHeader[] = []): MethodDecorator =>
+export const AnswersIn = (
+  type: string,
+  otherTypes: readonly string[],
+  headers: readonly KnownHeader[] = [],
+): MethodDecorator =>
   applyDecorators(
     ApiResponse({
-      status: 200, description: 'The answer, in the form agreed by Accept.', headers: headersOf(headers),
+      status: 200,
+      description: 'The answer, in the form agreed by Accept.',
+      headers: headersOf(headers),
       content: {
         'application/json': { schema: { $ref: `#/components/schemas/${type}` } },
         ...Object.fromEntries(otherTypes.map((other) => [other, { schema: contentSchema(other) }])),
@@ -49,10 +63,19 @@ export const AnswersIn = (type: string, otherTypes: readonly string[], headers: 
   );
 
 /** Documents an answer whose schema is that of a request DTO, or is given in place. */
-export const AnswersSchema = (schema: InlineSchema, otherTypes: readonly string[], { status = 200, description = 'The answer.', headers = [] }: Answer = {}): MethodDecorator =>
+export const AnswersSchema = (
+  schema: InlineSchema,
+  otherTypes: readonly string[],
+  { status = 200, description = 'The answer.', headers = [] }: Answer = {},
+): MethodDecorator =>
   ApiResponse({
-    status, description, headers: headersOf(headers),
-    content: { 'application/json': { schema }, ...Object.fromEntries(otherTypes.map((other) => [other, { schema: contentSchema(other) }])) },
+    status,
+    description,
+    headers: headersOf(headers),
+    content: {
+      'application/json': { schema },
+      ...Object.fromEntries(otherTypes.map((other) => [other, { schema: contentSchema(other) }])),
+    },
   });
 
 /** A success that has nothing to say. */
@@ -62,32 +85,66 @@ export const AnswersNothing = (): MethodDecorator =>
 /** A change to one version of a resource: If-Match says which (428 without it, 412 when it is not the present one). */
 export const ChangesVersion = (): MethodDecorator =>
   applyDecorators(
-    ApiHeader({ name: 'If-Match', required: true, schema: { type: 'string' }, description: 'ETag of the version that is to be changed.' }),
+    ApiHeader({
+      name: 'If-Match',
+      required: true,
+      schema: { type: 'string' },
+      description: 'ETag of the version that is to be changed.',
+    }),
     Refuses('precondition-failed', 'precondition-required'),
   );
 
 /** Documents an answer that is never JSON. */
-export const AnswersOnlyIn = (types: readonly string[], headers: readonly KnownHeader[] = []): MethodDecorator =>
+export const AnswersOnlyIn = (
+  types: readonly string[],
+  headers: readonly KnownHeader[] = [],
+): MethodDecorator =>
   applyDecorators(
-    ApiResponse({ status: 200, description: 'The answer, in the form agreed by Accept.', headers: headersOf(headers), content: Object.fromEntries(types.map((type) => [type, { schema: contentSchema(type) }])) }),
-    ...(headers.includes('ETag') ? [ApiResponse({ status: 304, description: 'The caller has this version already.' })] : []),
+    ApiResponse({
+      status: 200,
+      description: 'The answer, in the form agreed by Accept.',
+      headers: headersOf(headers),
+      content: Object.fromEntries(types.map((type) => [type, { schema: contentSchema(type) }])),
+    }),
+    ...(headers.includes('ETag')
+      ? [ApiResponse({ status: 304, description: 'The caller has this version already.' })]
+      : []),
   );
 
 /** Documents that the answer may come later: 202 with an operation to poll, when the caller prefers it or the work is long. */
 export const MayAnswerLater = (): MethodDecorator =>
   applyDecorators(
-    ApiHeader({ name: 'Prefer', required: false, schema: { type: 'string' }, description: '`respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document.' }),
-    Answers('LongOperation', { status: 202, description: 'The document is being made; the operation at Location says when it is ready.', headers: ['Location', 'Retry-After', 'Preference-Applied'] }),
+    ApiHeader({
+      name: 'Prefer',
+      required: false,
+      schema: { type: 'string' },
+      description:
+        '`respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document.',
+    }),
+    Answers('LongOperation', {
+      status: 202,
+      description: 'The document is being made; the operation at Location says when it is ready.',
+      headers: ['Location', 'Retry-After', 'Preference-Applied'],
+    }),
   );
 
-const contentSchema = (type: string) => ({ type: 'string' as const, ...(type.startsWith('text/') || type.includes('xml') ? {} : { format: 'binary' }) });
+const contentSchema = (type: string) => ({
+  type: 'string' as const,
+  ...(type.startsWith('text/') || type.includes('xml') ? {} : { format: 'binary' }),
+});
 
 /** Documents refusals that are a route's own; those of the edge are documented for all routes at once. */
 export const Refuses = (...kinds: readonly ProblemKind[]): MethodDecorator =>
-  applyDecorators(...kinds.map((kind) => ApiResponse({ status: problemKinds[kind].status, description: `${problemKinds[kind].title}.` })));
+  applyDecorators(
+    ...kinds.map((kind) =>
+      ApiResponse({ status: problemKinds[kind].status, description: `${problemKinds[kind].title}.` }),
+    ),
+  );
 
 const headersOf = (names: readonly KnownHeader[]) =>
-  Object.fromEntries(names.map((name) => [name, { description: knownHeaders[name], schema: { type: 'string' } }]));
+  Object.fromEntries(
+    names.map((name) => [name, { description: knownHeaders[name], schema: { type: 'string' } }]),
+  );
 
 interface Room {
   /** Unique name of the operation; the SDK's method is made from it. */

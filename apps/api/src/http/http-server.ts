@@ -13,14 +13,17 @@ export class StrictAdapter extends ExpressAdapter {
 
   override initHttpServer(): void {
     const { requestTimeoutMs } = this.configuration;
-    this.httpServer = http.createServer({
-      connectionsCheckingInterval: 500,
-      headersTimeout: Math.min(10_000, requestTimeoutMs),
-      requestTimeout: requestTimeoutMs,
-      keepAliveTimeout: 5000,
-      maxHeaderSize: 16_384,
-      requireHostHeader: true,
-    }, this.getInstance());
+    this.httpServer = http.createServer(
+      {
+        connectionsCheckingInterval: 500,
+        headersTimeout: Math.min(10_000, requestTimeoutMs),
+        requestTimeout: requestTimeoutMs,
+        keepAliveTimeout: 5000,
+        maxHeaderSize: 16_384,
+        requireHostHeader: true,
+      },
+      this.getInstance(),
+    );
     this.httpServer.on('clientError', refuseConnection);
   }
 }
@@ -37,11 +40,20 @@ function refuseConnection(fault: NodeJS.ErrnoException, socket: Socket): void {
   }
   const kind = kindsByCode[fault.code ?? ''] ?? 'bad-request';
   const { status, title } = problemKinds[kind];
-  const body = JSON.stringify({ type: `/problems/${kind}`, title, status, detail: 'The bytes received are not an HTTP request that can be answered.' });
-  socket.end([
-    `HTTP/1.1 ${status} ${http.STATUS_CODES[status] ?? ''}`,
-    'Content-Type: application/problem+json',
-    `Content-Length: ${Buffer.byteLength(body)}`,
-    'Connection: close', '', body,
-  ].join('\r\n'));
+  const body = JSON.stringify({
+    type: `/problems/${kind}`,
+    title,
+    status,
+    detail: 'The bytes received are not an HTTP request that can be answered.',
+  });
+  socket.end(
+    [
+      `HTTP/1.1 ${status} ${http.STATUS_CODES[status] ?? ''}`,
+      'Content-Type: application/problem+json',
+      `Content-Length: ${Buffer.byteLength(body)}`,
+      'Connection: close',
+      '',
+      body,
+    ].join('\r\n'),
+  );
 }

@@ -17,10 +17,16 @@ export class MediaGuard implements CanActivate {
     const http = context.switchToHttp();
     const request = http.getRequest<Request>();
     const targets = [context.getHandler(), context.getClass()];
-    const produced = this.reflector.getAllAndOverride<readonly string[] | undefined>(producesKey, targets) ?? [JSON_TYPE];
+    const produced = this.reflector.getAllAndOverride<readonly string[] | undefined>(
+      producesKey,
+      targets,
+    ) ?? [JSON_TYPE];
     agreeOnAnswer(request, http.getResponse<Response>(), produced);
     if (!withBody.has(request.method)) return true;
-    const consumed = this.reflector.getAllAndOverride<readonly string[] | undefined>(consumesKey, targets) ?? [JSON_TYPE];
+    const consumed = this.reflector.getAllAndOverride<readonly string[] | undefined>(
+      consumesKey,
+      targets,
+    ) ?? [JSON_TYPE];
     request.body = await bodyOf(request, consumed);
     return true;
   }
@@ -31,7 +37,9 @@ function agreeOnAnswer(request: Request, response: Response, produced: readonly 
   if (produced.length > 1) response.vary('Accept');
   const agreed = request.accepts([...produced]);
   if (agreed === false) {
-    throw new HttpProblem('not-acceptable', { detail: `The answer can be given as ${produced.join(', ')}; Accept names none of them.` });
+    throw new HttpProblem('not-acceptable', {
+      detail: `The answer can be given as ${produced.join(', ')}; Accept names none of them.`,
+    });
   }
   response.locals.mediaType = agreed;
 }
@@ -45,7 +53,10 @@ async function bodyOf(request: Request, consumed: readonly string[]): Promise<un
   if (type.startsWith('image/')) return bytes;
   const reading = readStrictJson(bytes);
   if ('value' in reading) return reading.value;
-  throw new HttpProblem('bad-request', { detail: 'The body is not JSON as it is accepted here; errors names the places.', problems: reading.problems });
+  throw new HttpProblem('bad-request', {
+    detail: 'The body is not JSON as it is accepted here; errors names the places.',
+    problems: reading.problems,
+  });
 }
 
 /** Undefined when the request names no type at all, which is right only for an empty body. */
@@ -53,17 +64,27 @@ function mediaType(request: Request, consumed: readonly string[]): string | unde
   const given = request.headers['content-type'];
   if (given === undefined) return undefined;
   const [type, ...parameters] = given.split(';').map((part) => part.trim().toLowerCase());
-  const charset = parameters.find((parameter) => parameter.startsWith('charset='))?.slice('charset='.length).replaceAll('"', '');
-  const isReadable = consumed.includes(type) && (charset === undefined || charset === 'utf-8' || charset === 'utf8' || charset === 'us-ascii');
+  const charset = parameters
+    .find((parameter) => parameter.startsWith('charset='))
+    ?.slice('charset='.length)
+    .replaceAll('"', '');
+  const isReadable =
+    consumed.includes(type) &&
+    (charset === undefined || charset === 'utf-8' || charset === 'utf8' || charset === 'us-ascii');
   const encoding = request.headers['content-encoding'];
-  if (!isReadable || (encoding !== undefined && encoding !== 'identity')) throw unsupported(request, consumed);
+  if (!isReadable || (encoding !== undefined && encoding !== 'identity'))
+    throw unsupported(request, consumed);
   return type;
 }
 
-const unsupported = (request: Request, consumed: readonly string[]): HttpProblem => new HttpProblem('unsupported-media-type', {
-  detail: `This resource reads ${consumed.join(', ')} without content coding, text in UTF-8; Content-Type is ${request.headers['content-type'] ?? 'missing'}.`,
-  headers: request.method === 'PATCH' ? { 'Accept-Patch': consumed.join(', ') } : { 'Accept-Post': consumed.join(', ') },
-});
+const unsupported = (request: Request, consumed: readonly string[]): HttpProblem =>
+  new HttpProblem('unsupported-media-type', {
+    detail: `This resource reads ${consumed.join(', ')} without content coding, text in UTF-8; Content-Type is ${request.headers['content-type'] ?? 'missing'}.`,
+    headers:
+      request.method === 'PATCH'
+        ? { 'Accept-Patch': consumed.join(', ') }
+        : { 'Accept-Post': consumed.join(', ') },
+  });
 
 function csvText(bytes: Uint8Array): string {
   try {

@@ -21,4 +21,5 @@ export const consumesKey = 'kingplank:consumes';
 export const Produces = (...types: readonly string[]): CustomDecorator => SetMetadata(producesKey, types);
 
 /** Media types a request body may have; JSON when nothing is said. */
-export const Consumes = (...types: readonly string[]): MethodDecorator & ClassDecorator => applyDecorators(SetMetadata(consumesKey, types), ApiConsumes(...types));
+export const Consumes = (...types: readonly string[]): MethodDecorator & ClassDecorator =>
+  applyDecorators(SetMetadata(consumesKey, types), ApiConsumes(...types));

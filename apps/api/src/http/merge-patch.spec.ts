@@ -11,7 +11,11 @@ const examples: readonly (readonly [unknown, unknown, unknown])[] = [
   [{ a: 'c' }, { a: ['b'] }, { a: ['b'] }],
   [{ a: { b: 'c' } }, { a: { b: 'd', c: null } }, { a: { b: 'd' } }],
   [{ a: [{ b: 'c' }] }, { a: [1] }, { a: [1] }],
-  [['a', 'b'], ['c', 'd'], ['c', 'd']],
+  [
+    ['a', 'b'],
+    ['c', 'd'],
+    ['c', 'd'],
+  ],
   [{ a: 'b' }, ['c'], ['c']],
   [{ a: 'foo' }, null, null],
   [{ a: 'foo' }, 'bar', 'bar'],

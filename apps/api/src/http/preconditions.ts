@@ -19,13 +19,17 @@ export function isFresh(request: Request, etag: string): boolean {
 export function refuseUnlessMatch(request: Request, version: number): void {
   const given = request.headers['if-match'];
   if (given === undefined) {
-    throw new HttpProblem('precondition-required', { detail: 'Send If-Match with the ETag of the version that is to be changed.' });
+    throw new HttpProblem('precondition-required', {
+      detail: 'Send If-Match with the ETag of the version that is to be changed.',
+    });
   }
   if (given.trim() === '*' || tagsIn(given).includes(tagOf(version))) return;
   throw staleVersion();
 }
 
 export const staleVersion = (): HttpProblem =>
-  new HttpProblem('precondition-failed', { detail: 'The resource was changed since that version; read it again and decide anew.' });
+  new HttpProblem('precondition-failed', {
+    detail: 'The resource was changed since that version; read it again and decide anew.',
+  });
 
 const tagsIn = (header: string): readonly string[] => header.match(/(?:W\/)?"[^"]*"/g) ?? [];

@@ -55,26 +55,35 @@ export class ProblemFilter implements ExceptionFilter {
 
   private problemOf(failure: unknown, request: Request): HttpProblem {
     if (failure instanceof HttpProblem) {
-      if (failure.kind === 'unavailable') this.log.entry('warn', failure.message, failureFacts(failure.cause ?? failure));
+      if (failure.kind === 'unavailable')
+        this.log.entry('warn', failure.message, failureFacts(failure.cause ?? failure));
       return failure;
     }
     const known = knownFailure(failure, request);
     if (known !== undefined) return known;
     this.log.entry('error', 'A request failed through a fault of the service', failureFacts(failure));
-    return new HttpProblem('internal', { detail: 'The fault is ours and has been recorded under the request id.' });
+    return new HttpProblem('internal', {
+      detail: 'The fault is ours and has been recorded under the request id.',
+    });
   }
 }
 
 /** No route answers OPTIONS itself: asked of a place that exists, it is told the methods (RFC 9110 §9.3.7). */
 const isQuestion = (failure: unknown, request: Request): boolean =>
-  request.method === 'OPTIONS' && failure instanceof HttpException && failure.getStatus() === 404 && methodsAt(request.app, request.path).length > 0;
+  request.method === 'OPTIONS' &&
+  failure instanceof HttpException &&
+  failure.getStatus() === 404 &&
+  methodsAt(request.app, request.path).length > 0;
 
 export function sendProblem(response: Response, problem: HttpProblem, path: string): void {
   const { status } = problemKinds[problem.kind];
   for (const [name, value] of Object.entries(problem.headers)) response.setHeader(name, value);
   for (const name of ['ETag', 'Content-Disposition', 'Link']) response.removeHeader(name);
   response.setHeader('Cache-Control', 'no-store');
-  response.status(status).type('application/problem+json').send(JSON.stringify(documentOf(problem, path)));
+  response
+    .status(status)
+    .type('application/problem+json')
+    .send(JSON.stringify(documentOf(problem, path)));
 }
 
 export function documentOf(problem: HttpProblem, path: string): ProblemDocument {
@@ -99,7 +108,11 @@ const shown = (problem: LocatedProblem): ShownProblem => ({
   facts: problem.facts,
 });
 
-function placeOf({ at, parameter, header }: LocatedProblem): Pick<ShownProblem, 'pointer' | 'parameter' | 'header'> {
+function placeOf({
+  at,
+  parameter,
+  header,
+}: LocatedProblem): Pick<ShownProblem, 'pointer' | 'parameter' | 'header'> {
   if (parameter !== undefined) return { parameter };
   if (header !== undefined) return { header };
   return { pointer: at };
@@ -121,11 +134,14 @@ function* kindEntries(): Generator<[number, ProblemKind]> {
 }
 
 const statusOf = (failure: unknown): number =>
-  typeof failure === 'object' && failure !== null && 'status' in failure && typeof failure.status === 'number' ? failure.status : 500;
+  typeof failure === 'object' && failure !== null && 'status' in failure && typeof failure.status === 'number'
+    ? failure.status
+    : 500;
 
 function wrongMethodOrPlace(request: Request): HttpProblem {
   const allowed = methodsAt(request.app, request.path);
-  if (allowed.length === 0) return new HttpProblem('not-found', { detail: `There is nothing at ${request.path}; see /docs.` });
+  if (allowed.length === 0)
+    return new HttpProblem('not-found', { detail: `There is nothing at ${request.path}; see /docs.` });
   return new HttpProblem('method-not-allowed', {
     detail: `${request.method} does not fit ${request.path}; allowed: ${allowed.join(', ')}.`,
     headers: { Allow: allowed.join(', ') },

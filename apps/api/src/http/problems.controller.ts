@@ -15,7 +15,11 @@ export class ProblemsController {
   }
 
   @Get(':kind')
-  one(@Param('kind') kind: string): { readonly kind: string; readonly status: number; readonly title: string } {
+  one(@Param('kind') kind: string): {
+    readonly kind: string;
+    readonly status: number;
+    readonly title: string;
+  } {
     const found = Object.entries(problemKinds).find(([known]) => known === kind);
     if (found === undefined) throw notFound(`The problem kind ${JSON.stringify(kind.slice(0, 40))}`);
     return { kind, ...found[1] };

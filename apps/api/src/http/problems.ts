@@ -53,7 +53,8 @@ export class HttpProblem extends Error {
   }
 }
 
-export const notFound = (what: string): HttpProblem => new HttpProblem('not-found', { detail: `${what} was not found.` });
+export const notFound = (what: string): HttpProblem =>
+  new HttpProblem('not-found', { detail: `${what} was not found.` });
 
 /** The world failed, not the caller and not the program: worth trying again. */
 export const unavailable = (detail: string, cause?: unknown, retryAfterS = 2): HttpProblem =>
@@ -66,4 +67,6 @@ export function answer<T>(outcome: Outcome<T>): T {
 }
 
 export const summaryOf = (problems: readonly Problem[]): string =>
-  problems.length === 1 ? 'One thing must be put right; it is named in errors.' : `${problems.length} things must be put right; they are named in errors.`;
+  problems.length === 1
+    ? 'One thing must be put right; it is named in errors.'
+    : `${problems.length} things must be put right; they are named in errors.`;

@@ -1,4 +1,10 @@
-import { Injectable, SetMetadata, type CanActivate, type CustomDecorator, type ExecutionContext } from '@nestjs/common';
+import {
+  Injectable,
+  SetMetadata,
+  type CanActivate,
+  type CustomDecorator,
+  type ExecutionContext,
+} from '@nestjs/common';
 import { ROUTE_ARGS_METADATA } from '@nestjs/common/constants.js';
 import { RouteParamtypes } from '@nestjs/common/enums/route-paramtypes.enum.js';
 import type { Request } from 'express';
@@ -26,5 +32,7 @@ function readsQuery(context: ExecutionContext): boolean {
   const handler = context.getHandler();
   if (Reflect.getMetadata(readsQueryKey, handler) === true) return true;
   const parameters: unknown = Reflect.getMetadata(ROUTE_ARGS_METADATA, context.getClass(), handler.name);
-  return isRecord(parameters) && Object.keys(parameters).some((key) => key.startsWith(`${RouteParamtypes.QUERY}:`));
+  return (
+    isRecord(parameters) && Object.keys(parameters).some((key) => key.startsWith(`${RouteParamtypes.QUERY}:`))
+  );
 }

@@ -14,7 +14,10 @@ const MOST_CALLERS = 50_000;
 export class RateLimit {
   private readonly windows = new Map<string, Window>();
 
-  constructor(private readonly perMinute: number, private readonly now: () => number = Date.now) {}
+  constructor(
+    private readonly perMinute: number,
+    private readonly now: () => number = Date.now,
+  ) {}
 
   /** @throws {HttpProblem} too-many-requests */
   take(caller: string, response: Response): void {

@@ -34,7 +34,9 @@ export const traceparentOf = ({ traceId, spanId, sampled }: RequestContext): str
 const acceptableId = (given: string | string[] | undefined): string | undefined =>
   typeof given === 'string' && /^[A-Za-z0-9._-]{8,64}$/.test(given) ? given : undefined;
 
-function parentTrace(given: string | string[] | undefined): { readonly traceId: string; readonly sampled: boolean } | undefined {
+function parentTrace(
+  given: string | string[] | undefined,
+): { readonly traceId: string; readonly sampled: boolean } | undefined {
   const match = /^([0-9a-f]{2})-([0-9a-f]{32})-([0-9a-f]{16})-([0-9a-f]{2})(-.*)?$/.exec(String(given ?? ''));
   if (match === null || match[1] === 'ff' || (match[1] === '00' && match[5] !== undefined)) return undefined;
   if (/^0+$/.test(match[2]) || /^0+$/.test(match[3])) return undefined;

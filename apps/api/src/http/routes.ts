@@ -21,7 +21,12 @@ function routeLayers(app: Application): readonly RouteLayer[] {
   return stack.flatMap((layer) => {
     if (layer.route === undefined || layer.route.path.includes('*')) return [];
     const methods = new Set(layer.route.stack.map((handler) => handler.method));
-    return [{ match: (path: string) => matchesLayer(layer, path), route: { methods: [...methods].filter((method) => method !== undefined) } }];
+    return [
+      {
+        match: (path: string) => matchesLayer(layer, path),
+        route: { methods: [...methods].filter((method) => method !== undefined) },
+      },
+    ];
   });
 }
 

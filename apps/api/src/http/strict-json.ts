@@ -14,7 +14,8 @@ export const DEEPEST_NESTING = 32;
  */
 export function readStrictJson(bytes: Uint8Array): JsonReading {
   const text = textOf(bytes);
-  if (text === undefined) return { problems: [problem('malformed-json', '', { why: 'the bytes are not UTF-8' })] };
+  if (text === undefined)
+    return { problems: [problem('malformed-json', '', { why: 'the bytes are not UTF-8' })] };
   const parsed = parsedOrFault(text);
   if ('problems' in parsed) return parsed;
   const problems = new Inspection(text).run();
@@ -47,12 +48,24 @@ function syntaxFault(text: string, fault: unknown): Problem {
   const offset = firstFault(text);
   const path = offset > 20_000 ? [] : getLocation(text, offset).path.filter((key) => key !== '');
   const lines = text.slice(0, offset).split('\n');
-  return problem('malformed-json', pointer('', ...path), { why: syntaxWords(text, offset), line: lines.length, column: (lines.at(-1) ?? '').length + 1 });
+  return problem('malformed-json', pointer('', ...path), {
+    why: syntaxWords(text, offset),
+    line: lines.length,
+    column: (lines.at(-1) ?? '').length + 1,
+  });
 }
 
 function firstFault(text: string): number {
   const offsets: number[] = [];
-  visit(text, { onError: (_, offset) => { offsets.push(offset); } }, { disallowComments: true });
+  visit(
+    text,
+    {
+      onError: (_, offset) => {
+        offsets.push(offset);
+      },
+    },
+    { disallowComments: true },
+  );
   return offsets[0] ?? text.length;
 }
 
@@ -61,12 +74,26 @@ const syntaxWords = (text: string, offset: number): string => {
   const rest = text.slice(offset, offset + 12);
   if (rest.trim() === '') return 'the text ends too early';
   const near = JSON.stringify(rest.toWellFormed());
-  return /^-?(NaN|Infinity)/.test(rest) ? `${near} does not begin a JSON number` : `it cannot be read at ${near}`;
+  return /^-?(NaN|Infinity)/.test(rest)
+    ? `${near} does not begin a JSON number`
+    : `it cannot be read at ${near}`;
 };
 
 const isDeep = (text: string): boolean => (text.match(/[[{]/g)?.length ?? 0) > 2000;
 
-const mark = { quote: 34, backslash: 92, openBrace: 123, closeBrace: 125, openBracket: 91, closeBracket: 93, comma: 44, colon: 58, minus: 45, zero: 48, nine: 57 } as const;
+const mark = {
+  quote: 34,
+  backslash: 92,
+  openBrace: 123,
+  closeBrace: 125,
+  openBracket: 91,
+  closeBracket: 93,
+  comma: 44,
+  colon: 58,
+  minus: 45,
+  zero: 48,
+  nine: 57,
+} as const;
 
 interface Level {
   /** Names seen so far in an object; absent in a list. */
@@ -96,17 +123,24 @@ class Inspection {
 
   private step(code: number): boolean {
     switch (code) {
-      case mark.openBrace: return this.open({ names: new Set(), key: '' }, true);
-      case mark.openBracket: return this.open({ key: 0 }, false);
+      case mark.openBrace:
+        return this.open({ names: new Set(), key: '' }, true);
+      case mark.openBracket:
+        return this.open({ key: 0 }, false);
       case mark.closeBrace:
-      case mark.closeBracket: return this.close();
-      case mark.comma: return this.next();
-      case mark.quote: return this.string();
-      default: return this.isNumberStart(code) ? this.number() : this.skip();
+      case mark.closeBracket:
+        return this.close();
+      case mark.comma:
+        return this.next();
+      case mark.quote:
+        return this.string();
+      default:
+        return this.isNumberStart(code) ? this.number() : this.skip();
     }
   }
 
-  private readonly isNumberStart = (code: number): boolean => code === mark.minus || (code >= mark.zero && code <= mark.nine);
+  private readonly isNumberStart = (code: number): boolean =>
+    code === mark.minus || (code >= mark.zero && code <= mark.nine);
 
   private skip(): true {
     this.at += 1;
@@ -158,13 +192,16 @@ class Inspection {
     const level = this.levels[this.levels.length - 1];
     level.key = name;
     if (reachesPrototype.has(name)) this.problems.push(problem('reserved-name', this.where(), { name }));
-    if (level.names?.has(name) === true) this.problems.push(problem('duplicate-name', this.where(), { name }));
+    if (level.names?.has(name) === true)
+      this.problems.push(problem('duplicate-name', this.where(), { name }));
     level.names?.add(name);
   }
 
   private checkCharacters(value: string): void {
-    if (value.includes('\u0000')) this.problems.push(problem('unusable-text', this.where(), { what: 'the character NUL' }));
-    if (!value.isWellFormed()) this.problems.push(problem('unusable-text', this.where(), { what: 'half of a surrogate pair' }));
+    if (value.includes('\u0000'))
+      this.problems.push(problem('unusable-text', this.where(), { what: 'the character NUL' }));
+    if (!value.isWellFormed())
+      this.problems.push(problem('unusable-text', this.where(), { what: 'half of a surrogate pair' }));
   }
 
   private number(): true {
@@ -173,7 +210,12 @@ class Inspection {
     const digits = token.exec(this.text)?.[0] ?? '';
     this.at += Math.max(1, digits.length);
     if (!Number.isFinite(Number(digits))) {
-      this.problems.push(problem('not-a-number', this.where(), { hint: ' within the range of a double', value: digits.slice(0, 40) }));
+      this.problems.push(
+        problem('not-a-number', this.where(), {
+          hint: ' within the range of a double',
+          value: digits.slice(0, 40),
+        }),
+      );
     }
     return true;
   }

@@ -1,4 +1,11 @@
-import { applyDecorators, Injectable, UseInterceptors, type CallHandler, type ExecutionContext, type NestInterceptor } from '@nestjs/common';
+import {
+  applyDecorators,
+  Injectable,
+  UseInterceptors,
+  type CallHandler,
+  type ExecutionContext,
+  type NestInterceptor,
+} from '@nestjs/common';
 import { ApiHeader } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { map, type Observable } from 'rxjs';
@@ -18,7 +25,12 @@ export function unitsOf(request: Request): Units {
   if (given === 'si' || given === 'us') return given;
   throw new HttpProblem('bad-request', {
     detail: `${UNITS_HEADER} must be si or us.`,
-    problems: [{ ...problem('not-one-of', `/${UNITS_HEADER}`, { value: shownValue(given), choices: 'si, us' }), header: UNITS_HEADER }],
+    problems: [
+      {
+        ...problem('not-one-of', `/${UNITS_HEADER}`, { value: shownValue(given), choices: 'si, us' }),
+        header: UNITS_HEADER,
+      },
+    ],
   });
 }
 
@@ -34,13 +46,18 @@ class UnitsInterceptor implements NestInterceptor {
 }
 
 /** A route whose answer can be read in US customary units; one that sends its own text uses `inUnits`. */
-export const ShowsUnits = (): MethodDecorator => applyDecorators(
-  UseInterceptors(UnitsInterceptor),
-  ApiHeader({
-    name: UNITS_HEADER, required: false, schema: { type: 'string', enum: ['si', 'us'], default: 'si' },
-    description: '`us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them.',
-  }),
-);
+export const ShowsUnits = (): MethodDecorator =>
+  applyDecorators(
+    UseInterceptors(UnitsInterceptor),
+    ApiHeader({
+      name: UNITS_HEADER,
+      required: false,
+      schema: { type: 'string', enum: ['si', 'us'], default: 'si' },
+      description:
+        '`us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them.',
+    }),
+  );
 
 /** JSON text in the units asked for. */
-export const inUnits = (units: Units, json: string): string => (units === 'si' ? json : JSON.stringify(withUsDisplay(JSON.parse(json))));
+export const inUnits = (units: Units, json: string): string =>
+  units === 'si' ? json : JSON.stringify(withUsDisplay(JSON.parse(json)));

@@ -8,7 +8,24 @@ export type SchemaByName = Readonly<Record<string, unknown>>;
 export const DISPLAY = 'us';
 
 /** Fields that are in the unit which the field `unit` beside them names. */
-const inStatedUnit = new Set(['value', 'demand', 'capacity', 'before', 'after', 'limit', 'quantity', 'netQuantity', 'wasteQuantity', 'purchaseQuantity', 'quantityBefore', 'quantityAfter', 'required', 'fromOnHand', 'covered', 'short']);
+const inStatedUnit = new Set([
+  'value',
+  'demand',
+  'capacity',
+  'before',
+  'after',
+  'limit',
+  'quantity',
+  'netQuantity',
+  'wasteQuantity',
+  'purchaseQuantity',
+  'quantityBefore',
+  'quantityAfter',
+  'required',
+  'fromOnHand',
+  'covered',
+  'short',
+]);
 
 /** Facts are words for a person with the numbers in them; their names are not fields. */
 const withoutDisplay = new Set(['facts']);
@@ -17,12 +34,18 @@ const withoutDisplay = new Set(['facts']);
 export function withUsDisplay(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(withUsDisplay);
   if (!isRecord(value)) return value;
-  const texts = Object.entries(value).flatMap(([name, part]) => entryOf(name, textsOf(part, unitIn(value, name))));
-  const parts = Object.entries(value).map(([name, part]) => [name, withoutDisplay.has(name) ? part : withUsDisplay(part)]);
+  const texts = Object.entries(value).flatMap(([name, part]) =>
+    entryOf(name, textsOf(part, unitIn(value, name))),
+  );
+  const parts = Object.entries(value).map(([name, part]) => [
+    name,
+    withoutDisplay.has(name) ? part : withUsDisplay(part),
+  ]);
   return Object.fromEntries(texts.length === 0 ? parts : [...parts, [DISPLAY, Object.fromEntries(texts)]]);
 }
 
-const entryOf = (name: string, found: unknown): readonly (readonly [string, unknown])[] => (found === undefined ? [] : [[name, found]]);
+const entryOf = (name: string, found: unknown): readonly (readonly [string, unknown])[] =>
+  found === undefined ? [] : [[name, found]];
 
 const unitIn = (owner: Json, name: string): string | undefined =>
   unitOfField(name) ?? (inStatedUnit.has(name) && typeof owner.unit === 'string' ? owner.unit : undefined);
@@ -34,31 +57,46 @@ function textsOf(value: unknown, unit: string | undefined): unknown {
   const inside = (part: unknown): unknown => textsOf(part, unit);
   if (Array.isArray(value)) return allOrNone(value.map(inside), (texts) => texts);
   if (!isRecord(value)) return undefined;
-  return allOrNone(Object.values(value).map(inside), (texts) => Object.fromEntries(Object.keys(value).map((key, index) => [key, texts[index]])));
+  return allOrNone(Object.values(value).map(inside), (texts) =>
+    Object.fromEntries(Object.keys(value).map((key, index) => [key, texts[index]])),
+  );
 }
 
 const allOrNone = (texts: readonly unknown[], make: (texts: readonly unknown[]) => unknown): unknown =>
-  (texts.length === 0 || texts.includes(undefined) ? undefined : make(texts));
+  texts.length === 0 || texts.includes(undefined) ? undefined : make(texts);
 
 /** What the schemas of such answers say, by the same names: the schemas reached from `roots`, each object with its display member. */
 export function schemasWithUsDisplay(schemas: SchemaByName, roots: readonly unknown[]): SchemaByName {
   const reached = new Set<string>();
-  roots.forEach((root) => { reach(root, schemas, reached); });
-  return Object.fromEntries(Object.entries(schemas).map(([name, schema]) => [name, reached.has(name) ? displayed(schema, schemas) : schema]));
+  roots.forEach((root) => {
+    reach(root, schemas, reached);
+  });
+  return Object.fromEntries(
+    Object.entries(schemas).map(([name, schema]) => [
+      name,
+      reached.has(name) ? displayed(schema, schemas) : schema,
+    ]),
+  );
 }
 
 function reach(node: unknown, schemas: SchemaByName, reached: Set<string>): void {
-  if (Array.isArray(node)) node.forEach((part) => { reach(part, schemas, reached); });
+  if (Array.isArray(node))
+    node.forEach((part) => {
+      reach(part, schemas, reached);
+    });
   if (!isRecord(node)) return;
   const name = referred(node);
   if (name !== undefined && !reached.has(name)) {
     reached.add(name);
     reach(schemas[name], schemas, reached);
   }
-  Object.values(node).forEach((part) => { reach(part, schemas, reached); });
+  Object.values(node).forEach((part) => {
+    reach(part, schemas, reached);
+  });
 }
 
-const referred = ({ $ref }: Json): string | undefined => (typeof $ref === 'string' ? $ref.replace('#/components/schemas/', '') : undefined);
+const referred = ({ $ref }: Json): string | undefined =>
+  typeof $ref === 'string' ? $ref.replace('#/components/schemas/', '') : undefined;
 
 function displayed(node: unknown, schemas: SchemaByName): unknown {
   if (Array.isArray(node)) return node.map((part) => displayed(part, schemas));
@@ -67,29 +105,51 @@ function displayed(node: unknown, schemas: SchemaByName): unknown {
   const { properties } = node;
   if (node.type !== 'object' || !isRecord(properties)) return copy;
   const display = displaySchema(properties, schemas);
-  return display === undefined ? copy : { ...copy, properties: { ...(isRecord(copy.properties) ? copy.properties : {}), [DISPLAY]: display } };
+  return display === undefined
+    ? copy
+    : { ...copy, properties: { ...(isRecord(copy.properties) ? copy.properties : {}), [DISPLAY]: display } };
 }
 
 function displaySchema(properties: Json, schemas: SchemaByName): unknown {
   const texts = Object.entries(properties).flatMap(([name, schema]) =>
-    (mayHaveUnit(name, properties) && !withoutDisplay.has(name) ? entryOf(name, textSchema(schema, schemas)) : []));
+    mayHaveUnit(name, properties) && !withoutDisplay.has(name)
+      ? entryOf(name, textSchema(schema, schemas))
+      : [],
+  );
   if (texts.length === 0) return undefined;
-  return { type: 'object', description: 'In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text.', properties: Object.fromEntries(texts), additionalProperties: false };
+  return {
+    type: 'object',
+    description: 'In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text.',
+    properties: Object.fromEntries(texts),
+    additionalProperties: false,
+  };
 }
 
-const mayHaveUnit = (name: string, properties: Json): boolean => unitOfField(name) !== undefined || (inStatedUnit.has(name) && Object.hasOwn(properties, 'unit'));
+const mayHaveUnit = (name: string, properties: Json): boolean =>
+  unitOfField(name) !== undefined || (inStatedUnit.has(name) && Object.hasOwn(properties, 'unit'));
 
 function textSchema(schema: unknown, schemas: SchemaByName): unknown {
   if (!isRecord(schema)) return undefined;
   const name = referred(schema);
   if (name !== undefined) return textSchema(schemas[name], schemas);
   if (schema.type === 'number' || schema.type === 'integer') return { type: 'string' };
-  if (schema.type === 'array') return entryOf('items', textSchema(schema.items, schemas)).map(([, items]) => ({ type: 'array', items }))[0];
+  if (schema.type === 'array')
+    return entryOf('items', textSchema(schema.items, schemas)).map(([, items]) => ({
+      type: 'array',
+      items,
+    }))[0];
   if (schema.type !== 'object' || !isRecord(schema.properties)) return undefined;
   return rangeSchema(schema.properties, schemas);
 }
 
 function rangeSchema(properties: Json, schemas: SchemaByName): unknown {
   const parts = Object.entries(properties).map(([key, part]) => [key, textSchema(part, schemas)] as const);
-  return parts.some(([, text]) => text === undefined) ? undefined : { type: 'object', properties: Object.fromEntries(parts), required: parts.map(([key]) => key), additionalProperties: false };
+  return parts.some(([, text]) => text === undefined)
+    ? undefined
+    : {
+        type: 'object',
+        properties: Object.fromEntries(parts),
+        required: parts.map(([key]) => key),
+        additionalProperties: false,
+      };
 }

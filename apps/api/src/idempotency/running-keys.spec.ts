@@ -4,8 +4,17 @@ import { RunningKeys } from './running-keys.js';
 test('a key at work is refused with 409 and a time to wait; another key, or the same one later, is not', async () => {
   const keys = new RunningKeys();
   let finish: (value: string) => void = () => undefined;
-  const first = keys.alone(['org', 'estimates', 'k'], () => new Promise<string>((resolve) => { finish = resolve; }));
-  await expect(keys.alone(['org', 'estimates', 'k'], () => Promise.resolve('second'))).rejects.toMatchObject({ kind: 'conflict', headers: { 'Retry-After': '1' } });
+  const first = keys.alone(
+    ['org', 'estimates', 'k'],
+    () =>
+      new Promise<string>((resolve) => {
+        finish = resolve;
+      }),
+  );
+  await expect(keys.alone(['org', 'estimates', 'k'], () => Promise.resolve('second'))).rejects.toMatchObject({
+    kind: 'conflict',
+    headers: { 'Retry-After': '1' },
+  });
   expect(await keys.alone(['other', 'estimates', 'k'], () => Promise.resolve('theirs'))).toBe('theirs');
   finish('done');
   expect(await first).toBe('done');

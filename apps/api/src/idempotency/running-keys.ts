@@ -13,7 +13,10 @@ export class RunningKeys {
   async alone<T>(key: readonly string[], work: () => Promise<T>): Promise<T> {
     const name = JSON.stringify(key);
     if (this.running.has(name)) {
-      throw new HttpProblem('conflict', { detail: 'A request with this Idempotency-Key is still running; ask again for its answer.', headers: { 'Retry-After': '1' } });
+      throw new HttpProblem('conflict', {
+        detail: 'A request with this Idempotency-Key is still running; ask again for its answer.',
+        headers: { 'Retry-After': '1' },
+      });
     }
     this.running.add(name);
     try {

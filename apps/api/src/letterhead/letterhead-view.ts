@@ -15,7 +15,10 @@ export interface LogoLink {
   readonly mediaType: 'image/png';
 }
 
-export const letterheadView = (name: string, { lines, logoDescription, logo }: LetterheadState): OrganisationLetterhead => ({
+export const letterheadView = (
+  name: string,
+  { lines, logoDescription, logo }: LetterheadState,
+): OrganisationLetterhead => ({
   name,
   lines,
   ...(logoDescription === null ? {} : { logoDescription }),
@@ -23,8 +26,19 @@ export const letterheadView = (name: string, { lines, logoDescription, logo }: L
 });
 
 /** The same as a document shows it. */
-export const letterheadOf = (name: string, { lines, logoDescription, logo }: LetterheadState): DocumentLetterhead => ({
+export const letterheadOf = (
+  name: string,
+  { lines, logoDescription, logo }: LetterheadState,
+): DocumentLetterhead => ({
   name,
   lines,
-  ...(logo === null ? {} : { logo: { type: 'image/png', base64: Buffer.from(logo).toString('base64'), description: logoDescription ?? name } }),
+  ...(logo === null
+    ? {}
+    : {
+        logo: {
+          type: 'image/png',
+          base64: Buffer.from(logo).toString('base64'),
+          description: logoDescription ?? name,
+        },
+      }),
 });

@@ -19,7 +19,10 @@ export class LetterheadController {
 
   @Get()
   @ForRoles()
-  @ApiOperation({ operationId: 'getLetterhead', summary: 'What stands at the head of the documents of the own organisation' })
+  @ApiOperation({
+    operationId: 'getLetterhead',
+    summary: 'What stands at the head of the documents of the own organisation',
+  })
   @Answers('OrganisationLetterhead', { headers: ['ETag'] })
   async one(@CallerParam() caller: Caller, @Req() request: Request): Promise<OrganisationLetterhead> {
     return tagged(await this.letterheads.letterhead(caller), request);
@@ -27,11 +30,23 @@ export class LetterheadController {
 
   @Put()
   @ForRoles('operator')
-  @ApiOperation({ operationId: 'setLetterhead', summary: 'Set the lines of the letterhead; the name is that of the organisation' })
+  @ApiOperation({
+    operationId: 'setLetterhead',
+    summary: 'Set the lines of the letterhead; the name is that of the organisation',
+  })
   @Answers('OrganisationLetterhead', { headers: ['ETag'] })
   @ChangesVersion()
-  async set(@CallerParam() caller: Caller, @Body() text: LetterheadDto, @Req() request: Request): Promise<OrganisationLetterhead> {
-    return tagged(await this.letterheads.setText(caller, text, (version) => { refuseUnlessMatch(request, version); }), request);
+  async set(
+    @CallerParam() caller: Caller,
+    @Body() text: LetterheadDto,
+    @Req() request: Request,
+  ): Promise<OrganisationLetterhead> {
+    return tagged(
+      await this.letterheads.setText(caller, text, (version) => {
+        refuseUnlessMatch(request, version);
+      }),
+      request,
+    );
   }
 
   @Get('logo')
@@ -54,14 +69,24 @@ export class LetterheadController {
   @Consumes(PNG_TYPE, JPEG_TYPE)
   @ApiBody({ schema: { type: 'string', format: 'binary' } })
   @ApiOperation({
-    operationId: 'setLogo', summary: 'Set the logo of the letterhead',
+    operationId: 'setLogo',
+    summary: 'Set the logo of the letterhead',
     description: `A PNG or JPEG of at most ${MOST_LOGO_BYTES} bytes and ${MOST_LOGO_PIXELS_A_SIDE} pixels a side, judged by its content. It is drawn anew at the size it is printed, so that nothing hidden in the file is kept. Drawings that can hold programs, such as SVG, are not taken.`,
   })
   @Answers('OrganisationLetterhead', { headers: ['ETag'] })
   @ChangesVersion()
-  async setLogo(@CallerParam() caller: Caller, @Body() uploaded: unknown, @Req() request: Request): Promise<OrganisationLetterhead> {
+  async setLogo(
+    @CallerParam() caller: Caller,
+    @Body() uploaded: unknown,
+    @Req() request: Request,
+  ): Promise<OrganisationLetterhead> {
     const bytes = uploaded instanceof Uint8Array ? uploaded : new Uint8Array();
-    return tagged(await this.letterheads.setLogo(caller, bytes, (version) => { refuseUnlessMatch(request, version); }), request);
+    return tagged(
+      await this.letterheads.setLogo(caller, bytes, (version) => {
+        refuseUnlessMatch(request, version);
+      }),
+      request,
+    );
   }
 
   @Delete('logo')
@@ -71,7 +96,9 @@ export class LetterheadController {
   @ApiOperation({ operationId: 'removeLogo', summary: 'Take the logo off the letterhead' })
   @ChangesVersion()
   async removeLogo(@CallerParam() caller: Caller, @Req() request: Request): Promise<void> {
-    await this.letterheads.removeLogo(caller, (version) => { refuseUnlessMatch(request, version); });
+    await this.letterheads.removeLogo(caller, (version) => {
+      refuseUnlessMatch(request, version);
+    });
   }
 }
 

@@ -16,19 +16,30 @@ export class LetterheadRepository {
   }
 
   async get(organisationId: string): Promise<LetterheadState> {
-    return await this.tx.findOneBy(LetterheadRow, { organisationId }) ?? blank;
+    return (await this.tx.findOneBy(LetterheadRow, { organisationId })) ?? blank;
   }
 
   /** False when the version is no longer the one that was read. */
-  async write(organisationId: string, version: number, { lines, logoDescription, logo }: LetterheadContent): Promise<boolean> {
+  async write(
+    organisationId: string,
+    version: number,
+    { lines, logoDescription, logo }: LetterheadContent,
+  ): Promise<boolean> {
     const content = [[...lines], logoDescription, logo === null ? null : Buffer.from(logo)];
-    const written = version === 0
-      ? await this.tx.query<readonly unknown[]>(
-        `INSERT INTO letterhead (organisation_id, lines, logo_description, logo) VALUES ($1, $2, $3, $4)
-         ON CONFLICT (organisation_id) DO NOTHING RETURNING version`, [organisationId, ...content])
-      : (await this.tx.query<readonly [readonly unknown[], number]>(
-        `UPDATE letterhead SET lines = $3, logo_description = $4, logo = $5, version = version + 1, updated_at = now()
-         WHERE organisation_id = $1 AND version = $2 RETURNING version`, [organisationId, version, ...content]))[0];
+    const written =
+      version === 0
+        ? await this.tx.query<readonly unknown[]>(
+            `INSERT INTO letterhead (organisation_id, lines, logo_description, logo) VALUES ($1, $2, $3, $4)
+         ON CONFLICT (organisation_id) DO NOTHING RETURNING version`,
+            [organisationId, ...content],
+          )
+        : (
+            await this.tx.query<readonly [readonly unknown[], number]>(
+              `UPDATE letterhead SET lines = $3, logo_description = $4, logo = $5, version = version + 1, updated_at = now()
+         WHERE organisation_id = $1 AND version = $2 RETURNING version`,
+              [organisationId, version, ...content],
+            )
+          )[0];
     return written.length === 1;
   }
 }

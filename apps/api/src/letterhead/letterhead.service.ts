@@ -8,7 +8,11 @@ import { answer, notFound } from '../http/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { ReportService } from '../report/report.service.js';
 import type { LetterheadDto } from './letterhead.dto.js';
-import { LetterheadRepository, type LetterheadContent, type LetterheadState } from './letterhead.repository.js';
+import {
+  LetterheadRepository,
+  type LetterheadContent,
+  type LetterheadState,
+} from './letterhead.repository.js';
 
 export interface NamedLetterhead {
   readonly name: string;
@@ -20,20 +24,33 @@ type VersionCheck = (version: number) => void;
 /** The letterhead of the caller's organisation. */
 @Injectable()
 export class LetterheadService {
-  constructor(private readonly database: Database, private readonly reports: ReportService) {}
+  constructor(
+    private readonly database: Database,
+    private readonly reports: ReportService,
+  ) {}
 
   letterhead({ organisationId }: Caller): Promise<NamedLetterhead> {
     return this.database.inOrganisation(organisationId, (tx) => namedIn(tx, organisationId));
   }
 
   async logo(caller: Caller): Promise<{ readonly logo: Uint8Array; readonly version: number }> {
-    const { state: { logo, version } } = await this.letterhead(caller);
+    const {
+      state: { logo, version },
+    } = await this.letterhead(caller);
     if (logo === null) throw notFound('A logo of the organisation');
     return { logo, version };
   }
 
-  setText(caller: Caller, { lines, logoDescription }: LetterheadDto, check: VersionCheck): Promise<NamedLetterhead> {
-    return this.change(caller, check, ({ logo }) => ({ lines, logoDescription: logoDescription ?? null, logo }));
+  setText(
+    caller: Caller,
+    { lines, logoDescription }: LetterheadDto,
+    check: VersionCheck,
+  ): Promise<NamedLetterhead> {
+    return this.change(caller, check, ({ logo }) => ({
+      lines,
+      logoDescription: logoDescription ?? null,
+      logo,
+    }));
   }
 
   /** The picture is judged and drawn anew before any transaction begins. */
@@ -50,15 +67,25 @@ export class LetterheadService {
     });
   }
 
-  private change(caller: Caller, check: VersionCheck, next: (before: LetterheadState) => LetterheadContent): Promise<NamedLetterhead> {
+  private change(
+    caller: Caller,
+    check: VersionCheck,
+    next: (before: LetterheadState) => LetterheadContent,
+  ): Promise<NamedLetterhead> {
     const { organisationId } = caller;
     return this.database.inOrganisation(organisationId, async (tx) => {
       const letterheads = LetterheadRepository.in(tx);
       const before = await letterheads.get(organisationId);
       check(before.version);
       const after = next(before);
-      if (!await letterheads.write(organisationId, before.version, after)) throw staleVersion();
-      await AuditRepository.in(tx).add(caller, { action: 'changed', subject: 'letterhead', code: organisationId, before: recorded(before), after: recorded(after) });
+      if (!(await letterheads.write(organisationId, before.version, after))) throw staleVersion();
+      await AuditRepository.in(tx).add(caller, {
+        action: 'changed',
+        subject: 'letterhead',
+        code: organisationId,
+        before: recorded(before),
+        after: recorded(after),
+      });
       return namedIn(tx, organisationId);
     });
   }
@@ -70,5 +97,12 @@ async function namedIn(tx: Transaction, organisationId: string): Promise<NamedLe
 }
 
 /** The audit trail keeps what a picture was by its hash. */
-const recorded = ({ lines, logoDescription, logo }: LetterheadContent): Readonly<Record<string, unknown>> =>
-  ({ lines, logoDescription, logoSha256: logo === null ? null : createHash('sha256').update(logo).digest('hex') });
+const recorded = ({
+  lines,
+  logoDescription,
+  logo,
+}: LetterheadContent): Readonly<Record<string, unknown>> => ({
+  lines,
+  logoDescription,
+  logoSha256: logo === null ? null : createHash('sha256').update(logo).digest('hex'),
+});

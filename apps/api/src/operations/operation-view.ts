@@ -31,7 +31,16 @@ export interface OperationProblem {
 
 export type OperationState = Omit<OperationRow, 'content'>;
 
-export const operationView = ({ id, status, createdAt, startedAt, finishedAt, expiresAt, mediaType, problem }: OperationState): LongOperation => ({
+export const operationView = ({
+  id,
+  status,
+  createdAt,
+  startedAt,
+  finishedAt,
+  expiresAt,
+  mediaType,
+  problem,
+}: OperationState): LongOperation => ({
   id,
   status,
   createdAt: createdAt.toISOString(),

@@ -21,7 +21,10 @@ const TRY_AGAIN_S = 5;
 const LOOK_EVERY_MS = 5000;
 
 const exhausted: OperationProblem = {
-  type: '/problems/internal', title: problemKinds.internal.title, status: problemKinds.internal.status, detail: `The work was begun ${MOST_ATTEMPTS} times and never came to an end.`,
+  type: '/problems/internal',
+  title: problemKinds.internal.title,
+  status: problemKinds.internal.status,
+  detail: `The work was begun ${MOST_ATTEMPTS} times and never came to an end.`,
 };
 
 /** Works off the operations of all organisations, one at a time; any number of copies may do so on one database. */
@@ -33,7 +36,10 @@ export class OperationWorker implements OnModuleDestroy {
   private round: Promise<void> | undefined;
   private isWanted = false;
 
-  constructor(private readonly database: Database, private readonly log: Log) {}
+  constructor(
+    private readonly database: Database,
+    private readonly log: Log,
+  ) {}
 
   handle(kind: string, handler: Handler): void {
     this.handlers.set(kind, handler);
@@ -41,7 +47,9 @@ export class OperationWorker implements OnModuleDestroy {
 
   /** Once the database is open. */
   start(): void {
-    this.timer = setInterval(() => { this.wake(); }, LOOK_EVERY_MS).unref();
+    this.timer = setInterval(() => {
+      this.wake();
+    }, LOOK_EVERY_MS).unref();
     this.wake();
   }
 
@@ -49,7 +57,9 @@ export class OperationWorker implements OnModuleDestroy {
   wake(): void {
     this.isWanted = true;
     if (this.timer === undefined || this.stopping.signal.aborted) return;
-    this.round ??= this.rounds().finally(() => { this.round = undefined; });
+    this.round ??= this.rounds().finally(() => {
+      this.round = undefined;
+    });
   }
 
   async onModuleDestroy(): Promise<void> {
@@ -73,10 +83,16 @@ export class OperationWorker implements OnModuleDestroy {
 
   private async workOne(): Promise<boolean> {
     if (this.stopping.signal.aborted) return false;
-    const claim = await this.database.asWorker((tx) => OperationsRepository.in(tx).claim(MOST_ATTEMPTS, LEASE_S));
+    const claim = await this.database.asWorker((tx) =>
+      OperationsRepository.in(tx).claim(MOST_ATTEMPTS, LEASE_S),
+    );
     if (claim === undefined) return false;
-    const alive = setInterval(() => { void this.renew(claim); }, SIGN_OF_LIFE_MS);
-    const settle = await this.outcomeOf(claim).finally(() => { clearInterval(alive); });
+    const alive = setInterval(() => {
+      void this.renew(claim);
+    }, SIGN_OF_LIFE_MS);
+    const settle = await this.outcomeOf(claim).finally(() => {
+      clearInterval(alive);
+    });
     await this.database.asWorker((tx) => settle(OperationsRepository.in(tx)));
     return true;
   }
@@ -98,9 +114,14 @@ export class OperationWorker implements OnModuleDestroy {
       return (operations) => operations.finish(claim, content);
     } catch (failure) {
       if (this.stopping.signal.aborted) return (operations) => operations.giveBack(claim);
-      this.log.entry('warn', 'An operation failed', { operation: claim.id, attempt: claim.attempt, ...failureFacts(failure) });
+      this.log.entry('warn', 'An operation failed', {
+        operation: claim.id,
+        attempt: claim.attempt,
+        ...failureFacts(failure),
+      });
       const isPassing = !(failure instanceof HttpProblem) || failure.kind === 'unavailable';
-      if (isPassing && claim.attempt < MOST_ATTEMPTS) return (operations) => operations.postpone(claim, TRY_AGAIN_S);
+      if (isPassing && claim.attempt < MOST_ATTEMPTS)
+        return (operations) => operations.postpone(claim, TRY_AGAIN_S);
       return (operations) => operations.fail(claim, problemOf(failure));
     }
   }
@@ -113,7 +134,8 @@ export class OperationWorker implements OnModuleDestroy {
 }
 
 function problemOf(failure: unknown): OperationProblem {
-  if (!(failure instanceof HttpProblem)) return { ...exhausted, detail: 'The fault is ours and has been recorded.' };
+  if (!(failure instanceof HttpProblem))
+    return { ...exhausted, detail: 'The fault is ours and has been recorded.' };
   const { status, title } = problemKinds[failure.kind];
   return { type: `/problems/${failure.kind}`, title, status, detail: failure.message };
 }

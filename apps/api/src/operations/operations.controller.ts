@@ -20,7 +20,10 @@ export class OperationsController {
   constructor(private readonly operations: OperationsService) {}
 
   @Get(':id')
-  @ApiOperation({ operationId: 'getOperation', summary: 'How far an operation is; ask again after Retry-After' })
+  @ApiOperation({
+    operationId: 'getOperation',
+    summary: 'How far an operation is; ask again after Retry-After',
+  })
   @Answers('LongOperation', { headers: ['Retry-After'] })
   async one(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {
     const state = await this.operations.operation(caller, id);
@@ -29,12 +32,22 @@ export class OperationsController {
 
   @Get(':id/result')
   @Produces(PDF_TYPE, HTML_TYPE)
-  @ApiOperation({ operationId: 'getOperationResult', summary: 'The result of an operation that is done; 409 before' })
+  @ApiOperation({
+    operationId: 'getOperationResult',
+    summary: 'The result of an operation that is done; 409 before',
+  })
   @AnswersOnlyIn([PDF_TYPE, HTML_TYPE], ['ETag'])
   @Refuses('conflict')
-  async result(@CallerParam() caller: Caller, @Param('id') id: string, @Req() request: Request): Promise<void> {
+  async result(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Req() request: Request,
+  ): Promise<void> {
     const result = await this.operations.result(caller, id);
-    if (request.accepts(result.mediaType) === false) throw new HttpProblem('not-acceptable', { detail: `The result is ${result.mediaType}; Accept does not name it.` });
+    if (request.accepts(result.mediaType) === false)
+      throw new HttpProblem('not-acceptable', {
+        detail: `The result is ${result.mediaType}; Accept does not name it.`,
+      });
     sendContent(result, request);
   }
 }
@@ -47,6 +60,7 @@ export function sendAccepted(response: Response, state: OperationState, wasPrefe
 }
 
 function sendState(response: Response, state: OperationState): void {
-  if (state.status === 'waiting' || state.status === 'running') response.setHeader('Retry-After', ASK_AGAIN_S);
+  if (state.status === 'waiting' || state.status === 'running')
+    response.setHeader('Retry-After', ASK_AGAIN_S);
   response.type(JSON_TYPE).send(JSON.stringify(operationView(state)));
 }

@@ -21,7 +21,21 @@ export interface Claim {
 }
 
 const stateColumns = [
-  'id', 'organisationId', 'kind', 'task', 'taskHash', 'status', 'attempts', 'createdAt', 'dueAt', 'startedAt', 'finishedAt', 'expiresAt', 'problem', 'mediaType', 'headers',
+  'id',
+  'organisationId',
+  'kind',
+  'task',
+  'taskHash',
+  'status',
+  'attempts',
+  'createdAt',
+  'dueAt',
+  'startedAt',
+  'finishedAt',
+  'expiresAt',
+  'problem',
+  'mediaType',
+  'headers',
 ].map((column) => `operation.${column}`);
 
 /** Operations that the transaction may see: those of its organisation, or all of them for the worker. */
@@ -34,7 +48,10 @@ export class OperationsRepository {
 
   /** The operation of this very task when there is one; a failed or expired one makes room for a new try. */
   async place({ id, organisationId, kind, task, taskHash }: NewOperation): Promise<OperationState> {
-    await this.tx.query("DELETE FROM operation WHERE task_hash = $1 AND (status = 'failed' OR expires_at <= now())", [taskHash]);
+    await this.tx.query(
+      "DELETE FROM operation WHERE task_hash = $1 AND (status = 'failed' OR expires_at <= now())",
+      [taskHash],
+    );
     await this.tx.query(
       `INSERT INTO operation (id, organisation_id, kind, task, task_hash, expires_at) VALUES ($1, $2, $3, $4::jsonb, $5, now() + interval '1 day')
        ON CONFLICT (organisation_id, task_hash) DO NOTHING`,
@@ -44,7 +61,9 @@ export class OperationsRepository {
   }
 
   async countKept(): Promise<number> {
-    const [{ count }] = await this.tx.query<readonly { readonly count: string }[]>('SELECT count(*) FROM operation WHERE expires_at > now()');
+    const [{ count }] = await this.tx.query<readonly { readonly count: string }[]>(
+      'SELECT count(*) FROM operation WHERE expires_at > now()',
+    );
     return Number(count);
   }
 
@@ -53,55 +72,99 @@ export class OperationsRepository {
   }
 
   async findContent(id: string): Promise<Content | null> {
-    const [found] = await this.tx.query<readonly { readonly media_type: string; readonly headers: Content['headers']; readonly content: Uint8Array }[]>(
-      "SELECT media_type, headers, content FROM operation WHERE id = $1 AND status = 'done' AND expires_at > now()", [id]);
-    return found === undefined ? null : { mediaType: found.media_type, headers: found.headers, content: found.content };
+    const [found] = await this.tx.query<
+      readonly {
+        readonly media_type: string;
+        readonly headers: Content['headers'];
+        readonly content: Uint8Array;
+      }[]
+    >(
+      "SELECT media_type, headers, content FROM operation WHERE id = $1 AND status = 'done' AND expires_at > now()",
+      [id],
+    );
+    return found === undefined
+      ? null
+      : { mediaType: found.media_type, headers: found.headers, content: found.content };
   }
 
   /** Takes the oldest task that is due, so that no other copy of the service takes it before the lease ends. */
   async claim(mostAttempts: number, leaseS: number): Promise<Claim | undefined> {
-    const [rows] = await this.tx.query<readonly [readonly { readonly id: string; readonly organisation_id: string; readonly kind: string; readonly task: unknown; readonly attempts: number }[], number]>(
+    const [rows] = await this.tx.query<
+      readonly [
+        readonly {
+          readonly id: string;
+          readonly organisation_id: string;
+          readonly kind: string;
+          readonly task: unknown;
+          readonly attempts: number;
+        }[],
+        number,
+      ]
+    >(
       `UPDATE operation SET status = 'running', attempts = attempts + 1, started_at = coalesce(started_at, now()), due_at = now() + make_interval(secs => $2)
        WHERE id = (SELECT id FROM operation WHERE status IN ('waiting', 'running') AND due_at <= now() AND attempts < $1 AND expires_at > now()
                    ORDER BY due_at, id LIMIT 1 FOR UPDATE SKIP LOCKED)
-       RETURNING id, organisation_id, kind, task, attempts`, [mostAttempts, leaseS]);
+       RETURNING id, organisation_id, kind, task, attempts`,
+      [mostAttempts, leaseS],
+    );
     const [row] = rows;
-    return row === undefined ? undefined : { id: row.id, organisationId: row.organisation_id, kind: row.kind, task: row.task, attempt: row.attempts };
+    return row === undefined
+      ? undefined
+      : {
+          id: row.id,
+          organisationId: row.organisation_id,
+          kind: row.kind,
+          task: row.task,
+          attempt: row.attempts,
+        };
   }
 
   async renew({ id, attempt }: Claim, leaseS: number): Promise<void> {
-    await this.tx.query("UPDATE operation SET due_at = now() + make_interval(secs => $3) WHERE id = $1 AND attempts = $2 AND status = 'running'", [id, attempt, leaseS]);
+    await this.tx.query(
+      "UPDATE operation SET due_at = now() + make_interval(secs => $3) WHERE id = $1 AND attempts = $2 AND status = 'running'",
+      [id, attempt, leaseS],
+    );
   }
 
   /** Nothing happens when the lease has passed to another worker in the meantime. */
   async finish({ id, attempt }: Claim, { mediaType, headers, content }: Content): Promise<void> {
     await this.tx.query(
       `UPDATE operation SET status = 'done', finished_at = now(), expires_at = now() + interval '1 day', media_type = $3, headers = $4::jsonb, content = $5
-       WHERE id = $1 AND attempts = $2 AND status = 'running'`, [id, attempt, mediaType, JSON.stringify(headers), Buffer.from(content)]);
+       WHERE id = $1 AND attempts = $2 AND status = 'running'`,
+      [id, attempt, mediaType, JSON.stringify(headers), Buffer.from(content)],
+    );
   }
 
   async fail({ id, attempt }: Claim, problem: OperationProblem): Promise<void> {
     await this.tx.query(
-      "UPDATE operation SET status = 'failed', finished_at = now(), problem = $3::jsonb WHERE id = $1 AND attempts = $2 AND status = 'running'", [id, attempt, JSON.stringify(problem)]);
+      "UPDATE operation SET status = 'failed', finished_at = now(), problem = $3::jsonb WHERE id = $1 AND attempts = $2 AND status = 'running'",
+      [id, attempt, JSON.stringify(problem)],
+    );
   }
 
   /** Back into the queue, to be tried again after a while. */
   async postpone({ id, attempt }: Claim, seconds: number): Promise<void> {
     await this.tx.query(
-      "UPDATE operation SET status = 'waiting', due_at = now() + make_interval(secs => $3) WHERE id = $1 AND attempts = $2 AND status = 'running'", [id, attempt, seconds]);
+      "UPDATE operation SET status = 'waiting', due_at = now() + make_interval(secs => $3) WHERE id = $1 AND attempts = $2 AND status = 'running'",
+      [id, attempt, seconds],
+    );
   }
 
   /** Back into the queue as if it had not been taken: whoever took it is stopping. */
   async giveBack({ id, attempt }: Claim): Promise<void> {
     await this.tx.query(
-      "UPDATE operation SET status = 'waiting', attempts = attempts - 1, due_at = now() WHERE id = $1 AND attempts = $2 AND status = 'running'", [id, attempt]);
+      "UPDATE operation SET status = 'waiting', attempts = attempts - 1, due_at = now() WHERE id = $1 AND attempts = $2 AND status = 'running'",
+      [id, attempt],
+    );
   }
 
   /** Tasks whose every worker died over them fail, and what has expired goes. */
   async sweep(mostAttempts: number, problem: OperationProblem): Promise<void> {
     await this.tx.query(
       `UPDATE operation SET status = 'failed', finished_at = now(), problem = $2::jsonb
-       WHERE status IN ('waiting', 'running') AND attempts >= $1 AND due_at <= now()`, [mostAttempts, JSON.stringify(problem)]);
+       WHERE status IN ('waiting', 'running') AND attempts >= $1 AND due_at <= now()`,
+      [mostAttempts, JSON.stringify(problem)],
+    );
     await this.tx.query('DELETE FROM operation WHERE expires_at <= now()');
   }
 

@@ -15,16 +15,21 @@ const MOST_KEPT = 500;
 /** Work that is accepted now and answered later. */
 @Injectable()
 export class OperationsService {
-  constructor(private readonly database: Database, private readonly worker: OperationWorker) {}
+  constructor(
+    private readonly database: Database,
+    private readonly worker: OperationWorker,
+  ) {}
 
   /** The same task again gives the operation that is there already. The members of `task` come in a fixed order. */
   async accept({ organisationId }: Caller, kind: string, task: object): Promise<OperationState> {
-    const taskHash = createHash('sha256').update(JSON.stringify([kind, task])).digest('hex');
+    const taskHash = createHash('sha256')
+      .update(JSON.stringify([kind, task]))
+      .digest('hex');
     const state = await this.database.inOrganisation(organisationId, async (tx) => {
       const operations = OperationsRepository.in(tx);
       const id = newId();
       const placed = await operations.place({ id, organisationId, kind, task, taskHash });
-      if (placed.id === id && await operations.countKept() > MOST_KEPT) throw tooManyKept();
+      if (placed.id === id && (await operations.countKept()) > MOST_KEPT) throw tooManyKept();
       return placed;
     });
     this.worker.wake();
@@ -32,14 +37,21 @@ export class OperationsService {
   }
 
   async operation({ organisationId }: Caller, id: string): Promise<OperationState> {
-    const row = isId(id) ? await this.database.inOrganisation(organisationId, (tx) => OperationsRepository.in(tx).find(id)) : null;
+    const row = isId(id)
+      ? await this.database.inOrganisation(organisationId, (tx) => OperationsRepository.in(tx).find(id))
+      : null;
     if (row === null) throw unknown(id);
     return row;
   }
 
   async result(caller: Caller, id: string): Promise<Content> {
     const { status } = await this.operation(caller, id);
-    const content = status === 'done' ? await this.database.inOrganisation(caller.organisationId, (tx) => OperationsRepository.in(tx).findContent(id)) : null;
+    const content =
+      status === 'done'
+        ? await this.database.inOrganisation(caller.organisationId, (tx) =>
+            OperationsRepository.in(tx).findContent(id),
+          )
+        : null;
     if (content !== null) return content;
     throw new HttpProblem('conflict', { detail: `The operation is ${status}; it has no result.` });
   }
@@ -47,6 +59,8 @@ export class OperationsService {
 
 const unknown = (id: string): HttpProblem => notFound(`Operation ${JSON.stringify(id.slice(0, 60))}`);
 
-const tooManyKept = (): HttpProblem => new HttpProblem('too-many-requests', {
-  detail: `There are ${MOST_KEPT} operations of this organisation already; each goes a day after it ended.`, headers: { 'Retry-After': '600' },
-});
+const tooManyKept = (): HttpProblem =>
+  new HttpProblem('too-many-requests', {
+    detail: `There are ${MOST_KEPT} operations of this organisation already; each goes a day after it ended.`,
+    headers: { 'Retry-After': '600' },
+  });

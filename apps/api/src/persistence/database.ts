@@ -118,15 +118,40 @@ export class Database {
   }
 
   private async options(): Promise<DataSourceOptions> {
-    const common = { type: 'postgres' as const, entities, migrations, synchronize: false, logging: false, migrationsTransactionMode: 'each' as const, applicationName: 'kingplank' };
+    const common = {
+      type: 'postgres' as const,
+      entities,
+      migrations,
+      synchronize: false,
+      logging: false,
+      migrationsTransactionMode: 'each' as const,
+      applicationName: 'kingplank',
+    };
     const { databaseUrl, dataDir, poolSize, statementTimeoutMs } = this.configuration;
     if (databaseUrl !== undefined) {
-      return { ...common, url: databaseUrl, poolSize, extra: { connectionTimeoutMillis: 5000, statement_timeout: statementTimeoutMs, idle_in_transaction_session_timeout: 30_000 } };
+      return {
+        ...common,
+        url: databaseUrl,
+        poolSize,
+        extra: {
+          connectionTimeoutMillis: 5000,
+          statement_timeout: statementTimeoutMs,
+          idle_in_transaction_session_timeout: 30_000,
+        },
+      };
     }
     this.embedded = await openEmbeddedDatabase(dataDir);
     const { host, port, user, database } = this.embedded;
     // More than one connection to the embedded database would mix up answers.
-    return { ...common, host, port, username: user, database, poolSize: 1, extra: { connectionTimeoutMillis: 5000 } };
+    return {
+      ...common,
+      host,
+      port,
+      username: user,
+      database,
+      poolSize: 1,
+      extra: { connectionTimeoutMillis: 5000 },
+    };
   }
 
   /** Copies that start together on one server take turns; the embedded database has its folder to itself. */

@@ -37,7 +37,10 @@ export async function openEmbeddedDatabase(dataDir: string): Promise<EmbeddedDat
 async function privateFolder(dataDir: string): Promise<string> {
   const inside = path.join(dataDir, 'socket');
   const digest = createHash('sha256').update(dataDir).digest('hex').slice(0, 16);
-  const folder = inside.length <= LONGEST_SOCKET_FOLDER ? inside : path.join(os.tmpdir(), `kingplank-${os.userInfo().uid}-${digest}`);
+  const folder =
+    inside.length <= LONGEST_SOCKET_FOLDER
+      ? inside
+      : path.join(os.tmpdir(), `kingplank-${os.userInfo().uid}-${digest}`);
   await mkdir(folder, { recursive: true, mode: 0o700 });
   await chmod(folder, 0o700);
   return folder;
@@ -52,7 +55,10 @@ async function opened(dataDir: string, socketFolder: string, lock: FolderLock): 
   await message(worker, 'ready');
   await chmod(socketPath, 0o600);
   return {
-    host: socketFolder, port: PORT, user: 'postgres', database: 'postgres',
+    host: socketFolder,
+    port: PORT,
+    user: 'postgres',
+    database: 'postgres',
     close: async () => {
       const closed = message(worker, 'closed');
       worker.postMessage('close');
@@ -66,7 +72,11 @@ async function opened(dataDir: string, socketFolder: string, lock: FolderLock): 
 function message(worker: Worker, word: string): Promise<void> {
   return new Promise((resolve, reject) => {
     worker.once('error', reject);
-    worker.once('exit', (code) => { reject(new Error(`The embedded database ended with ${code} before it was ${word}`)); });
-    worker.once('message', () => { resolve(); });
+    worker.once('exit', (code) => {
+      reject(new Error(`The embedded database ended with ${code} before it was ${word}`));
+    });
+    worker.once('message', () => {
+      resolve();
+    });
   });
 }

@@ -9,10 +9,14 @@ const passing: readonly (readonly [RegExp, string])[] = [
   [/^(ENOSPC|58030)$/, 'The disk is full.'],
 ];
 
-const passingWords = /connection terminated|timeout exceeded when trying to connect|connection ended unexpectedly|driver not connected|pool after calling end|query read timeout/i;
+const passingWords =
+  /connection terminated|timeout exceeded when trying to connect|connection ended unexpectedly|driver not connected|pool after calling end|query read timeout/i;
 
 /** TypeORM takes a query runner away when its connection breaks, and then complains about the next query on it. */
-const released: readonly string[] = ['QueryRunnerAlreadyReleasedError', 'QueryRunnerProviderAlreadyReleasedError'];
+const released: readonly string[] = [
+  'QueryRunnerAlreadyReleasedError',
+  'QueryRunnerProviderAlreadyReleasedError',
+];
 
 /** A failed database call as the filter understands it; a fault of ours stays what it is. */
 export function databaseFailure(failure: unknown): unknown {
@@ -20,7 +24,8 @@ export function databaseFailure(failure: unknown): unknown {
   const code = sqlState(failure);
   const words = passing.find(([pattern]) => pattern.test(code))?.[1];
   if (words !== undefined) return unavailable(words, failure);
-  if (failure instanceof Error && (passingWords.test(failure.message) || released.includes(failure.name))) return unavailable('The database cannot be reached.', failure);
+  if (failure instanceof Error && (passingWords.test(failure.message) || released.includes(failure.name)))
+    return unavailable('The database cannot be reached.', failure);
   return failure;
 }
 
@@ -30,13 +35,16 @@ export const isUniqueViolation = (failure: unknown, constraint?: string): boolea
 /** Another transaction stood in the way; the same work may succeed at once. */
 export const isWorthRepeating = (failure: unknown): boolean => /^(40001|40P01)$/.test(sqlState(failure));
 
-const sqlState = (failure: unknown): string => textMember(failure, 'code') ?? textMember(memberOf(failure, 'driverError'), 'code') ?? '';
+const sqlState = (failure: unknown): string =>
+  textMember(failure, 'code') ?? textMember(memberOf(failure, 'driverError'), 'code') ?? '';
 
 const constraintOf = (failure: unknown): string | undefined =>
   textMember(failure, 'constraint') ?? textMember(memberOf(failure, 'driverError'), 'constraint');
 
 const memberOf = (value: unknown, name: string): unknown =>
-  typeof value === 'object' && value !== null && Object.hasOwn(value, name) ? Object.getOwnPropertyDescriptor(value, name)?.value : undefined;
+  typeof value === 'object' && value !== null && Object.hasOwn(value, name)
+    ? Object.getOwnPropertyDescriptor(value, name)?.value
+    : undefined;
 
 function textMember(value: unknown, name: string): string | undefined {
   const member = memberOf(value, name);

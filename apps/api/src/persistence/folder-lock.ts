@@ -43,7 +43,14 @@ export async function lockFolder(folder: string, socketFolder: string): Promise<
     server.close();
     throw failure;
   }
-  return { release: () => new Promise((resolve) => { server.close(() => { resolve(); }); }) };
+  return {
+    release: () =>
+      new Promise((resolve) => {
+        server.close(() => {
+          resolve();
+        });
+      }),
+  };
 }
 
 async function takeNext(folder: string, self: Holder): Promise<number> {
@@ -51,21 +58,28 @@ async function takeNext(folder: string, self: Holder): Promise<number> {
   if (newest > 0) await refuseIfAlive(folder, newest);
   const mine = newest + 1;
   if (!(await made(folder, mine, self))) throw inUse(folder, 'another process was starting at the same time');
-  if (await newestGeneration(folder) === mine) return mine;
+  if ((await newestGeneration(folder)) === mine) return mine;
   await rm(lockPath(folder, mine), { force: true });
   throw inUse(folder, 'another process was faster');
 }
 
 async function refuseIfAlive(folder: string, generation: number): Promise<void> {
   const holder = await holderOf(folder, generation);
-  if (holder === undefined) throw inUse(folder, `${lockPath(folder, generation)} cannot be read; remove it if no service runs`);
-  if (await isListening(holder.socketPath)) throw inUse(folder, `process ${holder.pid} on ${holder.host} holds it`);
+  if (holder === undefined)
+    throw inUse(folder, `${lockPath(folder, generation)} cannot be read; remove it if no service runs`);
+  if (await isListening(holder.socketPath))
+    throw inUse(folder, `process ${holder.pid} on ${holder.host} holds it`);
   // A socket outside the shared folder says nothing about a process on another machine or in another container.
   const isVisible = holder.host === os.hostname() || holder.socketPath.startsWith(folder + path.sep);
-  if (!isVisible) throw inUse(folder, `it was last used on ${holder.host}; remove ${lockPath(folder, generation)} if no service runs there`);
+  if (!isVisible)
+    throw inUse(
+      folder,
+      `it was last used on ${holder.host}; remove ${lockPath(folder, generation)} if no service runs there`,
+    );
 }
 
-const inUse = (folder: string, why: string): FolderInUse => new FolderInUse(`The data folder ${folder} is in use: ${why}.`);
+const inUse = (folder: string, why: string): FolderInUse =>
+  new FolderInUse(`The data folder ${folder} is in use: ${why}.`);
 
 const lockPath = (folder: string, generation: number): string => path.join(folder, `lock-${generation}`);
 
@@ -98,7 +112,13 @@ async function removeOlder(folder: string, mine: number): Promise<void> {
 async function holderOf(folder: string, generation: number): Promise<Holder | undefined> {
   try {
     const read: unknown = JSON.parse(await readFile(lockPath(folder, generation), 'utf8'));
-    if (!isRecord(read) || typeof read.socketPath !== 'string' || typeof read.host !== 'string' || typeof read.pid !== 'number') return undefined;
+    if (
+      !isRecord(read) ||
+      typeof read.socketPath !== 'string' ||
+      typeof read.host !== 'string' ||
+      typeof read.pid !== 'number'
+    )
+      return undefined;
     return { socketPath: read.socketPath, host: read.host, pid: read.pid };
   } catch {
     return undefined;
@@ -106,7 +126,9 @@ async function holderOf(folder: string, generation: number): Promise<Holder | un
 }
 
 function listening(socketPath: string): Promise<net.Server> {
-  const server = net.createServer((socket) => { socket.destroy(); });
+  const server = net.createServer((socket) => {
+    socket.destroy();
+  });
   return new Promise((resolve, reject) => {
     server.once('error', reject);
     server.listen(socketPath, () => {
@@ -120,10 +142,17 @@ function listening(socketPath: string): Promise<net.Server> {
 function isListening(socketPath: string): Promise<boolean> {
   return new Promise((resolve) => {
     const socket = net.connect(socketPath);
-    socket.once('connect', () => { socket.destroy(); resolve(true); });
-    socket.once('error', (failure) => { resolve(codeOf(failure) !== 'ECONNREFUSED' && codeOf(failure) !== 'ENOENT'); });
+    socket.once('connect', () => {
+      socket.destroy();
+      resolve(true);
+    });
+    socket.once('error', (failure) => {
+      resolve(codeOf(failure) !== 'ECONNREFUSED' && codeOf(failure) !== 'ENOENT');
+    });
   });
 }
 
 const codeOf = (failure: unknown): string =>
-  typeof failure === 'object' && failure !== null && 'code' in failure && typeof failure.code === 'string' ? failure.code : '';
+  typeof failure === 'object' && failure !== null && 'code' in failure && typeof failure.code === 'string'
+    ? failure.code
+    : '';

@@ -12,7 +12,10 @@ import { newId } from './ids.js';
 /** What a new database needs before anybody can use it: the shipped catalogue, an organisation and a key. */
 @Injectable()
 export class Seeding {
-  constructor(private readonly database: Database, @Inject(configurationToken) private readonly configuration: Configuration) {}
+  constructor(
+    private readonly database: Database,
+    @Inject(configurationToken) private readonly configuration: Configuration,
+  ) {}
 
   /** The text of the first key, when one was made now; it is not kept anywhere. */
   async run(): Promise<string | undefined> {
@@ -31,7 +34,14 @@ export class Seeding {
     if (await access.hasOrganisations()) return undefined;
     const key = newKey(this.configuration.firstKey);
     const organisation = await access.addOrganisation({ id: newId(), name: 'First organisation' });
-    await access.addKey({ id: newId(), organisationId: organisation.id, name: 'First key', keyHash: key.hash, prefix: key.prefix, roles });
+    await access.addKey({
+      id: newId(),
+      organisationId: organisation.id,
+      name: 'First key',
+      keyHash: key.hash,
+      prefix: key.prefix,
+      roles,
+    });
     return this.configuration.firstKey === undefined ? key.text : undefined;
   }
 }

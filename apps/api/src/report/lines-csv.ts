@@ -26,4 +26,7 @@ const columns: readonly (readonly [string, (line: EstimateLine) => string | numb
 
 /** The priced lines for a spreadsheet, numbers with a point as in the JSON. */
 export const linesCsv = ({ lines }: Estimate): string =>
-  csv(columns.map(([name]) => name), lines.map((line) => columns.map(([, value]) => value(line))));
+  csv(
+    columns.map(([name]) => name),
+    lines.map((line) => columns.map(([, value]) => value(line))),
+  );

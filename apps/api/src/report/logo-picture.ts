@@ -16,7 +16,10 @@ sharp.unblock({ operation: ['VipsForeignLoadPngBuffer', 'VipsForeignLoadJpegBuff
 export async function redrawn(uploaded: Uint8Array, mostPixels: number): Promise<Uint8Array | undefined> {
   try {
     return await sharp(uploaded, { limitInputPixels: mostPixels, failOn: 'warning', autoOrient: true })
-      .resize({ ...PRINTED, fit: 'inside', withoutEnlargement: true }).toColourspace('srgb').png({ compressionLevel: 9, effort: 10 }).toBuffer();
+      .resize({ ...PRINTED, fit: 'inside', withoutEnlargement: true })
+      .toColourspace('srgb')
+      .png({ compressionLevel: 9, effort: 10 })
+      .toBuffer();
   } catch {
     return undefined;
   }

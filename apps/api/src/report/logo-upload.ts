@@ -17,21 +17,40 @@ interface PictureSize {
 export function uploadFaults(bytes: Uint8Array): readonly Problem[] {
   const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const type = typeOf(buffer);
-  if (type === undefined) return [problem('not-one-of', '', { value: 'neither by its content', choices: 'a PNG or JPEG picture' })];
+  if (type === undefined)
+    return [problem('not-one-of', '', { value: 'neither by its content', choices: 'a PNG or JPEG picture' })];
   const size = type === 'png' ? pngSize(buffer) : jpegSize(buffer);
   return [
-    ...(bytes.length > MOST_LOGO_BYTES ? [problem('out-of-range', '', { value: `${bytes.length} bytes`, range: `at most ${MOST_LOGO_BYTES} bytes` })] : []),
+    ...(bytes.length > MOST_LOGO_BYTES
+      ? [
+          problem('out-of-range', '', {
+            value: `${bytes.length} bytes`,
+            range: `at most ${MOST_LOGO_BYTES} bytes`,
+          }),
+        ]
+      : []),
     ...(size === undefined ? [undecodable] : sizeFaults(size)),
   ];
 }
 
-export const undecodable: Problem = problem('not-supported', '', { why: 'the picture is damaged or cut short; save it anew as PNG or JPEG' });
+export const undecodable: Problem = problem('not-supported', '', {
+  why: 'the picture is damaged or cut short; save it anew as PNG or JPEG',
+});
 
 const sizeFaults = ({ width, height }: PictureSize): readonly Problem[] => {
-  const isUsual = width >= 1 && height >= 1 && Math.max(width, height) <= MOST_LOGO_PIXELS_A_SIDE && width * height <= MOST_LOGO_PIXELS;
-  return isUsual ? [] : [problem('out-of-range', '', {
-    value: `${width} by ${height} pixels`, range: `1 to ${MOST_LOGO_PIXELS_A_SIDE} pixels a side and ${MOST_LOGO_PIXELS} pixels in all`,
-  })];
+  const isUsual =
+    width >= 1 &&
+    height >= 1 &&
+    Math.max(width, height) <= MOST_LOGO_PIXELS_A_SIDE &&
+    width * height <= MOST_LOGO_PIXELS;
+  return isUsual
+    ? []
+    : [
+        problem('out-of-range', '', {
+          value: `${width} by ${height} pixels`,
+          range: `1 to ${MOST_LOGO_PIXELS_A_SIDE} pixels a side and ${MOST_LOGO_PIXELS} pixels in all`,
+        }),
+      ];
 };
 
 const PNG_SIGNATURE = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
@@ -44,7 +63,9 @@ function typeOf(bytes: Buffer): 'png' | 'jpeg' | undefined {
 
 /** The first chunk of a PNG holds its size. */
 const pngSize = (bytes: Buffer): PictureSize | undefined =>
-  (bytes.length < 33 || bytes.toString('latin1', 12, 16) !== 'IHDR' ? undefined : { width: bytes.readUInt32BE(16), height: bytes.readUInt32BE(20) });
+  bytes.length < 33 || bytes.toString('latin1', 12, 16) !== 'IHDR'
+    ? undefined
+    : { width: bytes.readUInt32BE(16), height: bytes.readUInt32BE(20) };
 
 /** Walks the segments of a JPEG to its frame header. */
 function jpegSize(bytes: Buffer): PictureSize | undefined {
@@ -57,4 +78,3 @@ function jpegSize(bytes: Buffer): PictureSize | undefined {
   }
   return undefined;
 }
-

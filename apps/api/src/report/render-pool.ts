@@ -40,7 +40,10 @@ export class RenderPool {
   private readonly queue: Job[] = [];
   private isClosed = false;
 
-  constructor(private readonly file: string, private readonly size: PoolSize) {}
+  constructor(
+    private readonly file: string,
+    private readonly size: PoolSize,
+  ) {}
 
   /** How many orders wait for a press. */
   get waiting(): number {
@@ -51,13 +54,18 @@ export class RenderPool {
   async run(order: RenderOrder, signal?: AbortSignal): Promise<Rendered> {
     signal?.throwIfAborted();
     if (this.isClosed) throw stopping();
-    if (this.queue.length >= this.size.longestQueue) throw unavailable('Too many documents are waiting to be set.', undefined, WAIT_WHEN_FULL_S);
+    if (this.queue.length >= this.size.longestQueue)
+      throw unavailable('Too many documents are waiting to be set.', undefined, WAIT_WHEN_FULL_S);
     const delivery = await new Promise<Delivery>((resolve, reject) => {
       const job: Job = { order, settle: resolve, refuse: reject };
-      signal?.addEventListener('abort', () => {
-        reject(signal.reason);
-        this.withdraw(job);
-      }, { once: true });
+      signal?.addEventListener(
+        'abort',
+        () => {
+          reject(signal.reason);
+          this.withdraw(job);
+        },
+        { once: true },
+      );
       this.queue.push(job);
       this.assign();
     });
@@ -73,7 +81,9 @@ export class RenderPool {
 
   private assign(): void {
     if (this.queue.length === 0 || this.isClosed) return;
-    const free = [...this.presses].find(({ job }) => job === undefined) ?? (this.presses.size < this.size.presses ? this.opened() : undefined);
+    const free =
+      [...this.presses].find(({ job }) => job === undefined) ??
+      (this.presses.size < this.size.presses ? this.opened() : undefined);
     const job = free === undefined ? undefined : this.queue.shift();
     if (free === undefined || job === undefined) return;
     clearTimeout(free.idle);
@@ -85,9 +95,15 @@ export class RenderPool {
     const child = fork(this.file, [], { serialization: 'advanced', execArgv: [] });
     const press: Press = { child, job: undefined, printed: 0, idle: undefined };
     this.presses.add(press);
-    child.on('message', (delivery: Delivery) => { this.delivered(press, delivery); });
-    child.on('exit', (code) => { this.ended(press, code); });
-    child.on('error', () => { child.kill('SIGKILL'); });
+    child.on('message', (delivery: Delivery) => {
+      this.delivered(press, delivery);
+    });
+    child.on('exit', (code) => {
+      this.ended(press, code);
+    });
+    child.on('error', () => {
+      child.kill('SIGKILL');
+    });
     return press;
   }
 
@@ -97,7 +113,10 @@ export class RenderPool {
     press.printed += 1;
     job?.settle(delivery);
     if (press.printed >= this.size.documentsEach) void this.letGo(press);
-    else press.idle = setTimeout(() => { void this.letGo(press); }, this.size.idleMs).unref();
+    else
+      press.idle = setTimeout(() => {
+        void this.letGo(press);
+      }, this.size.idleMs).unref();
     this.assign();
   }
 
@@ -122,7 +141,9 @@ export class RenderPool {
     this.presses.delete(press);
     return new Promise((resolve) => {
       if (press.child.exitCode !== null || press.child.signalCode !== null) resolve();
-      press.child.once('exit', () => { resolve(); });
+      press.child.once('exit', () => {
+        resolve();
+      });
       press.child.kill('SIGKILL');
     });
   }

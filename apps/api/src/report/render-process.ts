@@ -1,7 +1,8 @@
 import { render, type RenderOrder, type Rendered } from './render.js';
 
 /** What a press sends back for each order. */
-export type Delivery = { readonly ok: true; readonly rendered: Rendered } | { readonly ok: false; readonly message: string };
+export type Delivery =
+  { readonly ok: true; readonly rendered: Rendered } | { readonly ok: false; readonly message: string };
 
 /** The entry of a press: one order in, one delivery out, until the service lets it go. */
 process.on('message', (order: RenderOrder) => {

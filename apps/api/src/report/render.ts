@@ -1,7 +1,24 @@
 import { createHash } from 'node:crypto';
 import {
-  changeOrderDocument, contentSecurityPolicy, drawingNames, english, htmlOf, jobPackOf, landscape, namedDrawing, phone, portrait, reportOf, sheetDocument, stylesheet, svgOf, templateDocument,
-  type Issue, type PaperName, type ReportDocument, type ReportRequest,
+  changeOrderDocument,
+  contentSecurityPolicy,
+  drawingNames,
+  english,
+  htmlOf,
+  jobPackOf,
+  landscape,
+  namedDrawing,
+  phone,
+  portrait,
+  reportOf,
+  sheetDocument,
+  stylesheet,
+  svgOf,
+  templateDocument,
+  type Issue,
+  type PaperName,
+  type ReportDocument,
+  type ReportRequest,
 } from '#lib/drawings';
 import type { DefectRecord, Estimate } from '#lib/estimate';
 import { redrawn } from './logo-picture.js';
@@ -34,7 +51,12 @@ export type RenderTask =
   | { readonly as: 'html'; readonly what: PageKind }
   | { readonly as: 'logo'; readonly uploaded: Uint8Array }
   | { readonly as: 'drawing-svg'; readonly name: string; readonly shape: SheetShape }
-  | { readonly as: 'drawing-pdf'; readonly name: string; readonly shape: SheetShape; readonly standard: PdfStandard };
+  | {
+      readonly as: 'drawing-pdf';
+      readonly name: string;
+      readonly shape: SheetShape;
+      readonly standard: PdfStandard;
+    };
 
 export type DocumentTask = Exclude<RenderTask, { as: 'logo' }>;
 
@@ -48,7 +70,8 @@ export type Rendered = Uint8Array | string | undefined;
 const styleHash = createHash('sha256').update(stylesheet).digest('base64');
 
 /** The policy that the page itself states, for the header of the answer. */
-export const htmlPolicyOf = ({ issue }: ReportSubject): string => contentSecurityPolicy(styleHash, issue.letterhead.logo !== undefined);
+export const htmlPolicyOf = ({ issue }: ReportSubject): string =>
+  contentSecurityPolicy(styleHash, issue.letterhead.logo !== undefined);
 
 let press: PdfPress | undefined;
 
@@ -60,21 +83,39 @@ function openPress(): PdfPress {
 
 /** Lays out and writes one document or drawing, or draws a logo anew. Runs in a worker; takes and gives plain data only. */
 export async function render(order: RenderOrder): Promise<Rendered> {
-  return 'subject' in order ? renderDocument(order.subject, order.task) : redrawn(order.task.uploaded, MOST_LOGO_PIXELS);
+  return 'subject' in order
+    ? renderDocument(order.subject, order.task)
+    : redrawn(order.task.uploaded, MOST_LOGO_PIXELS);
 }
 
 function renderDocument(subject: ReportSubject, task: DocumentTask): Rendered {
   switch (task.as) {
-    case 'pdf': return openPress().print(paged(subject, task.what), task.standard);
-    case 'html': return htmlOf(screened(subject, task.what), { styleHash });
-    case 'drawing-svg': return svg(subject, task.name, task.shape);
-    case 'drawing-pdf': return drawnPdf(subject, task);
+    case 'pdf':
+      return openPress().print(paged(subject, task.what), task.standard);
+    case 'html':
+      return htmlOf(screened(subject, task.what), { styleHash });
+    case 'drawing-svg':
+      return svg(subject, task.name, task.shape);
+    case 'drawing-pdf':
+      return drawnPdf(subject, task);
   }
 }
 
-const requestOf = ({ estimate, record, issue, reader }: ReportSubject, medium: ReportRequest['medium']): ReportRequest => ({
-  estimate, record, issue, medium, paper: reader.paper,
-  reader: { locale: reader.locale, units: reader.units, words: english, glyphs: medium === 'page' ? 'embedded-font' : 'any' },
+const requestOf = (
+  { estimate, record, issue, reader }: ReportSubject,
+  medium: ReportRequest['medium'],
+): ReportRequest => ({
+  estimate,
+  record,
+  issue,
+  medium,
+  paper: reader.paper,
+  reader: {
+    locale: reader.locale,
+    units: reader.units,
+    words: english,
+    glyphs: medium === 'page' ? 'embedded-font' : 'any',
+  },
 });
 
 function paged(subject: ReportSubject, what: PageKind | 'templates'): ReportDocument {
@@ -83,10 +124,13 @@ function paged(subject: ReportSubject, what: PageKind | 'templates'): ReportDocu
 }
 
 const pageMakers: Readonly<Record<PageKind, (request: ReportRequest) => ReportDocument>> = {
-  'report': reportOf, 'job-pack': jobPackOf, 'change-order': changeOrderDocument,
+  'report': reportOf,
+  'job-pack': jobPackOf,
+  'change-order': changeOrderDocument,
 };
 
-const screened = (subject: ReportSubject, what: PageKind): ReportDocument => pageMakers[what](requestOf(subject, 'screen'));
+const screened = (subject: ReportSubject, what: PageKind): ReportDocument =>
+  pageMakers[what](requestOf(subject, 'screen'));
 
 const formats = (paper: PaperName) => ({ landscape: landscape(paper), portrait: portrait(paper), phone });
 
@@ -95,11 +139,15 @@ function svg(subject: ReportSubject, name: string, shape: SheetShape): string | 
   return drawing === undefined ? undefined : svgOf(drawing);
 }
 
-function drawnPdf(subject: ReportSubject, { name, shape, standard }: Extract<RenderTask, { as: 'drawing-pdf' }>): Uint8Array | undefined {
+function drawnPdf(
+  subject: ReportSubject,
+  { name, shape, standard }: Extract<RenderTask, { as: 'drawing-pdf' }>,
+): Uint8Array | undefined {
   const request = requestOf(subject, 'page');
   const drawing = namedDrawing(name, request, formats(subject.reader.paper)[shape]);
   return drawing === undefined ? undefined : openPress().print(sheetDocument(request, drawing), standard);
 }
 
 /** Names of the drawings that this estimate has. */
-export const namesOfDrawings = (subject: ReportSubject): readonly string[] => drawingNames(requestOf(subject, 'screen'));
+export const namesOfDrawings = (subject: ReportSubject): readonly string[] =>
+  drawingNames(requestOf(subject, 'screen'));

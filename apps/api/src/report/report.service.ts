@@ -6,7 +6,16 @@ import { unavailable } from '../http/problems.js';
 import { undecodable, uploadFaults } from './logo-upload.js';
 import { linesCsv } from './lines-csv.js';
 import { RenderPool } from './render-pool.js';
-import { htmlPolicyOf, namesOfDrawings, render, type PageKind, type RenderOrder, type Rendered, type ReportSubject, type SheetShape } from './render.js';
+import {
+  htmlPolicyOf,
+  namesOfDrawings,
+  render,
+  type PageKind,
+  type RenderOrder,
+  type Rendered,
+  type ReportSubject,
+  type SheetShape,
+} from './render.js';
 import type { PdfStandard } from './typst-compiler.js';
 
 /** Each press holds a compiler and the fonts, about 100 MB, and up to 10 MB more with every document. */
@@ -23,12 +32,22 @@ export class ReportService implements OnModuleDestroy {
   private pool: RenderPool | undefined;
 
   /** The report, the job pack or a change order as tagged PDF; the same bytes for the same subject. */
-  async pdf(subject: ReportSubject, what: PageKind | 'templates', options: Cancel & { readonly standard?: PdfStandard } = {}): Promise<Uint8Array> {
-    return bytes(await this.done({ subject, task: { as: 'pdf', what, standard: options.standard ?? 'a-2a' } }, options));
+  async pdf(
+    subject: ReportSubject,
+    what: PageKind | 'templates',
+    options: Cancel & { readonly standard?: PdfStandard } = {},
+  ): Promise<Uint8Array> {
+    return bytes(
+      await this.done({ subject, task: { as: 'pdf', what, standard: options.standard ?? 'a-2a' } }, options),
+    );
   }
 
   /** The same content as one self-contained page, and the policy to send with it. */
-  async html(subject: ReportSubject, what: PageKind, options: Cancel = {}): Promise<{ readonly html: string; readonly contentSecurityPolicy: string }> {
+  async html(
+    subject: ReportSubject,
+    what: PageKind,
+    options: Cancel = {},
+  ): Promise<{ readonly html: string; readonly contentSecurityPolicy: string }> {
     const html = await this.done({ subject, task: { as: 'html', what } }, options);
     if (typeof html !== 'string') throw new Defect('A page of HTML came back as something else');
     return { html, contentSecurityPolicy: htmlPolicyOf(subject) };
@@ -58,15 +77,30 @@ export class ReportService implements OnModuleDestroy {
   }
 
   /** One drawing as SVG; undefined when the estimate has none of that name. */
-  async drawing(subject: ReportSubject, name: string, options: Cancel & { readonly shape?: SheetShape } = {}): Promise<string | undefined> {
-    const svg = await this.done({ subject, task: { as: 'drawing-svg', name, shape: options.shape ?? 'landscape' } }, options);
-    if (svg !== undefined && typeof svg !== 'string') throw new Defect('A drawing came back as something else than SVG');
+  async drawing(
+    subject: ReportSubject,
+    name: string,
+    options: Cancel & { readonly shape?: SheetShape } = {},
+  ): Promise<string | undefined> {
+    const svg = await this.done(
+      { subject, task: { as: 'drawing-svg', name, shape: options.shape ?? 'landscape' } },
+      options,
+    );
+    if (svg !== undefined && typeof svg !== 'string')
+      throw new Defect('A drawing came back as something else than SVG');
     return svg;
   }
 
   /** One drawing on a sheet of its own as PDF. */
-  async drawingPdf(subject: ReportSubject, name: string, options: Cancel & { readonly shape?: SheetShape } = {}): Promise<Uint8Array | undefined> {
-    const pdf = await this.done({ subject, task: { as: 'drawing-pdf', name, shape: options.shape ?? 'landscape', standard: 'a-2a' } }, options);
+  async drawingPdf(
+    subject: ReportSubject,
+    name: string,
+    options: Cancel & { readonly shape?: SheetShape } = {},
+  ): Promise<Uint8Array | undefined> {
+    const pdf = await this.done(
+      { subject, task: { as: 'drawing-pdf', name, shape: options.shape ?? 'landscape', standard: 'a-2a' } },
+      options,
+    );
     return pdf === undefined ? undefined : bytes(pdf);
   }
 
@@ -81,7 +115,8 @@ export class ReportService implements OnModuleDestroy {
     try {
       return await this.pool.run(order, signal);
     } catch (failure) {
-      if (signal?.aborted === true) throw unavailable('The document was given up: nobody waits for it, or it took too long.', failure);
+      if (signal?.aborted === true)
+        throw unavailable('The document was given up: nobody waits for it, or it took too long.', failure);
       throw failure;
     }
   }

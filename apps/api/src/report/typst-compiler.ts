@@ -28,9 +28,16 @@ export function pdfPress(): PdfPress {
 
 function printed(compiler: NodeCompiler, report: ReportDocument, standard: PdfStandard): Uint8Array {
   const logo = mappedLogo(compiler, report);
-  const result = compiler.compile({ mainFileContent: typstTemplate, inputs: { doc: typstInput(report, logo) } });
-  if (result.hasError() || result.result === null) throw new Defect(`The report could not be set: ${complaints(result.takeDiagnostics())}`);
-  const pdf = compiler.pdf(result.result, { pdfStandard: standard, creationTimestamp: Math.floor(new Date(report.madeAt).getTime() / 1000) });
+  const result = compiler.compile({
+    mainFileContent: typstTemplate,
+    inputs: { doc: typstInput(report, logo) },
+  });
+  if (result.hasError() || result.result === null)
+    throw new Defect(`The report could not be set: ${complaints(result.takeDiagnostics())}`);
+  const pdf = compiler.pdf(result.result, {
+    pdfStandard: standard,
+    creationTimestamp: Math.floor(new Date(report.madeAt).getTime() / 1000),
+  });
   if (logo !== '') compiler.unmapShadow(logo);
   compiler.evictCache(CACHE_AGE);
   return new Uint8Array(pdf);
@@ -45,4 +52,7 @@ function mappedLogo(compiler: NodeCompiler, { letterhead: { logo } }: ReportDocu
 }
 
 const complaints = (error: { readonly shortDiagnostics: readonly unknown[] } | null): string =>
-  (error?.shortDiagnostics ?? []).map((one) => JSON.stringify(one)).join('; ').slice(0, 2000);
+  (error?.shortDiagnostics ?? [])
+    .map((one) => JSON.stringify(one))
+    .join('; ')
+    .slice(0, 2000);

@@ -16,20 +16,30 @@ export const problemSchemas = {
       instance: { type: 'string', format: 'uri-reference' },
       requestId: { type: 'string' },
       errors: { type: 'array', maxItems: 100, items: { $ref: '#/components/schemas/ProblemEntry' } },
-      errorCount: { type: 'integer', description: 'How many faults there are in all; errors shows the first 100.' },
+      errorCount: {
+        type: 'integer',
+        description: 'How many faults there are in all; errors shows the first 100.',
+      },
     },
   },
   ProblemEntry: {
     type: 'object',
     required: ['code', 'title', 'detail', 'facts'],
     properties: {
-      pointer: { type: 'string', format: 'json-pointer', description: 'RFC 6901 pointer into the request body; empty for the whole body.' },
+      pointer: {
+        type: 'string',
+        format: 'json-pointer',
+        description: 'RFC 6901 pointer into the request body; empty for the whole body.',
+      },
       parameter: { type: 'string', description: 'Name of the query or path parameter.' },
       header: { type: 'string', description: 'Name of the header field.' },
       code: { type: 'string', description: 'Stable; see /problems.' },
       title: { type: 'string' },
       detail: { type: 'string', description: 'What is wrong, and what would be right.' },
-      facts: { type: 'object', additionalProperties: { oneOf: [{ type: 'string' }, { type: 'number' }, { type: 'boolean' }] } },
+      facts: {
+        type: 'object',
+        additionalProperties: { oneOf: [{ type: 'string' }, { type: 'number' }, { type: 'boolean' }] },
+      },
     },
   },
 } as const satisfies Readonly<Record<string, unknown>>;

@@ -1,4 +1,13 @@
-import { allOfList, andThen, mapValue, pointer, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
+import {
+  allOfList,
+  andThen,
+  mapValue,
+  pointer,
+  problem,
+  refusal,
+  type Outcome,
+  type Problem,
+} from '#lib/kernel';
 import { areaMm2, union } from '#lib/geometry';
 import { nestInSheets, type CutSheet, type NestPiece, type SheetLayout, type StockSheet } from '#lib/nesting';
 import { assumed, computeChecked, derived, entered, type Cite, type Figure } from '#lib/provenance';
@@ -46,31 +55,50 @@ export interface CutCoreSheet extends CutSheet {
 }
 
 /** Stack, mosaic and sheets in one: how many sheets, cut how, and where the rest goes. */
-export function coreBill(request: CoreBillRequest, shouldStop: () => boolean = () => false): Outcome<CoreBill> {
-  if (sheetsOnSale(request).length === 0) return refusal(problem('too-few', '/sheets', { count: 0, least: 1 }));
+export function coreBill(
+  request: CoreBillRequest,
+  shouldStop: () => boolean = () => false,
+): Outcome<CoreBill> {
+  if (sheetsOnSale(request).length === 0)
+    return refusal(problem('too-few', '/sheets', { count: 0, least: 1 }));
   const cavities = request.openings.map(({ area, undercut }) => union([area], undercut));
   const areaM2 = m2FromMm2(mm2(cavities.reduce((sum, cavity) => sum + areaMm2(cavity), 0)));
   return andThen(stackFor(request, areaM2), (stack) =>
-    andThen(mosaicFor(request, stack), (mosaic) => mapValue(cutsFor(request, mosaic, shouldStop), (cuts) => billOf(request, { stack, mosaic, cuts }))));
+    andThen(mosaicFor(request, stack), (mosaic) =>
+      mapValue(cutsFor(request, mosaic, shouldStop), (cuts) => billOf(request, { stack, mosaic, cuts })),
+    ),
+  );
 }
 
 function stackFor(request: CoreBillRequest, areaM2: number): Outcome<StackPlan> {
   const { cavityMm, core, wantedMm, form, camber, oldCore, stackRules } = request;
   return planStack({
-    cavityMm, core, areaM2,
-    ...(wantedMm === undefined ? {} : { wantedMm }), ...(form === undefined ? {} : { form }), ...(camber === undefined ? {} : { camber }),
-    ...(oldCore === undefined ? {} : { oldCore }), ...(stackRules === undefined ? {} : { rules: stackRules }),
+    cavityMm,
+    core,
+    areaM2,
+    ...(wantedMm === undefined ? {} : { wantedMm }),
+    ...(form === undefined ? {} : { form }),
+    ...(camber === undefined ? {} : { camber }),
+    ...(oldCore === undefined ? {} : { oldCore }),
+    ...(stackRules === undefined ? {} : { rules: stackRules }),
   });
 }
 
 function mosaicFor(request: CoreBillRequest, stack: StackPlan): Outcome<Mosaic> {
   const { openings, supports, core, grainDeg, mosaicRules } = request;
-  const shortSides = sheetsOnSale(request).map(({ lengthMm, widthMm }) => Math.min(lengthMm, widthMm) - 2 * settings(request).edgeTrimMm.value);
+  const shortSides = sheetsOnSale(request).map(
+    ({ lengthMm, widthMm }) => Math.min(lengthMm, widthMm) - 2 * settings(request).edgeTrimMm.value,
+  );
   const acrossCamber = stack.camber?.way === 'shorter-pieces' ? stack.camber.longestFlatPieceMm : Infinity;
   const outcome = cutMosaic({
-    openings, core, layers: stack.layers, isFlat: request.camber === undefined || stack.camber?.way === 'lies',
+    openings,
+    core,
+    layers: stack.layers,
+    isFlat: request.camber === undefined || stack.camber?.way === 'lies',
     longestSideMm: Math.min(acrossCamber, Math.max(...shortSides)),
-    ...(supports === undefined ? {} : { supports }), ...(grainDeg === undefined ? {} : { grainDeg }), ...(mosaicRules === undefined ? {} : { rules: mosaicRules }),
+    ...(supports === undefined ? {} : { supports }),
+    ...(grainDeg === undefined ? {} : { grainDeg }),
+    ...(mosaicRules === undefined ? {} : { rules: mosaicRules }),
   });
   return outcome;
 }
@@ -83,34 +111,78 @@ interface Settings {
 
 function settings({ kerfMm, edgeTrimMm, keepFromMm }: CoreBillRequest): Settings {
   return {
-    kerfMm: setting('kerfMm', kerfMm, { value: 2, meaning: 'width of the blade', because: 'a fine saw or a stout knife', cite: { source: 'COMMON-PRACTICE' } }),
-    edgeTrimMm: setting('edgeTrimMm', edgeTrimMm, { value: 0, meaning: 'strip along sheet edges not used', because: 'sheet edges are taken as sound', cite: { source: 'COMMON-PRACTICE' } }),
-    keepFromMm: setting('keepFromMm', keepFromMm, { value: 150, meaning: 'narrowest offcut worth keeping', because: 'it still holds a piece of the size bedded by hand', cite: { source: 'COMMON-PRACTICE' } }),
+    kerfMm: setting('kerfMm', kerfMm, {
+      value: 2,
+      meaning: 'width of the blade',
+      because: 'a fine saw or a stout knife',
+      cite: { source: 'COMMON-PRACTICE' },
+    }),
+    edgeTrimMm: setting('edgeTrimMm', edgeTrimMm, {
+      value: 0,
+      meaning: 'strip along sheet edges not used',
+      because: 'sheet edges are taken as sound',
+      cite: { source: 'COMMON-PRACTICE' },
+    }),
+    keepFromMm: setting('keepFromMm', keepFromMm, {
+      value: 150,
+      meaning: 'narrowest offcut worth keeping',
+      because: 'it still holds a piece of the size bedded by hand',
+      cite: { source: 'COMMON-PRACTICE' },
+    }),
   };
 }
 
-function setting(key: string, given: number | undefined, usual: { readonly value: number; readonly meaning: string; readonly because: string; readonly cite: Cite }): Figure<'mm'> {
+function setting(
+  key: string,
+  given: number | undefined,
+  usual: { readonly value: number; readonly meaning: string; readonly because: string; readonly cite: Cite },
+): Figure<'mm'> {
   const at = `/${key}`;
   const { value, meaning, because, cite } = usual;
-  return given === undefined ? assumed('mm', mm(value), meaning, { at, because, cite }) : entered('mm', mm(given), meaning, at);
+  return given === undefined
+    ? assumed('mm', mm(value), meaning, { at, because, cite })
+    : entered('mm', mm(given), meaning, at);
 }
 
 const sheetsOnSale = ({ sheets, core }: CoreBillRequest): NonNullable<CoreBillRequest['sheets']> =>
   sheets ?? core.sheets.map(({ lengthMm, widthMm }) => ({ lengthMm, widthMm, cost: lengthMm * widthMm }));
 
 /** Each thickness and form is cut from sheets of its own. */
-function cutsFor(request: CoreBillRequest, { pieces }: Mosaic, shouldStop: () => boolean): Outcome<readonly CoreCut[]> {
+function cutsFor(
+  request: CoreBillRequest,
+  { pieces }: Mosaic,
+  shouldStop: () => boolean,
+): Outcome<readonly CoreCut[]> {
   const kinds = [...new Map(pieces.map((piece) => [`${piece.thicknessMm}/${piece.form}`, piece])).values()];
-  return allOfList(kinds.map((kind) => cutFor(request, pieces.filter(({ thicknessMm, form }) => thicknessMm === kind.thicknessMm && form === kind.form), shouldStop)));
+  return allOfList(
+    kinds.map((kind) =>
+      cutFor(
+        request,
+        pieces.filter(({ thicknessMm, form }) => thicknessMm === kind.thicknessMm && form === kind.form),
+        shouldStop,
+      ),
+    ),
+  );
 }
 
-function cutFor(request: CoreBillRequest, pieces: readonly CorePiece[], shouldStop: () => boolean): Outcome<CoreCut> {
+function cutFor(
+  request: CoreBillRequest,
+  pieces: readonly CorePiece[],
+  shouldStop: () => boolean,
+): Outcome<CoreCut> {
   const [{ thicknessMm, form }] = pieces;
   const { kerfMm, edgeTrimMm } = settings(request);
-  const outcome = nestInSheets({
-    pieces: pieces.map((piece): NestPiece => nestPiece(request, piece)), stock: stockFor(request, pieces[0]),
-    kerfMm: kerfMm.value, edgeTrimMm: edgeTrimMm.value, seed: request.seed ?? 1, workUnits: request.workUnits ?? 4000,
-  }, shouldStop);
+  const outcome = nestInSheets(
+    {
+      pieces: pieces.map((piece): NestPiece => nestPiece(request, piece)),
+      stock: stockFor(request, pieces[0]),
+      kerfMm: kerfMm.value,
+      edgeTrimMm: edgeTrimMm.value,
+      seed: request.seed ?? 1,
+      workUnits: request.workUnits ?? 4000,
+    },
+    shouldStop,
+  );
   if (!outcome.ok) return refusal(...asAsked(request, pieces[0], outcome.problems));
   return mapValue(outcome, (layout) => cutOf(request, { thicknessMm, form }, layout));
 }
@@ -120,67 +192,141 @@ function nestPiece({ core, grainDeg = 0 }: CoreBillRequest, { label, outline, ho
   return { id: label, outline, holes, turnsDeg: core.allowedTurnsDeg.map((turn) => turn - grainDeg) };
 }
 
-const ownOffcuts = ({ offcuts = [] }: CoreBillRequest, { thicknessMm, form }: CorePiece): NonNullable<CoreBillRequest['offcuts']> =>
+const ownOffcuts = (
+  { offcuts = [] }: CoreBillRequest,
+  { thicknessMm, form }: CorePiece,
+): NonNullable<CoreBillRequest['offcuts']> =>
   offcuts.filter((offcut) => offcut.thicknessMm === thicknessMm && (offcut.form ?? 'plain') === form);
 
 /** Problems of the layout where the request has their cause. Pieces are of our own making: the sheets are too small for them, or the openings too many. */
-function asAsked(request: CoreBillRequest, piece: CorePiece, problems: readonly Problem[]): readonly Problem[] {
+function asAsked(
+  request: CoreBillRequest,
+  piece: CorePiece,
+  problems: readonly Problem[],
+): readonly Problem[] {
   const places = [
-    ...ownOffcuts(request, piece).map((offcut) => pointer('/offcuts', (request.offcuts ?? []).indexOf(offcut))),
+    ...ownOffcuts(request, piece).map((offcut) =>
+      pointer('/offcuts', (request.offcuts ?? []).indexOf(offcut)),
+    ),
     ...sheetsOnSale(request).map((_, k) => pointer('/sheets', k)),
   ];
   const asked = problems.map((one): Problem => {
     const [, of, index, ...rest] = one.at.split('/');
-    if (of === 'stock' && index !== undefined) return { ...one, at: [places[Number(index)], ...rest].join('/') };
-    return of === 'pieces' || of === 'stock' ? { ...one, at: one.code === 'too-many' ? '/openings' : '/sheets' } : one;
+    if (of === 'stock' && index !== undefined)
+      return { ...one, at: [places[Number(index)], ...rest].join('/') };
+    return of === 'pieces' || of === 'stock'
+      ? { ...one, at: one.code === 'too-many' ? '/openings' : '/sheets' }
+      : one;
   });
-  return asked.filter(({ code, at }, k) => asked.findIndex((other) => other.code === code && other.at === at) === k);
+  return asked.filter(
+    ({ code, at }, k) => asked.findIndex((other) => other.code === code && other.at === at) === k,
+  );
 }
 
 function stockFor(request: CoreBillRequest, piece: CorePiece): readonly StockSheet[] {
   const bought = sheetsOnSale(request).map(({ lengthMm, widthMm, cost, available }): StockSheet => ({
-    id: `${lengthMm} x ${widthMm}`, outline: [[0, 0], [lengthMm, 0], [lengthMm, widthMm], [0, widthMm]], cost,
+    id: `${lengthMm} x ${widthMm}`,
+    outline: [
+      [0, 0],
+      [lengthMm, 0],
+      [lengthMm, widthMm],
+      [0, widthMm],
+    ],
+    cost,
     ...(available === undefined ? {} : { available }),
   }));
-  const own = ownOffcuts(request, piece).map(({ id, outline, holes }): StockSheet => ({ id: `own ${id}`, outline, holes: holes ?? [], cost: 0, available: 1 }));
+  const own = ownOffcuts(request, piece).map(({ id, outline, holes }): StockSheet => ({
+    id: `own ${id}`,
+    outline,
+    holes: holes ?? [],
+    cost: 0,
+    available: 1,
+  }));
   return [...own, ...bought];
 }
 
-function cutOf(request: CoreBillRequest, { thicknessMm, form }: Pick<CoreCut, 'thicknessMm' | 'form'>, layout: SheetLayout): CoreCut {
+function cutOf(
+  request: CoreBillRequest,
+  { thicknessMm, form }: Pick<CoreCut, 'thicknessMm' | 'form'>,
+  layout: SheetLayout,
+): CoreCut {
   const { kerfMm, edgeTrimMm, keepFromMm } = settings(request);
   const blade = { kerfMm: kerfMm.value, edgeTrimMm: edgeTrimMm.value };
   const sheets = layout.sheets.map((sheet, k): CutCoreSheet => {
     const xs = sheet.outline.map(([x]) => x);
     const ys = sheet.outline.map(([, y]) => y);
     return {
-      ...sheet, label: `${k + 1}`, isBought: !sheet.stockId.startsWith('own '),
-      lengthMm: Math.max(...xs) - Math.min(...xs), widthMm: Math.max(...ys) - Math.min(...ys),
-      offcutsKept: sheet.offcuts.filter(({ outline }) => narrowest(outline) >= keepFromMm.value), use: useOf(sheet, blade),
+      ...sheet,
+      label: `${k + 1}`,
+      isBought: !sheet.stockId.startsWith('own '),
+      lengthMm: Math.max(...xs) - Math.min(...xs),
+      widthMm: Math.max(...ys) - Math.min(...ys),
+      offcutsKept: sheet.offcuts.filter(({ outline }) => narrowest(outline) >= keepFromMm.value),
+      use: useOf(sheet, blade),
     };
   });
-  return { thicknessMm, form, sheets, cost: layout.cost, leastCost: layout.leastCost, use: allUse(sheets.map(({ use }) => use)) };
-}
-
-function narrowest(outline: CutSheet['outline']): number {
-  const spans = [0, 1].map((axis) => Math.max(...outline.map((point) => point[axis])) - Math.min(...outline.map((point) => point[axis])));
-  return Math.min(...spans);
-}
-
-function billOf(request: CoreBillRequest, { stack, mosaic, cuts }: Pick<CoreBill, 'stack' | 'mosaic' | 'cuts'>): CoreBill {
-  const waste = allUse(cuts.map(({ use }) => use));
-  const area = (value: number, meaning: string) => derived('m2', m2FromMm2(mm2(value)), meaning, {
-    formula: 'coring.layout', title: 'Area of outlines', symbol: 'A', cite: { source: 'ARITHMETIC' }, inputs: { ...settings(request) },
-  });
-  const [netArea, boughtArea] = [area(waste.piecesMm2, 'core pieces'), area(waste.sheetMm2, 'sheets and offcuts cut')];
   return {
-    stack, mosaic, cuts, sheetCount: cuts.reduce((sum, { sheets }) => sum + sheets.filter(({ isBought }) => isBought).length, 0),
-    cost: cuts.reduce((sum, { cost }) => sum + cost, 0), netArea, boughtArea,
-    wasteFraction: computeChecked(wasteShare, { netM2: netArea, boughtM2: boughtArea }),
-    utilisation: fraction(waste.piecesMm2 / waste.sheetMm2), waste,
-    assumptions: [...stack.assumptions, ...mosaic.assumptions, ...Object.values(settings(request)).filter(({ origin }) => origin.kind === 'assumed'), ...costAssumption(request)],
+    thicknessMm,
+    form,
+    sheets,
+    cost: layout.cost,
+    leastCost: layout.leastCost,
+    use: allUse(sheets.map(({ use }) => use)),
   };
 }
 
-const costAssumption = ({ sheets }: CoreBillRequest): readonly Figure[] => (sheets === undefined ? [assumed('1', fraction(1), 'cost of sheets by area', {
-  at: '/sheets', because: 'no prices were given, so the smallest area of sheet is the cheapest', cite: { source: 'COMMON-PRACTICE' },
-})] : []);
+function narrowest(outline: CutSheet['outline']): number {
+  const spans = [0, 1].map(
+    (axis) =>
+      Math.max(...outline.map((point) => point[axis])) - Math.min(...outline.map((point) => point[axis])),
+  );
+  return Math.min(...spans);
+}
+
+function billOf(
+  request: CoreBillRequest,
+  { stack, mosaic, cuts }: Pick<CoreBill, 'stack' | 'mosaic' | 'cuts'>,
+): CoreBill {
+  const waste = allUse(cuts.map(({ use }) => use));
+  const area = (value: number, meaning: string) =>
+    derived('m2', m2FromMm2(mm2(value)), meaning, {
+      formula: 'coring.layout',
+      title: 'Area of outlines',
+      symbol: 'A',
+      cite: { source: 'ARITHMETIC' },
+      inputs: { ...settings(request) },
+    });
+  const [netArea, boughtArea] = [
+    area(waste.piecesMm2, 'core pieces'),
+    area(waste.sheetMm2, 'sheets and offcuts cut'),
+  ];
+  return {
+    stack,
+    mosaic,
+    cuts,
+    sheetCount: cuts.reduce((sum, { sheets }) => sum + sheets.filter(({ isBought }) => isBought).length, 0),
+    cost: cuts.reduce((sum, { cost }) => sum + cost, 0),
+    netArea,
+    boughtArea,
+    wasteFraction: computeChecked(wasteShare, { netM2: netArea, boughtM2: boughtArea }),
+    utilisation: fraction(waste.piecesMm2 / waste.sheetMm2),
+    waste,
+    assumptions: [
+      ...stack.assumptions,
+      ...mosaic.assumptions,
+      ...Object.values(settings(request)).filter(({ origin }) => origin.kind === 'assumed'),
+      ...costAssumption(request),
+    ],
+  };
+}
+
+const costAssumption = ({ sheets }: CoreBillRequest): readonly Figure[] =>
+  sheets === undefined
+    ? [
+        assumed('1', fraction(1), 'cost of sheets by area', {
+          at: '/sheets',
+          because: 'no prices were given, so the smallest area of sheet is the cheapest',
+          cite: { source: 'COMMON-PRACTICE' },
+        }),
+      ]
+    : [];

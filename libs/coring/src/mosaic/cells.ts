@@ -1,4 +1,14 @@
-import { areaMm2, bounds, distanceToSegment, intersection, perimeterMm, rectangle, union, type Point, type Region } from '#lib/geometry';
+import {
+  areaMm2,
+  bounds,
+  distanceToSegment,
+  intersection,
+  perimeterMm,
+  rectangle,
+  union,
+  type Point,
+  type Region,
+} from '#lib/geometry';
 import type { MosaicNumbers } from './rules.js';
 
 /** A region to be divided into rows along x, and how large a piece may be. */
@@ -23,7 +33,12 @@ export function cellsOf(task: CellTask): readonly Region[] {
   const box = bounds(task.region);
   if (box === undefined) return [];
   const across = Math.min(Math.sqrt(task.largestMm2 / slenderness), task.longestSideMm);
-  const rows = linesBetween({ from: box.minY, to: box.maxY, most: across, isShifted: task.isShifted }, (y) => nearSupport(task, [[box.minX, y], [box.maxX, y]]));
+  const rows = linesBetween({ from: box.minY, to: box.maxY, most: across, isShifted: task.isShifted }, (y) =>
+    nearSupport(task, [
+      [box.minX, y],
+      [box.maxX, y],
+    ]),
+  );
   const cells = rows.slice(1).flatMap((top, k) => {
     const strip = intersection(task.region, [rectangleRegion(box.minX - 1, rows[k], box.maxX + 1, top)]);
     return strip.flatMap((part) => rowCells(task, [part], { height: top - rows[k], isOdd: k % 2 === 1 }));
@@ -31,16 +46,33 @@ export function cellsOf(task: CellTask): readonly Region[] {
   return withoutSlivers(cells, task);
 }
 
-const rectangleRegion = (x1: number, y1: number, x2: number, y2: number) => ({ outer: rectangle(x1, y1, x2, y2), holes: [] });
+const rectangleRegion = (x1: number, y1: number, x2: number, y2: number) => ({
+  outer: rectangle(x1, y1, x2, y2),
+  holes: [],
+});
 
-function rowCells(task: CellTask, part: Region, { height, isOdd }: { readonly height: number; readonly isOdd: boolean }): readonly Region[] {
+function rowCells(
+  task: CellTask,
+  part: Region,
+  { height, isOdd }: { readonly height: number; readonly isOdd: boolean },
+): readonly Region[] {
   const box = bounds(part);
   if (box === undefined) return [];
   const most = Math.min(task.largestMm2 / height, task.longestSideMm);
   const isShifted = isOdd !== task.isShifted;
-  const joints = linesBetween({ from: box.minX, to: box.maxX, most, isShifted }, (x) => nearSupport(task, [[x, box.minY], [x, box.maxY]]));
-  return joints.slice(1).flatMap((right, k) =>
-    intersection(part, [rectangleRegion(joints[k], box.minY - 1, right, box.maxY + 1)]).map((polygon) => [polygon]));
+  const joints = linesBetween({ from: box.minX, to: box.maxX, most, isShifted }, (x) =>
+    nearSupport(task, [
+      [x, box.minY],
+      [x, box.maxY],
+    ]),
+  );
+  return joints
+    .slice(1)
+    .flatMap((right, k) =>
+      intersection(part, [rectangleRegion(joints[k], box.minY - 1, right, box.maxY + 1)]).map((polygon) => [
+        polygon,
+      ]),
+    );
 }
 
 interface Division {
@@ -51,7 +83,10 @@ interface Division {
 }
 
 /** Lines that divide a length evenly, half a division at both ends when shifted; each steps aside where `cost` says so. */
-function linesBetween({ from, to, most, isShifted }: Division, cost: (at: number) => number): readonly number[] {
+function linesBetween(
+  { from, to, most, isShifted }: Division,
+  cost: (at: number) => number,
+): readonly number[] {
   const length = to - from;
   const count = Math.max(1, Math.ceil(length / most - 1e-9));
   if (count === 1) return [from, to];
@@ -68,14 +103,20 @@ function steppedAside(place: number, reach: number, cost: (at: number) => number
 }
 
 /** Length of a joint that runs within the clearance of a support, beyond what a plain crossing takes. */
-export function nearSupport({ supports, numbers }: Pick<CellTask, 'supports' | 'numbers'>, [from, to]: readonly [Point, Point]): number {
+export function nearSupport(
+  { supports, numbers }: Pick<CellTask, 'supports' | 'numbers'>,
+  [from, to]: readonly [Point, Point],
+): number {
   const clearance = numbers.supportClearanceMm;
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const count = Math.max(8, Math.ceil(length / 10));
   let near = 0;
   for (const [a, b] of supports) {
-    const samples = Array.from({ length: count }, (_, k) => (k + 0.5) / count)
-      .filter((t) => distanceToSegment([from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1])], a, b) < clearance);
+    const samples = Array.from({ length: count }, (_, k) => (k + 0.5) / count).filter(
+      (t) =>
+        distanceToSegment([from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1])], a, b) <
+        clearance,
+    );
     near += Math.max(0, (samples.length / count) * length - 4 * clearance);
   }
   return near;
@@ -93,7 +134,10 @@ function withoutSlivers(cells: readonly Region[], task: CellTask): readonly Regi
   return current;
 }
 
-export function isSliver(cell: Region, { numbers, largestMm2 }: Pick<CellTask, 'numbers' | 'largestMm2'>): boolean {
+export function isSliver(
+  cell: Region,
+  { numbers, largestMm2 }: Pick<CellTask, 'numbers' | 'largestMm2'>,
+): boolean {
   const box = bounds(cell);
   if (box === undefined) return true;
   const area = areaMm2(cell);
@@ -105,10 +149,14 @@ export function isSliver(cell: Region, { numbers, largestMm2 }: Pick<CellTask, '
 const overLimit = 1.25;
 
 function bestPartner(sliver: Region, cells: readonly Region[], { largestMm2 }: CellTask): Region | undefined {
-  const joined = cells.filter((cell) => cell !== sliver).flatMap((cell) => {
-    const both = union(sliver, cell);
-    const isOne = both.length === 1 && both[0].holes.length === 0;
-    return isOne && areaMm2(both) <= overLimit * largestMm2 ? [{ cell, outline: perimeterMm(both) - perimeterMm(cell) }] : [];
-  });
+  const joined = cells
+    .filter((cell) => cell !== sliver)
+    .flatMap((cell) => {
+      const both = union(sliver, cell);
+      const isOne = both.length === 1 && both[0].holes.length === 0;
+      return isOne && areaMm2(both) <= overLimit * largestMm2
+        ? [{ cell, outline: perimeterMm(both) - perimeterMm(cell) }]
+        : [];
+    });
   return joined.sort((a, b) => a.outline - b.outline)[0]?.cell;
 }

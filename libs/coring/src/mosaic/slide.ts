@@ -1,4 +1,17 @@
-import { areaMm2, bounds, centroid, difference, interiorPoint, regionOf, ringsOf, translate, union, type Point, type Region, type Ring } from '#lib/geometry';
+import {
+  areaMm2,
+  bounds,
+  centroid,
+  difference,
+  interiorPoint,
+  regionOf,
+  ringsOf,
+  translate,
+  union,
+  type Point,
+  type Region,
+  type Ring,
+} from '#lib/geometry';
 
 /** How a piece gets to its place: straight down, or lowered through the opening and then slid level under the lip. */
 export interface Entry {
@@ -23,7 +36,8 @@ export function entryFor(piece: Region, opening: Region, free: Region): Entry | 
   if (isWithin(piece, opening)) return { way: 'drops', path: [[0, 0]] };
   for (const direction of likelyDirections(piece, opening)) {
     const start = firstInside(piece, opening, direction);
-    if (start !== undefined && isWithin(swept(piece, start), free)) return { way: 'slides', path: [start, [0, 0]] };
+    if (start !== undefined && isWithin(swept(piece, start), free))
+      return { way: 'slides', path: [start, [0, 0]] };
   }
   return viaCorner(piece, opening, free);
 }
@@ -34,8 +48,14 @@ function likelyDirections(piece: Region, opening: Region): readonly Point[] {
   const middle = interiorPoint(opening)?.at ?? centroid(opening) ?? [0, 0];
   const first = Math.atan2(middle[1] - from[1], middle[0] - from[0]);
   const nearest = nearestAxis(first);
-  const turns = Array.from({ length: directions }, (_, k) => (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * ((2 * Math.PI) / directions));
-  return [first, nearest, ...turns.map((turn) => nearest + turn)].map((angle): Point => [Math.cos(angle), Math.sin(angle)]);
+  const turns = Array.from(
+    { length: directions },
+    (_, k) => (k % 2 === 0 ? 1 : -1) * Math.ceil(k / 2) * ((2 * Math.PI) / directions),
+  );
+  return [first, nearest, ...turns.map((turn) => nearest + turn)].map((angle): Point => [
+    Math.cos(angle),
+    Math.sin(angle),
+  ]);
 }
 
 const nearestAxis = (angle: number): number => Math.round(angle / (Math.PI / 2)) * (Math.PI / 2);
@@ -45,10 +65,16 @@ function firstInside(piece: Region, opening: Region, [dx, dy]: Point): Point | u
   const box = bounds(opening);
   const own = bounds(piece);
   if (box === undefined || own === undefined) return undefined;
-  const farthest = Math.hypot(box.maxX - box.minX, box.maxY - box.minY) + Math.hypot(own.maxX - own.minX, own.maxY - own.minY);
+  const farthest =
+    Math.hypot(box.maxX - box.minX, box.maxY - box.minY) +
+    Math.hypot(own.maxX - own.minX, own.maxY - own.minY);
   for (let along = stepMm; along <= farthest; along += stepMm) {
     const move: Point = [dx * along, dy * along];
-    const isBoxInside = own.minX + move[0] >= box.minX && own.maxX + move[0] <= box.maxX && own.minY + move[1] >= box.minY && own.maxY + move[1] <= box.maxY;
+    const isBoxInside =
+      own.minX + move[0] >= box.minX &&
+      own.maxX + move[0] <= box.maxX &&
+      own.minY + move[1] >= box.minY &&
+      own.maxY + move[1] <= box.maxY;
     if (isBoxInside && isWithin(translate(piece, move), opening)) return move;
   }
   return undefined;
@@ -56,7 +82,9 @@ function firstInside(piece: Region, opening: Region, [dx, dy]: Point): Point | u
 
 /** Everything the piece covers on its way: both ends and the band that each edge draws. */
 function swept(piece: Region, move: Point): Region {
-  const bands = ringsOf(piece).flatMap((ring) => ring.map((corner, k) => bandOf(corner, ring[(k + 1) % ring.length], move)));
+  const bands = ringsOf(piece).flatMap((ring) =>
+    ring.map((corner, k) => bandOf(corner, ring[(k + 1) % ring.length], move)),
+  );
   return union(piece, translate(piece, move), ...bands);
 }
 
@@ -83,5 +111,12 @@ function axisMoves(piece: Region, opening: Region): readonly Point[] {
   const from = centroid(piece) ?? [0, 0];
   const middle = interiorPoint(opening)?.at ?? [0, 0];
   const [dx, dy] = [middle[0] - from[0], middle[1] - from[1]];
-  return [[dx, 0], [0, dy], [dx / 2, 0], [0, dy / 2]].map(([x, y]): Point => [x, y]).filter(([x, y]) => Math.hypot(x, y) > stepMm);
+  return [
+    [dx, 0],
+    [0, dy],
+    [dx / 2, 0],
+    [0, dy / 2],
+  ]
+    .map(([x, y]): Point => [x, y])
+    .filter(([x, y]) => Math.hypot(x, y) > stepMm);
 }

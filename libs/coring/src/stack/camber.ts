@@ -20,35 +20,69 @@ export interface CamberPlan {
 }
 
 /** Plain sheet where it lies or is pressed to the radius, scored sheet where there is some, shorter pieces otherwise. */
-export function cambered(request: StackRequest, layersMm: readonly number[], camber: CamberRequest): CamberPlan {
+export function cambered(
+  request: StackRequest,
+  layersMm: readonly number[],
+  camber: CamberRequest,
+): CamberPlan {
   const { core } = request;
   const length = pieceLength(request, camber);
   const radius = entered('mm', mm(camber.radiusMm), 'radius of the deck', '/camber/radiusMm');
   const pressure = pressureFigure(camber.pressureKPa);
   const most = gapFigure(camber.mostGapMm);
   const bentRadius = computeChecked(bendRadius, {
-    modulusMPa: modulusOf(core), lengthMm: length,
+    modulusMPa: modulusOf(core),
+    lengthMm: length,
     thicknessMm: derived('mm', mm(Math.max(...layersMm)), 'thickest layer', {
-      formula: 'coring.choice', title: 'Layers from the material\'s list', symbol: 't', cite: { source: 'ARITHMETIC' }, inputs: {},
+      formula: 'coring.choice',
+      title: "Layers from the material's list",
+      symbol: 't',
+      cite: { source: 'ARITHMETIC' },
+      inputs: {},
     }),
     pressureMPa: derived('MPa', mPaFromKPa(pressure.value), 'pressure that holds it down', {
-      formula: 'units.pressure', title: 'kPa to MPa', symbol: 'p', cite: { source: 'ARITHMETIC' }, inputs: { pressure },
+      formula: 'units.pressure',
+      title: 'kPa to MPa',
+      symbol: 'p',
+      cite: { source: 'ARITHMETIC' },
+      inputs: { pressure },
     }),
   });
   const gap = computeChecked(camberGap, { lengthMm: length, deckRadiusMm: radius, bentRadiusMm: bentRadius });
   const longestFlatPieceMm = Math.floor(Math.sqrt(8 * camber.radiusMm * most.value));
-  const way = wayOf({ length: length.value, longestFlatPieceMm, gapMm: gap.value, mostGapMm: most.value, hasScored: scoredForm(core) !== undefined });
+  const way = wayOf({
+    length: length.value,
+    longestFlatPieceMm,
+    gapMm: gap.value,
+    mostGapMm: most.value,
+    hasScored: scoredForm(core) !== undefined,
+  });
   return {
-    form: way === 'scored' ? 'scored' : 'plain', way, bentRadius, gap, longestFlatPieceMm, figures: [gap, most],
+    form: way === 'scored' ? 'scored' : 'plain',
+    way,
+    bentRadius,
+    gap,
+    longestFlatPieceMm,
+    figures: [gap, most],
     words: words(way, { lengthMm: length.value, longestFlatPieceMm, radiusMm: camber.radiusMm }),
   };
 }
 
 function pieceLength({ core }: StackRequest, { pieceLengthMm }: CamberRequest): Figure<'mm'> {
-  if (pieceLengthMm !== undefined) return entered('mm', mm(pieceLengthMm), 'length of a piece across the camber', '/camber/pieceLengthMm');
-  return derived('mm', mm(Math.round(1000 * Math.sqrt(core.largestPieceM2.value))), 'length of a piece across the camber', {
-    formula: 'coring.piece-side', title: 'Side of the largest piece, taken square', symbol: 'L', cite: core.largestPieceM2.cite, inputs: {},
-  });
+  if (pieceLengthMm !== undefined)
+    return entered('mm', mm(pieceLengthMm), 'length of a piece across the camber', '/camber/pieceLengthMm');
+  return derived(
+    'mm',
+    mm(Math.round(1000 * Math.sqrt(core.largestPieceM2.value))),
+    'length of a piece across the camber',
+    {
+      formula: 'coring.piece-side',
+      title: 'Side of the largest piece, taken square',
+      symbol: 'L',
+      cite: core.largestPieceM2.cite,
+      inputs: {},
+    },
+  );
 }
 
 interface Facts {
@@ -65,7 +99,14 @@ function wayOf({ length, longestFlatPieceMm, gapMm, mostGapMm, hasScored }: Fact
   return hasScored ? 'scored' : 'shorter-pieces';
 }
 
-function words(way: CamberPlan['way'], { lengthMm, longestFlatPieceMm, radiusMm }: { readonly lengthMm: number; readonly longestFlatPieceMm: number; readonly radiusMm: number }): string {
+function words(
+  way: CamberPlan['way'],
+  {
+    lengthMm,
+    longestFlatPieceMm,
+    radiusMm,
+  }: { readonly lengthMm: number; readonly longestFlatPieceMm: number; readonly radiusMm: number },
+): string {
   const piece = `a plain piece ${Math.round(lengthMm)} mm long on a radius of ${Math.round(radiusMm)} mm`;
   if (way === 'lies') return `${piece} lies close enough without bending`;
   if (way === 'bends') return `${piece} is pressed down to the skin`;

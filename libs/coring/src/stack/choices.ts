@@ -15,14 +15,23 @@ export interface StackChoice {
 }
 
 /** One layer before two, then bond lines nearest to the usual; what does not fit comes after, the nearest first. */
-export function rankedChoices(thicknessesMm: readonly number[], cavityMm: number, rules: RuleFigures): readonly StackChoice[] {
+export function rankedChoices(
+  thicknessesMm: readonly number[],
+  cavityMm: number,
+  rules: RuleFigures,
+): readonly StackChoice[] {
   const rising = [...new Set(thicknessesMm)].sort((a, b) => a - b);
   const singles = rising.map((thickness) => [thickness]);
   const pairs = rising.flatMap((thickness, k) => rising.slice(k).map((other) => [other, thickness]));
   const choices = [...singles, ...pairs].map((layersMm) => choiceOf(layersMm, cavityMm, rules));
   const usual = rules.bondLine.value;
-  return choices.sort((a, b) => rank(a) - rank(b) || a.beyondMm - b.beyondMm
-    || Math.abs(a.bondLineMm - usual) - Math.abs(b.bondLineMm - usual) || b.layersMm[0] - a.layersMm[0]);
+  return choices.sort(
+    (a, b) =>
+      rank(a) - rank(b) ||
+      a.beyondMm - b.beyondMm ||
+      Math.abs(a.bondLineMm - usual) - Math.abs(b.bondLineMm - usual) ||
+      b.layersMm[0] - a.layersMm[0],
+  );
 }
 
 /** Low can still be made up with a ply or a thicker bed; proud cannot be helped, so it comes last. */
@@ -38,20 +47,43 @@ function choiceOf(layersMm: readonly number[], cavityMm: number, rules: RuleFigu
   const thickest = (cavityMm + rules.highestFlush.value - core) / count;
   const thinnest = (cavityMm + rules.lowestFlush.value - core) / count;
   const fit = thickest < least - 1e-9 ? 'proud' : thinnest > most + 1e-9 ? 'low' : 'flush';
-  const bondLineMm = rounded(Math.max(least, thinnest, Math.min(most, thickest, rules.bondLine.value)), fit, { least, most });
+  const bondLineMm = rounded(Math.max(least, thinnest, Math.min(most, thickest, rules.bondLine.value)), fit, {
+    least,
+    most,
+  });
   const heightMm = core + count * bondLineMm;
   const flushMm = tidy(heightMm - cavityMm);
-  const beyondMm = fit === 'proud' ? tidy(flushMm - rules.highestFlush.value) : fit === 'low' ? tidy(rules.lowestFlush.value - flushMm) : 0;
-  return { layersMm, bondLineMm, heightMm: tidy(heightMm), flushMm, fit, beyondMm, words: wordsOf(layersMm, bondLineMm, { fit, flushMm, beyondMm }) };
+  const beyondMm =
+    fit === 'proud'
+      ? tidy(flushMm - rules.highestFlush.value)
+      : fit === 'low'
+        ? tidy(rules.lowestFlush.value - flushMm)
+        : 0;
+  return {
+    layersMm,
+    bondLineMm,
+    heightMm: tidy(heightMm),
+    flushMm,
+    fit,
+    beyondMm,
+    words: wordsOf(layersMm, bondLineMm, { fit, flushMm, beyondMm }),
+  };
 }
 
-const rounded = (bondLineMm: number, fit: StackChoice['fit'], { least, most }: { readonly least: number; readonly most: number }): number =>
-  fit === 'proud' ? least : fit === 'low' ? most : bondLineMm;
+const rounded = (
+  bondLineMm: number,
+  fit: StackChoice['fit'],
+  { least, most }: { readonly least: number; readonly most: number },
+): number => (fit === 'proud' ? least : fit === 'low' ? most : bondLineMm);
 
 /** A micrometre is finer than anything here. */
 const tidy = (value: number): number => Math.round(value * 1000) / 1000 + 0;
 
-function wordsOf(layersMm: readonly number[], bondLineMm: number, { fit, flushMm, beyondMm }: Pick<StackChoice, 'fit' | 'flushMm' | 'beyondMm'>): string {
+function wordsOf(
+  layersMm: readonly number[],
+  bondLineMm: number,
+  { fit, flushMm, beyondMm }: Pick<StackChoice, 'fit' | 'flushMm' | 'beyondMm'>,
+): string {
   const stack = `${layersMm.join(' + ')} mm core on bond lines of ${Math.round(bondLineMm * 100) / 100} mm`;
   const at = (value: number): string => `${Math.round(Math.abs(value) * 10) / 10} mm`;
   if (fit === 'proud') return `${stack} stands proud by ${at(beyondMm)}`;

@@ -12,13 +12,22 @@ export const stackHeight = defineFormula({
   },
   output: { symbol: 'H', unit: 'mm', meaning: 'height of the stack' },
   evaluate: ({ coreMm, bondLineMm, bondLineCount }) => mm(coreMm + bondLineCount * bondLineMm),
-  worked: [{ at: 'by hand: 9.5 + 2 x 1.1', given: { coreMm: 9.5, bondLineMm: 1.1, bondLineCount: 2 }, printed: '11.7' }],
+  worked: [
+    {
+      at: 'by hand: 9.5 + 2 x 1.1',
+      given: { coreMm: 9.5, bondLineMm: 1.1, bondLineCount: 2 },
+      printed: '11.7',
+    },
+  ],
 });
 
 export const flushness = defineFormula({
   id: 'coring.flush',
   title: 'Stack against cavity; positive stands proud',
-  cite: { source: 'DECK-REPAIR-PRACTICE', note: 'core and glue lines must not be higher than the old core, or the skin sits high' },
+  cite: {
+    source: 'DECK-REPAIR-PRACTICE',
+    note: 'core and glue lines must not be higher than the old core, or the skin sits high',
+  },
   inputs: {
     stackMm: { symbol: 'H', unit: 'mm', meaning: 'height of the stack', above: 0 },
     cavityMm: { symbol: 'h', unit: 'mm', meaning: 'height of the cavity', above: 0 },
@@ -44,8 +53,14 @@ export const kerfVolume = defineFormula({
   },
   output: { symbol: 'V', unit: 'l', meaning: 'resin in the kerfs' },
   evaluate: ({ areaM2, spacingMm, kerfMm, depthMm }) =>
-    lFromMm3(mm3(mm2FromM2(areaM2) * (2 * kerfMm / spacingMm - (kerfMm / spacingMm) ** 2) * depthMm)),
-  worked: [{ at: 'derived: 25 mm squares, 1 mm kerf, 60 % of 12.7 mm, one square metre', given: { areaM2: 1, spacingMm: 25, kerfMm: 1, depthMm: 7.62 }, printed: '0.6' }],
+    lFromMm3(mm3(mm2FromM2(areaM2) * ((2 * kerfMm) / spacingMm - (kerfMm / spacingMm) ** 2) * depthMm)),
+  worked: [
+    {
+      at: 'derived: 25 mm squares, 1 mm kerf, 60 % of 12.7 mm, one square metre',
+      given: { areaM2: 1, spacingMm: 25, kerfMm: 1, depthMm: 7.62 },
+      printed: '0.6',
+    },
+  ],
 });
 
 /**
@@ -66,7 +81,13 @@ export const bendRadius = defineFormula({
   output: { symbol: 'R', unit: 'mm', meaning: 'tightest radius' },
   evaluate: ({ modulusMPa, thicknessMm, pressureMPa, lengthMm }) =>
     mm((2 * modulusMPa * thicknessMm ** 3) / (3 * pressureMPa * lengthMm ** 2)),
-  worked: [{ at: 'by hand, above', given: { modulusMPa: 100, thicknessMm: 10, pressureMPa: 0.002, lengthMm: 500 }, printed: '133.3' }],
+  worked: [
+    {
+      at: 'by hand, above',
+      given: { modulusMPa: 100, thicknessMm: 10, pressureMPa: 0.002, lengthMm: 500 },
+      printed: '133.3',
+    },
+  ],
 });
 
 /**
@@ -80,11 +101,23 @@ export const camberGap = defineFormula({
   inputs: {
     lengthMm: { symbol: 'L', unit: 'mm', meaning: 'length of the piece across the camber', above: 0 },
     deckRadiusMm: { symbol: 'R', unit: 'mm', meaning: 'radius of the deck', above: 0 },
-    bentRadiusMm: { symbol: 'r', unit: 'mm', meaning: 'radius to which the pressure bends the piece', above: 0 },
+    bentRadiusMm: {
+      symbol: 'r',
+      unit: 'mm',
+      meaning: 'radius to which the pressure bends the piece',
+      above: 0,
+    },
   },
   output: { symbol: 'g', unit: 'mm', meaning: 'gap at the middle or the ends' },
-  evaluate: ({ lengthMm, deckRadiusMm, bentRadiusMm }) => mm((lengthMm ** 2 / 8) * Math.max(0, 1 / deckRadiusMm - 1 / bentRadiusMm)),
-  worked: [{ at: 'by hand, above', given: { lengthMm: 200, deckRadiusMm: 3000, bentRadiusMm: 12000 }, printed: '1.25' }],
+  evaluate: ({ lengthMm, deckRadiusMm, bentRadiusMm }) =>
+    mm((lengthMm ** 2 / 8) * Math.max(0, 1 / deckRadiusMm - 1 / bentRadiusMm)),
+  worked: [
+    {
+      at: 'by hand, above',
+      given: { lengthMm: 200, deckRadiusMm: 3000, bentRadiusMm: 12000 },
+      printed: '1.25',
+    },
+  ],
 });
 
 /** By hand: 1 m2 x 12.7 mm x 150 kg/m3 = 1.905 kg. */
@@ -99,7 +132,9 @@ export const coreMass = defineFormula({
   },
   output: { symbol: 'm', unit: 'kg', meaning: 'mass' },
   evaluate: ({ areaM2, thicknessMm, densityKgPerM3 }) => kg(areaM2 * (thicknessMm / 1000) * densityKgPerM3),
-  worked: [{ at: 'by hand, above', given: { areaM2: 1, thicknessMm: 12.7, densityKgPerM3: 150 }, printed: '1.905' }],
+  worked: [
+    { at: 'by hand, above', given: { areaM2: 1, thicknessMm: 12.7, densityKgPerM3: 150 }, printed: '1.905' },
+  ],
 });
 
 /** 1 m2 x 12.7 mm x 140 kg/m3 from 150 % to 12 % moisture: 1.778 x 1.38 = 2.45 kg. */
@@ -111,16 +146,31 @@ export const waterLeaving = defineFormula({
     areaM2: { symbol: 'A', unit: 'm2', meaning: 'old core taken out', from: 0 },
     thicknessMm: { symbol: 't', unit: 'mm', meaning: 'its thickness', above: 0 },
     dryDensityKgPerM3: { symbol: 'ρd', unit: 'kg/m3', meaning: 'its oven-dry density', above: 0 },
-    moistureFraction: { symbol: 'MC', unit: '1', meaning: 'its moisture, parts of oven-dry mass', from: 0, upTo: 8 },
+    moistureFraction: {
+      symbol: 'MC',
+      unit: '1',
+      meaning: 'its moisture, parts of oven-dry mass',
+      from: 0,
+      upTo: 8,
+    },
     soundMoistureFraction: { symbol: 'MC0', unit: '1', meaning: 'moisture of sound core', from: 0, upTo: 1 },
   },
   output: { symbol: 'W', unit: 'kg', meaning: 'water above that of sound core' },
   evaluate: ({ areaM2, thicknessMm, dryDensityKgPerM3, moistureFraction, soundMoistureFraction }) =>
     kg(areaM2 * (thicknessMm / 1000) * dryDensityKgPerM3 * (moistureFraction - soundMoistureFraction)),
-  worked: [{
-    at: 'derived: 1 m2, 12.7 mm, 140 kg/m3, 150 % to 12 %',
-    given: { areaM2: 1, thicknessMm: 12.7, dryDensityKgPerM3: 140, moistureFraction: 1.5, soundMoistureFraction: 0.12 }, printed: '2.45',
-  }],
+  worked: [
+    {
+      at: 'derived: 1 m2, 12.7 mm, 140 kg/m3, 150 % to 12 %',
+      given: {
+        areaM2: 1,
+        thicknessMm: 12.7,
+        dryDensityKgPerM3: 140,
+        moistureFraction: 1.5,
+        soundMoistureFraction: 0.12,
+      },
+      printed: '2.45',
+    },
+  ],
 });
 
 export const bondResin = defineFormula({
@@ -133,8 +183,15 @@ export const bondResin = defineFormula({
     bondLineCount: { symbol: 'n', unit: '1', meaning: 'bond lines', from: 1 },
   },
   output: { symbol: 'V', unit: 'l', meaning: 'filled resin' },
-  evaluate: ({ areaM2, bondLineMm, bondLineCount }) => lFromMm3(mm3(mm2FromM2(areaM2) * bondLineMm * bondLineCount)),
-  worked: [{ at: 'by hand: 1 m2 x 0.89 mm x 2', given: { areaM2: 1, bondLineMm: 0.89, bondLineCount: 2 }, printed: '1.78' }],
+  evaluate: ({ areaM2, bondLineMm, bondLineCount }) =>
+    lFromMm3(mm3(mm2FromM2(areaM2) * bondLineMm * bondLineCount)),
+  worked: [
+    {
+      at: 'by hand: 1 m2 x 0.89 mm x 2',
+      given: { areaM2: 1, bondLineMm: 0.89, bondLineCount: 2 },
+      printed: '1.78',
+    },
+  ],
 });
 
 /** By hand: 0.5 m2 of 1.5 m2 is 1 less 1/3: 0.667. */

@@ -1,6 +1,14 @@
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import type { CoreForm, CoreSheet, Datum } from '#lib/catalogue';
-import { assumptionsOf, assumed, computeChecked, derived, entered, fromCatalogue, type Figure } from '#lib/provenance';
+import {
+  assumptionsOf,
+  assumed,
+  computeChecked,
+  derived,
+  entered,
+  fromCatalogue,
+  type Figure,
+} from '#lib/provenance';
 import { fraction, kg, kgPerM3, l, m2, mm, mPa } from '#lib/units';
 import { cambered, type CamberPlan } from './camber.js';
 import { bondResin, coreMass, flushness, kerfVolume, stackHeight, waterLeaving } from './formulas.js';
@@ -60,20 +68,27 @@ export function planStack(request: StackRequest): Outcome<StackPlan> {
 const stackProblems = ({ cavityMm, areaM2, core, wantedMm, camber }: StackRequest): readonly Problem[] => [
   ...inRange(cavityMm, '/cavityMm', 2, 150),
   ...inRange(areaM2, '/areaM2', 0, 1000),
-  ...(core.thicknessesMm.length === 0 ? [problem('too-few', '/core/thicknessesMm', { count: 0, least: 1 })] : []),
+  ...(core.thicknessesMm.length === 0
+    ? [problem('too-few', '/core/thicknessesMm', { count: 0, least: 1 })]
+    : []),
   ...(wantedMm === undefined || core.thicknessesMm.includes(wantedMm)
-    ? [] : [problem('not-one-of', '/wantedMm', { value: wantedMm, choices: core.thicknessesMm.join(', ') })]),
-  ...(camber === undefined ? [] : [
-    ...inRange(camber.radiusMm, '/camber/radiusMm', 50, 1e6),
-    ...inRange(camber.pieceLengthMm ?? 100, '/camber/pieceLengthMm', 10, 5000),
-    ...inRange(camber.pressureKPa ?? 2, '/camber/pressureKPa', 0.01, 101),
-    ...inRange(camber.mostGapMm ?? 1, '/camber/mostGapMm', 0.05, 20),
-  ]),
+    ? []
+    : [problem('not-one-of', '/wantedMm', { value: wantedMm, choices: core.thicknessesMm.join(', ') })]),
+  ...(camber === undefined
+    ? []
+    : [
+        ...inRange(camber.radiusMm, '/camber/radiusMm', 50, 1e6),
+        ...inRange(camber.pieceLengthMm ?? 100, '/camber/pieceLengthMm', 10, 5000),
+        ...inRange(camber.pressureKPa ?? 2, '/camber/pressureKPa', 0.01, 101),
+        ...inRange(camber.mostGapMm ?? 1, '/camber/mostGapMm', 0.05, 20),
+      ]),
 ];
 
 function inRange(value: number, at: string, from: number, upTo: number): readonly Problem[] {
   if (!Number.isFinite(value)) return [problem('not-a-number', at, { hint: '', value: String(value) })];
-  return value >= from && value <= upTo ? [] : [problem('out-of-range', at, { value, range: `${from} to ${upTo}` })];
+  return value >= from && value <= upTo
+    ? []
+    : [problem('out-of-range', at, { value, range: `${from} to ${upTo}` })];
 }
 
 function planned(request: StackRequest, choice: StackChoice, choices: readonly StackChoice[]): StackPlan {
@@ -84,32 +99,64 @@ function planned(request: StackRequest, choice: StackChoice, choices: readonly S
   const area = entered('m2', m2(request.areaM2), 'core to be laid', '/areaM2');
   const masses = massesOf(request, area, choice);
   const kerfResin = form === 'scored' ? kerfResinOf(core, area, choice.layersMm) : undefined;
-  const bond = computeChecked(bondResin, { areaM2: area, bondLineMm: heights.bondLine, bondLineCount: heights.count });
-  const figures = [heights.flush, ...Object.values(ruleFigures(request)), bond, ...Object.values(masses), ...(camber?.figures ?? [])];
+  const bond = computeChecked(bondResin, {
+    areaM2: area,
+    bondLineMm: heights.bondLine,
+    bondLineCount: heights.count,
+  });
+  const figures = [
+    heights.flush,
+    ...Object.values(ruleFigures(request)),
+    bond,
+    ...Object.values(masses),
+    ...(camber?.figures ?? []),
+  ];
   return {
     layers: choice.layersMm.map((thicknessMm) => ({ thicknessMm, form })),
     joints: choice.layersMm.length > 1 ? 'staggered' : 'single-layer',
-    bondLine: heights.bondLine, height: heights.height, flush: heights.flush,
-    check: checkOf(choice, choices), choices,
-    ...(camber === undefined ? {} : { camber }), ...(kerfResin === undefined ? {} : { kerfResin }), bondResin: bond, ...masses,
+    bondLine: heights.bondLine,
+    height: heights.height,
+    flush: heights.flush,
+    check: checkOf(choice, choices),
+    choices,
+    ...(camber === undefined ? {} : { camber }),
+    ...(kerfResin === undefined ? {} : { kerfResin }),
+    bondResin: bond,
+    ...masses,
     assumptions: onceEach(figures.flatMap((figure) => (figure === undefined ? [] : assumptionsOf(figure)))),
   };
 }
 
-const onceEach = (figures: readonly Figure[]): readonly Figure[] =>
-  [...new Map(figures.map((figure) => [figure.origin.kind === 'assumed' ? figure.origin.at : '', figure])).values()];
+const onceEach = (figures: readonly Figure[]): readonly Figure[] => [
+  ...new Map(
+    figures.map((figure) => [figure.origin.kind === 'assumed' ? figure.origin.at : '', figure]),
+  ).values(),
+];
 
 function heightsOf(request: StackRequest, { layersMm, bondLineMm }: StackChoice) {
   const rules = ruleFigures(request);
   const coreMm = derived('mm', mm(sum(layersMm)), 'new core, all layers', {
-    formula: 'coring.choice', title: 'Layers from the material\'s list', symbol: 't', cite: { source: 'ARITHMETIC' },
-    inputs: Object.fromEntries(layersMm.map((thickness, k) => [`layer${k + 1}`, stockThickness(request.core, thickness)])),
+    formula: 'coring.choice',
+    title: "Layers from the material's list",
+    symbol: 't',
+    cite: { source: 'ARITHMETIC' },
+    inputs: Object.fromEntries(
+      layersMm.map((thickness, k) => [`layer${k + 1}`, stockThickness(request.core, thickness)]),
+    ),
   });
   const bondLine = derived('mm', mm(bondLineMm), 'bond line, each', {
-    formula: 'coring.bond-line', title: 'Nearest to the usual that brings the skin flush', symbol: 'b', cite: { source: 'ARITHMETIC' }, inputs: { ...rules },
+    formula: 'coring.bond-line',
+    title: 'Nearest to the usual that brings the skin flush',
+    symbol: 'b',
+    cite: { source: 'ARITHMETIC' },
+    inputs: { ...rules },
   });
   const count = derived('1', fraction(layersMm.length + 1), 'bond lines', {
-    formula: 'coring.bond-count', title: 'Layers and one', symbol: 'n', cite: { source: 'ARITHMETIC' }, inputs: {},
+    formula: 'coring.bond-count',
+    title: 'Layers and one',
+    symbol: 'n',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
   });
   const height = computeChecked(stackHeight, { coreMm, bondLineMm: bondLine, bondLineCount: count });
   const cavityMm = entered('mm', mm(request.cavityMm), 'height of the cavity', '/cavityMm');
@@ -117,62 +164,136 @@ function heightsOf(request: StackRequest, { layersMm, bondLineMm }: StackChoice)
 }
 
 const stockThickness = (core: CoreSheet, thicknessMm: number): Figure<'mm'> =>
-  fromCatalogue('mm', mm(thicknessMm), 'stock thickness', { item: core.code, field: 'thicknessesMm', cite: { source: 'COMMON-PRACTICE' } });
+  fromCatalogue('mm', mm(thicknessMm), 'stock thickness', {
+    item: core.code,
+    field: 'thicknessesMm',
+    cite: { source: 'COMMON-PRACTICE' },
+  });
 
-const datum = <U extends string>(figure: (value: number, origin: { item: string; field: string } & Omit<Datum, 'value'>) => Figure<U>, core: CoreSheet, field: string, { value, ...spread }: Datum): Figure<U> =>
-  figure(value, { item: core.code, field, ...spread });
+const datum = <U extends string>(
+  figure: (value: number, origin: { item: string; field: string } & Omit<Datum, 'value'>) => Figure<U>,
+  core: CoreSheet,
+  field: string,
+  { value, ...spread }: Datum,
+): Figure<U> => figure(value, { item: core.code, field, ...spread });
 
-const densityOf = (core: CoreSheet): Figure<'kg/m3'> => datum((value, origin) =>
-  fromCatalogue('kg/m3', kgPerM3(value), 'density of the new core', origin), core, 'densityKgPerM3', core.densityKgPerM3);
+const densityOf = (core: CoreSheet): Figure<'kg/m3'> =>
+  datum(
+    (value, origin) => fromCatalogue('kg/m3', kgPerM3(value), 'density of the new core', origin),
+    core,
+    'densityKgPerM3',
+    core.densityKgPerM3,
+  );
 
-export const modulusOf = (core: CoreSheet): Figure<'MPa'> => datum((value, origin) =>
-  fromCatalogue('MPa', mPa(value), 'modulus of the core along its face', origin), core, 'inPlaneModulusMPa', core.inPlaneModulusMPa);
+export const modulusOf = (core: CoreSheet): Figure<'MPa'> =>
+  datum(
+    (value, origin) => fromCatalogue('MPa', mPa(value), 'modulus of the core along its face', origin),
+    core,
+    'inPlaneModulusMPa',
+    core.inPlaneModulusMPa,
+  );
 
 function massesOf(request: StackRequest, area: Figure<'m2'>, { layersMm }: StackChoice) {
-  const newCoreMass = computeChecked(coreMass, { areaM2: area, thicknessMm: lengthFigure(sum(layersMm), 'new core'), densityKgPerM3: densityOf(request.core) });
+  const newCoreMass = computeChecked(coreMass, {
+    areaM2: area,
+    thicknessMm: lengthFigure(sum(layersMm), 'new core'),
+    densityKgPerM3: densityOf(request.core),
+  });
   const density = oldDensity(request);
   const thicknessMm = entered('mm', mm(request.cavityMm), 'old core', '/cavityMm');
   const oldCoreMass = computeChecked(coreMass, { areaM2: area, thicknessMm, densityKgPerM3: density });
-  const massChange = derived('kg', kg(newCoreMass.value - oldCoreMass.value), 'mass that the deck gains in core', {
-    formula: 'coring.mass-change', title: 'New core less old core', symbol: 'Δm', cite: { source: 'ARITHMETIC' }, inputs: { newCoreMass, oldCoreMass },
-  });
+  const massChange = derived(
+    'kg',
+    kg(newCoreMass.value - oldCoreMass.value),
+    'mass that the deck gains in core',
+    {
+      formula: 'coring.mass-change',
+      title: 'New core less old core',
+      symbol: 'Δm',
+      cite: { source: 'ARITHMETIC' },
+      inputs: { newCoreMass, oldCoreMass },
+    },
+  );
   const moisture = request.oldCore?.moistureFraction;
   if (moisture === undefined) return { newCoreMass, oldCoreMass, massChange };
   const water = computeChecked(waterLeaving, {
-    areaM2: area, thicknessMm, dryDensityKgPerM3: density,
-    moistureFraction: entered('1', fraction(moisture), 'moisture of the old core', '/oldCore/moistureFraction'),
+    areaM2: area,
+    thicknessMm,
+    dryDensityKgPerM3: density,
+    moistureFraction: entered(
+      '1',
+      fraction(moisture),
+      'moisture of the old core',
+      '/oldCore/moistureFraction',
+    ),
     soundMoistureFraction: assumed('1', fraction(0.12), 'moisture of sound core', {
-      at: '/oldCore/soundMoistureFraction', because: 'new balsa and plywood come at 10 to 12 %', cite: { source: 'COMMON-PRACTICE' }, low: 0.1, high: 0.12,
+      at: '/oldCore/soundMoistureFraction',
+      because: 'new balsa and plywood come at 10 to 12 %',
+      cite: { source: 'COMMON-PRACTICE' },
+      low: 0.1,
+      high: 0.12,
     }),
   });
   return { newCoreMass, oldCoreMass, massChange, waterLeaving: water };
 }
 
 function oldDensity({ oldCore, core }: StackRequest): Figure<'kg/m3'> {
-  if (oldCore?.densityKgPerM3 !== undefined) return entered('kg/m3', kgPerM3(oldCore.densityKgPerM3), 'density of the old core', '/oldCore/densityKgPerM3');
+  if (oldCore?.densityKgPerM3 !== undefined)
+    return entered(
+      'kg/m3',
+      kgPerM3(oldCore.densityKgPerM3),
+      'density of the old core',
+      '/oldCore/densityKgPerM3',
+    );
   return assumed('kg/m3', kgPerM3(core.densityKgPerM3.value), 'density of the old core', {
-    at: '/oldCore/densityKgPerM3', because: 'taken like the new core for want of anything better', cite: core.densityKgPerM3.cite, low: 60, high: 650,
+    at: '/oldCore/densityKgPerM3',
+    because: 'taken like the new core for want of anything better',
+    cite: core.densityKgPerM3.cite,
+    low: 60,
+    high: 650,
   });
 }
 
-const lengthFigure = (value: number, meaning: string): Figure<'mm'> => derived('mm', mm(value), meaning, {
-  formula: 'coring.choice', title: 'Layers from the material\'s list', symbol: 't', cite: { source: 'ARITHMETIC' }, inputs: {},
-});
+const lengthFigure = (value: number, meaning: string): Figure<'mm'> =>
+  derived('mm', mm(value), meaning, {
+    formula: 'coring.choice',
+    title: "Layers from the material's list",
+    symbol: 't',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
 
-export const scoredForm = (core: CoreSheet): CoreForm | undefined => core.forms.find(({ form }) => form === 'scored');
+export const scoredForm = (core: CoreSheet): CoreForm | undefined =>
+  core.forms.find(({ form }) => form === 'scored');
 
 /** Kerfs of all layers; nothing when the material says nothing about its kerfs. */
-function kerfResinOf(core: CoreSheet, area: Figure<'m2'>, layersMm: readonly number[]): Figure<'l'> | undefined {
+function kerfResinOf(
+  core: CoreSheet,
+  area: Figure<'m2'>,
+  layersMm: readonly number[],
+): Figure<'l'> | undefined {
   const { scoreSpacingMm, scoreWidthMm, scoreDepthFraction } = scoredForm(core) ?? {};
-  if (scoreSpacingMm === undefined || scoreWidthMm === undefined || scoreDepthFraction === undefined) return undefined;
+  if (scoreSpacingMm === undefined || scoreWidthMm === undefined || scoreDepthFraction === undefined)
+    return undefined;
   const catalogue = (value: number, meaning: string): Figure<'mm'> =>
-    fromCatalogue('mm', mm(value), meaning, { item: core.code, field: 'forms', cite: { source: 'COMMON-PRACTICE' } });
-  const parts = layersMm.map((thickness) => computeChecked(kerfVolume, {
-    areaM2: area, spacingMm: catalogue(scoreSpacingMm, 'side of the squares'), kerfMm: catalogue(scoreWidthMm, 'width of a kerf'),
-    depthMm: catalogue(thickness * scoreDepthFraction, 'depth of a kerf'),
-  }));
+    fromCatalogue('mm', mm(value), meaning, {
+      item: core.code,
+      field: 'forms',
+      cite: { source: 'COMMON-PRACTICE' },
+    });
+  const parts = layersMm.map((thickness) =>
+    computeChecked(kerfVolume, {
+      areaM2: area,
+      spacingMm: catalogue(scoreSpacingMm, 'side of the squares'),
+      kerfMm: catalogue(scoreWidthMm, 'width of a kerf'),
+      depthMm: catalogue(thickness * scoreDepthFraction, 'depth of a kerf'),
+    }),
+  );
   return derived('l', l(sum(parts.map(({ value }) => value))), 'resin in the kerfs', {
-    formula: 'arithmetic.sum', title: 'Sum of parts', symbol: 'Σ', cite: { source: 'ARITHMETIC' },
+    formula: 'arithmetic.sum',
+    title: 'Sum of parts',
+    symbol: 'Σ',
+    cite: { source: 'ARITHMETIC' },
     inputs: Object.fromEntries(parts.map((part, k) => [`layer${k + 1}`, part])),
   });
 }
@@ -180,10 +301,18 @@ function kerfResinOf(core: CoreSheet, area: Figure<'m2'>, layersMm: readonly num
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 function checkOf(choice: StackChoice, choices: readonly StackChoice[]): StackCheck {
-  const nextBest = choices.find((other) => other !== choice && (other.fit === 'flush' || other.beyondMm < choice.beyondMm)) ?? choices.find((other) => other !== choice);
+  const nextBest =
+    choices.find(
+      (other) => other !== choice && (other.fit === 'flush' || other.beyondMm < choice.beyondMm),
+    ) ?? choices.find((other) => other !== choice);
   return {
-    verdict: choice.fit === 'flush' ? 'holds' : 'fails', governs: choice.fit, beyondMm: choice.beyondMm,
-    words: choice.fit === 'flush' ? choice.words : `${choice.words}${nextBest === undefined ? '' : `; next best: ${nextBest.words}`}`,
+    verdict: choice.fit === 'flush' ? 'holds' : 'fails',
+    governs: choice.fit,
+    beyondMm: choice.beyondMm,
+    words:
+      choice.fit === 'flush'
+        ? choice.words
+        : `${choice.words}${nextBest === undefined ? '' : `; next best: ${nextBest.words}`}`,
     ...(nextBest === undefined ? {} : { nextBest }),
   };
 }

@@ -9,19 +9,35 @@ const MOST_SECONDS = 60;
 
 export function faultsOfBasket(request: BasketRequest): readonly Problem[] {
   const currency = findCurrency(request.currency);
-  if (currency === undefined) return [problem('not-one-of', '/currency', { value: request.currency, choices: currencyCodes.join(', ') })];
-  if (request.needs.length > MOST_NEEDS) return [problem('too-many', '/needs', { count: request.needs.length, most: MOST_NEEDS })];
+  if (currency === undefined)
+    return [
+      problem('not-one-of', '/currency', { value: request.currency, choices: currencyCodes.join(', ') }),
+    ];
+  if (request.needs.length > MOST_NEEDS)
+    return [problem('too-many', '/needs', { count: request.needs.length, most: MOST_NEEDS })];
   const list = request.priceList;
   return [
     ...(request.needs.length === 0 ? [problem('too-few', '/needs', { count: 0, least: 1 })] : []),
-    ...(list.currency === request.currency ? []
-      : [problem('other-currency', '/priceList/currency', { value: list.currency, currency: request.currency })]),
-    ...(list.packs.length > MOST_PACKS ? [problem('too-many', '/priceList/packs', { count: list.packs.length, most: MOST_PACKS })] : []),
+    ...(list.currency === request.currency
+      ? []
+      : [
+          problem('other-currency', '/priceList/currency', {
+            value: list.currency,
+            currency: request.currency,
+          }),
+        ]),
+    ...(list.packs.length > MOST_PACKS
+      ? [problem('too-many', '/priceList/packs', { count: list.packs.length, most: MOST_PACKS })]
+      : []),
     ...below('/priceList', faultsOfPriceList(list)),
     ...request.needs.flatMap((need, index) => faultsOfNeed(need, request.matches, pointer('/needs', index))),
     ...repeatedNeeds(request.needs),
-    ...(request.matches ?? []).flatMap(({ massRatio }, index) => positive(massRatio, pointer('/matches', index, 'massRatio'))),
-    ...(request.onHand ?? []).flatMap(({ quantity }, index) => notNegative(quantity, pointer('/onHand', index, 'quantity'))),
+    ...(request.matches ?? []).flatMap(({ massRatio }, index) =>
+      positive(massRatio, pointer('/matches', index, 'massRatio')),
+    ),
+    ...(request.onHand ?? []).flatMap(({ quantity }, index) =>
+      notNegative(quantity, pointer('/onHand', index, 'quantity')),
+    ),
     ...(request.substitutes ?? []).flatMap(({ ratio, penaltyPerUnit }, index) => [
       ...positive(ratio, pointer('/substitutes', index, 'ratio')),
       ...amount(penaltyPerUnit, pointer('/substitutes', index, 'penaltyPerUnit'), currency),
@@ -33,19 +49,37 @@ export function faultsOfBasket(request: BasketRequest): readonly Problem[] {
 /** Faults of a price list by itself: what the catalogue's keeper would have to put right. */
 export function faultsOfPriceList(list: PriceList): readonly Problem[] {
   const currency = findCurrency(list.currency);
-  if (currency === undefined) return [problem('not-one-of', '/currency', { value: list.currency, choices: currencyCodes.join(', ') })];
+  if (currency === undefined)
+    return [problem('not-one-of', '/currency', { value: list.currency, choices: currencyCodes.join(', ') })];
   const suppliers = new Set(list.suppliers.map(({ code }) => code));
   return [
-    ...list.suppliers.flatMap((supplier, index) => below(pointer('/suppliers', index), supplierFaults(supplier, currency))),
-    ...repeatedText(list.suppliers.map(({ code }) => code), '/suppliers', 'code'),
-    ...list.packs.flatMap((pack, index) => below(pointer('/packs', index), packFaults(pack, { currency, suppliers }))),
-    ...repeatedText(list.packs.map(({ sku }) => sku), '/packs', 'sku'),
+    ...list.suppliers.flatMap((supplier, index) =>
+      below(pointer('/suppliers', index), supplierFaults(supplier, currency)),
+    ),
+    ...repeatedText(
+      list.suppliers.map(({ code }) => code),
+      '/suppliers',
+      'code',
+    ),
+    ...list.packs.flatMap((pack, index) =>
+      below(pointer('/packs', index), packFaults(pack, { currency, suppliers })),
+    ),
+    ...repeatedText(
+      list.packs.map(({ sku }) => sku),
+      '/packs',
+      'sku',
+    ),
   ];
 }
 
-const supplierFaults = ({ delivery, hazardSurcharge, oversizeFreight, minimumOrder, freeDeliveryFrom }: Supplier, currency: Currency): readonly Problem[] => [
-  ...amount(delivery, '/delivery', currency), ...amount(hazardSurcharge, '/hazardSurcharge', currency),
-  ...amount(oversizeFreight, '/oversizeFreight', currency), ...amount(minimumOrder, '/minimumOrder', currency),
+const supplierFaults = (
+  { delivery, hazardSurcharge, oversizeFreight, minimumOrder, freeDeliveryFrom }: Supplier,
+  currency: Currency,
+): readonly Problem[] => [
+  ...amount(delivery, '/delivery', currency),
+  ...amount(hazardSurcharge, '/hazardSurcharge', currency),
+  ...amount(oversizeFreight, '/oversizeFreight', currency),
+  ...amount(minimumOrder, '/minimumOrder', currency),
   ...(freeDeliveryFrom === undefined ? [] : amount(freeDeliveryFrom, '/freeDeliveryFrom', currency)),
 ];
 
@@ -55,15 +89,23 @@ interface Known {
 }
 
 const packFaults = (pack: Pack, { currency, suppliers }: Known): readonly Problem[] => [
-  ...(suppliers.has(pack.supplier) ? []
-    : [problem('unknown-code', '/supplier', { value: pack.supplier, kind: 'supplier of the list', known: [...suppliers].join(', ') })]),
+  ...(suppliers.has(pack.supplier)
+    ? []
+    : [
+        problem('unknown-code', '/supplier', {
+          value: pack.supplier,
+          kind: 'supplier of the list',
+          known: [...suppliers].join(', '),
+        }),
+      ]),
   ...positive(pack.content.quantity, '/content/quantity'),
   ...notNegative(pack.massKg, '/massKg'),
   ...(pack.prices.length === 0 ? [problem('too-few', '/prices', { count: 0, least: 1 })] : []),
   ...pack.prices.flatMap(({ price }, index) => amount(price, pointer('/prices', index, 'price'), currency)),
   ...breakFaults(pack),
   ...(pack.cutFee === undefined ? [] : amount(pack.cutFee, '/cutFee', currency)),
-  ...(pack.stock === undefined || (Number.isInteger(pack.stock) && pack.stock >= 0) ? []
+  ...(pack.stock === undefined || (Number.isInteger(pack.stock) && pack.stock >= 0)
+    ? []
     : [problem('out-of-range', '/stock', { value: pack.stock, range: 'a whole number of 0 or more' })]),
 ];
 
@@ -76,7 +118,8 @@ function breakFaults({ prices }: Pack): readonly Problem[] {
 
 function amount(text: string, at: string, currency: Currency): readonly Problem[] {
   const read = moneyFrom(text, currency);
-  if (read !== undefined) return read.minor >= 0n ? [] : [problem('out-of-range', at, { value: text, range: '0 or more' })];
+  if (read !== undefined)
+    return read.minor >= 0n ? [] : [problem('out-of-range', at, { value: text, range: '0 or more' })];
   const isDecimal = decimalFrom(text) !== undefined;
   return [problem('not-a-decimal', at, { value: text, most: isDecimal ? currency.minorDigits : 12 })];
 }
@@ -87,15 +130,32 @@ const positive = (value: number, at: string): readonly Problem[] =>
 const notNegative = (value: number, at: string): readonly Problem[] =>
   Number.isFinite(value) && value >= 0 ? [] : [problem('out-of-range', at, { value, range: '0 or more' })];
 
-function faultsOfNeed(need: BasketNeed, matches: readonly ResinMatch[] | undefined, at: string): readonly Problem[] {
-  return [...notNegative(need.requiredQuantity, pointer(at, 'requiredQuantity')), ...hardenerFault(need, matches ?? [], at)];
+function faultsOfNeed(
+  need: BasketNeed,
+  matches: readonly ResinMatch[] | undefined,
+  at: string,
+): readonly Problem[] {
+  return [
+    ...notNegative(need.requiredQuantity, pointer(at, 'requiredQuantity')),
+    ...hardenerFault(need, matches ?? [], at),
+  ];
 }
 
-function hardenerFault({ material, part }: BasketNeed, matches: readonly ResinMatch[], at: string): readonly Problem[] {
+function hardenerFault(
+  { material, part }: BasketNeed,
+  matches: readonly ResinMatch[],
+  at: string,
+): readonly Problem[] {
   if (part === undefined) return [];
   const fitting = matches.filter(({ resin }) => resin === material).map(({ hardener }) => hardener);
   if (fitting.includes(part)) return [];
-  return [problem('hardener-without-resin', pointer(at, 'part'), { value: part, resin: material, known: fitting.join(', ') || 'none' })];
+  return [
+    problem('hardener-without-resin', pointer(at, 'part'), {
+      value: part,
+      resin: material,
+      known: fitting.join(', ') || 'none',
+    }),
+  ];
 }
 
 const repeatedNeeds = (needs: readonly BasketNeed[]): readonly Problem[] => {
@@ -117,16 +177,35 @@ function repeatedText(codes: readonly string[], at: string, field: string): read
   });
 }
 
-function optionFaults({ suppliers, hazardBoxKg, timeLimitS, monthsUntilUse, transport }: BasketOptions, list: PriceList): readonly Problem[] {
+function optionFaults(
+  { suppliers, hazardBoxKg, timeLimitS, monthsUntilUse, transport }: BasketOptions,
+  list: PriceList,
+): readonly Problem[] {
   const known = list.suppliers.map(({ code }) => code);
   return [
-    ...(suppliers ?? []).flatMap((code, index) => (known.includes(code) ? []
-      : [problem('unknown-code', pointer('/options/suppliers', index), { value: code, kind: 'supplier of the list', known: known.join(', ') })])),
+    ...(suppliers ?? []).flatMap((code, index) =>
+      known.includes(code)
+        ? []
+        : [
+            problem('unknown-code', pointer('/options/suppliers', index), {
+              value: code,
+              kind: 'supplier of the list',
+              known: known.join(', '),
+            }),
+          ],
+    ),
     ...(hazardBoxKg === undefined ? [] : positive(hazardBoxKg, '/options/hazardBoxKg')),
-    ...(timeLimitS === undefined || (timeLimitS > 0 && timeLimitS <= MOST_SECONDS) ? []
-      : [problem('out-of-range', '/options/timeLimitS', { value: timeLimitS, range: `above 0 and at most ${MOST_SECONDS} s` })]),
+    ...(timeLimitS === undefined || (timeLimitS > 0 && timeLimitS <= MOST_SECONDS)
+      ? []
+      : [
+          problem('out-of-range', '/options/timeLimitS', {
+            value: timeLimitS,
+            range: `above 0 and at most ${MOST_SECONDS} s`,
+          }),
+        ]),
     ...(monthsUntilUse === undefined ? [] : notNegative(monthsUntilUse, '/options/monthsUntilUse')),
-    ...(transport === undefined || ['ground', 'air', 'collect'].includes(transport) ? []
+    ...(transport === undefined || ['ground', 'air', 'collect'].includes(transport)
+      ? []
       : [problem('not-one-of', '/options/transport', { value: transport, choices: 'ground, air, collect' })]),
   ];
 }

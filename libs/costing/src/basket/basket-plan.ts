@@ -1,7 +1,14 @@
 import type { Pack, Supplier } from '#lib/catalogue';
 import { moneyFrom, type Currency, type Money } from '#lib/money';
 import { variantOf, wholePackCount, type MaterialVariant } from '#lib/takeoff';
-import type { BasketNeed, BasketOptions, BasketRequest, OnHand, ResinMatch, Substitute } from './basket-request.js';
+import type {
+  BasketNeed,
+  BasketOptions,
+  BasketRequest,
+  OnHand,
+  ResinMatch,
+  Substitute,
+} from './basket-request.js';
 import { contentIn, satisfies, variantKey } from './content.js';
 
 /** All needs of one variant together: what the order must cover. */
@@ -78,20 +85,43 @@ export interface BasketPlan {
 export function planBasket(request: BasketRequest, currency: Currency): BasketPlan {
   const options = request.options ?? {};
   const demands = demandsOf(request.needs, request.onHand ?? []);
-  const context = { demands, currency, substitutes: request.substitutes ?? [], matches: request.matches ?? [], byMaterial: byMaterial(demands, request.substitutes ?? []) };
+  const context = {
+    demands,
+    currency,
+    substitutes: request.substitutes ?? [],
+    matches: request.matches ?? [],
+    byMaterial: byMaterial(demands, request.substitutes ?? []),
+  };
   const relevant = request.priceList.packs.filter(({ content }) => isOfUse(content, context));
   const judged = relevant.map((pack) => ({ pack, reason: exclusionOf(pack, options) }));
   const kept = judged.flatMap(({ pack, reason }) => (reason === undefined ? [pack] : []));
   const goods = goodsOf(kept, context);
-  const goodPlaces = new Map(goods.map(({ variant, unit }, index) => [`${variantKey(variant)}|${unit}`, index]));
-  const offers = kept.flatMap((pack) => offersOf(pack, { ...context, goods, goodPlaces, suppliers: request.priceList.suppliers }));
+  const goodPlaces = new Map(
+    goods.map(({ variant, unit }, index) => [`${variantKey(variant)}|${unit}`, index]),
+  );
+  const offers = kept.flatMap((pack) =>
+    offersOf(pack, { ...context, goods, goodPlaces, suppliers: request.priceList.suppliers }),
+  );
   return {
-    currency, demands, goods, offers,
-    offersOfGood: placesBy(offers.map(({ good }) => [good]), goods.length),
-    goodsForDemand: placesBy(goods.map(({ arcs }) => arcs.map(({ demand }) => demand)), demands.length),
-    suppliers: request.priceList.suppliers, matches: context.matches, options,
+    currency,
+    demands,
+    goods,
+    offers,
+    offersOfGood: placesBy(
+      offers.map(({ good }) => [good]),
+      goods.length,
+    ),
+    goodsForDemand: placesBy(
+      goods.map(({ arcs }) => arcs.map(({ demand }) => demand)),
+      demands.length,
+    ),
+    suppliers: request.priceList.suppliers,
+    matches: context.matches,
+    options,
     excluded: judged.flatMap(({ pack, reason }) => (reason === undefined ? [] : [{ sku: pack.sku, reason }])),
-    excludedVariants: judged.flatMap(({ pack, reason }) => (reason === undefined ? [] : [variantOf(pack.content)])),
+    excludedVariants: judged.flatMap(({ pack, reason }) =>
+      reason === undefined ? [] : [variantOf(pack.content)],
+    ),
   };
 }
 
@@ -103,10 +133,16 @@ function placesBy(targets: readonly (readonly number[])[], count: number): reado
 }
 
 /** Places of the demands that packs of a material could serve, so that not every pack is held against every demand. */
-function byMaterial(demands: readonly Demand[], substitutes: readonly Substitute[]): ReadonlyMap<string, readonly number[]> {
+function byMaterial(
+  demands: readonly Demand[],
+  substitutes: readonly Substitute[],
+): ReadonlyMap<string, readonly number[]> {
   const places = new Map<string, number[]>();
   demands.forEach(({ variant }, place) => {
-    const servedBy = [variant.material, ...substitutes.filter(({ insteadOf }) => satisfies(variant, insteadOf)).map(({ use }) => use.material)];
+    const servedBy = [
+      variant.material,
+      ...substitutes.filter(({ insteadOf }) => satisfies(variant, insteadOf)).map(({ use }) => use.material),
+    ];
     for (const material of new Set(servedBy)) places.set(material, [...(places.get(material) ?? []), place]);
   });
   return places;
@@ -130,12 +166,23 @@ function demandsOf(needs: readonly BasketNeed[], onHand: readonly OnHand[]): rea
   return [...groups.values()].map((group) => {
     const required = group.reduce((sum, need) => sum + need.requiredQuantity, 0);
     const fromOnHand = takenFrom(left, group[0], required);
-    return { variant: variantOf(group[0]), unit: group[0].unit, needs: group, required, fromOnHand, toBuy: required - fromOnHand };
+    return {
+      variant: variantOf(group[0]),
+      unit: group[0].unit,
+      needs: group,
+      required,
+      fromOnHand,
+      toBuy: required - fromOnHand,
+    };
   });
 }
 
 /** Uses up what is at hand, in the order it was listed. */
-function takenFrom(left: { readonly stock: OnHand; quantity: number }[], need: BasketNeed, required: number): number {
+function takenFrom(
+  left: { readonly stock: OnHand; quantity: number }[],
+  need: BasketNeed,
+  required: number,
+): number {
   let taken = 0;
   for (const entry of left) {
     if (entry.stock.unit !== need.unit || !satisfies(entry.stock, need)) continue;
@@ -149,16 +196,26 @@ function takenFrom(left: { readonly stock: OnHand; quantity: number }[], need: B
 const isHardenerOf = (variant: MaterialVariant, { resin, hardener }: ResinMatch): boolean =>
   variant.material === resin && variant.part === hardener;
 
-function isOfUse(content: MaterialVariant, { demands, substitutes, matches, byMaterial: places }: Context): boolean {
+function isOfUse(
+  content: MaterialVariant,
+  { demands, substitutes, matches, byMaterial: places }: Context,
+): boolean {
   const served = (places.get(content.material) ?? []).map((place) => demands[place]);
-  return served.some(({ variant }) => satisfies(content, variant))
-    || substitutes.some(({ use, insteadOf }) => satisfies(content, use) && served.some(({ variant }) => satisfies(variant, insteadOf)))
-    || matches.some((match) => isHardenerOf(content, match));
+  return (
+    served.some(({ variant }) => satisfies(content, variant)) ||
+    substitutes.some(
+      ({ use, insteadOf }) =>
+        satisfies(content, use) && served.some(({ variant }) => satisfies(variant, insteadOf)),
+    ) ||
+    matches.some((match) => isHardenerOf(content, match))
+  );
 }
 
 function exclusionOf(pack: Pack, options: BasketOptions): Excluded['reason'] | undefined {
-  if (options.suppliers !== undefined && !options.suppliers.includes(pack.supplier)) return 'supplier-not-chosen';
-  if (pack.shelfLifeMonths !== undefined && pack.shelfLifeMonths < (options.monthsUntilUse ?? 0)) return 'does-not-keep';
+  if (options.suppliers !== undefined && !options.suppliers.includes(pack.supplier))
+    return 'supplier-not-chosen';
+  if (pack.shelfLifeMonths !== undefined && pack.shelfLifeMonths < (options.monthsUntilUse ?? 0))
+    return 'does-not-keep';
   if (options.transport === 'air' && pack.hazardous) return 'hazardous-by-air';
   return pack.stock === 0 ? 'out-of-stock' : undefined;
 }
@@ -168,7 +225,11 @@ const goodKey = (pack: Pack): string => `${variantKey(pack.content)}|${pack.cont
 function goodsOf(packs: readonly Pack[], context: Context): readonly Good[] {
   const byKey = new Map(packs.map((pack) => [goodKey(pack), pack.content]));
   return [...byKey.values()].map((content) => ({
-    variant: variantOf(content), unit: content.unit, arcs: (context.byMaterial.get(content.material) ?? []).flatMap((place) => arcsTo(context.demands[place], place, { content, context })),
+    variant: variantOf(content),
+    unit: content.unit,
+    arcs: (context.byMaterial.get(content.material) ?? []).flatMap((place) =>
+      arcsTo(context.demands[place], place, { content, context }),
+    ),
   }));
 }
 
@@ -180,11 +241,21 @@ interface Offered {
 function arcsTo(demand: Demand, index: number, { content, context }: Offered): readonly Arc[] {
   const factor = contentIn({ ...content, quantity: 1 }, demand.unit);
   if (factor === undefined) return [];
-  if (satisfies(content, demand.variant)) return [{ demand: index, factor, penaltyMinor: 0, substitute: undefined }];
-  const substitute = context.substitutes.find(({ use, insteadOf }) => satisfies(content, use) && satisfies(demand.variant, insteadOf));
+  if (satisfies(content, demand.variant))
+    return [{ demand: index, factor, penaltyMinor: 0, substitute: undefined }];
+  const substitute = context.substitutes.find(
+    ({ use, insteadOf }) => satisfies(content, use) && satisfies(demand.variant, insteadOf),
+  );
   if (substitute === undefined) return [];
   const penalty = moneyFrom(substitute.penaltyPerUnit, context.currency);
-  return [{ demand: index, factor: factor / substitute.ratio, penaltyMinor: Number(penalty?.minor ?? 0n), substitute }];
+  return [
+    {
+      demand: index,
+      factor: factor / substitute.ratio,
+      penaltyMinor: Number(penalty?.minor ?? 0n),
+      substitute,
+    },
+  ];
 }
 
 interface OfferContext extends Context {
@@ -198,31 +269,58 @@ function offersOf(pack: Pack, context: OfferContext): readonly Offer[] {
   if (good === undefined) return [];
   const allTiers = tiersOf(pack, context.currency);
   const cover = packsOfUse(pack, context.goods[good], context);
-  const useful = Math.max(cover, ...allTiers.filter(({ from, price }) => from > cover && isCheaper(from, price, { cover, allTiers })).map(({ from }) => from));
+  const useful = Math.max(
+    cover,
+    ...allTiers
+      .filter(({ from, price }) => from > cover && isCheaper(from, price, { cover, allTiers }))
+      .map(({ from }) => from),
+  );
   const mostPacks = Math.min(useful, pack.stock ?? useful);
   if (mostPacks === 0) return [];
-  return [{
-    pack, good, mostPacks, supplier: context.suppliers.findIndex(({ code }) => code === pack.supplier),
-    tiers: allTiers.filter(({ from }) => from <= mostPacks).map((tier) => ({ ...tier, upTo: Math.min(tier.upTo, mostPacks) })),
-    cutFee: pack.cutFee === undefined ? undefined : moneyFrom(pack.cutFee, context.currency),
-  }];
+  return [
+    {
+      pack,
+      good,
+      mostPacks,
+      supplier: context.suppliers.findIndex(({ code }) => code === pack.supplier),
+      tiers: allTiers
+        .filter(({ from }) => from <= mostPacks)
+        .map((tier) => ({ ...tier, upTo: Math.min(tier.upTo, mostPacks) })),
+      cutFee: pack.cutFee === undefined ? undefined : moneyFrom(pack.cutFee, context.currency),
+    },
+  ];
 }
 
 const tiersOf = ({ prices }: Pack, currency: Currency): readonly Tier[] =>
   prices.flatMap(({ fromPacks, price }, index) => {
     const read = moneyFrom(price, currency);
-    return read === undefined ? [] : [{ from: fromPacks, upTo: (prices[index + 1]?.fromPacks ?? Number.POSITIVE_INFINITY) - 1, price: read }];
+    return read === undefined
+      ? []
+      : [
+          {
+            from: fromPacks,
+            upTo: (prices[index + 1]?.fromPacks ?? Number.POSITIVE_INFINITY) - 1,
+            price: read,
+          },
+        ];
   });
 
-function isCheaper(from: number, price: Money, { cover, allTiers }: { readonly cover: number; readonly allTiers: readonly Tier[] }): boolean {
+function isCheaper(
+  from: number,
+  price: Money,
+  { cover, allTiers }: { readonly cover: number; readonly allTiers: readonly Tier[] },
+): boolean {
   const now = allTiers.find((tier) => tier.from <= cover && cover <= tier.upTo);
   return now !== undefined && BigInt(from) * price.minor < BigInt(cover) * now.price.minor;
 }
 
 /** Packs that cover everything this good can serve, alone. */
 function packsOfUse(pack: Pack, good: Good, context: OfferContext): number {
-  const forDemands = good.arcs.reduce((sum, { demand, factor }) =>
-    sum + wholePackCount(context.demands[demand].toBuy, pack.content.quantity * factor), 0);
+  const forDemands = good.arcs.reduce(
+    (sum, { demand, factor }) =>
+      sum + wholePackCount(context.demands[demand].toBuy, pack.content.quantity * factor),
+    0,
+  );
   return Math.max(forDemands, packsForMatch(pack, context));
 }
 
@@ -230,8 +328,11 @@ function packsOfUse(pack: Pack, good: Good, context: OfferContext): number {
 function packsForMatch({ content }: Pack, { matches, demands, goods }: OfferContext): number {
   const match = matches.find((one) => isHardenerOf(content, one));
   if (match === undefined) return 0;
-  const isResin = ({ material, part }: MaterialVariant): boolean => material === match.resin && part === undefined;
-  const needed = goods.filter(({ variant }) => isResin(variant)).flatMap(({ arcs }) => arcs)
+  const isResin = ({ material, part }: MaterialVariant): boolean =>
+    material === match.resin && part === undefined;
+  const needed = goods
+    .filter(({ variant }) => isResin(variant))
+    .flatMap(({ arcs }) => arcs)
     .reduce((sum, { demand, factor }) => sum + demands[demand].toBuy / factor, 0);
   if (needed === 0) return 0;
   return wholePackCount(2 * needed * match.massRatio, content.quantity) + 1;

@@ -41,7 +41,11 @@ export interface SupplierOrder {
 /** How one demand is met. */
 export interface Coverage extends MaterialVariant {
   readonly unit: string;
-  readonly needs: readonly { readonly id: string; readonly estimate?: string; readonly requiredQuantity: number }[];
+  readonly needs: readonly {
+    readonly id: string;
+    readonly estimate?: string;
+    readonly requiredQuantity: number;
+  }[];
   readonly required: number;
   readonly fromOnHand: number;
   readonly covered: number;
@@ -69,7 +73,11 @@ export interface Substitution {
 export interface MatchedResin {
   readonly resin: string;
   readonly resinKg: number;
-  readonly hardeners: readonly { readonly hardener: string; readonly boughtKg: number; readonly curesKg: number }[];
+  readonly hardeners: readonly {
+    readonly hardener: string;
+    readonly boughtKg: number;
+    readonly curesKg: number;
+  }[];
 }
 
 export interface Missing extends MaterialVariant {

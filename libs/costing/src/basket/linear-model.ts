@@ -66,15 +66,22 @@ export function sparseModel({ columns, rows }: LinearModel): SparseModel {
   const places = new Map(columns.map(({ name }, index) => [name, index]));
   if (places.size !== columns.length) throw new Defect('Two columns of a model share a name');
   const starts = new Int32Array(rows.length + 1);
-  rows.forEach(({ terms }, index) => { starts[index + 1] = starts[index] + terms.length; });
+  rows.forEach(({ terms }, index) => {
+    starts[index + 1] = starts[index] + terms.length;
+  });
   const terms = rows.flatMap((row) => row.terms);
   return {
-    columnCount: columns.length, rowCount: rows.length,
+    columnCount: columns.length,
+    rowCount: rows.length,
     costs: Float64Array.from(columns, ({ cost }) => cost),
-    columnLower: Float64Array.from(columns, ({ lower }) => lower), columnUpper: Float64Array.from(columns, ({ upper }) => upper),
+    columnLower: Float64Array.from(columns, ({ lower }) => lower),
+    columnUpper: Float64Array.from(columns, ({ upper }) => upper),
     isWhole: Int32Array.from(columns, ({ isWhole }) => (isWhole ? 1 : 0)),
-    rowLower: Float64Array.from(rows, ({ lower }) => lower), rowUpper: Float64Array.from(rows, ({ upper }) => upper),
-    starts, indices: Int32Array.from(terms, ({ column }) => placeOf(places, column)), factors: Float64Array.from(terms, ({ factor }) => factor),
+    rowLower: Float64Array.from(rows, ({ lower }) => lower),
+    rowUpper: Float64Array.from(rows, ({ upper }) => upper),
+    starts,
+    indices: Int32Array.from(terms, ({ column }) => placeOf(places, column)),
+    factors: Float64Array.from(terms, ({ factor }) => factor),
   };
 }
 

@@ -1,6 +1,14 @@
 import { Defect } from '#lib/kernel';
 import { addMoney, money, moneyFrom, moneyJson, noMoney, sumMoney, type Money } from '#lib/money';
-import type { MatchedResin, BasketLine, BasketOrder, Coverage, Leftover, Substitution, SupplierOrder } from './basket.js';
+import type {
+  MatchedResin,
+  BasketLine,
+  BasketOrder,
+  Coverage,
+  Leftover,
+  Substitution,
+  SupplierOrder,
+} from './basket.js';
 import { names, needsFlow } from './basket-model.js';
 import { isHardenerOf, type BasketPlan, type Offer } from './basket-plan.js';
 import type { LinearModel } from './linear-model.js';
@@ -27,10 +35,20 @@ export function purchaseFrom(plan: BasketPlan, model: LinearModel, values: reado
     return Math.round(value);
   };
   return {
-    packs: plan.offers.map(({ tiers }, offer) => tiers.reduce((sum, _, tier) => sum + wholeOf(names.packs(offer, tier)), 0)),
+    packs: plan.offers.map(({ tiers }, offer) =>
+      tiers.reduce((sum, _, tier) => sum + wholeOf(names.packs(offer, tier)), 0),
+    ),
     cut: plan.offers.map((_, offer) => wholeOf(names.cut(offer))),
-    flows: new Map(plan.goods.flatMap((good, g) => (needsFlow(good) ? good.arcs.map(({ demand }): [string, number] =>
-      [`${g}/${demand}`, byName.get(names.flow(g, demand)) ?? 0]) : []))),
+    flows: new Map(
+      plan.goods.flatMap((good, g) =>
+        needsFlow(good)
+          ? good.arcs.map(({ demand }): [string, number] => [
+              `${g}/${demand}`,
+              byName.get(names.flow(g, demand)) ?? 0,
+            ])
+          : [],
+      ),
+    ),
   };
 }
 
@@ -40,24 +58,45 @@ export function orderOf(plan: BasketPlan, purchase: Purchase): BasketOrder {
   const coverage = coverageOf(plan, purchase);
   return {
     total: moneyJson(total),
-    lines: lines.map(({ shown }) => shown), orders: orders.map(({ shown }) => shown),
-    substitutions: substitutionsOf(plan, purchase), leftovers: leftoversOf(plan, purchase), coverage, matched: matchedOf(plan, purchase),
+    lines: lines.map(({ shown }) => shown),
+    orders: orders.map(({ shown }) => shown),
+    substitutions: substitutionsOf(plan, purchase),
+    leftovers: leftoversOf(plan, purchase),
+    coverage,
+    matched: matchedOf(plan, purchase),
   };
 }
 
 /** What a purchase costs in minor units, whether it keeps to every minimum order, and how many demands it leaves open, in shares of them. */
-export function judgementOf(plan: BasketPlan, purchase: Purchase): { readonly totalMinor: bigint; readonly isTooSmall: boolean; readonly short: number } {
+export function judgementOf(
+  plan: BasketPlan,
+  purchase: Purchase,
+): { readonly totalMinor: bigint; readonly isTooSmall: boolean; readonly short: number } {
   const { orders, total } = priced(plan, purchase);
   return {
-    totalMinor: total.minor, isTooSmall: orders.some(({ isTooSmall }) => isTooSmall),
-    short: plan.demands.reduce((sum, demand, index) => (demand.required === 0 ? sum : sum + shortOf(plan, purchase, index) / demand.required), 0),
+    totalMinor: total.minor,
+    isTooSmall: orders.some(({ isTooSmall }) => isTooSmall),
+    short: plan.demands.reduce(
+      (sum, demand, index) =>
+        demand.required === 0 ? sum : sum + shortOf(plan, purchase, index) / demand.required,
+      0,
+    ),
   };
 }
 
 function priced(plan: BasketPlan, purchase: Purchase) {
-  const lines = plan.offers.flatMap((offer, index) => (purchase.packs[index] === 0 ? [] : [lineOf(plan, offer, { purchase, index })]));
+  const lines = plan.offers.flatMap((offer, index) =>
+    purchase.packs[index] === 0 ? [] : [lineOf(plan, offer, { purchase, index })],
+  );
   const orders = plan.suppliers.flatMap((_, supplier) => ordersFrom(plan, supplier, lines));
-  return { lines, orders, total: sumMoney(orders.map((order) => order.total), plan.currency) };
+  return {
+    lines,
+    orders,
+    total: sumMoney(
+      orders.map((order) => order.total),
+      plan.currency,
+    ),
+  };
 }
 
 interface PricedPacks {
@@ -75,7 +114,11 @@ export const priceFor = ({ tiers }: Offer, packs: number): Money => {
   return tier.price;
 };
 
-function lineOf(plan: BasketPlan, offer: Offer, { purchase, index }: { readonly purchase: Purchase; readonly index: number }): PricedPacks {
+function lineOf(
+  plan: BasketPlan,
+  offer: Offer,
+  { purchase, index }: { readonly purchase: Purchase; readonly index: number },
+): PricedPacks {
   const { pack, supplier } = offer;
   const packCount = purchase.packs[index];
   const cutCount = purchase.cut[index];
@@ -84,11 +127,26 @@ function lineOf(plan: BasketPlan, offer: Offer, { purchase, index }: { readonly 
   const cutFee = money(cutFees(offer, cutCount), plan.currency);
   const { quantity, unit, ...content } = pack.content;
   return {
-    supplier, goods, cutFee, travelsOversize: pack.oversize && cutCount < packCount,
+    supplier,
+    goods,
+    cutFee,
+    travelsOversize: pack.oversize && cutCount < packCount,
     shown: {
-      sku: pack.sku, name: pack.name, supplier: pack.supplier, content, packCount, quantityPerPack: quantity, quantity: quantity * packCount,
-      unit, unitPrice: moneyJson(price), amount: moneyJson(goods), cutFee: moneyJson(cutFee), cutCount, massKg: pack.massKg * packCount,
-      hazardous: pack.hazardous, oversize: pack.oversize,
+      sku: pack.sku,
+      name: pack.name,
+      supplier: pack.supplier,
+      content,
+      packCount,
+      quantityPerPack: quantity,
+      quantity: quantity * packCount,
+      unit,
+      unitPrice: moneyJson(price),
+      amount: moneyJson(goods),
+      cutFee: moneyJson(cutFee),
+      cutCount,
+      massKg: pack.massKg * packCount,
+      hazardous: pack.hazardous,
+      oversize: pack.oversize,
       ...(pack.shelfLifeMonths === undefined ? {} : { shelfLifeMonths: pack.shelfLifeMonths }),
     },
   };
@@ -106,25 +164,56 @@ interface PricedOrder {
   readonly shown: SupplierOrder;
 }
 
-function ordersFrom(plan: BasketPlan, supplier: number, lines: readonly PricedPacks[]): readonly PricedOrder[] {
+function ordersFrom(
+  plan: BasketPlan,
+  supplier: number,
+  lines: readonly PricedPacks[],
+): readonly PricedOrder[] {
   const own = lines.filter((line) => line.supplier === supplier);
   if (own.length === 0) return [];
   const { code, name, freeDeliveryFrom, ...terms } = plan.suppliers[supplier];
-  const paid = (text: string | undefined): Money => (text === undefined ? undefined : moneyFrom(text, plan.currency)) ?? noMoney(plan.currency);
-  const goods = sumMoney(own.map((line) => line.goods), plan.currency);
-  const cutFee = sumMoney(own.map((line) => line.cutFee), plan.currency);
+  const paid = (text: string | undefined): Money =>
+    (text === undefined ? undefined : moneyFrom(text, plan.currency)) ?? noMoney(plan.currency);
+  const goods = sumMoney(
+    own.map((line) => line.goods),
+    plan.currency,
+  );
+  const cutFee = sumMoney(
+    own.map((line) => line.cutFee),
+    plan.currency,
+  );
   const isCarried = plan.options.transport !== 'collect';
-  const isDeliveryFree = freeDeliveryFrom !== undefined && paid(freeDeliveryFrom).minor > 0n && goods.minor >= paid(freeDeliveryFrom).minor;
+  const isDeliveryFree =
+    freeDeliveryFrom !== undefined &&
+    paid(freeDeliveryFrom).minor > 0n &&
+    goods.minor >= paid(freeDeliveryFrom).minor;
   const delivery = isCarried && !isDeliveryFree ? paid(terms.delivery) : noMoney(plan.currency);
   const hazardBoxes = isCarried ? hazardBoxesOf(plan, own) : 0;
   const hazard = money(paid(terms.hazardSurcharge).minor * BigInt(hazardBoxes), plan.currency);
-  const oversize = isCarried && own.some(({ travelsOversize }) => travelsOversize) ? paid(terms.oversizeFreight) : noMoney(plan.currency);
+  const oversize =
+    isCarried && own.some(({ travelsOversize }) => travelsOversize)
+      ? paid(terms.oversizeFreight)
+      : noMoney(plan.currency);
   const total = [goods, cutFee, delivery, hazard, oversize].reduce(addMoney);
-  return [{ total, isTooSmall: goods.minor < paid(terms.minimumOrder).minor, shown: {
-    supplier: code, name, goods: moneyJson(goods), cutFees: moneyJson(cutFee), delivery: moneyJson(delivery),
-    isDeliveryFree: isCarried && isDeliveryFree, hazardSurcharge: moneyJson(hazard), hazardBoxes, oversizeFreight: moneyJson(oversize),
-    total: moneyJson(total), massKg: own.reduce((sum, { shown }) => sum + shown.massKg, 0),
-  } }];
+  return [
+    {
+      total,
+      isTooSmall: goods.minor < paid(terms.minimumOrder).minor,
+      shown: {
+        supplier: code,
+        name,
+        goods: moneyJson(goods),
+        cutFees: moneyJson(cutFee),
+        delivery: moneyJson(delivery),
+        isDeliveryFree: isCarried && isDeliveryFree,
+        hazardSurcharge: moneyJson(hazard),
+        hazardBoxes,
+        oversizeFreight: moneyJson(oversize),
+        total: moneyJson(total),
+        massKg: own.reduce((sum, { shown }) => sum + shown.massKg, 0),
+      },
+    },
+  ];
 }
 
 /** A box that is full to one part in 10^6 is one box. */
@@ -136,19 +225,31 @@ function hazardBoxesOf({ options: { hazardBoxKg } }: BasketPlan, lines: readonly
 
 /** Bought of a good, in its own unit. */
 const boughtOf = (plan: BasketPlan, { packs }: Purchase, good: number): number =>
-  plan.offersOfGood[good].reduce((sum, offer) => sum + packs[offer] * plan.offers[offer].pack.content.quantity, 0);
+  plan.offersOfGood[good].reduce(
+    (sum, offer) => sum + packs[offer] * plan.offers[offer].pack.content.quantity,
+    0,
+  );
 
 /** What a good covers of a demand, in the unit of the demand. */
-function coveredBy(plan: BasketPlan, purchase: Purchase, { good, demand }: { readonly good: number; readonly demand: number }): number {
+function coveredBy(
+  plan: BasketPlan,
+  purchase: Purchase,
+  { good, demand }: { readonly good: number; readonly demand: number },
+): number {
   const arc = plan.goods[good].arcs.find((one) => one.demand === demand);
   if (arc === undefined) return 0;
-  return needsFlow(plan.goods[good]) ? purchase.flows.get(`${good}/${demand}`) ?? 0 : boughtOf(plan, purchase, good) * arc.factor;
+  return needsFlow(plan.goods[good])
+    ? (purchase.flows.get(`${good}/${demand}`) ?? 0)
+    : boughtOf(plan, purchase, good) * arc.factor;
 }
 
 /** Left uncovered of a demand. */
 function shortOf(plan: BasketPlan, purchase: Purchase, demand: number): number {
   const { toBuy } = plan.demands[demand];
-  const supplied = plan.goodsForDemand[demand].reduce((sum, good) => sum + coveredBy(plan, purchase, { good, demand }), 0);
+  const supplied = plan.goodsForDemand[demand].reduce(
+    (sum, good) => sum + coveredBy(plan, purchase, { good, demand }),
+    0,
+  );
   return supplied >= toBuy * (1 - negligibleShare) ? 0 : toBuy - supplied;
 }
 
@@ -156,8 +257,17 @@ function coverageOf(plan: BasketPlan, purchase: Purchase): readonly Coverage[] {
   return plan.demands.map(({ variant, unit, needs, required, fromOnHand }, demand) => {
     const short = shortOf(plan, purchase, demand);
     return {
-      ...variant, unit, required, fromOnHand, covered: Math.min(required, required - short), short,
-      needs: needs.map(({ id, estimate, requiredQuantity }) => ({ id, ...(estimate === undefined ? {} : { estimate }), requiredQuantity })),
+      ...variant,
+      unit,
+      required,
+      fromOnHand,
+      covered: Math.min(required, required - short),
+      short,
+      needs: needs.map(({ id, estimate, requiredQuantity }) => ({
+        id,
+        ...(estimate === undefined ? {} : { estimate }),
+        requiredQuantity,
+      })),
     };
   });
 }
@@ -166,41 +276,80 @@ function leftoversOf(plan: BasketPlan, purchase: Purchase): readonly Leftover[] 
   return plan.goods.flatMap((good, g) => {
     const bought = boughtOf(plan, purchase, g);
     const used = needsFlow(good)
-      ? good.arcs.reduce((sum, { demand, factor }) => sum + (purchase.flows.get(`${g}/${demand}`) ?? 0) / factor, 0)
-      : good.arcs.reduce((sum, { demand, factor }) => sum + shareUsed(plan, purchase, { good: g, demand }) / factor, 0);
+      ? good.arcs.reduce(
+          (sum, { demand, factor }) => sum + (purchase.flows.get(`${g}/${demand}`) ?? 0) / factor,
+          0,
+        )
+      : good.arcs.reduce(
+          (sum, { demand, factor }) => sum + shareUsed(plan, purchase, { good: g, demand }) / factor,
+          0,
+        );
     const quantity = bought - used;
     if (bought === 0 || quantity <= bought * negligibleShare) return [];
-    return [{ ...good.variant, quantity, unit: good.unit, worth: moneyJson(worthOf(plan, purchase, { good: g, quantity })), ...keepsOf(plan, purchase, g) }];
+    return [
+      {
+        ...good.variant,
+        quantity,
+        unit: good.unit,
+        worth: moneyJson(worthOf(plan, purchase, { good: g, quantity })),
+        ...keepsOf(plan, purchase, g),
+      },
+    ];
   });
 }
 
 /** Where several goods serve one demand directly, what is over is shared in proportion to what was bought. */
-function shareUsed(plan: BasketPlan, purchase: Purchase, arc: { readonly good: number; readonly demand: number }): number {
+function shareUsed(
+  plan: BasketPlan,
+  purchase: Purchase,
+  arc: { readonly good: number; readonly demand: number },
+): number {
   const own = coveredBy(plan, purchase, arc);
-  const all = plan.goodsForDemand[arc.demand].reduce((sum, good) => sum + coveredBy(plan, purchase, { ...arc, good }), 0);
+  const all = plan.goodsForDemand[arc.demand].reduce(
+    (sum, good) => sum + coveredBy(plan, purchase, { ...arc, good }),
+    0,
+  );
   return all === 0 ? 0 : own * Math.min(1, plan.demands[arc.demand].toBuy / all);
 }
 
-function worthOf(plan: BasketPlan, { packs }: Purchase, { good, quantity }: { readonly good: number; readonly quantity: number }): Money {
-  const perUnit = plan.offersOfGood[good].filter((offer) => packs[offer] > 0)
-    .map((offer) => Number(priceFor(plan.offers[offer], packs[offer]).minor) / plan.offers[offer].pack.content.quantity);
+function worthOf(
+  plan: BasketPlan,
+  { packs }: Purchase,
+  { good, quantity }: { readonly good: number; readonly quantity: number },
+): Money {
+  const perUnit = plan.offersOfGood[good]
+    .filter((offer) => packs[offer] > 0)
+    .map(
+      (offer) =>
+        Number(priceFor(plan.offers[offer], packs[offer]).minor) / plan.offers[offer].pack.content.quantity,
+    );
   return money(BigInt(Math.round(Math.min(...perUnit) * quantity)), plan.currency);
 }
 
 function keepsOf(plan: BasketPlan, { packs }: Purchase, good: number): Pick<Leftover, 'keepsMonths'> {
-  const lives = plan.offersOfGood[good].flatMap((offer) => (packs[offer] > 0 ? plan.offers[offer].pack.shelfLifeMonths ?? [] : []));
+  const lives = plan.offersOfGood[good].flatMap((offer) =>
+    packs[offer] > 0 ? (plan.offers[offer].pack.shelfLifeMonths ?? []) : [],
+  );
   return lives.length === 0 ? {} : { keepsMonths: Math.min(...lives) };
 }
 
 function substitutionsOf(plan: BasketPlan, purchase: Purchase): readonly Substitution[] {
-  return plan.goods.flatMap((good, g) => good.arcs.flatMap(({ demand, penaltyMinor, substitute }) => {
-    const quantity = Math.min(plan.demands[demand].toBuy, coveredBy(plan, purchase, { good: g, demand }));
-    if (substitute === undefined || quantity <= plan.demands[demand].toBuy * negligibleShare) return [];
-    return [{
-      insteadOf: plan.demands[demand].variant, use: good.variant, quantity, unit: plan.demands[demand].unit, reason: substitute.reason,
-      penalty: moneyJson(money(BigInt(Math.round(penaltyMinor * quantity)), plan.currency)),
-    }];
-  }));
+  return plan.goods.flatMap((good, g) =>
+    good.arcs.flatMap(({ demand, penaltyMinor, substitute }) => {
+      const quantity = Math.min(plan.demands[demand].toBuy, coveredBy(plan, purchase, { good: g, demand }));
+      if (substitute === undefined || quantity <= plan.demands[demand].toBuy * negligibleShare) return [];
+      return [
+        {
+          insteadOf: plan.demands[demand].variant,
+          use: good.variant,
+          quantity,
+          unit: plan.demands[demand].unit,
+          reason: substitute.reason,
+          penalty: moneyJson(money(BigInt(Math.round(penaltyMinor * quantity)), plan.currency)),
+        },
+      ];
+    }),
+  );
 }
 
 function matchedOf(plan: BasketPlan, purchase: Purchase): readonly MatchedResin[] {
@@ -209,10 +358,13 @@ function matchedOf(plan: BasketPlan, purchase: Purchase): readonly MatchedResin[
     plan.goods.reduce((sum, good, index) => (test(good) ? sum + boughtOf(plan, purchase, index) : sum), 0);
   return resins.flatMap((resin) => {
     const resinKg = bought(({ variant }) => variant.material === resin && variant.part === undefined);
-    const hardeners = plan.matches.filter((match) => match.resin === resin).map((match) => {
-      const boughtKg = bought(({ variant }) => isHardenerOf(variant, match));
-      return { hardener: match.hardener, boughtKg, curesKg: boughtKg / match.massRatio };
-    }).filter(({ boughtKg }) => boughtKg > 0);
+    const hardeners = plan.matches
+      .filter((match) => match.resin === resin)
+      .map((match) => {
+        const boughtKg = bought(({ variant }) => isHardenerOf(variant, match));
+        return { hardener: match.hardener, boughtKg, curesKg: boughtKg / match.massRatio };
+      })
+      .filter(({ boughtKg }) => boughtKg > 0);
     return resinKg === 0 && hardeners.length === 0 ? [] : [{ resin, resinKg, hardeners }];
   });
 }

@@ -1,5 +1,16 @@
 import { Defect, refusal, success, type Outcome } from '#lib/kernel';
-import { findCurrency, money, moneyFrom, moneyJson, noMoney, spread, subtractMoney, type Currency, type Money, type MoneyJson } from '#lib/money';
+import {
+  findCurrency,
+  money,
+  moneyFrom,
+  moneyJson,
+  noMoney,
+  spread,
+  subtractMoney,
+  type Currency,
+  type Money,
+  type MoneyJson,
+} from '#lib/money';
 import type { Basket, BasketOrder, Missing, Proof, SecondBest } from './basket.js';
 import { faultsOfBasket } from './basket-faults.js';
 import { basketModel, names, type ModelChoice, type Other, type Shortfalls } from './basket-model.js';
@@ -7,8 +18,20 @@ import { planBasket, type BasketPlan } from './basket-plan.js';
 import type { BasketRequest } from './basket-request.js';
 import { satisfies } from './content.js';
 import type { LinearModel, Solve, SolverAnswer } from './linear-model.js';
-import { bestOf as cheapestOf, cheapestPurchase, leastCostOfGoods, ordersBySuppliers } from './cheapest-purchase.js';
-import { judgementOf, negligibleShare, orderOf, priceFor, purchaseFrom, type Purchase } from './read-order.js';
+import {
+  bestOf as cheapestOf,
+  cheapestPurchase,
+  leastCostOfGoods,
+  ordersBySuppliers,
+} from './cheapest-purchase.js';
+import {
+  judgementOf,
+  negligibleShare,
+  orderOf,
+  priceFor,
+  purchaseFrom,
+  type Purchase,
+} from './read-order.js';
 
 /** For each search, unless the caller of `solve` shares it out. */
 export const DEFAULT_TIME_LIMIT_S = 5;
@@ -30,13 +53,23 @@ export async function solveBasket(request: BasketRequest, solve: Solve): Promise
   const found = await bestOf(plan, solver);
   const order = orderOf(plan, found.purchase);
   checkCovered(order, found.shortfalls);
-  const second = request.options?.secondBest === false ? undefined
-    : await secondBest(plan, found, { order, solver: { ...solver, relativeGap: SECOND_BEST_GAP } });
+  const second =
+    request.options?.secondBest === false
+      ? undefined
+      : await secondBest(plan, found, { order, solver: { ...solver, relativeGap: SECOND_BEST_GAP } });
   return success({
-    ...order, currency: request.currency, priceList: request.priceList.code, isInvented: request.priceList.invented,
-    pricesIncludeTax: request.priceList.pricesIncludeTax, proof: found.proof, isComplete: order.coverage.every(({ short }) => short === 0),
-    missing: missingOf(plan, order, found), excluded: plan.excluded, byEstimate: byEstimate(plan, found.purchase, order),
-    ...(second === undefined ? {} : { secondBest: second }), warnings: warningsOf(request),
+    ...order,
+    currency: request.currency,
+    priceList: request.priceList.code,
+    isInvented: request.priceList.invented,
+    pricesIncludeTax: request.priceList.pricesIncludeTax,
+    proof: found.proof,
+    isComplete: order.coverage.every(({ short }) => short === 0),
+    missing: missingOf(plan, order, found),
+    excluded: plan.excluded,
+    byEstimate: byEstimate(plan, found.purchase, order),
+    ...(second === undefined ? {} : { secondBest: second }),
+    warnings: warningsOf(request),
   });
 }
 
@@ -61,13 +94,16 @@ async function solved(plan: BasketPlan, choice: ModelChoice, { solve, ...limits 
   const model = basketModel(plan, choice);
   if (model.columns.length === 0) return { model, answer: { status: 'optimal', values: [], bound: 0 } };
   const answer = await solve(model, limits);
-  if (answer.status === 'failed') throw new Defect(`The solver failed: ${answer.said ?? 'it did not say why'}`);
+  if (answer.status === 'failed')
+    throw new Defect(`The solver failed: ${answer.said ?? 'it did not say why'}`);
   return { model, answer };
 }
 
 /** First as if everything could be had; where it cannot, as complete as possible first and as cheap as possible then. */
 async function bestOf(plan: BasketPlan, solver: Solver): Promise<Found> {
-  const unserved = plan.demands.map(({ toBuy }, demand) => (plan.goodsForDemand[demand].some((good) => plan.offersOfGood[good].length > 0) ? 0 : toBuy));
+  const unserved = plan.demands.map(({ toBuy }, demand) =>
+    plan.goodsForDemand[demand].some((good) => plan.offersOfGood[good].length > 0) ? 0 : toBuy,
+  );
   const first = await solved(plan, { aim: 'least-cost', shortfalls: unserved }, solver);
   if (first.answer.status !== 'infeasible') return foundIn(plan, first, unserved);
   const shortest = await solved(plan, { aim: 'least-shortfall' }, solver);
@@ -93,33 +129,48 @@ function foundIn(plan: BasketPlan, { model, answer }: Solved, shortfalls: Shortf
   if (answer.status === 'optimal') return { purchase, proof: { kind: 'proven' }, shortfalls };
   const found = { purchase, shortfalls, proof: gapOf(plan, purchase, answer) };
   const quick = picked(plan, answer);
-  const isBetter = costOf(plan, quick.purchase) < costOf(plan, purchase) && quick.shortfalls.every((short, demand) => short <= shortfalls[demand]);
+  const isBetter =
+    costOf(plan, quick.purchase) < costOf(plan, purchase) &&
+    quick.shortfalls.every((short, demand) => short <= shortfalls[demand]);
   return isBetter ? quick : found;
 }
 
-const costOf = (plan: BasketPlan, purchase: Purchase): number => Number(judgementOf(plan, purchase).totalMinor);
+const costOf = (plan: BasketPlan, purchase: Purchase): number =>
+  Number(judgementOf(plan, purchase).totalMinor);
 
 /** How far the cost is from the best lower bound there is: the solver's, or that of the goods alone. */
 function gapOf(plan: BasketPlan, purchase: Purchase, { bound }: SolverAnswer): Proof {
   const cost = costOf(plan, purchase);
   const goods = judgementOf(plan, purchase).short === 0 ? leastCostOfGoods(plan) : undefined;
   if (goods !== undefined && cost <= goods) return { kind: 'proven' };
-  const best = Math.max(...[bound, goods].filter((one) => one !== undefined && Number.isFinite(one) && one > 0).map(Number));
+  const best = Math.max(
+    ...[bound, goods].filter((one) => one !== undefined && Number.isFinite(one) && one > 0).map(Number),
+  );
   if (!Number.isFinite(best)) return { kind: 'gap' };
-  return { kind: 'gap', bound: minorJson(Math.ceil(best - 1), plan.currency), gapFraction: cost <= 0 ? 0 : Math.max(0, (cost - best) / cost) };
+  return {
+    kind: 'gap',
+    bound: minorJson(Math.ceil(best - 1), plan.currency),
+    gapFraction: cost <= 0 ? 0 : Math.max(0, (cost - best) / cost),
+  };
 }
 
-const minorJson = (minor: number, currency: Currency): MoneyJson => moneyJson(money(BigInt(Math.max(0, minor)), currency));
+const minorJson = (minor: number, currency: Currency): MoneyJson =>
+  moneyJson(money(BigInt(Math.max(0, minor)), currency));
 
 /** Out of time: an order found need by need, with what it leaves uncovered. */
 function picked(plan: BasketPlan, answer: SolverAnswer): Found {
   const purchase = cheapestPurchase(plan);
-  return { purchase, shortfalls: orderOf(plan, purchase).coverage.map(({ short }) => short), proof: gapOf(plan, purchase, answer) };
+  return {
+    purchase,
+    shortfalls: orderOf(plan, purchase).coverage.map(({ short }) => short),
+    proof: gapOf(plan, purchase, answer),
+  };
 }
 
 function checkCovered({ coverage }: BasketOrder, shortfalls: Shortfalls): void {
   coverage.forEach(({ short, required, material }, demand) => {
-    if (short > shortfalls[demand] + required * 1e-5) throw new Defect(`The order leaves ${short} of ${material} uncovered without saying so`);
+    if (short > shortfalls[demand] + required * 1e-5)
+      throw new Defect(`The order leaves ${short} of ${material} uncovered without saying so`);
   });
 }
 
@@ -134,10 +185,19 @@ interface Beside {
  * Which suppliers to go without is decided by the quick search; with those left the solver then does its best.
  */
 async function secondBest(plan: BasketPlan, found: Found, beside: Beside): Promise<SecondBest | undefined> {
-  const used = [...new Set(plan.offers.flatMap(({ supplier }, index) => (found.purchase.packs[index] > 0 ? [supplier] : [])))];
+  const used = [
+    ...new Set(
+      plan.offers.flatMap(({ supplier }, index) => (found.purchase.packs[index] > 0 ? [supplier] : [])),
+    ),
+  ];
   if (used.length === 0) return undefined;
-  const short = beside.order.coverage.reduce((sum, demand) => sum + (demand.required === 0 ? 0 : demand.short / demand.required), 0);
-  const elsewhere = cheapestOf(ordersBySuppliers(plan, (suppliers) => used.some((supplier) => !suppliers.has(supplier))));
+  const short = beside.order.coverage.reduce(
+    (sum, demand) => sum + (demand.required === 0 ? 0 : demand.short / demand.required),
+    0,
+  );
+  const elsewhere = cheapestOf(
+    ordersBySuppliers(plan, (suppliers) => used.some((supplier) => !suppliers.has(supplier))),
+  );
   if (elsewhere !== undefined && elsewhere.short <= short + negligibleShare) {
     const order = await otherOrder(plan, found, { onlySuppliers: elsewhere.suppliers }, beside);
     if (order !== undefined) return { ...order, kind: 'other-suppliers' };
@@ -146,32 +206,58 @@ async function secondBest(plan: BasketPlan, found: Found, beside: Beside): Promi
   return otherwise === undefined ? undefined : { ...otherwise, kind: 'other-packs' };
 }
 
-async function otherOrder(plan: BasketPlan, { shortfalls }: Found, other: Other, { order, solver }: Beside): Promise<Omit<SecondBest, 'kind'> | undefined> {
+async function otherOrder(
+  plan: BasketPlan,
+  { shortfalls }: Found,
+  other: Other,
+  { order, solver }: Beside,
+): Promise<Omit<SecondBest, 'kind'> | undefined> {
   const attempt = await solved(plan, { aim: 'least-cost', shortfalls, other }, solver);
   if (attempt.answer.values.length === 0) return undefined;
   const second = orderOf(plan, purchaseFrom(plan, attempt.model, attempt.answer.values));
-  return { ...second, difference: moneyJson(subtractMoney(moneyOf(second.total, plan), moneyOf(order.total, plan))) };
+  return {
+    ...second,
+    difference: moneyJson(subtractMoney(moneyOf(second.total, plan), moneyOf(order.total, plan))),
+  };
 }
 
-const moneyOf = ({ amount }: MoneyJson, { currency }: BasketPlan): Money => moneyFrom(amount, currency) ?? noMoney(currency);
+const moneyOf = ({ amount }: MoneyJson, { currency }: BasketPlan): Money =>
+  moneyFrom(amount, currency) ?? noMoney(currency);
 
 function dearestGood(plan: BasketPlan, { packs }: Purchase): NonNullable<Other['offers']> {
-  const spent = (good: number): number => plan.offersOfGood[good].reduce((sum, offer) =>
-    (packs[offer] === 0 ? sum : sum + packs[offer] * Number(priceFor(plan.offers[offer], packs[offer]).minor)), 0);
+  const spent = (good: number): number =>
+    plan.offersOfGood[good].reduce(
+      (sum, offer) =>
+        packs[offer] === 0
+          ? sum
+          : sum + packs[offer] * Number(priceFor(plan.offers[offer], packs[offer]).minor),
+      0,
+    );
   const dearest = plan.goods.reduce((best, _, good) => (spent(good) > spent(best) ? good : best), 0);
   const among = plan.offersOfGood[dearest];
   return { among, used: new Set(among.filter((offer) => packs[offer] > 0)) };
 }
 
 function missingOf(plan: BasketPlan, { coverage }: BasketOrder, { proof }: Found): readonly Missing[] {
-  return coverage.flatMap(({ short, unit, needs }, demand) => (short === 0 ? [] : [{
-    ...plan.demands[demand].variant, quantity: short, unit, needs: needs.map(({ id }) => id), reason: reasonFor(plan, demand, proof),
-  }]));
+  return coverage.flatMap(({ short, unit, needs }, demand) =>
+    short === 0
+      ? []
+      : [
+          {
+            ...plan.demands[demand].variant,
+            quantity: short,
+            unit,
+            needs: needs.map(({ id }) => id),
+            reason: reasonFor(plan, demand, proof),
+          },
+        ],
+  );
 }
 
 function reasonFor(plan: BasketPlan, demand: number, proof: Proof): Missing['reason'] {
   const goods = plan.goodsForDemand[demand];
-  if (goods.some((good) => plan.offersOfGood[good].length > 0)) return proof.kind === 'gap' ? 'not-found-in-time' : 'not-enough';
+  if (goods.some((good) => plan.offersOfGood[good].length > 0))
+    return proof.kind === 'gap' ? 'not-found-in-time' : 'not-enough';
   const { variant } = plan.demands[demand];
   if (plan.goods.some((good) => satisfies(good.variant, variant))) return 'other-unit';
   return plan.excludedVariants.some((excluded) => satisfies(excluded, variant)) ? 'all-excluded' : 'no-pack';
@@ -181,21 +267,34 @@ function reasonFor(plan: BasketPlan, demand: number, proof: Proof): Missing['rea
 function byEstimate(plan: BasketPlan, { packs }: Purchase, order: BasketOrder): Basket['byEstimate'] {
   const weights = new Map<string, number>();
   plan.goods.forEach((good, g) => {
-    const spent = plan.offersOfGood[g].reduce((sum, offer) => (packs[offer] === 0 ? sum : sum + packs[offer] * Number(priceFor(plan.offers[offer], packs[offer]).minor)), 0);
+    const spent = plan.offersOfGood[g].reduce(
+      (sum, offer) =>
+        packs[offer] === 0
+          ? sum
+          : sum + packs[offer] * Number(priceFor(plan.offers[offer], packs[offer]).minor),
+      0,
+    );
     const needs = good.arcs.flatMap(({ demand }) => plan.demands[demand].needs);
     const all = needs.reduce((sum, { requiredQuantity }) => sum + requiredQuantity, 0);
     for (const { estimate, requiredQuantity } of needs) {
-      weights.set(estimate ?? '', (weights.get(estimate ?? '') ?? 0) + (all === 0 ? 0 : spent * requiredQuantity / all));
+      weights.set(
+        estimate ?? '',
+        (weights.get(estimate ?? '') ?? 0) + (all === 0 ? 0 : (spent * requiredQuantity) / all),
+      );
     }
   });
   const estimates = [...weights.keys()].sort();
   const shares = estimates.map((estimate) => BigInt(Math.round(weights.get(estimate) ?? 0)));
-  if (shares.every((share) => share === 0n)) return estimates.map((estimate) => ({ estimate, amount: moneyJson(noMoney(plan.currency)) }));
+  if (shares.every((share) => share === 0n))
+    return estimates.map((estimate) => ({ estimate, amount: moneyJson(noMoney(plan.currency)) }));
   const amounts = spread(moneyOf(order.total, plan), shares);
   return estimates.map((estimate, index) => ({ estimate, amount: moneyJson(amounts[index]) }));
 }
 
-function warningsOf({ options, priceList: { validFrom, validTo, invented } }: BasketRequest): readonly string[] {
+function warningsOf({
+  options,
+  priceList: { validFrom, validTo, invented },
+}: BasketRequest): readonly string[] {
   const date = options?.orderDate;
   const isOutside = date !== undefined && (date < validFrom || date > validTo);
   return [

@@ -10,7 +10,8 @@ const LINE_END = '\r\n';
 const isPlainNumber = (text: string): boolean => /^-?\d+(\.\d+)?$/.test(text);
 
 /** What a spreadsheet would run as a formula, also behind blanks and in full-width form, gets an apostrophe in front. */
-const neutral = (text: string): string => (/^\s*[=+\-@\t\r\n＝＋－＠]/.test(text) && !isPlainNumber(text) ? `'${text}` : text);
+const neutral = (text: string): string =>
+  /^\s*[=+\-@\t\r\n＝＋－＠]/.test(text) && !isPlainNumber(text) ? `'${text}` : text;
 
 function field(cell: Cell): string {
   const text = typeof cell === 'number' ? String(cell) : neutral(cell);
@@ -22,27 +23,109 @@ export const csv = (header: readonly string[], rows: readonly (readonly Cell[])[
   [header, ...rows].map((row) => row.map(field).join(',')).join(LINE_END) + LINE_END;
 
 export function basketCsv({ lines, orders, total }: BasketOrder): string {
-  const header = ['supplier', 'sku', 'name', 'packCount', 'quantityPerPack', 'quantity', 'unit', 'unitPrice', 'amount', 'cutFee', 'currency', 'hazardous', 'oversize'];
+  const header = [
+    'supplier',
+    'sku',
+    'name',
+    'packCount',
+    'quantityPerPack',
+    'quantity',
+    'unit',
+    'unitPrice',
+    'amount',
+    'cutFee',
+    'currency',
+    'hazardous',
+    'oversize',
+  ];
   const rows = lines.map((line): readonly Cell[] => [
-    line.supplier, line.sku, line.name, line.packCount, line.quantityPerPack, line.quantity, line.unit, line.unitPrice.amount, line.amount.amount,
-    line.cutFee.amount, line.amount.currency, String(line.hazardous), String(line.oversize),
+    line.supplier,
+    line.sku,
+    line.name,
+    line.packCount,
+    line.quantityPerPack,
+    line.quantity,
+    line.unit,
+    line.unitPrice.amount,
+    line.amount.amount,
+    line.cutFee.amount,
+    line.amount.currency,
+    String(line.hazardous),
+    String(line.oversize),
   ]);
-  const charge = (supplier: string, name: string, amount: string): readonly Cell[] =>
-    [supplier, '', name, '', '', '', '', '', amount, '', total.currency, '', ''];
+  const charge = (supplier: string, name: string, amount: string): readonly Cell[] => [
+    supplier,
+    '',
+    name,
+    '',
+    '',
+    '',
+    '',
+    '',
+    amount,
+    '',
+    total.currency,
+    '',
+    '',
+  ];
   const charges = orders.flatMap((order) => [
-    charge(order.supplier, 'delivery', order.delivery.amount), charge(order.supplier, 'hazard surcharge', order.hazardSurcharge.amount),
-    charge(order.supplier, 'oversize freight', order.oversizeFreight.amount), charge(order.supplier, 'total of supplier', order.total.amount),
+    charge(order.supplier, 'delivery', order.delivery.amount),
+    charge(order.supplier, 'hazard surcharge', order.hazardSurcharge.amount),
+    charge(order.supplier, 'oversize freight', order.oversizeFreight.amount),
+    charge(order.supplier, 'total of supplier', order.total.amount),
   ]);
   return csv(header, [...rows, ...charges, charge('', 'total', total.amount)]);
 }
 
-export function comparisonCsv({ lines, totals, currency }: Pick<RevisionComparison, 'lines' | 'totals' | 'currency'>): string {
-  const header = ['code', 'title', 'change', 'quantityBefore', 'quantityAfter', 'unit', 'before', 'after', 'difference', 'becauseOfQuantity', 'becauseOfRate', 'currency', 'because'];
+export function comparisonCsv({
+  lines,
+  totals,
+  currency,
+}: Pick<RevisionComparison, 'lines' | 'totals' | 'currency'>): string {
+  const header = [
+    'code',
+    'title',
+    'change',
+    'quantityBefore',
+    'quantityAfter',
+    'unit',
+    'before',
+    'after',
+    'difference',
+    'becauseOfQuantity',
+    'becauseOfRate',
+    'currency',
+    'because',
+  ];
   const rows = lines.map((line): readonly Cell[] => [
-    line.code, line.title, line.change, line.quantityBefore, line.quantityAfter, line.unit, line.before.amount, line.after.amount, line.difference.amount,
-    line.becauseOfQuantity.amount, line.becauseOfRate.amount, currency, line.because.join('; '),
+    line.code,
+    line.title,
+    line.change,
+    line.quantityBefore,
+    line.quantityAfter,
+    line.unit,
+    line.before.amount,
+    line.after.amount,
+    line.difference.amount,
+    line.becauseOfQuantity.amount,
+    line.becauseOfRate.amount,
+    currency,
+    line.because.join('; '),
   ]);
-  const sums = totals.map((total): readonly Cell[] =>
-    [total.code, total.name, 'total', '', '', '', total.before.amount, total.after.amount, total.difference.amount, '', '', currency, '']);
+  const sums = totals.map((total): readonly Cell[] => [
+    total.code,
+    total.name,
+    'total',
+    '',
+    '',
+    '',
+    total.before.amount,
+    total.after.amount,
+    total.difference.amount,
+    '',
+    '',
+    currency,
+    '',
+  ]);
   return csv(header, [...rows, ...sums]);
 }

@@ -1,6 +1,17 @@
 import { create } from 'xmlbuilder2';
 import {
-  decimalFrom, findCurrency, moneyFrom, moneyJson, noMoney, priceOf, rate, subtractMoney, sumMoney, type Currency, type Money, type MoneyJson,
+  decimalFrom,
+  findCurrency,
+  moneyFrom,
+  moneyJson,
+  noMoney,
+  priceOf,
+  rate,
+  subtractMoney,
+  sumMoney,
+  type Currency,
+  type Money,
+  type MoneyJson,
 } from '#lib/money';
 import { Defect } from '#lib/kernel';
 import type { BasketLine, BasketOrder, SupplierOrder } from '../basket/basket.js';
@@ -38,23 +49,45 @@ type Content = Readonly<Record<string, unknown>>;
 export const ublOrders = (basket: BasketOrder, head: DocumentHead): readonly OrderDocument[] =>
   basket.orders.map((order) => ({
     supplier: order.supplier,
-    xml: document('Order', orderContent(order, basket.lines.filter(({ supplier }) => supplier === order.supplier), head)),
+    xml: document(
+      'Order',
+      orderContent(
+        order,
+        basket.lines.filter(({ supplier }) => supplier === order.supplier),
+        head,
+      ),
+    ),
   }));
 
 const document = (root: 'Order' | 'Quotation', content: Content): string =>
-  create({ version: '1.0', encoding: 'UTF-8' }, {
-    [root]: { '@xmlns': `urn:oasis:names:specification:ubl:schema:xsd:${root}-2`, ...attributes(components), ...content },
-  }).end({ prettyPrint: true });
+  create(
+    { version: '1.0', encoding: 'UTF-8' },
+    {
+      [root]: {
+        '@xmlns': `urn:oasis:names:specification:ubl:schema:xsd:${root}-2`,
+        ...attributes(components),
+        ...content,
+      },
+    },
+  ).end({ prettyPrint: true });
 
 const attributes = (pairs: Readonly<Record<string, string>>): Content =>
   Object.fromEntries(Object.entries(pairs).map(([name, value]) => [`@${name}`, value]));
 
 /** XML 1.0 has no place for control characters; they are left out. */
 const clean = (text: string): string =>
-  [...text].filter((character) => /[\t\n\r\u0020-\ud7ff\ue000-\ufffd]/.test(character) || (character.codePointAt(0) ?? 0) > 0xffff).join('');
+  [...text]
+    .filter(
+      (character) =>
+        /[\t\n\r\u0020-\ud7ff\ue000-\ufffd]/.test(character) || (character.codePointAt(0) ?? 0) > 0xffff,
+    )
+    .join('');
 
 const amountOf = ({ amount, currency }: MoneyJson): Content => ({ '@currencyID': currency, '#': amount });
-const quantityOf = (quantity: string, unit: string): Content => ({ '@unitCode': unitCodeOf(unit).rec20, '#': quantity });
+const quantityOf = (quantity: string, unit: string): Content => ({
+  '@unitCode': unitCodeOf(unit).rec20,
+  '#': quantity,
+});
 
 const partyOf = ({ name, id }: Party): Content => ({
   'cac:Party': {
@@ -63,21 +96,38 @@ const partyOf = ({ name, id }: Party): Content => ({
   },
 });
 
-function orderContent(order: SupplierOrder, lines: readonly BasketLine[], { id, issueDate, buyer, note }: DocumentHead): Content {
+function orderContent(
+  order: SupplierOrder,
+  lines: readonly BasketLine[],
+  { id, issueDate, buyer, note }: DocumentHead,
+): Content {
   const currency = currencyOf(order.total);
   const charges = [
-    charge('Delivery', order.delivery), charge('Cutting', order.cutFees),
-    charge('Surcharge for hazardous goods', order.hazardSurcharge), charge('Oversize freight', order.oversizeFreight),
+    charge('Delivery', order.delivery),
+    charge('Cutting', order.cutFees),
+    charge('Surcharge for hazardous goods', order.hazardSurcharge),
+    charge('Oversize freight', order.oversizeFreight),
   ].flat();
-  const chargeTotal = sumMoney([order.delivery, order.cutFees, order.hazardSurcharge, order.oversizeFreight].map((one) => exact(one, currency)), currency);
+  const chargeTotal = sumMoney(
+    [order.delivery, order.cutFees, order.hazardSurcharge, order.oversizeFreight].map((one) =>
+      exact(one, currency),
+    ),
+    currency,
+  );
   return {
-    'cbc:UBLVersionID': '2.1', 'cbc:ID': clean(`${id}-${order.supplier}`), 'cbc:IssueDate': issueDate,
+    'cbc:UBLVersionID': '2.1',
+    'cbc:ID': clean(`${id}-${order.supplier}`),
+    'cbc:IssueDate': issueDate,
     ...(note === undefined ? {} : { 'cbc:Note': clean(note) }),
-    'cbc:DocumentCurrencyCode': currency.code, 'cbc:LineCountNumeric': String(lines.length),
-    'cac:BuyerCustomerParty': partyOf(buyer), 'cac:SellerSupplierParty': partyOf({ name: order.name, id: order.supplier }),
+    'cbc:DocumentCurrencyCode': currency.code,
+    'cbc:LineCountNumeric': String(lines.length),
+    'cac:BuyerCustomerParty': partyOf(buyer),
+    'cac:SellerSupplierParty': partyOf({ name: order.name, id: order.supplier }),
     ...(charges.length === 0 ? {} : { 'cac:AllowanceCharge': charges }),
     'cac:AnticipatedMonetaryTotal': {
-      'cbc:LineExtensionAmount': amountOf(order.goods), 'cbc:ChargeTotalAmount': amountOf(moneyJson(chargeTotal)), 'cbc:PayableAmount': amountOf(order.total),
+      'cbc:LineExtensionAmount': amountOf(order.goods),
+      'cbc:ChargeTotalAmount': amountOf(moneyJson(chargeTotal)),
+      'cbc:PayableAmount': amountOf(order.total),
     },
     'cac:OrderLine': lines.map((line, index) => ({ 'cac:LineItem': orderItem(line, index + 1) })),
   };
@@ -89,19 +139,33 @@ const currencyOf = ({ currency }: MoneyJson): Currency => {
   return found;
 };
 
-const exact = ({ amount }: MoneyJson, currency: Currency): Money => moneyFrom(amount, currency) ?? noMoney(currency);
+const exact = ({ amount }: MoneyJson, currency: Currency): Money =>
+  moneyFrom(amount, currency) ?? noMoney(currency);
 
 const charge = (reason: string, amount: MoneyJson): readonly Content[] =>
-  Number(amount.amount) === 0 ? [] : [{ 'cbc:ChargeIndicator': 'true', 'cbc:AllowanceChargeReason': reason, 'cbc:Amount': amountOf(amount) }];
+  Number(amount.amount) === 0
+    ? []
+    : [
+        {
+          'cbc:ChargeIndicator': 'true',
+          'cbc:AllowanceChargeReason': reason,
+          'cbc:Amount': amountOf(amount),
+        },
+      ];
 
 const orderItem = (line: BasketLine, number: number): Content => ({
   'cbc:ID': String(number),
-  ...(line.cutCount > 0 ? { 'cbc:Note': `${line.cutCount} to be cut so that they travel as ordinary goods` } : {}),
-  'cbc:Quantity': quantityOf(String(line.packCount), 'pack'), 'cbc:LineExtensionAmount': amountOf(line.amount),
+  ...(line.cutCount > 0
+    ? { 'cbc:Note': `${line.cutCount} to be cut so that they travel as ordinary goods` }
+    : {}),
+  'cbc:Quantity': quantityOf(String(line.packCount), 'pack'),
+  'cbc:LineExtensionAmount': amountOf(line.amount),
   'cac:Price': { 'cbc:PriceAmount': amountOf(line.unitPrice), 'cbc:BaseQuantity': quantityOf('1', 'pack') },
   'cac:Item': {
-    'cbc:PackQuantity': quantityOf(plainNumber(line.quantityPerPack), line.unit), 'cbc:Name': clean(line.name),
-    'cbc:HazardousRiskIndicator': String(line.hazardous), 'cac:SellersItemIdentification': { 'cbc:ID': clean(line.sku) },
+    'cbc:PackQuantity': quantityOf(plainNumber(line.quantityPerPack), line.unit),
+    'cbc:Name': clean(line.name),
+    'cbc:HazardousRiskIndicator': String(line.hazardous),
+    'cac:SellersItemIdentification': { 'cbc:ID': clean(line.sku) },
   },
 });
 
@@ -129,20 +193,33 @@ export interface QuotationHead extends Omit<DocumentHead, 'buyer'> {
 export function ublQuotation(priced: PricedDocument, head: QuotationHead): string {
   const currency = currencyOf(priced.net);
   const charges = priced.taxes.flatMap((group) => chargeOfGroup(group, priced, currency));
-  const chargeTotal = sumMoney([priced.overhead, priced.profit, priced.contingency].map((one) => exact(one, currency)), currency);
+  const chargeTotal = sumMoney(
+    [priced.overhead, priced.profit, priced.contingency].map((one) => exact(one, currency)),
+    currency,
+  );
   return document('Quotation', {
-    'cbc:UBLVersionID': '2.1', 'cbc:ID': clean(head.id), 'cbc:IssueDate': head.issueDate,
+    'cbc:UBLVersionID': '2.1',
+    'cbc:ID': clean(head.id),
+    'cbc:IssueDate': head.issueDate,
     'cbc:Note': [...(head.note === undefined ? [] : [clean(head.note)]), loadingsNote(priced)],
-    'cbc:PricingCurrencyCode': currency.code, 'cbc:LineCountNumeric': String(priced.lines.length),
+    'cbc:PricingCurrencyCode': currency.code,
+    'cbc:LineCountNumeric': String(priced.lines.length),
     ...(head.validUntil === undefined ? {} : { 'cac:ValidityPeriod': { 'cbc:EndDate': head.validUntil } }),
-    'cac:SellerSupplierParty': partyOf(head.seller), ...(head.buyer === undefined ? {} : { 'cac:OriginatorCustomerParty': partyOf(head.buyer) }),
+    'cac:SellerSupplierParty': partyOf(head.seller),
+    ...(head.buyer === undefined ? {} : { 'cac:OriginatorCustomerParty': partyOf(head.buyer) }),
     ...(charges.length === 0 ? {} : { 'cac:AllowanceCharge': charges }),
     'cac:TaxTotal': taxTotal(priced),
     'cac:QuotedMonetaryTotal': {
-      'cbc:LineExtensionAmount': amountOf(priced.direct), 'cbc:TaxExclusiveAmount': amountOf(priced.net), 'cbc:TaxInclusiveAmount': amountOf(priced.gross),
-      'cbc:ChargeTotalAmount': amountOf(moneyJson(chargeTotal)), 'cbc:PayableAmount': amountOf(priced.gross),
+      'cbc:LineExtensionAmount': amountOf(priced.direct),
+      'cbc:TaxExclusiveAmount': amountOf(priced.net),
+      'cbc:TaxInclusiveAmount': amountOf(priced.gross),
+      'cbc:ChargeTotalAmount': amountOf(moneyJson(chargeTotal)),
+      'cbc:PayableAmount': amountOf(priced.gross),
     },
-    'cac:QuotationLine': priced.lines.map((line, index) => ({ 'cbc:ID': String(index + 1), 'cac:LineItem': quotedItem(line, index + 1, { priced, currency }) })),
+    'cac:QuotationLine': priced.lines.map((line, index) => ({
+      'cbc:ID': String(index + 1),
+      'cac:LineItem': quotedItem(line, index + 1, { priced, currency }),
+    })),
   });
 }
 
@@ -154,21 +231,34 @@ const loadingsNote = ({ overhead, profit, contingency, currency }: PricedDocumen
 
 /** What the taxable amount of a group holds above the lines of the group. */
 function chargeOfGroup(group: TaxedGroup, { lines }: PricedDocument, currency: Currency): readonly Content[] {
-  const own = sumMoney(lines.filter(({ taxGroup }) => taxGroup === group.code).map(({ amount }) => exact(amount, currency)), currency);
+  const own = sumMoney(
+    lines.filter(({ taxGroup }) => taxGroup === group.code).map(({ amount }) => exact(amount, currency)),
+    currency,
+  );
   const loadings = moneyJson(subtractMoney(exact(group.taxable, currency), own));
-  return charge('Overhead, profit and contingency', loadings).map((one) => ({ ...one, 'cac:TaxCategory': taxCategory(group) }));
+  return charge('Overhead, profit and contingency', loadings).map((one) => ({
+    ...one,
+    'cac:TaxCategory': taxCategory(group),
+  }));
 }
 
 /** S is a rate above nothing, Z is taxed at nothing; why something would be exempt is not known here. */
 const taxCategory = ({ name, percent }: TaxedGroup): Content => ({
-  'cbc:ID': Number(percent) === 0 ? 'Z' : 'S', 'cbc:Name': clean(name), 'cbc:Percent': percent, 'cac:TaxScheme': { 'cbc:ID': 'VAT' },
+  'cbc:ID': Number(percent) === 0 ? 'Z' : 'S',
+  'cbc:Name': clean(name),
+  'cbc:Percent': percent,
+  'cac:TaxScheme': { 'cbc:ID': 'VAT' },
 });
 
 const taxTotal = ({ tax, taxes, lines }: PricedDocument): Content => ({
   'cbc:TaxAmount': amountOf(tax),
-  'cac:TaxSubtotal': taxes.filter(({ code }) => lines.some(({ taxGroup }) => taxGroup === code)).map((group) => ({
-    'cbc:TaxableAmount': amountOf(group.taxable), 'cbc:TaxAmount': amountOf(group.tax), 'cac:TaxCategory': taxCategory(group),
-  })),
+  'cac:TaxSubtotal': taxes
+    .filter(({ code }) => lines.some(({ taxGroup }) => taxGroup === code))
+    .map((group) => ({
+      'cbc:TaxableAmount': amountOf(group.taxable),
+      'cbc:TaxAmount': amountOf(group.tax),
+      'cac:TaxCategory': taxCategory(group),
+    })),
 });
 
 interface Quoted {
@@ -179,12 +269,16 @@ interface Quoted {
 function quotedItem(line: DocumentLine, number: number, { priced, currency }: Quoted): Content {
   const group = priced.taxes.find(({ code }) => code === line.taxGroup);
   return {
-    'cbc:ID': String(number), ...(line.note === undefined ? {} : { 'cbc:Note': clean(line.note) }),
-    'cbc:Quantity': quantityOf(line.quantity.charged, line.unit), 'cbc:LineExtensionAmount': amountOf(line.amount),
+    'cbc:ID': String(number),
+    ...(line.note === undefined ? {} : { 'cbc:Note': clean(line.note) }),
+    'cbc:Quantity': quantityOf(line.quantity.charged, line.unit),
+    'cbc:LineExtensionAmount': amountOf(line.amount),
     'cac:Price': quotedPrice(line, currency),
     'cac:Item': {
       'cbc:Name': clean(line.title),
-      ...(line.packs.length === 0 ? {} : { 'cbc:AdditionalInformation': line.packs.map(({ count, name }) => clean(`${count} x ${name}`)) }),
+      ...(line.packs.length === 0
+        ? {}
+        : { 'cbc:AdditionalInformation': line.packs.map(({ count, name }) => clean(`${count} x ${name}`)) }),
       'cac:SellersItemIdentification': { 'cbc:ID': clean(line.code) },
       ...(group === undefined ? {} : { 'cac:ClassifiedTaxCategory': taxCategory(group) }),
     },
@@ -194,8 +288,11 @@ function quotedItem(line: DocumentLine, number: number, { priced, currency }: Qu
 /** Where quantity times rate is not the amount (packs, or tax taken out), the price stands for the whole quantity, so that nothing is rounded twice. */
 function quotedPrice({ quantity, unitRate, amount, unit, packs }: DocumentLine, currency: Currency): Content {
   const [charged, price] = [decimalFrom(quantity.charged), decimalFrom(unitRate.amount)];
-  const isExact = packs.length === 0 && charged !== undefined && price !== undefined
-    && priceOf(charged, rate(price, currency, unit), commercialRounding).minor === exact(amount, currency).minor;
+  const isExact =
+    packs.length === 0 &&
+    charged !== undefined &&
+    price !== undefined &&
+    priceOf(charged, rate(price, currency, unit), commercialRounding).minor === exact(amount, currency).minor;
   return isExact
     ? { 'cbc:PriceAmount': amountOf(unitRate), 'cbc:BaseQuantity': quantityOf('1', unit) }
     : { 'cbc:PriceAmount': amountOf(amount), 'cbc:BaseQuantity': quantityOf(quantity.charged, unit) };

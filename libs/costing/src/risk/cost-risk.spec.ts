@@ -2,12 +2,30 @@ import { describe, expect, test } from '@jest/globals';
 import { costRisk, type CostRisk, type CostRiskRequest, type RiskLine } from './cost-risk.js';
 import { latinHypercube } from './latin-hypercube.js';
 
-const labour: RiskLine = { code: 'bed', title: 'Bed core', amount: 2000, spread: { low: 0.6, high: 1.8 }, extentExponent: 1, partOrLabour: 'labour' };
-const resin: RiskLine = { code: 'resin', title: 'Resin', amount: 800, spread: { low: 0.8, high: 1.4 }, extentExponent: 1, partOrLabour: 'part' };
+const labour: RiskLine = {
+  code: 'bed',
+  title: 'Bed core',
+  amount: 2000,
+  spread: { low: 0.6, high: 1.8 },
+  extentExponent: 1,
+  partOrLabour: 'labour',
+};
+const resin: RiskLine = {
+  code: 'resin',
+  title: 'Resin',
+  amount: 800,
+  spread: { low: 0.8, high: 1.4 },
+  extentExponent: 1,
+  partOrLabour: 'part',
+};
 const haul: RiskLine = { code: 'haul', title: 'Haul out', amount: 400, partOrLabour: 'labour' };
 
 const aRequest = (changes: Partial<CostRiskRequest> = {}): CostRiskRequest => ({
-  currency: 'EUR', lines: [labour, resin, haul], extent: { grade: 'sounded-and-metered' }, seed: 7, ...changes,
+  currency: 'EUR',
+  lines: [labour, resin, haul],
+  extent: { grade: 'sounded-and-metered' },
+  seed: 7,
+  ...changes,
 });
 
 function risk(changes: Partial<CostRiskRequest> = {}): CostRisk {
@@ -27,7 +45,9 @@ describe('the sample', () => {
     for (const levels of design.levels) {
       expect([...levels].sort((a, b) => a - b)).toEqual(upTo(200));
       for (let replicate = 0; replicate < 4; replicate += 1) {
-        const strata = [...levels.subarray(replicate * 50, replicate * 50 + 50)].map((level) => Math.floor(level / 4));
+        const strata = [...levels.subarray(replicate * 50, replicate * 50 + 50)].map((level) =>
+          Math.floor(level / 4),
+        );
         expect(strata.sort((a, b) => a - b)).toEqual(upTo(50));
       }
     }
@@ -49,7 +69,8 @@ describe('the distribution', () => {
 
   test('with only the extent open, every quantile is the quantile of the extent', () => {
     const { p10, p50, p80 } = risk({ lines: [{ ...labour, amount: 10_000, spread: undefined }], ...alone });
-    const cut = (p: number): number => (p <= 0.3125 ? 0.9 + Math.sqrt(p * 1.6 * 0.5) : 2.5 - Math.sqrt((1 - p) * 1.6 * 1.1));
+    const cut = (p: number): number =>
+      p <= 0.3125 ? 0.9 + Math.sqrt(p * 1.6 * 0.5) : 2.5 - Math.sqrt((1 - p) * 1.6 * 1.1);
     expect(Math.abs(amount(p10) - 10_000 * cut(0.1))).toBeLessThan(5);
     expect(Math.abs(amount(p50) - 10_000 * cut(0.5))).toBeLessThan(5);
     expect(Math.abs(amount(p80) - 10_000 * cut(0.8))).toBeLessThan(5);
@@ -71,7 +92,11 @@ describe('the distribution', () => {
   });
 
   test('lines that move together leave a wider range than lines that move alone', () => {
-    const lines = Array.from({ length: 12 }, (_, i): RiskLine => ({ ...labour, code: `l${i}`, extentExponent: 0 }));
+    const lines = Array.from({ length: 12 }, (_, i): RiskLine => ({
+      ...labour,
+      code: `l${i}`,
+      extentExponent: 0,
+    }));
     const wide = risk({ lines, extent: known, extentToRate: 0, commonShare: { labour: 0.5 } });
     const narrow = risk({ lines, extent: known, ...alone });
     expect(amount(wide.deviation)).toBeGreaterThan(2 * amount(narrow.deviation));
@@ -92,8 +117,20 @@ describe('the distribution', () => {
 
 describe('what drives it', () => {
   test('two independent lines share the variance as their own variances do', () => {
-    const a: RiskLine = { ...labour, code: 'a', amount: 1000, spread: { low: 0.5, high: 2 }, extentExponent: 0 };
-    const b: RiskLine = { ...labour, code: 'b', amount: 1000, spread: { low: 0.7, high: 1.5 }, extentExponent: 0 };
+    const a: RiskLine = {
+      ...labour,
+      code: 'a',
+      amount: 1000,
+      spread: { low: 0.5, high: 2 },
+      extentExponent: 0,
+    };
+    const b: RiskLine = {
+      ...labour,
+      code: 'b',
+      amount: 1000,
+      spread: { low: 0.7, high: 1.5 },
+      extentExponent: 0,
+    };
     // The estimate of a share from 10 000 samples in 20 bins has a standard error of about 0.007.
     const { drivers } = risk({ lines: [a, b], extent: known, ...alone });
     const variance = (l: number, h: number): number => (l * l + 1 + h * h - l - h - l * h) / 18;
@@ -123,7 +160,13 @@ describe('opening first', () => {
     // C = 10 000 E. E[max(0, 6000 - C)] = 10 000 times the integral of F(e) from 0 to 0.6
     // = 10 000 (2 x 0.5^3/3 + (0.1 - 2 (0.5^3 - 0.4^3)/3)) = 10 000 (0.083333 + 0.059333) = 1426.67; less max(0, 6000 - 5000) = 426.67.
     const line: RiskLine = { ...labour, amount: 10_000, spread: undefined };
-    const { information } = risk({ lines: [line], extent: { low: 0, likely: 0.5, high: 1 }, ...alone, worthOfRepair: '6000.00', stageZeroCost: '100.00' });
+    const { information } = risk({
+      lines: [line],
+      extent: { low: 0, likely: 0.5, high: 1 },
+      ...alone,
+      worthOfRepair: '6000.00',
+      stageZeroCost: '100.00',
+    });
     expect(Math.abs(amount(information.decisionValue!) - 426.67)).toBeLessThan(2);
     expect(Math.abs(amount(information.decisionValueNet!) - 326.67)).toBeLessThan(2);
     // 1 - F(0.6) = 2 x 0.4^2 = 0.32.
@@ -133,14 +176,25 @@ describe('opening first', () => {
 
 describe('faults', () => {
   test('all at once', () => {
-    const outcome = costRisk(aRequest({
-      samples: 55, seed: 1.5, extent: { low: 2, likely: 1, high: 3 }, extentToRate: 0.9, stageZeroCost: '-1',
-      lines: [{ ...labour, amount: Number.NaN, spread: { low: 1.1, high: 1.2 } }],
-    }));
+    const outcome = costRisk(
+      aRequest({
+        samples: 55,
+        seed: 1.5,
+        extent: { low: 2, likely: 1, high: 3 },
+        extentToRate: 0.9,
+        stageZeroCost: '-1',
+        lines: [{ ...labour, amount: Number.NaN, spread: { low: 1.1, high: 1.2 } }],
+      }),
+    );
     expect(outcome.ok ? [] : outcome.problems.map(({ code, at }) => `${code} ${at}`)).toEqual([
-      'out-of-range /samples', 'not-a-number /seed', 'out-of-range /extent',
-      'out-of-range /commonShare/labour', 'out-of-range /commonShare/part',
-      'out-of-range /lines/0/amount', 'out-of-range /lines/0/spread', 'not-a-decimal /stageZeroCost',
+      'out-of-range /samples',
+      'not-a-number /seed',
+      'out-of-range /extent',
+      'out-of-range /commonShare/labour',
+      'out-of-range /commonShare/part',
+      'out-of-range /lines/0/amount',
+      'out-of-range /lines/0/spread',
+      'not-a-decimal /stageZeroCost',
     ]);
   });
 });

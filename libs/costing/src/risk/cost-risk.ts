@@ -8,10 +8,28 @@ import { moneyNear } from '../exact.js';
 import { informationValue, type InformationValue } from './information-value.js';
 import { latinHypercube, type Design } from './latin-hypercube.js';
 import {
-  EXTENT, commonIndex, ownIndices, riskModel, simulate, totalAt, variableCount, type CommonCause, type ModelLine, type RiskModel,
+  EXTENT,
+  commonIndex,
+  ownIndices,
+  riskModel,
+  simulate,
+  totalAt,
+  variableCount,
+  type CommonCause,
+  type ModelLine,
+  type RiskModel,
 } from './risk-model.js';
 import { contingencyAtP80 } from './risk-formulas.js';
-import { binsOfLevels, deviation, histogram, mean, quantileError, quantileOfSorted, varianceShare, type HistogramBar } from './sample-statistics.js';
+import {
+  binsOfLevels,
+  deviation,
+  histogram,
+  mean,
+  quantileError,
+  quantileOfSorted,
+  varianceShare,
+  type HistogramBar,
+} from './sample-statistics.js';
 import { spreadShapes, type SpreadShape } from './spread-quantile.js';
 
 export interface RiskLine {
@@ -27,7 +45,9 @@ export interface RiskLine {
 export interface CostRiskRequest {
   readonly currency: string;
   readonly lines: readonly RiskLine[];
-  readonly extent: { readonly grade: EvidenceGrade } | { readonly low: number; readonly likely: number; readonly high: number };
+  readonly extent:
+    | { readonly grade: EvidenceGrade }
+    | { readonly low: number; readonly likely: number; readonly high: number };
   /** A multiple of ten; ten thousand when absent. */
   readonly samples?: number;
   readonly seed?: number;
@@ -84,19 +104,31 @@ const MOST_SAMPLES = 200_000;
 const BARS = 40;
 const P90_SCORE = 1.2815515655446004;
 
-export const riskDefaults = { seed: 1, samples: DEFAULT_SAMPLES, shape: 'triangular', extentToRate: 0.3, labour: 0.5, part: 0.3 } as const;
+export const riskDefaults = {
+  seed: 1,
+  samples: DEFAULT_SAMPLES,
+  shape: 'triangular',
+  extentToRate: 0.3,
+  labour: 0.5,
+  part: 0.3,
+} as const;
 
 /** The cost as a distribution: hidden extent and unit rates together, reproducible by its seed. */
 export function costRisk(request: CostRiskRequest): Outcome<CostRisk> {
   const currency = findCurrency(request.currency);
   if (currency === undefined) {
-    return refusal(problem('not-one-of', '/currency', { value: request.currency, choices: currencyCodes.join(', ') }));
+    return refusal(
+      problem('not-one-of', '/currency', { value: request.currency, choices: currencyCodes.join(', ') }),
+    );
   }
   const problems = faultsOf(request, currency);
   if (problems.length > 0) return refusal(...problems);
   const model = modelOf(request);
   const strata = (request.samples ?? DEFAULT_SAMPLES) / REPLICATES;
-  const design = latinHypercube({ variables: variableCount(model), strata, replicates: REPLICATES }, request.seed ?? riskDefaults.seed);
+  const design = latinHypercube(
+    { variables: variableCount(model), strata, replicates: REPLICATES },
+    request.seed ?? riskDefaults.seed,
+  );
   return success(described(request, { model, design, totals: simulate(model, design), currency }));
 }
 
@@ -108,15 +140,28 @@ interface Simulated {
 }
 
 const extentOf = ({ extent }: CostRiskRequest): ThreePoint =>
-  'grade' in extent ? extentMultipliers[extent.grade] : { low: extent.low, likely: extent.likely, high: extent.high };
+  'grade' in extent
+    ? extentMultipliers[extent.grade]
+    : { low: extent.low, likely: extent.likely, high: extent.high };
 
-const modelOf = (request: CostRiskRequest): RiskModel => riskModel(request.lines.map(modelLine), {
-  extent: extentOf(request), shape: request.shape ?? riskDefaults.shape, extentToRate: request.extentToRate ?? riskDefaults.extentToRate,
-  commonShare: { labour: request.commonShare?.labour ?? riskDefaults.labour, part: request.commonShare?.part ?? riskDefaults.part },
-});
+const modelOf = (request: CostRiskRequest): RiskModel =>
+  riskModel(request.lines.map(modelLine), {
+    extent: extentOf(request),
+    shape: request.shape ?? riskDefaults.shape,
+    extentToRate: request.extentToRate ?? riskDefaults.extentToRate,
+    commonShare: {
+      labour: request.commonShare?.labour ?? riskDefaults.labour,
+      part: request.commonShare?.part ?? riskDefaults.part,
+    },
+  });
 
 const modelLine = ({ code, title, amount, spread, extentExponent, partOrLabour }: RiskLine): ModelLine => ({
-  code, title, amount, spread: spread ?? { low: 1, high: 1 }, extentExponent: extentExponent ?? 0, common: partOrLabour,
+  code,
+  title,
+  amount,
+  spread: spread ?? { low: 1, high: 1 },
+  extentExponent: extentExponent ?? 0,
+  common: partOrLabour,
 });
 
 function described(request: CostRiskRequest, simulated: Simulated): CostRisk {
@@ -128,15 +173,31 @@ function described(request: CostRiskRequest, simulated: Simulated): CostRisk {
   const error = quantileError(totals, design, 0.9);
   const { drivers, jointShare } = driversOf(simulated, near);
   return {
-    currency: currency.code, samples: totals.length, seed: request.seed ?? riskDefaults.seed, shape: request.shape ?? riskDefaults.shape,
-    extent: extentOf(request), point: near(point), mean: near(mean(totals)), deviation: near(deviation(totals)),
-    p10: near(at(0.1)), p50: near(at(0.5)), p80: near(at(0.8)), p90: near(at(0.9)),
-    p90StandardError: near(error), p90RelativeError: at(0.9) === 0 ? 0 : error / at(0.9),
-    contingency: near(contingencyAtP80.evaluate({ p80: fraction(at(0.8)), point: fraction(point) })), shareAtPoint: shareAtMost(sorted, point),
-    drivers, jointShare, histogram: histogram(sorted, BARS),
+    currency: currency.code,
+    samples: totals.length,
+    seed: request.seed ?? riskDefaults.seed,
+    shape: request.shape ?? riskDefaults.shape,
+    extent: extentOf(request),
+    point: near(point),
+    mean: near(mean(totals)),
+    deviation: near(deviation(totals)),
+    p10: near(at(0.1)),
+    p50: near(at(0.5)),
+    p80: near(at(0.8)),
+    p90: near(at(0.9)),
+    p90StandardError: near(error),
+    p90RelativeError: at(0.9) === 0 ? 0 : error / at(0.9),
+    contingency: near(contingencyAtP80.evaluate({ p80: fraction(at(0.8)), point: fraction(point) })),
+    shareAtPoint: shareAtMost(sorted, point),
+    drivers,
+    jointShare,
+    histogram: histogram(sorted, BARS),
     information: informationValue({
-      totals, extentLevels: design.levels[EXTENT], currency,
-      stageZeroCost: major(request.stageZeroCost, currency), worthOfRepair: major(request.worthOfRepair, currency),
+      totals,
+      extentLevels: design.levels[EXTENT],
+      currency,
+      stageZeroCost: major(request.stageZeroCost, currency),
+      worthOfRepair: major(request.worthOfRepair, currency),
     }),
     assumptions: assumptionsOfRisk(request),
   };
@@ -161,27 +222,37 @@ function variablesOf(model: RiskModel): readonly NamedVariable[] {
     { index: EXTENT, code: 'extent', title: 'Hidden extent' },
     { index: commonIndex.labour, code: 'labour-in-common', title: 'Hours, all labour alike' },
     { index: commonIndex.part, code: 'parts-in-common', title: 'Use and price, all parts alike' },
-    ...model.lines.flatMap(({ code, title }, line) => (own[line] < 0 ? [] : [{ index: own[line], code, title }])),
+    ...model.lines.flatMap(({ code, title }, line) =>
+      own[line] < 0 ? [] : [{ index: own[line], code, title }],
+    ),
   ];
 }
 
 function driversOf(
-  { model, design, totals }: Simulated, near: (major: number) => MoneyJson,
+  { model, design, totals }: Simulated,
+  near: (major: number) => MoneyJson,
 ): { readonly drivers: readonly Driver[]; readonly jointShare: number } {
   const whole = { mean: mean(totals), variance: deviation(totals) ** 2 };
   const own = ownIndices(model);
   const bins = binsOfLevels(totals.length);
   const medians = new Array<number>(variableCount(model)).fill(0);
-  const drivers = variablesOf(model).map(({ index, code, title }) => {
-    const low = totalAt(model, own, medians.with(index, -P90_SCORE));
-    const high = totalAt(model, own, medians.with(index, P90_SCORE));
-    const share = varianceShare(totals, design.levels[index], { ...whole, bins });
-    return { code, title, low, high, share };
-  }).sort((a, b) => b.share - a.share || b.high - b.low - (a.high - a.low));
+  const drivers = variablesOf(model)
+    .map(({ index, code, title }) => {
+      const low = totalAt(model, own, medians.with(index, -P90_SCORE));
+      const high = totalAt(model, own, medians.with(index, P90_SCORE));
+      const share = varianceShare(totals, design.levels[index], { ...whole, bins });
+      return { code, title, low, high, share };
+    })
+    .sort((a, b) => b.share - a.share || b.high - b.low - (a.high - a.low));
   const explained = drivers.reduce((sum, { share }) => sum + share, 0);
   return {
     drivers: drivers.map(({ code, title, low, high, share }) => ({
-      code, title, atP10: near(low), atP90: near(high), swing: near(high - low), varianceShare: share,
+      code,
+      title,
+      atP10: near(low),
+      atP90: near(high),
+      swing: near(high - low),
+      varianceShare: share,
     })),
     jointShare: whole.variance <= 0 ? 0 : Math.max(0, 1 - explained),
   };
@@ -196,13 +267,22 @@ function assumptionsOfRisk(request: CostRiskRequest): readonly Figure[] {
   };
   if ('grade' in request.extent) {
     const { low, likely, high } = extentOf(request);
-    figures.push(assumed('1', fraction(likely), 'extent factor', {
-      at: '/extent', because: `evidence grade ${request.extent.grade}`, cite: multiplierCite, low, high,
-    }));
+    figures.push(
+      assumed('1', fraction(likely), 'extent factor', {
+        at: '/extent',
+        because: `evidence grade ${request.extent.grade}`,
+        cite: multiplierCite,
+        low,
+        high,
+      }),
+    );
   }
-  if (request.extentToRate === undefined) add('/extentToRate', riskDefaults.extentToRate, 'correlation of unit rates with the extent');
-  if (request.commonShare?.labour === undefined) add('/commonShare/labour', riskDefaults.labour, 'share of variance that labour has in common');
-  if (request.commonShare?.part === undefined) add('/commonShare/part', riskDefaults.part, 'share of variance that parts have in common');
+  if (request.extentToRate === undefined)
+    add('/extentToRate', riskDefaults.extentToRate, 'correlation of unit rates with the extent');
+  if (request.commonShare?.labour === undefined)
+    add('/commonShare/labour', riskDefaults.labour, 'share of variance that labour has in common');
+  if (request.commonShare?.part === undefined)
+    add('/commonShare/part', riskDefaults.part, 'share of variance that parts have in common');
   return figures;
 }
 
@@ -211,9 +291,22 @@ function faultsOf(request: CostRiskRequest, currency: Currency): readonly Proble
   const isSampleCount = Number.isInteger(samples / REPLICATES) && samples >= 100 && samples <= MOST_SAMPLES;
   return [
     ...(request.lines.length === 0 ? [problem('too-few', '/lines', { count: 0, least: 1 })] : []),
-    ...(isSampleCount ? [] : [problem('out-of-range', '/samples', { value: samples, range: `a multiple of ${REPLICATES} from 100 to ${MOST_SAMPLES}` })]),
-    ...(Number.isSafeInteger(request.seed ?? 1) ? [] : [problem('not-a-number', '/seed', { value: String(request.seed), hint: ', whole' })]),
-    ...(spreadShapes.includes(request.shape ?? 'triangular') ? [] : [problem('not-one-of', '/shape', { value: String(request.shape), choices: spreadShapes.join(', ') })]),
+    ...(isSampleCount
+      ? []
+      : [
+          problem('out-of-range', '/samples', {
+            value: samples,
+            range: `a multiple of ${REPLICATES} from 100 to ${MOST_SAMPLES}`,
+          }),
+        ]),
+    ...(Number.isSafeInteger(request.seed ?? 1)
+      ? []
+      : [problem('not-a-number', '/seed', { value: String(request.seed), hint: ', whole' })]),
+    ...(spreadShapes.includes(request.shape ?? 'triangular')
+      ? []
+      : [
+          problem('not-one-of', '/shape', { value: String(request.shape), choices: spreadShapes.join(', ') }),
+        ]),
     ...extentFaults(request.extent),
     ...correlationFaults(request),
     ...request.lines.flatMap((line, index) => lineFaults(line, pointer('/lines', index))),
@@ -225,21 +318,39 @@ function faultsOf(request: CostRiskRequest, currency: Currency): readonly Proble
 function extentFaults(extent: CostRiskRequest['extent']): readonly Problem[] {
   if ('grade' in extent) {
     if (Object.hasOwn(extentMultipliers, extent.grade)) return [];
-    return [problem('not-one-of', '/extent/grade', { value: extent.grade, choices: Object.keys(extentMultipliers).join(', ') })];
+    return [
+      problem('not-one-of', '/extent/grade', {
+        value: extent.grade,
+        choices: Object.keys(extentMultipliers).join(', '),
+      }),
+    ];
   }
   if (extent.low >= 0 && isOrdered(extent)) return [];
-  return [problem('out-of-range', '/extent', { value: `${extent.low}, ${extent.likely}, ${extent.high}`, range: 'three factors of 0 or more in rising order' })];
+  return [
+    problem('out-of-range', '/extent', {
+      value: `${extent.low}, ${extent.likely}, ${extent.high}`,
+      range: 'three factors of 0 or more in rising order',
+    }),
+  ];
 }
 
 function correlationFaults({ extentToRate, commonShare }: CostRiskRequest): readonly Problem[] {
   const withExtent = extentToRate ?? riskDefaults.extentToRate;
   const inRange = (value: number): boolean => value >= 0 && value <= 1;
-  const faults = inRange(withExtent) ? [] : [problem('out-of-range', '/extentToRate', { value: withExtent, range: '0 to 1' })];
+  const faults = inRange(withExtent)
+    ? []
+    : [problem('out-of-range', '/extentToRate', { value: withExtent, range: '0 to 1' })];
   const shares = (['labour', 'part'] as const).flatMap((common) => {
     const share = commonShare?.[common] ?? riskDefaults[common];
     const most = 1 - withExtent ** 2;
-    return inRange(share) && share <= most + 1e-12 ? []
-      : [problem('out-of-range', pointer('/commonShare', common), { value: share, range: `0 to ${most}, so that with the extent it makes no more than the whole` })];
+    return inRange(share) && share <= most + 1e-12
+      ? []
+      : [
+          problem('out-of-range', pointer('/commonShare', common), {
+            value: share,
+            range: `0 to ${most}, so that with the extent it makes no more than the whole`,
+          }),
+        ];
   });
   return [...faults, ...shares];
 }
@@ -247,15 +358,27 @@ function correlationFaults({ extentToRate, commonShare }: CostRiskRequest): read
 function lineFaults({ amount, spread, extentExponent }: RiskLine, at: string): readonly Problem[] {
   const exponent = extentExponent ?? 0;
   return [
-    ...(Number.isFinite(amount) && amount >= 0 ? [] : [problem('out-of-range', pointer(at, 'amount'), { value: amount, range: '0 or more' })]),
-    ...(exponent >= 0 && exponent <= 2 ? [] : [problem('out-of-range', pointer(at, 'extentExponent'), { value: exponent, range: '0 to 2' })]),
-    ...(spread === undefined || (spread.low >= 0 && isOrdered({ ...spread, likely: 1 })) ? []
-      : [problem('out-of-range', pointer(at, 'spread'), { value: `${spread.low} to ${spread.high}`, range: 'from 0 up to 1 at the low end, 1 or more at the high end' })]),
+    ...(Number.isFinite(amount) && amount >= 0
+      ? []
+      : [problem('out-of-range', pointer(at, 'amount'), { value: amount, range: '0 or more' })]),
+    ...(exponent >= 0 && exponent <= 2
+      ? []
+      : [problem('out-of-range', pointer(at, 'extentExponent'), { value: exponent, range: '0 to 2' })]),
+    ...(spread === undefined || (spread.low >= 0 && isOrdered({ ...spread, likely: 1 }))
+      ? []
+      : [
+          problem('out-of-range', pointer(at, 'spread'), {
+            value: `${spread.low} to ${spread.high}`,
+            range: 'from 0 up to 1 at the low end, 1 or more at the high end',
+          }),
+        ]),
   ];
 }
 
 const amountFault = (text: string | undefined, at: string, currency: Currency): readonly Problem[] => {
   if (text === undefined) return [];
   const read = moneyFrom(text, currency);
-  return read !== undefined && read.minor >= 0n ? [] : [problem('not-a-decimal', at, { value: text, most: currency.minorDigits })];
+  return read !== undefined && read.minor >= 0n
+    ? []
+    : [problem('not-a-decimal', at, { value: text, most: currency.minorDigits })];
 };

@@ -48,24 +48,31 @@ export function informationValue(request: InformationRequest): InformationValue 
   const then = groups.reduce((sum, group) => sum + reserve(group) * group.length, 0) / totals.length;
   const decision = worthOfRepair === undefined ? undefined : decisionValue(totals, groups, worthOfRepair);
   return {
-    reserveNow: near(now), reserveThen: near(then), reserveFreed: near(now - then),
+    reserveNow: near(now),
+    reserveThen: near(then),
+    reserveFreed: near(now - then),
     ...(stageZeroCost === undefined ? {} : { stageZeroCost: near(stageZeroCost) }),
-    ...(decision === undefined || worthOfRepair === undefined ? {} : {
-      decisionValue: near(decision), decisionValueNet: near(decision - (stageZeroCost ?? 0)),
-      shareAboveWorth: totals.filter((total) => total > worthOfRepair).length / totals.length,
-    }),
+    ...(decision === undefined || worthOfRepair === undefined
+      ? {}
+      : {
+          decisionValue: near(decision),
+          decisionValueNet: near(decision - (stageZeroCost ?? 0)),
+          shareAboveWorth: totals.filter((total) => total > worthOfRepair).length / totals.length,
+        }),
   };
 }
 
 function groupsByExtent({ totals, extentLevels }: InformationRequest): readonly Float64Array[] {
   const groups: number[][] = Array.from({ length: BINS }, () => []);
-  for (let i = 0; i < totals.length; i += 1) groups[Math.floor(extentLevels[i] * BINS / totals.length)].push(totals[i]);
+  for (let i = 0; i < totals.length; i += 1)
+    groups[Math.floor((extentLevels[i] * BINS) / totals.length)].push(totals[i]);
   return groups.map((group) => Float64Array.from(group));
 }
 
 const reserve = (totals: Float64Array): number => quantileOfSorted(totals.slice().sort(), 0.8) - mean(totals);
 
 function decisionValue(totals: Float64Array, groups: readonly Float64Array[], worth: number): number {
-  const informed = groups.reduce((sum, group) => sum + Math.max(0, worth - mean(group)) * group.length, 0) / totals.length;
+  const informed =
+    groups.reduce((sum, group) => sum + Math.max(0, worth - mean(group)) * group.length, 0) / totals.length;
   return informed - Math.max(0, worth - mean(totals));
 }

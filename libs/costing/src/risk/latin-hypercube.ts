@@ -33,7 +33,9 @@ export function latinHypercube({ variables, strata, replicates }: DesignShape, s
   const random = randomStream(seed);
   const count = strata * replicates;
   const scores = Float64Array.from({ length: count }, (_, level) => normalScore((level + 0.5) / count));
-  const levels = Array.from({ length: variables }, (_, variable) => shuffledReplicates(strata, { replicates, variable, random }));
+  const levels = Array.from({ length: variables }, (_, variable) =>
+    shuffledReplicates(strata, { replicates, variable, random }),
+  );
   return { replicates, strata, levels, scores };
 }
 

@@ -5,11 +5,20 @@ import { fraction } from '#lib/units';
 export const extentScaling = defineFormula({
   id: 'costing.extent-scaling',
   title: 'Cost of a line at another extent',
-  cite: { source: 'ARITHMETIC', note: 'shapes that stay alike: areas grow with the factor, edges with its square root, counts not at all' },
+  cite: {
+    source: 'ARITHMETIC',
+    note: 'shapes that stay alike: areas grow with the factor, edges with its square root, counts not at all',
+  },
   inputs: {
     amount: { symbol: 'A', unit: '1', meaning: 'amount at the recorded extent, in major units', from: 0 },
     extentFactor: { symbol: 'E', unit: '1', meaning: 'found area over recorded area', from: 0 },
-    exponent: { symbol: 'k', unit: '1', meaning: '1 with the area, 0.5 with its edge, 0 not at all', from: 0, upTo: 2 },
+    exponent: {
+      symbol: 'k',
+      unit: '1',
+      meaning: '1 with the area, 0.5 with its edge, 0 not at all',
+      from: 0,
+      upTo: 2,
+    },
   },
   output: { symbol: "A'", unit: '1', meaning: 'amount at the found extent, in major units' },
   evaluate: ({ amount, extentFactor, exponent }) => fraction(amount * extentFactor ** exponent),
@@ -26,7 +35,12 @@ export const contingencyAtP80 = defineFormula({
   title: 'Contingency: P80 less the point, none when the point covers it',
   cite: { source: 'COMMON-PRACTICE', note: 'four in five jobs stay within point and contingency together' },
   inputs: {
-    p80: { symbol: 'P80', unit: '1', meaning: 'cost that four in five jobs do not exceed, in major units', from: 0 },
+    p80: {
+      symbol: 'P80',
+      unit: '1',
+      meaning: 'cost that four in five jobs do not exceed, in major units',
+      from: 0,
+    },
     point: { symbol: 'P', unit: '1', meaning: 'point estimate, in major units', from: 0 },
   },
   output: { symbol: 'C', unit: '1', meaning: 'contingency, in major units' },

@@ -51,7 +51,9 @@ const WIDEST_SCORE = 7;
 const PER_SCORE = 64;
 const TABLE_LENGTH = 2 * WIDEST_SCORE * PER_SCORE + 2;
 
-const shares = Float64Array.from({ length: TABLE_LENGTH }, (_, index) => normalShare(index / PER_SCORE - WIDEST_SCORE));
+const shares = Float64Array.from({ length: TABLE_LENGTH }, (_, index) =>
+  normalShare(index / PER_SCORE - WIDEST_SCORE),
+);
 
 export function riskModel(lines: readonly ModelLine[], terms: ModelTerms): RiskModel {
   const tables = new Map<string, Float64Array>();
@@ -63,14 +65,21 @@ export function riskModel(lines: readonly ModelLine[], terms: ModelTerms): RiskM
     return known;
   };
   return {
-    lines, terms, extentTable: quantilesOf(terms.extent, terms.shape, shares), rateTables: lines.map(rateTable),
+    lines,
+    terms,
+    extentTable: quantilesOf(terms.extent, terms.shape, shares),
+    rateTables: lines.map(rateTable),
     loads: lines.map(({ common }) => loadsOf(terms, common)),
   };
 }
 
 function loadsOf({ extentToRate, commonShare }: ModelTerms, common: CommonCause): Loads {
   const shared = Math.sqrt(commonShare[common]);
-  return { extent: extentToRate, common: shared, own: Math.sqrt(Math.max(0, 1 - extentToRate ** 2 - shared ** 2)) };
+  return {
+    extent: extentToRate,
+    common: shared,
+    own: Math.sqrt(Math.max(0, 1 - extentToRate ** 2 - shared ** 2)),
+  };
 }
 
 /** Straight between table points; the step of 1/64 of a deviation keeps the error below 10^-4 of the range. */
@@ -104,8 +113,15 @@ export function totalAt(model: RiskModel, own: readonly number[], scores: readon
   return model.lines.reduce((sum, line, index) => {
     const table = model.rateTables[index];
     const load = model.loads[index];
-    const rate = table === undefined ? 1 : atScore(table,
-      load.extent * scores[EXTENT] + load.common * scores[commonIndex[line.common]] + load.own * scores[own[index]]);
+    const rate =
+      table === undefined
+        ? 1
+        : atScore(
+            table,
+            load.extent * scores[EXTENT] +
+              load.common * scores[commonIndex[line.common]] +
+              load.own * scores[own[index]],
+          );
     return sum + line.amount * extent ** line.extentExponent * rate;
   }, 0);
 }
@@ -114,7 +130,9 @@ export function totalAt(model: RiskModel, own: readonly number[], scores: readon
 export function simulate(model: RiskModel, design: Design): Float64Array {
   const count = design.replicates * design.strata;
   const totals = new Float64Array(count);
-  const extents = Float64Array.from({ length: count }, (_, i) => atScore(model.extentTable, design.scores[design.levels[EXTENT][i]]));
+  const extents = Float64Array.from({ length: count }, (_, i) =>
+    atScore(model.extentTable, design.scores[design.levels[EXTENT][i]]),
+  );
   const powers = new Map<number, Float64Array>();
   const own = ownIndices(model);
   const shared = { labour: sharedScores(model, design, 'labour'), part: sharedScores(model, design, 'part') };
@@ -123,7 +141,13 @@ export function simulate(model: RiskModel, design: Design): Float64Array {
     powers.set(line.extentExponent, factor);
     const table = model.rateTables[index];
     if (table === undefined) addCertain(totals, line.amount, factor);
-    else addUncertain(totals, factor, { line, table, load: model.loads[index], own: own[index], shared: shared[line.common] }, design);
+    else
+      addUncertain(
+        totals,
+        factor,
+        { line, table, load: model.loads[index], own: own[index], shared: shared[line.common] },
+        design,
+      );
   });
   return totals;
 }
@@ -144,10 +168,18 @@ interface UncertainLine {
 function sharedScores({ terms }: RiskModel, { scores, levels }: Design, common: CommonCause): Float64Array {
   const load = loadsOf(terms, common);
   const [extentLevels, commonLevels] = [levels[EXTENT], levels[commonIndex[common]]];
-  return Float64Array.from(extentLevels, (level, i) => load.extent * scores[level] + load.common * scores[commonLevels[i]]);
+  return Float64Array.from(
+    extentLevels,
+    (level, i) => load.extent * scores[level] + load.common * scores[commonLevels[i]],
+  );
 }
 
-function addUncertain(totals: Float64Array, factor: Float64Array, { line, table, load, own, shared }: UncertainLine, { scores, levels }: Design): void {
+function addUncertain(
+  totals: Float64Array,
+  factor: Float64Array,
+  { line, table, load, own, shared }: UncertainLine,
+  { scores, levels }: Design,
+): void {
   const ownLevels = levels[own];
   for (let i = 0; i < totals.length; i += 1) {
     const score = shared[i] + load.own * scores[ownLevels[i]];

@@ -8,7 +8,8 @@ export function quantileOfSorted(sorted: Float64Array, p: number): number {
   return sorted[cell] + (place - cell) * (sorted[cell + 1] - sorted[cell]);
 }
 
-export const mean = (values: Float64Array): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+export const mean = (values: Float64Array): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;
 
 export function deviation(values: Float64Array): number {
   const centre = mean(values);
@@ -18,14 +19,16 @@ export function deviation(values: Float64Array): number {
 /** Standard error of a quantile, from its scatter over the replicates of the design. */
 export function quantileError(values: Float64Array, { replicates, strata }: Design, p: number): number {
   const found = Float64Array.from({ length: replicates }, (_, replicate) =>
-    quantileOfSorted(values.slice(replicate * strata, (replicate + 1) * strata).sort(), p));
+    quantileOfSorted(values.slice(replicate * strata, (replicate + 1) * strata).sort(), p),
+  );
   return deviation(found) / Math.sqrt(replicates);
 }
 
 const SHARE_BINS = 20;
 
 /** The bin of each level when the levels are shared out evenly. */
-export const binsOfLevels = (count: number): Uint8Array => Uint8Array.from({ length: count }, (_, level) => Math.floor(level * SHARE_BINS / count));
+export const binsOfLevels = (count: number): Uint8Array =>
+  Uint8Array.from({ length: count }, (_, level) => Math.floor((level * SHARE_BINS) / count));
 
 interface Whole {
   readonly mean: number;
@@ -46,9 +49,13 @@ export function varianceShare(values: Float64Array, levels: Int32Array, whole: W
     sums[bin] += values[i];
     counts[bin] += 1;
   }
-  const between = sums.reduce((sum, total, bin) => (counts[bin] === 0 ? sum : sum + counts[bin] * (total / counts[bin] - whole.mean) ** 2), 0);
+  const between = sums.reduce(
+    (sum, total, bin) =>
+      counts[bin] === 0 ? sum : sum + counts[bin] * (total / counts[bin] - whole.mean) ** 2,
+    0,
+  );
   const raw = between / values.length / whole.variance;
-  const freed = 1 - (1 - raw) * (values.length - 1) / (values.length - SHARE_BINS);
+  const freed = 1 - ((1 - raw) * (values.length - 1)) / (values.length - SHARE_BINS);
   return Math.max(0, freed);
 }
 
@@ -64,5 +71,9 @@ export function histogram(sorted: Float64Array, bars: number): readonly Histogra
   if (width === 0) return [{ from, to: from, count: sorted.length }];
   const counts = new Int32Array(bars);
   for (const value of sorted) counts[Math.min(bars - 1, Math.floor((value - from) / width))] += 1;
-  return Array.from(counts, (count, bar) => ({ from: from + bar * width, to: from + (bar + 1) * width, count }));
+  return Array.from(counts, (count, bar) => ({
+    from: from + bar * width,
+    to: from + (bar + 1) * width,
+    count,
+  }));
 }

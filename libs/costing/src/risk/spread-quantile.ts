@@ -40,7 +40,7 @@ export type QuantileTable = (probabilities: Float64Array) => Float64Array;
 export function betaQuantiles({ low, likely, high }: ThreePoint, probabilities: Float64Array): Float64Array {
   const width = high - low;
   if (width <= 0) return probabilities.map(() => likely);
-  const rise = 4 * (likely - low) / width;
+  const rise = (4 * (likely - low)) / width;
   const fall = 4 - rise;
   const share = cumulativeShares((x) => x ** rise * (1 - x) ** fall);
   return interpolatedInverse(share, probabilities).map((x) => low + x * width);
@@ -51,7 +51,7 @@ function cumulativeShares(density: (x: number) => number): Float64Array {
   const sums = new Float64Array(INTEGRATION_STEPS + 1);
   for (let i = 0; i < INTEGRATION_STEPS; i += 1) {
     const x = i * step;
-    sums[i + 1] = sums[i] + (density(x) + 4 * density(x + step / 2) + density(x + step)) * step / 6;
+    sums[i + 1] = sums[i] + ((density(x) + 4 * density(x + step / 2) + density(x + step)) * step) / 6;
   }
   return sums.map((sum) => sum / sums[INTEGRATION_STEPS]);
 }
@@ -69,5 +69,11 @@ function interpolatedInverse(share: Float64Array, probabilities: Float64Array): 
   return found;
 }
 
-export const quantilesOf = (points: ThreePoint, shape: SpreadShape, probabilities: Float64Array): Float64Array =>
-  shape === 'beta' ? betaQuantiles(points, probabilities) : probabilities.map((p) => triangularQuantile(points, p));
+export const quantilesOf = (
+  points: ThreePoint,
+  shape: SpreadShape,
+  probabilities: Float64Array,
+): Float64Array =>
+  shape === 'beta'
+    ? betaQuantiles(points, probabilities)
+    : probabilities.map((p) => triangularQuantile(points, p));

@@ -20,7 +20,10 @@ const turnedTo: Readonly<Record<DeckView['bow'], (place: Place) => Point>> = {
 /** Fits places into room at a recommended scale, with the bow where the drawing comes out larger. */
 export function deckView(places: readonly Place[], room: Box): DeckView {
   const [right, up] = [viewWith('right', places, room), viewWith('up', places, room)];
-  return up.scale.factor > right.scale.factor || (up.scale.factor === right.scale.factor && room.height > room.width) ? up : right;
+  return up.scale.factor > right.scale.factor ||
+    (up.scale.factor === right.scale.factor && room.height > room.width)
+    ? up
+    : right;
 }
 
 export function viewWith(bow: DeckView['bow'], places: readonly Place[], room: Box): DeckView {
@@ -30,7 +33,12 @@ export function viewWith(bow: DeckView['bow'], places: readonly Place[], room: B
 
 /** One sheet millimetre is one real millimetre; `origin` comes to lie at the upper left of the room. */
 export function fullSizeView(origin: Place, room: Box): DeckView {
-  return placed('right', { x: origin[0], y: origin[1], width: room.width, height: room.height }, room, fullSize);
+  return placed(
+    'right',
+    { x: origin[0], y: origin[1], width: room.width, height: room.height },
+    room,
+    fullSize,
+  );
 }
 
 function placed(bow: DeckView['bow'], bounds: Box, room: Box, scale: Scale): DeckView {

@@ -8,7 +8,18 @@ import { inset, signedArea, type Box, type Point } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
 import { textWidthMm } from '../sheet/text-size.js';
 import { deckView, type DeckView } from './deck-view.js';
-import { blockFittings, blockTexts, fittingLegend, fittingMarks, inside, lineSample, panelLegend, panelMarks, type Fitting, type Panel } from './panel-marks.js';
+import {
+  blockFittings,
+  blockTexts,
+  fittingLegend,
+  fittingMarks,
+  inside,
+  lineSample,
+  panelLegend,
+  panelMarks,
+  type Fitting,
+  type Panel,
+} from './panel-marks.js';
 import { ringsOf, type Area, type Outline, type Place } from './place.js';
 
 export interface PlannedOpening {
@@ -39,19 +50,36 @@ export const datumOf = (panel: Panel): Place => [
 /** What to mark and saw: saw lines with running dimensions from the two datum edges, undercut, taper, fittings. */
 export function openingPlan(input: OpeningPlanInput, request: DrawingRequest): Drawing {
   const draft = drawn(input, request, []);
-  return draft.left === 0 ? draft.drawing : drawn(input, request, [request.reader.words.openingPlan.notListed(draft.left)]).drawing;
+  return draft.left === 0
+    ? draft.drawing
+    : drawn(input, request, [request.reader.words.openingPlan.notListed(draft.left)]).drawing;
 }
 
-function drawn(input: OpeningPlanInput, request: DrawingRequest, notes: readonly string[]): { readonly drawing: Drawing; readonly left: number } {
+function drawn(
+  input: OpeningPlanInput,
+  request: DrawingRequest,
+  notes: readonly string[],
+): { readonly drawing: Drawing; readonly left: number } {
   const { reader } = request;
   const { openings, panel } = input;
   const { openingPlan: said } = reader.words;
   const depths = openings.flatMap(({ cutDepthMm }) => (cutDepthMm === undefined ? [] : [cutDepthMm]));
   const sheet = openSheet({
-    name: 'opening-plan', title: said.title, ...request, isToScale: true,
-    notes: [...(depths.length === openings.length && depths.length > 0 ? [said.note(lengthText(reader, Math.min(...depths), 1))] : [said.noDepth]), ...notes],
+    name: 'opening-plan',
+    title: said.title,
+    ...request,
+    isToScale: true,
+    notes: [
+      ...(depths.length === openings.length && depths.length > 0
+        ? [said.note(lengthText(reader, Math.min(...depths), 1))]
+        : [said.noDepth]),
+      ...notes,
+    ],
     description: said.describe(
-      said.openings(openings.length), areaText(reader, sum(openings.map(({ areaM2 }) => areaM2))), lengthText(reader, input.cutLengthM * 1000)),
+      said.openings(openings.length),
+      areaText(reader, sum(openings.map(({ areaM2 }) => areaM2))),
+      lengthText(reader, input.cutLengthM * 1000),
+    ),
     legend: legendOf(input, reader),
   });
   const margin = longestValueMm(input, reader) + 8;
@@ -61,10 +89,15 @@ function drawn(input: OpeningPlanInput, request: DrawingRequest, notes: readonly
   const grounds = openings.flatMap((opening) => openingGround(opening, view));
   const edges = panelMarks(panel, view, sheet);
   for (const { area } of openings) for (const ring of ringsOf(area)) sheet.room.avoid(view.ring(ring), true);
-  const names = openings.map(({ label, area, areaM2 }) => sheet.room.place({
-    at: inside(ringsOf(area).map(view.ring)), content: `${shown(reader, label)}  ${areaText(reader, areaM2)}`,
-    style: { weight: 'bold', sizeMm: sizes.strong, backed: true }, clearMm: 0, leader: true,
-  }));
+  const names = openings.map(({ label, area, areaM2 }) =>
+    sheet.room.place({
+      at: inside(ringsOf(area).map(view.ring)),
+      content: `${shown(reader, label)}  ${areaText(reader, areaM2)}`,
+      style: { weight: 'bold', sizeMm: sizes.strong, backed: true },
+      clearMm: 0,
+      leader: true,
+    }),
+  );
   const fittings = fittingMarks(input.fittings, view, sheet);
   const corners = openings.flatMap((opening) => cornerNumbers(opening, view, sheet));
   const marks = [...grounds, ...edges, ...dimensions.marks, ...names.flat(), ...fittings.marks, ...corners];
@@ -75,7 +108,10 @@ function drawn(input: OpeningPlanInput, request: DrawingRequest, notes: readonly
 function longestValueMm({ panel, openings }: OpeningPlanInput, reader: Reader): number {
   const [datumX, datumY] = datumOf(panel);
   const values = openings.flatMap(listedCorners).flatMap(([x, y]) => [x - datumX, y - datumY]);
-  return Math.max(8, ...values.map((value) => textWidthMm(dimensionText(reader, value), sizes.body, 'regular')));
+  return Math.max(
+    8,
+    ...values.map((value) => textWidthMm(dimensionText(reader, value), sizes.body, 'regular')),
+  );
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
@@ -92,15 +128,26 @@ const openingGround = ({ area, undercut, taperBand }: PlannedOpening, view: Deck
 const MOST_CORNERS = 16;
 
 /** Corners that the table of corners lists: those of the saw line, or none when it is too fine a curve. */
-export const listedCorners = ({ sawLine }: PlannedOpening): Outline => (sawLine.length > MOST_CORNERS ? [] : sawLine);
+export const listedCorners = ({ sawLine }: PlannedOpening): Outline =>
+  sawLine.length > MOST_CORNERS ? [] : sawLine;
 
 function cornerNumbers(opening: PlannedOpening, view: DeckView, sheet: OpenSheet): readonly Mark[] {
   const ring = view.ring(listedCorners(opening));
   const turn = Math.sign(signedArea(ring)) || 1;
-  return ring.flatMap((corner, index) => sheet.room.place({
-    at: nudged(corner, ring[(index + ring.length - 1) % ring.length], ring[(index + 1) % ring.length], turn),
-    content: String(index + 1), style: { sizeMm: sizes.fine }, clearMm: 0, leader: false,
-  }));
+  return ring.flatMap((corner, index) =>
+    sheet.room.place({
+      at: nudged(
+        corner,
+        ring[(index + ring.length - 1) % ring.length],
+        ring[(index + 1) % ring.length],
+        turn,
+      ),
+      content: String(index + 1),
+      style: { sizeMm: sizes.fine },
+      clearMm: 0,
+      leader: false,
+    }),
+  );
 }
 
 /** A little into the opening, where the number lies on plain ground. */
@@ -123,39 +170,72 @@ interface Level {
   readonly content: string;
 }
 
-function datumDimensions({ panel, openings }: OpeningPlanInput, view: DeckView, sheet: OpenSheet): { readonly marks: readonly Mark[]; readonly left: number } {
+function datumDimensions(
+  { panel, openings }: OpeningPlanInput,
+  view: DeckView,
+  sheet: OpenSheet,
+): { readonly marks: readonly Mark[]; readonly left: number } {
   const { reader } = sheet.request;
   const [datumX, datumY] = datumOf(panel);
   const origin = view.at([datumX, datumY]);
   const { x, y, width, height } = view.box;
   const corners = openings.flatMap(listedCorners);
   const isUp = view.bow === 'up';
-  const [across, down] = isUp ? [1, 0] as const : [0, 1] as const;
+  const [across, down] = isUp ? ([1, 0] as const) : ([0, 1] as const);
   const real = (place: Place, axis: 0 | 1): number => place[axis] - (axis === 0 ? datumX : datumY);
-  const levels = (axis: 0 | 1, sheetAxis: 0 | 1): readonly Level[] => merged(corners.map((corner) => {
-    const spot = view.at(corner);
-    return { at: spot[sheetAxis], from: spot[1 - sheetAxis], content: dimensionText(reader, real(corner, axis)) };
-  }), sheetAxis === 0 ? 'largest' : 'smallest');
-  const below = runningDimensions({
-    along: 'x', origin: origin[0], values: withOrigin(levels(across, 0), origin[0], y + height, reader), level: y + height + 6, range: [x - 6, x + width + 4],
-  }, sheet.room);
-  const left = runningDimensions({
-    along: 'y', origin: origin[1], values: withOrigin(levels(down, 1), origin[1], x, reader), level: x - 6, range: [y - 4, y + height + 4],
-  }, sheet.room);
+  const levels = (axis: 0 | 1, sheetAxis: 0 | 1): readonly Level[] =>
+    merged(
+      corners.map((corner) => {
+        const spot = view.at(corner);
+        return {
+          at: spot[sheetAxis],
+          from: spot[1 - sheetAxis],
+          content: dimensionText(reader, real(corner, axis)),
+        };
+      }),
+      sheetAxis === 0 ? 'largest' : 'smallest',
+    );
+  const below = runningDimensions(
+    {
+      along: 'x',
+      origin: origin[0],
+      values: withOrigin(levels(across, 0), origin[0], y + height, reader),
+      level: y + height + 6,
+      range: [x - 6, x + width + 4],
+    },
+    sheet.room,
+  );
+  const left = runningDimensions(
+    {
+      along: 'y',
+      origin: origin[1],
+      values: withOrigin(levels(down, 1), origin[1], x, reader),
+      level: x - 6,
+      range: [y - 4, y + height + 4],
+    },
+    sheet.room,
+  );
   const datum = datumMarks(origin, view, reader);
   blockTexts(datum, sheet);
   return { marks: [...below.marks, ...left.marks, ...datum], left: below.left + left.left };
 }
 
-const withOrigin = (levels: readonly Level[], at: number, from: number, reader: Reader): readonly Level[] =>
-  [{ at, from, content: dimensionText(reader, 0) }, ...levels];
+const withOrigin = (levels: readonly Level[], at: number, from: number, reader: Reader): readonly Level[] => [
+  { at, from, content: dimensionText(reader, 0) },
+  ...levels,
+];
 
 /** One value for all corners on one level, drawn from the corner nearest to the value. */
 function merged(levels: readonly Level[], nearest: 'largest' | 'smallest'): readonly Level[] {
   const byContent = new Map<string, Level>();
   for (const level of levels) {
     const known = byContent.get(level.content);
-    const from = known === undefined ? level.from : nearest === 'largest' ? Math.max(known.from, level.from) : Math.min(known.from, level.from);
+    const from =
+      known === undefined
+        ? level.from
+        : nearest === 'largest'
+          ? Math.max(known.from, level.from)
+          : Math.min(known.from, level.from);
     byContent.set(level.content, { ...level, from });
   }
   return [...byContent.values()];
@@ -168,21 +248,34 @@ function datumMarks(origin: Point, view: DeckView, reader: Reader): readonly Mar
     line('centre', [x - 4, origin[1]], [x + width + 2, origin[1]]),
     line('centre', [origin[0], y - 3], [origin[0], y + height + 4]),
     circle(origin, 1.2, 'visible', 'paper'),
-    text([origin[0] + 2, view.bow === 'up' ? origin[1] - 1.2 : origin[1] - 1.2], reader.words.openingPlan.datum, { sizeMm: sizes.fine, weight: 'bold', backed: true }),
+    text(
+      [origin[0] + 2, view.bow === 'up' ? origin[1] - 1.2 : origin[1] - 1.2],
+      reader.words.openingPlan.datum,
+      { sizeMm: sizes.fine, weight: 'bold', backed: true },
+    ),
   ];
 }
 
 function legendOf({ panel, openings, fittings }: OpeningPlanInput, reader: Reader): readonly LegendEntry[] {
   const said = reader.words.openingPlan;
   const undercut = (box: Box): readonly Mark[] => {
-    const ring: readonly Point[] = [[box.x, box.y], [box.x + box.width, box.y], [box.x + box.width, box.y + box.height], [box.x, box.y + box.height]];
+    const ring: readonly Point[] = [
+      [box.x, box.y],
+      [box.x + box.width, box.y],
+      [box.x + box.width, box.y + box.height],
+      [box.x, box.y + box.height],
+    ];
     return [...hatched([ring], 'sparse'), shape([ring], 'hidden', 'none')];
   };
   return [
     ...panelLegend(panel, reader),
     { sample: (box) => [boxMark(box, 'saw', 'light')], meaning: said.sawLine },
-    ...(openings.some((opening) => opening.taperBand.length > 0) ? [{ sample: lineSample('adjacent'), meaning: said.taper }] : []),
-    ...(openings.some((opening) => opening.undercut.length > 0) ? [{ sample: undercut, meaning: said.undercut }] : []),
+    ...(openings.some((opening) => opening.taperBand.length > 0)
+      ? [{ sample: lineSample('adjacent'), meaning: said.taper }]
+      : []),
+    ...(openings.some((opening) => opening.undercut.length > 0)
+      ? [{ sample: undercut, meaning: said.undercut }]
+      : []),
     ...fittingLegend(fittings, reader),
   ];
 }

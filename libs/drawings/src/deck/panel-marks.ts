@@ -19,20 +19,26 @@ export interface Fitting {
 }
 
 /** Room for the overall dimensions below and left of the deck. */
-export const roomInside = (area: Box, left: number, bottom: number): Box => inset(area, left, 2, { right: 2, bottom });
+export const roomInside = (area: Box, left: number, bottom: number): Box =>
+  inset(area, left, 2, { right: 2, bottom });
 
 /** The outline of the panel, its holes and what it rests on. */
 export function panelMarks(panel: Panel, view: DeckView, sheet: OpenSheet): readonly Mark[] {
   const rings = ringsOf(panel).map(view.ring);
   for (const ring of rings) sheet.room.avoid(ring, true);
-  const supports = panel.supports.flatMap(({ from, to }) => clippedLine(view.at(from), view.at(to), sheet.area));
+  const supports = panel.supports.flatMap(({ from, to }) =>
+    clippedLine(view.at(from), view.at(to), sheet.area),
+  );
   return [
-    ...(isWhole(rings, sheet.area) ? [shape(rings, 'visible', 'none')] : rings.flatMap((ring) => clippedRing(ring, sheet.area)).map((part) => line('visible', ...part))),
+    ...(isWhole(rings, sheet.area)
+      ? [shape(rings, 'visible', 'none')]
+      : rings.flatMap((ring) => clippedRing(ring, sheet.area)).map((part) => line('visible', ...part))),
     ...supports.map(([from, to]) => line('hidden', from, to)),
   ];
 }
 
-const isWhole = (rings: readonly Ring[], area: Box): boolean => rings.every((ring) => contains(area, boxOf(ring)));
+const isWhole = (rings: readonly Ring[], area: Box): boolean =>
+  rings.every((ring) => contains(area, boxOf(ring)));
 
 /** Overall length and width of what the view shows. */
 export function overallDimensions(measured: Outline, view: DeckView, sheet: OpenSheet): readonly Mark[] {
@@ -42,8 +48,22 @@ export function overallDimensions(measured: Outline, view: DeckView, sheet: Open
   const [across, down] = isUp ? [real.height, real.width] : [real.width, real.height];
   const { x, y, width, height } = view.box;
   const marks = [
-    ...spanDimension({ along: 'x', from: x, to: x + width, level: y + height + 6, startLevel: y + height + 1, content: dimensionText(reader, across) }),
-    ...spanDimension({ along: 'y', from: y, to: y + height, level: x - 6, startLevel: x - 1, content: dimensionText(reader, down) }),
+    ...spanDimension({
+      along: 'x',
+      from: x,
+      to: x + width,
+      level: y + height + 6,
+      startLevel: y + height + 1,
+      content: dimensionText(reader, across),
+    }),
+    ...spanDimension({
+      along: 'y',
+      from: y,
+      to: y + height,
+      level: x - 6,
+      startLevel: x - 1,
+      content: dimensionText(reader, down),
+    }),
   ];
   blockTexts(marks, sheet);
   return marks;
@@ -60,11 +80,21 @@ export const blockFittings = (fittings: readonly Fitting[], view: DeckView, shee
 };
 
 /** A fitting: a small ringed cross with its name beside it. */
-export function fittingMarks(fittings: readonly Fitting[], view: DeckView, sheet: OpenSheet): { readonly marks: readonly Mark[]; readonly left: number } {
+export function fittingMarks(
+  fittings: readonly Fitting[],
+  view: DeckView,
+  sheet: OpenSheet,
+): { readonly marks: readonly Mark[]; readonly left: number } {
   const symbols = fittings.flatMap(({ at }) => fittingSymbol(view.at(at)));
-  const labels = fittings.map(({ id, at }) => sheet.room.place({
-    at: view.at(at), content: shown(sheet.request.reader, id), style: { sizeMm: sizes.fine, backed: true }, clearMm: 2, leader: true,
-  }));
+  const labels = fittings.map(({ id, at }) =>
+    sheet.room.place({
+      at: view.at(at),
+      content: shown(sheet.request.reader, id),
+      style: { sizeMm: sizes.fine, backed: true },
+      clearMm: 2,
+      leader: true,
+    }),
+  );
   return { marks: [...symbols, ...labels.flat()], left: labels.filter((marks) => marks.length === 0).length };
 }
 
@@ -74,23 +104,44 @@ export const fittingSymbol = ([x, y]: Point): readonly Mark[] => [
   line('fine', [x, y - 1.9], [x, y + 1.9]),
 ];
 
-export const around = ([x, y]: Point, reach: number): Box => ({ x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach });
+export const around = ([x, y]: Point, reach: number): Box => ({
+  x: x - reach,
+  y: y - reach,
+  width: 2 * reach,
+  height: 2 * reach,
+});
 
 /** The point of a shape that is farthest from its edges: where its label reads best. */
 export function inside(rings: readonly Ring[]): Point {
-  const found = polylabel(rings.map((ring) => ring.map(([x, y]) => [x, y])), 0.2);
+  const found = polylabel(
+    rings.map((ring) => ring.map(([x, y]) => [x, y])),
+    0.2,
+  );
   return [found[0], found[1]];
 }
 
 export const middleOf = ({ x, y, width, height }: Box): Point => [x + width / 2, y + height / 2];
 
-export const lineSample = (type: Parameters<typeof line>[0]) => (box: Box): readonly Mark[] =>
-  [line(type, [box.x, box.y + box.height / 2], [box.x + box.width, box.y + box.height / 2])];
+export const lineSample =
+  (type: Parameters<typeof line>[0]) =>
+  (box: Box): readonly Mark[] => [
+    line(type, [box.x, box.y + box.height / 2], [box.x + box.width, box.y + box.height / 2]),
+  ];
 
 export const panelLegend = (panel: Panel, reader: Reader): readonly LegendEntry[] => [
   { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
-  ...(panel.supports.length === 0 ? [] : [{ sample: lineSample('hidden'), meaning: reader.words.drawing.support }]),
+  ...(panel.supports.length === 0
+    ? []
+    : [{ sample: lineSample('hidden'), meaning: reader.words.drawing.support }]),
 ];
 
 export const fittingLegend = (fittings: readonly Fitting[], reader: Reader): readonly LegendEntry[] =>
-  (fittings.length === 0 ? [] : [{ room: 'symbol', sample: (box: Box) => fittingSymbol(middleOf(box)), meaning: reader.words.drawing.fitting }]);
+  fittings.length === 0
+    ? []
+    : [
+        {
+          room: 'symbol',
+          sample: (box: Box) => fittingSymbol(middleOf(box)),
+          meaning: reader.words.drawing.fitting,
+        },
+      ];

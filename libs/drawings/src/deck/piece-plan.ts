@@ -5,7 +5,15 @@ import { lined } from '../sheet/hatch.js';
 import { boxMark, circle, shape, sizes, type Mark } from '../sheet/marks.js';
 import type { Drawing } from '../sheet/svg.js';
 import { deckView, type DeckView } from './deck-view.js';
-import { inside, lineSample, middleOf, panelMarks, roomInside, overallDimensions, type Panel } from './panel-marks.js';
+import {
+  inside,
+  lineSample,
+  middleOf,
+  panelMarks,
+  roomInside,
+  overallDimensions,
+  type Panel,
+} from './panel-marks.js';
 import { ringsOf, type Area, type Outline, type Place } from './place.js';
 
 export interface PlannedPiece {
@@ -29,17 +37,33 @@ export function piecePlan(input: PiecePlanInput, request: DrawingRequest): Drawi
   return draft.left === 0 ? draft.drawing : drawn(input, request, draft.left).drawing;
 }
 
-function drawn(input: PiecePlanInput, request: DrawingRequest, leftOut: number): { readonly drawing: Drawing; readonly left: number } {
+function drawn(
+  input: PiecePlanInput,
+  request: DrawingRequest,
+  leftOut: number,
+): { readonly drawing: Drawing; readonly left: number } {
   const { reader } = request;
   const said = reader.words.piecePlan;
   const { panel, pieces, openings } = input;
   const sheet = openSheet({
-    name: 'piece-plan', title: said.title, ...request, isToScale: true,
+    name: 'piece-plan',
+    title: said.title,
+    ...request,
+    isToScale: true,
     notes: [said.note, ...(leftOut === 0 ? [] : [said.leftOut(leftOut)])],
-    description: said.describe(said.pieces(pieces.length), areaText(reader, pieces.reduce((sum, { areaM2 }) => sum + areaM2, 0))),
+    description: said.describe(
+      said.pieces(pieces.length),
+      areaText(
+        reader,
+        pieces.reduce((sum, { areaM2 }) => sum + areaM2, 0),
+      ),
+    ),
     legend: legendOf(input, reader),
   });
-  const shownPart = [...openings.flatMap(({ area }) => area.outer), ...pieces.flatMap(({ outline }) => outline)];
+  const shownPart = [
+    ...openings.flatMap(({ area }) => area.outer),
+    ...pieces.flatMap(({ outline }) => outline),
+  ];
   const view = deckView(shownPart, roomInside(sheet.area, 12, 11));
   const dimensions = overallDimensions(shownPart, view, sheet);
   const grounds = pieces.flatMap((piece) => pieceMarks(piece, view));
@@ -66,8 +90,11 @@ const pieceMarks = ({ outline, grainDeg, bleedHoles }: PlannedPiece, view: DeckV
 
 const labelOf = ({ label, outline }: PlannedPiece, view: DeckView, sheet: OpenSheet): readonly Mark[] =>
   sheet.room.place({
-    at: inside([view.ring(outline)]), content: shown(sheet.request.reader, label),
-    style: { weight: 'bold', backed: true, sizeMm: sizes.body }, clearMm: 0, leader: true,
+    at: inside([view.ring(outline)]),
+    content: shown(sheet.request.reader, label),
+    style: { weight: 'bold', backed: true, sizeMm: sizes.body },
+    clearMm: 0,
+    leader: true,
   });
 
 function legendOf({ pieces }: PiecePlanInput, reader: Reader): readonly LegendEntry[] {
@@ -75,10 +102,30 @@ function legendOf({ pieces }: PiecePlanInput, reader: Reader): readonly LegendEn
   return [
     { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
     { sample: lineSample('hidden'), meaning: said.cut },
-    { sample: (box) => [...lined([boxRing(box)], 0, 1.2), boxMark(box, 'contour', 'none')], meaning: said.piece },
-    ...(pieces.some(({ bleedHoles }) => bleedHoles.length > 0) ? [{ room: 'symbol' as const, sample: (box: Parameters<typeof middleOf>[0]) => [circle(middleOf(box), 0.4, undefined, 'ink')], meaning: said.bleed }] : []),
+    {
+      sample: (box) => [...lined([boxRing(box)], 0, 1.2), boxMark(box, 'contour', 'none')],
+      meaning: said.piece,
+    },
+    ...(pieces.some(({ bleedHoles }) => bleedHoles.length > 0)
+      ? [
+          {
+            room: 'symbol' as const,
+            sample: (box: Parameters<typeof middleOf>[0]) => [circle(middleOf(box), 0.4, undefined, 'ink')],
+            meaning: said.bleed,
+          },
+        ]
+      : []),
   ];
 }
 
-const boxRing = ({ x, y, width, height }: Parameters<typeof middleOf>[0]): readonly (readonly [number, number])[] =>
-  [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
+const boxRing = ({
+  x,
+  y,
+  width,
+  height,
+}: Parameters<typeof middleOf>[0]): readonly (readonly [number, number])[] => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + height],
+  [x, y + height],
+];

@@ -6,7 +6,14 @@ import { shape, sizes, type Mark } from '../sheet/marks.js';
 import type { Point } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
 import { deckView } from './deck-view.js';
-import { lineSample, overallDimensions, panelLegend, panelMarks, roomInside, type Panel } from './panel-marks.js';
+import {
+  lineSample,
+  overallDimensions,
+  panelLegend,
+  panelMarks,
+  roomInside,
+  type Panel,
+} from './panel-marks.js';
 import { ringsOf, type Area } from './place.js';
 
 export interface PlannedPly {
@@ -31,35 +38,57 @@ export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
   const said = reader.words.plyPlan;
   const { panel, plies, openings } = input;
   const sheet = openSheet({
-    name: 'ply-plan', title: said.title, ...request, isToScale: true, notes: [],
+    name: 'ply-plan',
+    title: said.title,
+    ...request,
+    isToScale: true,
+    notes: [],
     description: said.describe(said.plies(plies.length), `${upTo(reader, input.taperRatio, 1)}:1`),
     legend: legendOf(input, reader),
   });
-  const shownPart = [...openings.flatMap(({ area }) => area.outer), ...plies.flatMap(({ outline }) => outline.flatMap(({ outer }) => outer))];
+  const shownPart = [
+    ...openings.flatMap(({ area }) => area.outer),
+    ...plies.flatMap(({ outline }) => outline.flatMap(({ outer }) => outer)),
+  ];
   const view = deckView(shownPart, roomInside(sheet.area, 12, 11));
   const dimensions = overallDimensions(shownPart, view, sheet);
   const edges = panelMarks(panel, view, sheet);
   const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'visible', 'light'));
-  const outlines = plies.flatMap(({ outline }, index) => outline.map((area) => shape(ringsOf(area).map(view.ring), lineOf(index), 'none')));
-  const labels = plies.flatMap((ply, index) => ply.outline.slice(0, 12).flatMap((area) => plyLabel(ply, view.ring(area.outer), sheet, index)));
+  const outlines = plies.flatMap(({ outline }, index) =>
+    outline.map((area) => shape(ringsOf(area).map(view.ring), lineOf(index), 'none')),
+  );
+  const labels = plies.flatMap((ply, index) =>
+    ply.outline.slice(0, 12).flatMap((area) => plyLabel(ply, view.ring(area.outer), sheet, index)),
+  );
   return closeSheet(sheet, [...cuts, ...outlines, ...edges, ...dimensions, ...labels], view);
 }
 
 /** On the outline itself, each ply at another corner, so that the numbers of nested outlines do not meet. */
-function plyLabel({ order }: PlannedPly, ring: readonly Point[], sheet: OpenSheet, index: number): readonly Mark[] {
+function plyLabel(
+  { order }: PlannedPly,
+  ring: readonly Point[],
+  sheet: OpenSheet,
+  index: number,
+): readonly Mark[] {
   const content = sheet.request.reader.words.plyPlan.ply(String(order));
   const start = Math.floor((index * ring.length) / 5) % ring.length;
   const midpoints = ring.map((_, step): Point => {
     const [a, b] = [ring[(start + step) % ring.length], ring[(start + step + 1) % ring.length]];
     return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
   });
-  return sheet.room.place({ at: midpoints[0], content, style: { sizeMm: sizes.fine, backed: true }, clearMm: 0, leader: true });
+  return sheet.room.place({
+    at: midpoints[0],
+    content,
+    style: { sizeMm: sizes.fine, backed: true },
+    clearMm: 0,
+    leader: true,
+  });
 }
 
 const legendOf = ({ panel, plies }: PlyPlanInput, reader: Reader): readonly LegendEntry[] => [
   ...panelLegend(panel, reader),
   ...plies.map(({ order, materialName }, index) => ({
-    sample: lineSample(lineOf(index)), meaning: reader.words.plyPlan.plyOf(String(order), shown(reader, materialName)),
+    sample: lineSample(lineOf(index)),
+    meaning: reader.words.plyPlan.plyOf(String(order), shown(reader, materialName)),
   })),
 ];
-

@@ -5,15 +5,44 @@ import { join } from 'node:path';
 import { describe, expect, test } from '@jest/globals';
 import { piecesDxf, sheetsDxf } from './cut-files.js';
 
-const square = (x: number, y: number, size: number) => [[x, y], [x + size, y], [x + size, y + size], [x, y + size]] as const;
+const square = (x: number, y: number, size: number) =>
+  [
+    [x, y],
+    [x + size, y],
+    [x + size, y + size],
+    [x, y + size],
+  ] as const;
 const pieces = [
-  { label: 'A1', outline: square(100, 100, 200), holes: [square(150, 150, 20)], bleedHoles: [[200, 250]] as const, grainDeg: 0 },
-  { label: 'A2\nlower', outline: [[0, 0], [120.5, 0], [60.25, 80]] as const },
+  {
+    label: 'A1',
+    outline: square(100, 100, 200),
+    holes: [square(150, 150, 20)],
+    bleedHoles: [[200, 250]] as const,
+    grainDeg: 0,
+  },
+  {
+    label: 'A2\nlower',
+    outline: [
+      [0, 0],
+      [120.5, 0],
+      [60.25, 80],
+    ] as const,
+  },
 ];
-const sheets = [{
-  label: '1220 x 610, first', outline: [[0, 0], [1220, 0], [1220, 610], [0, 610]] as const, hasGrain: true,
-  placed: [{ piece: 'A1', outline: square(5, 5, 200), cutOrder: 1 }], offcutsKept: [square(300, 0, 500)],
-}];
+const sheets = [
+  {
+    label: '1220 x 610, first',
+    outline: [
+      [0, 0],
+      [1220, 0],
+      [1220, 610],
+      [0, 610],
+    ] as const,
+    hasGrain: true,
+    placed: [{ piece: 'A1', outline: square(5, 5, 200), cutOrder: 1 }],
+    offcutsKept: [square(300, 0, 500)],
+  },
+];
 
 /** Debian's general-purpose reader of the format (python3-ezdxf), where it is installed. */
 const python = '/usr/bin/python3';
@@ -51,15 +80,34 @@ const reader = readerOrReason();
 const withReader = reader.can ? test : test.skip;
 
 describe(`files for a cutting machine${reader.can ? '' : ` (not audited: ${reader.reason})`}`, () => {
-  withReader('pieces open without errors or repairs, closed, in millimetres, a layer for each purpose', () => {
-    expect(audited(piecesDxf(pieces))).toMatchObject({
-      errors: 0, fixes: 0, units: 4, closed: true, count: 3, layers: ['bleed hole', 'grain', 'hole', 'label', 'piece edge'],
-      corners: [[0, 0], [200, 0], [200, 200], [0, 200]],
-    });
-  });
+  withReader(
+    'pieces open without errors or repairs, closed, in millimetres, a layer for each purpose',
+    () => {
+      expect(audited(piecesDxf(pieces))).toMatchObject({
+        errors: 0,
+        fixes: 0,
+        units: 4,
+        closed: true,
+        count: 3,
+        layers: ['bleed hole', 'grain', 'hole', 'label', 'piece edge'],
+        corners: [
+          [0, 0],
+          [200, 0],
+          [200, 200],
+          [0, 200],
+        ],
+      });
+    },
+  );
 
   withReader('sheets open without errors or repairs, with their pieces and what is worth keeping', () => {
-    expect(audited(sheetsDxf(sheets))).toMatchObject({ errors: 0, fixes: 0, closed: true, count: 3, layers: ['grain', 'label', 'offcut kept', 'piece edge', 'sheet edge'] });
+    expect(audited(sheetsDxf(sheets))).toMatchObject({
+      errors: 0,
+      fixes: 0,
+      closed: true,
+      count: 3,
+      layers: ['grain', 'label', 'offcut kept', 'piece edge', 'sheet edge'],
+    });
   });
 
   test('the same pieces give the same file, byte for byte, and no label breaks a line', () => {

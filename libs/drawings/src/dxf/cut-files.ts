@@ -17,7 +17,12 @@ export interface SheetToCut {
   readonly label: string;
   readonly outline: Corners;
   readonly holes?: readonly Corners[];
-  readonly placed: readonly { readonly piece: string; readonly outline: Corners; readonly holes?: readonly Corners[]; readonly cutOrder: number }[];
+  readonly placed: readonly {
+    readonly piece: string;
+    readonly outline: Corners;
+    readonly holes?: readonly Corners[];
+    readonly cutOrder: number;
+  }[];
   readonly offcutsKept?: readonly Corners[];
   /** The grain lies along x. */
   readonly hasGrain?: boolean;
@@ -26,10 +31,12 @@ export interface SheetToCut {
 const gapMm = 50;
 
 /** Every piece at 1:1, side by side, with its label, holes and grain. */
-export const piecesDxf = (pieces: readonly PieceToCut[]): string => dxfText(inRow(pieces, (piece) => boxOf(piece.outline), pieceMarks));
+export const piecesDxf = (pieces: readonly PieceToCut[]): string =>
+  dxfText(inRow(pieces, (piece) => boxOf(piece.outline), pieceMarks));
 
 /** Every sheet at 1:1, side by side, with its pieces, cut order and what is worth keeping. */
-export const sheetsDxf = (sheets: readonly SheetToCut[]): string => dxfText(inRow(sheets, (sheet) => boxOf(sheet.outline), sheetMarks));
+export const sheetsDxf = (sheets: readonly SheetToCut[]): string =>
+  dxfText(inRow(sheets, (sheet) => boxOf(sheet.outline), sheetMarks));
 
 interface Box {
   readonly left: number;
@@ -45,7 +52,11 @@ function boxOf(corners: Corners): Box {
   return { left, bottom, width: Math.max(...xs) - left, height: Math.max(...ys) - bottom };
 }
 
-function inRow<T>(items: readonly T[], boxFor: (item: T) => Box, marksOf: (item: T, move: Move, box: Box) => readonly DxfMark[]): readonly DxfMark[] {
+function inRow<T>(
+  items: readonly T[],
+  boxFor: (item: T) => Box,
+  marksOf: (item: T, move: Move, box: Box) => readonly DxfMark[],
+): readonly DxfMark[] {
   let x = 0;
   return items.flatMap((item) => {
     const box = boxFor(item);
@@ -57,20 +68,37 @@ function inRow<T>(items: readonly T[], boxFor: (item: T) => Box, marksOf: (item:
 
 type Move = (point: DxfPoint) => DxfPoint;
 
-const outline = (purpose: DxfMark['purpose'], corners: Corners, move: Move): DxfMark => ({ kind: 'outline', purpose, corners: corners.map(move) });
+const outline = (purpose: DxfMark['purpose'], corners: Corners, move: Move): DxfMark => ({
+  kind: 'outline',
+  purpose,
+  corners: corners.map(move),
+});
 
-function pieceMarks({ label, outline: edge, holes = [], bleedHoles = [], bleedDiameterMm = 4, grainDeg }: PieceToCut, move: Move, box: Box): readonly DxfMark[] {
+function pieceMarks(
+  { label, outline: edge, holes = [], bleedHoles = [], bleedDiameterMm = 4, grainDeg }: PieceToCut,
+  move: Move,
+  box: Box,
+): readonly DxfMark[] {
   const middle: DxfPoint = [box.left + box.width / 2, box.bottom + box.height / 2];
   return [
     outline('piece edge', edge, move),
     ...holes.map((hole) => outline('hole', hole, move)),
-    ...bleedHoles.map((centre): DxfMark => ({ kind: 'circle', purpose: 'bleed hole', centre: move(centre), radiusMm: bleedDiameterMm / 2 })),
+    ...bleedHoles.map((centre): DxfMark => ({
+      kind: 'circle',
+      purpose: 'bleed hole',
+      centre: move(centre),
+      radiusMm: bleedDiameterMm / 2,
+    })),
     labelMark(label, move(middle), box),
     ...(grainDeg === undefined ? [] : [grainMark(move(middle), grainDeg, box)]),
   ];
 }
 
-function sheetMarks({ label, outline: edge, holes = [], placed, offcutsKept = [], hasGrain = false }: SheetToCut, move: Move, box: Box): readonly DxfMark[] {
+function sheetMarks(
+  { label, outline: edge, holes = [], placed, offcutsKept = [], hasGrain = false }: SheetToCut,
+  move: Move,
+  box: Box,
+): readonly DxfMark[] {
   return [
     outline('sheet edge', edge, move),
     ...holes.map((hole) => outline('hole', hole, move)),
@@ -90,8 +118,13 @@ function middleOf(corners: Corners): DxfPoint {
   return [left + width / 2, bottom + height / 2];
 }
 
-const labelMark = (text: string, at: DxfPoint, box: Box): DxfMark =>
-  ({ kind: 'text', purpose: 'label', at, heightMm: Math.max(3, Math.min(15, box.height / 4, box.width / (text.length + 1))), text });
+const labelMark = (text: string, at: DxfPoint, box: Box): DxfMark => ({
+  kind: 'text',
+  purpose: 'label',
+  at,
+  heightMm: Math.max(3, Math.min(15, box.height / 4, box.width / (text.length + 1))),
+  text,
+});
 
 /** A line along the grain through the middle, half as long as the piece is. */
 function grainMark([x, y]: DxfPoint, grainDeg: number, { width, height }: Box): DxfMark {

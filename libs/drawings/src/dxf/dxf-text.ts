@@ -4,10 +4,17 @@ import { Colors, DxfWriter, LWPolylineFlags, Units, point2d, point3d } from '@ta
 export type DxfPoint = readonly [number, number];
 
 /** What a line is for; each is a layer of that name. */
-export type DxfPurpose = 'sheet edge' | 'piece edge' | 'hole' | 'bleed hole' | 'label' | 'grain' | 'offcut kept';
+export type DxfPurpose =
+  'sheet edge' | 'piece edge' | 'hole' | 'bleed hole' | 'label' | 'grain' | 'offcut kept';
 
 const colours: Readonly<Record<DxfPurpose, number>> = {
-  'sheet edge': Colors.Blue, 'piece edge': Colors.White, 'hole': Colors.Red, 'bleed hole': Colors.Magenta, 'label': Colors.Green, 'grain': Colors.Cyan, 'offcut kept': Colors.Yellow,
+  'sheet edge': Colors.Blue,
+  'piece edge': Colors.White,
+  'hole': Colors.Red,
+  'bleed hole': Colors.Magenta,
+  'label': Colors.Green,
+  'grain': Colors.Cyan,
+  'offcut kept': Colors.Yellow,
 };
 
 const purposes = ['sheet edge', 'piece edge', 'hole', 'bleed hole', 'label', 'grain', 'offcut kept'] as const;
@@ -15,8 +22,19 @@ const purposes = ['sheet edge', 'piece edge', 'hole', 'bleed hole', 'label', 'gr
 export type DxfMark =
   | { readonly kind: 'outline'; readonly purpose: DxfPurpose; readonly corners: readonly DxfPoint[] }
   | { readonly kind: 'line'; readonly purpose: DxfPurpose; readonly from: DxfPoint; readonly to: DxfPoint }
-  | { readonly kind: 'circle'; readonly purpose: DxfPurpose; readonly centre: DxfPoint; readonly radiusMm: number }
-  | { readonly kind: 'text'; readonly purpose: DxfPurpose; readonly at: DxfPoint; readonly heightMm: number; readonly text: string };
+  | {
+      readonly kind: 'circle';
+      readonly purpose: DxfPurpose;
+      readonly centre: DxfPoint;
+      readonly radiusMm: number;
+    }
+  | {
+      readonly kind: 'text';
+      readonly purpose: DxfPurpose;
+      readonly at: DxfPoint;
+      readonly heightMm: number;
+      readonly text: string;
+    };
 
 /** The marks as an open drawing exchange file (ASCII), 1:1 in millimetres, outlines closed, a layer for each purpose. */
 export function dxfText(marks: readonly DxfMark[]): string {
@@ -31,7 +49,10 @@ function add(writer: DxfWriter, mark: DxfMark): void {
   const layerName = mark.purpose;
   switch (mark.kind) {
     case 'outline':
-      writer.addLWPolyline(mark.corners.map(([x, y]) => ({ point: point2d(x, y) })), { flags: LWPolylineFlags.Closed, layerName });
+      writer.addLWPolyline(
+        mark.corners.map(([x, y]) => ({ point: point2d(x, y) })),
+        { flags: LWPolylineFlags.Closed, layerName },
+      );
       return;
     case 'line':
       writer.addLine(at(mark.from), at(mark.to), { layerName });

@@ -7,16 +7,32 @@ export const cutFileNames = ['piece-plan', 'sheet-layout'] as const;
 /** The pieces or the sheets at 1:1 as an open drawing exchange file; undefined where the estimate has none, or for another name. */
 export function cutFile(name: string, { core }: Pick<Estimate, 'core'>): string | undefined {
   if (name === 'piece-plan' && core.pieces.length > 0) return piecesDxf(core.pieces.map(pieceToCut));
-  if (name === 'sheet-layout' && core.sheets.length > 0) return sheetsDxf(core.sheets.map((sheet) => sheetToCut(sheet, core)));
+  if (name === 'sheet-layout' && core.sheets.length > 0)
+    return sheetsDxf(core.sheets.map((sheet) => sheetToCut(sheet, core)));
   return undefined;
 }
 
 type Core = Estimate['core'];
 
-const pieceToCut = ({ label, outline, bleedHoles, grainDeg }: Core['pieces'][number]): PieceToCut =>
-  ({ label, outline, bleedHoles, ...(grainDeg === undefined ? {} : { grainDeg }) });
+const pieceToCut = ({ label, outline, bleedHoles, grainDeg }: Core['pieces'][number]): PieceToCut => ({
+  label,
+  outline,
+  bleedHoles,
+  ...(grainDeg === undefined ? {} : { grainDeg }),
+});
 
-const sheetToCut = ({ label, lengthMm, widthMm, thicknessMm, placed, offcutsKept }: Core['sheets'][number], { pieces }: Core): SheetToCut => ({
-  label: `${label}: ${lengthMm} x ${widthMm} x ${thicknessMm} mm`, outline: [[0, 0], [lengthMm, 0], [lengthMm, widthMm], [0, widthMm]],
-  placed, offcutsKept, hasGrain: pieces.some(({ grainDeg }) => grainDeg !== undefined),
+const sheetToCut = (
+  { label, lengthMm, widthMm, thicknessMm, placed, offcutsKept }: Core['sheets'][number],
+  { pieces }: Core,
+): SheetToCut => ({
+  label: `${label}: ${lengthMm} x ${widthMm} x ${thicknessMm} mm`,
+  outline: [
+    [0, 0],
+    [lengthMm, 0],
+    [lengthMm, widthMm],
+    [0, widthMm],
+  ],
+  placed,
+  offcutsKept,
+  hasGrain: pieces.some(({ grainDeg }) => grainDeg !== undefined),
 });

@@ -17,11 +17,20 @@ export interface SectionInput {
   /** Height between the skins of the sound deck. */
   readonly cavityMm: number;
   /** What fills the cavity in the opening, from the inner skin upwards. */
-  readonly stack: readonly { readonly layer: string; readonly thicknessMm: number; readonly isBond: boolean }[];
+  readonly stack: readonly {
+    readonly layer: string;
+    readonly thicknessMm: number;
+    readonly isBond: boolean;
+  }[];
   readonly taperRatio: number;
   readonly taperWidthMm: number;
   /** From the core outwards. */
-  readonly plies: readonly { readonly order: number; readonly materialName: string; readonly thicknessMm: number; readonly widthMm?: number }[];
+  readonly plies: readonly {
+    readonly order: number;
+    readonly materialName: string;
+    readonly thicknessMm: number;
+    readonly widthMm?: number;
+  }[];
 }
 
 /** A closed layer of the section in real mm: x across the cut, z upwards from the underside of the inner skin. */
@@ -40,17 +49,34 @@ export function jointSection(input: SectionInput, request: DrawingRequest): Draw
   const said = reader.words.section;
   const reach = reachOf(input);
   const heightMm = input.innerSkinMm + input.cavityMm + input.outerSkinMm + overheight(input);
-  const plan = (notes: readonly string[]): OpenSheet => openSheet({
-    name: 'section', title: said.title, ...request, isToScale: true, notes, legend: [], description: '',
-  });
+  const plan = (notes: readonly string[]): OpenSheet =>
+    openSheet({
+      name: 'section',
+      title: said.title,
+      ...request,
+      isToScale: true,
+      notes,
+      legend: [],
+      description: '',
+    });
   const { layers, key, share } = labelled(layersOf(input, reach, reader), request.format.kind === 'phone');
   const { scale, times } = scaled(reach, heightMm, plan([' ', ...key]).area, share);
   const factor = fixed(reader, times, 0);
   const sheet = plan([said.exaggerated(scale.text, factor), ...key]);
-  const described = said.describe(said.methods[input.method], `${upTo(reader, input.taperRatio, 1)}:1`, factor);
+  const described = said.describe(
+    said.methods[input.method],
+    `${upTo(reader, input.taperRatio, 1)}:1`,
+    factor,
+  );
   const { area } = sheet;
-  const middle: Point = [area.x + area.width / 2, area.y + area.height - 4 - Math.max(0, (area.height - 24 - heightMm * scale.factor * times) / 2)];
-  const at = ([x, z]: readonly [number, number]): Point => [middle[0] + x * scale.factor, middle[1] - z * scale.factor * times];
+  const middle: Point = [
+    area.x + area.width / 2,
+    area.y + area.height - 4 - Math.max(0, (area.height - 24 - heightMm * scale.factor * times) / 2),
+  ];
+  const at = ([x, z]: readonly [number, number]): Point => [
+    middle[0] + x * scale.factor,
+    middle[1] - z * scale.factor * times,
+  ];
   const marks = [
     ...layers.flatMap((layer) => layerMarks(layer, at)),
     ...sideLabels(layers, at, { sheet, reach, share }),
@@ -79,18 +105,30 @@ interface Labels {
 /** A narrow screen has no room for names beside the section: there they are numbered and listed below. */
 function labelled(layers: readonly Layer[], isNarrow: boolean): Labels {
   if (!isNarrow) return { layers, key: [], share: NAME_SHARE };
-  const ordered = layers.filter(({ label }) => label !== undefined).sort((one, other) => topOf(other) - topOf(one));
+  const ordered = layers
+    .filter(({ label }) => label !== undefined)
+    .sort((one, other) => topOf(other) - topOf(one));
   const numbers = new Map(ordered.map((layer, index) => [layer, String(index + 1)]));
   return {
-    layers: layers.map((layer) => layer.label === undefined ? layer : { ...layer, label: { ...layer.label, content: numbers.get(layer) ?? '' } }),
-    key: ordered.map(({ label }, index) => `${index + 1}: ${label?.content ?? ''}`), share: NUMBER_SHARE,
+    layers: layers.map((layer) =>
+      layer.label === undefined
+        ? layer
+        : { ...layer, label: { ...layer.label, content: numbers.get(layer) ?? '' } },
+    ),
+    key: ordered.map(({ label }, index) => `${index + 1}: ${label?.content ?? ''}`),
+    share: NUMBER_SHARE,
   };
 }
 
 const topOf = ({ corners }: Layer): number => Math.max(...corners.map(([, z]) => z));
 
 /** Widths at the largest scale that fits between the label columns; heights then as much larger as there is room for. */
-function scaled(reach: number, heightMm: number, area: Box, share: number): { readonly scale: Scale; readonly times: number } {
+function scaled(
+  reach: number,
+  heightMm: number,
+  area: Box,
+  share: number,
+): { readonly scale: Scale; readonly times: number } {
   const room = area.height - 26;
   const scale = scaleToFit(2 * reach, heightMm, area.width * (1 - 2 * share), room);
   const times = exaggerations.find((factor) => heightMm * scale.factor * factor <= room) ?? 1;
@@ -101,22 +139,54 @@ function layersOf(input: SectionInput, reach: number, reader: Reader): readonly 
   const { innerSkinMm, cavityMm, outerSkinMm } = input;
   const said = reader.words.section;
   const coreTop = innerSkinMm + cavityMm;
-  const named = (name: string, thicknessMm: number): string => `${lengthText(reader, thicknessMm, 1)}  ${name}`;
-  const slab = (fromX: number, toX: number, fromZ: number, toZ: number): Layer['corners'] => [[fromX, fromZ], [toX, fromZ], [toX, toZ], [fromX, toZ]];
+  const named = (name: string, thicknessMm: number): string =>
+    `${lengthText(reader, thicknessMm, 1)}  ${name}`;
+  const slab = (fromX: number, toX: number, fromZ: number, toZ: number): Layer['corners'] => [
+    [fromX, fromZ],
+    [toX, fromZ],
+    [toX, toZ],
+    [fromX, toZ],
+  ];
   let level = innerSkinMm;
   const stack = input.stack.map(({ layer, thicknessMm, isBond }): Layer => {
     const corners = slab(-reach, 0, level, level + thicknessMm);
     level += thicknessMm;
-    return { corners, fill: isBond ? 'ink' : 'paper', ...(isBond ? {} : { hatch: 'diagonal' }), label: { side: 'left', content: named(shown(reader, layer), thicknessMm) } };
+    return {
+      corners,
+      fill: isBond ? 'ink' : 'paper',
+      ...(isBond ? {} : { hatch: 'diagonal' }),
+      label: { side: 'left', content: named(shown(reader, layer), thicknessMm) },
+    };
   });
-  const outer: Layer['corners'] = [[0, coreTop], [reach, coreTop], [reach, coreTop + outerSkinMm], [input.taperWidthMm, coreTop + outerSkinMm]];
-  const lifted: readonly Layer[] = input.method === 'relay' ? [] : [{
-    corners: outer.map(([x, z]) => [-x, z + level - coreTop]), fill: 'mid', label: { side: 'left', content: named(said.liftedSkin, outerSkinMm) },
-  }];
+  const outer: Layer['corners'] = [
+    [0, coreTop],
+    [reach, coreTop],
+    [reach, coreTop + outerSkinMm],
+    [input.taperWidthMm, coreTop + outerSkinMm],
+  ];
+  const lifted: readonly Layer[] =
+    input.method === 'relay'
+      ? []
+      : [
+          {
+            corners: outer.map(([x, z]) => [-x, z + level - coreTop]),
+            fill: 'mid',
+            label: { side: 'left', content: named(said.liftedSkin, outerSkinMm) },
+          },
+        ];
   return [
-    { corners: slab(-reach, reach, 0, innerSkinMm), fill: 'mid', label: { side: 'right', content: named(said.innerSkin, innerSkinMm) } },
+    {
+      corners: slab(-reach, reach, 0, innerSkinMm),
+      fill: 'mid',
+      label: { side: 'right', content: named(said.innerSkin, innerSkinMm) },
+    },
     ...stack,
-    { corners: slab(0, reach, innerSkinMm, coreTop), fill: 'paper', hatch: 'back-diagonal', label: { side: 'right', content: named(said.oldCore, cavityMm) } },
+    {
+      corners: slab(0, reach, innerSkinMm, coreTop),
+      fill: 'paper',
+      hatch: 'back-diagonal',
+      label: { side: 'right', content: named(said.oldCore, cavityMm) },
+    },
     { corners: outer, fill: 'mid', label: { side: 'right', content: named(said.outerSkin, outerSkinMm) } },
     ...lifted,
     ...plyLayers(input, reach, level, reader),
@@ -135,18 +205,37 @@ function plyLayers(input: SectionInput, reach: number, startLevel: number, reade
   const ground = (x: number): number => base + Math.min(input.outerSkinMm, Math.abs(x) * slope);
   let below: PlyShape = { corners: [], top: input.method === 'relay' ? () => startLevel : ground };
   return input.plies.map((ply, index): Layer => {
-    below = input.method === 'relay' ? relaidPly(ply, below, { base, slope, reach }) : closingPly(input, index, below);
+    below =
+      input.method === 'relay'
+        ? relaidPly(ply, below, { base, slope, reach })
+        : closingPly(input, index, below);
     const content = `${lengthText(reader, ply.thicknessMm, 2)}  ${reader.words.section.ply(String(ply.order))}, ${shown(reader, ply.materialName)}`;
-    return { corners: below.corners, fill: index % 2 === 0 ? 'light' : 'paper', label: { side: 'left', content } };
+    return {
+      corners: below.corners,
+      fill: index % 2 === 0 ? 'light' : 'paper',
+      label: { side: 'left', content },
+    };
   });
 }
 
 /** A relaid ply ends on the ground taper, so that the stack comes up flush with the old skin. */
-function relaidPly({ thicknessMm }: SectionInput['plies'][number], below: PlyShape, { base, slope, reach }: { base: number; slope: number; reach: number }): PlyShape {
+function relaidPly(
+  { thicknessMm }: SectionInput['plies'][number],
+  below: PlyShape,
+  { base, slope, reach }: { base: number; slope: number; reach: number },
+): PlyShape {
   const low = below.top(0);
   const high = low + thicknessMm;
   const edge = (z: number): number => (slope === 0 ? 0 : Math.max(0, (z - base) / slope));
-  return { corners: [[-reach, low], [edge(low), low], [edge(high), high], [-reach, high]], top: () => high };
+  return {
+    corners: [
+      [-reach, low],
+      [edge(low), low],
+      [edge(high), high],
+      [-reach, high],
+    ],
+    top: () => high,
+  };
 }
 
 /** A closing ply lies over both tapers and follows what is below it. */
@@ -154,7 +243,10 @@ function closingPly(input: SectionInput, index: number, below: PlyShape): PlySha
   const { thicknessMm } = input.plies[index];
   const half = halfWidth(input, index);
   const hem = 0.01;
-  const breaks = input.plies.slice(0, index).map((_, earlier) => halfWidth(input, earlier)).filter((at) => at < half)
+  const breaks = input.plies
+    .slice(0, index)
+    .map((_, earlier) => halfWidth(input, earlier))
+    .filter((at) => at < half)
     .flatMap((at) => [-at - hem, -at + hem, at - hem, at + hem]);
   const stations = [-half, ...breaks, 0, half].sort((a, b) => a - b);
   const covers = (x: number): boolean => Math.abs(x) < half;
@@ -170,7 +262,10 @@ function closingPly(input: SectionInput, index: number, below: PlyShape): PlySha
 const halfWidth = ({ plies, taperWidthMm }: SectionInput, index: number): number =>
   (plies[index].widthMm ?? (2 * taperWidthMm * (index + 1)) / plies.length) / 2;
 
-function layerMarks({ corners, fill, hatch }: Layer, at: (corner: readonly [number, number]) => Point): readonly Mark[] {
+function layerMarks(
+  { corners, fill, hatch }: Layer,
+  at: (corner: readonly [number, number]) => Point,
+): readonly Mark[] {
   const ring: Ring = corners.map(at);
   return [
     shape([ring], undefined, fill),
@@ -190,17 +285,39 @@ const LINE_MM = 3.2;
 const AIR_MM = 0.9;
 
 /** Names stand in a column on their side, spread so that none touch, each led to the middle of its layer. */
-function sideLabels(layers: readonly Layer[], at: (corner: readonly [number, number]) => Point, { sheet, reach, share }: Columns): readonly Mark[] {
+function sideLabels(
+  layers: readonly Layer[],
+  at: (corner: readonly [number, number]) => Point,
+  { sheet, reach, share }: Columns,
+): readonly Mark[] {
   const { area } = sheet;
   const room = area.width * share - 4;
   return (['left', 'right'] as const).flatMap((side) => {
-    const named = layers.flatMap((layer) => (layer.label?.side === side ? [{ lines: wrapped(layer.label.content, room, sizes.fine, 'regular'), spot: anchorOf(layer, side, reach) }] : []))
-      .map(({ lines, spot }) => ({ lines, spot: at(spot) })).sort((a, b) => a.spot[1] - b.spot[1]);
+    const named = layers
+      .flatMap((layer) =>
+        layer.label?.side === side
+          ? [
+              {
+                lines: wrapped(layer.label.content, room, sizes.fine, 'regular'),
+                spot: anchorOf(layer, side, reach),
+              },
+            ]
+          : [],
+      )
+      .map(({ lines, spot }) => ({ lines, spot: at(spot) }))
+      .sort((a, b) => a.spot[1] - b.spot[1]);
     const gap = AIR_MM + LINE_MM * Math.max(1, ...named.map(({ lines }) => lines.length));
-    const levels = spread(named.map(({ spot }) => spot[1]), gap, area.y + 14, area.y + area.height - 3);
+    const levels = spread(
+      named.map(({ spot }) => spot[1]),
+      gap,
+      area.y + 14,
+      area.y + area.height - 3,
+    );
     const edge = side === 'left' ? area.x + 0.5 : area.x + area.width - 0.5;
     const knee = side === 'left' ? edge + room + 1.5 : edge - room - 1.5;
-    return named.flatMap(({ lines, spot }, index) => nameMarks(lines, spot, { side, edge, knee, level: levels[index] }));
+    return named.flatMap(({ lines, spot }, index) =>
+      nameMarks(lines, spot, { side, edge, knee, level: levels[index] }),
+    );
   });
 }
 
@@ -211,14 +328,40 @@ interface Stand {
   readonly level: number;
 }
 
-function nameMarks(lines: readonly string[], spot: Point, { side, edge, knee, level }: Stand): readonly Mark[] {
+function nameMarks(
+  lines: readonly string[],
+  spot: Point,
+  { side, edge, knee, level }: Stand,
+): readonly Mark[] {
   const first = level + 0.9 - ((lines.length - 1) * LINE_MM) / 2;
-  const names = lines.map((content, index) => text([edge, first + index * LINE_MM], content, { sizeMm: sizes.fine, anchor: side === 'left' ? 'start' : 'end' }));
+  const names = lines.map((content, index) =>
+    text([edge, first + index * LINE_MM], content, {
+      sizeMm: sizes.fine,
+      anchor: side === 'left' ? 'start' : 'end',
+    }),
+  );
   const boxes = names.map(textBox);
-  const from: Point = [side === 'left' ? Math.max(...boxes.map(({ x, width }) => x + width)) + 0.8 : Math.min(...boxes.map(({ x }) => x)) - 0.8, level];
+  const from: Point = [
+    side === 'left'
+      ? Math.max(...boxes.map(({ x, width }) => x + width)) + 0.8
+      : Math.min(...boxes.map(({ x }) => x)) - 0.8,
+    level,
+  ];
   return [
-    ...names, line('dimension', from, [knee, level], spot),
-    shape([[[spot[0] - 0.35, spot[1]], [spot[0], spot[1] - 0.35], [spot[0] + 0.35, spot[1]], [spot[0], spot[1] + 0.35]]], undefined, 'ink'),
+    ...names,
+    line('dimension', from, [knee, level], spot),
+    shape(
+      [
+        [
+          [spot[0] - 0.35, spot[1]],
+          [spot[0], spot[1] - 0.35],
+          [spot[0] + 0.35, spot[1]],
+          [spot[0], spot[1] + 0.35],
+        ],
+      ],
+      undefined,
+      'ink',
+    ),
   ];
 }
 
@@ -231,7 +374,11 @@ function anchorOf({ corners }: Layer, side: 'left' | 'right', reach: number): re
   return [side === 'left' ? left + inset : right - inset, (Math.min(...zs) + Math.max(...zs)) / 2];
 }
 
-function cutMarks(input: SectionInput, at: (corner: readonly [number, number]) => Point, reader: Reader): readonly Mark[] {
+function cutMarks(
+  input: SectionInput,
+  at: (corner: readonly [number, number]) => Point,
+  reader: Reader,
+): readonly Mark[] {
   const top = input.innerSkinMm + input.cavityMm + input.outerSkinMm + overheight(input);
   const [x, y] = at([0, top]);
   const [taperX] = at([input.taperWidthMm, top]);
@@ -241,6 +388,8 @@ function cutMarks(input: SectionInput, at: (corner: readonly [number, number]) =
   return [
     line('centre', [x, y - 11], [x, bottom]),
     text([x - 1.5, y - 8.6], said.cutLine, { sizeMm: sizes.fine, anchor: 'end' }),
-    ...(input.taperWidthMm <= 0 ? [] : spanDimension({ along: 'x', from: x, to: taperX, level: y - 5, startLevel: y - 0.8, content })),
+    ...(input.taperWidthMm <= 0
+      ? []
+      : spanDimension({ along: 'x', from: x, to: taperX, level: y - 5, startLevel: y - 0.8, content })),
   ];
 }

@@ -28,14 +28,25 @@ export function utilisationChart(bars: readonly UtilisationBar[], request: Drawi
   const said = reader.words.checks;
   const worst = Math.max(0, ...bars.map(({ utilisation }) => utilisation));
   const sheet = openSheet({
-    name: 'panel-checks', title: said.chart, ...request, legend: [], notes: [], isToScale: false,
+    name: 'panel-checks',
+    title: said.chart,
+    ...request,
+    legend: [],
+    notes: [],
+    isToScale: false,
     description: said.chartDescription(said.checksCount(bars.length), percentText(reader, worst)),
   });
   return closeSheet(sheet, barMarks(bars, sheet), undefined);
 }
 
-function barMarks(bars: readonly UtilisationBar[], { area, request: { reader } }: OpenSheet): readonly Mark[] {
-  const widest = Math.max(...bars.map(({ title }) => textWidthMm(shown(reader, title), sizes.fine, 'regular')), 10);
+function barMarks(
+  bars: readonly UtilisationBar[],
+  { area, request: { reader } }: OpenSheet,
+): readonly Mark[] {
+  const widest = Math.max(
+    ...bars.map(({ title }) => textWidthMm(shown(reader, title), sizes.fine, 'regular')),
+    10,
+  );
   const column = Math.min(widest + 2, area.width * 0.52);
   const plot = { x: area.x + column, y: area.y + HEAD_MM, width: area.width - column - 16 };
   const across = (share: number): number => plot.x + (Math.min(share, MOST_SHOWN) / MOST_SHOWN) * plot.width;
@@ -43,16 +54,30 @@ function barMarks(bars: readonly UtilisationBar[], { area, request: { reader } }
   return [
     ...bars.flatMap(({ title, utilisation, passes }, index) => {
       const y = plot.y + index * ROW_MM;
-      const box = { x: plot.x, y: y + 0.9, width: Math.max(0.2, across(utilisation) - plot.x), height: ROW_MM - 1.8 };
+      const box = {
+        x: plot.x,
+        y: y + 0.9,
+        width: Math.max(0.2, across(utilisation) - plot.x),
+        height: ROW_MM - 1.8,
+      };
       return [
-        text([area.x, y + 3.5], shortened(shown(reader, title), column - 2, sizes.fine, 'regular'), { sizeMm: sizes.fine }),
+        text([area.x, y + 3.5], shortened(shown(reader, title), column - 2, sizes.fine, 'regular'), {
+          sizeMm: sizes.fine,
+        }),
         ...(passes ? [] : hatched([rectangle(box)], 'crossed')),
         boxMark(box, 'fine', passes ? 'mid' : 'none'),
-        text([plot.x + plot.width + 15, y + 3.5], percentText(reader, utilisation), { sizeMm: sizes.fine, anchor: 'end', weight: passes ? 'regular' : 'bold' }),
+        text([plot.x + plot.width + 15, y + 3.5], percentText(reader, utilisation), {
+          sizeMm: sizes.fine,
+          anchor: 'end',
+          weight: passes ? 'regular' : 'bold',
+        }),
       ];
     }),
     line('visible', [across(1), plot.y - 1], [across(1), bottom]),
     line('fine', [plot.x, plot.y - 1], [plot.x, bottom]),
-    text([across(1), plot.y - 2.2], `${reader.words.checks.limit} ${percentText(reader, 1)}`, { sizeMm: sizes.fine, anchor: 'middle' }),
+    text([across(1), plot.y - 2.2], `${reader.words.checks.limit} ${percentText(reader, 1)}`, {
+      sizeMm: sizes.fine,
+      anchor: 'middle',
+    }),
   ];
 }

@@ -1,16 +1,34 @@
 import type { ChangeOrder } from '#lib/costing';
 import { Defect } from '#lib/kernel';
-import { facts, flow, list, numeric, paragraph, row, table, wide, type Block, type ReportDocument, type Section } from './document.js';
+import {
+  facts,
+  flow,
+  list,
+  numeric,
+  paragraph,
+  row,
+  table,
+  wide,
+  type Block,
+  type ReportDocument,
+  type Section,
+} from './document.js';
 import { documentOf } from './estimate-report.js';
 import type { ReportRequest } from './request.js';
 import { dateText, moneyText, quantityText } from './said.js';
 
 /** What changed since the price was agreed, for yard and owner to sign. */
 export function changeOrderDocument(request: ReportRequest): ReportDocument {
-  const { issue: { changeOrder }, reader: { words } } = request;
+  const {
+    issue: { changeOrder },
+    reader: { words },
+  } = request;
   if (changeOrder === undefined) throw new Defect('A change order was to be printed and there is none');
   return documentOf(request, 'change-order', words.changeOrder.kind, [
-    openingSection(request, changeOrder), ...lineSections(request, changeOrder), sumSection(request, changeOrder), signatureSection(request, changeOrder),
+    openingSection(request, changeOrder),
+    ...lineSections(request, changeOrder),
+    sumSection(request, changeOrder),
+    signatureSection(request, changeOrder),
   ]);
 }
 
@@ -20,7 +38,8 @@ function openingSection({ estimate, issue, reader }: ReportRequest, { title, rea
     facts(said.what, [
       [identity.estimate, issue.id],
       ...(estimate.reference === undefined ? [] : [[identity.reference, estimate.reference] as const]),
-      [identity.revision, String(issue.revision)], [identity.madeAt, dateText(reader, issue.madeAt)],
+      [identity.revision, String(issue.revision)],
+      [identity.madeAt, dateText(reader, issue.madeAt)],
       ...(issue.letterhead.name === '' ? [] : [[identity.organisation, issue.letterhead.name] as const]),
       [columns.because, reason],
     ]),
@@ -30,28 +49,57 @@ function openingSection({ estimate, issue, reader }: ReportRequest, { title, rea
 const lineSections = (request: ReportRequest, { additions, deductions }: ChangeOrder): readonly Section[] => {
   const { changeOrder: said, report } = request.reader.words;
   return [
-    flow('additions', 2, said.additions, additions.length === 0 ? [paragraph(report.none)] : [lineTable(request, said.additions, additions)]),
-    flow('deductions', 2, said.deductions, deductions.length === 0 ? [paragraph(report.none)] : [lineTable(request, said.deductions, deductions)]),
+    flow(
+      'additions',
+      2,
+      said.additions,
+      additions.length === 0 ? [paragraph(report.none)] : [lineTable(request, said.additions, additions)],
+    ),
+    flow(
+      'deductions',
+      2,
+      said.deductions,
+      deductions.length === 0 ? [paragraph(report.none)] : [lineTable(request, said.deductions, deductions)],
+    ),
   ];
 };
 
 function lineTable({ reader }: ReportRequest, caption: string, lines: ChangeOrder['additions']): Block {
   const { columns, changeOrder: said } = reader.words;
   const quantity = (text: string, unit: string): string => quantityText(reader, Number(text), unit);
-  return table(caption, [wide(columns.what, 3), numeric(columns.before), numeric(columns.after), numeric(said.difference)],
+  return table(
+    caption,
+    [wide(columns.what, 3), numeric(columns.before), numeric(columns.after), numeric(said.difference)],
     lines.map((line) => ({
-      ...row(line.title, quantity(line.quantityBefore, line.unit), quantity(line.quantityAfter, line.unit), moneyText(reader, line.difference)),
+      ...row(
+        line.title,
+        quantity(line.quantityBefore, line.unit),
+        quantity(line.quantityAfter, line.unit),
+        moneyText(reader, line.difference),
+      ),
       note: line.code,
-    })));
+    })),
+  );
 }
 
 function sumSection({ reader }: ReportRequest, { steps, sums, statements }: ChangeOrder): Section {
   const { columns, changeOrder: said } = reader.words;
   return flow('sums', 2, said.sums, [
-    table(said.steps, [wide(columns.item), numeric(columns.before), numeric(columns.after), numeric(said.difference)],
-      steps.map(({ name, before, after, difference }) => row(name, ...[before, after, difference].map((amount) => moneyText(reader, amount))))),
-    table(said.agreed, [wide(columns.item), numeric(columns.amount)],
-      sums.map(({ name, amount }, index) => ({ ...row(name, moneyText(reader, amount)), ...(index === sums.length - 1 ? { emphasis: 'total' as const } : {}) }))),
+    table(
+      said.steps,
+      [wide(columns.item), numeric(columns.before), numeric(columns.after), numeric(said.difference)],
+      steps.map(({ name, before, after, difference }) =>
+        row(name, ...[before, after, difference].map((amount) => moneyText(reader, amount))),
+      ),
+    ),
+    table(
+      said.agreed,
+      [wide(columns.item), numeric(columns.amount)],
+      sums.map(({ name, amount }, index) => ({
+        ...row(name, moneyText(reader, amount)),
+        ...(index === sums.length - 1 ? { emphasis: 'total' as const } : {}),
+      })),
+    ),
     list(statements),
   ]);
 }
@@ -60,6 +108,9 @@ function signatureSection({ reader }: ReportRequest, { signatures }: ChangeOrder
   const { signature, changeOrder: said, sections } = reader.words;
   return flow('signature', 1, sections.signature, [
     paragraph(said.lead),
-    ...signatures.flatMap((whose): readonly Block[] => [paragraph(whose), { kind: 'signature', fields: [signature.name, signature.place, signature.date, signature.signature] }]),
+    ...signatures.flatMap((whose): readonly Block[] => [
+      paragraph(whose),
+      { kind: 'signature', fields: [signature.name, signature.place, signature.date, signature.signature] },
+    ]),
   ]);
 }

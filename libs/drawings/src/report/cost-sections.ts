@@ -1,6 +1,19 @@
 import type { Caution, EstimateLine } from '#lib/estimate';
 import { percentText, upTo, type Reader } from '../reader.js';
-import { facts, flow, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section } from './document.js';
+import {
+  facts,
+  flow,
+  narrow,
+  numeric,
+  paragraph,
+  row,
+  table,
+  wide,
+  type Block,
+  type Callout,
+  type Row,
+  type Section,
+} from './document.js';
 import type { Change, ReportRequest } from './request.js';
 import { dateText, figureText, moneyText, quantityText, unitName, word } from './said.js';
 
@@ -8,36 +21,73 @@ export function costSections(request: ReportRequest): readonly Section[] {
   const { estimate, reader } = request;
   const { sections, cost } = reader.words;
   return [
-    flow('cost', 1, sections.cost, [sectionTable(request), rangeTable(request), paragraph(cost.rangeNote), pointParagraph(request)]),
+    flow('cost', 1, sections.cost, [
+      sectionTable(request),
+      rangeTable(request),
+      paragraph(cost.rangeNote),
+      pointParagraph(request),
+    ]),
     flow('drivers', 2, sections.drivers, driverBlocks(request)),
     flow('causes', 2, sections.causes, [causeTable(request)]),
-    flow('lines', 2, sections.costLines, estimate.lines.length === 0 ? [paragraph(reader.words.report.none)] : [lineTable(request)]),
+    flow(
+      'lines',
+      2,
+      sections.costLines,
+      estimate.lines.length === 0 ? [paragraph(reader.words.report.none)] : [lineTable(request)],
+    ),
   ];
 }
 
 /** From the sections down to the total, each step of the roll-up on a row of its own. */
 function sectionTable({ estimate: { sections, totals }, reader }: ReportRequest): Block {
   const { columns, cost } = reader.words;
-  const total = (name: string, amount: typeof totals.net): Row => ({ ...row(name, moneyText(reader, amount)), emphasis: 'total' });
-  return table(cost.sections, [wide(columns.item), numeric(columns.amount)], [
-    ...sections.map(({ title, amount }) => row(title, moneyText(reader, amount))),
-    total(cost.net, totals.net),
-    row(cost.overhead, moneyText(reader, totals.overhead)),
-    row(cost.profit, moneyText(reader, totals.profit)),
-    { ...row(cost.contingency, moneyText(reader, totals.contingency)), note: totals.contingencyBasis },
-    ...totals.taxes.map(({ name, percent, base, amount }) => row(cost.tax(name, percent, moneyText(reader, base)), moneyText(reader, amount))),
-    total(cost.total, totals.total),
-  ]);
+  const total = (name: string, amount: typeof totals.net): Row => ({
+    ...row(name, moneyText(reader, amount)),
+    emphasis: 'total',
+  });
+  return table(
+    cost.sections,
+    [wide(columns.item), numeric(columns.amount)],
+    [
+      ...sections.map(({ title, amount }) => row(title, moneyText(reader, amount))),
+      total(cost.net, totals.net),
+      row(cost.overhead, moneyText(reader, totals.overhead)),
+      row(cost.profit, moneyText(reader, totals.profit)),
+      { ...row(cost.contingency, moneyText(reader, totals.contingency)), note: totals.contingencyBasis },
+      ...totals.taxes.map(({ name, percent, base, amount }) =>
+        row(cost.tax(name, percent, moneyText(reader, base)), moneyText(reader, amount)),
+      ),
+      total(cost.total, totals.total),
+    ],
+  );
 }
 
-function rangeTable({ estimate: { totals: { range } }, reader }: ReportRequest): Block {
+function rangeTable({
+  estimate: {
+    totals: { range },
+  },
+  reader,
+}: ReportRequest): Block {
   const said = reader.words.cost;
-  return table(said.range, [numeric(said.p10), numeric(said.p50), numeric(said.p80), numeric(said.p90)],
-    [row(...[range.p10, range.p50, range.p80, range.p90].map((amount) => moneyText(reader, amount)))]);
+  return table(
+    said.range,
+    [numeric(said.p10), numeric(said.p50), numeric(said.p80), numeric(said.p90)],
+    [row(...[range.p10, range.p50, range.p80, range.p90].map((amount) => moneyText(reader, amount)))],
+  );
 }
 
-const pointParagraph = ({ estimate: { totals: { withoutContingency } }, reader }: ReportRequest): Block =>
-  paragraph(reader.words.cost.pointNote(moneyText(reader, withoutContingency.amount), percentText(reader, withoutContingency.shareWithin, 0)));
+const pointParagraph = ({
+  estimate: {
+    totals: { withoutContingency },
+  },
+  reader,
+}: ReportRequest): Block =>
+  paragraph(
+    reader.words.cost.pointNote(
+      moneyText(reader, withoutContingency.amount),
+      percentText(reader, withoutContingency.shareWithin, 0),
+    ),
+  );
 
 /** The few that matter by name; the many small ones as one sum. */
 const MOST_DRIVERS = 12;
@@ -48,67 +98,145 @@ function driverBlocks({ estimate: { totals }, reader }: ReportRequest): readonly
   const ranked = [...totals.drivers].sort((a, b) => b.shareOfVariance - a.shareOfVariance);
   const rest = ranked.slice(MOST_DRIVERS);
   const together = rest.reduce((sum, { shareOfVariance }) => sum + shareOfVariance, 0);
-  return [table(cost.drivers, [wide(columns.item), numeric(columns.share)], [
-    ...ranked.slice(0, MOST_DRIVERS).map(({ name, shareOfVariance }) => row(name, percentText(reader, shareOfVariance, 1))),
-    ...(rest.length === 0 ? [] : [row(cost.otherDrivers(upTo(reader, rest.length, 0)), percentText(reader, together, 1))]),
-  ]), stageZeroParagraph(totals, reader)];
+  return [
+    table(
+      cost.drivers,
+      [wide(columns.item), numeric(columns.share)],
+      [
+        ...ranked
+          .slice(0, MOST_DRIVERS)
+          .map(({ name, shareOfVariance }) => row(name, percentText(reader, shareOfVariance, 1))),
+        ...(rest.length === 0
+          ? []
+          : [row(cost.otherDrivers(upTo(reader, rest.length, 0)), percentText(reader, together, 1))]),
+      ],
+    ),
+    stageZeroParagraph(totals, reader),
+  ];
 }
 
 const stageZeroParagraph = ({ stageZero }: ReportRequest['estimate']['totals'], reader: Reader): Block =>
-  paragraph(reader.words.cost.stageZero(moneyText(reader, stageZero.amount), quantityText(reader, stageZero.labourH, 'h'), moneyText(reader, stageZero.reserveFreed)));
+  paragraph(
+    reader.words.cost.stageZero(
+      moneyText(reader, stageZero.amount),
+      quantityText(reader, stageZero.labourH, 'h'),
+      moneyText(reader, stageZero.reserveFreed),
+    ),
+  );
 
 function causeTable({ estimate: { totals }, reader }: ReportRequest): Block {
   const { columns, cost } = reader.words;
-  return table(cost.byCause, [wide(columns.cause), numeric(columns.amount)], [
-    ...totals.byCause.map(({ causeClass, amount }) => row(word(cost.causes, causeClass), moneyText(reader, amount))),
-    row(cost.parts, moneyText(reader, totals.parts)),
-    row(cost.labour, moneyText(reader, totals.labour)),
-    ...(totals.depreciation === undefined ? [] : [
-      row(cost.wear, moneyText(reader, totals.depreciation.depreciation)), row(cost.remaining, moneyText(reader, totals.depreciation.remaining)),
-    ]),
-  ]);
+  return table(
+    cost.byCause,
+    [wide(columns.cause), numeric(columns.amount)],
+    [
+      ...totals.byCause.map(({ causeClass, amount }) =>
+        row(word(cost.causes, causeClass), moneyText(reader, amount)),
+      ),
+      row(cost.parts, moneyText(reader, totals.parts)),
+      row(cost.labour, moneyText(reader, totals.labour)),
+      ...(totals.depreciation === undefined
+        ? []
+        : [
+            row(cost.wear, moneyText(reader, totals.depreciation.depreciation)),
+            row(cost.remaining, moneyText(reader, totals.depreciation.remaining)),
+          ]),
+    ],
+  );
 }
 
 function lineTable({ estimate: { lines }, reader }: ReportRequest): Block {
   const { columns, cost } = reader.words;
-  return table(reader.words.sections.costLines,
-    [wide(columns.what, 3), numeric(columns.quantity), numeric(columns.price), numeric(columns.amount), narrow(columns.cause), narrow(columns.kind)],
+  return table(
+    reader.words.sections.costLines,
+    [
+      wide(columns.what, 3),
+      numeric(columns.quantity),
+      numeric(columns.price),
+      numeric(columns.amount),
+      narrow(columns.cause),
+      narrow(columns.kind),
+    ],
     lines.map((line) => ({
-      ...row(line.title, quantityText(reader, line.purchaseQuantity, line.unit), priceText(line, reader), moneyText(reader, line.amount),
-        word(cost.causes, line.causeClass), word(cost.partOrLabour, line.partOrLabour)),
+      ...row(
+        line.title,
+        quantityText(reader, line.purchaseQuantity, line.unit),
+        priceText(line, reader),
+        moneyText(reader, line.amount),
+        word(cost.causes, line.causeClass),
+        word(cost.partOrLabour, line.partOrLabour),
+      ),
       note: [
         line.code,
-        ...(line.wasteQuantity === 0 ? [] : [cost.netOf(quantityText(reader, line.netQuantity, line.unit), quantityText(reader, line.wasteQuantity, line.unit))]),
+        ...(line.wasteQuantity === 0
+          ? []
+          : [
+              cost.netOf(
+                quantityText(reader, line.netQuantity, line.unit),
+                quantityText(reader, line.wasteQuantity, line.unit),
+              ),
+            ]),
         ...line.packs.map(({ name, count }) => `${upTo(reader, count, 0)} × ${name}`),
-        ...(isSpread(line) ? [cost.amountFromTo(moneyText(reader, line.amountRange.low), moneyText(reader, line.amountRange.high))] : []),
+        ...(isSpread(line)
+          ? [
+              cost.amountFromTo(
+                moneyText(reader, line.amountRange.low),
+                moneyText(reader, line.amountRange.high),
+              ),
+            ]
+          : []),
       ].join('; '),
-    })));
+    })),
+  );
 }
 
 /** How the amount comes about: what it was priced with, times the price. */
 const priceText = ({ pricedQuantity, unitPrice, unit, packs }: EstimateLine, reader: Reader): string =>
-  (packs.length === 0
-    ? reader.words.cost.priced(upTo(reader, Number(pricedQuantity), 6), moneyText(reader, unitPrice), unitName(unit, reader))
-    : packs.map(({ count, price }) => reader.words.cost.pack(upTo(reader, count, 0), moneyText(reader, price))).join(' + '));
+  packs.length === 0
+    ? reader.words.cost.priced(
+        upTo(reader, Number(pricedQuantity), 6),
+        moneyText(reader, unitPrice),
+        unitName(unit, reader),
+      )
+    : packs
+        .map(({ count, price }) => reader.words.cost.pack(upTo(reader, count, 0), moneyText(reader, price)))
+        .join(' + ');
 
 const isSpread = ({ amountRange: { low, high } }: EstimateLine): boolean => low.amount !== high.amount;
 
 const cautionOrder = { danger: 0, warning: 1, caution: 2 } as const;
 
 export function cautionSection(request: ReportRequest): Section {
-  return flow('cautions', 1, request.reader.words.sections.cautions, [paragraph(request.reader.words.cautions.lead), ...cautionCallouts(request)]);
+  return flow('cautions', 1, request.reader.words.sections.cautions, [
+    paragraph(request.reader.words.cautions.lead),
+    ...cautionCallouts(request),
+  ]);
 }
 
 export const cautionCallouts = ({ estimate: { cautions }, reader }: ReportRequest): readonly Callout[] =>
-  [...cautions].sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity])
-    .map((caution) => ({ kind: 'callout', severity: caution.severity, label: reader.words.cautions.severities[caution.severity], text: caution.text, small: whyText(caution, reader) }));
+  [...cautions]
+    .sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity])
+    .map((caution) => ({
+      kind: 'callout',
+      severity: caution.severity,
+      label: reader.words.cautions.severities[caution.severity],
+      text: caution.text,
+      small: whyText(caution, reader),
+    }));
 
 /** What called the caution, what protects, which hazards the materials are labelled with, and who decides. */
-function whyText({ because, protection, hazards, decides, source }: Caution, { words: { cautions: said } }: Reader): string {
+function whyText(
+  { because, protection, hazards, decides, source }: Caution,
+  { words: { cautions: said } }: Reader,
+): string {
   return [
-    ...(because === '' ? [] : [`${because[0].toUpperCase()}${because.slice(1)}${/[.!?]$/.test(because) ? '' : '.'}`]),
+    ...(because === ''
+      ? []
+      : [`${because[0].toUpperCase()}${because.slice(1)}${/[.!?]$/.test(because) ? '' : '.'}`]),
     ...(protection.length === 0 ? [] : [said.protection(protection.join(', '))]),
-    ...(hazards.length === 0 ? [] : [said.hazards(hazards.map(({ code, text }) => `${code} ${text}`).join('; '))]),
+    ...(hazards.length === 0
+      ? []
+      : [said.hazards(hazards.map(({ code, text }) => `${code} ${text}`).join('; '))]),
     ...(decides === undefined ? [] : [said.decides(decides)]),
     said.source(source),
   ].join(' ');
@@ -119,39 +247,84 @@ export function assumptionSection({ estimate: { assumptions }, reader }: ReportR
   if (assumptions.length === 0) return flow('assumptions', 1, sections.assumptions, [paragraph(said.none)]);
   return flow('assumptions', 1, sections.assumptions, [
     paragraph(said.lead),
-    table(sections.assumptions, [wide(columns.assumption, 2), wide(columns.value), wide(columns.because, 3), narrow(columns.source)],
-      assumptions.map(({ of, at, meaning, value, because, source }) => ({ ...row(meaning, value, because, source), note: of === 'record' ? at : `${of} ${at}` }))),
+    table(
+      sections.assumptions,
+      [wide(columns.assumption, 2), wide(columns.value), wide(columns.because, 3), narrow(columns.source)],
+      assumptions.map(({ of, at, meaning, value, because, source }) => ({
+        ...row(meaning, value, because, source),
+        note: of === 'record' ? at : `${of} ${at}`,
+      })),
+    ),
   ]);
 }
 
 export function closingSections(request: ReportRequest): readonly Section[] {
-  const { estimate: { provenance }, issue, reader } = request;
+  const {
+    estimate: { provenance },
+    issue,
+    reader,
+  } = request;
   const { provenance: said, sections, revisions, columns, signature } = reader.words;
   return [
     flow('provenance', 1, sections.provenance, [
       paragraph(said.lead),
       facts(sections.provenance, [
-        [said.engine, provenance.engineVersion], [said.edition, provenance.edition], [said.hash, provenance.catalogueHash],
-        [said.seed, String(provenance.seed)], [said.priceList, provenance.priceList], [said.labourRates, provenance.labourRates],
+        [said.engine, provenance.engineVersion],
+        [said.edition, provenance.edition],
+        [said.hash, provenance.catalogueHash],
+        [said.seed, String(provenance.seed)],
+        [said.priceList, provenance.priceList],
+        [said.labourRates, provenance.labourRates],
       ]),
     ]),
-    flow('revisions', 1, sections.revisions, issue.history.length === 0 ? [paragraph(revisions.only)] : [
-      table(sections.revisions, [numeric(columns.number), narrow(columns.when), wide(columns.reason), numeric(columns.total)],
-        issue.history.map(({ number, madeAt, reason, total }) => row(String(number), dateText(reader, madeAt), reason ?? revisions.first, moneyText(reader, total)))),
-    ]),
-    ...(issue.changes.length === 0 ? [] : [flow('comparison', 2, sections.comparison, [
-      table(sections.comparison, [wide(columns.what), numeric(columns.before), numeric(columns.after)], issue.changes.map((change) => changeRow(change, reader))),
-    ])]),
+    flow(
+      'revisions',
+      1,
+      sections.revisions,
+      issue.history.length === 0
+        ? [paragraph(revisions.only)]
+        : [
+            table(
+              sections.revisions,
+              [numeric(columns.number), narrow(columns.when), wide(columns.reason), numeric(columns.total)],
+              issue.history.map(({ number, madeAt, reason, total }) =>
+                row(
+                  String(number),
+                  dateText(reader, madeAt),
+                  reason ?? revisions.first,
+                  moneyText(reader, total),
+                ),
+              ),
+            ),
+          ],
+    ),
+    ...(issue.changes.length === 0
+      ? []
+      : [
+          flow('comparison', 2, sections.comparison, [
+            table(
+              sections.comparison,
+              [wide(columns.what), numeric(columns.before), numeric(columns.after)],
+              issue.changes.map((change) => changeRow(change, reader)),
+            ),
+          ]),
+        ]),
     flow('signature', 1, sections.signature, [
-      paragraph(signature.lead), { kind: 'signature', fields: [signature.name, signature.place, signature.date, signature.signature] },
+      paragraph(signature.lead),
+      { kind: 'signature', fields: [signature.name, signature.place, signature.date, signature.signature] },
     ]),
   ];
 }
 
-
 function changeRow(change: Change, reader: Reader): Row {
   switch (change.kind) {
-    case 'figure': return row(change.what, figureText(reader, change.before, change.unit), figureText(reader, change.after, change.unit));
-    case 'sum': return row(change.what, moneyText(reader, change.before), moneyText(reader, change.after));
+    case 'figure':
+      return row(
+        change.what,
+        figureText(reader, change.before, change.unit),
+        figureText(reader, change.after, change.unit),
+      );
+    case 'sum':
+      return row(change.what, moneyText(reader, change.before), moneyText(reader, change.after));
   }
 }

@@ -13,7 +13,12 @@ export interface ReportDocument {
   readonly letterhead: Letterhead;
   /** Stands at the foot of each page. */
   readonly runningFoot: string;
-  readonly words: { readonly contents: string; readonly page: string; readonly of: string; readonly table: string };
+  readonly words: {
+    readonly contents: string;
+    readonly page: string;
+    readonly of: string;
+    readonly table: string;
+  };
   readonly sections: readonly Section[];
 }
 
@@ -112,16 +117,36 @@ export interface SignatureBlock {
 
 export const paragraph = (text: string): Paragraph => ({ kind: 'paragraph', text });
 export const list = (items: readonly string[]): List => ({ kind: 'list', items });
-export const facts = (caption: string, rows: readonly (readonly [string, string])[]): Facts =>
-  ({ kind: 'facts', caption, rows: rows.map(([name, value]) => ({ name, value })) });
-export const table = (caption: string, columns: readonly Column[], rows: readonly Row[]): Table => ({ kind: 'table', caption, columns, rows });
+export const facts = (caption: string, rows: readonly (readonly [string, string])[]): Facts => ({
+  kind: 'facts',
+  caption,
+  rows: rows.map(([name, value]) => ({ name, value })),
+});
+export const table = (caption: string, columns: readonly Column[], rows: readonly Row[]): Table => ({
+  kind: 'table',
+  caption,
+  columns,
+  rows,
+});
 export const wide = (title: string, share = 1): Column => ({ title, align: 'start', share });
 export const narrow = (title: string): Column => ({ title, align: 'start' });
 export const numeric = (title: string): Column => ({ title, align: 'end' });
 export const row = (...cells: readonly string[]): Row => ({ cells });
 
-export const flow = (id: string, level: 1 | 2, title: string, blocks: readonly Block[]): Section => ({ id, level, title, layout: 'flow', blocks });
+export const flow = (id: string, level: 1 | 2, title: string, blocks: readonly Block[]): Section => ({
+  id,
+  level,
+  title,
+  layout: 'flow',
+  blocks,
+});
 
 /** What a table that says the same as its heading is called: the heading is enough for the eye, but not for a screen reader. */
 export const isSaidByHeading = (block: Table, { title }: Section): boolean => block.caption === title;
-export const task = (id: string, title: string, blocks: readonly Block[]): Section => ({ id, level: 1, title, layout: 'task', blocks });
+export const task = (id: string, title: string, blocks: readonly Block[]): Section => ({
+  id,
+  level: 1,
+  title,
+  layout: 'task',
+  blocks,
+});

@@ -13,7 +13,15 @@ import { gantt, ganttHeightMm } from '../work/gantt.js';
 import type { ReportDocument, Section } from './document.js';
 import { documentOf } from './estimate-report.js';
 import {
-  batchInput, checkBars, defectMapInput, ganttInput, openingPlanInput, piecePlanInput, plyPlanInput, sectionInput, sheetLayoutInputs,
+  batchInput,
+  checkBars,
+  defectMapInput,
+  ganttInput,
+  openingPlanInput,
+  piecePlanInput,
+  plyPlanInput,
+  sectionInput,
+  sheetLayoutInputs,
 } from './inputs.js';
 import { templatePages } from './job-pack.js';
 import type { ReportRequest } from './request.js';
@@ -34,13 +42,50 @@ function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
   return [
     { name: 'defect-map', draw: (drawing) => defectMap(defectMapInput(request), drawing) },
     { name: 'opening-plan', draw: (drawing) => openingPlan(openingPlanInput(request), drawing) },
-    ...(pieces.length === 0 ? [] : [{ name: 'piece-plan', draw: (drawing: DrawingRequest) => piecePlan(piecePlanInput(request, undefined), drawing) }]),
-    ...(sheets.length === 0 ? [] : layouts.map((input, index) => ({ name: numbered('sheet-layout', index), draw: (drawing: DrawingRequest) => sheetLayout(input, drawing) }))),
-    ...(estimate.laminate.plies.length === 0 ? [] : [{ name: 'ply-plan', draw: (drawing: DrawingRequest) => plyPlan(plyPlanInput(request, undefined), drawing) }]),
+    ...(pieces.length === 0
+      ? []
+      : [
+          {
+            name: 'piece-plan',
+            draw: (drawing: DrawingRequest) => piecePlan(piecePlanInput(request, undefined), drawing),
+          },
+        ]),
+    ...(sheets.length === 0
+      ? []
+      : layouts.map((input, index) => ({
+          name: numbered('sheet-layout', index),
+          draw: (drawing: DrawingRequest) => sheetLayout(input, drawing),
+        }))),
+    ...(estimate.laminate.plies.length === 0
+      ? []
+      : [
+          {
+            name: 'ply-plan',
+            draw: (drawing: DrawingRequest) => plyPlan(plyPlanInput(request, undefined), drawing),
+          },
+        ]),
     { name: 'section', draw: (drawing) => jointSection(sectionInput(request), drawing) },
-    ...(bars.length === 0 ? [] : [{ name: 'panel-checks', draw: (drawing: DrawingRequest) => utilisationChart(bars, highEnough(drawing, chartHeightMm(bars.length))) }]),
-    { name: 'calendar', draw: (drawing) => gantt(ganttInput(request), highEnough(drawing, ganttHeightMm(estimate.process.calendar.tasks.length, drawing.format)))[0] },
-    ...estimate.process.batches.map((batch) => ({ name: `batch-${batch.number}`, draw: (drawing: DrawingRequest) => batchCard(batchInput(request, batch), drawing) })),
+    ...(bars.length === 0
+      ? []
+      : [
+          {
+            name: 'panel-checks',
+            draw: (drawing: DrawingRequest) =>
+              utilisationChart(bars, highEnough(drawing, chartHeightMm(bars.length))),
+          },
+        ]),
+    {
+      name: 'calendar',
+      draw: (drawing) =>
+        gantt(
+          ganttInput(request),
+          highEnough(drawing, ganttHeightMm(estimate.process.calendar.tasks.length, drawing.format)),
+        )[0],
+    },
+    ...estimate.process.batches.map((batch) => ({
+      name: `batch-${batch.number}`,
+      draw: (drawing: DrawingRequest) => batchCard(batchInput(request, batch), drawing),
+    })),
   ];
 }
 
@@ -48,13 +93,16 @@ function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
 const AROUND_MM = 62;
 
 /** Lists are not cut: a sheet for a list is as long as the list needs. */
-const highEnough = (drawing: DrawingRequest, listMm: number): DrawingRequest =>
-  ({ ...drawing, format: { ...drawing.format, heightMm: Math.max(drawing.format.heightMm, listMm + AROUND_MM) } });
+const highEnough = (drawing: DrawingRequest, listMm: number): DrawingRequest => ({
+  ...drawing,
+  format: { ...drawing.format, heightMm: Math.max(drawing.format.heightMm, listMm + AROUND_MM) },
+});
 
 const numbered = (name: string, index: number): string => (index === 0 ? name : `${name}-${index + 1}`);
 
 /** Names that `namedDrawing` answers to for this estimate. */
-export const drawingNames = (request: ReportRequest): readonly string[] => drawingsOf(request).map(({ name }) => name);
+export const drawingNames = (request: ReportRequest): readonly string[] =>
+  drawingsOf(request).map(({ name }) => name);
 
 /** A drawing as a sheet of its own with a title block; undefined when the estimate has none of that name. */
 export function namedDrawing(name: string, request: ReportRequest, format: SheetFormat): Drawing | undefined {
@@ -63,7 +111,10 @@ export function namedDrawing(name: string, request: ReportRequest, format: Sheet
   if (index < 0) return undefined;
   const { estimate, issue, reader } = request;
   const block = {
-    job: estimate.title, reference: estimate.reference ?? issue.id, made: shortDateText(reader, issue.madeAt), sheet: `${index + 1} / ${all.length}`,
+    job: estimate.title,
+    reference: estimate.reference ?? issue.id,
+    made: shortDateText(reader, issue.madeAt),
+    sheet: `${index + 1} / ${all.length}`,
   };
   return all[index].draw({ format, reader, block });
 }
@@ -71,12 +122,30 @@ export function namedDrawing(name: string, request: ReportRequest, format: Sheet
 /** One drawing, or all the templates at full size, as a document to print. */
 export function sheetDocument(request: ReportRequest, drawing: Drawing): ReportDocument {
   const section: Section = {
-    id: drawing.name, level: 1, title: drawing.title, layout: 'sheet',
-    blocks: [{ kind: 'figure', name: drawing.name, caption: '', alt: drawing.description, svg: svgOf(drawing), widthMm: drawing.widthMm, heightMm: drawing.heightMm }],
+    id: drawing.name,
+    level: 1,
+    title: drawing.title,
+    layout: 'sheet',
+    blocks: [
+      {
+        kind: 'figure',
+        name: drawing.name,
+        caption: '',
+        alt: drawing.description,
+        svg: svgOf(drawing),
+        widthMm: drawing.widthMm,
+        heightMm: drawing.heightMm,
+      },
+    ],
   };
   return documentOf(request, 'sheets', drawing.title, [section]);
 }
 
 /** Every core piece at 1:1 over as many pages as it takes. */
 export const templateDocument = (request: ReportRequest): ReportDocument =>
-  documentOf(request, 'sheets', request.reader.words.jobPack.templates, templatePages({ ...request, medium: 'page' }));
+  documentOf(
+    request,
+    'sheets',
+    request.reader.words.jobPack.templates,
+    templatePages({ ...request, medium: 'page' }),
+  );

@@ -13,7 +13,15 @@ import { plyPlan } from '../deck/ply-plan.js';
 import { sheetLayout } from '../deck/sheet-layout.js';
 import type { FigureBlock } from './document.js';
 import {
-  batchInput, checkBars, defectMapInput, ganttInput, openingPlanInput, piecePlanInput, plyPlanInput, sectionInput, sheetLayoutInputs,
+  batchInput,
+  checkBars,
+  defectMapInput,
+  ganttInput,
+  openingPlanInput,
+  piecePlanInput,
+  plyPlanInput,
+  sectionInput,
+  sheetLayoutInputs,
 } from './inputs.js';
 import type { ReportRequest } from './request.js';
 
@@ -26,22 +34,37 @@ type Make = (request: DrawingRequest) => Drawing;
 
 /** A drawing as a figure of the page's width, no higher than it has to be; on screens with a narrow twin. */
 export function figureOf(request: ReportRequest, make: Make, tallestMm: number): FigureBlock {
-  const drawn = (format: SheetFormat): Drawing => make({ format, reader: request.reader, block: { job: '', reference: '', made: '', sheet: '' } });
-  return figureBlock(request, snugFigure(drawn, figureWidthMm(request), tallestMm), () => snugFigure((format) => drawn({ ...format, kind: 'phone' }), phone.widthMm, phone.heightMm));
+  const drawn = (format: SheetFormat): Drawing =>
+    make({ format, reader: request.reader, block: { job: '', reference: '', made: '', sheet: '' } });
+  return figureBlock(request, snugFigure(drawn, figureWidthMm(request), tallestMm), () =>
+    snugFigure((format) => drawn({ ...format, kind: 'phone' }), phone.widthMm, phone.heightMm),
+  );
 }
 
 /** A drawing as a figure of a fixed height. */
 export function fixedFigure(request: ReportRequest, make: Make, heightMm: number): FigureBlock {
-  const drawn = (format: SheetFormat): Drawing => make({ format, reader: request.reader, block: { job: '', reference: '', made: '', sheet: '' } });
-  return figureBlock(request, drawn(figure(figureWidthMm(request), heightMm)), () => drawn({ ...phone, heightMm: Math.max(60, Math.min(phone.heightMm, heightMm)) }));
+  const drawn = (format: SheetFormat): Drawing =>
+    make({ format, reader: request.reader, block: { job: '', reference: '', made: '', sheet: '' } });
+  return figureBlock(request, drawn(figure(figureWidthMm(request), heightMm)), () =>
+    drawn({ ...phone, heightMm: Math.max(60, Math.min(phone.heightMm, heightMm)) }),
+  );
 }
 
 /** Drawings of one name may stand several times on a page of HTML, so that each gets identifiers of its own. */
-export function figureBlock({ medium }: ReportRequest, drawing: Drawing, narrow: (() => Drawing) | undefined): FigureBlock {
+export function figureBlock(
+  { medium }: ReportRequest,
+  drawing: Drawing,
+  narrow: (() => Drawing) | undefined,
+): FigureBlock {
   const small = medium === 'screen' && narrow !== undefined ? narrow() : undefined;
   return {
-    kind: 'figure', name: drawing.name, caption: drawing.title, alt: drawing.description,
-    svg: svgOf(drawing), widthMm: drawing.widthMm, heightMm: drawing.heightMm,
+    kind: 'figure',
+    name: drawing.name,
+    caption: drawing.title,
+    alt: drawing.description,
+    svg: svgOf(drawing),
+    widthMm: drawing.widthMm,
+    heightMm: drawing.heightMm,
     ...(small === undefined ? {} : { narrowSvg: svgOf({ ...small, name: `${small.name}-narrow` }) }),
   };
 }
@@ -57,19 +80,35 @@ export const openingPlanFigure = (request: ReportRequest): FigureBlock =>
 
 /** All pieces, or those of one opening at a larger scale. */
 export const piecePlanFigure = (request: ReportRequest, opening: string | undefined): FigureBlock =>
-  figureOf(request, (drawing) => named(piecePlan(piecePlanInput(request, opening), drawing), opening), MOST_HEIGHT_MM);
+  figureOf(
+    request,
+    (drawing) => named(piecePlan(piecePlanInput(request, opening), drawing), opening),
+    MOST_HEIGHT_MM,
+  );
 
 export const plyPlanFigure = (request: ReportRequest, opening: string | undefined): FigureBlock =>
-  figureOf(request, (drawing) => named(plyPlan(plyPlanInput(request, opening), drawing), opening), MOST_HEIGHT_MM);
+  figureOf(
+    request,
+    (drawing) => named(plyPlan(plyPlanInput(request, opening), drawing), opening),
+    MOST_HEIGHT_MM,
+  );
 
 const named = (drawing: Drawing, opening: string | undefined): Drawing =>
-  (opening === undefined ? drawing : { ...drawing, name: `${drawing.name}-${opening.toLowerCase().replace(/[^a-z0-9]+/g, '-')}` });
+  opening === undefined
+    ? drawing
+    : { ...drawing, name: `${drawing.name}-${opening.toLowerCase().replace(/[^a-z0-9]+/g, '-')}` };
 
 export const sheetFigures = (request: ReportRequest): readonly FigureBlock[] =>
-  sheetLayoutInputs(request).map((input, index) => figureOf(request, (drawing) => {
-    const laid = sheetLayout(input, drawing);
-    return { ...laid, name: `${laid.name}-${index + 1}` };
-  }, MOST_HEIGHT_MM));
+  sheetLayoutInputs(request).map((input, index) =>
+    figureOf(
+      request,
+      (drawing) => {
+        const laid = sheetLayout(input, drawing);
+        return { ...laid, name: `${laid.name}-${index + 1}` };
+      },
+      MOST_HEIGHT_MM,
+    ),
+  );
 
 export const sectionFigure = (request: ReportRequest): FigureBlock =>
   fixedFigure(request, (drawing) => jointSection(sectionInput(request), drawing), 92);
@@ -91,10 +130,22 @@ export function ganttFigures(request: ReportRequest): readonly FigureBlock[] {
   const input = ganttInput(request);
   const block = { job: '', reference: '', made: '', sheet: '' };
   const heightMm = Math.min(MOST_LIST_MM, input.tasks.length * TASK_ROW_MM + 30);
-  const narrow = request.medium === 'screen' ? gantt(input, { format: { ...phone, heightMm: ganttHeightMm(input.tasks.length, phone) + AROUND_GANTT_MM }, reader, block }) : [];
-  return gantt(input, { format: figure(figureWidthMm(request), heightMm), reader, block })
-    .map((drawing, index) => figureBlock(request, drawing, narrow[index] === undefined ? undefined : () => narrow[index]));
+  const narrow =
+    request.medium === 'screen'
+      ? gantt(input, {
+          format: { ...phone, heightMm: ganttHeightMm(input.tasks.length, phone) + AROUND_GANTT_MM },
+          reader,
+          block,
+        })
+      : [];
+  return gantt(input, { format: figure(figureWidthMm(request), heightMm), reader, block }).map(
+    (drawing, index) =>
+      figureBlock(request, drawing, narrow[index] === undefined ? undefined : () => narrow[index]),
+  );
 }
 
 export const batchFigures = (request: ReportRequest): readonly FigureBlock[] =>
-  request.estimate.process.batches.map((batch) => ({ ...fixedFigure(request, (drawing) => batchCard(batchInput(request, batch), drawing), 205), caption: '' }));
+  request.estimate.process.batches.map((batch) => ({
+    ...fixedFigure(request, (drawing) => batchCard(batchInput(request, batch), drawing), 205),
+    caption: '',
+  }));

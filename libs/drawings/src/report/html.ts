@@ -1,5 +1,15 @@
 import { escaped } from '../sheet/svg.js';
-import { isSaidByHeading, type Block, type Callout, type Column, type FigureBlock, type ReportDocument, type Row, type Section, type Table } from './document.js';
+import {
+  isSaidByHeading,
+  type Block,
+  type Callout,
+  type Column,
+  type FigureBlock,
+  type ReportDocument,
+  type Row,
+  type Section,
+  type Table,
+} from './document.js';
 import { stylesheet } from './stylesheet.js';
 
 /** What the page may do: show its own text, its own style and, when it carries a logo, that picture. Nothing else. */
@@ -13,43 +23,56 @@ export interface HtmlOptions {
 
 /** The report as one self-contained page for a browser: no script, no font, no file beside it. */
 export function htmlOf(report: ReportDocument, { styleHash }: HtmlOptions): string {
-  return [
-    '<!doctype html>',
-    `<html lang="${escaped(report.language)}">`,
-    '<head>',
-    '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${escaped(contentSecurityPolicy(styleHash, report.letterhead.logo !== undefined))}">`,
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    '<meta name="referrer" content="no-referrer">',
-    `<title>${escaped(report.title)}</title>`,
-    `<style>${stylesheet}</style>`,
-    '</head>',
-    `<body class="${report.kind} ${report.paper}">`,
-    headerHtml(report),
-    navHtml(report),
-    '<main id="report">',
-    ...nested(report),
-    '</main>',
-    `<footer><p>${escaped(report.runningFoot)}</p></footer>`,
-    '</body>',
-    '</html>',
-  ].join('\n') + '\n';
+  return (
+    [
+      '<!doctype html>',
+      `<html lang="${escaped(report.language)}">`,
+      '<head>',
+      '<meta charset="utf-8">',
+      `<meta http-equiv="Content-Security-Policy" content="${escaped(contentSecurityPolicy(styleHash, report.letterhead.logo !== undefined))}">`,
+      '<meta name="viewport" content="width=device-width, initial-scale=1">',
+      '<meta name="referrer" content="no-referrer">',
+      `<title>${escaped(report.title)}</title>`,
+      `<style>${stylesheet}</style>`,
+      '</head>',
+      `<body class="${report.kind} ${report.paper}">`,
+      headerHtml(report),
+      navHtml(report),
+      '<main id="report">',
+      ...nested(report),
+      '</main>',
+      `<footer><p>${escaped(report.runningFoot)}</p></footer>`,
+      '</body>',
+      '</html>',
+    ].join('\n') + '\n'
+  );
 }
 
 function headerHtml({ letterhead, title, subtitle }: ReportDocument): string {
-  const logo = letterhead.logo === undefined ? '' : `<img alt="${escaped(letterhead.logo.description)}" src="data:${letterhead.logo.type};base64,${escaped(letterhead.logo.base64)}">`;
-  const lines = [letterhead.name, ...letterhead.lines].filter((line) => line !== '').map((line) => `<span>${bdi(line)}</span>`).join('');
+  const logo =
+    letterhead.logo === undefined
+      ? ''
+      : `<img alt="${escaped(letterhead.logo.description)}" src="data:${letterhead.logo.type};base64,${escaped(letterhead.logo.base64)}">`;
+  const lines = [letterhead.name, ...letterhead.lines]
+    .filter((line) => line !== '')
+    .map((line) => `<span>${bdi(line)}</span>`)
+    .join('');
   const head = logo === '' && lines === '' ? '' : `<p class="letterhead">${logo}${lines}</p>`;
   return `<header>${head}<h1>${bdi(title)}</h1><p class="subtitle">${bdi(subtitle)}</p></header>`;
 }
 
 function navHtml({ sections, words }: ReportDocument): string {
-  const items = sections.filter(({ level, layout }) => level === 1 && layout !== 'template').map(({ id, title }) => `<li><a href="#${escaped(id)}">${bdi(title)}</a></li>`);
+  const items = sections
+    .filter(({ level, layout }) => level === 1 && layout !== 'template')
+    .map(({ id, title }) => `<li><a href="#${escaped(id)}">${bdi(title)}</a></li>`);
   return `<nav aria-labelledby="contents"><h2 id="contents">${escaped(words.contents)}</h2><ol>${items.join('')}</ol></nav>`;
 }
 
 /** Text that might run from right to left must not turn round what stands beside it. */
-const bdi = (text: string): string => (/[\u0590-\u08FF\u200E\u200F\u202A-\u202E\u2066-\u2069\uFB1D-\uFEFC]/.test(text) ? `<bdi>${escaped(text)}</bdi>` : escaped(text));
+const bdi = (text: string): string =>
+  /[\u0590-\u08FF\u200E\u200F\u202A-\u202E\u2066-\u2069\uFB1D-\uFEFC]/.test(text)
+    ? `<bdi>${escaped(text)}</bdi>`
+    : escaped(text);
 
 /** Second-level sections lie inside the first-level one before them. */
 function nested({ sections, words }: ReportDocument): readonly string[] {
@@ -72,7 +95,10 @@ type Names = ReadonlyMap<Block, string>;
 function sectionHtml(section: Section, names: Names): string {
   const { id, level, title, layout } = section;
   const tag = level === 1 ? 'h2' : 'h3';
-  return [`<section class="${layout}"><${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`, ...section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`, { section, names }))].join('\n');
+  return [
+    `<section class="${layout}"><${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`,
+    ...section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`, { section, names })),
+  ].join('\n');
 }
 
 interface Surroundings {
@@ -82,14 +108,22 @@ interface Surroundings {
 
 function blockHtml(block: Block, id: string, around: Surroundings): string {
   switch (block.kind) {
-    case 'paragraph': return `<p>${bdi(block.text)}</p>`;
-    case 'list': return `<ul>${block.items.map((item) => `<li>${bdi(item)}</li>`).join('')}</ul>`;
-    case 'facts': return `<dl>${block.rows.map(({ name, value }) => `<div><dt>${bdi(name)}</dt><dd>${bdi(value)}</dd></div>`).join('')}</dl>`;
-    case 'table': return tableHtml(block, id, around);
-    case 'figure': return figureHtml(block, id);
-    case 'callout': return calloutHtml(block);
-    case 'ticks': return `<ul class="ticks">${block.items.map(({ text, isHold }) => `<li${isHold ? ' class="hold"' : ''}>${bdi(text)}</li>`).join('')}</ul>`;
-    case 'signature': return `<dl class="signature">${block.fields.map((field) => `<div><dt>${bdi(field)}</dt><dd></dd></div>`).join('')}</dl>`;
+    case 'paragraph':
+      return `<p>${bdi(block.text)}</p>`;
+    case 'list':
+      return `<ul>${block.items.map((item) => `<li>${bdi(item)}</li>`).join('')}</ul>`;
+    case 'facts':
+      return `<dl>${block.rows.map(({ name, value }) => `<div><dt>${bdi(name)}</dt><dd>${bdi(value)}</dd></div>`).join('')}</dl>`;
+    case 'table':
+      return tableHtml(block, id, around);
+    case 'figure':
+      return figureHtml(block, id);
+    case 'callout':
+      return calloutHtml(block);
+    case 'ticks':
+      return `<ul class="ticks">${block.items.map(({ text, isHold }) => `<li${isHold ? ' class="hold"' : ''}>${bdi(text)}</li>`).join('')}</ul>`;
+    case 'signature':
+      return `<dl class="signature">${block.fields.map((field) => `<div><dt>${bdi(field)}</dt><dd></dd></div>`).join('')}</dl>`;
   }
 }
 
@@ -98,19 +132,26 @@ function tableHtml(block: Table, id: string, { section, names }: Surroundings): 
   const { caption, columns, rows } = block;
   const isSilent = isSaidByHeading(block, section);
   const region = `${names.get(block) ?? ''}, ${caption}`;
-  const heads = columns.map((column) => `<th scope="col"${endClass(column)}>${bdi(column.title)}</th>`).join('');
-  return `<div class="scroll" role="region" aria-label="${escaped(region)}" tabindex="0"><table><caption id="${escaped(id)}"${isSilent ? ' class="silent"' : ''}>${bdi(caption)}</caption>`
-    + `<thead><tr>${heads}</tr></thead><tbody>${rows.map((one) => rowHtml(one, columns)).join('')}</tbody></table></div>`;
+  const heads = columns
+    .map((column) => `<th scope="col"${endClass(column)}>${bdi(column.title)}</th>`)
+    .join('');
+  return (
+    `<div class="scroll" role="region" aria-label="${escaped(region)}" tabindex="0"><table><caption id="${escaped(id)}"${isSilent ? ' class="silent"' : ''}>${bdi(caption)}</caption>` +
+    `<thead><tr>${heads}</tr></thead><tbody>${rows.map((one) => rowHtml(one, columns)).join('')}</tbody></table></div>`
+  );
 }
 
-const endClass = ({ align, share }: Column): string => (align === 'end' ? ' class="end"' : share === undefined ? '' : ' class="wide"');
+const endClass = ({ align, share }: Column): string =>
+  align === 'end' ? ' class="end"' : share === undefined ? '' : ' class="wide"';
 
 function rowHtml({ cells, note, emphasis }: Row, columns: readonly Column[]): string {
   const noteAt = noteColumn(columns);
-  const cellHtml = cells.map((cell, index) => {
-    const small = note !== undefined && index === noteAt ? `<small>${bdi(note)}</small>` : '';
-    return `<td${endClass(columns[index])}>${bdi(cell)}${small}</td>`;
-  }).join('');
+  const cellHtml = cells
+    .map((cell, index) => {
+      const small = note !== undefined && index === noteAt ? `<small>${bdi(note)}</small>` : '';
+      return `<td${endClass(columns[index])}>${bdi(cell)}${small}</td>`;
+    })
+    .join('');
   return `<tr${emphasis === undefined ? '' : ` class="${emphasis}"`}>${cellHtml}</tr>`;
 }
 
@@ -121,7 +162,10 @@ export const noteColumn = (columns: readonly Column[]): number => {
 };
 
 function figureHtml({ svg, narrowSvg, caption, name }: FigureBlock, id: string): string {
-  const own = (drawing: string, suffix: string): string => drawing.replaceAll(`${name}${suffix}-title`, `${id}${suffix}-title`).replaceAll(`${name}${suffix}-desc`, `${id}${suffix}-desc`);
+  const own = (drawing: string, suffix: string): string =>
+    drawing
+      .replaceAll(`${name}${suffix}-title`, `${id}${suffix}-title`)
+      .replaceAll(`${name}${suffix}-desc`, `${id}${suffix}-desc`);
   const narrow = narrowSvg === undefined ? '' : `<div class="narrow">${own(narrowSvg, '-narrow')}</div>`;
   const caption2 = caption === '' ? '' : `<figcaption>${bdi(caption)}</figcaption>`;
   return `<figure><div class="${narrow === '' ? 'only' : 'broad'}">${own(svg, '')}</div>${narrow}${caption2}</figure>`;

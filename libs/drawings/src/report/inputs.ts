@@ -17,7 +17,10 @@ import { codeText, word } from './said.js';
 type Given = Pick<ReportRequest, 'estimate' | 'record' | 'reader'>;
 
 export const panelOf = ({ estimate: { scope }, record }: Given): Panel => ({
-  name: scope.panel.name, outer: scope.panel.outline, holes: scope.panel.holes, supports: record.panel.supports ?? [],
+  name: scope.panel.name,
+  outer: scope.panel.outline,
+  holes: scope.panel.holes,
+  supports: record.panel.supports ?? [],
 });
 
 /** Every fitting of the record; the estimate's scope holds only those that the openings touch. */
@@ -27,29 +30,43 @@ const fittingsOf = ({ estimate, record }: Given): readonly Fitting[] => {
 };
 
 export const defectMapInput = (given: Given): DefectMapInput => ({
-  panel: panelOf(given), zones: given.estimate.scope.zones, contours: given.estimate.scope.contours,
-  readings: given.record.survey?.readings ?? [], fittings: fittingsOf(given), damagedAreaM2: given.estimate.scope.damagedAreaM2.p50,
+  panel: panelOf(given),
+  zones: given.estimate.scope.zones,
+  contours: given.estimate.scope.contours,
+  readings: given.record.survey?.readings ?? [],
+  fittings: fittingsOf(given),
+  damagedAreaM2: given.estimate.scope.damagedAreaM2.p50,
 });
 
 export const openingPlanInput = (given: Given): OpeningPlanInput => ({
-  panel: panelOf(given), openings: given.estimate.scope.openings, fittings: fittingsOf(given), cutLengthM: given.estimate.scope.cutLengthM,
+  panel: panelOf(given),
+  openings: given.estimate.scope.openings,
+  fittings: fittingsOf(given),
+  cutLengthM: given.estimate.scope.cutLengthM,
 });
 
 const openingsNamed = ({ scope }: Estimate, label: string | undefined): readonly Opening[] =>
   scope.openings.filter((opening) => label === undefined || opening.label === label);
 
 export const piecePlanInput = (given: Given, opening: string | undefined): PiecePlanInput => ({
-  panel: panelOf(given), openings: openingsNamed(given.estimate, opening),
+  panel: panelOf(given),
+  openings: openingsNamed(given.estimate, opening),
   pieces: given.estimate.core.pieces.filter((piece) => opening === undefined || piece.opening === opening),
 });
 
 /** A ply belongs to the openings whose boxes its parts meet. */
 export const plyPlanInput = (given: Given, opening: string | undefined): PlyPlanInput => {
   const openings = openingsNamed(given.estimate, opening);
-  const isOver = (area: Area): boolean => openings.some((cut) => overlaps(boxOf(cut.area.outer), boxOf(area.outer)));
+  const isOver = (area: Area): boolean =>
+    openings.some((cut) => overlaps(boxOf(cut.area.outer), boxOf(area.outer)));
   return {
-    panel: panelOf(given), openings, taperRatio: given.estimate.laminate.taperRatio,
-    plies: given.estimate.laminate.plies.map((ply) => ({ ...ply, outline: opening === undefined ? ply.outline : ply.outline.filter(isOver) })),
+    panel: panelOf(given),
+    openings,
+    taperRatio: given.estimate.laminate.taperRatio,
+    plies: given.estimate.laminate.plies.map((ply) => ({
+      ...ply,
+      outline: opening === undefined ? ply.outline : ply.outline.filter(isOver),
+    })),
   };
 };
 
@@ -58,30 +75,52 @@ const SHEETS_PER_FIGURE = 6;
 export const sheetLayoutInputs = ({ estimate: { core } }: Given): readonly SheetLayoutInput[] => {
   const hasGrain = core.pieces.some(({ grainDeg }) => grainDeg !== undefined);
   return Array.from({ length: Math.ceil(core.sheets.length / SHEETS_PER_FIGURE) }, (_, index) => ({
-    hasGrain, sheets: core.sheets.slice(index * SHEETS_PER_FIGURE, (index + 1) * SHEETS_PER_FIGURE),
+    hasGrain,
+    sheets: core.sheets.slice(index * SHEETS_PER_FIGURE, (index + 1) * SHEETS_PER_FIGURE),
   }));
 };
 
 const THINNEST_CORE_MM = 3;
 
 export const sectionInput = ({ estimate: { core, laminate }, record }: Given): SectionInput => ({
-  method: laminate.method, innerSkinMm: record.innerSkin.thicknessMm, outerSkinMm: record.outerSkin.thicknessMm, cavityMm: record.core.thicknessMm,
-  stack: core.stack.map(({ layer, thicknessMm }) => ({ layer, thicknessMm, isBond: thicknessMm < THINNEST_CORE_MM })),
-  taperRatio: laminate.taperRatio, taperWidthMm: laminate.taperWidthMm, plies: laminate.plies,
+  method: laminate.method,
+  innerSkinMm: record.innerSkin.thicknessMm,
+  outerSkinMm: record.outerSkin.thicknessMm,
+  cavityMm: record.core.thicknessMm,
+  stack: core.stack.map(({ layer, thicknessMm }) => ({
+    layer,
+    thicknessMm,
+    isBond: thicknessMm < THINNEST_CORE_MM,
+  })),
+  taperRatio: laminate.taperRatio,
+  taperWidthMm: laminate.taperWidthMm,
+  plies: laminate.plies,
 });
 
 export const checkBars = ({ estimate, reader }: Given): readonly UtilisationBar[] =>
-  estimate.checks.flatMap(({ title, state, utilisation, verdict }) => (utilisation === undefined ? [] : [{
-    title: state === undefined ? title : `${title}, ${word(reader.words.checks.states, state)}`, utilisation, passes: verdict !== 'fails',
-  }]));
+  estimate.checks.flatMap(({ title, state, utilisation, verdict }) =>
+    utilisation === undefined
+      ? []
+      : [
+          {
+            title: state === undefined ? title : `${title}, ${word(reader.words.checks.states, state)}`,
+            utilisation,
+            passes: verdict !== 'fails',
+          },
+        ],
+  );
 
 const HOURS_PER_DAY = 24;
 
 export const ganttInput = ({ estimate: { process } }: Given): GanttInput => ({
-  tasks: process.calendar.tasks.map((task) => ({ ...task, waitEndDay: task.endDay + task.waitH / HOURS_PER_DAY })),
+  tasks: process.calendar.tasks.map((task) => ({
+    ...task,
+    waitEndDay: task.endDay + task.waitH / HOURS_PER_DAY,
+  })),
   ...(process.calendar.startDate === undefined ? {} : { startDate: process.calendar.startDate }),
 });
 
 export const batchInput = ({ reader }: Given, batch: BatchCard): BatchCardInput => ({
-  ...batch, limitedBy: codeText(reader.words.process.limits, batch.limitedBy),
+  ...batch,
+  limitedBy: codeText(reader.words.process.limits, batch.limitedBy),
 });

@@ -1,13 +1,45 @@
 import { datumOf, listedCorners } from '../deck/opening-plan.js';
 import { conditionText } from '../deck/defect-map.js';
-import { areaText, dimensionText, lengthText, metresText, percentText, upTo, volumeText, type Reader } from '../reader.js';
+import {
+  areaText,
+  dimensionText,
+  lengthText,
+  metresText,
+  percentText,
+  upTo,
+  volumeText,
+  type Reader,
+} from '../reader.js';
 import type { Reading } from '#lib/extent';
 import type { Opening } from '#lib/estimate';
-import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Section, type Table } from './document.js';
+import {
+  facts,
+  flow,
+  list,
+  narrow,
+  numeric,
+  paragraph,
+  row,
+  table,
+  wide,
+  type Block,
+  type Callout,
+  type Section,
+  type Table,
+} from './document.js';
 import { defectMapFigure, openingPlanFigure } from './figures.js';
 import { panelOf } from './inputs.js';
 import type { ReportRequest } from './request.js';
-import { dateText, daysText, hoursText, moneyRangeText, codeText, moneyText, rangeText, word } from './said.js';
+import {
+  dateText,
+  daysText,
+  hoursText,
+  moneyRangeText,
+  codeText,
+  moneyText,
+  rangeText,
+  word,
+} from './said.js';
 
 /** Who, what, when and why: the first thing an insurer reads. */
 export function identitySection(request: ReportRequest): Section {
@@ -64,19 +96,28 @@ const MOST_READINGS = 120;
 
 /** What the extent rests on, with every reading that was used. */
 export function basisSections(request: ReportRequest): readonly Section[] {
-  const { estimate: { scope, limits }, record, reader } = request;
+  const {
+    estimate: { scope, limits },
+    record,
+    reader,
+  } = request;
   const said = reader.words.basis;
   const readings = record.survey?.readings ?? [];
   const rows: readonly (readonly [string, string])[] = [
     [said.evidence, word(said.grades, scope.evidence)],
     [said.damaged, rangeText(reader, scope.damagedAreaM2, (area) => areaText(reader, area))],
     ...(readings.length === 0 ? [] : [[said.readings, upTo(reader, readings.length, 0)] as const]),
-    ...scope.contours.map(({ probability, areaM2 }) => [said.contour(percentText(reader, probability)), areaText(reader, areaM2)] as const),
+    ...scope.contours.map(
+      ({ probability, areaM2 }) =>
+        [said.contour(percentText(reader, probability)), areaText(reader, areaM2)] as const,
+    ),
     ...(record.cause === undefined ? [] : [[said.cause, causeText(request)] as const]),
   ];
   return [
     flow('basis', 1, reader.words.sections.basis, [facts(reader.words.sections.basis, rows)]),
-    flow('limits', 2, reader.words.sections.limits, [limits.length === 0 ? paragraph(reader.words.report.none) : list(limits)]),
+    flow('limits', 2, reader.words.sections.limits, [
+      limits.length === 0 ? paragraph(reader.words.report.none) : list(limits),
+    ]),
     flow('defect', 2, reader.words.sections.defect, [defectMapFigure(request), ...zoneTable(request)]),
   ];
 }
@@ -90,79 +131,164 @@ function causeText({ record, reader }: ReportRequest): string {
 function zoneTable({ estimate: { scope }, reader }: ReportRequest): readonly Table[] {
   const said = reader.words.columns;
   if (scope.zones.length === 0) return [];
-  return [table(said.zone, [narrow(said.zone), wide(said.condition), numeric(said.area)],
-    scope.zones.map(({ id, condition, areaM2 }) => row(id, conditionText(condition, reader), areaText(reader, areaM2))))];
+  return [
+    table(
+      said.zone,
+      [narrow(said.zone), wide(said.condition), numeric(said.area)],
+      scope.zones.map(({ id, condition, areaM2 }) =>
+        row(id, conditionText(condition, reader), areaText(reader, areaM2)),
+      ),
+    ),
+  ];
 }
 
 /** Every reading, behind the report itself: the map above shows the same. */
 export function readingSections({ record, reader }: ReportRequest): readonly Section[] {
   const readings = record.survey?.readings ?? [];
-  return readings.length === 0 ? [] : [flow('readings', 1, reader.words.sections.readings, readingTable(readings, reader))];
+  return readings.length === 0
+    ? []
+    : [flow('readings', 1, reader.words.sections.readings, readingTable(readings, reader))];
 }
 
 function readingTable(readings: readonly Reading[], reader: Reader): readonly Block[] {
   const { columns, basis } = reader.words;
   const unit = reader.units === 'us' ? '' : ' mm';
-  const rows = readings.slice(0, MOST_READINGS).map((reading, index) => row(
-    String(index + 1), `${dimensionText(reader, reading.at[0])}${unit}`, `${dimensionText(reader, reading.at[1])}${unit}`, basis.readingKinds[reading.kind],
-    `${resultText(reading, reader)}${reading.isUnreliable === true ? ` (${basis.doubtful})` : ''}`,
-  ));
+  const rows = readings
+    .slice(0, MOST_READINGS)
+    .map((reading, index) =>
+      row(
+        String(index + 1),
+        `${dimensionText(reader, reading.at[0])}${unit}`,
+        `${dimensionText(reader, reading.at[1])}${unit}`,
+        basis.readingKinds[reading.kind],
+        `${resultText(reading, reader)}${reading.isUnreliable === true ? ` (${basis.doubtful})` : ''}`,
+      ),
+    );
   return [
-    table(basis.readingTable, [numeric(columns.number), numeric('x'), numeric('y'), narrow(columns.kind), wide(columns.result)], rows),
-    ...(readings.length > MOST_READINGS ? [paragraph(basis.moreReadings(upTo(reader, MOST_READINGS, 0), upTo(reader, readings.length, 0)))] : []),
+    table(
+      basis.readingTable,
+      [numeric(columns.number), numeric('x'), numeric('y'), narrow(columns.kind), wide(columns.result)],
+      rows,
+    ),
+    ...(readings.length > MOST_READINGS
+      ? [paragraph(basis.moreReadings(upTo(reader, MOST_READINGS, 0), upTo(reader, readings.length, 0)))]
+      : []),
   ];
 }
 
 function resultText(reading: Reading, reader: Reader): string {
   const { basis } = reader.words;
   switch (reading.kind) {
-    case 'sounding': return basis.hammer[reading.sound];
-    case 'moisture': return upTo(reader, reading.value, 2);
-    case 'plug': return [basis.plug[reading.condition], ...(reading.moisturePercent === undefined ? [] : [`${upTo(reader, reading.moisturePercent, 1)} %`])].join(', ');
+    case 'sounding':
+      return basis.hammer[reading.sound];
+    case 'moisture':
+      return upTo(reader, reading.value, 2);
+    case 'plug':
+      return [
+        basis.plug[reading.condition],
+        ...(reading.moisturePercent === undefined ? [] : [`${upTo(reader, reading.moisturePercent, 1)} %`]),
+      ].join(', ');
   }
 }
 
 export function scopeSections(request: ReportRequest): readonly Section[] {
-  const { estimate: { scope }, reader } = request;
+  const {
+    estimate: { scope },
+    reader,
+  } = request;
   const said = reader.words.scope;
   const area = (value: number): string => areaText(reader, value);
   return [
     flow('scope', 1, reader.words.sections.scope, [
       facts(said.areas, [
-        [said.panelArea, area(scope.panel.areaM2)], [said.opened, area(scope.openedAreaM2)], [said.retained, area(scope.retainedAreaM2)],
-        [said.undercut, area(scope.undercutAreaM2)], [said.taperBand, area(scope.taperBandM2)],
+        [said.panelArea, area(scope.panel.areaM2)],
+        [said.opened, area(scope.openedAreaM2)],
+        [said.retained, area(scope.retainedAreaM2)],
+        [said.undercut, area(scope.undercutAreaM2)],
+        [said.taperBand, area(scope.taperBandM2)],
       ]),
     ]),
-    flow('included', 2, reader.words.sections.included, [scope.included.length === 0 ? paragraph(reader.words.report.none) : list(scope.included)]),
-    flow('excluded', 2, reader.words.sections.excluded, [scope.excluded.length === 0 ? paragraph(reader.words.report.none) : list(scope.excluded)]),
-    flow('openings', 2, reader.words.sections.openings, [openingPlanFigure(request), openingTable(request), ...cornerTable(request)]),
-    ...(scope.fittings.length === 0 ? [] : [flow('fittings', 2, reader.words.sections.fittings, [fittingTable(request)])]),
-    ...(scope.findings.length === 0 ? [] : [flow('findings', 2, reader.words.sections.findings, findingCallouts(request))]),
+    flow('included', 2, reader.words.sections.included, [
+      scope.included.length === 0 ? paragraph(reader.words.report.none) : list(scope.included),
+    ]),
+    flow('excluded', 2, reader.words.sections.excluded, [
+      scope.excluded.length === 0 ? paragraph(reader.words.report.none) : list(scope.excluded),
+    ]),
+    flow('openings', 2, reader.words.sections.openings, [
+      openingPlanFigure(request),
+      openingTable(request),
+      ...cornerTable(request),
+    ]),
+    ...(scope.fittings.length === 0
+      ? []
+      : [flow('fittings', 2, reader.words.sections.fittings, [fittingTable(request)])]),
+    ...(scope.findings.length === 0
+      ? []
+      : [flow('findings', 2, reader.words.sections.findings, findingCallouts(request))]),
     flow('method', 2, reader.words.sections.method, [methodTable(request)]),
   ];
 }
 
 function openingTable({ estimate: { scope }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  return table(reader.words.sections.openings,
-    [narrow(said.opening), numeric(said.area), numeric(said.cutLength), numeric(said.cutDepth), numeric(said.undercut), wide(said.reason)],
+  return table(
+    reader.words.sections.openings,
+    [
+      narrow(said.opening),
+      numeric(said.area),
+      numeric(said.cutLength),
+      numeric(said.cutDepth),
+      numeric(said.undercut),
+      wide(said.reason),
+    ],
     scope.openings.map(({ label, areaM2, cutLengthM, cutDepthMm, undercutAreaM2, reason }) =>
-      row(label, areaText(reader, areaM2), lengthText(reader, cutLengthM * 1000), cutDepthMm === undefined ? reader.words.report.notEstablished : lengthText(reader, cutDepthMm, 1), areaText(reader, undercutAreaM2), reason)));
+      row(
+        label,
+        areaText(reader, areaM2),
+        lengthText(reader, cutLengthM * 1000),
+        cutDepthMm === undefined ? reader.words.report.notEstablished : lengthText(reader, cutDepthMm, 1),
+        areaText(reader, undercutAreaM2),
+        reason,
+      ),
+    ),
+  );
 }
 
 /** Corner by corner as a person with two tapes marks them out, with a diagonal to check the square. */
 export function cornerTable(request: ReportRequest, only?: string): readonly Block[] {
-  const { estimate: { scope }, reader } = request;
+  const {
+    estimate: { scope },
+    reader,
+  } = request;
   const { columns, scope: said } = reader.words;
   const openings = scope.openings.filter(({ label }) => only === undefined || label === only);
   const [datumX, datumY] = datumOf(panelOf(request));
   const unit = reader.units === 'us' ? 'ft in' : 'mm';
-  const rows = openings.flatMap((opening) => listedCorners(opening).map(([x, y], index) =>
-    row(opening.label, String(index + 1), dimensionText(reader, x - datumX), dimensionText(reader, y - datumY), index === 0 ? diagonalText(opening, request) : '')));
+  const rows = openings.flatMap((opening) =>
+    listedCorners(opening).map(([x, y], index) =>
+      row(
+        opening.label,
+        String(index + 1),
+        dimensionText(reader, x - datumX),
+        dimensionText(reader, y - datumY),
+        index === 0 ? diagonalText(opening, request) : '',
+      ),
+    ),
+  );
   const radii = [...new Set(openings.map(({ cornerRadiusMm }) => cornerRadiusMm))];
   if (rows.length === 0) return [];
   return [
-    table(said.corners, [narrow(columns.opening), numeric(columns.corner), numeric(columns.xFromDatum(unit)), numeric(columns.yFromDatum(unit)), numeric(columns.diagonal)], rows),
+    table(
+      said.corners,
+      [
+        narrow(columns.opening),
+        numeric(columns.corner),
+        numeric(columns.xFromDatum(unit)),
+        numeric(columns.yFromDatum(unit)),
+        numeric(columns.diagonal),
+      ],
+      rows,
+    ),
     ...radii.map((radius) => paragraph(said.roundCorners(lengthText(reader, radius)))),
   ];
 }
@@ -175,21 +301,49 @@ function diagonalText({ sawLine }: Opening, { reader }: ReportRequest): string {
 
 export function fittingTable({ estimate: { scope }, reader }: ReportRequest): Table {
   const { columns, scope: said } = reader.words;
-  return table(reader.words.sections.fittings, [wide(columns.fitting), narrow(columns.kind), narrow(columns.place), numeric(columns.holes), wide(columns.work, 2)],
+  return table(
+    reader.words.sections.fittings,
+    [
+      wide(columns.fitting),
+      narrow(columns.kind),
+      narrow(columns.place),
+      numeric(columns.holes),
+      wide(columns.work, 2),
+    ],
     scope.fittings.map(({ id, kind, where, holes, work, isHighlyLoaded }) => ({
-      ...row(id, word(said.fittingKinds, kind), word(said.where, where), upTo(reader, holes, 0), work.map((one) => word(said.work, one)).join(', ')),
+      ...row(
+        id,
+        word(said.fittingKinds, kind),
+        word(said.where, where),
+        upTo(reader, holes, 0),
+        work.map((one) => word(said.work, one)).join(', '),
+      ),
       ...(isHighlyLoaded ? { note: said.highlyLoaded } : {}),
-    })));
+    })),
+  );
 }
 
 const severityOf = { stop: 'danger', warn: 'warning', note: 'note' } as const;
 
 const findingCallouts = ({ estimate: { scope }, reader }: ReportRequest): readonly Callout[] =>
-  scope.findings.map(({ severity, text }) => ({ kind: 'callout', severity: severityOf[severity], label: reader.words.scope.severities[severity], text, small: '' }));
+  scope.findings.map(({ severity, text }) => ({
+    kind: 'callout',
+    severity: severityOf[severity],
+    label: reader.words.scope.severities[severity],
+    text,
+    small: '',
+  }));
 
 function methodTable({ estimate: { scope, core, process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  const names = { ...reader.words.scope.choices, [core.material]: core.materialName, [process.resin.code]: process.resin.name };
-  return table(reader.words.sections.method, [wide(said.choice), wide(said.value), wide(said.reason, 2)], scope.method.map(({ choice, value, reason }) => row(choice, codeText(names, value), reason)));
+  const names = {
+    ...reader.words.scope.choices,
+    [core.material]: core.materialName,
+    [process.resin.code]: process.resin.name,
+  };
+  return table(
+    reader.words.sections.method,
+    [wide(said.choice), wide(said.value), wide(said.reason, 2)],
+    scope.method.map(({ choice, value, reason }) => row(choice, codeText(names, value), reason)),
+  );
 }
-

@@ -13,15 +13,30 @@ import { jobPackOf } from './job-pack.js';
 const many = { lines: 60, fittings: 40, zones: 6, nameLength: 0 };
 const long = { lines: 24, fittings: 12, zones: 6, nameLength: 180 };
 
-describe.each([['a small job', smallSample], ['40 fittings and six zones', many], ['very long names', long]] as const)('every drawing of %s', (_, size) => {
+describe.each([
+  ['a small job', smallSample],
+  ['40 fittings and six zones', many],
+  ['very long names', long],
+] as const)('every drawing of %s', (_, size) => {
   const request = sampleRequest(size);
-  test.each([['landscape', landscape('a4')], ['portrait', portrait('letter')], ['a phone', phone]] as const)('on %s has no text on text', (__, format) => {
+  test.each([
+    ['landscape', landscape('a4')],
+    ['portrait', portrait('letter')],
+    ['a phone', phone],
+  ] as const)('on %s has no text on text', (__, format) => {
     const clashes = drawingNames(request).flatMap((name) => {
       const drawing = namedDrawing(name, request, format)!;
       const boxes = textMarks(drawing.marks).map((mark) => ({ says: mark.text, box: textBox(mark) }));
-      return boxes.flatMap(({ says, box: a }, index) => boxes.slice(index + 1).filter(({ box: b }) =>
-        Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x) > 0.1 && Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y) > 0.1)
-        .map(({ says: other }) => `${name}: ${says} on ${other}`));
+      return boxes.flatMap(({ says, box: a }, index) =>
+        boxes
+          .slice(index + 1)
+          .filter(
+            ({ box: b }) =>
+              Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x) > 0.1 &&
+              Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y) > 0.1,
+          )
+          .map(({ says: other }) => `${name}: ${says} on ${other}`),
+      );
     });
     expect(clashes).toEqual([]);
   });
@@ -32,30 +47,64 @@ describe('the report', () => {
 
   test('tells things in the order in which they are judged', () => {
     expect(report.sections.filter(({ level }) => level === 1).map(({ id }) => id)).toEqual([
-      'identity', 'summary', 'basis', 'scope', 'core', 'laminate', 'checks', 'process', 'calendar', 'cost', 'cautions', 'assumptions', 'readings', 'provenance', 'revisions', 'signature',
+      'identity',
+      'summary',
+      'basis',
+      'scope',
+      'core',
+      'laminate',
+      'checks',
+      'process',
+      'calendar',
+      'cost',
+      'cautions',
+      'assumptions',
+      'readings',
+      'provenance',
+      'revisions',
+      'signature',
     ]);
   });
 
   test('puts the worst caution first', () => {
-    const severities = report.sections.find(({ id }) => id === 'cautions')!.blocks.flatMap((block) => (block.kind === 'callout' ? [block.severity] : []));
+    const severities = report.sections
+      .find(({ id }) => id === 'cautions')!
+      .blocks.flatMap((block) => (block.kind === 'callout' ? [block.severity] : []));
     expect(severities).toEqual(['danger', 'warning', 'caution']);
   });
 
   test('says what would make a check pass only of one that fails, and where it governs in a whole phrase', () => {
     const request = sampleRequest(smallSample);
     const [check] = request.estimate.checks;
-    const checks = (['passes', 'fails'] as const).map((verdict) => ({ ...check, code: verdict, verdict, governs: 'at the edge of the load', remedy: 'a thicker core' }));
-    const blocks = reportOf({ ...request, estimate: { ...request.estimate, checks } }).sections.flatMap((section) => section.blocks);
-    const notes = blocks.flatMap((block) => (block.kind === 'table' ? block.rows : [])).flatMap(({ note }) => (note?.startsWith('at the edge') === true ? [note] : []));
+    const checks = (['passes', 'fails'] as const).map((verdict) => ({
+      ...check,
+      code: verdict,
+      verdict,
+      governs: 'at the edge of the load',
+      remedy: 'a thicker core',
+    }));
+    const blocks = reportOf({ ...request, estimate: { ...request.estimate, checks } }).sections.flatMap(
+      (section) => section.blocks,
+    );
+    const notes = blocks
+      .flatMap((block) => (block.kind === 'table' ? block.rows : []))
+      .flatMap(({ note }) => (note?.startsWith('at the edge') === true ? [note] : []));
     expect(notes).toEqual(['at the edge of the load', 'at the edge of the load. To pass: a thicker core']);
   });
 
   test('names the few drivers that matter and sums the rest', () => {
     const request = sampleRequest(smallSample);
-    const drivers = Array.from({ length: 40 }, (_, index) => ({ name: `driver ${index}`, shareOfVariance: 1 / 40 }));
+    const drivers = Array.from({ length: 40 }, (_, index) => ({
+      name: `driver ${index}`,
+      shareOfVariance: 1 / 40,
+    }));
     const totals = { ...request.estimate.totals, drivers };
-    const [block] = reportOf({ ...request, estimate: { ...request.estimate, totals } }).sections.find(({ id }) => id === 'drivers')!.blocks;
-    expect(block.kind === 'table' ? block.rows.slice(-1).map(({ cells }) => cells) : []).toEqual([['28 others together', '70.0 %']]);
+    const [block] = reportOf({ ...request, estimate: { ...request.estimate, totals } }).sections.find(
+      ({ id }) => id === 'drivers',
+    )!.blocks;
+    expect(block.kind === 'table' ? block.rows.slice(-1).map(({ cells }) => cells) : []).toEqual([
+      ['28 others together', '70.0 %'],
+    ]);
     expect(block.kind === 'table' ? block.rows.length : 0).toBe(13);
   });
 });
@@ -65,15 +114,31 @@ describe('the job pack', () => {
 
   test('has one page for each opening, batch and list, and the hold point among the ticks', () => {
     const titles = pack.sections.filter(({ layout }) => layout === 'task').map(({ title }) => title);
-    for (const title of ['Mark out A', 'Mark out B', 'Core pieces, opening A', 'Ply cut sheet', 'Batch 1: Bed the core', 'Gates and waits', 'Check list']) expect(titles).toContain(title);
-    const ticks = pack.sections.flatMap(({ blocks }) => blocks).flatMap((block) => (block.kind === 'ticks' ? block.items : []));
-    expect(ticks.filter(({ isHold }) => isHold).map(({ text }) => text)).toEqual([expect.stringContaining('HOLD POINT: stop here.')]);
+    for (const title of [
+      'Mark out A',
+      'Mark out B',
+      'Core pieces, opening A',
+      'Ply cut sheet',
+      'Batch 1: Bed the core',
+      'Gates and waits',
+      'Check list',
+    ])
+      expect(titles).toContain(title);
+    const ticks = pack.sections
+      .flatMap(({ blocks }) => blocks)
+      .flatMap((block) => (block.kind === 'ticks' ? block.items : []));
+    expect(ticks.filter(({ isHold }) => isHold).map(({ text }) => text)).toEqual([
+      expect.stringContaining('HOLD POINT: stop here.'),
+    ]);
   });
 
   test('has a template for each piece', () => {
     const labels = sampleRequest(smallSample).estimate.core.pieces.map(({ label }) => label);
     const titles = pack.sections.filter(({ layout }) => layout === 'template').map(({ title }) => title);
-    for (const label of labels) expect(titles).toContain(`Template ${label}, tile 1 of ${titles.filter((title) => title.startsWith(`Template ${label},`)).length}`);
+    for (const label of labels)
+      expect(titles).toContain(
+        `Template ${label}, tile 1 of ${titles.filter((title) => title.startsWith(`Template ${label},`)).length}`,
+      );
   });
 });
 
@@ -81,14 +146,19 @@ describe('the job pack', () => {
 function marked(words: unknown): unknown {
   if (typeof words === 'string') return `«${words}»`;
   if (typeof words === 'function') return (...given: readonly unknown[]) => `«${String(words(...given))}»`;
-  return Object.fromEntries(Object.entries(words as Record<string, unknown>).map(([key, value]) => [key, marked(value)]));
+  return Object.fromEntries(
+    Object.entries(words as Record<string, unknown>).map(([key, value]) => [key, marked(value)]),
+  );
 }
 
 test('a translation reaches every heading, column, name and legend of report and job pack', () => {
   const words = { ...(marked(english) as Words), language: 'en' };
   const request = { ...sampleRequest(smallSample), reader: { ...defaultReader, words } };
-  const said = (document: ReportDocument): readonly string[] => document.sections.flatMap(({ title, blocks }) => [title, ...blocks.flatMap(wordsOf)]);
-  const untranslated = [...said(reportOf(request)), ...said(jobPackOf(request))].filter((text) => text !== '' && text !== 'x' && text !== 'y' && !text.includes('«'));
+  const said = (document: ReportDocument): readonly string[] =>
+    document.sections.flatMap(({ title, blocks }) => [title, ...blocks.flatMap(wordsOf)]);
+  const untranslated = [...said(reportOf(request)), ...said(jobPackOf(request))].filter(
+    (text) => text !== '' && text !== 'x' && text !== 'y' && !text.includes('«'),
+  );
   expect([...new Set(untranslated)].filter((name) => !engineNames.includes(name))).toEqual([]);
 });
 
@@ -102,7 +172,11 @@ test('beside the words, documents and drawings show only what the data says, num
   });
   const given = givenTexts([request.estimate, request.record, request.issue]);
   expect(shownTexts.length).toBeGreaterThan(500);
-  expect([...new Set([...shownTexts, ...drawn].map((text) => leftOf(text, given)).filter((left) => /\p{L}/u.test(left)))]).toEqual([]);
+  expect([
+    ...new Set(
+      [...shownTexts, ...drawn].map((text) => leftOf(text, given)).filter((left) => /\p{L}/u.test(left)),
+    ),
+  ]).toEqual([]);
   expect(leftOf('«Cost» in all, 12 m²', given)).toContain('in all');
 });
 
@@ -112,60 +186,113 @@ function leftOf(text: string, given: readonly string[]): string {
   // Words may stand inside words, so the innermost go first; a drawing shortens what it has no room for, and breaks its lines.
   while (/«[^«»]*»/.test(left)) left = left.replace(/«[^«»]*»/g, ' ');
   left = left.replace(/«[^«»]*$|^[^«»]*»/g, ' ');
-  for (const one of given) left = one.length > SHORT ? left.replaceAll(one, ' ') : left.split(/(?<![\p{L}\p{N}])(?=[\p{L}\p{N}])|(?<=[\p{L}\p{N}])(?![\p{L}\p{N}])/u).filter((part) => part !== one).join('');
-  return left.replace(/(?<![\p{L}])(?:mm|m|N·mm|N|kN|kPa|MPa|kg|g|ml|l|h|d|min|EUR|m²|mm²|m³|°C|x|y)(?![\p{L}])/gu, ' ');
+  for (const one of given)
+    left =
+      one.length > SHORT
+        ? left.replaceAll(one, ' ')
+        : left
+            .split(/(?<![\p{L}\p{N}])(?=[\p{L}\p{N}])|(?<=[\p{L}\p{N}])(?![\p{L}\p{N}])/u)
+            .filter((part) => part !== one)
+            .join('');
+  return left.replace(
+    /(?<![\p{L}])(?:mm|m|N·mm|N|kN|kPa|MPa|kg|g|ml|l|h|d|min|EUR|m²|mm²|m³|°C|x|y)(?![\p{L}])/gu,
+    ' ',
+  );
 }
 
 /** Data as short as this could be part of any word, and is taken away only where it stands alone. */
 const SHORT = 3;
 /** As the platform writes them in the reader's language. */
-const DATES = /\d{1,2} (?:January|February|March|April|May|June|July|August|September|October|November|December)(?: \d{4})?|\d{1,2} (?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sept|Oct|Nov|Dec)\b/g;
+const DATES =
+  /\d{1,2} (?:January|February|March|April|May|June|July|August|September|October|November|December)(?: \d{4})?|\d{1,2} (?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sept|Oct|Nov|Dec)\b/g;
 
 /** Every text of the data, the longest first, as it is and as it is printed. */
 function givenTexts(data: unknown): readonly string[] {
   const found = new Set<string>();
   const look = (value: unknown): void => {
-    if (typeof value === 'string' && value !== '') for (const form of [value, withUnitSigns(value), `${value[0].toUpperCase()}${value.slice(1)}`, value.replaceAll('-', ' ')]) found.add(form);
+    if (typeof value === 'string' && value !== '')
+      for (const form of [
+        value,
+        withUnitSigns(value),
+        `${value[0].toUpperCase()}${value.slice(1)}`,
+        value.replaceAll('-', ' '),
+      ])
+        found.add(form);
     else if (typeof value === 'object' && value !== null) Object.values(value).forEach(look);
   };
   look(data);
   return [...found].sort((a, b) => b.length - a.length);
 }
 
-const everyText = ({ title, subtitle, runningFoot, words, sections }: ReportDocument): readonly string[] =>
-  [title, subtitle, runningFoot, ...Object.values(words), ...sections.flatMap((section) => [section.title, ...section.blocks.flatMap(textsOf)])];
+const everyText = ({ title, subtitle, runningFoot, words, sections }: ReportDocument): readonly string[] => [
+  title,
+  subtitle,
+  runningFoot,
+  ...Object.values(words),
+  ...sections.flatMap((section) => [section.title, ...section.blocks.flatMap(textsOf)]),
+];
 
 function textsOf(block: Block): readonly string[] {
   switch (block.kind) {
-    case 'paragraph': return [block.text];
-    case 'list': return block.items;
-    case 'facts': return [block.caption, ...block.rows.flatMap(({ name, value }) => [name, value])];
-    case 'table': return [block.caption, ...block.columns.map(({ title }) => title), ...block.rows.flatMap(({ cells, note }) => [...cells, note ?? ''])];
-    case 'figure': return [block.caption, block.alt];
-    case 'callout': return [block.label, block.text, block.small];
-    case 'ticks': return block.items.map(({ text }) => text);
-    case 'signature': return block.fields;
+    case 'paragraph':
+      return [block.text];
+    case 'list':
+      return block.items;
+    case 'facts':
+      return [block.caption, ...block.rows.flatMap(({ name, value }) => [name, value])];
+    case 'table':
+      return [
+        block.caption,
+        ...block.columns.map(({ title }) => title),
+        ...block.rows.flatMap(({ cells, note }) => [...cells, note ?? '']),
+      ];
+    case 'figure':
+      return [block.caption, block.alt];
+    case 'callout':
+      return [block.label, block.text, block.small];
+    case 'ticks':
+      return block.items.map(({ text }) => text);
+    case 'signature':
+      return block.fields;
   }
 }
 
 /** Said by the engine, which writes English. */
-const engineNames = ['Bag film', 'Modulus along the deck', 'Modulus across the deck', 'A person on one foot', 'Yardstick pressure', 'Stiffness', 'Utilisation'];
+const engineNames = [
+  'Bag film',
+  'Modulus along the deck',
+  'Modulus across the deck',
+  'A person on one foot',
+  'Yardstick pressure',
+  'Stiffness',
+  'Utilisation',
+];
 
 function wordsOf(block: Block): readonly string[] {
   switch (block.kind) {
-    case 'table': return [block.caption, ...block.columns.map(({ title }) => title)];
-    case 'facts': return [block.caption, ...block.rows.map(({ name }) => name)];
-    case 'figure': return block.caption === '' ? [block.alt] : [block.caption, block.alt];
-    case 'callout': return [block.label];
-    case 'signature': return block.fields;
-    default: return [];
+    case 'table':
+      return [block.caption, ...block.columns.map(({ title }) => title)];
+    case 'facts':
+      return [block.caption, ...block.rows.map(({ name }) => name)];
+    case 'figure':
+      return block.caption === '' ? [block.alt] : [block.caption, block.alt];
+    case 'callout':
+      return [block.label];
+    case 'signature':
+      return block.fields;
+    default:
+      return [];
   }
 }
 
 describe('lengths in inches', () => {
   const us: Reader = { ...defaultReader, locale: 'en-US', units: 'us' };
   test('are read on a tape where a tape can show them', () => {
-    expect([lengthText(us, 1220), lengthText(us, 12.7, 1), lengthText(us, 5, 1)]).toEqual(['4 ft 1/16 in', '1/2 in', '3/16 in']);
+    expect([lengthText(us, 1220), lengthText(us, 12.7, 1), lengthText(us, 5, 1)]).toEqual([
+      '4 ft 1/16 in',
+      '1/2 in',
+      '3/16 in',
+    ]);
   });
   test('of thin plies are decimals, for a tape would show nothing', () => {
     expect([lengthText(us, 0.75, 2), lengthText(us, 0.24, 2)]).toEqual(['0.030 in', '0.009 in']);

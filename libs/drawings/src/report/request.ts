@@ -31,7 +31,13 @@ export interface Revision {
 
 /** A figure or a sum against the revision before; numbers, so that each reader reads them in his own way. */
 export type Change =
-  | { readonly kind: 'figure'; readonly what: string; readonly unit: string; readonly before: number; readonly after: number }
+  | {
+      readonly kind: 'figure';
+      readonly what: string;
+      readonly unit: string;
+      readonly before: number;
+      readonly after: number;
+    }
   | { readonly kind: 'sum'; readonly what: string; readonly before: MoneyJson; readonly after: MoneyJson };
 
 export interface ReportRequest {

@@ -12,9 +12,15 @@ const timeFormats = new Map<string, Intl.DateTimeFormat>();
 export function moneyText(reader: Reader, { amount, currency }: MoneyJson): string {
   const decimals = amount.split('.')[1]?.length ?? 0;
   const key = `${reader.locale} ${currency} ${decimals}`;
-  const known = formats.get(key) ?? new Intl.NumberFormat(reader.locale, {
-    style: 'currency', currency, currencyDisplay: 'code', minimumFractionDigits: decimals, maximumFractionDigits: decimals,
-  });
+  const known =
+    formats.get(key) ??
+    new Intl.NumberFormat(reader.locale, {
+      style: 'currency',
+      currency,
+      currencyDisplay: 'code',
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+    });
   formats.set(key, known);
   return known.format(Number(amount));
 }
@@ -31,13 +37,16 @@ export const hoursText = (reader: Reader, hours: number): string => `${fixed(rea
 export const daysText = (reader: Reader, days: number): string => `${upTo(reader, days, 1)} d`;
 
 /** What the clock on the wall shows at an instant that is written with its offset: a report does not change with the reader's clock. */
-const wallClock = (iso: string): Date => new Date(/[+-]\d{2}:\d{2}$/.test(iso) ? `${iso.slice(0, 19)}Z` : iso);
+const wallClock = (iso: string): Date =>
+  new Date(/[+-]\d{2}:\d{2}$/.test(iso) ? `${iso.slice(0, 19)}Z` : iso);
 
 /** The date of an ISO instant as it is written, or an ISO date. */
 export function dateText(reader: Reader, iso: string): string {
   const instant = wallClock(iso);
   if (Number.isNaN(instant.getTime())) return iso;
-  const known = dateFormats.get(reader.locale) ?? new Intl.DateTimeFormat(reader.locale, { dateStyle: 'long', timeZone: 'UTC' });
+  const known =
+    dateFormats.get(reader.locale) ??
+    new Intl.DateTimeFormat(reader.locale, { dateStyle: 'long', timeZone: 'UTC' });
   dateFormats.set(reader.locale, known);
   return known.format(instant);
 }
@@ -45,24 +54,48 @@ export function dateText(reader: Reader, iso: string): string {
 /** The same date as short as it is still unmistakable, for the title block of a sheet. */
 export function shortDateText(reader: Reader, iso: string): string {
   const instant = wallClock(iso);
-  return Number.isNaN(instant.getTime()) ? iso : new Intl.DateTimeFormat(reader.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(instant);
+  return Number.isNaN(instant.getTime())
+    ? iso
+    : new Intl.DateTimeFormat(reader.locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(instant);
 }
 
-const unitNames: Readonly<Record<string, string>> = { m2: 'm²', m3: 'm³', mm2: 'mm²', degC: '°C', '1': '', 'N.mm': 'N·mm', 'N.mm/mm': 'N·mm/mm', 'g/m2': 'g/m²', 'kg/m2': 'kg/m²', 'N/mm2': 'N/mm²', 'kg/m3': 'kg/m³', 'kN/m2': 'kN/m²' };
+const unitNames: Readonly<Record<string, string>> = {
+  'm2': 'm²',
+  'm3': 'm³',
+  'mm2': 'mm²',
+  'degC': '°C',
+  '1': '',
+  'N.mm': 'N·mm',
+  'N.mm/mm': 'N·mm/mm',
+  'g/m2': 'g/m²',
+  'kg/m2': 'kg/m²',
+  'N/mm2': 'N/mm²',
+  'kg/m3': 'kg/m³',
+  'kN/m2': 'kN/m²',
+};
 
 /** Date and time of day of an ISO instant as the calendar means it; no zone is added. */
 export function momentText(reader: Reader, iso: string): string {
   const instant = wallClock(iso);
   if (Number.isNaN(instant.getTime())) return iso;
-  const known = momentFormats.get(reader.locale)
-    ?? new Intl.DateTimeFormat(reader.locale, { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit', timeZone: 'UTC' });
+  const known =
+    momentFormats.get(reader.locale) ??
+    new Intl.DateTimeFormat(reader.locale, {
+      day: 'numeric',
+      month: 'short',
+      hour: '2-digit',
+      minute: '2-digit',
+      timeZone: 'UTC',
+    });
   momentFormats.set(reader.locale, known);
   return known.format(instant);
 }
 
 /** The time of day of an ISO instant as the calendar means it. */
 export function timeOfDayText(reader: Reader, iso: string): string {
-  const known = timeFormats.get(reader.locale) ?? new Intl.DateTimeFormat(reader.locale, { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' });
+  const known =
+    timeFormats.get(reader.locale) ??
+    new Intl.DateTimeFormat(reader.locale, { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' });
   timeFormats.set(reader.locale, known);
   return known.format(wallClock(iso));
 }
@@ -80,11 +113,16 @@ export function valueText(reader: Reader, value: number, unit: string): string {
 /** A figure in the unit it is kept in, or in the reader's where he has another. */
 export function figureText(reader: Reader, value: number, unit: string): string {
   switch (unit) {
-    case 'm2': return areaText(reader, value);
-    case 'm': return lengthText(reader, value * MM_IN_M);
-    case 'kg': return massText(reader, value);
-    case 'l': return volumeText(reader, value);
-    default: return `${upTo(reader, value, 2)} ${unitName(unit, reader)}`.trim();
+    case 'm2':
+      return areaText(reader, value);
+    case 'm':
+      return lengthText(reader, value * MM_IN_M);
+    case 'kg':
+      return massText(reader, value);
+    case 'l':
+      return volumeText(reader, value);
+    default:
+      return `${upTo(reader, value, 2)} ${unitName(unit, reader)}`.trim();
   }
 }
 
@@ -103,10 +141,11 @@ export const unitName = (unit: string, reader: Reader): string => {
 
 /** A code in words: from the table, else the code itself without the kind of thing it starts with. */
 export const codeText = (table: Readonly<Record<string, string>>, code: string): string =>
-  (Object.hasOwn(table, code) ? table[code] : code.replace(/^(core|resin|filler|reinforcement|coating)-/, '').replaceAll('-', ' '));
+  Object.hasOwn(table, code)
+    ? table[code]
+    : code.replace(/^(core|resin|filler|reinforcement|coating)-/, '').replaceAll('-', ' ');
 
 /** A choice from a table of words; a choice without a word is said as it is. */
 export function word(table: Readonly<Record<string, string>>, choice: string): string {
   return Object.hasOwn(table, choice) ? table[choice] : choice;
 }
-

@@ -1,20 +1,75 @@
 import type { Check, CureMilestones, PanelState, WeatherSection, WeatherStepSection } from '#lib/estimate';
-import { areaText, fixed, lengthText, massText, metresText, percentText, temperatureText, upTo, volumeText, type Reader } from '../reader.js';
-import { facts, flow, list, narrow, numeric, paragraph, row, table, wide, type Block, type Callout, type Row, type Section, type Table } from './document.js';
-import { chartFigure, ganttFigures, piecePlanFigure, plyPlanFigure, sectionFigure, sheetFigures } from './figures.js';
+import {
+  areaText,
+  fixed,
+  lengthText,
+  massText,
+  metresText,
+  percentText,
+  temperatureText,
+  upTo,
+  volumeText,
+  type Reader,
+} from '../reader.js';
+import {
+  facts,
+  flow,
+  list,
+  narrow,
+  numeric,
+  paragraph,
+  row,
+  table,
+  wide,
+  type Block,
+  type Callout,
+  type Row,
+  type Section,
+  type Table,
+} from './document.js';
+import {
+  chartFigure,
+  ganttFigures,
+  piecePlanFigure,
+  plyPlanFigure,
+  sectionFigure,
+  sheetFigures,
+} from './figures.js';
 import type { ReportRequest } from './request.js';
-import { codeText, dateText, daysText, momentText, hoursText, rangeText, timeOfDayText, valueText, word } from './said.js';
+import {
+  codeText,
+  dateText,
+  daysText,
+  momentText,
+  hoursText,
+  rangeText,
+  timeOfDayText,
+  valueText,
+  word,
+} from './said.js';
 
 export function coreSection(request: ReportRequest): Section {
-  const { estimate: { core }, reader } = request;
+  const {
+    estimate: { core },
+    reader,
+  } = request;
   const said = reader.words.core;
   const rows: readonly (readonly [string, string])[] = [
     [said.material, core.materialName],
-    [said.cavity, lengthText(reader, core.cavityMm, 1)], [said.stackHeight, lengthText(reader, core.stackMm, 1)], [said.flush, lengthText(reader, core.flushMm, 1)],
-    [said.net, areaText(reader, core.netAreaM2, 3)], [said.waste, areaText(reader, core.wasteAreaM2, 3)], [said.purchase, areaText(reader, core.purchaseAreaM2, 3)],
-    ...core.wasteByCause.map(({ cause, areaM2 }) => [said.wasteCause(cause), areaText(reader, areaM2, 3)] as const),
-    [said.utilisation, percentText(reader, core.utilisation, 1)], [said.massChange, massText(reader, core.massChangeKg)],
-    ...(core.waterLeavingKg === undefined ? [] : [[said.water, massText(reader, core.waterLeavingKg)] as const]),
+    [said.cavity, lengthText(reader, core.cavityMm, 1)],
+    [said.stackHeight, lengthText(reader, core.stackMm, 1)],
+    [said.flush, lengthText(reader, core.flushMm, 1)],
+    [said.net, areaText(reader, core.netAreaM2, 3)],
+    [said.waste, areaText(reader, core.wasteAreaM2, 3)],
+    [said.purchase, areaText(reader, core.purchaseAreaM2, 3)],
+    ...core.wasteByCause.map(
+      ({ cause, areaM2 }) => [said.wasteCause(cause), areaText(reader, areaM2, 3)] as const,
+    ),
+    [said.utilisation, percentText(reader, core.utilisation, 1)],
+    [said.massChange, massText(reader, core.massChangeKg)],
+    ...(core.waterLeavingKg === undefined
+      ? []
+      : [[said.water, massText(reader, core.waterLeavingKg)] as const]),
   ];
   return flow('core', 1, reader.words.sections.core, [
     facts(reader.words.sections.core, rows),
@@ -27,71 +82,169 @@ export function coreSection(request: ReportRequest): Section {
 
 function stackTable({ estimate: { core }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  return table(reader.words.core.stack, [wide(said.layer), numeric(said.thickness)], core.stack.map(({ layer, thicknessMm }) => row(layer, lengthText(reader, thicknessMm, 2))));
+  return table(
+    reader.words.core.stack,
+    [wide(said.layer), numeric(said.thickness)],
+    core.stack.map(({ layer, thicknessMm }) => row(layer, lengthText(reader, thicknessMm, 2))),
+  );
 }
 
 export function pieceTable({ estimate: { core }, reader }: ReportRequest, opening?: string): Table {
   const said = reader.words.columns;
   const pieces = core.pieces.filter((piece) => opening === undefined || piece.opening === opening);
-  return table(reader.words.core.pieces, [numeric(said.order), narrow(said.piece), wide(said.opening), numeric(said.thickness), numeric(said.area)],
-    [...pieces].sort((a, b) => a.beddingOrder - b.beddingOrder).map(({ beddingOrder, label, opening: cut, thicknessMm, areaM2 }) =>
-      row(String(beddingOrder), label, cut, lengthText(reader, thicknessMm, 1), areaText(reader, areaM2, 4))));
+  return table(
+    reader.words.core.pieces,
+    [
+      numeric(said.order),
+      narrow(said.piece),
+      wide(said.opening),
+      numeric(said.thickness),
+      numeric(said.area),
+    ],
+    [...pieces]
+      .sort((a, b) => a.beddingOrder - b.beddingOrder)
+      .map(({ beddingOrder, label, opening: cut, thicknessMm, areaM2 }) =>
+        row(
+          String(beddingOrder),
+          label,
+          cut,
+          lengthText(reader, thicknessMm, 1),
+          areaText(reader, areaM2, 4),
+        ),
+      ),
+  );
 }
 
 function sheetTable({ estimate: { core }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  return table(reader.words.core.sheets, [wide(said.sheet), numeric(said.size), numeric(said.thickness), numeric(said.used)],
+  return table(
+    reader.words.core.sheets,
+    [wide(said.sheet), numeric(said.size), numeric(said.thickness), numeric(said.used)],
     core.sheets.map(({ label, lengthMm, widthMm, thicknessMm, utilisation, isBought }) =>
-      row(isBought ? label : `${label} (${reader.words.core.ofCustomer})`, `${lengthText(reader, lengthMm)} × ${lengthText(reader, widthMm)}`, lengthText(reader, thicknessMm, 1), percentText(reader, utilisation, 1))));
+      row(
+        isBought ? label : `${label} (${reader.words.core.ofCustomer})`,
+        `${lengthText(reader, lengthMm)} × ${lengthText(reader, widthMm)}`,
+        lengthText(reader, thicknessMm, 1),
+        percentText(reader, utilisation, 1),
+      ),
+    ),
+  );
 }
 
 export function laminateSection(request: ReportRequest): Section {
-  const { estimate: { laminate }, reader } = request;
+  const {
+    estimate: { laminate },
+    reader,
+  } = request;
   const said = reader.words.laminate;
   return flow('laminate', 1, reader.words.sections.laminate, [
     paragraph(`${said.methods[laminate.method]}.`),
     facts(reader.words.sections.laminate, [
-      [said.taper, said.taperText(upTo(reader, laminate.taperRatio, 1), lengthText(reader, laminate.taperWidthMm))],
-      [said.newThickness, lengthText(reader, laminate.totalThicknessMm, 2)], [said.oldThickness, lengthText(reader, laminate.oldThicknessMm, 2)],
-      [said.glass, massText(reader, laminate.glassKg)], [said.resin, massText(reader, laminate.resinKg)],
+      [
+        said.taper,
+        said.taperText(upTo(reader, laminate.taperRatio, 1), lengthText(reader, laminate.taperWidthMm)),
+      ],
+      [said.newThickness, lengthText(reader, laminate.totalThicknessMm, 2)],
+      [said.oldThickness, lengthText(reader, laminate.oldThicknessMm, 2)],
+      [said.glass, massText(reader, laminate.glassKg)],
+      [said.resin, massText(reader, laminate.resinKg)],
     ]),
     sectionFigure(request),
     ...(laminate.plies.length === 0 ? [] : [plyTable(request), plyPlanFigure(request, undefined)]),
     ...alternativesTable(request),
-    ...(laminate.properties.length === 0 ? [] : [facts(said.properties, laminate.properties.map(({ name, value, unit, note }) =>
-      [name, note === undefined ? valueText(reader, value, unit) : `${valueText(reader, value, unit)} (${note})`] as const))]),
+    ...(laminate.properties.length === 0
+      ? []
+      : [
+          facts(
+            said.properties,
+            laminate.properties.map(
+              ({ name, value, unit, note }) =>
+                [
+                  name,
+                  note === undefined
+                    ? valueText(reader, value, unit)
+                    : `${valueText(reader, value, unit)} (${note})`,
+                ] as const,
+            ),
+          ),
+        ]),
     ...(laminate.notes.length === 0 ? [] : [list(laminate.notes)]),
   ]);
 }
 
 export function plyTable({ estimate: { laminate }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  return table(reader.words.laminate.plies,
-    [numeric(said.ply), wide(said.material), numeric(said.direction), numeric(said.thickness), numeric(said.area), numeric(said.rollLength), numeric(said.glass), numeric(said.resin)],
-    laminate.plies.map((ply) => row(
-      String(ply.order), ply.materialName, `${upTo(reader, ply.orientationDeg, 0)}°`, lengthText(reader, ply.thicknessMm, 2), areaText(reader, ply.areaM2, 3),
-      `${metresText(reader, ply.rollLengthM)} × ${lengthText(reader, ply.rollWidthMm)}`, massText(reader, ply.glassKg), massText(reader, ply.resinKg),
-    )));
+  return table(
+    reader.words.laminate.plies,
+    [
+      numeric(said.ply),
+      wide(said.material),
+      numeric(said.direction),
+      numeric(said.thickness),
+      numeric(said.area),
+      numeric(said.rollLength),
+      numeric(said.glass),
+      numeric(said.resin),
+    ],
+    laminate.plies.map((ply) =>
+      row(
+        String(ply.order),
+        ply.materialName,
+        `${upTo(reader, ply.orientationDeg, 0)}°`,
+        lengthText(reader, ply.thicknessMm, 2),
+        areaText(reader, ply.areaM2, 3),
+        `${metresText(reader, ply.rollLengthM)} × ${lengthText(reader, ply.rollWidthMm)}`,
+        massText(reader, ply.glassKg),
+        massText(reader, ply.resinKg),
+      ),
+    ),
+  );
 }
 
 function alternativesTable({ estimate: { laminate }, reader }: ReportRequest): readonly Table[] {
   const { columns, laminate: said } = reader.words;
   if (laminate.alternatives.length === 0) return [];
-  return [table(said.alternatives, [numeric(columns.rank), wide(said.plies, 2), numeric(columns.thickness), numeric(`${columns.amount} ${said.perM2}`), wide(columns.reason, 2)],
-    laminate.alternatives.map(({ rank, plies, thicknessMm, costPerM2, reason }) => row(String(rank), plies.join(' / '), lengthText(reader, thicknessMm, 2), costPerM2, reason)))];
+  return [
+    table(
+      said.alternatives,
+      [
+        numeric(columns.rank),
+        wide(said.plies, 2),
+        numeric(columns.thickness),
+        numeric(`${columns.amount} ${said.perM2}`),
+        wide(columns.reason, 2),
+      ],
+      laminate.alternatives.map(({ rank, plies, thicknessMm, costPerM2, reason }) =>
+        row(String(rank), plies.join(' / '), lengthText(reader, thicknessMm, 2), costPerM2, reason),
+      ),
+    ),
+  ];
 }
 
 export function checkSection(request: ReportRequest): Section {
-  const { estimate: { checks }, reader } = request;
+  const {
+    estimate: { checks },
+    reader,
+  } = request;
   const said = reader.words.columns;
   const measured = checks.some(({ utilisation }) => utilisation !== undefined);
   return flow('checks', 1, reader.words.sections.checks, [
     paragraph(reader.words.checks.note),
     ...panelBlocks(request),
     ...(measured ? [chartFigure(request)] : []),
-    table(reader.words.checks.table,
-      [wide(said.check, 2), narrow(said.state), numeric(said.demand), numeric(said.capacity), numeric(said.utilisation), narrow(said.verdict), narrow(said.source)],
-      checks.map((check) => checkRow(check, reader))),
+    table(
+      reader.words.checks.table,
+      [
+        wide(said.check, 2),
+        narrow(said.state),
+        numeric(said.demand),
+        numeric(said.capacity),
+        numeric(said.utilisation),
+        narrow(said.verdict),
+        narrow(said.source),
+      ],
+      checks.map((check) => checkRow(check, reader)),
+    ),
   ]);
 }
 
@@ -99,10 +252,17 @@ export function checkSection(request: ReportRequest): Section {
 function panelBlocks({ estimate: { panel }, reader }: ReportRequest): readonly Block[] {
   const said = reader.words.panel;
   const named = (values: typeof panel.loads): readonly (readonly [string, string])[] =>
-    values.map(({ name, value, unit, note }) => [name, note === undefined ? valueText(reader, value, unit) : `${valueText(reader, value, unit)} (${note})`]);
+    values.map(({ name, value, unit, note }) => [
+      name,
+      note === undefined ? valueText(reader, value, unit) : `${valueText(reader, value, unit)} (${note})`,
+    ]);
   const size = panel.sizeMm.map((side) => lengthText(reader, side)).join(' × ');
   return [
-    facts(said.comparison, [[said.verdict, word(said.verdicts, panel.verdict)], [said.size, size], ...named(panel.loads)]),
+    facts(said.comparison, [
+      [said.verdict, word(said.verdicts, panel.verdict)],
+      [said.size, size],
+      ...named(panel.loads),
+    ]),
     ...(panel.shortfalls.length === 0 ? [] : [list(panel.shortfalls)]),
     stateTable(panel.states, reader),
     ...(panel.ratios.length === 0 ? [] : [facts(said.ratios, named(panel.ratios))]),
@@ -118,27 +278,50 @@ function stateTable(states: readonly PanelState[], reader: Reader): Table {
     const found = state.deflections.find((one) => one.load === load);
     return found === undefined ? '–' : lengthText(reader, found.deflectionMm, 2);
   };
-  return table(said.states, [wide(reader.words.columns.what), ...states.map(({ state }) => numeric(reader.words.checks.states[state]))], [
-    stated(said.bendingX, ({ bendingXNmm }) => valueText(reader, bendingXNmm, 'N.mm')),
-    stated(said.bendingY, ({ bendingYNmm }) => valueText(reader, bendingYNmm, 'N.mm')),
-    stated(said.shear, ({ shearNPerMm }) => valueText(reader, shearNPerMm, 'N/mm')),
-    ...loads.map((load) => stated(said.deflection(load), (state) => deflection(state, load))),
-    stated(reader.words.columns.utilisation, ({ utilisation }) => (utilisation === undefined ? '–' : percentText(reader, utilisation, 1))),
-    stated(said.governs, ({ governs }) => governs ?? '–'),
-  ]);
+  return table(
+    said.states,
+    [
+      wide(reader.words.columns.what),
+      ...states.map(({ state }) => numeric(reader.words.checks.states[state])),
+    ],
+    [
+      stated(said.bendingX, ({ bendingXNmm }) => valueText(reader, bendingXNmm, 'N.mm')),
+      stated(said.bendingY, ({ bendingYNmm }) => valueText(reader, bendingYNmm, 'N.mm')),
+      stated(said.shear, ({ shearNPerMm }) => valueText(reader, shearNPerMm, 'N/mm')),
+      ...loads.map((load) => stated(said.deflection(load), (state) => deflection(state, load))),
+      stated(reader.words.columns.utilisation, ({ utilisation }) =>
+        utilisation === undefined ? '–' : percentText(reader, utilisation, 1),
+      ),
+      stated(said.governs, ({ governs }) => governs ?? '–'),
+    ],
+  );
 }
 
 function checkRow(check: Check, reader: Reader): Row {
   const said = reader.words.checks;
   const { title, state, demand, capacity, unit, utilisation, verdict, remedy, reason, source } = check;
-  const isOldFault = state === 'as-built' || state === 'as-found' || (check.asBuilt?.verdict === 'fails' && check.asBuilt.isNoWorse);
-  const value = (given: number | undefined): string => (given === undefined ? '–' : valueText(reader, given, unit));
+  const isOldFault =
+    state === 'as-built' ||
+    state === 'as-found' ||
+    (check.asBuilt?.verdict === 'fails' && check.asBuilt.isNoWorse);
+  const value = (given: number | undefined): string =>
+    given === undefined ? '–' : valueText(reader, given, unit);
   const note = [
-    ...governing(check, reader), ...(reason === undefined ? [] : [reason]), ...(verdict === 'fails' ? beside(check, reader) : []),
+    ...governing(check, reader),
+    ...(reason === undefined ? [] : [reason]),
+    ...(verdict === 'fails' ? beside(check, reader) : []),
     ...(remedy === undefined || verdict !== 'fails' ? [] : [`${said.remedy}: ${remedy}`]),
   ].join('. ');
   return {
-    ...row(title, state === undefined ? '–' : said.states[state], value(demand), value(capacity), utilisation === undefined ? '–' : percentText(reader, utilisation, 1), said.verdicts[verdict], source),
+    ...row(
+      title,
+      state === undefined ? '–' : said.states[state],
+      value(demand),
+      value(capacity),
+      utilisation === undefined ? '–' : percentText(reader, utilisation, 1),
+      said.verdicts[verdict],
+      source,
+    ),
     ...(note === '' ? {} : { note }),
     ...(verdict === 'fails' && !isOldFault ? { emphasis: 'fails' } : {}),
   };
@@ -163,13 +346,26 @@ function beside({ asBuilt }: Check, reader: Reader): readonly string[] {
 const findingSeverities = { stop: 'danger', warn: 'warning', note: 'note' } as const;
 
 export function processSections(request: ReportRequest): readonly Section[] {
-  const { estimate: { process }, reader } = request;
+  const {
+    estimate: { process },
+    reader,
+  } = request;
   const { sections, process: said } = reader.words;
   return [
     flow('process', 1, sections.process, [
-      facts(said.resin, [[said.resin, `${process.resin.name}, ${process.resin.hardenerName}`], [reader.words.columns.because, process.resin.why]]),
-      ...process.findings.map((finding): Callout => ({ kind: 'callout', severity: findingSeverities[finding.severity], label: reader.words.scope.severities[finding.severity], text: finding.text, small: '' })),
-      demandTable(request), batchTable(request),
+      facts(said.resin, [
+        [said.resin, `${process.resin.name}, ${process.resin.hardenerName}`],
+        [reader.words.columns.because, process.resin.why],
+      ]),
+      ...process.findings.map((finding): Callout => ({
+        kind: 'callout',
+        severity: findingSeverities[finding.severity],
+        label: reader.words.scope.severities[finding.severity],
+        text: finding.text,
+        small: '',
+      })),
+      demandTable(request),
+      batchTable(request),
     ]),
     flow('pressure', 2, said.pressure, pressureBlocks(request)),
     flow('cure', 2, said.cure, cureBlocks(request)),
@@ -180,43 +376,101 @@ export function processSections(request: ReportRequest): readonly Section[] {
 
 function demandTable({ estimate: { process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  return table(reader.words.process.demands, [wide(said.step), numeric(said.net), numeric(said.waste), numeric(said.total), numeric(`${said.total}, kg`), numeric(said.filler)],
-    process.demands.map(({ title, netL, wasteL, totalL, totalKg, fillerKg, filler }) => row(
-      title, volumeText(reader, netL), volumeText(reader, wasteL), volumeText(reader, totalL), massText(reader, totalKg),
-      fillerKg === undefined ? '–' : `${massText(reader, fillerKg)}${filler === undefined ? '' : ` ${codeText({}, filler)}`}`,
-    )));
+  return table(
+    reader.words.process.demands,
+    [
+      wide(said.step),
+      numeric(said.net),
+      numeric(said.waste),
+      numeric(said.total),
+      numeric(`${said.total}, kg`),
+      numeric(said.filler),
+    ],
+    process.demands.map(({ title, netL, wasteL, totalL, totalKg, fillerKg, filler }) =>
+      row(
+        title,
+        volumeText(reader, netL),
+        volumeText(reader, wasteL),
+        volumeText(reader, totalL),
+        massText(reader, totalKg),
+        fillerKg === undefined
+          ? '–'
+          : `${massText(reader, fillerKg)}${filler === undefined ? '' : ` ${codeText({}, filler)}`}`,
+      ),
+    ),
+  );
 }
 
 function batchTable({ estimate: { process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
   const grams = (value: number): string => `${upTo(reader, value, 1)} g`;
-  return table(reader.words.process.batches,
-    [numeric(said.batch), wide(said.step), numeric(said.resin), numeric(said.hardener), numeric(said.filler), numeric(said.useWithin), wide(said.covers)],
+  return table(
+    reader.words.process.batches,
+    [
+      numeric(said.batch),
+      wide(said.step),
+      numeric(said.resin),
+      numeric(said.hardener),
+      numeric(said.filler),
+      numeric(said.useWithin),
+      wide(said.covers),
+    ],
     process.batches.map(({ number, title, resinG, hardenerG, fillerG, useWithinMin, covers }) =>
-      row(String(number), title, grams(resinG), grams(hardenerG), grams(fillerG), `${fixed(reader, useWithinMin, 0)} min`, covers.join(', '))));
+      row(
+        String(number),
+        title,
+        grams(resinG),
+        grams(hardenerG),
+        grams(fillerG),
+        `${fixed(reader, useWithinMin, 0)} min`,
+        covers.join(', '),
+      ),
+    ),
+  );
 }
 
-function pressureBlocks({ estimate: { process: { bondPressure } }, reader }: ReportRequest): readonly Block[] {
+function pressureBlocks({
+  estimate: {
+    process: { bondPressure },
+  },
+  reader,
+}: ReportRequest): readonly Block[] {
   const said = reader.words.process;
   const { props } = bondPressure;
-  const spacing = props.spacingMm === undefined ? said.propsNeeded : said.propsSpacing(lengthText(reader, props.spacingMm));
+  const spacing =
+    props.spacingMm === undefined ? said.propsNeeded : said.propsSpacing(lengthText(reader, props.spacingMm));
   return [
     facts(said.pressure, [
-      [reader.words.columns.choice, bondPressure.method === undefined ? said.noMethod : word(said.methods, bondPressure.method)],
+      [
+        reader.words.columns.choice,
+        bondPressure.method === undefined ? said.noMethod : word(said.methods, bondPressure.method),
+      ],
       [said.required, `${fixed(reader, bondPressure.requiredKPa, 2)} kPa`],
-      ...(bondPressure.availableKPa === undefined ? [] : [[said.available, `${fixed(reader, bondPressure.availableKPa, 2)} kPa`] as const]),
+      ...(bondPressure.availableKPa === undefined
+        ? []
+        : [[said.available, `${fixed(reader, bondPressure.availableKPa, 2)} kPa`] as const]),
       [said.restsOn, bondPressure.restsOn],
       [said.props, `${props.needed ? spacing : said.propsNotNeeded}. ${props.why}`],
-      ...bondPressure.quantities.map(({ name, value, unit }) => [name, valueText(reader, value, unit)] as const),
+      ...bondPressure.quantities.map(
+        ({ name, value, unit }) => [name, valueText(reader, value, unit)] as const,
+      ),
     ]),
     paragraph(bondPressure.recommendation),
-    ...bondPressure.refusals.map((text): Callout => ({ kind: 'callout', severity: 'warning', label: said.refused, text, small: '' })),
+    ...bondPressure.refusals.map((text): Callout => ({
+      kind: 'callout',
+      severity: 'warning',
+      label: said.refused,
+      text,
+      small: '',
+    })),
   ];
 }
 
 /** The table, and what is to be known of its steps; what holds for all of them is said once. */
 export function cureBlocks(request: ReportRequest): readonly Block[] {
-  const noted = request.estimate.process.cure.flatMap(({ step, note }) => (note === undefined ? [] : [{ step, note }]));
+  const noted = request.estimate.process.cure.flatMap(({ step, note }) =>
+    note === undefined ? [] : [{ step, note }],
+  );
   const notes = new Set(noted.map(({ note }) => note));
   const said = notes.size === 1 ? [...notes] : noted.map(({ step, note }) => `${step}: ${note}`);
   return [cureTable(request), ...(said.length === 0 ? [] : [list(said)])];
@@ -224,27 +478,69 @@ export function cureBlocks(request: ReportRequest): readonly Block[] {
 
 function cureTable({ estimate: { process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  const hours = (value: CureMilestones['gelH']): string => (value === undefined ? '–' : hoursText(reader, value));
-  return table(reader.words.process.cure,
-    [wide(said.step), numeric(said.temperature), numeric(said.gel), numeric(said.release), numeric(said.sandable), numeric(said.recoatShuts), numeric(said.fullCure)],
+  const hours = (value: CureMilestones['gelH']): string =>
+    value === undefined ? '–' : hoursText(reader, value);
+  return table(
+    reader.words.process.cure,
+    [
+      wide(said.step),
+      numeric(said.temperature),
+      numeric(said.gel),
+      numeric(said.release),
+      numeric(said.sandable),
+      numeric(said.recoatShuts),
+      numeric(said.fullCure),
+    ],
     process.cure.map(({ step, startAt, temperatureC, gelH, releaseH, sandableH, recoatShutsH, fullCureH }) =>
-      row(startAt === undefined ? step : reader.words.process.cureFrom(step, momentText(reader, startAt)), temperatureText(reader, temperatureC), hours(gelH), hours(releaseH), hours(sandableH), hours(recoatShutsH), hours(fullCureH))));
+      row(
+        startAt === undefined ? step : reader.words.process.cureFrom(step, momentText(reader, startAt)),
+        temperatureText(reader, temperatureC),
+        hours(gelH),
+        hours(releaseH),
+        hours(sandableH),
+        hours(recoatShutsH),
+        hours(fullCureH),
+      ),
+    ),
+  );
 }
 
 export function gateTable({ estimate: { process }, reader }: ReportRequest): Table {
   const said = reader.words.columns;
-  return table(reader.words.sections.gates, [wide(said.step), wide(said.requires, 3)], process.gates.map(({ step, requires }) => row(step, requires.join('; '))));
+  return table(
+    reader.words.sections.gates,
+    [wide(said.step), wide(said.requires, 3)],
+    process.gates.map(({ step, requires }) => row(step, requires.join('; '))),
+  );
 }
 
 /** The windows of the forecast for each step; without one the gates above are what to require. */
 export function weatherBlocks(request: ReportRequest): readonly Block[] {
-  const { estimate: { process: { weather } }, reader } = request;
+  const {
+    estimate: {
+      process: { weather },
+    },
+    reader,
+  } = request;
   const said = reader.words.weather;
   if (weather === undefined) return [paragraph(said.none)];
   return [
     facts(said.forecast, [
-      [said.forecast, said.fromTo(momentText(reader, weather.fromAt), momentText(reader, weather.untilAt), weather.timeZone)],
-      [said.deck, said.range(temperatureText(reader, weather.coldestDeckC), temperatureText(reader, weather.warmestDeckC))],
+      [
+        said.forecast,
+        said.fromTo(
+          momentText(reader, weather.fromAt),
+          momentText(reader, weather.untilAt),
+          weather.timeZone,
+        ),
+      ],
+      [
+        said.deck,
+        said.range(
+          temperatureText(reader, weather.coldestDeckC),
+          temperatureText(reader, weather.warmestDeckC),
+        ),
+      ],
       [said.leastMargin, `${fixed(reader, weather.leastDewMarginK, 1)} K`],
     ]),
     ...(weather.notes.length === 0 ? [] : [list(weather.notes)]),
@@ -256,25 +552,70 @@ const SHOWN_WINDOWS = 3;
 
 function windowTable({ steps, untilAt }: WeatherSection, reader: Reader): Table {
   const { columns, weather: said } = reader.words;
-  return table(said.windows, [wide(columns.step), numeric(said.planned), numeric(said.needed), numeric(said.open), wide(said.best, 2)],
-    steps.map((step) => row(step.title, momentText(reader, step.plannedAt), hoursText(reader, step.neededH), hoursText(reader, step.openH), Date.parse(step.earliestAt) >= Date.parse(untilAt) ? said.afterForecast : windowsText(step, reader))));
+  return table(
+    said.windows,
+    [wide(columns.step), numeric(said.planned), numeric(said.needed), numeric(said.open), wide(said.best, 2)],
+    steps.map((step) =>
+      row(
+        step.title,
+        momentText(reader, step.plannedAt),
+        hoursText(reader, step.neededH),
+        hoursText(reader, step.openH),
+        Date.parse(step.earliestAt) >= Date.parse(untilAt) ? said.afterForecast : windowsText(step, reader),
+      ),
+    ),
+  );
 }
 
 function windowsText({ windows, shutBy }: WeatherStepSection, reader: Reader): string {
   const said = reader.words.weather;
-  const shut = shutBy.length === 0 ? [] : [said.shut(shutBy.map(({ gate, hours }) => `${word(said.gates, gate)} ${hoursText(reader, hours)}`).join(', '))];
-  const best = windows.slice(0, SHOWN_WINDOWS).map(({ rank, fromAt, untilAt, limitedBy }) => said.window(String(rank), momentText(reader, fromAt), fromAt.slice(0, 10) === untilAt.slice(0, 10) ? timeOfDayText(reader, untilAt) : momentText(reader, untilAt), word(said.gates, limitedBy)));
+  const shut =
+    shutBy.length === 0
+      ? []
+      : [
+          said.shut(
+            shutBy
+              .map(({ gate, hours }) => `${word(said.gates, gate)} ${hoursText(reader, hours)}`)
+              .join(', '),
+          ),
+        ];
+  const best = windows
+    .slice(0, SHOWN_WINDOWS)
+    .map(({ rank, fromAt, untilAt, limitedBy }) =>
+      said.window(
+        String(rank),
+        momentText(reader, fromAt),
+        fromAt.slice(0, 10) === untilAt.slice(0, 10)
+          ? timeOfDayText(reader, untilAt)
+          : momentText(reader, untilAt),
+        word(said.gates, limitedBy),
+      ),
+    );
   return [...(best.length === 0 ? [said.noWindow] : best), ...shut].join('; ');
 }
 
 function calendarBlocks(request: ReportRequest): readonly Block[] {
-  const { estimate: { process: { calendar } }, reader } = request;
+  const {
+    estimate: {
+      process: { calendar },
+    },
+    reader,
+  } = request;
   const said = reader.words.calendar;
   const finish = calendar.finish;
   return [
     facts(reader.words.sections.calendar, [
-      ...(calendar.startDate === undefined ? [] : [[said.start, dateText(reader, calendar.startDate)] as const]),
-      ...(finish === undefined ? [] : [[said.finish, [finish.early, finish.likely, finish.late].map((day) => dateText(reader, day)).join(' / ')] as const]),
+      ...(calendar.startDate === undefined
+        ? []
+        : [[said.start, dateText(reader, calendar.startDate)] as const]),
+      ...(finish === undefined
+        ? []
+        : [
+            [
+              said.finish,
+              [finish.early, finish.likely, finish.late].map((day) => dateText(reader, day)).join(' / '),
+            ] as const,
+          ]),
       [said.days, rangeText(reader, calendar.workingDays, (days) => daysText(reader, days))],
       [said.calendarDays, rangeText(reader, calendar.calendarDays, (days) => daysText(reader, days))],
     ]),
@@ -285,23 +626,60 @@ function calendarBlocks(request: ReportRequest): readonly Block[] {
   ];
 }
 
-function milestoneTable({ estimate: { process: { calendar } }, reader }: ReportRequest): readonly Table[] {
-  const dated = calendar.milestones.flatMap(({ title, at }) => (at === undefined ? [] : [row(title, momentText(reader, at))]));
-  return dated.length === 0 ? [] : [table(reader.words.calendar.milestones, [wide(reader.words.columns.milestone), numeric(reader.words.columns.when)], dated)];
+function milestoneTable({
+  estimate: {
+    process: { calendar },
+  },
+  reader,
+}: ReportRequest): readonly Table[] {
+  const dated = calendar.milestones.flatMap(({ title, at }) =>
+    at === undefined ? [] : [row(title, momentText(reader, at))],
+  );
+  return dated.length === 0
+    ? []
+    : [
+        table(
+          reader.words.calendar.milestones,
+          [wide(reader.words.columns.milestone), numeric(reader.words.columns.when)],
+          dated,
+        ),
+      ];
 }
 
-export function taskTable({ estimate: { process: { calendar } }, reader }: ReportRequest): Table {
+export function taskTable({
+  estimate: {
+    process: { calendar },
+  },
+  reader,
+}: ReportRequest): Table {
   const { columns, calendar: said } = reader.words;
-  return table(said.tasks, [wide(columns.task), numeric(columns.start), numeric(columns.end), numeric(columns.labour), numeric(columns.wait)],
-    calendar.tasks.map(({ title, startDay, endDay, startAt, endAt, labourH, waitH, isHoldPoint, isCritical }) => ({
-      ...row(isHoldPoint ? holdTitle(title, said.hold) : isCritical ? `${title} (${said.critical})` : title,
-        timeText(startDay, startAt, reader), timeText(endDay, endAt, reader), hoursText(reader, labourH), hoursText(reader, waitH)),
-      ...(isHoldPoint ? { emphasis: 'hold' } : {}),
-    })));
+  return table(
+    said.tasks,
+    [
+      wide(columns.task),
+      numeric(columns.start),
+      numeric(columns.end),
+      numeric(columns.labour),
+      numeric(columns.wait),
+    ],
+    calendar.tasks.map(
+      ({ title, startDay, endDay, startAt, endAt, labourH, waitH, isHoldPoint, isCritical }) => ({
+        ...row(
+          isHoldPoint ? holdTitle(title, said.hold) : isCritical ? `${title} (${said.critical})` : title,
+          timeText(startDay, startAt, reader),
+          timeText(endDay, endAt, reader),
+          hoursText(reader, labourH),
+          hoursText(reader, waitH),
+        ),
+        ...(isHoldPoint ? { emphasis: 'hold' } : {}),
+      }),
+    ),
+  );
 }
 
-const holdTitle = (title: string, hold: string): string => (title.toLowerCase().startsWith(hold.toLowerCase()) ? title : `${hold}: ${title}`);
+const holdTitle = (title: string, hold: string): string =>
+  title.toLowerCase().startsWith(hold.toLowerCase()) ? title : `${hold}: ${title}`;
 
 /** A date where the work has a start, else the day counted from any start. */
 const timeText = (day: number, at: string | undefined, reader: Reader): string =>
-  (at === undefined ? reader.words.calendar.day(fixed(reader, day, 1)) : momentText(reader, at));
+  at === undefined ? reader.words.calendar.day(fixed(reader, day, 1)) : momentText(reader, at);

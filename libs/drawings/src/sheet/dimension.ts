@@ -11,7 +11,17 @@ export function arrowHead(tip: Point, from: Point): Mark {
   const long = Math.hypot(tip[0] - from[0], tip[1] - from[1]) || 1;
   const [ux, uy] = [(tip[0] - from[0]) / long, (tip[1] - from[1]) / long];
   const [backX, backY] = [tip[0] - ux * HEAD_LONG_MM, tip[1] - uy * HEAD_LONG_MM];
-  return shape([[tip, [backX - (uy * HEAD_WIDE_MM) / 2, backY + (ux * HEAD_WIDE_MM) / 2], [backX + (uy * HEAD_WIDE_MM) / 2, backY - (ux * HEAD_WIDE_MM) / 2]]], undefined, 'ink');
+  return shape(
+    [
+      [
+        tip,
+        [backX - (uy * HEAD_WIDE_MM) / 2, backY + (ux * HEAD_WIDE_MM) / 2],
+        [backX + (uy * HEAD_WIDE_MM) / 2, backY - (ux * HEAD_WIDE_MM) / 2],
+      ],
+    ],
+    undefined,
+    'ink',
+  );
 }
 
 /** A dimension between two levels on a line of its own, with extension lines from the things measured. */
@@ -25,7 +35,14 @@ export interface SpanDimension {
   readonly content: string;
 }
 
-export function spanDimension({ along, from, to, level, startLevel, content }: SpanDimension): readonly Mark[] {
+export function spanDimension({
+  along,
+  from,
+  to,
+  level,
+  startLevel,
+  content,
+}: SpanDimension): readonly Mark[] {
   const point = (run: number, across: number): Point => (along === 'x' ? [run, across] : [across, run]);
   const beyond = level + Math.sign(level - startLevel) * 1.5;
   const [a, b] = [point(from, level), point(to, level)];
@@ -36,7 +53,9 @@ export function spanDimension({ along, from, to, level, startLevel, content }: S
   return [
     line('dimension', point(from, startLevel), point(from, beyond)),
     line('dimension', point(to, startLevel), point(to, beyond)),
-    line('dimension', a, b), arrowHead(a, b), arrowHead(b, a),
+    line('dimension', a, b),
+    arrowHead(a, b),
+    arrowHead(b, a),
     centredText(fitsInside ? middle : outside, content, { turned: along === 'y', backed: true }),
   ];
 }
@@ -58,21 +77,40 @@ const JOG_MM = 4;
  * Values are moved apart along the axis where they would touch, each joined to its place by a bent line.
  * Returns how many found no room, so that the sheet can say where they are listed.
  */
-export function runningDimensions(request: RunningDimensions, room: LabelRoom): { readonly marks: readonly Mark[]; readonly left: number } {
+export function runningDimensions(
+  request: RunningDimensions,
+  room: LabelRoom,
+): { readonly marks: readonly Mark[]; readonly left: number } {
   const { along, values, level, range } = request;
   const capacity = Math.max(0, Math.floor((range[1] - range[0]) / PITCH_MM) + 1);
   const sorted = [...values].sort((a, b) => a.at - b.at);
   const kept = thinned(sorted, capacity);
-  const spots = spread(kept.map(({ at }) => at), PITCH_MM, range[0], range[1]);
+  const spots = spread(
+    kept.map(({ at }) => at),
+    PITCH_MM,
+    range[0],
+    range[1],
+  );
   const side = Math.sign(level - (kept[0]?.from ?? level - 1)) || 1;
   const point = (run: number, across: number): Point => (along === 'x' ? [run, across] : [across, run]);
   const lift = (sizes.body * CAP_SHARE) / 2;
   const marks = kept.flatMap(({ at, from, content }, index) => {
     const spot = spots[index];
-    const anchor = (along === 'x') === (side > 0) ? 'end' : 'start';
-    const mark = text(along === 'x' ? [spot + lift, level] : [level, spot + lift], content, { turned: along === 'x', anchor });
+    const anchor = (along === 'x') === side > 0 ? 'end' : 'start';
+    const mark = text(along === 'x' ? [spot + lift, level] : [level, spot + lift], content, {
+      turned: along === 'x',
+      anchor,
+    });
     room.block(grown(textBox(mark), 0.5));
-    return [line('dimension', point(at, from + side * 0.8), point(at, level - side * JOG_MM), point(spot, level - side)), mark];
+    return [
+      line(
+        'dimension',
+        point(at, from + side * 0.8),
+        point(at, level - side * JOG_MM),
+        point(spot, level - side),
+      ),
+      mark,
+    ];
   });
   return { marks, left: sorted.length - kept.length };
 }

@@ -13,12 +13,19 @@ export const papers: Readonly<Record<PaperName, { readonly widthMm: number; read
   letter: { widthMm: 215.9, heightMm: 279.4 },
 };
 
-export const landscape = (paper: PaperName): SheetFormat =>
-  ({ kind: 'sheet', widthMm: papers[paper].heightMm, heightMm: papers[paper].widthMm });
+export const landscape = (paper: PaperName): SheetFormat => ({
+  kind: 'sheet',
+  widthMm: papers[paper].heightMm,
+  heightMm: papers[paper].widthMm,
+});
 
 export const portrait = (paper: PaperName): SheetFormat => ({ kind: 'sheet', ...papers[paper] });
 
-export const figure = (widthMm: number, heightMm: number): SheetFormat => ({ kind: 'figure', widthMm, heightMm });
+export const figure = (widthMm: number, heightMm: number): SheetFormat => ({
+  kind: 'figure',
+  widthMm,
+  heightMm,
+});
 
 /** Narrow enough that 2.5 mm lettering is read on a phone held upright. */
 export const phone: SheetFormat = { kind: 'phone', widthMm: 90, heightMm: 140 };

@@ -12,7 +12,10 @@ interface Family {
 export const hatches: Readonly<Record<Hatch, readonly Family[]>> = {
   'diagonal': [{ angleDeg: 45, spacingMm: 2 }],
   'back-diagonal': [{ angleDeg: -45, spacingMm: 2 }],
-  'crossed': [{ angleDeg: 45, spacingMm: 1.8 }, { angleDeg: -45, spacingMm: 1.8 }],
+  'crossed': [
+    { angleDeg: 45, spacingMm: 1.8 },
+    { angleDeg: -45, spacingMm: 1.8 },
+  ],
   'level': [{ angleDeg: 0, spacingMm: 1.6 }],
   'upright': [{ angleDeg: 90, spacingMm: 1.6 }],
   'sparse': [{ angleDeg: 45, spacingMm: 4 }],
@@ -33,7 +36,13 @@ export function lined(rings: readonly Ring[], angleDeg: number, spacingMm: numbe
   for (let index = first; index <= last; index += 1) {
     const level = index * spacingMm + 1e-6;
     for (const [from, to] of spansAt(turned, level)) {
-      marks.push(line('hatch', [from * cos - level * sin, from * sin + level * cos], [to * cos - level * sin, to * sin + level * cos]));
+      marks.push(
+        line(
+          'hatch',
+          [from * cos - level * sin, from * sin + level * cos],
+          [to * cos - level * sin, to * sin + level * cos],
+        ),
+      );
     }
   }
   return marks.length === 0 ? [] : [{ ...marks[0], rings: marks.flatMap((mark) => mark.rings) }];
@@ -43,10 +52,18 @@ export function lined(rings: readonly Ring[], angleDeg: number, spacingMm: numbe
 const SHORTEST_MM = 0.05;
 
 function spansAt(rings: readonly Ring[], level: number): readonly (readonly [number, number])[] {
-  const crossings = rings.flatMap((ring) => ring.flatMap(([x, y], index) => {
-    const [nextX, nextY] = ring[(index + 1) % ring.length];
-    const isCrossed = (y > level) !== (nextY > level);
-    return isCrossed ? [x + ((level - y) / (nextY - y)) * (nextX - x)] : [];
-  })).sort((a, b) => a - b);
-  return crossings.flatMap((from, index) => (index % 2 === 0 && crossings[index + 1] - from > SHORTEST_MM ? [[from, crossings[index + 1]] as const] : []));
+  const crossings = rings
+    .flatMap((ring) =>
+      ring.flatMap(([x, y], index) => {
+        const [nextX, nextY] = ring[(index + 1) % ring.length];
+        const isCrossed = y > level !== nextY > level;
+        return isCrossed ? [x + ((level - y) / (nextY - y)) * (nextX - x)] : [];
+      }),
+    )
+    .sort((a, b) => a - b);
+  return crossings.flatMap((from, index) =>
+    index % 2 === 0 && crossings[index + 1] - from > SHORTEST_MM
+      ? [[from, crossings[index + 1]] as const]
+      : [],
+  );
 }

@@ -6,7 +6,17 @@
  *         dash 12 d, gap 3 d, long dash 24 d, dot 0.5 d.
  */
 export type LineType =
-  | 'visible' | 'saw' | 'fine' | 'hidden' | 'centre' | 'cutting-plane' | 'adjacent' | 'dimension' | 'hatch' | 'contour' | 'dotted';
+  | 'visible'
+  | 'saw'
+  | 'fine'
+  | 'hidden'
+  | 'centre'
+  | 'cutting-plane'
+  | 'adjacent'
+  | 'dimension'
+  | 'hatch'
+  | 'contour'
+  | 'dotted';
 
 export const NARROW_MM = 0.25;
 export const WIDE_MM = 0.5;
@@ -43,4 +53,4 @@ export const dashesMm = (line: LineType): readonly number[] =>
 
 /** Lengths of the elements of a line in line widths, for checks against the standard's table. */
 export const lineElements = (of: 'hidden' | 'centre' | 'dotted' | 'wide to narrow'): readonly number[] =>
-  (of === 'wide to narrow' ? [WIDE_MM / NARROW_MM] : strokes[of].dashes);
+  of === 'wide to narrow' ? [WIDE_MM / NARROW_MM] : strokes[of].dashes;

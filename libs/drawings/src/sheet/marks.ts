@@ -38,16 +38,32 @@ export interface TextMark {
 
 export type Mark = PathMark | CircleMark | TextMark;
 
-export const line = (type: LineType, ...points: readonly Point[]): PathMark =>
-  ({ kind: 'path', rings: [points], closed: false, line: type, fill: 'none' });
+export const line = (type: LineType, ...points: readonly Point[]): PathMark => ({
+  kind: 'path',
+  rings: [points],
+  closed: false,
+  line: type,
+  fill: 'none',
+});
 
-export const shape = (rings: readonly Ring[], type: LineType | undefined, fill: Fill): PathMark =>
-  ({ kind: 'path', rings, closed: true, ...(type === undefined ? {} : { line: type }), fill });
+export const shape = (rings: readonly Ring[], type: LineType | undefined, fill: Fill): PathMark => ({
+  kind: 'path',
+  rings,
+  closed: true,
+  ...(type === undefined ? {} : { line: type }),
+  fill,
+});
 
-export const boxMark = (box: Box, type: LineType | undefined, fill: Fill): PathMark => shape([rectangle(box)], type, fill);
+export const boxMark = (box: Box, type: LineType | undefined, fill: Fill): PathMark =>
+  shape([rectangle(box)], type, fill);
 
-export const circle = (at: Point, radiusMm: number, type: LineType | undefined, fill: Fill): CircleMark =>
-  ({ kind: 'circle', at, radiusMm, ...(type === undefined ? {} : { line: type }), fill });
+export const circle = (at: Point, radiusMm: number, type: LineType | undefined, fill: Fill): CircleMark => ({
+  kind: 'circle',
+  at,
+  radiusMm,
+  ...(type === undefined ? {} : { line: type }),
+  fill,
+});
 
 export interface TextStyle {
   readonly sizeMm: number;
@@ -60,10 +76,21 @@ export interface TextStyle {
 /** Type sizes whose capitals are 1.8, 2.0, 2.5 and 3.5 mm high: the lettering heights of [ISO-3098-1], and one between. */
 export const sizes = { fine: 2.62, body: 2.9, strong: 3.63, title: 5.09 } as const;
 
-const plain: TextStyle = { sizeMm: sizes.body, anchor: 'start', weight: 'regular', turned: false, backed: false };
+const plain: TextStyle = {
+  sizeMm: sizes.body,
+  anchor: 'start',
+  weight: 'regular',
+  turned: false,
+  backed: false,
+};
 
-export const text = (at: Point, content: string, style: Partial<TextStyle>): TextMark =>
-  ({ kind: 'text', at, text: content, ...plain, ...style });
+export const text = (at: Point, content: string, style: Partial<TextStyle>): TextMark => ({
+  kind: 'text',
+  at,
+  text: content,
+  ...plain,
+  ...style,
+});
 
 /** Text whose capitals are centred on the point. */
 export const centredText = (at: Point, content: string, style: Partial<TextStyle>): TextMark => {
@@ -82,4 +109,5 @@ export function textBox({ at, text: content, sizeMm, anchor, weight, turned }: T
     : { x: at[0] - before, y: at[1] - up, width: long, height: up + down };
 }
 
-export const textMarks = (marks: readonly Mark[]): readonly TextMark[] => marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []));
+export const textMarks = (marks: readonly Mark[]): readonly TextMark[] =>
+  marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []));

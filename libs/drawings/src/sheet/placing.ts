@@ -30,7 +30,8 @@ const AIR_MM = 0.5;
 export function labelRoom(within: Box): LabelRoom {
   const taken: Box[] = [];
   const segments: (readonly [Point, Point])[] = [];
-  const isFree = (box: Box): boolean => contains(within, box) && !taken.some((other) => overlaps(other, grown(box, AIR_MM)));
+  const isFree = (box: Box): boolean =>
+    contains(within, box) && !taken.some((other) => overlaps(other, grown(box, AIR_MM)));
   const isClear = (box: Box): boolean => !segments.some(([a, b]) => crossesBox(a, b, box));
   const claim = (mark: TextMark): boolean => {
     const box = textBox(mark);
@@ -45,7 +46,9 @@ export function labelRoom(within: Box): LabelRoom {
     return [...leaderTo(best, wish), best];
   };
   return {
-    block: (box) => { taken.push(box); },
+    block: (box) => {
+      taken.push(box);
+    },
     avoid: (points, closed) => {
       points.forEach((point, index) => {
         if (index > 0) segments.push([points[index - 1], point]);
@@ -58,7 +61,11 @@ export function labelRoom(within: Box): LabelRoom {
 }
 
 /** The first free place that no line crosses, else the first free one. */
-function firstGood(spots: Iterable<TextMark>, isFree: (box: Box) => boolean, isClear: (box: Box) => boolean): TextMark | undefined {
+function firstGood(
+  spots: Iterable<TextMark>,
+  isFree: (box: Box) => boolean,
+  isClear: (box: Box) => boolean,
+): TextMark | undefined {
   let fallback: TextMark | undefined;
   for (const spot of spots) {
     const box = textBox(spot);
@@ -70,7 +77,16 @@ function firstGood(spots: Iterable<TextMark>, isFree: (box: Box) => boolean, isC
 }
 
 /** Beside, above and below before the diagonals: in a row of marks a label on the diagonal stands as near to the next one. */
-const compass: readonly (readonly [number, number])[] = [[1, 0], [0, -1], [0, 1], [-1, 0], [0.7, -0.7], [0.7, 0.7], [-0.7, -0.7], [-0.7, 0.7]];
+const compass: readonly (readonly [number, number])[] = [
+  [1, 0],
+  [0, -1],
+  [0, 1],
+  [-1, 0],
+  [0.7, -0.7],
+  [0.7, 0.7],
+  [-0.7, -0.7],
+  [-0.7, 0.7],
+];
 const reaches = [0, 2, 4, 7, 11, 16, 22, 30, 40];
 
 /** Without a leader a label has to stand so near that nobody takes it for a neighbour's. */
@@ -83,7 +99,12 @@ function* candidates({ at, content, style, clearMm, leader }: LabelWish): Genera
     const away = Math.max(clearMm, 0.8) + reach;
     for (const [dx, dy] of compass) {
       const anchor = dx > 0.1 ? 'start' : dx < -0.1 ? 'end' : 'middle';
-      yield besidePoint([at[0] + dx * away, at[1] + dy * away], content, { ...style, anchor, turned: false }, dy);
+      yield besidePoint(
+        [at[0] + dx * away, at[1] + dy * away],
+        content,
+        { ...style, anchor, turned: false },
+        dy,
+      );
     }
   }
 }
@@ -91,7 +112,11 @@ function* candidates({ at, content, style, clearMm, leader }: LabelWish): Genera
 function besidePoint(spot: Point, content: string, style: Partial<TextStyle>, dy: number): TextMark {
   const centred = centredText(spot, content, style);
   const { height } = textBox(centred);
-  return text([centred.at[0], centred.at[1] + (Math.sign(dy) * (Math.abs(dy) > 0.1 ? height : 0)) / 2], content, style);
+  return text(
+    [centred.at[0], centred.at[1] + (Math.sign(dy) * (Math.abs(dy) > 0.1 ? height : 0)) / 2],
+    content,
+    style,
+  );
 }
 
 const LEADER_FROM_MM = 3;
@@ -112,9 +137,15 @@ function leaderTo(label: TextMark, { at, leader, clearMm }: LabelWish): readonly
  * Moves positions along a line as little as possible so that neighbours keep a distance: runs that are too
  * close are pooled and spread about their mean. The answer keeps the order and stays between the ends where it can.
  */
-export function spread(positions: readonly number[], gap: number, from: number, to: number): readonly number[] {
+export function spread(
+  positions: readonly number[],
+  gap: number,
+  from: number,
+  to: number,
+): readonly number[] {
   const pools: { sum: number; count: number }[] = [];
-  const start = (pool: { sum: number; count: number }): number => pool.sum / pool.count - ((pool.count - 1) * gap) / 2;
+  const start = (pool: { sum: number; count: number }): number =>
+    pool.sum / pool.count - ((pool.count - 1) * gap) / 2;
   for (const position of positions) {
     pools.push({ sum: position, count: 1 });
     while (pools.length > 1 && isTooClose(pools[pools.length - 2], pools[pools.length - 1])) {
@@ -126,13 +157,16 @@ export function spread(positions: readonly number[], gap: number, from: number, 
   function isTooClose(a: { sum: number; count: number }, b: { sum: number; count: number }): boolean {
     return start(a) + a.count * gap > start(b) - 1e-9;
   }
-  const moved = pools.flatMap((pool) => Array.from({ length: pool.count }, (_, index) => start(pool) + index * gap));
+  const moved = pools.flatMap((pool) =>
+    Array.from({ length: pool.count }, (_, index) => start(pool) + index * gap),
+  );
   return keptBetween(moved, gap, from, to);
 }
 
 function keptBetween(moved: readonly number[], gap: number, from: number, to: number): readonly number[] {
   const forward: number[] = [];
-  for (const position of moved) forward.push(Math.max(position, forward.length === 0 ? from : forward[forward.length - 1] + gap));
+  for (const position of moved)
+    forward.push(Math.max(position, forward.length === 0 ? from : forward[forward.length - 1] + gap));
   const back = [...forward];
   for (let index = back.length - 1; index >= 0; index -= 1) {
     back[index] = Math.min(back[index], index === back.length - 1 ? to : back[index + 1] - gap);

@@ -21,8 +21,14 @@ export const standardScales: readonly Scale[] = [
 export const fullSize: Scale = { factor: 1, text: '1:1' };
 
 /** The largest recommended scale at which something of this size fits; the smallest one when none does. */
-export function scaleToFit(widthMm: number, heightMm: number, roomWidthMm: number, roomHeightMm: number): Scale {
-  const fits = ({ factor }: Scale): boolean => widthMm * factor <= roomWidthMm && heightMm * factor <= roomHeightMm;
+export function scaleToFit(
+  widthMm: number,
+  heightMm: number,
+  roomWidthMm: number,
+  roomHeightMm: number,
+): Scale {
+  const fits = ({ factor }: Scale): boolean =>
+    widthMm * factor <= roomWidthMm && heightMm * factor <= roomHeightMm;
   return standardScales.find(fits) ?? standardScales[standardScales.length - 1];
 }
 

@@ -17,23 +17,45 @@ export const boxOf = (points: readonly Point[]): Box => {
     top = Math.min(top, y);
     bottom = Math.max(bottom, y);
   }
-  return points.length === 0 ? { x: 0, y: 0, width: 0, height: 0 } : { x: left, y: top, width: right - left, height: bottom - top };
+  return points.length === 0
+    ? { x: 0, y: 0, width: 0, height: 0 }
+    : { x: left, y: top, width: right - left, height: bottom - top };
 };
 
 export const overlaps = (a: Box, b: Box): boolean =>
   a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 
 export const contains = (outer: Box, inner: Box): boolean =>
-  inner.x >= outer.x && inner.y >= outer.y
-  && inner.x + inner.width <= outer.x + outer.width && inner.y + inner.height <= outer.y + outer.height;
+  inner.x >= outer.x &&
+  inner.y >= outer.y &&
+  inner.x + inner.width <= outer.x + outer.width &&
+  inner.y + inner.height <= outer.y + outer.height;
 
-export const grown = (box: Box, byMm: number): Box =>
-  ({ x: box.x - byMm, y: box.y - byMm, width: box.width + 2 * byMm, height: box.height + 2 * byMm });
+export const grown = (box: Box, byMm: number): Box => ({
+  x: box.x - byMm,
+  y: box.y - byMm,
+  width: box.width + 2 * byMm,
+  height: box.height + 2 * byMm,
+});
 
-export const inset = (box: Box, left: number, top: number, rest: { readonly right: number; readonly bottom: number }): Box =>
-  ({ x: box.x + left, y: box.y + top, width: box.width - left - rest.right, height: box.height - top - rest.bottom });
+export const inset = (
+  box: Box,
+  left: number,
+  top: number,
+  rest: { readonly right: number; readonly bottom: number },
+): Box => ({
+  x: box.x + left,
+  y: box.y + top,
+  width: box.width - left - rest.right,
+  height: box.height - top - rest.bottom,
+});
 
-export const rectangle = ({ x, y, width, height }: Box): Ring => [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
+export const rectangle = ({ x, y, width, height }: Box): Ring => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + height],
+  [x, y + height],
+];
 
 export const signedArea = (ring: Ring): number =>
   ring.reduce((sum, [x, y], index) => {
@@ -45,8 +67,10 @@ export const signedArea = (ring: Ring): number =>
 export function crossesBox(a: Point, b: Point, box: Box): boolean {
   let [from, to] = [0, 1];
   const sides: readonly (readonly [number, number])[] = [
-    [a[0] - b[0], a[0] - box.x], [b[0] - a[0], box.x + box.width - a[0]],
-    [a[1] - b[1], a[1] - box.y], [b[1] - a[1], box.y + box.height - a[1]],
+    [a[0] - b[0], a[0] - box.x],
+    [b[0] - a[0], box.x + box.width - a[0]],
+    [a[1] - b[1], a[1] - box.y],
+    [b[1] - a[1], box.y + box.height - a[1]],
   ];
   for (const [run, room] of sides) {
     if (run === 0 && room < 0) return false;

@@ -8,9 +8,21 @@ import { boxOf, signedArea, type Point } from './shapes.js';
 import { digits, escaped } from './svg.js';
 import { ASCENT_SHARE, CAP_SHARE } from './text-size.js';
 
-const square: readonly Point[] = [[0, 0], [10, 0], [10, 10], [0, 10]];
+const square: readonly Point[] = [
+  [0, 0],
+  [10, 0],
+  [10, 10],
+  [0, 10],
+];
 const lengthOf = (parts: readonly (readonly Point[])[]): number =>
-  parts.reduce((sum, part) => sum + part.slice(1).reduce((long, [x, y], index) => long + Math.hypot(x - part[index][0], y - part[index][1]), 0), 0);
+  parts.reduce(
+    (sum, part) =>
+      sum +
+      part
+        .slice(1)
+        .reduce((long, [x, y], index) => long + Math.hypot(x - part[index][0], y - part[index][1]), 0),
+    0,
+  );
 
 describe('scales', () => {
   test('a deck 2.25 m by 2.1 m goes on a 277 by 145 mm sheet at 1:20', () => {
@@ -30,12 +42,27 @@ describe('hatching', () => {
     expect(lengthOf(rings) * 0.05).toBeCloseTo(100, 0);
   });
   test('leaves a hole free', () => {
-    const hole: readonly Point[] = [[2, 2], [8, 2], [8, 8], [2, 8]];
+    const hole: readonly Point[] = [
+      [2, 2],
+      [8, 2],
+      [8, 8],
+      [2, 8],
+    ];
     const [{ rings }] = lined([square, hole], 0, 0.05);
     expect(lengthOf(rings) * 0.05).toBeCloseTo(64, 0);
   });
   test('of a shape without area draws nothing', () => {
-    expect(hatched([[[0, 0], [10, 0]]], 'crossed')).toEqual([]);
+    expect(
+      hatched(
+        [
+          [
+            [0, 0],
+            [10, 0],
+          ],
+        ],
+        'crossed',
+      ),
+    ).toEqual([]);
   });
 });
 
@@ -66,13 +93,16 @@ describe('values along a line', () => {
 describe('labels', () => {
   test('asked for at one place stand side by side, or are not placed at all', () => {
     const room = labelRoom({ x: 0, y: 0, width: 60, height: 40 });
-    const wishes = Array.from({ length: 60 }, (_, index) => room.place({ at: [30, 20], content: `label ${index}`, style: {}, clearMm: 1, leader: true }));
+    const wishes = Array.from({ length: 60 }, (_, index) =>
+      room.place({ at: [30, 20], content: `label ${index}`, style: {}, clearMm: 1, leader: true }),
+    );
     const boxes = wishes.flat().flatMap((mark) => (mark.kind === 'text' ? [textBox(mark)] : []));
     expect(boxes.length).toBeGreaterThan(8);
     expect(boxes.length).toBeLessThan(60);
     for (const [index, a] of boxes.entries()) {
       for (const b of boxes.slice(index + 1)) {
-        const isApart = a.x + a.width <= b.x || b.x + b.width <= a.x || a.y + a.height <= b.y || b.y + b.height <= a.y;
+        const isApart =
+          a.x + a.width <= b.x || b.x + b.width <= a.x || a.y + a.height <= b.y || b.y + b.height <= a.y;
         expect(isApart).toBe(true);
       }
     }
@@ -86,7 +116,9 @@ describe('labels', () => {
 
 describe('writing SVG', () => {
   test('markup in text stays text, and what cannot be shown is named or replaced', () => {
-    expect(escaped('<script>&"\'</script>\u0001\u202E\uD800')).toBe('&lt;script&gt;&amp;&quot;&#39;&lt;/script&gt;[U+0001][U+202E]\uFFFD');
+    expect(escaped('<script>&"\'</script>\u0001\u202E\uD800')).toBe(
+      '&lt;script&gt;&amp;&quot;&#39;&lt;/script&gt;[U+0001][U+202E]\uFFFD',
+    );
   });
   test('numbers are hundredths of a millimetre', () => {
     expect([1 / 3, -0.0001, 12, 0.1 + 0.2].map(digits)).toEqual(['0.33', '0', '12', '0.3']);

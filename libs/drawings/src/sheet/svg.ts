@@ -19,7 +19,12 @@ export interface Drawing {
   readonly marks: readonly Mark[];
 }
 
-const inks: Readonly<Record<Exclude<Fill, 'none'>, string>> = { paper: '#fff', light: '#ececec', mid: '#bdbdbd', ink: '#111' };
+const inks: Readonly<Record<Exclude<Fill, 'none'>, string>> = {
+  paper: '#fff',
+  light: '#ececec',
+  mid: '#bdbdbd',
+  ink: '#111',
+};
 
 /** Faces with the same advance widths, so that labels fit wherever the file is opened. */
 const FAMILY = "Arimo, 'Liberation Sans', Arial, Helvetica, sans-serif";
@@ -33,20 +38,22 @@ export function svgOf(drawing: Drawing): string {
   const [width, height] = [digits(widthMm), digits(heightMm)];
   const lettering = marks.filter((mark): mark is TextMark => mark.kind === 'text');
   const figures = marks.filter((mark) => mark.kind !== 'text');
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"`
-    + ` role="img" aria-labelledby="${name}-title ${name}-desc" lang="${escaped(language)}"`
-    + ` font-family="${FAMILY}" fill="none" stroke-linecap="butt" stroke-linejoin="round">`,
-    `<title id="${name}-title">${escaped(title)}</title>`,
-    `<desc id="${name}-desc">${escaped(description)}</desc>`,
-    `<rect width="${width}" height="${height}" fill="#fff"/>`,
-    ...figures.map(figureSvg),
-    ...lettering.filter(({ backed }) => backed).map(groundSvg),
-    '<g fill="#111">',
-    ...lettering.map(textSvg),
-    '</g>',
-    '</svg>',
-  ].join('\n') + '\n';
+  return (
+    [
+      `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +
+        ` role="img" aria-labelledby="${name}-title ${name}-desc" lang="${escaped(language)}"` +
+        ` font-family="${FAMILY}" fill="none" stroke-linecap="butt" stroke-linejoin="round">`,
+      `<title id="${name}-title">${escaped(title)}</title>`,
+      `<desc id="${name}-desc">${escaped(description)}</desc>`,
+      `<rect width="${width}" height="${height}" fill="#fff"/>`,
+      ...figures.map(figureSvg),
+      ...lettering.filter(({ backed }) => backed).map(groundSvg),
+      '<g fill="#111">',
+      ...lettering.map(textSvg),
+      '</g>',
+      '</svg>',
+    ].join('\n') + '\n'
+  );
 }
 
 /**
@@ -58,8 +65,11 @@ export const escaped = (content: string): string =>
     .replace(/\p{Surrogate}/gu, '\uFFFD')
     .replace(/[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E\u2066-\u2069]/g, codeName)
     .replace(/[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu, '\uFFFD')
-    .replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;').replaceAll("'", '&#39;');
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;')
+    .replaceAll("'", '&#39;');
 
 /** Hundredths of a millimetre, without a trailing zero or a negative zero. */
 export function digits(value: number): string {
@@ -70,7 +80,10 @@ export function digits(value: number): string {
 const pair = ([x, y]: Point): string => `${digits(x)} ${digits(y)}`;
 
 const pathData = ({ rings, closed }: PathMark): string =>
-  rings.filter((ring) => ring.length > 1).map((ring) => `M${ring.map(pair).join('L')}${closed ? 'Z' : ''}`).join('');
+  rings
+    .filter((ring) => ring.length > 1)
+    .map((ring) => `M${ring.map(pair).join('L')}${closed ? 'Z' : ''}`)
+    .join('');
 
 const strokeOf = (type: LineType | undefined): string => {
   if (type === undefined) return '';
@@ -83,10 +96,12 @@ const fillOf = (fill: Fill): string => (fill === 'none' ? '' : ` fill="${inks[fi
 
 function figureSvg(mark: Mark): string {
   switch (mark.kind) {
-    case 'path': return `<path d="${pathData(mark)}"${fillOf(mark.fill)}${strokeOf(mark.line)}/>`;
+    case 'path':
+      return `<path d="${pathData(mark)}"${fillOf(mark.fill)}${strokeOf(mark.line)}/>`;
     case 'circle':
       return `<circle cx="${digits(mark.at[0])}" cy="${digits(mark.at[1])}" r="${digits(mark.radiusMm)}"${fillOf(mark.fill)}${strokeOf(mark.line)}/>`;
-    case 'text': return '';
+    case 'text':
+      return '';
   }
 }
 
@@ -96,9 +111,10 @@ function groundSvg(mark: TextMark): string {
 }
 
 function textSvg({ at, text, sizeMm, anchor, weight, turned }: TextMark): string {
-  const place = turned ? `transform="translate(${pair(at)}) rotate(-90)"` : `x="${digits(at[0])}" y="${digits(at[1])}"`;
+  const place = turned
+    ? `transform="translate(${pair(at)}) rotate(-90)"`
+    : `x="${digits(at[0])}" y="${digits(at[1])}"`;
   const shift = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
   const bold = weight === 'bold' ? ' font-weight="700"' : '';
   return `<text ${place} font-size="${digits(sizeMm)}"${shift}${bold}>${escaped(text)}</text>`;
 }
-

@@ -10,14 +10,20 @@ const require = createRequire(import.meta.url);
 /** Reads what the layout needs straight from the tables of a TrueType file (head, hhea, hmtx, cmap format 4, OS/2). */
 function fontFile(path: string) {
   const bytes = readFileSync(require.resolve(`@expo-google-fonts/arimo/${path}`));
-  const at = new Map(Array.from({ length: bytes.readUInt16BE(4) }, (_, index) => {
-    const entry = 12 + index * 16;
-    return [bytes.toString('latin1', entry, entry + 4), bytes.readUInt32BE(entry + 8)];
-  }));
+  const at = new Map(
+    Array.from({ length: bytes.readUInt16BE(4) }, (_, index) => {
+      const entry = 12 + index * 16;
+      return [bytes.toString('latin1', entry, entry + 4), bytes.readUInt32BE(entry + 8)];
+    }),
+  );
   const metricCount = bytes.readUInt16BE(at.get('hhea')! + 34);
-  const advance = (glyph: number): number => bytes.readUInt16BE(at.get('hmtx')! + 4 * Math.min(glyph, metricCount - 1));
+  const advance = (glyph: number): number =>
+    bytes.readUInt16BE(at.get('hmtx')! + 4 * Math.min(glyph, metricCount - 1));
   const cmap = at.get('cmap')!;
-  const subtables = Array.from({ length: bytes.readUInt16BE(cmap + 2) }, (_, index) => cmap + bytes.readUInt32BE(cmap + 8 + index * 8));
+  const subtables = Array.from(
+    { length: bytes.readUInt16BE(cmap + 2) },
+    (_, index) => cmap + bytes.readUInt32BE(cmap + 8 + index * 8),
+  );
   const table = subtables.find((offset) => bytes.readUInt16BE(offset) === 4)!;
   const segments = bytes.readUInt16BE(table + 6) / 2;
   const glyphOf = (code: number): number => {
@@ -32,7 +38,12 @@ function fontFile(path: string) {
     }
     return 0;
   };
-  return { unitsPerEm: bytes.readUInt16BE(at.get('head')! + 18), capHeight: bytes.readInt16BE(at.get('OS/2')! + 88), glyphOf, widthOf: (code: number) => advance(glyphOf(code)) };
+  return {
+    unitsPerEm: bytes.readUInt16BE(at.get('head')! + 18),
+    capHeight: bytes.readInt16BE(at.get('OS/2')! + 88),
+    glyphOf,
+    widthOf: (code: number) => advance(glyphOf(code)),
+  };
 }
 
 const faces = [
@@ -45,16 +56,24 @@ describe.each(faces)('the %s face', (_, path, widths) => {
 
   test('has the advance widths that its own tables give', () => {
     expect(font.unitsPerEm).toBe(UNITS_PER_EM);
-    const differing = widths.flatMap(([first, row]) => row.flatMap((width, index) => {
-      const code = first + index;
-      return font.glyphOf(code) === 0 || font.widthOf(code) === width ? [] : [code];
-    }));
+    const differing = widths.flatMap(([first, row]) =>
+      row.flatMap((width, index) => {
+        const code = first + index;
+        return font.glyphOf(code) === 0 || font.widthOf(code) === width ? [] : [code];
+      }),
+    );
     expect(differing).toEqual([]);
   });
 
   test('has a glyph for every code point that counts as covered', () => {
-    const ranges = coveredRanges.flatMap((row) => row.split(' ')).map((range) => range.split('-').map((digits) => Number.parseInt(digits, 16)));
-    const missing = ranges.flatMap(([first, last = first]) => Array.from({ length: last - first + 1 }, (__, index) => first + index)).filter((code) => font.glyphOf(code) === 0);
+    const ranges = coveredRanges
+      .flatMap((row) => row.split(' '))
+      .map((range) => range.split('-').map((digits) => Number.parseInt(digits, 16)));
+    const missing = ranges
+      .flatMap(([first, last = first]) =>
+        Array.from({ length: last - first + 1 }, (__, index) => first + index),
+      )
+      .filter((code) => font.glyphOf(code) === 0);
     expect(missing).toEqual([]);
   });
 
@@ -87,6 +106,16 @@ describe('text in a line', () => {
 });
 
 test.each([
-  ['Woven roving 600 g/m2', 'Woven roving 600 g/m²'], ['150 kg/m3, 0.45 m2.', '150 kg/m³, 0.45 m².'], ['56.08 EUR/m2', '56.08 EUR/m²'], ['at least 5 degC until', 'at least 5 °C until'],
-  ['dearer by 0.80 per m2', 'dearer by 0.80 per m²'], ['4.7 ft2', '4.7 ft²'], ['fitting m2-port', 'fitting m2-port'], ['m2.5 screws', 'm2.5 screws'], ['pack RM200', 'pack RM200'], ['code am2', 'code am2'],
-])('%s is printed as %s', (spelt, printed) => { expect(withUnitSigns(spelt)).toBe(printed); });
+  ['Woven roving 600 g/m2', 'Woven roving 600 g/m²'],
+  ['150 kg/m3, 0.45 m2.', '150 kg/m³, 0.45 m².'],
+  ['56.08 EUR/m2', '56.08 EUR/m²'],
+  ['at least 5 degC until', 'at least 5 °C until'],
+  ['dearer by 0.80 per m2', 'dearer by 0.80 per m²'],
+  ['4.7 ft2', '4.7 ft²'],
+  ['fitting m2-port', 'fitting m2-port'],
+  ['m2.5 screws', 'm2.5 screws'],
+  ['pack RM200', 'pack RM200'],
+  ['code am2', 'code am2'],
+])('%s is printed as %s', (spelt, printed) => {
+  expect(withUnitSigns(spelt)).toBe(printed);
+});

@@ -8,7 +8,9 @@ export const ASCENT_SHARE = 0.74;
 export const DESCENT_SHARE = 0.212;
 
 const tableOf = (rows: readonly (readonly [number, readonly number[]])[]): ReadonlyMap<number, number> =>
-  new Map(rows.flatMap(([first, widths]) => widths.map((width, index): [number, number] => [first + index, width])));
+  new Map(
+    rows.flatMap(([first, widths]) => widths.map((width, index): [number, number] => [first + index, width])),
+  );
 
 const tables: Readonly<Record<Weight, ReadonlyMap<number, number>>> = {
   regular: tableOf(regularWidths),
@@ -69,8 +71,13 @@ const isCovered = (code: number): boolean => covered.some(([first, last]) => cod
 
 /** Joiners, marks of direction and other signs that change how their neighbours look, or cannot be seen. */
 const isInvisibleControl = (code: number): boolean =>
-  code < 0x20 || (code >= 0x7f && code < 0xa0) || code === 0xad || code === 0xfeff
-  || (code >= 0x200b && code <= 0x200f) || (code >= 0x2028 && code <= 0x202e) || (code >= 0x2060 && code <= 0x206f);
+  code < 0x20 ||
+  (code >= 0x7f && code < 0xa0) ||
+  code === 0xad ||
+  code === 0xfeff ||
+  (code >= 0x200b && code <= 0x200f) ||
+  (code >= 0x2028 && code <= 0x202e) ||
+  (code >= 0x2060 && code <= 0x206f);
 
 /**
  * Text as the embedded font can print it: a character without a glyph, or one that would silently reorder or hide
@@ -85,4 +92,5 @@ export const printable = (text: string): string =>
     .join('');
 
 /** What stands for a character that cannot be shown. */
-export const codeName = (letter: string): string => `[U+${(letter.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`;
+export const codeName = (letter: string): string =>
+  `[U+${(letter.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`;

@@ -25,7 +25,8 @@ const words = {
   },
   defectMap: {
     title: 'Defect map',
-    describe: (zones: string, readings: string, area: string) => `Plan of the panel seen from above with ${zones} of bad core and ${readings}. Damaged area about ${area}.`,
+    describe: (zones: string, readings: string, area: string) =>
+      `Plan of the panel seen from above with ${zones} of bad core and ${readings}. Damaged area about ${area}.`,
     zones: (count: number) => (count === 1 ? '1 zone' : `${count} zones`),
     readings: (count: number) => (count === 1 ? '1 reading' : `${count} readings`),
     contour: (percent: string) => `bad core with probability ${percent} or more`,
@@ -40,19 +41,22 @@ const words = {
   },
   openingPlan: {
     title: 'Opening plan',
-    describe: (count: string, area: string, length: string) => `Plan of ${count} to be cut, ${area} in all, ${length} of cut, with running dimensions from the two datum edges.`,
+    describe: (count: string, area: string, length: string) =>
+      `Plan of ${count} to be cut, ${area} in all, ${length} of cut, with running dimensions from the two datum edges.`,
     openings: (count: number) => (count === 1 ? '1 opening' : `${count} openings`),
     sawLine: 'saw line',
     undercut: 'core taken out under skin that stays',
     taper: 'outer edge of taper',
     datum: 'datum',
-    note: (depth: string) => `Measure from the datum corner. Saw no deeper than ${depth}; try the depth on a scrap edge and look for wiring and tanks below first.`,
+    note: (depth: string) =>
+      `Measure from the datum corner. Saw no deeper than ${depth}; try the depth on a scrap edge and look for wiring and tanks below first.`,
     noDepth: 'Measure from the datum corner. No safe saw depth is known: read the findings before cutting.',
     notListed: (count: number) => `${count} values found no room here; the table of corners lists them all.`,
   },
   piecePlan: {
     title: 'Core piece plan',
-    describe: (count: string, area: string) => `Plan of ${count} of new core, ${area}, labelled in the order of bedding.`,
+    describe: (count: string, area: string) =>
+      `Plan of ${count} of new core, ${area}, labelled in the order of bedding.`,
     pieces: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
     piece: 'core piece, lines along the grain or score',
     cut: 'edge of opening',
@@ -62,7 +66,8 @@ const words = {
   },
   sheets: {
     title: 'Sheet layout',
-    describe: (count: string, used: string) => `Cutting layout of ${count} with ${used} of the material used.`,
+    describe: (count: string, used: string) =>
+      `Cutting layout of ${count} with ${used} of the material used.`,
     sheets: (count: number) => (count === 1 ? '1 sheet' : `${count} sheets`),
     caption: (label: string, size: string, used: string) => `Sheet ${label}  ${size}  used ${used}`,
     piece: 'piece, number is the order of cutting',
@@ -79,9 +84,14 @@ const words = {
   },
   section: {
     title: 'Section through the joint',
-    describe: (method: string, ratio: string, times: string) => `Section across the cut edge, ${method}, taper ${ratio}, heights drawn ${times} times the widths.`,
-    exaggerated: (scale: string, times: string) => `Widths at ${scale}; heights drawn ${times} times as large as widths.`,
-    methods: { 're-bed': 'old skin bedded back and closed with plies', 'relay': 'new skin laid up over the core' },
+    describe: (method: string, ratio: string, times: string) =>
+      `Section across the cut edge, ${method}, taper ${ratio}, heights drawn ${times} times the widths.`,
+    exaggerated: (scale: string, times: string) =>
+      `Widths at ${scale}; heights drawn ${times} times as large as widths.`,
+    methods: {
+      're-bed': 'old skin bedded back and closed with plies',
+      'relay': 'new skin laid up over the core',
+    },
     innerSkin: 'inner skin',
     outerSkin: 'outer skin, stays',
     liftedSkin: 'lifted skin, bedded back',
@@ -96,7 +106,8 @@ const words = {
   },
   gantt: {
     title: 'Calendar of the work',
-    describe: (count: string, days: string) => `Bars of ${count} over ${days} days, with waits and the hold point.`,
+    describe: (count: string, days: string) =>
+      `Bars of ${count} over ${days} days, with waits and the hold point.`,
     tasks: (count: number) => (count === 1 ? '1 task' : `${count} tasks`),
     work: 'work',
     critical: 'work that sets the finish',
@@ -108,7 +119,8 @@ const words = {
   },
   batch: {
     title: (number: string) => `Batch ${number}`,
-    describe: (number: string, title: string) => `Card for batch ${number}, ${title}: what to weigh, in which order, and how long it lasts.`,
+    describe: (number: string, title: string) =>
+      `Card for batch ${number}, ${title}: what to weigh, in which order, and how long it lasts.`,
     weigh: 'Weigh in this order',
     resin: 'Resin',
     hardener: 'Hardener',
@@ -127,7 +139,8 @@ const words = {
   },
   template: {
     title: (piece: string) => `Template ${piece}`,
-    describe: (piece: string, tile: string, tiles: string) => `Full-size outline of core piece ${piece}, tile ${tile} of ${tiles}.`,
+    describe: (piece: string, tile: string, tiles: string) =>
+      `Full-size outline of core piece ${piece}, tile ${tile} of ${tiles}.`,
     tile: (piece: string, tile: string, tiles: string) => `${piece} · tile ${tile} of ${tiles}`,
     check: 'Print at 100 %. This line measures 100 mm',
     checkInches: '(3 15/16 in, just under)',
@@ -140,7 +153,11 @@ const words = {
 
 /** The same keys with any text: what a translation has to fill in. */
 type Translated<T> = {
-  readonly [K in keyof T]: T[K] extends string ? string : T[K] extends (...given: infer G) => string ? (...given: G) => string : Translated<T[K]>;
+  readonly [K in keyof T]: T[K] extends string
+    ? string
+    : T[K] extends (...given: infer G) => string
+      ? (...given: G) => string
+      : Translated<T[K]>;
 };
 
 export type Words = Translated<typeof words>;

@@ -32,7 +32,12 @@ export function batchCard(input: BatchCardInput, request: DrawingRequest): Drawi
   const said = reader.words.batch;
   const number = String(input.number);
   const sheet = openSheet({
-    name: `batch-${number}`, title: said.title(number), ...request, legend: [], notes: [], isToScale: false,
+    name: `batch-${number}`,
+    title: said.title(number),
+    ...request,
+    legend: [],
+    notes: [],
+    isToScale: false,
     description: said.describe(number, input.title),
   });
   return closeSheet(sheet, cardMarks(input, sheet), undefined);
@@ -46,54 +51,107 @@ interface Pen {
 }
 
 function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
-  const { area, request: { reader } } = sheet;
+  const {
+    area,
+    request: { reader },
+  } = sheet;
   const said = reader.words.batch;
-  const pen: Pen = { left: area.x, right: area.x + area.width, unit: Math.min(area.width / 100, area.height / 118) };
+  const pen: Pen = {
+    left: area.x,
+    right: area.x + area.width,
+    unit: Math.min(area.width / 100, area.height / 118),
+  };
   const { unit } = pen;
   const head = [
-    text([pen.left, area.y + 8 * unit], said.title(String(input.number)), { sizeMm: 9 * unit, weight: 'bold' }),
-    ...wrapped(shown(reader, input.title), area.width * 0.58, 4 * unit, 'regular').slice(0, 2).map((row, index) =>
-      text([pen.right, area.y + (3.5 + index * 4.6) * unit], row, { sizeMm: 4 * unit, anchor: 'end' })),
+    text([pen.left, area.y + 8 * unit], said.title(String(input.number)), {
+      sizeMm: 9 * unit,
+      weight: 'bold',
+    }),
+    ...wrapped(shown(reader, input.title), area.width * 0.58, 4 * unit, 'regular')
+      .slice(0, 2)
+      .map((row, index) =>
+        text([pen.right, area.y + (3.5 + index * 4.6) * unit], row, { sizeMm: 4 * unit, anchor: 'end' }),
+      ),
     line('visible', [pen.left, area.y + 11 * unit], [pen.right, area.y + 11 * unit]),
   ];
-  const weighed = input.weigh.flatMap((part, index) => weighingRow(part, { index, y: area.y + (13 + index * 13) * unit }, pen, reader));
+  const weighed = input.weigh.flatMap((part, index) =>
+    weighingRow(part, { index, y: area.y + (13 + index * 13) * unit }, pen, reader),
+  );
   const below = area.y + 54 * unit;
   return [...head, ...weighed, ...lowerHalf(input, below, pen, reader)];
 }
 
-function weighingRow({ what, name, addG, scaleShowsG, volumeMl }: WeighingInput, place: { readonly index: number; readonly y: number }, { left, right, unit }: Pen, reader: Reader): readonly Mark[] {
+function weighingRow(
+  { what, name, addG, scaleShowsG, volumeMl }: WeighingInput,
+  place: { readonly index: number; readonly y: number },
+  { left, right, unit }: Pen,
+  reader: Reader,
+): readonly Mark[] {
   const { index, y } = place;
   const middle = y + 6 * unit;
   const room = right - left - 58 * unit;
   const rows = wrapped(shown(reader, name), room, 3.3 * unit, 'regular');
-  const shownRows = rows.length > 2 ? [rows[0], shortened(rows.slice(1).join(' '), room, 3.3 * unit, 'regular')] : rows;
+  const shownRows =
+    rows.length > 2 ? [rows[0], shortened(rows.slice(1).join(' '), room, 3.3 * unit, 'regular')] : rows;
   const said = reader.words.batch;
-  const by = (what === 'filler' ? said.loosePart : said.part)(fixed(reader, volumeMl, 0), upTo(reader, scaleShowsG, 1));
+  const by = (what === 'filler' ? said.loosePart : said.part)(
+    fixed(reader, volumeMl, 0),
+    upTo(reader, scaleShowsG, 1),
+  );
   return [
     circle([left + 5 * unit, middle], 4 * unit, 'visible', 'none'),
     centredText([left + 5 * unit, middle], String(index + 1), { sizeMm: 5.5 * unit, weight: 'bold' }),
-    ...shownRows.map((row, at) => centredText([left + 12 * unit, middle + (at - (shownRows.length - 1) / 2) * 4.4 * unit], row, { sizeMm: 3.3 * unit, anchor: 'start' })),
-    centredText([right, y + 4.9 * unit], `${upTo(reader, addG, 1)} g`, { sizeMm: 7.6 * unit, weight: 'bold', anchor: 'end' }),
+    ...shownRows.map((row, at) =>
+      centredText([left + 12 * unit, middle + (at - (shownRows.length - 1) / 2) * 4.4 * unit], row, {
+        sizeMm: 3.3 * unit,
+        anchor: 'start',
+      }),
+    ),
+    centredText([right, y + 4.9 * unit], `${upTo(reader, addG, 1)} g`, {
+      sizeMm: 7.6 * unit,
+      weight: 'bold',
+      anchor: 'end',
+    }),
     text([right, y + 11.4 * unit], by, { sizeMm: 2.7 * unit, anchor: 'end' }),
     line('fine', [left, y + 12.4 * unit], [right, y + 12.4 * unit]),
   ];
 }
 
-function lowerHalf(input: BatchCardInput, top: number, { left, right, unit }: Pen, reader: Reader): readonly Mark[] {
+function lowerHalf(
+  input: BatchCardInput,
+  top: number,
+  { left, right, unit }: Pen,
+  reader: Reader,
+): readonly Mark[] {
   const said = reader.words.batch;
   const width = right - left;
   const mixed = `${said.mixed}: ${fixed(reader, input.mixedMl, 0)} ml${input.pumps === undefined ? '' : ` · ${said.pumps}: ${shown(reader, input.pumps)}`}`;
-  const written = (words: string, weight: 'regular' | 'bold', most: number) => wrapped(words, width, 3.6 * unit, weight).slice(0, most).map((row) => ({ row, weight }));
-  const facts = [...written(mixed, 'regular', 2), ...written(said.mix, 'regular', 2), ...written(`${said.for}: ${shown(reader, input.covers.join(', '))}`, 'bold', 3)];
+  const written = (words: string, weight: 'regular' | 'bold', most: number) =>
+    wrapped(words, width, 3.6 * unit, weight)
+      .slice(0, most)
+      .map((row) => ({ row, weight }));
+  const facts = [
+    ...written(mixed, 'regular', 2),
+    ...written(said.mix, 'regular', 2),
+    ...written(`${said.for}: ${shown(reader, input.covers.join(', '))}`, 'bold', 3),
+  ];
   const box = { x: left, y: top + 28 * unit, width, height: 20 * unit };
   return [
-    ...facts.map(({ row, weight }, index) => text([left, top + (3.6 + index * 4.6) * unit], row, { sizeMm: 3.6 * unit, weight })),
+    ...facts.map(({ row, weight }, index) =>
+      text([left, top + (3.6 + index * 4.6) * unit], row, { sizeMm: 3.6 * unit, weight }),
+    ),
     boxMark(box, 'visible', 'none'),
     text([left + 2 * unit, box.y + 5 * unit], said.useWithin, { sizeMm: 3.6 * unit }),
-    text([left + 2 * unit, box.y + 14 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), { sizeMm: 9 * unit, weight: 'bold' }),
+    text([left + 2 * unit, box.y + 14 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
+      sizeMm: 9 * unit,
+      weight: 'bold',
+    }),
     text([left + 48 * unit, box.y + 8 * unit], `${said.startedAt} ________________`, { sizeMm: 3.6 * unit }),
     text([left + 48 * unit, box.y + 16 * unit], `${said.useBy} ________________`, { sizeMm: 3.6 * unit }),
-    ...wrapped(`${said.limitedBy}: ${shown(reader, input.limitedBy)}`, width, 3 * unit, 'regular').slice(0, 2).map((row, index) =>
-      text([left, box.y + box.height + (4.6 + index * 3.9) * unit], row, { sizeMm: 3 * unit })),
+    ...wrapped(`${said.limitedBy}: ${shown(reader, input.limitedBy)}`, width, 3 * unit, 'regular')
+      .slice(0, 2)
+      .map((row, index) =>
+        text([left, box.y + box.height + (4.6 + index * 3.9) * unit], row, { sizeMm: 3 * unit }),
+      ),
   ];
 }

@@ -44,17 +44,26 @@ export const templateSize = (paper: PaperName): { readonly widthMm: number; read
  * Neighbouring tiles share the lines through their crosses and print a little beyond them; every page carries the
  * 100 mm check line. Tiles that the outline does not touch are left out.
  */
-export function templateTiles(piece: TemplatePiece, paper: PaperName, request: Omit<DrawingRequest, 'format'>): readonly Drawing[] {
+export function templateTiles(
+  piece: TemplatePiece,
+  paper: PaperName,
+  request: Omit<DrawingRequest, 'format'>,
+): readonly Drawing[] {
   const { reader } = request;
   const said = reader.words.template;
   const size = templateSize(paper);
-  const lies = [false, true].map((isTurned) => laidOut(piece, isTurned, size)).reduce((best, other) => (other.wanted.length < best.wanted.length ? other : best));
+  const lies = [false, true]
+    .map((isTurned) => laidOut(piece, isTurned, size))
+    .reduce((best, other) => (other.wanted.length < best.wanted.length ? other : best));
   const label = shown(reader, piece.label);
   return lies.wanted.map((cell, index) => {
     const [tile, tiles] = [String(index + 1), String(lies.wanted.length)];
     return {
-      name: `template-${slug(piece.label)}-${tile}`, title: said.tile(label, tile, tiles), description: said.describe(label, tile, tiles),
-      language: reader.words.language, ...figure(size.widthMm, size.heightMm),
+      name: `template-${slug(piece.label)}-${tile}`,
+      title: said.tile(label, tile, tiles),
+      description: said.describe(label, tile, tiles),
+      language: reader.words.language,
+      ...figure(size.widthMm, size.heightMm),
       marks: tileMarks({ ...lies, cell, reader, tile, tiles }),
     };
   });
@@ -68,29 +77,46 @@ interface LaidPiece {
   readonly wanted: readonly Cell[];
 }
 
-function laidOut(piece: TemplatePiece, isTurned: boolean, size: { readonly widthMm: number; readonly heightMm: number }): LaidPiece {
+function laidOut(
+  piece: TemplatePiece,
+  isTurned: boolean,
+  size: { readonly widthMm: number; readonly heightMm: number },
+): LaidPiece {
   const turned = ([x, y]: Place): Place => (isTurned ? [y, -x] : [x, y]);
   const outline = piece.outline.map(turned);
   const tiling = tilingOf(outline, size);
-  const cells = Array.from({ length: tiling.columns * tiling.rows }, (_, index) => ({ column: index % tiling.columns, row: Math.floor(index / tiling.columns) }));
+  const cells = Array.from({ length: tiling.columns * tiling.rows }, (_, index) => ({
+    column: index % tiling.columns,
+    row: Math.floor(index / tiling.columns),
+  }));
   const grain = piece.grainDeg === undefined ? {} : { grainDeg: piece.grainDeg - (isTurned ? 90 : 0) };
   return {
-    piece: { ...piece, ...grain, outline, bleedHoles: piece.bleedHoles.map(turned) }, isTurned, tiling,
+    piece: { ...piece, ...grain, outline, bleedHoles: piece.bleedHoles.map(turned) },
+    isTurned,
+    tiling,
     wanted: cells.filter((cell) => isTouched(outline, cell, tiling)),
   };
 }
 
 /** Identifiers inside an SVG take letters, digits and hyphens only. */
-export const slug = (label: string): string => label.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '') || 'piece';
+export const slug = (label: string): string =>
+  label
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '') || 'piece';
 
 interface Cell {
   readonly column: number;
   readonly row: number;
 }
 
-function tilingOf(outline: Outline, { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }): Tiling {
+function tilingOf(
+  outline: Outline,
+  { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number },
+): Tiling {
   const bounds = boxOf(outline);
-  const fitsOnePage = bounds.width <= widthMm - 2 * EDGE_MM && bounds.height <= heightMm - 2 * EDGE_MM - FOOT_MM;
+  const fitsOnePage =
+    bounds.width <= widthMm - 2 * EDGE_MM && bounds.height <= heightMm - 2 * EDGE_MM - FOOT_MM;
   const bleed = fitsOnePage ? EDGE_MM : BLEED_MM;
   const window = { x: bleed, y: bleed, width: widthMm - 2 * bleed, height: heightMm - 2 * bleed - FOOT_MM };
   const columns = Math.max(1, Math.ceil(bounds.width / window.width - 1e-9));
@@ -102,8 +128,10 @@ function tilingOf(outline: Outline, { widthMm, heightMm }: { readonly widthMm: n
   return { window, columns, rows, origin };
 }
 
-const cellOrigin = ({ column, row }: Cell, { window, origin }: Tiling): Place =>
-  [origin[0] + column * window.width, origin[1] + row * window.height];
+const cellOrigin = ({ column, row }: Cell, { window, origin }: Tiling): Place => [
+  origin[0] + column * window.width,
+  origin[1] + row * window.height,
+];
 
 const isTouched = (outline: Outline, cell: Cell, tiling: Tiling): boolean => {
   const [x, y] = cellOrigin(cell, tiling);
@@ -123,15 +151,27 @@ function tileMarks(page: Tile): readonly Mark[] {
   const view = fullSizeView(cellOrigin(cell, tiling), window);
   const bleed = grown(window, BLEED_MM - 0.5);
   const outline = clippedRing(view.ring(piece.outline), bleed).map((part) => line('visible', ...part));
-  const holes = holesOf(page)
-    .flatMap((hole): readonly Mark[] => [circle(hole, 2, 'fine', 'none'), line('fine', [hole[0] - 3, hole[1]], [hole[0] + 3, hole[1]]), line('fine', [hole[0], hole[1] - 3], [hole[0], hole[1] + 3])]);
+  const holes = holesOf(page).flatMap((hole): readonly Mark[] => [
+    circle(hole, 2, 'fine', 'none'),
+    line('fine', [hole[0] - 3, hole[1]], [hole[0] + 3, hole[1]]),
+    line('fine', [hole[0], hole[1] - 3], [hole[0], hole[1] + 3]),
+  ]);
   const here = clippedShape(view.ring(piece.outline), window);
   const centre = clearOf(holesOf(page), inside([here]), here);
   const isHere = boxOf(here).width > 30 && boxOf(here).height > 40;
   const grain = piece.grainDeg;
   return [
-    ...outline, ...holes,
-    ...(isHere ? [centredText(centre, shortened(shown(reader, piece.label), boxOf(here).width * 0.7, 10, 'bold'), { sizeMm: 10, weight: 'bold', backed: true })] : []),
+    ...outline,
+    ...holes,
+    ...(isHere
+      ? [
+          centredText(centre, shortened(shown(reader, piece.label), boxOf(here).width * 0.7, 10, 'bold'), {
+            sizeMm: 10,
+            weight: 'bold',
+            backed: true,
+          }),
+        ]
+      : []),
     ...(isHere && grain !== undefined ? grainMarks(centre, grain, reader) : []),
     ...(tiles === '1' ? [] : crosses(window)),
     ...foot(page),
@@ -141,7 +181,9 @@ function tileMarks(page: Tile): readonly Mark[] {
 /** Bleed holes that this tile shows whole. */
 function holesOf({ piece, cell, tiling }: Tile): readonly Point[] {
   const view = fullSizeView(cellOrigin(cell, tiling), tiling.window);
-  return piece.bleedHoles.map(view.at).filter(([x, y]) => contains(tiling.window, { x: x - 2, y: y - 2, width: 4, height: 4 }));
+  return piece.bleedHoles
+    .map(view.at)
+    .filter(([x, y]) => contains(tiling.window, { x: x - 2, y: y - 2, width: 4, height: 4 }));
 }
 
 const shifts = [0, -24, 24, -40, 40, -56, 56];
@@ -149,8 +191,12 @@ const shifts = [0, -24, 24, -40, 40, -56, 56];
 /** The label moves up or down where a hole is in its way, as long as it stays within the piece's own box. */
 function clearOf(holes: readonly Point[], [x, y]: Point, ring: readonly Point[]): Point {
   const room = boxOf(ring);
-  const isClear = (shift: number): boolean => y + shift - 8 > room.y && y + shift + 20 < room.y + room.height
-    && holes.every(([holeX, holeY]) => Math.abs(holeX - x) > 26 || holeY < y + shift - 9 || holeY > y + shift + 18);
+  const isClear = (shift: number): boolean =>
+    y + shift - 8 > room.y &&
+    y + shift + 20 < room.y + room.height &&
+    holes.every(
+      ([holeX, holeY]) => Math.abs(holeX - x) > 26 || holeY < y + shift - 9 || holeY > y + shift + 18,
+    );
   return [x, y + (shifts.find(isClear) ?? 0)];
 }
 
@@ -159,15 +205,24 @@ function grainMarks([x, y]: Point, grainDeg: number, reader: Reader): readonly M
   const [dx, dy] = [Math.cos(turn) * 14, Math.sin(turn) * 14];
   const below = y + 12 + Math.abs(dy);
   return [
-    line('fine', [x - dx, below - dy], [x + dx, below + dy]), arrowHead([x + dx, below + dy], [x, below]), arrowHead([x - dx, below - dy], [x, below]),
+    line('fine', [x - dx, below - dy], [x + dx, below + dy]),
+    arrowHead([x + dx, below + dy], [x, below]),
+    arrowHead([x - dx, below - dy], [x, below]),
     text([x + 17, below + 1], reader.words.template.grain, { sizeMm: sizes.body }),
   ];
 }
 
 /** Registration crosses at the corners of the tile; neighbours have theirs at the same places of the deck. */
 const crosses = ({ x, y, width, height }: Box): readonly Mark[] =>
-  [[x, y], [x + width, y], [x, y + height], [x + width, y + height]].flatMap(([atX, atY]): readonly Mark[] => [
-    line('fine', [atX - 4, atY], [atX + 4, atY]), line('fine', [atX, atY - 4], [atX, atY + 4]), circle([atX, atY], 1.6, 'fine', 'none'),
+  [
+    [x, y],
+    [x + width, y],
+    [x, y + height],
+    [x + width, y + height],
+  ].flatMap(([atX, atY]): readonly Mark[] => [
+    line('fine', [atX - 4, atY], [atX + 4, atY]),
+    line('fine', [atX, atY - 4], [atX, atY + 4]),
+    circle([atX, atY], 1.6, 'fine', 'none'),
   ]);
 
 function foot({ piece, cell, tiling, reader, tile, tiles, isTurned }: Tile): readonly Mark[] {
@@ -175,12 +230,20 @@ function foot({ piece, cell, tiling, reader, tile, tiles, isTurned }: Tile): rea
   const said = reader.words.template;
   const y = window.y + window.height + window.y + 9;
   const [from, to] = [window.x, window.x + CHECK_LINE_MM];
-  const ticks = Array.from({ length: 11 }, (_, index) => line('fine', [from + index * 10, y], [from + index * 10, y - (index % 5 === 0 ? 2.4 : 1.4)]));
+  const ticks = Array.from({ length: 11 }, (_, index) =>
+    line('fine', [from + index * 10, y], [from + index * 10, y - (index % 5 === 0 ? 2.4 : 1.4)]),
+  );
   const keyX = window.x + window.width - 22;
-  const title = shortened(said.tile(shown(reader, piece.label), tile, tiles), keyX - to - 6, sizes.strong, 'bold');
+  const title = shortened(
+    said.tile(shown(reader, piece.label), tile, tiles),
+    keyX - to - 6,
+    sizes.strong,
+    'bold',
+  );
   const check = reader.units === 'us' ? `${said.check} ${said.checkInches}` : said.check;
   return [
-    line('visible', [from, y], [to, y]), ...ticks,
+    line('visible', [from, y], [to, y]),
+    ...ticks,
     text([from, y + 4], check, { sizeMm: sizes.fine }),
     text([to + 4, y - 0.4], title, { sizeMm: sizes.strong, weight: 'bold' }),
     ...(tiles === '1' ? [] : [text([from, y - 5], said.overlap, { sizeMm: sizes.fine })]),
@@ -190,8 +253,20 @@ function foot({ piece, cell, tiling, reader, tile, tiles, isTurned }: Tile): rea
 }
 
 function bowMark([x, y]: Point, isTurned: boolean, reader: Reader): readonly Mark[] {
-  const [from, to]: readonly Point[] = isTurned ? [[x, y + 2.2], [x, y - 2.2]] : [[x - 4, y], [x + 4, y]];
-  return [line('fine', from, to), arrowHead(to, from), text([x + 6, y + 1], reader.words.drawing.bow, { sizeMm: sizes.fine, weight: 'bold' })];
+  const [from, to]: readonly Point[] = isTurned
+    ? [
+        [x, y + 2.2],
+        [x, y - 2.2],
+      ]
+    : [
+        [x - 4, y],
+        [x + 4, y],
+      ];
+  return [
+    line('fine', from, to),
+    arrowHead(to, from),
+    text([x + 6, y + 1], reader.words.drawing.bow, { sizeMm: sizes.fine, weight: 'bold' }),
+  ];
 }
 
 /** Where this tile sits among the others. */
@@ -200,6 +275,15 @@ function keyMap(cell: Cell, { columns, rows }: Tiling, room: Box): readonly Mark
   return Array.from({ length: columns * rows }, (_, index) => {
     const [column, row] = [index % columns, Math.floor(index / columns)];
     const isThis = column === cell.column && row === cell.row;
-    return boxMark({ x: room.x + room.width - (columns - column) * side, y: room.y + row * side, width: side, height: side }, 'fine', isThis ? 'ink' : 'paper');
+    return boxMark(
+      {
+        x: room.x + room.width - (columns - column) * side,
+        y: room.y + row * side,
+        width: side,
+        height: side,
+      },
+      'fine',
+      isThis ? 'ink' : 'paper',
+    );
   });
 }

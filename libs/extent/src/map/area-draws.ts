@@ -12,11 +12,18 @@ export interface DrawChoice {
  * Source: [CHILES-DELFINER-2012] chapter 7, conditional simulation
  */
 export function areaDraws({ parts, lattice }: SurveyMap, { draws, seed }: DrawChoice): Float64Array {
-  const counts = shared(parts.map(({ weight }) => weight), draws);
+  const counts = shared(
+    parts.map(({ weight }) => weight),
+    draws,
+  );
   const areas = Float64Array.from(lattice.nodes, ({ areaMm2 }) => areaMm2);
   const drawn = parts.flatMap(({ posterior, bridge }, part) => {
     const next = posterior.sampler(seed + part);
-    return Array.from({ length: Math.ceil(counts[part] / 2) }, () => next().map((field) => badArea(carried(field, bridge), areas))).flat().slice(0, counts[part]);
+    return Array.from({ length: Math.ceil(counts[part] / 2) }, () =>
+      next().map((field) => badArea(carried(field, bridge), areas)),
+    )
+      .flat()
+      .slice(0, counts[part]);
   });
   return Float64Array.from(drawn);
 }
@@ -32,7 +39,9 @@ export function shared(weights: readonly number[], total: number): readonly numb
   const exact = weights.map((weight) => weight * total);
   const whole = exact.map(Math.floor);
   const left = total - whole.reduce((sum, count) => sum + count, 0);
-  const order = exact.map((value, index) => ({ index, rest: value - whole[index] })).sort((a, b) => b.rest - a.rest || a.index - b.index);
+  const order = exact
+    .map((value, index) => ({ index, rest: value - whole[index] }))
+    .sort((a, b) => b.rest - a.rest || a.index - b.index);
   const extra = new Set(order.slice(0, left).map(({ index }) => index));
   return whole.map((count, index) => count + (extra.has(index) ? 1 : 0));
 }

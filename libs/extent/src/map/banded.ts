@@ -10,7 +10,11 @@ export interface Banded {
   readonly rows: Float64Array;
 }
 
-export const banded = (size: number, band: number): Banded => ({ size, band, rows: new Float64Array(size * (band + 1)) });
+export const banded = (size: number, band: number): Banded => ({
+  size,
+  band,
+  rows: new Float64Array(size * (band + 1)),
+});
 
 export const copyBanded = (matrix: Banded): Banded => ({ ...matrix, rows: matrix.rows.slice() });
 
@@ -36,9 +40,19 @@ export function factorised(matrix: Banded): Banded {
     const rowI = i * (band + 1) + band - i;
     for (let j = first; j < i; j += 1) {
       const rowJ = j * (band + 1) + band - j;
-      rows[rowI + j] = (rows[rowI + j] - sumOfProducts({ values: rows, from: rowI + first }, { values: rows, from: rowJ + first }, j - first)) / rows[rowJ + j];
+      rows[rowI + j] =
+        (rows[rowI + j] -
+          sumOfProducts(
+            { values: rows, from: rowI + first },
+            { values: rows, from: rowJ + first },
+            j - first,
+          )) /
+        rows[rowJ + j];
     }
-    rows[rowI + i] = root(rows[rowI + i] - sumOfProducts({ values: rows, from: rowI + first }, { values: rows, from: rowI + first }, i - first));
+    rows[rowI + i] = root(
+      rows[rowI + i] -
+        sumOfProducts({ values: rows, from: rowI + first }, { values: rows, from: rowI + first }, i - first),
+    );
   }
   return { size, band, rows };
 }
@@ -50,7 +64,11 @@ interface Run {
 }
 
 /** Four sums side by side, so that no addition waits for the one before it: this is where the time of a map goes. */
-function sumOfProducts({ values: a, from: fromA }: Run, { values: b, from: fromB }: Run, count: number): number {
+function sumOfProducts(
+  { values: a, from: fromA }: Run,
+  { values: b, from: fromB }: Run,
+  count: number,
+): number {
   let one = 0;
   let two = 0;
   let three = 0;
@@ -76,7 +94,9 @@ export function solveLower({ size, band, rows }: Banded, values: Float64Array): 
   for (let i = 0; i < size; i += 1) {
     const row = i * (band + 1) + band - i;
     const first = i > band ? i - band : 0;
-    values[i] = (values[i] - sumOfProducts({ values: rows, from: row + first }, { values, from: first }, i - first)) / rows[row + i];
+    values[i] =
+      (values[i] - sumOfProducts({ values: rows, from: row + first }, { values, from: first }, i - first)) /
+      rows[row + i];
   }
 }
 

@@ -12,10 +12,16 @@ const SURELY_NOT = normalQuantile(0);
  * Contours are drawn through normal quantiles, which vary more evenly than probabilities. A value stands for the middle of its
  * cell, which the contouring library places half a cell further on.
  */
-export function contourAt(probability: number, chance: Float64Array, lattice: Lattice, panel: Region): Region {
+export function contourAt(
+  probability: number,
+  chance: Float64Array,
+  lattice: Lattice,
+  panel: Region,
+): Region {
   const { columns, rows, nodes } = lattice;
   const values = new Array<number>(columns * rows).fill(SURELY_NOT);
-  for (const [node, { column, row }] of nodes.entries()) values[column + row * columns] = normalQuantile(chance[node]);
+  for (const [node, { column, row }] of nodes.entries())
+    values[column + row * columns] = normalQuantile(chance[node]);
   const found = contours().size([columns, rows]).contour(values, normalQuantile(probability));
   const onDeck = (ring: readonly (readonly number[])[]): readonly Point[] =>
     ring.slice(0, -1).map(([x, y]) => lattice.placeOf(x - 0.5, y - 0.5));

@@ -1,4 +1,12 @@
-import { addTo, banded, entryOf, factorised, inverseWithinBand, logDeterminant, type Banded } from './banded.js';
+import {
+  addTo,
+  banded,
+  entryOf,
+  factorised,
+  inverseWithinBand,
+  logDeterminant,
+  type Banded,
+} from './banded.js';
 import type { Lattice } from './lattice.js';
 
 /** What is taken to be true of the damage before any reading: how far it hangs together. */
@@ -28,7 +36,7 @@ export const RANGE_BY_KAPPA = Math.sqrt(8);
  * Worked: test/reference/cases/extent-covariance.ts
  */
 export function fieldOn(lattice: Lattice, rangeMm: number): Field {
-  const diagonal = (RANGE_BY_KAPPA * lattice.stepMm / rangeMm) ** 2;
+  const diagonal = ((RANGE_BY_KAPPA * lattice.stepMm) / rangeMm) ** 2;
   const neighbours = neighboursOf(lattice);
   const precision = banded(lattice.nodes.length, 2 * lattice.reach);
   for (const [node, around] of neighbours.entries()) {
@@ -54,7 +62,12 @@ function addPairs(precision: Banded, one: number, around: readonly number[]): vo
 
 function neighboursOf({ nodes, nodeAt, columns, rows }: Lattice): readonly (readonly number[])[] {
   return nodes.map(({ column, row }) => {
-    const cells = [[column - 1, row], [column + 1, row], [column, row - 1], [column, row + 1]];
+    const cells = [
+      [column - 1, row],
+      [column + 1, row],
+      [column, row - 1],
+      [column, row + 1],
+    ];
     return cells.flatMap(([c, r]) => {
       const node = c >= 0 && c < columns && r >= 0 && r < rows ? nodeAt[c * rows + r] : -1;
       return node >= 0 ? [node] : [];

@@ -32,32 +32,68 @@ export function ratesBehind({ sharp, dull, void: hollow }: ReadingOdds['sounding
  * Source: [DAWID-SKENE-1979] section 3
  * Worked: test/reference/cases/extent-hammer.ts
  */
-export function learntRates(before: HammerRates, readings: readonly Reading[], badAt: Float64Array): HammerRates {
-  const heard = readings.flatMap((reading, index) => reading.kind === 'sounding' && reading.isUnreliable !== true ? [{ sound: reading.sound, bad: badAt[index] }] : []);
+export function learntRates(
+  before: HammerRates,
+  readings: readonly Reading[],
+  badAt: Float64Array,
+): HammerRates {
+  const heard = readings.flatMap((reading, index) =>
+    reading.kind === 'sounding' && reading.isUnreliable !== true
+      ? [{ sound: reading.sound, bad: badAt[index] }]
+      : [],
+  );
   return {
-    overBad: sharesOf(before.overBad, heard.map(({ sound, bad }) => ({ sound, weight: bad }))),
-    overSound: sharesOf(before.overSound, heard.map(({ sound, bad }) => ({ sound, weight: 1 - bad }))),
+    overBad: sharesOf(
+      before.overBad,
+      heard.map(({ sound, bad }) => ({ sound, weight: bad })),
+    ),
+    overSound: sharesOf(
+      before.overSound,
+      heard.map(({ sound, bad }) => ({ sound, weight: 1 - bad })),
+    ),
   };
 }
 
-function sharesOf(before: Shares, heard: readonly { readonly sound: HammerSound; readonly weight: number }[]): Shares {
+function sharesOf(
+  before: Shares,
+  heard: readonly { readonly sound: HammerSound; readonly weight: number }[],
+): Shares {
   const total = READINGS_BEFOREHAND + heard.reduce((sum, { weight }) => sum + weight, 0);
   const share = (wanted: HammerSound): number =>
-    (READINGS_BEFOREHAND * before[wanted] + heard.reduce((sum, { sound, weight }) => sum + (sound === wanted ? weight : 0), 0)) / total;
+    (READINGS_BEFOREHAND * before[wanted] +
+      heard.reduce((sum, { sound, weight }) => sum + (sound === wanted ? weight : 0), 0)) /
+    total;
   return { sharp: share('sharp'), dull: share('dull'), void: share('void') };
 }
 
 /** Logarithm of how well rates agree with those taken beforehand, but for a constant (Dirichlet's density). */
 export const agreementWith = (before: HammerRates, { overBad, overSound }: HammerRates): number =>
-  READINGS_BEFOREHAND * SOUNDS.reduce((sum, sound) => sum + before.overBad[sound] * Math.log(overBad[sound]) + before.overSound[sound] * Math.log(overSound[sound]), 0);
+  READINGS_BEFOREHAND *
+  SOUNDS.reduce(
+    (sum, sound) =>
+      sum +
+      before.overBad[sound] * Math.log(overBad[sound]) +
+      before.overSound[sound] * Math.log(overSound[sound]),
+    0,
+  );
 
-export function averageRates(parts: readonly { readonly weight: number; readonly rates: HammerRates }[]): HammerRates {
+export function averageRates(
+  parts: readonly { readonly weight: number; readonly rates: HammerRates }[],
+): HammerRates {
   const average = (over: keyof HammerRates): Shares => {
-    const share = (sound: HammerSound): number => parts.reduce((sum, { weight, rates }) => sum + weight * rates[over][sound], 0);
+    const share = (sound: HammerSound): number =>
+      parts.reduce((sum, { weight, rates }) => sum + weight * rates[over][sound], 0);
     return { sharp: share('sharp'), dull: share('dull'), void: share('void') };
   };
   return { overBad: average('overBad'), overSound: average('overSound') };
 }
 
 export const greatestChange = (one: HammerRates, other: HammerRates): number =>
-  Math.max(...SOUNDS.map((sound) => Math.max(Math.abs(one.overBad[sound] - other.overBad[sound]), Math.abs(one.overSound[sound] - other.overSound[sound]))));
+  Math.max(
+    ...SOUNDS.map((sound) =>
+      Math.max(
+        Math.abs(one.overBad[sound] - other.overBad[sound]),
+        Math.abs(one.overSound[sound] - other.overSound[sound]),
+      ),
+    ),
+  );

@@ -9,7 +9,8 @@ export interface Ties {
 
 export function tiesTo(lattice: Lattice, places: readonly Point[]): Ties {
   const ties = { nodes: new Int32Array(4 * places.length), shares: new Float64Array(4 * places.length) };
-  for (const [index, place] of places.entries()) tie(place, lattice, { nodes: ties.nodes.subarray(4 * index), shares: ties.shares.subarray(4 * index) });
+  for (const [index, place] of places.entries())
+    tie(place, lattice, { nodes: ties.nodes.subarray(4 * index), shares: ties.shares.subarray(4 * index) });
   return ties;
 }
 
@@ -36,14 +37,21 @@ function tie(place: Point, lattice: Lattice, { nodes, shares }: Ties): void {
 }
 
 const nearestNode = (place: Point, { nodes }: Lattice): number =>
-  nodes.reduce((best, node, index) => distance(node.place, place) < distance(nodes[best].place, place) ? index : best, 0);
+  nodes.reduce(
+    (best, node, index) => (distance(node.place, place) < distance(nodes[best].place, place) ? index : best),
+    0,
+  );
 
 /** Values at the nodes, carried to the places that are tied to them. */
 export function carried(values: Float64Array, { nodes, shares }: Ties): Float64Array {
   const there = new Float64Array(nodes.length / 4);
   for (let index = 0; index < there.length; index += 1) {
     const at = 4 * index;
-    there[index] = shares[at] * values[nodes[at]] + shares[at + 1] * values[nodes[at + 1]] + shares[at + 2] * values[nodes[at + 2]] + shares[at + 3] * values[nodes[at + 3]];
+    there[index] =
+      shares[at] * values[nodes[at]] +
+      shares[at + 1] * values[nodes[at + 1]] +
+      shares[at + 2] * values[nodes[at + 2]] +
+      shares[at + 3] * values[nodes[at + 3]];
   }
   return there;
 }

@@ -1,5 +1,13 @@
 import {
-  areaMm2, boundsOfPoints, convexHull, edgesOf, intersection, regionOf, rotatePoint, type Point, type Region,
+  areaMm2,
+  boundsOfPoints,
+  convexHull,
+  edgesOf,
+  intersection,
+  regionOf,
+  rotatePoint,
+  type Point,
+  type Region,
 } from '#lib/geometry';
 
 /** Square cells over the panel, laid along its smallest rectangle, so that turning the deck turns the cells with it. */
@@ -57,7 +65,10 @@ export function latticeWithStep(panel: Region, stepMm: number): Lattice {
 type Shape = Pick<Lattice, 'columns' | 'rows' | 'placeOf'>;
 
 /** Nodes stand in every cell that holds panel and in the cells round those, so that contours reach the panel's edge. */
-function numbered(areas: Float64Array, { columns, rows, placeOf }: Shape): Pick<Lattice, 'nodeAt' | 'nodes' | 'reach'> {
+function numbered(
+  areas: Float64Array,
+  { columns, rows, placeOf }: Shape,
+): Pick<Lattice, 'nodeAt' | 'nodes' | 'reach'> {
   const nodeAt = new Int32Array(columns * rows).fill(-1);
   const nodes: LatticeNode[] = [];
   for (let column = 0; column < columns; column += 1) {
@@ -81,7 +92,9 @@ function touchesPanel(areas: Float64Array, column: number, row: number, { column
 
 function reachOf(nodeAt: Int32Array, nodes: readonly LatticeNode[], rows: number): number {
   return nodes.reduce((reach, { column, row }, index) => {
-    const ahead = [row - 1, row, row + 1].filter((r) => r >= 0 && r < rows).map((r) => nodeAt[(column + 1) * rows + r] ?? -1);
+    const ahead = [row - 1, row, row + 1]
+      .filter((r) => r >= 0 && r < rows)
+      .map((r) => nodeAt[(column + 1) * rows + r] ?? -1);
     return Math.max(reach, ...ahead.map((other) => other - index));
   }, 1);
 }
@@ -99,23 +112,42 @@ function cellAreas(panel: Region, { columns, rows, placeOf }: Shape): Float64Arr
 
 function fillColumn(areas: Float64Array, strip: Region, { rows, placeOf }: Shape, column: number): void {
   for (let row = 0; row < rows; row += 1) {
-    areas[column * rows + row] = areaMm2(intersection(strip, regionOf(cellsBetween(placeOf, column, row, row))));
+    areas[column * rows + row] = areaMm2(
+      intersection(strip, regionOf(cellsBetween(placeOf, column, row, row))),
+    );
   }
 }
 
-function cellsBetween(placeOf: Lattice['placeOf'], column: number, first: number, last: number): readonly Point[] {
-  return [placeOf(column - 0.5, first - 0.5), placeOf(column + 0.5, first - 0.5), placeOf(column + 0.5, last + 0.5), placeOf(column - 0.5, last + 0.5)];
+function cellsBetween(
+  placeOf: Lattice['placeOf'],
+  column: number,
+  first: number,
+  last: number,
+): readonly Point[] {
+  return [
+    placeOf(column - 0.5, first - 0.5),
+    placeOf(column + 0.5, first - 0.5),
+    placeOf(column + 0.5, last + 0.5),
+    placeOf(column - 0.5, last + 0.5),
+  ];
 }
 
 /** The rectangle of least area round the points: one of its sides lies along a side of their hull. Source: [FREEMAN-SHAPIRA-1975] */
 function smallestRectangle(points: readonly Point[]): Frame {
   const hull = convexHull(points);
   const frames = edgesOf(hull).map(([a, b]) => frameAlong(hull, Math.atan2(b[1] - a[1], b[0] - a[0])));
-  return frames.reduce((best, frame) => frame.lengthMm * frame.widthMm < best.lengthMm * best.widthMm * (1 - 1e-9) ? frame : best);
+  return frames.reduce((best, frame) =>
+    frame.lengthMm * frame.widthMm < best.lengthMm * best.widthMm * (1 - 1e-9) ? frame : best,
+  );
 }
 
 function frameAlong(hull: readonly Point[], along: number): Frame {
-  const box = boundsOfPoints(hull.map((point) => rotatePoint(point, -along))) ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  const box = boundsOfPoints(hull.map((point) => rotatePoint(point, -along))) ?? {
+    minX: 0,
+    minY: 0,
+    maxX: 0,
+    maxY: 0,
+  };
   const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
   const centre = rotatePoint([(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2], along);
   return width >= height
@@ -128,5 +160,5 @@ function toDeck({ angle, centre }: Frame, point: Point): Point {
   return [x + centre[0], y + centre[1]];
 }
 
-const toFrame = ({ angle, centre }: Frame, [x, y]: Point): Point => rotatePoint([x - centre[0], y - centre[1]], -angle);
-
+const toFrame = ({ angle, centre }: Frame, [x, y]: Point): Point =>
+  rotatePoint([x - centre[0], y - centre[1]], -angle);

@@ -2,7 +2,16 @@ import { expect, test } from '@jest/globals';
 import { randomStream } from '#lib/kernel';
 import { rectangle, regionOf } from '#lib/geometry';
 import { observedOn, sevenReadings } from '../../../../test/reference/cases/extent-posterior.js';
-import { banded, addTo, entryOf, factorised, inverseWithinBand, logDeterminant, solveUpper, solveWith } from './banded.js';
+import {
+  banded,
+  addTo,
+  entryOf,
+  factorised,
+  inverseWithinBand,
+  logDeterminant,
+  solveUpper,
+  solveWith,
+} from './banded.js';
 import { fieldOn } from './field.js';
 import { latticeOver } from './lattice.js';
 import { fillNormal, normalCdf } from './normal.js';
@@ -16,25 +25,43 @@ test('chances agree with draws of the prior weighed by the likelihood: to 0.04 b
   const field = fieldOn(lattice, rangeMm);
   const factor = factorised(field.precision);
   const random = randomStream(20_261_125);
-  const [sum, noise, level] = [new Float64Array(lattice.nodes.length), new Float64Array(lattice.nodes.length), new Float64Array(2)];
+  const [sum, noise, level] = [
+    new Float64Array(lattice.nodes.length),
+    new Float64Array(lattice.nodes.length),
+    new Float64Array(2),
+  ];
   let total = 0;
   for (let draw = 0; draw < DRAWS; draw += 1) {
     fillNormal(noise, random);
     fillNormal(level, random);
     solveUpper(factor, noise);
-    const heights = noise.map((value, node) => prior.level + prior.levelSd * level[0] + value / field.scale[node]);
-    const weight = readings.reduce((product, { node, ifBad, ifSound, edge }) => product * (ifSound + (ifBad - ifSound) * normalCdf(heights[node] / edge)), 1);
+    const heights = noise.map(
+      (value, node) => prior.level + prior.levelSd * level[0] + value / field.scale[node],
+    );
+    const weight = readings.reduce(
+      (product, { node, ifBad, ifSound, edge }) =>
+        product * (ifSound + (ifBad - ifSound) * normalCdf(heights[node] / edge)),
+      1,
+    );
     total += weight;
-    heights.forEach((height, node) => { sum[node] += height > 0 ? weight : 0; });
+    heights.forEach((height, node) => {
+      sum[node] += height > 0 ? weight : 0;
+    });
   }
   const { chance } = posteriorOf(field, observedOn(readings), prior, noSites(readings.length));
   const read = new Set(readings.map(({ node }) => node));
-  for (const node of lattice.nodes.keys()) expect(Math.abs(chance[node] - sum[node] / total)).toBeLessThan(read.has(node) ? 0.1 : 0.04);
+  for (const node of lattice.nodes.keys())
+    expect(Math.abs(chance[node] - sum[node] / total)).toBeLessThan(read.has(node) ? 0.1 : 0.04);
 });
 
 test('without readings every place is as likely bad as was believed before', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500)), 200);
-  const { chance, logEvidence } = posteriorOf(fieldOn(lattice, 300), observedOn([]), { level: -0.5, levelSd: 0.7 }, noSites(0));
+  const { chance, logEvidence } = posteriorOf(
+    fieldOn(lattice, 300),
+    observedOn([]),
+    { level: -0.5, levelSd: 0.7 },
+    noSites(0),
+  );
   for (const value of chance) expect(value).toBeCloseTo(normalCdf(-0.5 / Math.hypot(1, 0.7)), 9);
   expect(logEvidence).toBeCloseTo(0, 9);
 });
@@ -42,8 +69,16 @@ test('without readings every place is as likely bad as was believed before', () 
 test('evidence of a single reading is its chance before it was made', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500)), 200);
   const reading = { node: 40, ifBad: 0.8, ifSound: 0.2, edge: SYMPTOM_EDGE };
-  const { logEvidence } = posteriorOf(fieldOn(lattice, 300), observedOn([reading]), { level: -0.5, levelSd: 0.7 }, noSites(1));
-  expect(logEvidence).toBeCloseTo(Math.log(0.2 + 0.6 * normalCdf(-0.5 / Math.sqrt(1 + 0.49 + SYMPTOM_EDGE ** 2))), 4);
+  const { logEvidence } = posteriorOf(
+    fieldOn(lattice, 300),
+    observedOn([reading]),
+    { level: -0.5, levelSd: 0.7 },
+    noSites(1),
+  );
+  expect(logEvidence).toBeCloseTo(
+    Math.log(0.2 + 0.6 * normalCdf(-0.5 / Math.sqrt(1 + 0.49 + SYMPTOM_EDGE ** 2))),
+    4,
+  );
 });
 
 test('a banded matrix is factorised, solved and inverted within its band', () => {
@@ -61,7 +96,8 @@ test('a banded matrix is factorised, solved and inverted within its band', () =>
     solveWith(factor, column);
     const around = [...column.keys()].filter((j) => Math.abs(i - j) <= 2);
     expect(around.reduce((sum, j) => sum + entryOf(matrix, i, j) * column[j], 0)).toBeCloseTo(1, 12);
-    for (let j = Math.max(0, i - 2); j <= Math.min(6, i + 2); j += 1) expect(entryOf(inverse, i, j)).toBeCloseTo(column[j], 12);
+    for (let j = Math.max(0, i - 2); j <= Math.min(6, i + 2); j += 1)
+      expect(entryOf(inverse, i, j)).toBeCloseTo(column[j], 12);
   }
   const two = banded(2, 1);
   addTo(two, 0, 0, 3);

@@ -1,5 +1,15 @@
 import { randomStream } from '#lib/kernel';
-import { addTo, copyBanded, entryOf, factorised, inverseWithinBand, logDeterminant, solveUpper, solveWith, type Banded } from './banded.js';
+import {
+  addTo,
+  copyBanded,
+  entryOf,
+  factorised,
+  inverseWithinBand,
+  logDeterminant,
+  solveUpper,
+  solveWith,
+  type Banded,
+} from './banded.js';
 import type { Field } from './field.js';
 import { carried, type Ties } from './interpolation.js';
 import { fillNormal, normalCdf, normalDensity } from './normal.js';
@@ -13,9 +23,10 @@ export interface Observed {
   readonly edge: Float64Array;
 }
 
-export const observed = (ties: Ties, evidence: readonly Evidence[]): Observed =>
-  ({
-  ties, ifBad: Float64Array.from(evidence, ({ ifBad }) => ifBad), ifSound: Float64Array.from(evidence, ({ ifSound }) => ifSound),
+export const observed = (ties: Ties, evidence: readonly Evidence[]): Observed => ({
+  ties,
+  ifBad: Float64Array.from(evidence, ({ ifBad }) => ifBad),
+  ifSound: Float64Array.from(evidence, ({ ifSound }) => ifSound),
   edge: Float64Array.from(evidence, ({ edge }) => edge),
 });
 
@@ -48,7 +59,10 @@ export interface Sites {
   readonly pull: Float64Array;
 }
 
-export const noSites = (count: number): Sites => ({ weight: new Float64Array(count), pull: new Float64Array(count) });
+export const noSites = (count: number): Sites => ({
+  weight: new Float64Array(count),
+  pull: new Float64Array(count),
+});
 
 const MOST_SWEEPS = 20;
 
@@ -93,7 +107,10 @@ interface Given extends Observed {
   readonly prior: Prior;
 }
 
-const scaledTies = ({ nodes, shares }: Ties, { scale }: Field): Ties => ({ nodes, shares: shares.map((share, index) => share / scale[nodes[index]]) });
+const scaledTies = ({ nodes, shares }: Ties, { scale }: Field): Ties => ({
+  nodes,
+  shares: shares.map((share, index) => share / scale[nodes[index]]),
+});
 
 /** The Gaussian over field and level for given sites. */
 interface Solved {
@@ -115,7 +132,11 @@ interface Solved {
 }
 
 function solve(given: Given, { weight, pull }: Sites): Solved {
-  const { field, prior, ties: { nodes, shares } } = given;
+  const {
+    field,
+    prior,
+    ties: { nodes, shares },
+  } = given;
   const matrix = copyBanded(field.precision);
   const [linear, coupling] = [new Float64Array(matrix.size), new Float64Array(matrix.size)];
   let [levelLinear, levelWeight] = [0, 0];
@@ -129,7 +150,10 @@ function solve(given: Given, { weight, pull }: Sites): Solved {
     levelLinear += own;
     levelWeight += weight[index];
   }
-  return eliminated({ matrix, linear, coupling, levelLinear, levelPrecision: levelWeight + 1 / prior.levelSd ** 2 }, given);
+  return eliminated(
+    { matrix, linear, coupling, levelLinear, levelPrecision: levelWeight + 1 / prior.levelSd ** 2 },
+    given,
+  );
 }
 
 /** Unused ties have a share of 0 and may lie outside the band. */
@@ -151,7 +175,10 @@ interface Equations {
 }
 
 /** Eliminates the field, solves for the level, and puts it back (Schur complement). */
-function eliminated({ matrix, linear, coupling, levelLinear, levelPrecision: own }: Equations, { ties, prior }: Given): Solved {
+function eliminated(
+  { matrix, linear, coupling, levelLinear, levelPrecision: own }: Equations,
+  { ties, prior }: Given,
+): Solved {
   const factor = factorised(matrix);
   const inverse = inverseWithinBand(factor);
   const [give, alone] = [coupling.slice(), linear.slice()];
@@ -162,9 +189,16 @@ function eliminated({ matrix, linear, coupling, levelLinear, levelPrecision: own
   const x = alone.map((value, node) => value - lift * give[node]);
   const level = prior.level + lift;
   return {
-    x, lift, factor, inverse, give, levelPrecision,
+    x,
+    lift,
+    factor,
+    inverse,
+    give,
+    levelPrecision,
     means: carried(x, ties).map((value) => level + value),
-    variances: carried(give, ties).map((given, index) => spreadAt(ties, index, inverse) + (1 - given) ** 2 / levelPrecision),
+    variances: carried(give, ties).map(
+      (given, index) => spreadAt(ties, index, inverse) + (1 - given) ** 2 / levelPrecision,
+    ),
     quadratic: dot(linear, x) + levelLinear * lift,
   };
 }
@@ -181,19 +215,27 @@ function spreadAt({ nodes, shares }: Ties, index: number, inverse: Banded): numb
     if (shares[one] === 0) continue;
     sum += shares[one] * shares[one] * entryOf(inverse, nodes[one], nodes[one]);
     for (let other = 4 * index; other < one; other += 1) {
-      if (shares[other] !== 0) sum += 2 * shares[one] * shares[other] * entryOf(inverse, nodes[one], nodes[other]);
+      if (shares[other] !== 0)
+        sum += 2 * shares[one] * shares[other] * entryOf(inverse, nodes[one], nodes[other]);
     }
   }
   return sum;
 }
 
 /** Every reading's Gaussian made anew from what all the others say. */
-function renewed({ ifBad, ifSound, edge }: Given, { means, variances }: Solved, { weight, pull }: Sites): { readonly sites: Sites; readonly change: number } {
+function renewed(
+  { ifBad, ifSound, edge }: Given,
+  { means, variances }: Solved,
+  { weight, pull }: Sites,
+): { readonly sites: Sites; readonly change: number } {
   const next = noSites(means.length);
   let change = 0;
   for (let index = 0; index < means.length; index += 1) {
     const cavity = cavityAt(index, means, variances, { weight, pull });
-    const { mean, variance } = momentsOf({ ifBad: ifBad[index], ifSound: ifSound[index], edge: edge[index] }, cavity);
+    const { mean, variance } = momentsOf(
+      { ifBad: ifBad[index], ifSound: ifSound[index], edge: edge[index] },
+      cavity,
+    );
     const aimWeight = Math.max(0, 1 / variance - 1 / cavity.variance);
     const aimPull = mean * (1 / cavity.variance + aimWeight) - cavity.mean / cavity.variance;
     next.weight[index] = weight[index] + DAMPING * (aimWeight - weight[index]);
@@ -209,7 +251,12 @@ interface Normal {
 }
 
 /** What all the other readings say at this one's place. */
-function cavityAt(index: number, means: Float64Array, variances: Float64Array, { weight, pull }: Sites): Normal {
+function cavityAt(
+  index: number,
+  means: Float64Array,
+  variances: Float64Array,
+  { weight, pull }: Sites,
+): Normal {
   const precision = Math.max(1 / variances[index] - weight[index], 1e-9);
   return { mean: (means[index] / variances[index] - pull[index]) / precision, variance: 1 / precision };
 }
@@ -235,11 +282,21 @@ function described(given: Given, solved: Solved, sites: Sites): Posterior {
   const { x, lift, inverse, give, levelPrecision, factor } = solved;
   const mean = x.map((value, node) => prior.level + lift + value / scale[node]);
   const levelShare = give.map((value, node) => 1 - value / scale[node]);
-  const sd = scale.map((own, node) => Math.sqrt(entryOf(inverse, node, node) / own ** 2 + levelShare[node] ** 2 / levelPrecision));
+  const sd = scale.map((own, node) =>
+    Math.sqrt(entryOf(inverse, node, node) / own ** 2 + levelShare[node] ** 2 / levelPrecision),
+  );
   return {
-    field, mean, sd, sites,
+    field,
+    mean,
+    sd,
+    sites,
     chance: mean.map((value, node) => normalCdf(value / sd[node])),
-    badAt: ifBad.map((own, index) => badBelow({ ifBad: own, ifSound: ifSound[index], edge: edge[index] }, cavityAt(index, solved.means, solved.variances, sites))),
+    badAt: ifBad.map((own, index) =>
+      badBelow(
+        { ifBad: own, ifSound: ifSound[index], edge: edge[index] },
+        cavityAt(index, solved.means, solved.variances, sites),
+      ),
+    ),
     logEvidence: logEvidence(given, solved, sites),
     sampler: (seed) => samplerOf({ mean, scale, levelShare, levelPrecision, factor }, seed),
   };
@@ -250,11 +307,25 @@ function logEvidence({ field, prior, ifBad, ifSound, edge }: Given, solved: Solv
   const bySite = ifBad.reduce((sum, own, index) => {
     const { mean, variance } = cavityAt(index, means, variances, sites);
     const [weight, pull] = [sites.weight[index], sites.pull[index]];
-    const chance = ifSound[index] + (own - ifSound[index]) * normalCdf(mean / Math.sqrt(edge[index] ** 2 + variance));
-    const joint = (mean / variance + pull) ** 2 / (1 / variance + weight) - mean * mean / variance;
-    return sum + Math.log(chance) + (Math.log(1 + weight * variance) - joint) / 2 + pull * prior.level - (weight * prior.level ** 2) / 2;
+    const chance =
+      ifSound[index] + (own - ifSound[index]) * normalCdf(mean / Math.sqrt(edge[index] ** 2 + variance));
+    const joint = (mean / variance + pull) ** 2 / (1 / variance + weight) - (mean * mean) / variance;
+    return (
+      sum +
+      Math.log(chance) +
+      (Math.log(1 + weight * variance) - joint) / 2 +
+      pull * prior.level -
+      (weight * prior.level ** 2) / 2
+    );
   }, 0);
-  return bySite + (field.logDeterminant - logDeterminant(factor) - Math.log(levelPrecision * prior.levelSd ** 2) + quadratic) / 2;
+  return (
+    bySite +
+    (field.logDeterminant -
+      logDeterminant(factor) -
+      Math.log(levelPrecision * prior.levelSd ** 2) +
+      quadratic) /
+      2
+  );
 }
 
 interface Samplable {
@@ -266,7 +337,10 @@ interface Samplable {
 }
 
 /** Wholly decided by the seed; opposite pairs make the mean of the draws exact for half the work. */
-function samplerOf({ mean, scale, levelShare, levelPrecision, factor }: Samplable, seed: number): () => readonly [Float64Array, Float64Array] {
+function samplerOf(
+  { mean, scale, levelShare, levelPrecision, factor }: Samplable,
+  seed: number,
+): () => readonly [Float64Array, Float64Array] {
   const random = randomStream(seed);
   const noise = new Float64Array(mean.length);
   const own = new Float64Array(2);

@@ -25,7 +25,10 @@ export const usualOdds: ReadingOdds = {
   unreliableShare: 0.25,
 };
 
-export const oddsCite: Cite = { source: 'FROM-MEMORY', note: 'judgement: surveyors report that symptoms err both ways and that only a plug is proof; no rates are published' };
+export const oddsCite: Cite = {
+  source: 'FROM-MEMORY',
+  note: 'judgement: surveyors report that symptoms err both ways and that only a plug is proof; no rates are published',
+};
 
 /** One reading as evidence: how likely it is over bad core and over sound core; only their ratio moves the map. */
 export interface Evidence {
@@ -50,35 +53,61 @@ export const bayesOdds = defineFormula({
     odds: { symbol: 'LR', unit: '1', meaning: 'odds of the reading over bad core to sound core', above: 0 },
   },
   output: { symbol: "p'", unit: '1', meaning: 'chance after the reading' },
-  evaluate: ({ chanceBefore, odds }) => fraction((chanceBefore * odds) / (chanceBefore * odds + 1 - chanceBefore)),
+  evaluate: ({ chanceBefore, odds }) =>
+    fraction((chanceBefore * odds) / (chanceBefore * odds + 1 - chanceBefore)),
   // By hand: 0.25 before, odds 4: 1.00 / (1.00 + 0.75) = 0.5714.
   worked: [{ at: 'by hand', given: { chanceBefore: 0.25, odds: 4 }, printed: '0.5714' }],
 });
 
 /** A sounding by the rates of this survey's hammer, where they are sought; anything else by its odds. */
-export function evidenceOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds, rates?: HammerRates): Evidence {
+export function evidenceOf(
+  reading: Reading,
+  meter: Survey['meter'],
+  odds: ReadingOdds,
+  rates?: HammerRates,
+): Evidence {
   const isRated = rates !== undefined && reading.kind === 'sounding';
-  if (isRated && reading.isUnreliable !== true) return { ifBad: rates.overBad[reading.sound], ifSound: rates.overSound[reading.sound], edge: SYMPTOM_EDGE };
-  const whole = isRated ? rates.overBad[reading.sound] / rates.overSound[reading.sound] : oddsOf(reading, meter, odds);
+  if (isRated && reading.isUnreliable !== true)
+    return {
+      ifBad: rates.overBad[reading.sound],
+      ifSound: rates.overSound[reading.sound],
+      edge: SYMPTOM_EDGE,
+    };
+  const whole = isRated
+    ? rates.overBad[reading.sound] / rates.overSound[reading.sound]
+    : oddsOf(reading, meter, odds);
   const ratio = whole ** (reading.isUnreliable === true ? odds.unreliableShare : 1);
-  return { ifBad: ratio / (1 + ratio), ifSound: 1 / (1 + ratio), edge: reading.kind === 'plug' ? PLUG_EDGE : SYMPTOM_EDGE };
+  return {
+    ifBad: ratio / (1 + ratio),
+    ifSound: 1 / (1 + ratio),
+    edge: reading.kind === 'plug' ? PLUG_EDGE : SYMPTOM_EDGE,
+  };
 }
 
 /** Odds of bad core to sound core that one reading speaks for. */
 export function oddsOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds): number {
   switch (reading.kind) {
-    case 'plug': return odds.plug[reading.condition];
-    case 'sounding': return odds.sounding[reading.sound];
-    case 'moisture': return meter === undefined ? 1 : odds.meterWet ** (2 * wetness(reading.value, meter) - 1);
+    case 'plug':
+      return odds.plug[reading.condition];
+    case 'sounding':
+      return odds.sounding[reading.sound];
+    case 'moisture':
+      return meter === undefined ? 1 : odds.meterWet ** (2 * wetness(reading.value, meter) - 1);
   }
 }
 
 /** Where a meter reading stands between its dry and wet references, 0 to 1; beyond them it says no more than at them. */
-export const wetness = (value: number, { dryReference, wetReference }: NonNullable<Survey['meter']>): number =>
-  Math.min(1, Math.max(0, (value - dryReference) / (wetReference - dryReference)));
+export const wetness = (
+  value: number,
+  { dryReference, wetReference }: NonNullable<Survey['meter']>,
+): number => Math.min(1, Math.max(0, (value - dryReference) / (wetReference - dryReference)));
 
 /** What a reading says on its own: odds of two or more either way, else nothing. */
-export function verdictOf(reading: Reading, meter: Survey['meter'], odds: ReadingOdds): 'bad' | 'sound' | 'undecided' {
+export function verdictOf(
+  reading: Reading,
+  meter: Survey['meter'],
+  odds: ReadingOdds,
+): 'bad' | 'sound' | 'undecided' {
   const ratio = oddsOf(reading, meter, odds);
   if (ratio >= 2) return 'bad';
   return ratio <= 0.5 ? 'sound' : 'undecided';

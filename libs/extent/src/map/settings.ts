@@ -29,7 +29,14 @@ export const cutProbability = defineFormula({
   id: 'extent.cut-probability',
   title: 'Chance of bad core from which core is taken out',
   cite: { source: 'BERGER-1985', clause: 'decision between two actions with linear losses' },
-  inputs: { lossRatio: { symbol: 'k', unit: '1', meaning: 'loss of leaving bad core to loss of taking sound core', above: 0 } },
+  inputs: {
+    lossRatio: {
+      symbol: 'k',
+      unit: '1',
+      meaning: 'loss of leaving bad core to loss of taking sound core',
+      above: 0,
+    },
+  },
   output: { symbol: 'p', unit: '1', meaning: 'chance from which taking core out loses less' },
   evaluate: ({ lossRatio }) => fraction(1 / (1 + lossRatio)),
   // By hand: leaving costs three times taking: 1 / 4.
@@ -44,11 +51,17 @@ export const USUAL_DRAWS = 500;
 export const USUAL_SEED = 20_011;
 export const USUAL_CONTOURS: readonly number[] = [0.1, 0.5, 0.9];
 
-const lossRatio = (): Figure<'1'> => assumed('1', fraction(LEAVING_TO_TAKING), 'loss of leaving bad core to loss of taking sound core', {
-  at: '/map/cutProbability', because: 'bad core left in is opened a second time, sound core taken out is only replaced', cite: judgement, low: 1, high: 5,
-});
+const lossRatio = (): Figure<'1'> =>
+  assumed('1', fraction(LEAVING_TO_TAKING), 'loss of leaving bad core to loss of taking sound core', {
+    at: '/map/cutProbability',
+    because: 'bad core left in is opened a second time, sound core taken out is only replaced',
+    cite: judgement,
+    low: 1,
+    high: 5,
+  });
 
-export const cutProbabilityFigure = (): Figure<'1'> => computeChecked(cutProbability, { lossRatio: lossRatio() });
+export const cutProbabilityFigure = (): Figure<'1'> =>
+  computeChecked(cutProbability, { lossRatio: lossRatio() });
 
 export function settingsOf(map: MapSettings = {}): Settings {
   const usualBadShare = map.usualBadShare ?? USUAL_BAD_SHARE;
@@ -81,24 +94,43 @@ export function settingProblems(map: MapSettings = {}): readonly Problem[] {
     ...rangeProblem(map.draws, '/map/draws', { from: 100, upTo: 5000, unit: 'draws' }),
     ...rangeProblem(map.seed, '/map/seed', { from: 0, upTo: 4_294_967_295, unit: '(whole number)' }),
     ...contourProblems(map.contourProbabilities ?? [], chance),
-    ...Object.entries(plug).flatMap(([name, value]) => rangeProblem(value, pointer('/map/odds/plug', name), proof)),
-    ...Object.entries(sounding).flatMap(([name, value]) => rangeProblem(value, pointer('/map/odds/sounding', name), odd)),
+    ...Object.entries(plug).flatMap(([name, value]) =>
+      rangeProblem(value, pointer('/map/odds/plug', name), proof),
+    ),
+    ...Object.entries(sounding).flatMap(([name, value]) =>
+      rangeProblem(value, pointer('/map/odds/sounding', name), odd),
+    ),
     ...rangeProblem(map.odds?.meterWet, '/map/odds/meterWet', odd),
-    ...rangeProblem(map.odds?.unreliableShare, '/map/odds/unreliableShare', { from: 0, upTo: 1, unit: '(share)' }),
+    ...rangeProblem(map.odds?.unreliableShare, '/map/odds/unreliableShare', {
+      from: 0,
+      upTo: 1,
+      unit: '(share)',
+    }),
   ];
 }
 
 const MOST_CONTOURS = 12;
 
-const contourProblems = (probabilities: readonly number[], chance: { readonly from: number; readonly upTo: number; readonly unit: string }): readonly Problem[] =>
+const contourProblems = (
+  probabilities: readonly number[],
+  chance: { readonly from: number; readonly upTo: number; readonly unit: string },
+): readonly Problem[] =>
   probabilities.length > MOST_CONTOURS
     ? [problem('too-many', '/map/contourProbabilities', { count: probabilities.length, most: MOST_CONTOURS })]
-    : probabilities.flatMap((probability, index) => rangeProblem(probability, pointer('/map/contourProbabilities', index), chance));
+    : probabilities.flatMap((probability, index) =>
+        rangeProblem(probability, pointer('/map/contourProbabilities', index), chance),
+      );
 
 /** Every default that the map of this survey rests on. */
 export function mapAssumptions(map: MapSettings = {}, { readings }: Survey): readonly Figure[] {
-  const taken = (value: number, meaning: string, at: string, because: string): Figure<'1'> => assumed('1', fraction(value), meaning, { at, because, cite: judgement });
-  const share = taken(USUAL_BAD_SHARE, 'share of such a panel that is bad before any reading', '/map/usualBadShare', 'somebody had a reason to survey it, and most of a deck is sound');
+  const taken = (value: number, meaning: string, at: string, because: string): Figure<'1'> =>
+    assumed('1', fraction(value), meaning, { at, because, cite: judgement });
+  const share = taken(
+    USUAL_BAD_SHARE,
+    'share of such a panel that is bad before any reading',
+    '/map/usualBadShare',
+    'somebody had a reason to survey it, and most of a deck is sound',
+  );
   return [
     ...(map.cutProbability === undefined ? [lossRatio()] : []),
     ...(map.usualBadShare === undefined ? [share] : []),
@@ -108,18 +140,57 @@ export function mapAssumptions(map: MapSettings = {}, { readings }: Survey): rea
 
 function oddsAssumptions({ odds: said }: MapSettings, readings: Survey['readings']): readonly Figure[] {
   const usual = 'keeps the order everyone agrees on: plugs outrank soundings, soundings outrank meters';
-  const odds = (value: number, meaning: string, at: string, because = usual): Figure<'1'> => assumed('1', fraction(value), meaning, { at, because, cite: oddsCite });
-  const begun = said?.sounding === undefined ? `${usual}; the readings correct it, against the weight of ${READINGS_BEFOREHAND} readings` : usual;
-  const sounds = [...new Set(readings.flatMap((reading) => reading.kind === 'sounding' ? [reading.sound] : []))];
-  const conditions = [...new Set(readings.flatMap((reading) => reading.kind === 'plug' ? [reading.condition] : []))];
+  const odds = (value: number, meaning: string, at: string, because = usual): Figure<'1'> =>
+    assumed('1', fraction(value), meaning, { at, because, cite: oddsCite });
+  const begun =
+    said?.sounding === undefined
+      ? `${usual}; the readings correct it, against the weight of ${READINGS_BEFOREHAND} readings`
+      : usual;
+  const sounds = [
+    ...new Set(readings.flatMap((reading) => (reading.kind === 'sounding' ? [reading.sound] : []))),
+  ];
+  const conditions = [
+    ...new Set(readings.flatMap((reading) => (reading.kind === 'plug' ? [reading.condition] : []))),
+  ];
   const hasMeter = readings.some(({ kind }) => kind === 'moisture');
   const hasUnreliable = readings.some(({ isUnreliable }) => isUnreliable === true);
   return [
-    ...sounds.filter((sound) => said?.sounding?.[sound] === undefined)
-      .map((sound) => odds(usualOdds.sounding[sound], `odds of bad core that a ${sound} sound speaks for`, `/map/odds/sounding/${sound}`, begun)),
-    ...conditions.filter((condition) => said?.plug?.[condition] === undefined)
-      .map((condition) => odds(usualOdds.plug[condition], `odds of bad core that a plug found ${condition} speaks for`, `/map/odds/plug/${condition}`)),
-    ...(hasMeter && said?.meterWet === undefined ? [odds(usualOdds.meterWet, 'odds of bad core that a meter at its wet reference speaks for', '/map/odds/meterWet')] : []),
-    ...(hasUnreliable && said?.unreliableShare === undefined ? [odds(usualOdds.unreliableShare, 'share of its weight that an unreliable reading keeps', '/map/odds/unreliableShare')] : []),
+    ...sounds
+      .filter((sound) => said?.sounding?.[sound] === undefined)
+      .map((sound) =>
+        odds(
+          usualOdds.sounding[sound],
+          `odds of bad core that a ${sound} sound speaks for`,
+          `/map/odds/sounding/${sound}`,
+          begun,
+        ),
+      ),
+    ...conditions
+      .filter((condition) => said?.plug?.[condition] === undefined)
+      .map((condition) =>
+        odds(
+          usualOdds.plug[condition],
+          `odds of bad core that a plug found ${condition} speaks for`,
+          `/map/odds/plug/${condition}`,
+        ),
+      ),
+    ...(hasMeter && said?.meterWet === undefined
+      ? [
+          odds(
+            usualOdds.meterWet,
+            'odds of bad core that a meter at its wet reference speaks for',
+            '/map/odds/meterWet',
+          ),
+        ]
+      : []),
+    ...(hasUnreliable && said?.unreliableShare === undefined
+      ? [
+          odds(
+            usualOdds.unreliableShare,
+            'share of its weight that an unreliable reading keeps',
+            '/map/odds/unreliableShare',
+          ),
+        ]
+      : []),
   ];
 }

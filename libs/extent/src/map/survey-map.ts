@@ -1,7 +1,13 @@
 import type { Region } from '#lib/geometry';
 import type { Survey } from '../reading.js';
 import { fieldOn, type Field } from './field.js';
-import { agreementWith, averageRates, greatestChange, learntRates, type HammerRates } from './hammer-rates.js';
+import {
+  agreementWith,
+  averageRates,
+  greatestChange,
+  learntRates,
+  type HammerRates,
+} from './hammer-rates.js';
 import { carried, tiesTo, type Ties } from './interpolation.js';
 import { latticeOver, latticeWithStep, type Lattice } from './lattice.js';
 import { normalCdf } from './normal.js';
@@ -54,12 +60,23 @@ const MOST_ROUNDS = 12;
 export function mapOf(panel: Region, survey: Survey, { odds, prior, rates }: Beliefs): SurveyMap {
   const lattice = latticeOver(panel, CELLS);
   const parts = weighed(candidatesOn(panel, lattice, survey, { odds, prior, rates }), rates);
-  const chances = parts.map(({ posterior: { mean, sd }, bridge }) => chancesFrom(carried(mean, bridge), carried(sd, bridge)));
+  const chances = parts.map(({ posterior: { mean, sd }, bridge }) =>
+    chancesFrom(carried(mean, bridge), carried(sd, bridge)),
+  );
   return {
-    lattice, parts,
-    chance: Float64Array.from(lattice.nodes, (_, node) => parts.reduce((sum, { weight }, index) => sum + weight * chances[index][node], 0)),
+    lattice,
+    parts,
+    chance: Float64Array.from(lattice.nodes, (_, node) =>
+      parts.reduce((sum, { weight }, index) => sum + weight * chances[index][node], 0),
+    ),
     rangeMm: parts.reduce((sum, { weight, rangeMm }) => sum + weight * rangeMm, 0),
-    ...(rates === undefined ? {} : { rates: averageRates(parts.flatMap(({ weight, rates: own }) => own === undefined ? [] : [{ weight, rates: own }])) }),
+    ...(rates === undefined
+      ? {}
+      : {
+          rates: averageRates(
+            parts.flatMap(({ weight, rates: own }) => (own === undefined ? [] : [{ weight, rates: own }])),
+          ),
+        }),
   };
 }
 
@@ -71,18 +88,34 @@ export interface Beliefs {
   readonly rates?: HammerRates;
 }
 
-const chancesFrom = (means: Float64Array, sds: Float64Array): Float64Array => means.map((mean, node) => normalCdf(mean / sds[node]));
+const chancesFrom = (means: Float64Array, sds: Float64Array): Float64Array =>
+  means.map((mean, node) => normalCdf(mean / sds[node]));
 
 /** A part that the readings have not weighed yet. */
 type Candidate = Omit<MapPart, 'weight'>;
 
-function candidatesOn(panel: Region, lattice: Lattice, survey: Survey, beliefs: Beliefs): readonly Candidate[] {
+function candidatesOn(
+  panel: Region,
+  lattice: Lattice,
+  survey: Survey,
+  beliefs: Beliefs,
+): readonly Candidate[] {
   const fits = RANGES_MM.filter((rangeMm) => rangeMm >= 2 * lattice.stepMm);
   const ranges = fits.length > 0 ? fits : [2 * lattice.stepMm];
   return ranges.reduce<readonly Candidate[]>((found, rangeMm) => {
     const stepMm = rangeMm / STEPS_PER_RANGE;
     const own = stepMm > lattice.stepMm ? latticeWithStep(panel, stepMm) : lattice;
-    return [...found, { rangeMm, bridge: tiesTo(own, lattice.nodes.map(({ place }) => place)), ...settled(fieldOn(own, rangeMm), survey, beliefs, found.at(-1)) }];
+    return [
+      ...found,
+      {
+        rangeMm,
+        bridge: tiesTo(
+          own,
+          lattice.nodes.map(({ place }) => place),
+        ),
+        ...settled(fieldOn(own, rangeMm), survey, beliefs, found.at(-1)),
+      },
+    ];
   }, []);
 }
 
@@ -91,10 +124,26 @@ function candidatesOn(panel: Region, lattice: Lattice, survey: Survey, beliefs: 
  * beginning with those of the range before.
  * Source: [DAWID-SKENE-1979]
  */
-function settled(field: Field, survey: Survey, { odds, prior, rates: before }: Beliefs, last?: Candidate): Pick<Candidate, 'posterior' | 'rates'> {
-  const ties = tiesTo(field.lattice, survey.readings.map(({ at }) => at));
+function settled(
+  field: Field,
+  survey: Survey,
+  { odds, prior, rates: before }: Beliefs,
+  last?: Candidate,
+): Pick<Candidate, 'posterior' | 'rates'> {
+  const ties = tiesTo(
+    field.lattice,
+    survey.readings.map(({ at }) => at),
+  );
   const posteriorWith = (rates: HammerRates | undefined, sites: Sites): Posterior =>
-    posteriorOf(field, observed(ties, survey.readings.map((reading) => evidenceOf(reading, survey.meter, odds, rates))), prior, sites);
+    posteriorOf(
+      field,
+      observed(
+        ties,
+        survey.readings.map((reading) => evidenceOf(reading, survey.meter, odds, rates)),
+      ),
+      prior,
+      sites,
+    );
   let rates = last?.rates ?? before;
   let posterior = posteriorWith(rates, last?.posterior.sites ?? noSites(survey.readings.length));
   for (let round = 0; round < MOST_ROUNDS && before !== undefined && rates !== undefined; round += 1) {
@@ -108,10 +157,16 @@ function settled(field: Field, survey: Survey, { odds, prior, rates: before }: B
 }
 
 function weighed(candidates: readonly Candidate[], before: HammerRates | undefined): readonly MapPart[] {
-  const logs = candidates.map(({ posterior, rates }) => posterior.logEvidence + (before === undefined || rates === undefined ? 0 : agreementWith(before, rates)));
+  const logs = candidates.map(
+    ({ posterior, rates }) =>
+      posterior.logEvidence +
+      (before === undefined || rates === undefined ? 0 : agreementWith(before, rates)),
+  );
   const likelihoods = logs.map((log) => Math.exp(log - Math.max(...logs)));
   const total = likelihoods.reduce((sum, value) => sum + value, 0);
-  const kept = candidates.map((part, index) => ({ ...part, weight: likelihoods[index] / total })).filter(({ weight }) => weight >= LEAST_WEIGHT);
+  const kept = candidates
+    .map((part, index) => ({ ...part, weight: likelihoods[index] / total }))
+    .filter(({ weight }) => weight >= LEAST_WEIGHT);
   const keptTotal = kept.reduce((sum, { weight }) => sum + weight, 0);
   return kept.map((part) => ({ ...part, weight: part.weight / keptTotal }));
 }

@@ -1,6 +1,25 @@
 import {
-  areaMm2, boundsOfPoints, containsPoint, convexHull, difference, distanceToEdge, intersection, offset, perimeterMm, principalAxisRad, rectangle, regionOf, ringsOf,
-  roundCorners, rotatePoint, simplifyRing, type CornerRadii, type Point, type Polygon, type Region, type Ring,
+  areaMm2,
+  boundsOfPoints,
+  containsPoint,
+  convexHull,
+  difference,
+  distanceToEdge,
+  intersection,
+  offset,
+  perimeterMm,
+  principalAxisRad,
+  rectangle,
+  regionOf,
+  ringsOf,
+  roundCorners,
+  rotatePoint,
+  simplifyRing,
+  type CornerRadii,
+  type Point,
+  type Polygon,
+  type Region,
+  type Ring,
 } from '#lib/geometry';
 import { m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
 import { quarterApart, type Ground } from './ground.js';
@@ -36,8 +55,10 @@ export function cheapestShape(target: Region, seeds: Region, ground: Ground): Cu
     const shape = clipped(form, cover, seeds, ground);
     return shape === undefined ? [] : [shape];
   });
-  return shapes.reduce<CutShape | undefined>((best, shape) =>
-    best === undefined || shape.hours < best.hours - 1e-6 ? shape : best, undefined);
+  return shapes.reduce<CutShape | undefined>(
+    (best, shape) => (best === undefined || shape.hours < best.hours - 1e-6 ? shape : best),
+    undefined,
+  );
 }
 
 interface Form {
@@ -52,14 +73,22 @@ function forms(target: Region, ground: Ground): readonly Form[] {
   const whole = target.length === 1 ? target[0].outer : hull;
   return [
     ...frames.map((angle): Form => ({ form: 'rectangle', cover: regionOf(boxAlong(hull, angle)) })),
-    ...frames.map((angle): Form => ({ form: 'octagon', cover: intersection(regionOf(boxAlong(hull, angle)), regionOf(boxAlong(hull, angle + Math.PI / 4))) })),
-    ...OUTLINE_TOLERANCES_MM.flatMap((tolerance) => [...straightCover('outline', whole, tolerance), ...straightCover('hull', hull, tolerance)]),
+    ...frames.map((angle): Form => ({
+      form: 'octagon',
+      cover: intersection(regionOf(boxAlong(hull, angle)), regionOf(boxAlong(hull, angle + Math.PI / 4))),
+    })),
+    ...OUTLINE_TOLERANCES_MM.flatMap((tolerance) => [
+      ...straightCover('outline', whole, tolerance),
+      ...straightCover('hull', hull, tolerance),
+    ]),
   ];
 }
 
 const framesFor = (target: Region, directions: readonly number[]): readonly number[] => {
   const own = principalAxisRad(target);
-  return directions.every((direction) => quarterApart(direction, own) > 0.05) ? [...directions, own] : directions;
+  return directions.every((direction) => quarterApart(direction, own) > 0.05)
+    ? [...directions, own]
+    : directions;
 };
 
 function boxAlong(points: readonly Point[], angle: number): Ring {
@@ -88,21 +117,31 @@ const TONGUE_MM = 50;
 
 /** Tongues beside a hatch or an edge are left out where the bad core under them can be reached from the rest. */
 function withoutTongues(inside: Region, seeds: Region, { permitted, rules }: Ground): Region {
-  const broad = intersection(offset(offset(inside, -TONGUE_MM / 2, 'miter'), TONGUE_MM / 2, 'miter'), permitted);
+  const broad = intersection(
+    offset(offset(inside, -TONGUE_MM / 2, 'miter'), TONGUE_MM / 2, 'miter'),
+    permitted,
+  );
   if (areaMm2(inside) - areaMm2(broad) < 1) return inside;
   return reachUnder(difference(seeds, broad), broad) <= rules.undercutReachMm ? broad : inside;
 }
 
 /** A corner inside tells at once; only a polygon without one is clipped. */
 const holdsSome = (polygon: Polygon, seeds: Region): boolean =>
-  seeds.some(({ outer }) => outer.some((corner) => isWellInside(corner, polygon))) || areaMm2(intersection([polygon], seeds)) > 1;
+  seeds.some(({ outer }) => outer.some((corner) => isWellInside(corner, polygon))) ||
+  areaMm2(intersection([polygon], seeds)) > 1;
 
 /** Two millimetres inside, so that more than a square millimetre round the corner is. */
-const isWellInside = (corner: Point, polygon: Polygon): boolean => containsPoint([polygon], corner) && distanceToEdge(corner, [polygon]) > 2;
+const isWellInside = (corner: Point, polygon: Polygon): boolean =>
+  containsPoint([polygon], corner) && distanceToEdge(corner, [polygon]) > 2;
 
 /** Takes away corners that stand for less than a saw's width, if the shape stays where it may be cut. */
 function tidied(region: Region, permitted: Region): Region {
-  const tidy = region.flatMap(({ outer, holes }) => regionOf(simplifyRing(outer, 4), holes.map((hole) => simplifyRing(hole, 4))));
+  const tidy = region.flatMap(({ outer, holes }) =>
+    regionOf(
+      simplifyRing(outer, 4),
+      holes.map((hole) => simplifyRing(hole, 4)),
+    ),
+  );
   const isTheSame = ringsOf(tidy).every((ring, index) => ring.length === ringsOf(region)[index]?.length);
   return isTheSame || areaMm2(difference(tidy, permitted)) < 1 ? tidy : region;
 }
@@ -111,14 +150,29 @@ export function shapeOf(form: CutShape['form'], sharp: Region, rules: Rules): Cu
   const region = rounded(sharp, cornerRadii(rules));
   const corners = ringsOf(sharp).reduce((count, ring) => count + ring.length, 0);
   const [lengthMm, area] = [perimeterMm(region), areaMm2(region)];
-  return { form, sharp, region, lengthMm, areaMm2: area, hours: hoursOf({ lengthMm, areaMm2: area, corners, openings: sharp.length }, rules) };
+  return {
+    form,
+    sharp,
+    region,
+    lengthMm,
+    areaMm2: area,
+    hours: hoursOf({ lengthMm, areaMm2: area, corners, openings: sharp.length }, rules),
+  };
 }
 
 /** A corner of skin that stays is rounded no wider than the flange, or the cut would come nearer to an edge than that. */
-export const cornerRadii = ({ cornerRadiusMm, flangeMm }: Rules): CornerRadii => ({ outwardMm: cornerRadiusMm, inwardMm: Math.min(cornerRadiusMm, flangeMm) });
+export const cornerRadii = ({ cornerRadiusMm, flangeMm }: Rules): CornerRadii => ({
+  outwardMm: cornerRadiusMm,
+  inwardMm: Math.min(cornerRadiusMm, flangeMm),
+});
 
-const rounded = (sharp: Region, radii: CornerRadii): Region => sharp.flatMap(({ outer, holes }) =>
-  regionOf(roundCorners(outer, radii), holes.map((hole) => roundCorners(hole, radii))));
+const rounded = (sharp: Region, radii: CornerRadii): Region =>
+  sharp.flatMap(({ outer, holes }) =>
+    regionOf(
+      roundCorners(outer, radii),
+      holes.map((hole) => roundCorners(hole, radii)),
+    ),
+  );
 
 interface CutSize {
   readonly lengthMm: number;
@@ -129,4 +183,7 @@ interface CutSize {
 
 /** Labour that depends on where the cut runs: by metre, by area, by corner and by opening. */
 export const hoursOf = ({ lengthMm, areaMm2: area, corners, openings }: CutSize, rules: Rules): number =>
-  rules.cutHPerM * mFromMm(mm(lengthMm)) + rules.openedHPerM2 * m2FromMm2(mm2(area)) + rules.cornerH * corners + rules.openingH * openings;
+  rules.cutHPerM * mFromMm(mm(lengthMm)) +
+  rules.openedHPerM2 * m2FromMm2(mm2(area)) +
+  rules.cornerH * corners +
+  rules.openingH * openings;

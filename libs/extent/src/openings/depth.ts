@@ -35,29 +35,70 @@ export const cutDepth = defineFormula({
  * be cut through in safety, no depth at all.
  */
 export function depthOf(request: OpeningRequest, rules: Rules, figures: RuleFigures): CutDepth {
-  const stated = rules.access === 'from-above' ? request.outerSkin.thicknessMm : request.innerSkin.thicknessMm;
+  const stated =
+    rules.access === 'from-above' ? request.outerSkin.thicknessMm : request.innerSkin.thicknessMm;
   const skinMm = measuredSkin(request, rules.access, stated);
-  const varies = skinMm.measuredBy === 'plugs' && Math.max(skinMm.most - stated, stated - skinMm.least) > Math.max(0.5, 0.15 * stated)
-    ? [finding('skin-varies', { leastMm: roundTo(skinMm.least, 1), mostMm: roundTo(skinMm.most, 1), statedMm: stated })]
-    : [];
+  const varies =
+    skinMm.measuredBy === 'plugs' &&
+    Math.max(skinMm.most - stated, stated - skinMm.least) > Math.max(0.5, 0.15 * stated)
+      ? [
+          finding('skin-varies', {
+            leastMm: roundTo(skinMm.least, 1),
+            mostMm: roundTo(skinMm.most, 1),
+            statedMm: stated,
+          }),
+        ]
+      : [];
   const roomMm = skinMm.least + request.core.thicknessMm - rules.innerSkinClearanceMm;
   if (skinMm.most >= roomMm) {
-    return { skinMm, findings: [...varies, finding('depth-not-established', { skinMm: roundTo(skinMm.most, 1), roomMm: roundTo(roomMm, 1), clearanceMm: rules.innerSkinClearanceMm })] };
+    return {
+      skinMm,
+      findings: [
+        ...varies,
+        finding('depth-not-established', {
+          skinMm: roundTo(skinMm.most, 1),
+          roomMm: roundTo(roomMm, 1),
+          clearanceMm: rules.innerSkinClearanceMm,
+        }),
+      ],
+    };
   }
-  const wanted = computeChecked(cutDepth, { skinMm: skinFigure(request, rules.access, skinMm), marginMm: marginFigure(figures) });
-  if (wanted.value <= roomMm) return { depthMm: wanted.value, figure: wanted, skinMm, findings: [...varies, ...deepFindings(wanted.value)] };
+  const wanted = computeChecked(cutDepth, {
+    skinMm: skinFigure(request, rules.access, skinMm),
+    marginMm: marginFigure(figures),
+  });
+  if (wanted.value <= roomMm)
+    return {
+      depthMm: wanted.value,
+      figure: wanted,
+      skinMm,
+      findings: [...varies, ...deepFindings(wanted.value)],
+    };
   const held = derived('mm', mm(roomMm), 'depth of cut held clear of the inner skin', {
-    formula: 'extent.cut-depth-held', title: 'Depth of the saw, held clear of the inner skin', symbol: 's', cite: { source: 'COMMON-PRACTICE' },
+    formula: 'extent.cut-depth-held',
+    title: 'Depth of the saw, held clear of the inner skin',
+    symbol: 's',
+    cite: { source: 'COMMON-PRACTICE' },
     inputs: { wanted, clearance: figures.innerSkinClearanceMm },
   });
-  const short = finding('depth-margin-short', { depthMm: roundTo(roomMm, 1), marginMm: roundTo(roomMm - skinMm.most, 1), clearanceMm: rules.innerSkinClearanceMm });
+  const short = finding('depth-margin-short', {
+    depthMm: roundTo(roomMm, 1),
+    marginMm: roundTo(roomMm - skinMm.most, 1),
+    clearanceMm: rules.innerSkinClearanceMm,
+  });
   return { depthMm: roomMm, figure: held, skinMm, findings: [...varies, short, ...deepFindings(roomMm)] };
 }
 
 const deepFindings = (depthMm: number): readonly Finding[] =>
-  depthMm > USUAL_DEPTH_MM ? [finding('depth-over-usual', { depthMm: roundTo(depthMm, 1), usualMm: USUAL_DEPTH_MM })] : [];
+  depthMm > USUAL_DEPTH_MM
+    ? [finding('depth-over-usual', { depthMm: roundTo(depthMm, 1), usualMm: USUAL_DEPTH_MM })]
+    : [];
 
-function measuredSkin({ survey }: OpeningRequest, access: Rules['access'], stated: number): CutDepth['skinMm'] {
+function measuredSkin(
+  { survey }: OpeningRequest,
+  access: Rules['access'],
+  stated: number,
+): CutDepth['skinMm'] {
   const measured = (survey?.readings ?? []).flatMap((reading) => {
     if (reading.kind !== 'plug') return [];
     const skin = access === 'from-above' ? reading.outerSkinMm : reading.innerSkinMm;
@@ -67,14 +108,30 @@ function measuredSkin({ survey }: OpeningRequest, access: Rules['access'], state
   return { least: Math.min(...measured), most: Math.max(...measured), measuredBy: 'plugs' };
 }
 
-function skinFigure({ survey }: OpeningRequest, access: Rules['access'], skinMm: CutDepth['skinMm']): Figure<'mm'> {
+function skinFigure(
+  { survey }: OpeningRequest,
+  access: Rules['access'],
+  skinMm: CutDepth['skinMm'],
+): Figure<'mm'> {
   const field = access === 'from-above' ? 'outerSkin' : 'innerSkin';
-  if (skinMm.measuredBy === 'stated') return entered('mm', mm(skinMm.most), 'thickness of the skin to be cut', `/${field}/thicknessMm`);
-  const index = (survey?.readings ?? []).findIndex((reading) => reading.kind === 'plug' && reading[`${field}Mm`] === skinMm.most);
-  return entered('mm', mm(skinMm.most), 'thickest skin that a plug measured', `/survey/readings/${index}/${field}Mm`);
+  if (skinMm.measuredBy === 'stated')
+    return entered('mm', mm(skinMm.most), 'thickness of the skin to be cut', `/${field}/thicknessMm`);
+  const index = (survey?.readings ?? []).findIndex(
+    (reading) => reading.kind === 'plug' && reading[`${field}Mm`] === skinMm.most,
+  );
+  return entered(
+    'mm',
+    mm(skinMm.most),
+    'thickest skin that a plug measured',
+    `/survey/readings/${index}/${field}Mm`,
+  );
 }
 
-const marginFigure = ({ depthMarginMm }: RuleFigures): Figure<'mm'> => ({ ...depthMarginMm, unit: 'mm', value: mm(depthMarginMm.value) });
+const marginFigure = ({ depthMarginMm }: RuleFigures): Figure<'mm'> => ({
+  ...depthMarginMm,
+  unit: 'mm',
+  value: mm(depthMarginMm.value),
+});
 
 export const taperWidth = defineFormula({
   id: 'extent.taper-width',
@@ -92,6 +149,14 @@ export const taperWidth = defineFormula({
 
 export function taperFigure(request: OpeningRequest, rules: Rules, figures: RuleFigures): Figure<'mm'> {
   const field = rules.access === 'from-above' ? 'outerSkin' : 'innerSkin';
-  const thickness = entered('mm', mm(request[field].thicknessMm), 'thickness of the skin that stays', `/${field}/thicknessMm`);
-  return computeChecked(taperWidth, { ratio: { ...figures.taperRatio, unit: '1', value: fraction(figures.taperRatio.value) }, thicknessMm: thickness });
+  const thickness = entered(
+    'mm',
+    mm(request[field].thicknessMm),
+    'thickness of the skin that stays',
+    `/${field}/thicknessMm`,
+  );
+  return computeChecked(taperWidth, {
+    ratio: { ...figures.taperRatio, unit: '1', value: fraction(figures.taperRatio.value) },
+    thicknessMm: thickness,
+  });
 }

@@ -1,4 +1,12 @@
-import { distance, nearestOnRing, ringsOf, roundedCorners, type Point, type Region, type Ring } from '#lib/geometry';
+import {
+  distance,
+  nearestOnRing,
+  ringsOf,
+  roundedCorners,
+  type Point,
+  type Region,
+  type Ring,
+} from '#lib/geometry';
 import { m2FromMm2, mm2 } from '#lib/units';
 import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
 import { cornerRadii, type CutShape } from './cut-shape.js';
@@ -34,26 +42,52 @@ export const shapeFindings = (opening: JudgedOpening, ground: Ground): readonly 
 function undercutFindings({ label, shape, undercut }: JudgedOpening, { rules }: Ground): readonly Finding[] {
   const reachMm = reachUnder(undercut, shape.region);
   return reachMm > rules.undercutReachMm + REACH_TOLERANCE_MM
-    ? [finding('undercut-too-deep', { opening: label, reachMm: toWholeMm(reachMm), mostMm: rules.undercutReachMm })]
+    ? [
+        finding('undercut-too-deep', {
+          opening: label,
+          reachMm: toWholeMm(reachMm),
+          mostMm: rules.undercutReachMm,
+        }),
+      ]
     : [];
 }
 
 function taperFindings({ label, shape }: JudgedOpening, ground: Ground): readonly Finding[] {
   const room = taperRoom(shape.region, ground.panel);
   if (room === undefined || room.mm >= ground.taperWidthMm - 0.5) return [];
-  return [finding('no-room-for-taper', {
-    opening: label, neededMm: toWholeMm(ground.taperWidthMm), availableMm: toWholeMm(room.mm), xMm: toWholeMm(room.at[0]), yMm: toWholeMm(room.at[1]),
-  })];
+  return [
+    finding('no-room-for-taper', {
+      opening: label,
+      neededMm: toWholeMm(ground.taperWidthMm),
+      availableMm: toWholeMm(room.mm),
+      xMm: toWholeMm(room.at[0]),
+      yMm: toWholeMm(room.at[1]),
+    }),
+  ];
 }
 
 /** Skin between the cut and the nearest edge or hole of the panel, and where. */
-export function taperRoom(opening: Region, panel: Region): { readonly mm: number; readonly at: Point } | undefined {
+export function taperRoom(
+  opening: Region,
+  panel: Region,
+): { readonly mm: number; readonly at: Point } | undefined {
   const [cuts, edges] = [ringsOf(opening), ringsOf(panel)];
-  const pairs = cuts.flatMap((cut) => edges.flatMap((edge) => [...nearestPairs(cut, edge), ...nearestPairs(edge, cut).map(({ mm, at, on }) => ({ mm, at: on, on: at }))]));
-  return pairs.reduce<{ readonly mm: number; readonly at: Point } | undefined>((best, { mm, at }) => best === undefined || mm < best.mm ? { mm, at } : best, undefined);
+  const pairs = cuts.flatMap((cut) =>
+    edges.flatMap((edge) => [
+      ...nearestPairs(cut, edge),
+      ...nearestPairs(edge, cut).map(({ mm, at, on }) => ({ mm, at: on, on: at })),
+    ]),
+  );
+  return pairs.reduce<{ readonly mm: number; readonly at: Point } | undefined>(
+    (best, { mm, at }) => (best === undefined || mm < best.mm ? { mm, at } : best),
+    undefined,
+  );
 }
 
-const nearestPairs = (corners: Ring, ring: Ring): readonly { readonly mm: number; readonly at: Point; readonly on: Point }[] =>
+const nearestPairs = (
+  corners: Ring,
+  ring: Ring,
+): readonly { readonly mm: number; readonly at: Point; readonly on: Point }[] =>
   corners.map((at) => {
     const on = nearestOnRing(at, ring);
     return { mm: distance(at, on), at, on };
@@ -62,20 +96,37 @@ const nearestPairs = (corners: Ring, ring: Ring): readonly { readonly mm: number
 const supportFindings = ({ label, shape }: JudgedOpening, ground: Ground): readonly Finding[] => {
   const { supportClearanceMm: clearanceMm } = ground.rules;
   return [
-    ...cutsAlongSupports(shape, ground).map(({ support, lengthMm, awayMm }) => finding('cut-on-support', {
-      opening: label, kind: support.kind, lengthMm: toWholeMm(lengthMm), awayMm: toWholeMm(awayMm), clearanceMm,
-    })),
-    ...supportsUnder(shape, ground).map(({ support, at }) => finding('cut-crosses-support', {
-      opening: label, kind: support.kind, xMm: toWholeMm(at[0]), yMm: toWholeMm(at[1]), clearanceMm,
-    })),
+    ...cutsAlongSupports(shape, ground).map(({ support, lengthMm, awayMm }) =>
+      finding('cut-on-support', {
+        opening: label,
+        kind: support.kind,
+        lengthMm: toWholeMm(lengthMm),
+        awayMm: toWholeMm(awayMm),
+        clearanceMm,
+      }),
+    ),
+    ...supportsUnder(shape, ground).map(({ support, at }) =>
+      finding('cut-crosses-support', {
+        opening: label,
+        kind: support.kind,
+        xMm: toWholeMm(at[0]),
+        yMm: toWholeMm(at[1]),
+        clearanceMm,
+      }),
+    ),
   ];
 };
 
 function cornerFindings({ label, shape }: JudgedOpening, { rules }: Ground): readonly Finding[] {
   const wanted = Math.min(LEAST_RADIUS_MM, rules.cornerRadiusMm);
-  const radii = ringsOf(shape.sharp).flatMap((ring) => roundedCorners(ring, cornerRadii(rules))).map(({ radiusMm }) => radiusMm).filter((radius) => radius > 0);
+  const radii = ringsOf(shape.sharp)
+    .flatMap((ring) => roundedCorners(ring, cornerRadii(rules)))
+    .map(({ radiusMm }) => radiusMm)
+    .filter((radius) => radius > 0);
   const tightest = Math.min(...radii, Number.MAX_VALUE);
-  return tightest < wanted - 0.5 ? [finding('corner-too-tight', { opening: label, radiusMm: toWholeMm(tightest), leastMm: wanted })] : [];
+  return tightest < wanted - 0.5
+    ? [finding('corner-too-tight', { opening: label, radiusMm: toWholeMm(tightest), leastMm: wanted })]
+    : [];
 }
 
 function pieceFindings({ label, pieces }: JudgedOpening, { rules }: Ground): readonly Finding[] {
@@ -83,19 +134,33 @@ function pieceFindings({ label, pieces }: JudgedOpening, { rules }: Ground): rea
   const areaM2 = m2FromMm2(mm2(pieces.largest.areaMm2));
   const isTooLarge = areaM2 > bondableAreaM2 * 1.15 || pieces.largest.lengthMm > bondableLengthMm * 1.15;
   if (!isTooLarge) return [];
-  return [finding('piece-too-large', {
-    opening: label, areaM2: roundTo(areaM2, 2), lengthMm: toWholeMm(pieces.largest.lengthMm),
-    mostM2: rules.bondableAreaM2 ?? 'any', mostMm: rules.bondableLengthMm ?? 'any',
-  })];
+  return [
+    finding('piece-too-large', {
+      opening: label,
+      areaM2: roundTo(areaM2, 2),
+      lengthMm: toWholeMm(pieces.largest.lengthMm),
+      mostM2: rules.bondableAreaM2 ?? 'any',
+      mostMm: rules.bondableLengthMm ?? 'any',
+    }),
+  ];
 }
 
 /** Bridges of skin between openings that are too narrow for the tapers of both. */
 export function bridgeFindings(openings: readonly JudgedOpening[], ground: Ground): readonly Finding[] {
   const needed = neededBridgeMm(ground);
-  return openings.flatMap((one, index) => openings.slice(index + 1).flatMap((other) => {
-    const bridgeMm = gapBetween(one.shape.region, other.shape.region);
-    return bridgeMm < needed - 0.5
-      ? [finding('narrow-bridge', { opening: one.label, other: other.label, bridgeMm: toWholeMm(bridgeMm), neededMm: toWholeMm(needed) })]
-      : [];
-  }));
+  return openings.flatMap((one, index) =>
+    openings.slice(index + 1).flatMap((other) => {
+      const bridgeMm = gapBetween(one.shape.region, other.shape.region);
+      return bridgeMm < needed - 0.5
+        ? [
+            finding('narrow-bridge', {
+              opening: one.label,
+              other: other.label,
+              bridgeMm: toWholeMm(bridgeMm),
+              neededMm: toWholeMm(needed),
+            }),
+          ]
+        : [];
+    }),
+  );
 }

@@ -46,7 +46,18 @@ const facts: Readonly<Record<FittingKind, FittingKindFacts>> = {
 
 export const isHighlyLoaded = (kind: FittingKind): boolean => facts[kind].isHighlyLoaded;
 export const fittingKinds: readonly FittingKind[] = [
-  'stanchion', 'cleat', 'winch', 'windlass', 'chainplate', 'mast-step', 'track', 'hatch', 'fill', 'vent', 'pad-eye', 'other',
+  'stanchion',
+  'cleat',
+  'winch',
+  'windlass',
+  'chainplate',
+  'mast-step',
+  'track',
+  'hatch',
+  'fill',
+  'vent',
+  'pad-eye',
+  'other',
 ];
 
 interface LabelledOpening {
@@ -58,21 +69,33 @@ export interface FittingsFound {
   readonly inScope: readonly FittingInScope[];
   readonly findings: readonly Finding[];
   /** Fittings whose number of holes was not given, with the number taken. */
-  readonly assumedHoles: readonly { readonly index: number; readonly kind: FittingKind; readonly holes: number }[];
+  readonly assumedHoles: readonly {
+    readonly index: number;
+    readonly kind: FittingKind;
+    readonly holes: number;
+  }[];
 }
 
 /** Every fitting inside an opening or within reach of one, and every leaking one wherever it stands. */
-export function fittingsInScope(fittings: readonly FittingOnDeck[], openings: readonly LabelledOpening[], reachMm: number): FittingsFound {
+export function fittingsInScope(
+  fittings: readonly FittingOnDeck[],
+  openings: readonly LabelledOpening[],
+  reachMm: number,
+): FittingsFound {
   const found = fittings.flatMap((fitting, index) => {
     const near = nearestOpening(fitting, openings);
     if (near === undefined) return [];
     const isFar = near.distanceMm > reachMm;
-    return isFar && fitting.isLeaking !== true ? [] : [{ index, fitting, near, isFar, scope: scopeOf(fitting, near) }];
+    return isFar && fitting.isLeaking !== true
+      ? []
+      : [{ index, fitting, near, isFar, scope: scopeOf(fitting, near) }];
   });
   return {
     inScope: found.map(({ scope }) => scope),
     findings: found.flatMap(({ fitting, near, isFar }) => findingsOf(fitting, near, isFar)),
-    assumedHoles: found.flatMap(({ fitting, index, scope }) => fitting.holes === undefined ? [{ index, kind: fitting.kind, holes: scope.holes }] : []),
+    assumedHoles: found.flatMap(({ fitting, index, scope }) =>
+      fitting.holes === undefined ? [{ index, kind: fitting.kind, holes: scope.holes }] : [],
+    ),
   };
 }
 
@@ -83,23 +106,36 @@ interface Near {
   readonly isOnCut: boolean;
 }
 
-function nearestOpening({ at, baseMm = 0 }: FittingOnDeck, openings: readonly LabelledOpening[]): Near | undefined {
+function nearestOpening(
+  { at, baseMm = 0 }: FittingOnDeck,
+  openings: readonly LabelledOpening[],
+): Near | undefined {
   const all = openings.map(({ label, region }): Near => {
     const awayMm = distanceToRegion(at, region);
     return {
-      label, isInside: awayMm === 0,
+      label,
+      isInside: awayMm === 0,
       distanceMm: Math.max(0, awayMm - baseMm / 2),
       isOnCut: distanceToEdge(at, region) < baseMm / 2,
     };
   });
-  return all.reduce<Near | undefined>((best, next) => best === undefined || next.distanceMm < best.distanceMm ? next : best, undefined);
+  return all.reduce<Near | undefined>(
+    (best, next) => (best === undefined || next.distanceMm < best.distanceMm ? next : best),
+    undefined,
+  );
 }
 
 function scopeOf(fitting: FittingOnDeck, near: Near): FittingInScope {
   const { isLoaded, isHighlyLoaded: isHigh, usualHoles } = facts[fitting.kind];
   return {
-    id: fitting.id, kind: fitting.kind, at: fitting.at, holes: fitting.holes ?? usualHoles, where: near.isInside ? 'inside' : 'near',
-    opening: near.label, distanceMm: near.distanceMm, isHighlyLoaded: isHigh,
+    id: fitting.id,
+    kind: fitting.kind,
+    at: fitting.at,
+    holes: fitting.holes ?? usualHoles,
+    where: near.isInside ? 'inside' : 'near',
+    opening: near.label,
+    distanceMm: near.distanceMm,
+    isHighlyLoaded: isHigh,
     work: near.isInside ? workInside(isLoaded) : workNear(isLoaded),
     because: reasonFor(fitting, near),
   };
@@ -123,13 +159,20 @@ function findingsOf({ id, kind, isLeaking }: FittingOnDeck, near: Near, isFar: b
   return [
     ...(near.isOnCut ? [finding('fitting-on-cut', { opening: near.label, ...named })] : []),
     ...(isHighlyLoaded(kind) && !isFar ? [finding('highly-loaded-fitting', named)] : []),
-    ...(isFar && isLeaking === true ? [finding('leak-elsewhere', { ...named, distanceMm: toWholeMm(near.distanceMm) })] : []),
+    ...(isFar && isLeaking === true
+      ? [finding('leak-elsewhere', { ...named, distanceMm: toWholeMm(near.distanceMm) })]
+      : []),
   ];
 }
 
 /** A fitting whose id says what it is needs no second word: windlass, cleat-2, but stanchion S4. */
 export function nameOf(id: string, kind: FittingKind): string {
-  const [said, word] = [id, kind].map((text) => text.toLowerCase().replace(/[-_\s]+/g, ' ').trim());
+  const [said, word] = [id, kind].map((text) =>
+    text
+      .toLowerCase()
+      .replace(/[-_\s]+/g, ' ')
+      .trim(),
+  );
   if (said === word) return `the ${word}`;
   return said.includes(word) ? id : `${word} ${id}`;
 }

@@ -1,5 +1,15 @@
 import {
-  areaMm2, difference, edgesOf, distance, offset, regionOf, ringsOf, simplifyRing, type Point, type Region, type Ring,
+  areaMm2,
+  difference,
+  edgesOf,
+  distance,
+  offset,
+  regionOf,
+  ringsOf,
+  simplifyRing,
+  type Point,
+  type Region,
+  type Ring,
 } from '#lib/geometry';
 import type { Rules } from './rules.js';
 import type { PanelShape, SupportShape } from './request.js';
@@ -20,9 +30,16 @@ export interface Ground {
 /** How far a straight cut may stray from a curved edge's parallel, inwards. */
 const STRAIGHTEN_MM = 8;
 
-export function groundOf(panel: Region, shape: PanelShape, rules: Rules, sizes: { readonly insetMm: number; readonly taperWidthMm: number }): Ground {
+export function groundOf(
+  panel: Region,
+  shape: PanelShape,
+  rules: Rules,
+  sizes: { readonly insetMm: number; readonly taperWidthMm: number },
+): Ground {
   return {
-    panel, rules, ...sizes,
+    panel,
+    rules,
+    ...sizes,
     permitted: straightened(offset(panel, -sizes.insetMm, 'miter')),
     supports: shape.supports ?? [],
     directions: edgeDirections(panel),
@@ -31,7 +48,14 @@ export function groundOf(panel: Region, shape: PanelShape, rules: Rules, sizes: 
 
 /** Fewer corners, and nowhere outside the region it replaces. */
 function straightened(region: Region): Region {
-  const straight = region.map(({ outer, holes }) => regionOf(simplifyRing(outer, STRAIGHTEN_MM), holes.map((hole) => simplifyRing(hole, STRAIGHTEN_MM)))).flat();
+  const straight = region
+    .map(({ outer, holes }) =>
+      regionOf(
+        simplifyRing(outer, STRAIGHTEN_MM),
+        holes.map((hole) => simplifyRing(hole, STRAIGHTEN_MM)),
+      ),
+    )
+    .flat();
   if (areaMm2(difference(straight, region)) < 1) return straight;
   const inside = offset(straight, -STRAIGHTEN_MM, 'miter');
   return inside.length > 0 && areaMm2(difference(inside, region)) < 1 ? inside : region;
@@ -41,11 +65,15 @@ const QUARTER_TURN = Math.PI / 2;
 
 /** Up to three directions, longest edges first, that differ by more than 3 degrees. */
 function edgeDirections(panel: Region): readonly number[] {
-  const edges = panel.flatMap((polygon) => ringsOf([polygon])).flatMap((ring: Ring) => edgesOf(simplifyRing(ring, STRAIGHTEN_MM)));
+  const edges = panel
+    .flatMap((polygon) => ringsOf([polygon]))
+    .flatMap((ring: Ring) => edgesOf(simplifyRing(ring, STRAIGHTEN_MM)));
   const byLength = [...edges].sort((one, other) => distance(...other) - distance(...one));
   return byLength.reduce<readonly number[]>((kept, [a, b]) => {
     const direction = directionOf(a, b);
-    return kept.length < 3 && kept.every((other) => quarterApart(direction, other) > 0.05) ? [...kept, direction] : kept;
+    return kept.length < 3 && kept.every((other) => quarterApart(direction, other) > 0.05)
+      ? [...kept, direction]
+      : kept;
   }, []);
 }
 

@@ -1,4 +1,16 @@
-import { distance, distanceToSegment, edgesOf, centroid, ringsOf, roundedCorners, simplifyRing, type CornerRadii, type Point, type Polygon, type Region } from '#lib/geometry';
+import {
+  distance,
+  distanceToSegment,
+  edgesOf,
+  centroid,
+  ringsOf,
+  roundedCorners,
+  simplifyRing,
+  type CornerRadii,
+  type Point,
+  type Polygon,
+  type Region,
+} from '#lib/geometry';
 
 /** The edge of the panel that a tape is hooked to. */
 export interface Datum {
@@ -44,20 +56,31 @@ export function markingOut(sharp: Polygon, panel: Region, radii: CornerRadii): M
   const datum = datumFor(sharp, panel);
   const rings = [sharp.outer, ...sharp.holes];
   const rounded = rings.map((ring) => roundedCorners(ring, radii));
-  const lines = rounded.flatMap((corners) => corners.map(({ to }, index): SawLine => {
-    const next = corners[(index + 1) % corners.length];
-    return { from: to, to: next.from, straightMm: distance(to, next.from) };
-  }));
+  const lines = rounded.flatMap((corners) =>
+    corners.map(({ to }, index): SawLine => {
+      const next = corners[(index + 1) % corners.length];
+      return { from: to, to: next.from, straightMm: distance(to, next.from) };
+    }),
+  );
   const corners = rounded.flat().map(({ corner, radiusMm: cut }) => marked(corner, cut, datum));
   const { outer } = sharp;
-  return { datum, corners, lines, ...(outer.length === 4 ? { diagonalsMm: [distance(outer[0], outer[2]), distance(outer[1], outer[3])] as const } : {}) };
+  return {
+    datum,
+    corners,
+    lines,
+    ...(outer.length === 4
+      ? { diagonalsMm: [distance(outer[0], outer[2]), distance(outer[1], outer[3])] as const }
+      : {}),
+  };
 }
 
 function datumFor(sharp: Polygon, panel: Region): Datum {
   const centre = centroid([sharp]) ?? sharp.outer[0];
-  const edges = panel.flatMap((polygon) => ringsOf([polygon])).flatMap((ring) => edgesOf(simplifyRing(ring, STRAIGHT_WITHIN_MM)));
+  const edges = panel
+    .flatMap((polygon) => ringsOf([polygon]))
+    .flatMap((ring) => edgesOf(simplifyRing(ring, STRAIGHT_WITHIN_MM)));
   const worth = ([a, b]: readonly [Point, Point]): number => distance(a, b) - distanceToSegment(centre, a, b);
-  const [from, to] = edges.reduce((best, edge) => worth(edge) > worth(best) + 1e-6 ? edge : best, edges[0]);
+  const [from, to] = edges.reduce((best, edge) => (worth(edge) > worth(best) + 1e-6 ? edge : best), edges[0]);
   return { from, to, lengthMm: distance(from, to) };
 }
 
@@ -65,7 +88,8 @@ function marked(at: Point, radiusMm: number, { from, to, lengthMm }: Datum): Mar
   const [ux, uy] = [(to[0] - from[0]) / lengthMm, (to[1] - from[1]) / lengthMm];
   const [dx, dy] = [at[0] - from[0], at[1] - from[1]];
   return {
-    at, radiusMm,
+    at,
+    radiusMm,
     alongMm: dx * ux + dy * uy,
     offMm: Math.abs(dy * ux - dx * uy),
     fromStartMm: distance(at, from),

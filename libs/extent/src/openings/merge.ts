@@ -1,4 +1,15 @@
-import { areaMm2, boundsOfPoints, convexHull, distanceToRing, intersection, perimeterMm, regionOf, ringsOf, union, type Region } from '#lib/geometry';
+import {
+  areaMm2,
+  boundsOfPoints,
+  convexHull,
+  distanceToRing,
+  intersection,
+  perimeterMm,
+  regionOf,
+  ringsOf,
+  union,
+  type Region,
+} from '#lib/geometry';
 import { cheapestShape, hoursOf, type CutShape } from './cut-shape.js';
 import type { Ground } from './ground.js';
 import { clearOfSupports } from './supports.js';
@@ -25,12 +36,15 @@ export interface Join {
 /** A strip of skin narrower than this between two cuts is not worth keeping, whatever the taper. */
 const LEAST_BRIDGE_MM = 100;
 
-export const neededBridgeMm = ({ taperWidthMm }: Ground): number => Math.max(LEAST_BRIDGE_MM, 2 * taperWidthMm);
+export const neededBridgeMm = ({ taperWidthMm }: Ground): number =>
+  Math.max(LEAST_BRIDGE_MM, 2 * taperWidthMm);
 
 /** One group for the target and the bad core in it; nothing where the ground has no room for an opening. */
 export function groupFor(target: Region, seeds: Region, ground: Ground): OpeningGroup | undefined {
   const shape = cheapestShape(target, seeds, ground);
-  return shape === undefined ? undefined : { seeds, target, shape: clearOfSupports(shape, seeds, ground), joins: [] };
+  return shape === undefined
+    ? undefined
+    : { seeds, target, shape: clearOfSupports(shape, seeds, ground), joins: [] };
 }
 
 /** Joins neighbours, the most saving first, while one opening costs less than two or the skin between is too narrow. */
@@ -53,15 +67,24 @@ interface Joining {
   readonly isForced: boolean;
 }
 
-function bestJoining(groups: readonly OpeningGroup[], ground: Ground, tried: Map<OpeningGroup, Map<OpeningGroup, Joining | undefined>>): Joining | undefined {
-  const joinings = groups.flatMap((one, index) => groups.slice(index + 1).flatMap((other) => {
-    const known = tried.get(one) ?? new Map<OpeningGroup, Joining | undefined>();
-    tried.set(one, known);
-    if (!known.has(other)) known.set(other, joining(one, other, ground));
-    const found = known.get(other);
-    return found === undefined ? [] : [found];
-  }));
-  return joinings.reduce<Joining | undefined>((best, next) => best === undefined || isBetter(next, best) ? next : best, undefined);
+function bestJoining(
+  groups: readonly OpeningGroup[],
+  ground: Ground,
+  tried: Map<OpeningGroup, Map<OpeningGroup, Joining | undefined>>,
+): Joining | undefined {
+  const joinings = groups.flatMap((one, index) =>
+    groups.slice(index + 1).flatMap((other) => {
+      const known = tried.get(one) ?? new Map<OpeningGroup, Joining | undefined>();
+      tried.set(one, known);
+      if (!known.has(other)) known.set(other, joining(one, other, ground));
+      const found = known.get(other);
+      return found === undefined ? [] : [found];
+    }),
+  );
+  return joinings.reduce<Joining | undefined>(
+    (best, next) => (best === undefined || isBetter(next, best) ? next : best),
+    undefined,
+  );
 }
 
 const isBetter = (next: Joining, best: Joining): boolean =>
@@ -81,7 +104,13 @@ function joining(one: OpeningGroup, other: OpeningGroup, ground: Ground): Joinin
   if (!isForced && savingH <= 0) return undefined;
   const why = bridgeMm === 0 ? 'overlap' : isForced ? 'bridge-too-narrow' : 'cheaper-together';
   const join: Join = { why, hoursTogether: group.shape.hours, hoursApart, bridgeMm, neededBridgeMm: needed };
-  return { one, other, savingH, isForced, together: { ...group, joins: [...one.joins, ...other.joins, join] } };
+  return {
+    one,
+    other,
+    savingH,
+    isForced,
+    together: { ...group, joins: [...one.joins, ...other.joins, join] },
+  };
 }
 
 /** The guesses below may lie this much too high. */
@@ -91,16 +120,33 @@ const GUESS_SLACK = 1.1;
  * Guesses that spare designing openings that cannot pay. One cut round two openings is at least as long as their hull is
  * round, whatever stands between them; only a pair that passes this is worth clipping its hull.
  */
-function canPay(one: OpeningGroup, other: OpeningGroup, hoursApart: number, { rules, permitted }: Ground): boolean {
+function canPay(
+  one: OpeningGroup,
+  other: OpeningGroup,
+  hoursApart: number,
+  { rules, permitted }: Ground,
+): boolean {
   const hull = regionOf(convexHull([...one.shape.sharp, ...other.shape.sharp].flatMap(({ outer }) => outer)));
-  const leastHours = hoursOf({ lengthMm: perimeterMm(hull), areaMm2: one.shape.areaMm2 + other.shape.areaMm2, corners: 4, openings: 1 }, rules);
+  const leastHours = hoursOf(
+    {
+      lengthMm: perimeterMm(hull),
+      areaMm2: one.shape.areaMm2 + other.shape.areaMm2,
+      corners: 4,
+      openings: 1,
+    },
+    rules,
+  );
   if (leastHours > hoursApart * GUESS_SLACK) return false;
   const clipped = intersection(hull, permitted);
-  return hoursOf({ lengthMm: perimeterMm(clipped), areaMm2: areaMm2(clipped), corners: 4, openings: 1 }, rules) <= hoursApart * GUESS_SLACK;
+  return (
+    hoursOf({ lengthMm: perimeterMm(clipped), areaMm2: areaMm2(clipped), corners: 4, openings: 1 }, rules) <=
+    hoursApart * GUESS_SLACK
+  );
 }
 
 /** Regions whose boxes stand apart need no clipping. */
-const together = (one: Region, other: Region): Region => gapOfBoxes(one, other) > 0 ? [...one, ...other] : union(one, other);
+const together = (one: Region, other: Region): Region =>
+  gapOfBoxes(one, other) > 0 ? [...one, ...other] : union(one, other);
 
 /** Nearer than their boxes two regions cannot be. */
 function gapOfBoxes(one: Region, other: Region): number {
@@ -116,7 +162,13 @@ function gapOfBoxes(one: Region, other: Region): number {
 export function gapBetween(one: Region, other: Region): number {
   if (gapOfBoxes(one, other) === 0 && areaMm2(intersection(one, other)) > 0) return 0;
   const [rings, others] = [ringsOf(one), ringsOf(other)];
-  return Math.min(...rings.flatMap((ring) => others.flatMap((otherRing) => [
-    ...ring.map((corner) => distanceToRing(corner, otherRing)), ...otherRing.map((corner) => distanceToRing(corner, ring)),
-  ])), Number.MAX_VALUE);
+  return Math.min(
+    ...rings.flatMap((ring) =>
+      others.flatMap((otherRing) => [
+        ...ring.map((corner) => distanceToRing(corner, otherRing)),
+        ...otherRing.map((corner) => distanceToRing(corner, ring)),
+      ]),
+    ),
+    Number.MAX_VALUE,
+  );
 }

@@ -4,7 +4,9 @@ import { planOpenings, type OpeningPlan, type OpeningRequest } from '../index.js
 
 const sideDeck = (changes: Partial<OpeningRequest> = {}): OpeningRequest => ({
   panel: { outline: rectangle(0, 0, 2000, 1000) },
-  outerSkin: { thicknessMm: 3 }, innerSkin: { thicknessMm: 2 }, core: { thicknessMm: 12.7 },
+  outerSkin: { thicknessMm: 3 },
+  innerSkin: { thicknessMm: 2 },
+  core: { thicknessMm: 12.7 },
   zones: [{ id: 'z1', outline: rectangle(600, 400, 900, 600) }],
   ...changes,
 });
@@ -22,7 +24,12 @@ describe('one zone in the middle of a panel', () => {
   const [opening] = made.openings;
 
   test('is opened by a rectangle 75 mm beyond it all round, corners rounded to 40 mm', () => {
-    expect(opening.sawLine).toEqual([[525, 325], [975, 325], [975, 675], [525, 675]]);
+    expect(opening.sawLine).toEqual([
+      [525, 325],
+      [975, 325],
+      [975, 675],
+      [525, 675],
+    ]);
     expect(opening.areaM2).toBeCloseTo(0.45 * 0.35 - (4 - Math.PI) * 0.04 ** 2, 4);
     expect(opening.cutLengthM).toBeCloseTo(1.6 - 8 * 0.04 + 2 * Math.PI * 0.04, 3);
     expect(made.findings).toEqual([]);
@@ -52,8 +59,14 @@ describe('one zone in the middle of a panel', () => {
   });
 
   test('every default it used is listed with its reason', () => {
-    expect(made.assumptions.map(({ origin }) => origin.kind === 'assumed' && origin.at)).toContain('/method/cutMarginMm');
-    expect(plan({ method: { cutMarginMm: 60 } }).assumptions.map(({ origin }) => origin.kind === 'assumed' && origin.at)).not.toContain('/method/cutMarginMm');
+    expect(made.assumptions.map(({ origin }) => origin.kind === 'assumed' && origin.at)).toContain(
+      '/method/cutMarginMm',
+    );
+    expect(
+      plan({ method: { cutMarginMm: 60 } }).assumptions.map(
+        ({ origin }) => origin.kind === 'assumed' && origin.at,
+      ),
+    ).not.toContain('/method/cutMarginMm');
   });
 });
 
@@ -67,19 +80,31 @@ describe('near an edge', () => {
   });
 
   test('a thick skin keeps room for its taper where the damage stays in reach', () => {
-    const made = plan({ outerSkin: { thicknessMm: 6 }, zones: [{ id: 'z1', outline: rectangle(600, 40, 900, 300) }] });
+    const made = plan({
+      outerSkin: { thicknessMm: 6 },
+      zones: [{ id: 'z1', outline: rectangle(600, 40, 900, 300) }],
+    });
     expect(made.insetMm).toBe(72);
     expect(codes(made)).toEqual([]);
   });
 
   test('where the taper does not fit it says so with numbers', () => {
-    const made = plan({ outerSkin: { thicknessMm: 8 }, zones: [{ id: 'z1', outline: rectangle(600, 0, 900, 300) }] });
+    const made = plan({
+      outerSkin: { thicknessMm: 8 },
+      zones: [{ id: 'z1', outline: rectangle(600, 0, 900, 300) }],
+    });
     expect(made.insetMm).toBe(50);
-    expect(made.findings.find(({ code }) => code === 'no-room-for-taper')?.facts).toMatchObject({ neededMm: 96, availableMm: 50 });
+    expect(made.findings.find(({ code }) => code === 'no-room-for-taper')?.facts).toMatchObject({
+      neededMm: 96,
+      availableMm: 50,
+    });
   });
 
   test('a zone that lies wholly in the flange is a finding, not an error', () => {
-    const made = plan({ panel: { outline: rectangle(0, 0, 2000, 95) }, zones: [{ id: 'rail', outline: rectangle(600, 20, 900, 80) }] });
+    const made = plan({
+      panel: { outline: rectangle(0, 0, 2000, 95) },
+      zones: [{ id: 'rail', outline: rectangle(600, 20, 900, 80) }],
+    });
     expect(made.openings).toEqual([]);
     expect(made.findings).toMatchObject([{ code: 'no-room-for-opening', severity: 'stop' }]);
     expect(areaMm2(made.unreached)).toBeCloseTo(300 * 60, 0);
@@ -88,7 +113,10 @@ describe('near an edge', () => {
   test('a hatch inside the damage is left in a ring with its own flange', () => {
     const made = plan({
       panel: { outline: rectangle(0, 0, 2000, 1000), holes: [rectangle(900, 400, 1100, 600)] },
-      zones: [{ id: 'z1', outline: rectangle(700, 200, 1300, 800), holes: [] }].map((zone) => ({ ...zone, holes: [rectangle(900, 400, 1100, 600)] })),
+      zones: [{ id: 'z1', outline: rectangle(700, 200, 1300, 800), holes: [] }].map((zone) => ({
+        ...zone,
+        holes: [rectangle(900, 400, 1100, 600)],
+      })),
     });
     expect(made.openings).toHaveLength(1);
     expect(made.openings[0].innerSawLines).toHaveLength(1);
@@ -99,7 +127,8 @@ describe('near an edge', () => {
 
 describe('neighbours', () => {
   const pair = (gapMm: number) => [
-    { id: 'a', outline: rectangle(400, 400, 700, 600) }, { id: 'b', outline: rectangle(700 + gapMm, 400, 1000 + gapMm, 600) },
+    { id: 'a', outline: rectangle(400, 400, 700, 600) },
+    { id: 'b', outline: rectangle(700 + gapMm, 400, 1000 + gapMm, 600) },
   ];
 
   test('far apart stay two openings', () => expect(plan({ zones: pair(600) }).openings).toHaveLength(2));
@@ -107,7 +136,9 @@ describe('neighbours', () => {
   test('become one where one costs less, and say why with the hours', () => {
     const made = plan({ zones: pair(280) });
     expect(made.openings).toHaveLength(1);
-    expect(made.openings[0].joins).toMatchObject([{ why: 'cheaper-together', bridgeMm: expect.closeTo(130, 0) }]);
+    expect(made.openings[0].joins).toMatchObject([
+      { why: 'cheaper-together', bridgeMm: expect.closeTo(130, 0) },
+    ]);
     expect(made.openings[0].joins[0].hoursTogether).toBeLessThan(made.openings[0].joins[0].hoursApart);
   });
 
@@ -117,9 +148,19 @@ describe('neighbours', () => {
   });
 
   test('overlapping zones are counted once', () => {
-    const made = plan({ zones: [{ id: 'a', outline: rectangle(400, 400, 700, 600) }, { id: 'b', outline: rectangle(600, 400, 900, 600) }] });
+    const made = plan({
+      zones: [
+        { id: 'a', outline: rectangle(400, 400, 700, 600) },
+        { id: 'b', outline: rectangle(600, 400, 900, 600) },
+      ],
+    });
     expect(made.openings[0].zones).toEqual(['a', 'b']);
-    expect(made.openings[0].sawLine).toEqual([[325, 325], [975, 325], [975, 675], [325, 675]]);
+    expect(made.openings[0].sawLine).toEqual([
+      [325, 325],
+      [975, 325],
+      [975, 675],
+      [325, 675],
+    ]);
   });
 });
 
@@ -134,14 +175,24 @@ describe('supports', () => {
 
   test('where it cannot be moved the plan says how near it runs', () => {
     const support = { kind: 'bulkhead', from: [1000, 0] as Point, to: [1000, 1000] as Point };
-    const made = plan({ panel: { outline: rectangle(0, 0, 1060, 1000), supports: [support] }, zones: [{ id: 'z1', outline: rectangle(600, 400, 1050, 600) }] });
-    expect(made.findings.find(({ code }) => code === 'cut-on-support')?.facts).toMatchObject({ kind: 'bulkhead', awayMm: 10, clearanceMm: 100 });
+    const made = plan({
+      panel: { outline: rectangle(0, 0, 1060, 1000), supports: [support] },
+      zones: [{ id: 'z1', outline: rectangle(600, 400, 1050, 600) }],
+    });
+    expect(made.findings.find(({ code }) => code === 'cut-on-support')?.facts).toMatchObject({
+      kind: 'bulkhead',
+      awayMm: 10,
+      clearanceMm: 100,
+    });
   });
 });
 
 describe('skins', () => {
   test('a long re-used skin is split into lengths that can be bedded', () => {
-    const made = plan({ method: { skin: 're-bed' }, zones: [{ id: 'z1', outline: rectangle(200, 400, 1800, 600) }] });
+    const made = plan({
+      method: { skin: 're-bed' },
+      zones: [{ id: 'z1', outline: rectangle(200, 400, 1800, 600) }],
+    });
     const [opening] = made.openings;
     expect(opening.skinPieces.map(({ label }) => label)).toEqual(['A1', 'A2']);
     expect(opening.skinPieces.reduce((sum, { areaM2 }) => sum + areaM2, 0)).toBeCloseTo(opening.areaM2, 5);
@@ -149,11 +200,15 @@ describe('skins', () => {
   });
 
   test('a new laminate needs no split', () => {
-    expect(plan({ zones: [{ id: 'z1', outline: rectangle(200, 400, 1800, 600) }] }).openings[0].skinPieces).toHaveLength(1);
+    expect(
+      plan({ zones: [{ id: 'z1', outline: rectangle(200, 400, 1800, 600) }] }).openings[0].skinPieces,
+    ).toHaveLength(1);
   });
 
   test('plugs that measure a thicker skin set the saw', () => {
-    const survey = { readings: [{ kind: 'plug', at: [700, 500], condition: 'rotten', outerSkinMm: 4.5 }] } as const;
+    const survey = {
+      readings: [{ kind: 'plug', at: [700, 500], condition: 'rotten', outerSkinMm: 4.5 }],
+    } as const;
     const made = plan({ survey });
     expect(made.cutDepthMm).toBe(6.5);
     expect(codes(made)).toContain('skin-varies');
@@ -169,14 +224,19 @@ describe('skins', () => {
   });
 
   test('a cut deeper than half an inch is unusual and said to be', () => {
-    expect(codes(plan({ outerSkin: { thicknessMm: 11 }, core: { thicknessMm: 25 } }))).toContain('depth-over-usual');
+    expect(codes(plan({ outerSkin: { thicknessMm: 11 }, core: { thicknessMm: 25 } }))).toContain(
+      'depth-over-usual',
+    );
   });
 });
 
 describe('beside a hatch', () => {
   test('a zone that touches it is cut straight along the flange, without tongues round its corners', () => {
     const hatch = rectangle(800, 300, 1100, 600);
-    const made = plan({ panel: { outline: rectangle(0, 0, 2000, 900), holes: [hatch] }, zones: [{ id: 'Z', outline: rectangle(1100, 300, 1400, 600) }] });
+    const made = plan({
+      panel: { outline: rectangle(0, 0, 2000, 900), holes: [hatch] },
+      zones: [{ id: 'Z', outline: rectangle(1100, 300, 1400, 600) }],
+    });
     expect(made.openings.map(({ sawLine }) => sawLine.length)).toEqual([4]);
     expect(Math.min(...made.openings[0].sawLine.map(([x]) => x))).toBeCloseTo(1150, 6);
     expect(made.openings[0].undercutReachMm).toBeLessThanOrEqual(75);
@@ -186,13 +246,15 @@ describe('beside a hatch', () => {
 
 describe('fittings', () => {
   test('inside, near, leaking far away and out of the job', () => {
-    const made = plan({ fittings: [
-      { id: 'cleat', kind: 'cleat', at: [700, 500], baseMm: 150 },
-      { id: 'vent', kind: 'vent', at: [1200, 500], holes: 6 },
-      { id: 'step', kind: 'mast-step', at: [975, 500], baseMm: 200 },
-      { id: 'leak', kind: 'fill', at: [1900, 900], isLeaking: true },
-      { id: 'far', kind: 'hatch', at: [1900, 100] },
-    ] });
+    const made = plan({
+      fittings: [
+        { id: 'cleat', kind: 'cleat', at: [700, 500], baseMm: 150 },
+        { id: 'vent', kind: 'vent', at: [1200, 500], holes: 6 },
+        { id: 'step', kind: 'mast-step', at: [975, 500], baseMm: 200 },
+        { id: 'leak', kind: 'fill', at: [1900, 900], isLeaking: true },
+        { id: 'far', kind: 'hatch', at: [1900, 100] },
+      ],
+    });
     expect(made.fittings.map(({ id, where, work }) => `${id} ${where}: ${work.join(' ')}`)).toEqual([
       'cleat inside: remove insert pot plate re-bed refit',
       'vent near: remove pot re-bed refit',
@@ -205,9 +267,15 @@ describe('fittings', () => {
   });
 
   test('a fitting named after its kind is named once', () => {
-    const texts = (id: string): readonly string[] => plan({ fittings: [{ id, kind: 'mast-step', at: [700, 500], baseMm: 200 }] }).findings
-      .flatMap(({ code, text }) => code === 'highly-loaded-fitting' ? [text.split(':')[0]] : []);
-    expect(['mast-step', 'Mast step 2', 'S1'].flatMap(texts)).toEqual(['The mast step is highly loaded', 'Mast step 2 is highly loaded', 'Mast step S1 is highly loaded']);
+    const texts = (id: string): readonly string[] =>
+      plan({ fittings: [{ id, kind: 'mast-step', at: [700, 500], baseMm: 200 }] }).findings.flatMap(
+        ({ code, text }) => (code === 'highly-loaded-fitting' ? [text.split(':')[0]] : []),
+      );
+    expect(['mast-step', 'Mast step 2', 'S1'].flatMap(texts)).toEqual([
+      'The mast step is highly loaded',
+      'Mast step 2 is highly loaded',
+      'Mast step S1 is highly loaded',
+    ]);
   });
 });
 
@@ -218,22 +286,46 @@ describe('bad input', () => {
   };
 
   test('everything wrong is named at once', () => {
-    expect(problems({
-      outerSkin: { thicknessMm: Number.NaN }, core: { thicknessMm: -1 }, zones: [{ id: 'z', outline: [[0, 0], [100, 100], [100, 0], [0, 100]] }],
-      method: { flangeMm: 5 }, fittings: [{ id: 'f', kind: 'cleat', at: [Number.NaN, 0] }],
-    })).toEqual([
-      'outline-crosses-itself /zones/0/outline', 'not-a-number /outerSkin/thicknessMm', 'out-of-range /core/thicknessMm',
-      'out-of-range /method/flangeMm', 'not-a-number /fittings/0/at/0',
+    expect(
+      problems({
+        outerSkin: { thicknessMm: Number.NaN },
+        core: { thicknessMm: -1 },
+        zones: [
+          {
+            id: 'z',
+            outline: [
+              [0, 0],
+              [100, 100],
+              [100, 0],
+              [0, 100],
+            ],
+          },
+        ],
+        method: { flangeMm: 5 },
+        fittings: [{ id: 'f', kind: 'cleat', at: [Number.NaN, 0] }],
+      }),
+    ).toEqual([
+      'outline-crosses-itself /zones/0/outline',
+      'not-a-number /outerSkin/thicknessMm',
+      'out-of-range /core/thicknessMm',
+      'out-of-range /method/flangeMm',
+      'not-a-number /fittings/0/at/0',
     ]);
   });
 
   test('a hole that swallows the panel leaves nothing to plan', () => {
-    expect(problems({ panel: { outline: rectangle(0, 0, 100, 100), holes: [rectangle(-10, -10, 110, 110)] } })).toEqual(['nothing-left /panel/holes']);
+    expect(
+      problems({ panel: { outline: rectangle(0, 0, 100, 100), holes: [rectangle(-10, -10, 110, 110)] } }),
+    ).toEqual(['nothing-left /panel/holes']);
   });
 
   test('a zone off the panel is refused; a hand-drawn overshoot is clipped and said', () => {
-    expect(problems({ zones: [{ id: 'z', outline: rectangle(1900, 400, 2100, 600) }] })).toEqual(['outside-panel /zones/0/outline']);
-    expect(codes(plan({ zones: [{ id: 'z', outline: rectangle(1500, 400, 2002, 600) }] }))).toContain('zone-clipped');
+    expect(problems({ zones: [{ id: 'z', outline: rectangle(1900, 400, 2100, 600) }] })).toEqual([
+      'outside-panel /zones/0/outline',
+    ]);
+    expect(codes(plan({ zones: [{ id: 'z', outline: rectangle(1500, 400, 2002, 600) }] }))).toContain(
+      'zone-clipped',
+    );
   });
 
   test('no zone at all is refused', () => expect(problems({ zones: [] })).toEqual(['too-few /zones']));
@@ -248,7 +340,9 @@ describe('whatever the zone', () => {
   });
 
   test('a zone with an island of sound core is opened whole', () => {
-    const made = plan({ zones: [{ id: 'z', outline: rectangle(600, 300, 1000, 700), holes: [rectangle(750, 450, 850, 550)] }] });
+    const made = plan({
+      zones: [{ id: 'z', outline: rectangle(600, 300, 1000, 700), holes: [rectangle(750, 450, 850, 550)] }],
+    });
     expect(containsPoint([made.openings[0].area], [800, 500])).toBe(true);
   });
 });

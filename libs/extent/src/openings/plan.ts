@@ -1,5 +1,18 @@
 import { mapValue, type Outcome } from '#lib/kernel';
-import { areaMm2, difference, distance, intersection, offset, regionOf, simplifyRing, union, type Point, type Polygon, type Region, type Ring } from '#lib/geometry';
+import {
+  areaMm2,
+  difference,
+  distance,
+  intersection,
+  offset,
+  regionOf,
+  simplifyRing,
+  union,
+  type Point,
+  type Polygon,
+  type Region,
+  type Ring,
+} from '#lib/geometry';
 import { derived, assumptionsOf, assumed, type Figure } from '#lib/provenance';
 import { m, m2, m2FromMm2, mFromMm, mm, mm2, fraction } from '#lib/units';
 import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
@@ -103,11 +116,19 @@ function planned(request: OpeningRequest, read: ReadRequest): OpeningPlan {
   const depth = depthOf(request, rules, figures);
   const openings = openingsOf(layout, read, request, depth);
   const opened = union(...openings.map(({ planned: { area } }) => [area]));
-  const fittings = fittingsInScope(request.fittings ?? [], openings.map(({ planned: { label, area } }) => ({ label, region: [area] })), rules.fittingReachMm);
+  const fittings = fittingsInScope(
+    request.fittings ?? [],
+    openings.map(({ planned: { label, area } }) => ({ label, region: [area] })),
+    rules.fittingReachMm,
+  );
   const judged = openings.map(({ judged: one }) => one);
   const findings = [
-    ...depth.findings, ...read.findings, ...unopenedFindings(layout, read), ...judged.flatMap((one) => shapeFindings(one, layout.ground)),
-    ...bridgeFindings(judged, layout.ground), ...fittings.findings,
+    ...depth.findings,
+    ...read.findings,
+    ...unopenedFindings(layout, read),
+    ...judged.flatMap((one) => shapeFindings(one, layout.ground)),
+    ...bridgeFindings(judged, layout.ground),
+    ...fittings.findings,
   ];
   const plans = openings.map(({ planned: one }) => one);
   return assembled({ request, read, layout, depth, taper, figures, fittings, plans, opened, findings });
@@ -117,29 +138,50 @@ function planned(request: OpeningRequest, read: ReadRequest): OpeningPlan {
 function layoutFor(request: OpeningRequest, { panel, zones }: ReadRequest, taperWidthMm: number): Layout {
   const rules = rulesOf(request);
   const bad = union(...zones.map(({ region }) => region));
-  const at = (insetMm: number): Layout => laidOut(bad, groundOf(panel, request.panel, rules, { insetMm, taperWidthMm }));
+  const at = (insetMm: number): Layout =>
+    laidOut(bad, groundOf(panel, request.panel, rules, { insetMm, taperWidthMm }));
   const wide = at(Math.max(rules.flangeMm, taperWidthMm));
   if (taperWidthMm <= rules.flangeMm || isWithinReach(wide)) return wide;
   return at(rules.flangeMm);
 }
 
 const isWithinReach = ({ groups, unopened, ground }: Layout): boolean =>
-  unopened.length === 0 && groups.every(({ seeds, shape }) => reachUnder(difference(seeds, shape.region), shape.region) <= ground.rules.undercutReachMm);
+  unopened.length === 0 &&
+  groups.every(
+    ({ seeds, shape }) =>
+      reachUnder(difference(seeds, shape.region), shape.region) <= ground.rules.undercutReachMm,
+  );
 
 function laidOut(bad: Region, ground: Ground): Layout {
-  const targets = withFewCorners(intersection(offset(bad, ground.rules.cutMarginMm, 'round', ARC_MM), ground.panel));
-  const designed = targets.map((target) => ({ target, group: groupFor([target], intersection(bad, [target]), ground) }));
-  const groups = joined(designed.flatMap(({ group }) => (group === undefined ? [] : [group])), ground);
-  const unopened = designed.flatMap(({ target, group }) => (group === undefined ? [intersection(bad, [target])] : []));
+  const targets = withFewCorners(
+    intersection(offset(bad, ground.rules.cutMarginMm, 'round', ARC_MM), ground.panel),
+  );
+  const designed = targets.map((target) => ({
+    target,
+    group: groupFor([target], intersection(bad, [target]), ground),
+  }));
+  const groups = joined(
+    designed.flatMap(({ group }) => (group === undefined ? [] : [group])),
+    ground,
+  );
+  const unopened = designed.flatMap(({ target, group }) =>
+    group === undefined ? [intersection(bad, [target])] : [],
+  );
   return { ground, groups, unopened };
 }
 
 /** A zone drawn with thousands of corners is planned with those that matter to a saw. */
 const withFewCorners = (region: Region): Region =>
-  region.flatMap(({ outer, holes }) => regionOf(simplifyRing(outer, ARC_MM), holes.map((hole) => simplifyRing(hole, ARC_MM))));
+  region.flatMap(({ outer, holes }) =>
+    regionOf(
+      simplifyRing(outer, ARC_MM),
+      holes.map((hole) => simplifyRing(hole, ARC_MM)),
+    ),
+  );
 
 function unopenedFindings({ unopened, ground }: Layout, { zones }: ReadRequest): readonly Finding[] {
-  return unopened.flatMap((region) => zones.filter((zone) => areaMm2(intersection(zone.region, region)) > 1))
+  return unopened
+    .flatMap((region) => zones.filter((zone) => areaMm2(intersection(zone.region, region)) > 1))
     .map(({ id }) => finding('no-room-for-opening', { zone: id, insetMm: toWholeMm(ground.insetMm) }));
 }
 
@@ -148,17 +190,28 @@ interface OpeningAndJudgement {
   readonly judged: JudgedOpening;
 }
 
-function openingsOf({ ground, groups }: Layout, { zones, panel }: ReadRequest, request: OpeningRequest, depth: CutDepth): readonly OpeningAndJudgement[] {
+function openingsOf(
+  { ground, groups }: Layout,
+  { zones, panel }: ReadRequest,
+  request: OpeningRequest,
+  depth: CutDepth,
+): readonly OpeningAndJudgement[] {
   const opened = union(...groups.map(({ shape }) => shape.region));
-  const parts = groups.flatMap((group) => group.shape.sharp.map((sharp) => ({ group, shape: shapeOf(group.shape.form, [sharp], ground.rules) })));
+  const parts = groups.flatMap((group) =>
+    group.shape.sharp.map((sharp) => ({ group, shape: shapeOf(group.shape.form, [sharp], ground.rules) })),
+  );
   const ordered = [...parts].sort((one, other) => other.shape.areaMm2 - one.shape.areaMm2);
   return ordered.map(({ group, shape }, index) => {
     const label = labelOf(index);
     const left = difference(group.seeds, opened);
-    const undercut = group.shape.sharp.length === 1 ? left : left.filter((polygon) => isNearest(polygon, shape, group));
+    const undercut =
+      group.shape.sharp.length === 1 ? left : left.filter((polygon) => isNearest(polygon, shape, group));
     const pieces = skinPieces(shape.region, request.fittings ?? [], ground);
     const judged = { label, shape, undercut, pieces };
-    const taperBand = difference(intersection(offset(shape.region, ground.taperWidthMm, 'round', ARC_MM), panel), opened);
+    const taperBand = difference(
+      intersection(offset(shape.region, ground.taperWidthMm, 'round', ARC_MM), panel),
+      opened,
+    );
     return { judged, planned: plannedOpening({ judged, group, zones, taperBand, ground, depth }) };
   });
 }
@@ -177,30 +230,64 @@ interface Making {
   readonly depth: CutDepth;
 }
 
-function plannedOpening({ judged: { label, shape, undercut, pieces }, group, zones, taperBand, ground, depth }: Making): PlannedOpening {
+function plannedOpening({
+  judged: { label, shape, undercut, pieces },
+  group,
+  zones,
+  taperBand,
+  ground,
+  depth,
+}: Making): PlannedOpening {
   const [sharp] = shape.sharp;
-  const ids = zones.filter(({ region }) => areaMm2(intersection(region, group.seeds)) > 1).map(({ id }) => id);
+  const ids = zones
+    .filter(({ region }) => areaMm2(intersection(region, group.seeds)) > 1)
+    .map(({ id }) => id);
   return {
-    label, zones: ids, area: shape.region[0], sawLine: sharp.outer, innerSawLines: sharp.holes,
-    cornerRadiusMm: ground.rules.cornerRadiusMm, marking: markingOut(sharp, ground.panel, cornerRadii(ground.rules)),
-    areaM2: m2FromMm2(mm2(shape.areaMm2)), cutLengthM: mFromMm(mm(shape.lengthMm)),
+    label,
+    zones: ids,
+    area: shape.region[0],
+    sawLine: sharp.outer,
+    innerSawLines: sharp.holes,
+    cornerRadiusMm: ground.rules.cornerRadiusMm,
+    marking: markingOut(sharp, ground.panel, cornerRadii(ground.rules)),
+    areaM2: m2FromMm2(mm2(shape.areaMm2)),
+    cutLengthM: mFromMm(mm(shape.lengthMm)),
     ...(depth.depthMm === undefined ? {} : { cutDepthMm: depth.depthMm }),
-    undercut, undercutAreaM2: m2FromMm2(mm2(areaMm2(undercut))), undercutReachMm: reachUnder(undercut, shape.region),
-    taperBand, taperBandAreaM2: m2FromMm2(mm2(areaMm2(taperBand))),
+    undercut,
+    undercutAreaM2: m2FromMm2(mm2(areaMm2(undercut))),
+    undercutReachMm: reachUnder(undercut, shape.region),
+    taperBand,
+    taperBandAreaM2: m2FromMm2(mm2(areaMm2(taperBand))),
     skinPieces: pieces.pieces.map((area, index) => ({
-      label: pieces.pieces.length === 1 ? label : `${label}${index + 1}`, area, areaM2: m2FromMm2(mm2(areaMm2(area))),
+      label: pieces.pieces.length === 1 ? label : `${label}${index + 1}`,
+      area,
+      areaM2: m2FromMm2(mm2(areaMm2(area))),
     })),
-    splits: pieces.splits, joins: group.joins, form: shape.form, reason: reasonFor(ids, shape, group.joins, ground.rules.cutMarginMm),
+    splits: pieces.splits,
+    joins: group.joins,
+    form: shape.form,
+    reason: reasonFor(ids, shape, group.joins, ground.rules.cutMarginMm),
   };
 }
 
 const formWords: Readonly<Record<CutShape['form'], string>> = {
-  rectangle: 'a rectangle', octagon: 'a rectangle with cut corners', outline: 'straight lines along the outline', hull: 'straight lines round the outline',
+  rectangle: 'a rectangle',
+  octagon: 'a rectangle with cut corners',
+  outline: 'straight lines along the outline',
+  hull: 'straight lines round the outline',
 };
 
-function reasonFor(zones: readonly string[], shape: CutShape, joins: readonly Join[], cutMarginMm: number): string {
+function reasonFor(
+  zones: readonly string[],
+  shape: CutShape,
+  joins: readonly Join[],
+  cutMarginMm: number,
+): string {
   const about = `${formWords[shape.form]} takes in ${zones.length === 1 ? `zone ${zones[0]}` : `zones ${zones.join(', ')}`} at the least labour (${roundTo(shape.hours, 1)} h for ${roundTo(mFromMm(mm(shape.lengthMm)), 2)} m of cut and ${roundTo(m2FromMm2(mm2(shape.areaMm2)), 2)} m2)`;
-  const meet = zones.length > 1 && joins.length === 0 ? [`the margins of ${toWholeMm(cutMarginMm)} mm round these zones meet`] : [];
+  const meet =
+    zones.length > 1 && joins.length === 0
+      ? [`the margins of ${toWholeMm(cutMarginMm)} mm round these zones meet`]
+      : [];
   return [about, ...meet, ...joins.map(joinWords)].join('; ');
 }
 
@@ -231,21 +318,48 @@ interface Parts {
   readonly findings: readonly Finding[];
 }
 
-function assembled({ request, read, layout, depth, taper, figures, fittings, plans, opened, findings }: Parts): OpeningPlan {
+function assembled({
+  request,
+  read,
+  layout,
+  depth,
+  taper,
+  figures,
+  fittings,
+  plans,
+  opened,
+  findings,
+}: Parts): OpeningPlan {
   const retained = difference(read.panel, opened);
   const all = planFigures({ plans, opened, retained, depth, taper, figures });
   return {
-    openings: plans, retained, insetMm: layout.ground.insetMm, unreached: union(...layout.unopened),
+    openings: plans,
+    retained,
+    insetMm: layout.ground.insetMm,
+    unreached: union(...layout.unopened),
     panelAreaM2: m2FromMm2(mm2(areaMm2(read.panel))),
-    openedAreaM2: all.openedArea.value, retainedAreaM2: all.retainedArea.value, undercutAreaM2: all.undercutArea.value,
-    taperBandAreaM2: all.taperBandArea.value, cutLengthM: all.cutLength.value, splitLengthM: all.splitLength.value,
-    taperWidthMm: taper.value, ...(depth.depthMm === undefined ? {} : { cutDepthMm: depth.depthMm }),
-    fittings: fittings.inScope, findings, figures: all,
-    assumptions: [...Object.values(figures).flatMap(assumptionsOf), ...bondAssumptions(request), ...holeAssumptions(fittings)],
+    openedAreaM2: all.openedArea.value,
+    retainedAreaM2: all.retainedArea.value,
+    undercutAreaM2: all.undercutArea.value,
+    taperBandAreaM2: all.taperBandArea.value,
+    cutLengthM: all.cutLength.value,
+    splitLengthM: all.splitLength.value,
+    taperWidthMm: taper.value,
+    ...(depth.depthMm === undefined ? {} : { cutDepthMm: depth.depthMm }),
+    fittings: fittings.inScope,
+    findings,
+    figures: all,
+    assumptions: [
+      ...Object.values(figures).flatMap(assumptionsOf),
+      ...bondAssumptions(request),
+      ...holeAssumptions(fittings),
+    ],
   };
 }
 
-type Measured = Pick<Parts, 'plans' | 'opened' | 'depth' | 'taper' | 'figures'> & { readonly retained: Region };
+type Measured = Pick<Parts, 'plans' | 'opened' | 'depth' | 'taper' | 'figures'> & {
+  readonly retained: Region;
+};
 
 const bySweep = { cite: { source: 'VATTI-1992' }, symbol: 'A' } as const;
 
@@ -253,31 +367,74 @@ function planFigures({ plans, opened, retained, depth, taper, figures }: Measure
   const { cutMarginMm, flangeMm, cornerRadiusMm } = figures;
   const inputs = { margin: cutMarginMm, flange: flangeMm, cornerRadius: cornerRadiusMm, taperWidth: taper };
   const area = (name: string, meaning: string, region: Region): Figure<'m2'> =>
-    derived('m2', m2(m2FromMm2(mm2(areaMm2(region)))), meaning, { ...bySweep, formula: `extent.${name}`, title: meaning, inputs });
+    derived('m2', m2(m2FromMm2(mm2(areaMm2(region)))), meaning, {
+      ...bySweep,
+      formula: `extent.${name}`,
+      title: meaning,
+      inputs,
+    });
   const length = (name: string, meaning: string, lengthM: number): Figure<'m'> =>
-    derived('m', m(lengthM), meaning, { ...bySweep, symbol: 'L', formula: `extent.${name}`, title: meaning, inputs });
+    derived('m', m(lengthM), meaning, {
+      ...bySweep,
+      symbol: 'L',
+      formula: `extent.${name}`,
+      title: meaning,
+      inputs,
+    });
   const bands = union(...plans.map(({ taperBand }) => taperBand));
   const splitMm = plans.flatMap(({ splits }) => splits).reduce((sum, [a, b]) => sum + distance(a, b), 0);
   return {
     openedArea: area('opened-area', 'skin cut out', opened),
     retainedArea: area('retained-area', 'skin that stays', retained),
-    undercutArea: area('undercut-area', 'core taken out under skin that stays', union(...plans.map(({ undercut }) => undercut))),
+    undercutArea: area(
+      'undercut-area',
+      'core taken out under skin that stays',
+      union(...plans.map(({ undercut }) => undercut)),
+    ),
     taperBandArea: area('taper-area', 'skin ground to a taper', bands),
-    cutLength: length('cut-length', 'length of all cuts round the openings', plans.reduce((sum, { cutLengthM }) => sum + cutLengthM, 0)),
+    cutLength: length(
+      'cut-length',
+      'length of all cuts round the openings',
+      plans.reduce((sum, { cutLengthM }) => sum + cutLengthM, 0),
+    ),
     splitLength: length('split-length', 'length of cuts across lifted skin', mFromMm(mm(splitMm))),
-    taperWidth: taper, ...(depth.figure === undefined ? {} : { cutDepth: depth.figure }),
+    taperWidth: taper,
+    ...(depth.figure === undefined ? {} : { cutDepth: depth.figure }),
   };
 }
 
 function bondAssumptions({ method, rules }: OpeningRequest): readonly Figure[] {
   if (method?.skin !== 're-bed') return [];
-  const because = 'lifted skins are cut to 2 to 3 ft lengths, because longer ones cannot be bedded before the resin gels';
+  const because =
+    'lifted skins are cut to 2 to 3 ft lengths, because longer ones cannot be bedded before the resin gels';
   const cite = { source: 'COMMON-PRACTICE' };
   return [
-    ...(rules?.bondableLengthMm === undefined ? [assumed('mm', mm(usualBondable.lengthMm), 'longest skin piece bedded at once', { at: '/rules/bondableLengthMm', because, cite })] : []),
-    ...(rules?.bondableAreaM2 === undefined ? [assumed('m2', m2(usualBondable.areaM2), 'largest skin piece bedded at once', { at: '/rules/bondableAreaM2', because, cite })] : []),
+    ...(rules?.bondableLengthMm === undefined
+      ? [
+          assumed('mm', mm(usualBondable.lengthMm), 'longest skin piece bedded at once', {
+            at: '/rules/bondableLengthMm',
+            because,
+            cite,
+          }),
+        ]
+      : []),
+    ...(rules?.bondableAreaM2 === undefined
+      ? [
+          assumed('m2', m2(usualBondable.areaM2), 'largest skin piece bedded at once', {
+            at: '/rules/bondableAreaM2',
+            because,
+            cite,
+          }),
+        ]
+      : []),
   ];
 }
 
-const holeAssumptions = ({ assumedHoles }: FittingsFound): readonly Figure[] => assumedHoles.map(({ index, kind, holes }) =>
-  assumed('1', fraction(holes), 'fastening holes of a fitting', { at: `/fittings/${index}/holes`, because: `usual for a ${kind}`, cite: { source: 'COMMON-PRACTICE' } }));
+const holeAssumptions = ({ assumedHoles }: FittingsFound): readonly Figure[] =>
+  assumedHoles.map(({ index, kind, holes }) =>
+    assumed('1', fraction(holes), 'fastening holes of a fitting', {
+      at: `/fittings/${index}/holes`,
+      because: `usual for a ${kind}`,
+      cite: { source: 'COMMON-PRACTICE' },
+    }),
+  );

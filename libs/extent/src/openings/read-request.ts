@@ -16,8 +16,11 @@ export function readOpeningRequest(request: OpeningRequest): Outcome<ReadRequest
   const panel = readPanel(request.panel, '/panel');
   const zones = andThen(panel, (region) => readZones(request.zones, region, '/zones'));
   const problems = [
-    ...problemsOf(panel), ...(panel.ok ? problemsOf(zones) : []),
-    ...thicknessProblems(request), ...ruleProblems(request), ...fittingProblems(request.fittings ?? []),
+    ...problemsOf(panel),
+    ...(panel.ok ? problemsOf(zones) : []),
+    ...thicknessProblems(request),
+    ...ruleProblems(request),
+    ...fittingProblems(request.fittings ?? []),
   ];
   if (problems.length > 0 || !panel.ok || !zones.ok) return refusal(...problems);
   return success({ panel: panel.value, ...zones.value });
@@ -30,12 +33,17 @@ const thicknessProblems = ({ outerSkin, innerSkin, core }: OpeningRequest): read
 ];
 
 function fittingProblems(fittings: readonly FittingOnDeck[]): readonly Problem[] {
-  if (fittings.length > MOST_FITTINGS) return [problem('too-many', '/fittings', { count: fittings.length, most: MOST_FITTINGS })];
+  if (fittings.length > MOST_FITTINGS)
+    return [problem('too-many', '/fittings', { count: fittings.length, most: MOST_FITTINGS })];
   return fittings.flatMap(({ id, kind, at, holes, baseMm }, index) => {
     const here = pointer('/fittings', index);
     return [
-      ...(fittings.findIndex((other) => other.id === id) < index ? [problem('duplicate', `${here}/id`, { value: id })] : []),
-      ...(fittingKinds.includes(kind) ? [] : [problem('not-one-of', `${here}/kind`, { value: kind, choices: fittingKinds.join(', ') })]),
+      ...(fittings.findIndex((other) => other.id === id) < index
+        ? [problem('duplicate', `${here}/id`, { value: id })]
+        : []),
+      ...(fittingKinds.includes(kind)
+        ? []
+        : [problem('not-one-of', `${here}/kind`, { value: kind, choices: fittingKinds.join(', ') })]),
       ...problemsOf(readPoint(at, `${here}/at`)),
       ...rangeProblem(holes, `${here}/holes`, { from: 0, upTo: 200, unit: 'holes' }),
       ...rangeProblem(baseMm, `${here}/baseMm`, { from: 1, upTo: 3000, unit: 'mm' }),

@@ -21,7 +21,18 @@ export interface ZoneShape {
 }
 
 export type FittingKind =
-  | 'stanchion' | 'cleat' | 'winch' | 'windlass' | 'chainplate' | 'mast-step' | 'track' | 'hatch' | 'fill' | 'vent' | 'pad-eye' | 'other';
+  | 'stanchion'
+  | 'cleat'
+  | 'winch'
+  | 'windlass'
+  | 'chainplate'
+  | 'mast-step'
+  | 'track'
+  | 'hatch'
+  | 'fill'
+  | 'vent'
+  | 'pad-eye'
+  | 'other';
 
 export interface FittingOnDeck {
   readonly id: string;

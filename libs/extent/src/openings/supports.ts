@@ -1,6 +1,19 @@
 import {
-  areaMm2, boundsOfPoints, cutByLine, difference, distance, edgesOf, intersection, rectangle, regionOf, ringsOf, rotatePoint,
-  segmentWithin, union, type Point, type Region,
+  areaMm2,
+  boundsOfPoints,
+  cutByLine,
+  difference,
+  distance,
+  edgesOf,
+  intersection,
+  rectangle,
+  regionOf,
+  ringsOf,
+  rotatePoint,
+  segmentWithin,
+  union,
+  type Point,
+  type Region,
 } from '#lib/geometry';
 import { shapeOf, type CutShape } from './cut-shape.js';
 import type { Ground } from './ground.js';
@@ -24,9 +37,15 @@ export interface CutAlongSupport {
 export function clearOfSupports(shape: CutShape, bad: Region, ground: Ground): CutShape {
   return ground.supports.reduce((current, support) => {
     if (cutAlong(current, support, ground) === undefined) return current;
-    const moved = [...extended(current, support, ground), ...trimmed(current, support, ground, bad)]
-      .filter((candidate) => cutAlong(candidate, support, ground) === undefined);
-    return moved.reduce<CutShape | undefined>((best, next) => best === undefined || next.hours < best.hours ? next : best, undefined) ?? current;
+    const moved = [...extended(current, support, ground), ...trimmed(current, support, ground, bad)].filter(
+      (candidate) => cutAlong(candidate, support, ground) === undefined,
+    );
+    return (
+      moved.reduce<CutShape | undefined>(
+        (best, next) => (best === undefined || next.hours < best.hours ? next : best),
+        undefined,
+      ) ?? current
+    );
   }, shape);
 }
 
@@ -37,27 +56,47 @@ export const cutsAlongSupports = (shape: CutShape, ground: Ground): readonly Cut
   });
 
 /** Where a support passes under the opening. */
-export const supportsUnder = (shape: CutShape, ground: Ground): readonly { readonly support: SupportShape; readonly at: Point }[] =>
-  ground.supports.flatMap((support) => segmentWithin(shape.region, support.from, support.to).slice(0, 1)
-    .map(([a]) => ({ support, at: a })));
+export const supportsUnder = (
+  shape: CutShape,
+  ground: Ground,
+): readonly { readonly support: SupportShape; readonly at: Point }[] =>
+  ground.supports.flatMap((support) =>
+    segmentWithin(shape.region, support.from, support.to)
+      .slice(0, 1)
+      .map(([a]) => ({ support, at: a })),
+  );
 
 function cutAlong(shape: CutShape, support: SupportShape, { rules }: Ground): CutAlongSupport | undefined {
   const frame = frameOf(support);
-  const runs = ringsOf(shape.sharp).flatMap(edgesOf).map(([a, b]) => runBeside(frame(a), frame(b), distance(support.from, support.to), rules.supportClearanceMm));
+  const runs = ringsOf(shape.sharp)
+    .flatMap(edgesOf)
+    .map(([a, b]) =>
+      runBeside(frame(a), frame(b), distance(support.from, support.to), rules.supportClearanceMm),
+    );
   const found = runs.filter(({ lengthMm }) => lengthMm > SHORT_RUN_MM);
   if (found.length === 0) return undefined;
-  return { support, lengthMm: found.reduce((sum, { lengthMm }) => sum + lengthMm, 0), awayMm: Math.min(...found.map(({ awayMm }) => awayMm)) };
+  return {
+    support,
+    lengthMm: found.reduce((sum, { lengthMm }) => sum + lengthMm, 0),
+    awayMm: Math.min(...found.map(({ awayMm }) => awayMm)),
+  };
 }
 
 /** The support lies along x from 0; how much of a-b lies beside it within the clearance. */
-function runBeside(a: Point, b: Point, supportMm: number, clearanceMm: number): { readonly lengthMm: number; readonly awayMm: number } {
+function runBeside(
+  a: Point,
+  b: Point,
+  supportMm: number,
+  clearanceMm: number,
+): { readonly lengthMm: number; readonly awayMm: number } {
   const none = { lengthMm: 0, awayMm: Number.MAX_VALUE };
   const slope = Math.atan2(Math.abs(b[1] - a[1]), Math.abs(b[0] - a[0]));
   if (slope > ALONG_RAD) return none;
   const [left, right] = a[0] < b[0] ? [a, b] : [b, a];
   const [from, to] = [Math.max(left[0], 0), Math.min(right[0], supportMm)];
   if (to <= from) return none;
-  const yAt = (x: number): number => right[0] === left[0] ? left[1] : left[1] + ((x - left[0]) * (right[1] - left[1])) / (right[0] - left[0]);
+  const yAt = (x: number): number =>
+    right[0] === left[0] ? left[1] : left[1] + ((x - left[0]) * (right[1] - left[1])) / (right[0] - left[0]);
   const [y0, y1] = [yAt(from), yAt(to)];
   const nearest = y0 * y1 <= 0 ? 0 : Math.min(Math.abs(y0), Math.abs(y1));
   return nearest < clearanceMm - 0.5 ? { lengthMm: to - from, awayMm: nearest } : none;
@@ -82,11 +121,16 @@ function extended(shape: CutShape, support: SupportShape, ground: Ground): reado
   if (box === undefined) return [];
   const reach = ground.rules.supportClearanceMm;
   const [minY, maxY] = [Math.min(box.minY, -reach), Math.max(box.maxY, reach)];
-  const past = [[minY, box.maxY], [box.minY, maxY], [minY, maxY]]
-    .map(([low, high]) => regionOf(rectangle(box.minX, low, box.maxX, high).map(fromFrame(support))));
+  const past = [
+    [minY, box.maxY],
+    [box.minY, maxY],
+    [minY, maxY],
+  ].map(([low, high]) => regionOf(rectangle(box.minX, low, box.maxX, high).map(fromFrame(support))));
   return past.flatMap((cover) => {
     const sharp = intersection(union(shape.sharp, cover), ground.permitted);
-    return sharp.length === 1 && areaMm2(difference(sharp, shape.sharp)) > 1 ? [shapeOf(shape.form, sharp, ground.rules)] : [];
+    return sharp.length === 1 && areaMm2(difference(sharp, shape.sharp)) > 1
+      ? [shapeOf(shape.form, sharp, ground.rules)]
+      : [];
   });
 }
 
@@ -94,7 +138,10 @@ function extended(shape: CutShape, support: SupportShape, ground: Ground): reado
 function trimmed(shape: CutShape, support: SupportShape, ground: Ground, bad: Region): readonly CutShape[] {
   const { supportClearanceMm, undercutReachMm } = ground.rules;
   const back = fromFrame(support);
-  const sides = [[-supportClearanceMm, 'right'], [supportClearanceMm, 'left']] as const;
+  const sides = [
+    [-supportClearanceMm, 'right'],
+    [supportClearanceMm, 'left'],
+  ] as const;
   return sides.flatMap(([y, keep]) => {
     const sharp = cutByLine(shape.sharp, back([0, y]), back([1000, y]))[keep];
     if (sharp.length !== 1) return [];

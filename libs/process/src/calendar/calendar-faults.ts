@@ -1,7 +1,13 @@
 import { problem, type Problem, type ThreePoint } from '#lib/kernel';
 import { operations } from '../operations/all.js';
 import { drivers, type OperationFlags } from '../operations/operation.js';
-import { choiceFaults, countFaults, numberFaults, optionalChoiceFaults, optionalFaults } from '../request-faults.js';
+import {
+  choiceFaults,
+  countFaults,
+  numberFaults,
+  optionalChoiceFaults,
+  optionalFaults,
+} from '../request-faults.js';
 import { epochOf, forecastFaults } from '../weather/forecast.js';
 import { warmthFaults } from '../weather/deck.js';
 import { dateFaults, zoneFaults, zoneOffset } from '../weather/instant.js';
@@ -9,9 +15,18 @@ import { weekdays } from '../weather/working-time.js';
 import type { CalendarRequest, CustomOperation } from './calendar-request.js';
 
 const flagChoices: { readonly [K in keyof OperationFlags]: readonly OperationFlags[K][] } = {
-  skin: ['re-bed', 'relay', 'inject'], access: ['from-above', 'from-below'], condition: ['wet-rotten', 'wet-bonded', 'dry-debonded'], press: ['weights', 'battens', 'vacuum'],
-  shelter: ['shed', 'tent', 'open'], below: ['open', 'lined', 'none'], skill: ['professional', 'owner'], props: ['needed', 'not-needed'], finish: ['painted', 'none'],
-  nonskid: ['yes', 'no'], berth: ['ashore', 'afloat'], panel: ['large-flat', 'usual'],
+  skin: ['re-bed', 'relay', 'inject'],
+  access: ['from-above', 'from-below'],
+  condition: ['wet-rotten', 'wet-bonded', 'dry-debonded'],
+  press: ['weights', 'battens', 'vacuum'],
+  shelter: ['shed', 'tent', 'open'],
+  below: ['open', 'lined', 'none'],
+  skill: ['professional', 'owner'],
+  props: ['needed', 'not-needed'],
+  finish: ['painted', 'none'],
+  nonskid: ['yes', 'no'],
+  berth: ['ashore', 'afloat'],
+  panel: ['large-flat', 'usual'],
 };
 
 /** Everything wrong with a calendar request but the shape of its network, which is judged once it is built. */
@@ -22,18 +37,32 @@ export function calendarFaults(request: CalendarRequest): readonly Problem[] {
     ...(request.today === undefined ? [] : dateFaults('/today', request.today)),
     ...zoneFaults('/timeZone', request.timeZone),
     ...driverFaults(request),
-    ...Object.entries(flagChoices).flatMap(([name, choices]) => choiceFaults(`/flags/${name}`, flagOf(request.flags, name), choices)),
+    ...Object.entries(flagChoices).flatMap(([name, choices]) =>
+      choiceFaults(`/flags/${name}`, flagOf(request.flags, name), choices),
+    ),
     ...crewFaults(request.crew),
-    ...(hardeners.includes(request.hardener) ? [] : [problem('unknown-code', '/hardener', { value: request.hardener, kind: `hardener of ${request.resin.code}`, known: hardeners.join(', ') })]),
+    ...(hardeners.includes(request.hardener)
+      ? []
+      : [
+          problem('unknown-code', '/hardener', {
+            value: request.hardener,
+            kind: `hardener of ${request.resin.code}`,
+            known: hardeners.join(', '),
+          }),
+        ]),
     ...optionalFaults('/deckTemperatureC', request.deckTemperatureC, { from: -40, upTo: 80, unit: 'degC' }),
     ...warmthFaults('/warmth', request.warmth),
     ...optionalFaults('/weatherLossFraction', request.weatherLossFraction, { from: 0, upTo: 0.9, unit: '' }),
     ...optionalFaults('/coreMoisturePercent', request.coreMoisturePercent, { from: 0, upTo: 700, unit: '%' }),
     ...optionalFaults('/seed', request.seed, { from: 0, upTo: 4294967295, unit: '' }),
     ...optionalFaults('/runs', request.runs, { from: 100, upTo: 20000, unit: 'calendars' }),
-    ...['fair', 'prime', 'topcoat'].flatMap((name) => cycleFaults(`/cycles/${name}`, Object.entries(request.cycles ?? {}).find(([key]) => key === name)?.[1])),
+    ...['fair', 'prime', 'topcoat'].flatMap((name) =>
+      cycleFaults(`/cycles/${name}`, Object.entries(request.cycles ?? {}).find(([key]) => key === name)?.[1]),
+    ),
     ...skyFaults(request),
-    ...(request.customOperations ?? []).flatMap((custom, index) => customFaults(custom, `/customOperations/${index}`)),
+    ...(request.customOperations ?? []).flatMap((custom, index) =>
+      customFaults(custom, `/customOperations/${index}`),
+    ),
   ];
 }
 
@@ -44,18 +73,35 @@ function skyFaults({ forecast, timeZone }: CalendarRequest): readonly Problem[] 
   if (timeZone === undefined || place === undefined) return forecastFaults(forecast, '/forecast');
   const faults = forecastFaults({ timeZone, ...forecast }, '/forecast');
   const own = forecast.timeZone === undefined ? undefined : zoneOffset(forecast.timeZone);
-  if (faults.length > 0 || own === undefined || forecast.hours.every((hour) => own(epochOf(hour)) === place(epochOf(hour)))) return faults;
-  return [problem('contradiction', '/forecast/timeZone', { other: '/timeZone', why: `clocks in ${forecast.timeZone ?? ''} and ${timeZone} do not show the same time; give both for the same place` })];
+  if (
+    faults.length > 0 ||
+    own === undefined ||
+    forecast.hours.every((hour) => own(epochOf(hour)) === place(epochOf(hour)))
+  )
+    return faults;
+  return [
+    problem('contradiction', '/forecast/timeZone', {
+      other: '/timeZone',
+      why: `clocks in ${forecast.timeZone ?? ''} and ${timeZone} do not show the same time; give both for the same place`,
+    }),
+  ];
 }
 
-const flagOf = (flags: OperationFlags, name: string): string | undefined => Object.entries(flags).find(([key]) => key === name)?.[1];
+const flagOf = (flags: OperationFlags, name: string): string | undefined =>
+  Object.entries(flags).find(([key]) => key === name)?.[1];
 
-const driverFaults = ({ drivers: amounts }: CalendarRequest): readonly Problem[] => Object.entries(amounts).flatMap(([name, amount]) =>
-  drivers.some((driver) => driver === name) ? numberFaults(`/drivers/${name}`, amount, { from: 0, upTo: 100000, unit: '' }) : [problem('not-one-of', `/drivers/${name}`, { value: name, choices: drivers.join(', ') })]);
+const driverFaults = ({ drivers: amounts }: CalendarRequest): readonly Problem[] =>
+  Object.entries(amounts).flatMap(([name, amount]) =>
+    drivers.some((driver) => driver === name)
+      ? numberFaults(`/drivers/${name}`, amount, { from: 0, upTo: 100000, unit: '' })
+      : [problem('not-one-of', `/drivers/${name}`, { value: name, choices: drivers.join(', ') })],
+  );
 
 const cycleFaults = (at: string, cycles: number | undefined): readonly Problem[] => [
   ...optionalFaults(at, cycles, { from: 1, upTo: 12, unit: 'cycles' }),
-  ...(cycles !== undefined && !Number.isInteger(cycles) ? [problem('out-of-range', at, { value: cycles, range: 'a whole number of cycles' })] : []),
+  ...(cycles !== undefined && !Number.isInteger(cycles)
+    ? [problem('out-of-range', at, { value: cycles, range: 'a whole number of cycles' })]
+    : []),
 ];
 
 function crewFaults(crew: CalendarRequest['crew']): readonly Problem[] {
@@ -64,15 +110,38 @@ function crewFaults(crew: CalendarRequest['crew']): readonly Problem[] {
     ...numberFaults('/crew/people', crew.people, { from: 1, upTo: 50, unit: 'people' }),
     ...optionalFaults('/crew/hoursPerDay', crew.hoursPerDay, { from: 1, upTo: 16, unit: 'h' }),
     ...optionalFaults('/crew/startHour', crew.startHour, { from: 0, upTo: 22, unit: 'h' }),
-    ...(startHour + hoursPerDay > 24 ? [problem('contradiction', '/crew/hoursPerDay', { other: '/crew/startHour', why: 'the working day would run past midnight' })] : []),
-    ...(crew.workingDays === undefined ? [] : [...countFaults('/crew/workingDays', crew.workingDays.length, { least: 1, most: 7 }), ...crew.workingDays.flatMap((day, index) => [...choiceFaults(`/crew/workingDays/${index}`, day, weekdays), ...(crew.workingDays?.indexOf(day) === index ? [] : [problem('duplicate', `/crew/workingDays/${index}`, { value: day })])])]),
+    ...(startHour + hoursPerDay > 24
+      ? [
+          problem('contradiction', '/crew/hoursPerDay', {
+            other: '/crew/startHour',
+            why: 'the working day would run past midnight',
+          }),
+        ]
+      : []),
+    ...(crew.workingDays === undefined
+      ? []
+      : [
+          ...countFaults('/crew/workingDays', crew.workingDays.length, { least: 1, most: 7 }),
+          ...crew.workingDays.flatMap((day, index) => [
+            ...choiceFaults(`/crew/workingDays/${index}`, day, weekdays),
+            ...(crew.workingDays?.indexOf(day) === index
+              ? []
+              : [problem('duplicate', `/crew/workingDays/${index}`, { value: day })]),
+          ]),
+        ]),
     ...(crew.daysOff ?? []).flatMap((date, index) => dateFaults(`/crew/daysOff/${index}`, date)),
   ];
 }
 
 const threePointFaults = (at: string, { low, likely, high }: ThreePoint): readonly Problem[] => {
-  const each = [...numberFaults(`${at}/low`, low, { from: 0, upTo: 10000, unit: 'h' }), ...numberFaults(`${at}/likely`, likely, { from: 0, upTo: 10000, unit: 'h' }), ...numberFaults(`${at}/high`, high, { from: 0, upTo: 10000, unit: 'h' })];
-  return each.length > 0 || (low <= likely && likely <= high) ? each : [problem('contradiction', at, { other: `${at}/likely`, why: 'low, likely and high must not fall' })];
+  const each = [
+    ...numberFaults(`${at}/low`, low, { from: 0, upTo: 10000, unit: 'h' }),
+    ...numberFaults(`${at}/likely`, likely, { from: 0, upTo: 10000, unit: 'h' }),
+    ...numberFaults(`${at}/high`, high, { from: 0, upTo: 10000, unit: 'h' }),
+  ];
+  return each.length > 0 || (low <= likely && likely <= high)
+    ? each
+    : [problem('contradiction', at, { other: `${at}/likely`, why: 'low, likely and high must not fall' })];
 };
 
 function customFaults(custom: CustomOperation, at: string): readonly Problem[] {
@@ -82,6 +151,16 @@ function customFaults(custom: CustomOperation, at: string): readonly Problem[] {
     ...threePointFaults(`${at}/hours`, custom.hours),
     ...(custom.waitH === undefined ? [] : threePointFaults(`${at}/waitH`, custom.waitH)),
     ...optionalChoiceFaults(`${at}/gate`, custom.gate, ['none', 'dry-deck', 'resin', 'coating']),
-    ...(custom.before ?? []).flatMap((code, index) => (known.includes(code) ? [] : [problem('unknown-code', `${at}/before/${index}`, { value: code, kind: 'operation', known: known.join(', ') })])),
+    ...(custom.before ?? []).flatMap((code, index) =>
+      known.includes(code)
+        ? []
+        : [
+            problem('unknown-code', `${at}/before/${index}`, {
+              value: code,
+              kind: 'operation',
+              known: known.join(', '),
+            }),
+          ],
+    ),
   ];
 }

@@ -18,12 +18,18 @@ export interface Setting {
   readonly forecastEndSlot: number;
 }
 
-export function settingFor(request: CalendarRequest, hardener: Hardener, { clock, deckC }: { readonly clock: SlotClock; readonly deckC: number }): Setting {
+export function settingFor(
+  request: CalendarRequest,
+  hardener: Hardener,
+  { clock, deckC }: { readonly clock: SlotClock; readonly deckC: number },
+): Setting {
   const sky = request.forecast === undefined ? undefined : skyOf(request.forecast, request.warmth);
   const at = sky === undefined ? 0 : (sky.startMs - clock.startMs) / (SLOT_H * 3_600_000);
   const limits: Readonly<Record<GateKind, GateLimits>> = {
-    none: { kind: 'none' }, 'dry-deck': { kind: 'dry-deck' }, resin: resinLimits(request.resin, hardener.code),
-    coating: request.coating === undefined ? { kind: 'dry-deck' } : coatingLimits(request.coating),
+    'none': { kind: 'none' },
+    'dry-deck': { kind: 'dry-deck' },
+    'resin': resinLimits(request.resin, hardener.code),
+    'coating': request.coating === undefined ? { kind: 'dry-deck' } : coatingLimits(request.coating),
   };
   const always = workable(clock.works);
   const slotsFor = (kind: GateKind) => {
@@ -31,7 +37,13 @@ export function settingFor(request: CalendarRequest, hardener: Hardener, { clock
     return open === clock.works ? always : workable(open);
   };
   return {
-    clock, workable: { none: slotsFor('none'), 'dry-deck': slotsFor('dry-deck'), resin: slotsFor('resin'), coating: slotsFor('coating') },
+    clock,
+    workable: {
+      'none': slotsFor('none'),
+      'dry-deck': slotsFor('dry-deck'),
+      'resin': slotsFor('resin'),
+      'coating': slotsFor('coating'),
+    },
     ages: agesFor({ request, clock, sky, at }, hardener, deckC),
     forecastEndSlot: sky === undefined ? 0 : at + sky.hours.length / SLOT_H,
   };
@@ -47,7 +59,16 @@ interface SkyOnClock {
 
 function slotsOpen({ request, clock, sky, at }: SkyOnClock, limits: GateLimits): Uint8Array {
   if (sky === undefined || limits.kind === 'none') return clock.works;
-  const open = openHours({ shelter: request.flags.shelter, ...(request.coreMoisturePercent === undefined ? {} : { coreMoisturePercent: request.coreMoisturePercent }) }, limits, sky);
+  const open = openHours(
+    {
+      shelter: request.flags.shelter,
+      ...(request.coreMoisturePercent === undefined
+        ? {}
+        : { coreMoisturePercent: request.coreMoisturePercent }),
+    },
+    limits,
+    sky,
+  );
   return clock.works.map((works, slot) => {
     const hour = Math.floor((slot - at) * SLOT_H);
     return works === 1 && (hour < 0 || hour >= open.length || open[hour]) ? 1 : 0;
@@ -55,16 +76,24 @@ function slotsOpen({ request, clock, sky, at }: SkyOnClock, limits: GateLimits):
 }
 
 function agesFor({ request, clock, sky, at }: SkyOnClock, hardener: Hardener, deckC: number): Float64Array {
-  const elsewhereC = deckTemperature(deckC, 0, { heaterK: request.warmth?.heaterK ?? 0, tentK: request.warmth?.tentK ?? 0 });
+  const elsewhereC = deckTemperature(deckC, 0, {
+    heaterK: request.warmth?.heaterK ?? 0,
+    tentK: request.warmth?.tentK ?? 0,
+  });
   const temperaturesC = new Float64Array(clock.count).fill(elsewhereC);
   for (let slot = Math.max(0, Math.ceil(at)); sky !== undefined && slot < clock.count; slot += 1) {
     const deck = deckAt(sky, (slot - at) * SLOT_H);
     if (deck === undefined) break;
     temperaturesC[slot] = deck;
   }
-  return equivalentAges({ stepH: SLOT_H, temperaturesC }, {
-    referenceC: CURE_REFERENCE_C, activationEnergyKJPerMol: request.resin.activationEnergyKJPerMol.value, stopsBelowC: hardener.lowestTemperatureC.value,
-  });
+  return equivalentAges(
+    { stepH: SLOT_H, temperaturesC },
+    {
+      referenceC: CURE_REFERENCE_C,
+      activationEnergyKJPerMol: request.resin.activationEnergyKJPerMol.value,
+      stopsBelowC: hardener.lowestTemperatureC.value,
+    },
+  );
 }
 
 /** The slot at which resin mixed at `fromSlot` has the age; undefined beyond the horizon. */

@@ -36,7 +36,11 @@ export function criticalPath(activities: readonly Activity[]): Outcome<CriticalP
   if (problems.length > 0) return refusal(...problems);
   const order = inOrder(activities);
   const finish = new Map<string, number>();
-  for (const { code, duration, after } of order) finish.set(code, after.reduce((latest, before) => Math.max(latest, finish.get(before) ?? 0), 0) + duration);
+  for (const { code, duration, after } of order)
+    finish.set(
+      code,
+      after.reduce((latest, before) => Math.max(latest, finish.get(before) ?? 0), 0) + duration,
+    );
   const length = Math.max(0, ...finish.values());
   return success(timed(order, finish, length));
 }
@@ -44,14 +48,30 @@ export function criticalPath(activities: readonly Activity[]): Outcome<CriticalP
 /** Slack below this share of the length is rounding. */
 const NO_SLACK = 1e-10;
 
-function timed(order: readonly Activity[], finish: ReadonlyMap<string, number>, length: number): CriticalPath {
+function timed(
+  order: readonly Activity[],
+  finish: ReadonlyMap<string, number>,
+  length: number,
+): CriticalPath {
   const latest = latestFinishes(order, length);
   const times = order.map(({ code, duration }): ActivityTimes => {
     const [earliestFinish, latestFinish] = [finish.get(code) ?? 0, latest.get(code) ?? length];
     const slack = latestFinish - earliestFinish;
-    return { code, earliestStart: earliestFinish - duration, earliestFinish, latestStart: latestFinish - duration, latestFinish, slack, isCritical: slack <= NO_SLACK * Math.max(1, length) };
+    return {
+      code,
+      earliestStart: earliestFinish - duration,
+      earliestFinish,
+      latestStart: latestFinish - duration,
+      latestFinish,
+      slack,
+      isCritical: slack <= NO_SLACK * Math.max(1, length),
+    };
   });
-  return { length, activities: times, critical: times.filter(({ isCritical }) => isCritical).map(({ code }) => code) };
+  return {
+    length,
+    activities: times,
+    critical: times.filter(({ isCritical }) => isCritical).map(({ code }) => code),
+  };
 }
 
 function latestFinishes(order: readonly Activity[], length: number): ReadonlyMap<string, number> {
@@ -64,7 +84,9 @@ function latestFinishes(order: readonly Activity[], length: number): ReadonlyMap
 }
 
 /** Predecessors before successors; otherwise as listed. The network has no circle. */
-export function inOrder<T extends { readonly code: string; readonly after: readonly string[] }>(activities: readonly T[]): readonly T[] {
+export function inOrder<T extends { readonly code: string; readonly after: readonly string[] }>(
+  activities: readonly T[],
+): readonly T[] {
   const byCode = new Map(activities.map((activity) => [activity.code, activity]));
   const placed = new Set<string>();
   const order: T[] = [];
@@ -82,19 +104,37 @@ export function inOrder<T extends { readonly code: string; readonly after: reado
 }
 
 /** Codes used twice, predecessors that do not exist, and circles. */
-export function networkFaults(activities: readonly { readonly code: string; readonly after: readonly string[] }[], at: string): readonly Problem[] {
+export function networkFaults(
+  activities: readonly { readonly code: string; readonly after: readonly string[] }[],
+  at: string,
+): readonly Problem[] {
   const codes = activities.map(({ code }) => code);
-  const unknown = activities.flatMap(({ after }, index) => after.flatMap((before, place) =>
-    codes.includes(before) ? [] : [problem('unknown-code', `${at}/${index}/after/${place}`, { value: before, kind: 'operation of this network', known: codes.slice(0, 60).join(', ') })]));
+  const unknown = activities.flatMap(({ after }, index) =>
+    after.flatMap((before, place) =>
+      codes.includes(before)
+        ? []
+        : [
+            problem('unknown-code', `${at}/${index}/after/${place}`, {
+              value: before,
+              kind: 'operation of this network',
+              known: codes.slice(0, 60).join(', '),
+            }),
+          ],
+    ),
+  );
   const repeated = repeatFaults(at, 'code', codes);
   if (unknown.length + repeated.length > 0) return [...repeated, ...unknown];
   const circle = circleIn(activities);
   if (circle === undefined) return [];
-  return [problem('network-cycle', `${at}/${codes.indexOf(circle[0])}/after`, { circle: circle.join(' → ') })];
+  return [
+    problem('network-cycle', `${at}/${codes.indexOf(circle[0])}/after`, { circle: circle.join(' → ') }),
+  ];
 }
 
 /** The first circle of precedences, each code once and the first again at the end. */
-export function circleIn(activities: readonly { readonly code: string; readonly after: readonly string[] }[]): readonly string[] | undefined {
+export function circleIn(
+  activities: readonly { readonly code: string; readonly after: readonly string[] }[],
+): readonly string[] | undefined {
   const byCode = new Map(activities.map((activity) => [activity.code, activity.after]));
   const done = new Set<string>();
   const search = (code: string, path: readonly string[]): readonly string[] | undefined => {
@@ -115,6 +155,7 @@ export function circleIn(activities: readonly { readonly code: string; readonly 
 }
 
 /** Mean of a three-point time, (a + 4m + b)/6. Source: [MALCOLM-1959]. */
-export const threePointMean = (low: number, likely: number, high: number): number => (low + 4 * likely + high) / 6;
+export const threePointMean = (low: number, likely: number, high: number): number =>
+  (low + 4 * likely + high) / 6;
 /** Its variance, ((b - a)/6)2. Source: [MALCOLM-1959]. */
 export const threePointVariance = (low: number, high: number): number => ((high - low) / 6) ** 2;

@@ -19,7 +19,10 @@ export interface ICalendarChoice {
 export interface CalendarEvents {
   readonly finish: CalendarPlan['finish'];
   readonly milestones: CalendarPlan['milestones'];
-  readonly tasks: readonly Pick<CalendarPlan['tasks'][number], 'code' | 'title' | 'startAt' | 'endAt' | 'startsBecause'>[];
+  readonly tasks: readonly Pick<
+    CalendarPlan['tasks'][number],
+    'code' | 'title' | 'startAt' | 'endAt' | 'startsBecause'
+  >[];
 }
 
 const maker: ICalCalendarProdIdData = { company: 'kingplank', product: 'repair-calendar', language: 'EN' };
@@ -33,11 +36,28 @@ export function calendarText(plan: CalendarEvents, choice: ICalendarChoice): str
   const stamp = dateOf(choice.stampAt);
   const uid = (code: string): string => `${choice.uidPrefix}-${code}@${choice.uidDomain}`;
   for (const { code, title, at } of plan.milestones) {
-    calendar.createEvent({ id: uid(`milestone-${code}`), stamp, sequence, start: dateOf(at), end: new Date(dateOf(at).getTime() + MILESTONE_MS), summary: title, description: descriptionOf(plan) });
+    calendar.createEvent({
+      id: uid(`milestone-${code}`),
+      stamp,
+      sequence,
+      start: dateOf(at),
+      end: new Date(dateOf(at).getTime() + MILESTONE_MS),
+      summary: title,
+      description: descriptionOf(plan),
+    });
   }
   for (const { code, title, startAt, endAt, startsBecause } of choice.withTasks ? plan.tasks : []) {
     const [start, end] = [dateOf(startAt), dateOf(endAt)];
-    if (end > start) calendar.createEvent({ id: uid(`task-${code}`), stamp, sequence, start, end, summary: title, description: `Starts because ${startsBecause}.` });
+    if (end > start)
+      calendar.createEvent({
+        id: uid(`task-${code}`),
+        stamp,
+        sequence,
+        start,
+        end,
+        summary: title,
+        description: `Starts because ${startsBecause}.`,
+      });
   }
   return `${calendar.toString()}\r\n`;
 }

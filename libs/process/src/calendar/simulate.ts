@@ -20,10 +20,25 @@ export interface Simulation {
 const COMMON_SHARE = Math.SQRT1_2;
 
 /** Thousands of calendars drawn from the three-point spreads, wholly decided by the seed. */
-export function simulate(plan: WalkPlan, { seed, runs, lossFraction }: { readonly seed: number; readonly runs: number; readonly lossFraction: number }): Simulation {
+export function simulate(
+  plan: WalkPlan,
+  {
+    seed,
+    runs,
+    lossFraction,
+  }: { readonly seed: number; readonly runs: number; readonly lossFraction: number },
+): Simulation {
   const random = randomStream(seed);
-  const [finishes, workedDays, hits] = [new Float64Array(runs), new Float64Array(runs), new Float64Array(plan.tasks.length)];
-  const draw: Draw = { hours: new Float64Array(plan.tasks.length), waits: new Float64Array(plan.tasks.length), lostDays: new Float64Array(plan.tasks.length) };
+  const [finishes, workedDays, hits] = [
+    new Float64Array(runs),
+    new Float64Array(runs),
+    new Float64Array(plan.tasks.length),
+  ];
+  const draw: Draw = {
+    hours: new Float64Array(plan.tasks.length),
+    waits: new Float64Array(plan.tasks.length),
+    lostDays: new Float64Array(plan.tasks.length),
+  };
   const seen = new Uint8Array(plan.setting.clock.workday[plan.setting.clock.count - 1] + 2);
   const tables = walkTables(plan);
   let incomplete = 0;
@@ -38,21 +53,30 @@ export function simulate(plan: WalkPlan, { seed, runs, lossFraction }: { readonl
   return { finishes: finishes.sort(), workedDays: workedDays.sort(), criticality: hits, incomplete };
 }
 
-function drawInto(tasks: readonly NetworkTask[], draw: Draw, random: RandomStream, lossFraction: number): void {
+function drawInto(
+  tasks: readonly NetworkTask[],
+  draw: Draw,
+  random: RandomStream,
+  lossFraction: number,
+): void {
   const common = random();
   for (let task = 0; task < tasks.length; task += 1) {
     const { hours, wait } = tasks[task];
     const quantile = random() < COMMON_SHARE ? common : random();
     draw.hours[task] = triangularQuantile(hours, quantile);
-    draw.waits[task] = wait.kind === 'none' ? 0 : triangularQuantile(wait.kind === 'cure' ? wait.ageH : wait.hours, random());
-    draw.lostDays[task] = lossFraction === 0 ? 0 : Math.floor(Math.log(1 - random()) / Math.log(lossFraction));
+    draw.waits[task] =
+      wait.kind === 'none' ? 0 : triangularQuantile(wait.kind === 'cure' ? wait.ageH : wait.hours, random());
+    draw.lostDays[task] =
+      lossFraction === 0 ? 0 : Math.floor(Math.log(1 - random()) / Math.log(lossFraction));
   }
 }
 
 /** The draw of likely values, without chance. */
 export const likelyDraw = (tasks: readonly NetworkTask[]): Draw => ({
   hours: Float64Array.from(tasks, ({ hours }) => hours.likely),
-  waits: Float64Array.from(tasks, ({ wait }) => (wait.kind === 'none' ? 0 : wait.kind === 'cure' ? wait.ageH.likely : wait.hours.likely)),
+  waits: Float64Array.from(tasks, ({ wait }) =>
+    wait.kind === 'none' ? 0 : wait.kind === 'cure' ? wait.ageH.likely : wait.hours.likely,
+  ),
   lostDays: new Float64Array(tasks.length),
 });
 
@@ -67,7 +91,11 @@ export function chainOf({ ready, waitedFor }: Walk): readonly number[] {
   return chain.reverse();
 }
 
-function daysWorked({ setting: { clock } }: WalkPlan, { start, end }: Walk, { draw: { hours }, seen }: { readonly draw: Draw; readonly seen: Uint8Array }): number {
+function daysWorked(
+  { setting: { clock } }: WalkPlan,
+  { start, end }: Walk,
+  { draw: { hours }, seen }: { readonly draw: Draw; readonly seen: Uint8Array },
+): number {
   let count = 0;
   for (let task = 0; task < start.length; task += 1) {
     if (hours[task] === 0) continue;

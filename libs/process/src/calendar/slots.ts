@@ -19,7 +19,10 @@ export interface SlotClock {
 }
 
 /** The clock of the place: of the zone asked for, else that of the forecast, else UTC. */
-export function placeClock({ timeZone, forecast }: Pick<CalendarRequest, 'timeZone' | 'forecast'>): PlaceClock {
+export function placeClock({
+  timeZone,
+  forecast,
+}: Pick<CalendarRequest, 'timeZone' | 'forecast'>): PlaceClock {
   const zone = timeZone === undefined ? undefined : zoneOffset(timeZone);
   if (timeZone !== undefined && zone !== undefined) return { name: timeZone, offset: zone };
   return forecast === undefined ? { name: 'UTC', offset: () => 0 } : clockOf(forecast);
@@ -70,7 +73,9 @@ export function workable(flags: Uint8Array): Workable {
 /** Worked slots by the time `at` (in slots, with fraction). */
 export function workedBy({ before }: Workable, at: number): number {
   const slot = Math.floor(at);
-  return slot + 1 >= before.length ? before[before.length - 1] : before[slot] + (at - slot) * (before[slot + 1] - before[slot]);
+  return slot + 1 >= before.length
+    ? before[before.length - 1]
+    : before[slot] + (at - slot) * (before[slot + 1] - before[slot]);
 }
 
 /** The moment at which so many slots have been worked and the next begins; undefined when the horizon ends before. */

@@ -34,13 +34,19 @@ export interface Draw {
 export function walkPlan(tasks: readonly NetworkTask[], setting: Setting, people: number): WalkPlan {
   const place = new Map(tasks.map(({ code }, index) => [code, index]));
   const before = tasks.map(({ after }) => Int32Array.from(after.flatMap((code) => place.get(code) ?? [])));
-  const next = tasks.map((_, index) => Int32Array.from(tasks.flatMap((__, other) => (before[other].includes(index) ? [other] : []))));
+  const next = tasks.map((_, index) =>
+    Int32Array.from(tasks.flatMap((__, other) => (before[other].includes(index) ? [other] : []))),
+  );
   const hands = Float64Array.from(tasks, ({ mostHands }) => Math.min(people, mostHands));
   const gates = tasks.map(({ gate }) => setting.workable[gate]);
   return { tasks, setting, before, next, gates, hands, tail: tails(tasks, next, hands) };
 }
 
-function tails(tasks: readonly NetworkTask[], next: readonly Int32Array[], hands: Float64Array): Float64Array {
+function tails(
+  tasks: readonly NetworkTask[],
+  next: readonly Int32Array[],
+  hands: Float64Array,
+): Float64Array {
   const tail = new Float64Array(tasks.length);
   for (let index = tasks.length - 1; index >= 0; index -= 1) {
     const after = next[index].reduce((longest, other) => Math.max(longest, tail[other]), 0);
@@ -69,7 +75,16 @@ export interface WalkTables {
 
 export function walkTables({ tasks: { length } }: WalkPlan): WalkTables {
   const [numbers, places] = [() => new Float64Array(length), () => new Int32Array(length)];
-  return { start: numbers(), end: numbers(), ready: numbers(), waitedFor: places(), readyAt: numbers(), driver: places(), open: places(), eligible: places() };
+  return {
+    start: numbers(),
+    end: numbers(),
+    ready: numbers(),
+    waitedFor: places(),
+    readyAt: numbers(),
+    driver: places(),
+    open: places(),
+    eligible: places(),
+  };
 }
 
 /**
@@ -110,10 +125,15 @@ function begin({ before }: WalkPlan, { readyAt, driver, open, eligible }: WalkTa
 }
 
 /** The task is done: its successors know when it was ready, and those that waited for nothing else may be taken up. */
-function release({ next }: WalkPlan, { ready, readyAt, driver, open, eligible }: WalkTables, { task, waiting }: { readonly task: number; readonly waiting: number }): number {
+function release(
+  { next }: WalkPlan,
+  { ready, readyAt, driver, open, eligible }: WalkTables,
+  { task, waiting }: { readonly task: number; readonly waiting: number },
+): number {
   let count = waiting;
   for (const other of next[task]) {
-    if (driver[other] === -1 || ready[task] > readyAt[other]) [readyAt[other], driver[other]] = [ready[task], task];
+    if (driver[other] === -1 || ready[task] > readyAt[other])
+      [readyAt[other], driver[other]] = [ready[task], task];
     open[other] -= 1;
     if (open[other] === 0) eligible[count++] = other;
   }
@@ -127,16 +147,23 @@ interface Choice {
 }
 
 /** Place among the eligible of the task to take up; its start is left in the tables. */
-function soonest(plan: WalkPlan, draw: Draw, { tables: { eligible, readyAt, start }, waiting, crewFree }: Choice): number {
+function soonest(
+  plan: WalkPlan,
+  draw: Draw,
+  { tables: { eligible, readyAt, start }, waiting, crewFree }: Choice,
+): number {
   let [best, bestStart, bestTail] = [-1, Number.POSITIVE_INFINITY, 0];
   for (let place = 0; place < waiting; place += 1) {
     const task = eligible[place];
     const hasWork = draw.hours[task] > 0;
     const from = hasWork ? Math.max(readyAt[task], crewFree) : readyAt[task];
     if (from > bestStart + 1e-9) continue;
-    const found = hasWork ? whenStarts(plan.gates[task], workedBy(plan.gates[task], from)) ?? plan.setting.clock.count : from;
+    const found = hasWork
+      ? (whenStarts(plan.gates[task], workedBy(plan.gates[task], from)) ?? plan.setting.clock.count)
+      : from;
     const isTie = Math.abs(found - bestStart) <= 1e-9;
-    if (best === -1 || (isTie ? plan.tail[task] > bestTail : found < bestStart)) [best, bestStart, bestTail] = [place, found, plan.tail[task]];
+    if (best === -1 || (isTie ? plan.tail[task] > bestTail : found < bestStart))
+      [best, bestStart, bestTail] = [place, found, plan.tail[task]];
   }
   start[eligible[best]] = bestStart;
   return best;
@@ -149,12 +176,20 @@ interface Settling {
   readonly crewFree: number;
 }
 
-function settle(plan: WalkPlan, draw: Draw, { tables: { start, end, ready, waitedFor, readyAt, driver }, task, crewLast, crewFree }: Settling): boolean {
+function settle(
+  plan: WalkPlan,
+  draw: Draw,
+  { tables: { start, end, ready, waitedFor, readyAt, driver }, task, crewLast, crewFree }: Settling,
+): boolean {
   const { clock, forecastEndSlot } = plan.setting;
   const gate = plan.gates[task];
   const isBeyondForecast = start[task] >= forecastEndSlot && plan.tasks[task].gate !== 'none';
-  if (isBeyondForecast && draw.lostDays[task] > 0) start[task] = afterLostDays(plan, gate, start[task], draw.lostDays[task]);
-  const done = draw.hours[task] === 0 ? start[task] : whenDone(gate, workedBy(gate, start[task]) + draw.hours[task] / plan.hands[task] / SLOT_H);
+  if (isBeyondForecast && draw.lostDays[task] > 0)
+    start[task] = afterLostDays(plan, gate, start[task], draw.lostDays[task]);
+  const done =
+    draw.hours[task] === 0
+      ? start[task]
+      : whenDone(gate, workedBy(gate, start[task]) + draw.hours[task] / plan.hands[task] / SLOT_H);
   end[task] = done ?? clock.count;
   const fit = readyAfter(plan, task, { end: end[task], wait: draw.waits[task] });
   ready[task] = fit ?? clock.count;
@@ -163,14 +198,19 @@ function settle(plan: WalkPlan, draw: Draw, { tables: { start, end, ready, waite
 }
 
 function afterLostDays(plan: WalkPlan, gate: Workable, start: number, lostDays: number): number {
-  const target = plan.setting.clock.workday[Math.min(Math.floor(start), plan.setting.clock.count - 1)] + lostDays;
+  const target =
+    plan.setting.clock.workday[Math.min(Math.floor(start), plan.setting.clock.count - 1)] + lostDays;
   const { workday } = plan.setting.clock;
   let slot = Math.floor(start);
   while (slot < workday.length - 1 && workday[slot] < target) slot += 1;
   return whenStarts(gate, workedBy(gate, slot)) ?? plan.setting.clock.count;
 }
 
-function readyAfter({ tasks, setting }: WalkPlan, task: number, { end, wait }: { readonly end: number; readonly wait: number }): number | undefined {
+function readyAfter(
+  { tasks, setting }: WalkPlan,
+  task: number,
+  { end, wait }: { readonly end: number; readonly wait: number },
+): number | undefined {
   const { kind } = tasks[task].wait;
   if (kind === 'none') return end;
   return kind === 'cure' ? slotOfAge(setting.ages, end, wait) : end + wait / SLOT_H;

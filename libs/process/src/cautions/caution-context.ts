@@ -20,7 +20,12 @@ export interface CautionContext {
   readonly finishExtent?: 'patch' | 'panel' | 'whole-deck';
   readonly under?: readonly ('wiring' | 'fuel-tank' | 'water-tank' | 'hoses' | 'lining' | 'insulation')[];
   readonly isUnderKnown?: boolean;
-  readonly fittings?: readonly { readonly id: string; readonly kind: string; readonly isHighlyLoaded: boolean; readonly isThroughBolted?: boolean }[];
+  readonly fittings?: readonly {
+    readonly id: string;
+    readonly kind: string;
+    readonly isHighlyLoaded: boolean;
+    readonly isThroughBolted?: boolean;
+  }[];
   readonly solidInserts?: number;
   readonly temperatureC?: number;
   readonly coldestNightC?: number;

@@ -1,12 +1,38 @@
 import { describe, expect, test } from '@jest/globals';
 import { findMaterial, materialsOf, shippedCatalogue } from '#lib/catalogue';
-import { cautionRules, cautionsFor, hazardStatements, type CautionContext, type OperationFlags } from '../index.js';
+import {
+  cautionRules,
+  cautionsFor,
+  hazardStatements,
+  type CautionContext,
+  type OperationFlags,
+} from '../index.js';
 
 const flags: OperationFlags = {
-  skin: 'relay', access: 'from-above', condition: 'dry-debonded', press: 'battens', shelter: 'shed', below: 'open', skill: 'professional', props: 'not-needed', finish: 'none', nonskid: 'no', berth: 'ashore', panel: 'usual',
+  skin: 'relay',
+  access: 'from-above',
+  condition: 'dry-debonded',
+  press: 'battens',
+  shelter: 'shed',
+  below: 'open',
+  skill: 'professional',
+  props: 'not-needed',
+  finish: 'none',
+  nonskid: 'no',
+  berth: 'ashore',
+  panel: 'usual',
 };
 /** A job of which everything is known and nothing is used: only the height ashore is left. */
-const quiet: CautionContext = { flags, under: [], cause: 'impact', evidence: 'mapped-with-plugs', plugs: 3, yearBuilt: 2010, surface: 'smooth-paint', coreMoisturePercent: 9 };
+const quiet: CautionContext = {
+  flags,
+  under: [],
+  cause: 'impact',
+  evidence: 'mapped-with-plugs',
+  plugs: 3,
+  yearBuilt: 2010,
+  surface: 'smooth-paint',
+  coreMoisturePercent: 9,
+};
 const codesOf = (context: CautionContext) => cautionsFor(context).map(({ code }) => code);
 const epoxy = findMaterial(shippedCatalogue, 'resin', 'resin-epoxy-5to1')!;
 const polyester = findMaterial(shippedCatalogue, 'resin', 'resin-polyester-laminating')!;
@@ -14,20 +40,59 @@ const twoPart = findMaterial(shippedCatalogue, 'coating', 'coating-topcoat-two-p
 
 /** For each rule, the condition that calls it. */
 const calls: Readonly<Record<string, Partial<CautionContext>>> = {
-  'isocyanate-spray': { coatings: [twoPart], application: 'spray-elsewhere' }, isocyanate: { coatings: [twoPart], application: 'brush-and-roller' },
-  peroxide: { resin: polyester }, styrene: { resin: polyester }, 'lead-paint': { yearBuilt: 1974 }, 'asbestos-mat': { surface: 'bonded-mat', yearBuilt: 1974 },
-  'amine-hardener': { resin: epoxy }, 'epoxy-sensitisation': { resin: epoxy }, 'glass-dust': { openedAreaM2: 1 }, 'light-powders': { fillers: materialsOf(shippedCatalogue, 'filler') },
-  'enclosed-below': { flags: { ...flags, access: 'from-below' } }, 'highly-loaded-fitting': { fittings: [{ id: 'W1', kind: 'windlass', isHighlyLoaded: true }] }, 'fuel-below': { under: ['fuel-tank'] },
-  'wiring-below': { under: ['wiring'] }, 'tank-or-hose-below': { under: ['hoses'] }, 'under-unknown': { isUnderKnown: false }, 'prop-first': { flags: { ...flags, props: 'needed' } },
-  'vacuum-unsupported': { flags: { ...flags, press: 'vacuum' } }, exotherm: { largestPotG: 400 }, 'hardener-on-dust': { resin: epoxy, openedAreaM2: 1 }, solvent: { usesSolvent: true },
-  'heater-in-tent': { flags: { ...flags, shelter: 'tent' }, temperatureC: 8 }, 'afloat-tools': { flags: { ...flags, berth: 'afloat' } }, 'height-ashore': {},
-  'heavy-weights': { flags: { ...flags, press: 'weights' }, weightsKg: 160 }, neighbours: { flags: { ...flags, shelter: 'open' } }, 'local-rules': { resin: epoxy },
-  'injection-refused': { injectedAreaM2: 0.3 }, 'core-wet': { coreMoisturePercent: 18 }, 'cause-open': { cause: 'unknown' }, 'extent-uncertain': { evidence: 'single-symptom' }, 'no-plug': { plugs: 0 },
-  'kicked-pot': { temperatureC: 30 }, 'layer-heats': { solidInserts: 2 }, 'off-ratio': { usesPumps: true }, 'off-ratio-scale': { usesPumps: false, resin: epoxy }, 'air-under-core': { needsBleedHoles: true }, 'proud-skin': { proudMm: 1.2 }, 'no-taper': { taperFits: false },
-  'bolt-crush': { fittings: [{ id: 'S1', kind: 'stanchion', isHighlyLoaded: false }] }, 'cold-cure': { resin: epoxy, hardener: 'slow', coldestNightC: 5 }, blush: { resin: epoxy, flags: { ...flags, finish: 'painted' } },
-  'paint-too-soon': { resin: epoxy, flags: { ...flags, finish: 'painted' } }, 'one-part-on-epoxy': { resin: epoxy, coatings: [findMaterial(shippedCatalogue, 'coating', 'coating-topcoat-one-part')!] },
-  'cut-too-deep': { openedAreaM2: 1 }, 'open-deck': { openedAreaM2: 1 }, 'resin-rain': { innerSkinHasHoles: true }, 'press-short': { pressRefusals: ['163 kg are needed and 60 kg are at hand'] },
-  'nonskid-match': { surface: 'moulded-nonskid', finishExtent: 'patch' }, frost: { coldestNightC: -4, flags: { ...flags, condition: 'wet-bonded' } },
+  'isocyanate-spray': { coatings: [twoPart], application: 'spray-elsewhere' },
+  'isocyanate': { coatings: [twoPart], application: 'brush-and-roller' },
+  'peroxide': { resin: polyester },
+  'styrene': { resin: polyester },
+  'lead-paint': { yearBuilt: 1974 },
+  'asbestos-mat': { surface: 'bonded-mat', yearBuilt: 1974 },
+  'amine-hardener': { resin: epoxy },
+  'epoxy-sensitisation': { resin: epoxy },
+  'glass-dust': { openedAreaM2: 1 },
+  'light-powders': { fillers: materialsOf(shippedCatalogue, 'filler') },
+  'enclosed-below': { flags: { ...flags, access: 'from-below' } },
+  'highly-loaded-fitting': { fittings: [{ id: 'W1', kind: 'windlass', isHighlyLoaded: true }] },
+  'fuel-below': { under: ['fuel-tank'] },
+  'wiring-below': { under: ['wiring'] },
+  'tank-or-hose-below': { under: ['hoses'] },
+  'under-unknown': { isUnderKnown: false },
+  'prop-first': { flags: { ...flags, props: 'needed' } },
+  'vacuum-unsupported': { flags: { ...flags, press: 'vacuum' } },
+  'exotherm': { largestPotG: 400 },
+  'hardener-on-dust': { resin: epoxy, openedAreaM2: 1 },
+  'solvent': { usesSolvent: true },
+  'heater-in-tent': { flags: { ...flags, shelter: 'tent' }, temperatureC: 8 },
+  'afloat-tools': { flags: { ...flags, berth: 'afloat' } },
+  'height-ashore': {},
+  'heavy-weights': { flags: { ...flags, press: 'weights' }, weightsKg: 160 },
+  'neighbours': { flags: { ...flags, shelter: 'open' } },
+  'local-rules': { resin: epoxy },
+  'injection-refused': { injectedAreaM2: 0.3 },
+  'core-wet': { coreMoisturePercent: 18 },
+  'cause-open': { cause: 'unknown' },
+  'extent-uncertain': { evidence: 'single-symptom' },
+  'no-plug': { plugs: 0 },
+  'kicked-pot': { temperatureC: 30 },
+  'layer-heats': { solidInserts: 2 },
+  'off-ratio': { usesPumps: true },
+  'off-ratio-scale': { usesPumps: false, resin: epoxy },
+  'air-under-core': { needsBleedHoles: true },
+  'proud-skin': { proudMm: 1.2 },
+  'no-taper': { taperFits: false },
+  'bolt-crush': { fittings: [{ id: 'S1', kind: 'stanchion', isHighlyLoaded: false }] },
+  'cold-cure': { resin: epoxy, hardener: 'slow', coldestNightC: 5 },
+  'blush': { resin: epoxy, flags: { ...flags, finish: 'painted' } },
+  'paint-too-soon': { resin: epoxy, flags: { ...flags, finish: 'painted' } },
+  'one-part-on-epoxy': {
+    resin: epoxy,
+    coatings: [findMaterial(shippedCatalogue, 'coating', 'coating-topcoat-one-part')!],
+  },
+  'cut-too-deep': { openedAreaM2: 1 },
+  'open-deck': { openedAreaM2: 1 },
+  'resin-rain': { innerSkinHasHoles: true },
+  'press-short': { pressRefusals: ['163 kg are needed and 60 kg are at hand'] },
+  'nonskid-match': { surface: 'moulded-nonskid', finishExtent: 'patch' },
+  'frost': { coldestNightC: -4, flags: { ...flags, condition: 'wet-bonded' } },
 };
 
 describe('cautions', () => {
@@ -39,14 +104,22 @@ describe('cautions', () => {
     expect(Object.keys(calls).sort()).toEqual(cautionRules.map(({ code }) => code).sort());
   });
 
-  test.each(Object.entries(calls))('%s is called by its own condition, which it states, and not without it', (code, condition) => {
-    const [called] = cautionsFor({ ...quiet, ...condition }).filter((caution) => caution.code === code);
-    expect(called.because.length).toBeGreaterThan(5);
-    if (code !== 'height-ashore') expect(codesOf(quiet)).not.toContain(code);
-  });
+  test.each(Object.entries(calls))(
+    '%s is called by its own condition, which it states, and not without it',
+    (code, condition) => {
+      const [called] = cautionsFor({ ...quiet, ...condition }).filter((caution) => caution.code === code);
+      expect(called.because.length).toBeGreaterThan(5);
+      if (code !== 'height-ashore') expect(codesOf(quiet)).not.toContain(code);
+    },
+  );
 
   test('dangers come before warnings and warnings before cautions', () => {
-    const all = cautionsFor({ ...quiet, ...Object.assign({}, ...Object.values(calls)), flags: { ...flags, shelter: 'open', props: 'needed', finish: 'painted' }, fittings: [{ id: 'M', kind: 'mast-step', isHighlyLoaded: true }] });
+    const all = cautionsFor({
+      ...quiet,
+      ...Object.assign({}, ...Object.values(calls)),
+      flags: { ...flags, shelter: 'open', props: 'needed', finish: 'painted' },
+      fittings: [{ id: 'M', kind: 'mast-step', isHighlyLoaded: true }],
+    });
     const ranks = all.map(({ severity }) => ['danger', 'warning', 'caution'].indexOf(severity));
     expect(ranks).toEqual([...ranks].sort());
     expect(all[0].code).toBe('highly-loaded-fitting');
@@ -70,7 +143,12 @@ describe('cautions', () => {
 
   test('every hazard code of the shipped materials has its statement', () => {
     const resins = materialsOf(shippedCatalogue, 'resin');
-    const codes = [...resins, ...resins.flatMap(({ hardeners }) => hardeners), ...materialsOf(shippedCatalogue, 'filler'), ...materialsOf(shippedCatalogue, 'coating')].flatMap(({ hazards = [] }) => hazards);
+    const codes = [
+      ...resins,
+      ...resins.flatMap(({ hardeners }) => hardeners),
+      ...materialsOf(shippedCatalogue, 'filler'),
+      ...materialsOf(shippedCatalogue, 'coating'),
+    ].flatMap(({ hazards = [] }) => hazards);
     expect(codes.filter((code) => hazardStatements[code] === undefined)).toEqual([]);
   });
 

@@ -14,13 +14,27 @@ export function cautionsFor(context: CautionContext): readonly ProcessCaution[] 
     const because = rule.when(context);
     return because === undefined ? [] : [{ rule, because }];
   });
-  const ordered = called.sort((a, b) => severities.indexOf(a.rule.severity) - severities.indexOf(b.rule.severity) || b.rule.harm - a.rule.harm);
+  const ordered = called.sort(
+    (a, b) =>
+      severities.indexOf(a.rule.severity) - severities.indexOf(b.rule.severity) || b.rule.harm - a.rule.harm,
+  );
   return ordered.map(({ rule, because }) => written(rule, because, context));
 }
 
-function written({ code, severity, kind, text, protection = [], hazards, decides, source }: CautionRule, because: string, context: CautionContext): ProcessCaution {
+function written(
+  { code, severity, kind, text, protection = [], hazards, decides, source }: CautionRule,
+  because: string,
+  context: CautionContext,
+): ProcessCaution {
   return {
-    code, severity, kind, text, because, protection, hazards: statementsFor(hazards?.(context) ?? []),
-    ...(decides === undefined ? {} : { decides }), source,
+    code,
+    severity,
+    kind,
+    text,
+    because,
+    protection,
+    hazards: statementsFor(hazards?.(context) ?? []),
+    ...(decides === undefined ? {} : { decides }),
+    source,
   };
 }

@@ -1,10 +1,13 @@
 import type { CautionContext, CautionRule } from './caution-context.js';
 
 const isEpoxy = ({ resin }: CautionContext): boolean => resin?.chemistry === 'epoxy';
-const findings = ({ batchFindings = [] }: CautionContext, ...codes: readonly string[]): boolean => batchFindings.some((code) => codes.includes(code));
+const findings = ({ batchFindings = [] }: CautionContext, ...codes: readonly string[]): boolean =>
+  batchFindings.some((code) => codes.includes(code));
 const isOpened = ({ openedAreaM2 = 0 }: CautionContext): boolean => openedAreaM2 > 0;
-const hasPrimer = ({ coatings = [] }: CautionContext): boolean => coatings.some(({ coating }) => coating === 'primer');
-const onePart = ({ coatings = [] }: CautionContext) => coatings.filter(({ coating, isIsocyanate }) => coating === 'topcoat' && !isIsocyanate);
+const hasPrimer = ({ coatings = [] }: CautionContext): boolean =>
+  coatings.some(({ coating }) => coating === 'primer');
+const onePart = ({ coatings = [] }: CautionContext) =>
+  coatings.filter(({ coating, isIsocyanate }) => coating === 'topcoat' && !isIsocyanate);
 /** Injection is refused above this. Source: [INJECTION-LIMITS]. */
 const MOST_INJECTED_M2 = 0.2;
 const DRY_PERCENT = 12;
@@ -12,115 +15,271 @@ const DRY_PERCENT = 12;
 /** The trade's mistakes that a plan can see coming. */
 export const workRules: readonly CautionRule[] = [
   {
-    code: 'injection-refused', severity: 'danger', kind: 'work', harm: 60, source: 'INJECTION-LIMITS',
-    when: ({ injectedAreaM2 = 0, flags }) => injectedAreaM2 > MOST_INJECTED_M2 || (injectedAreaM2 > 0 && flags.condition === 'wet-rotten') ? `${injectedAreaM2.toFixed(2)} m2 would be injected${flags.condition === 'wet-rotten' ? ', into rotten core' : ''}` : undefined,
+    code: 'injection-refused',
+    severity: 'danger',
+    kind: 'work',
+    harm: 60,
+    source: 'INJECTION-LIMITS',
+    when: ({ injectedAreaM2 = 0, flags }) =>
+      injectedAreaM2 > MOST_INJECTED_M2 || (injectedAreaM2 > 0 && flags.condition === 'wet-rotten')
+        ? `${injectedAreaM2.toFixed(2)} m2 would be injected${flags.condition === 'wet-rotten' ? ', into rotten core' : ''}`
+        : undefined,
     text: 'Injected areas of this size, or on rot, were later found sodden or let go: open and replace.',
   },
   {
-    code: 'core-wet', severity: 'warning', kind: 'work', harm: 72, source: 'INJECTION-LIMITS',
-    when: ({ coreMoisturePercent, flags }) => coreMoisturePercent === undefined ? (flags.condition === 'dry-debonded' ? undefined : 'the core was found wet and no dry reading is stated') : coreMoisturePercent > DRY_PERCENT ? `the core reads ${coreMoisturePercent} %` : undefined,
+    code: 'core-wet',
+    severity: 'warning',
+    kind: 'work',
+    harm: 72,
+    source: 'INJECTION-LIMITS',
+    when: ({ coreMoisturePercent, flags }) =>
+      coreMoisturePercent === undefined
+        ? flags.condition === 'dry-debonded'
+          ? undefined
+          : 'the core was found wet and no dry reading is stated'
+        : coreMoisturePercent > DRY_PERCENT
+          ? `the core reads ${coreMoisturePercent} %`
+          : undefined,
     text: 'Core closed in wet rots again. Bond at 12 % or less, or within two points of the dry reading of the same deck, read twice a few days apart.',
   },
   {
-    code: 'cause-open', severity: 'warning', kind: 'work', harm: 65, source: 'COMMON-PRACTICE',
-    when: ({ cause }) => cause === undefined || cause === 'unknown' ? 'the way in of the water is not stated' : undefined,
+    code: 'cause-open',
+    severity: 'warning',
+    kind: 'work',
+    harm: 65,
+    source: 'COMMON-PRACTICE',
+    when: ({ cause }) =>
+      cause === undefined || cause === 'unknown' ? 'the way in of the water is not stated' : undefined,
     text: 'Where the water came in is not found yet: every fitting, window and joint within 300 mm is re-bedded, or the rot returns.',
   },
   {
-    code: 'extent-uncertain', severity: 'warning', kind: 'work', harm: 58, source: 'COMMON-PRACTICE',
-    when: ({ evidence }) => evidence === undefined || evidence === 'mapped-with-plugs' ? undefined : `the extent rests on ${evidence === 'single-symptom' ? 'one symptom' : 'hammer and meter alone'}`,
+    code: 'extent-uncertain',
+    severity: 'warning',
+    kind: 'work',
+    harm: 58,
+    source: 'COMMON-PRACTICE',
+    when: ({ evidence }) =>
+      evidence === undefined || evidence === 'mapped-with-plugs'
+        ? undefined
+        : `the extent rests on ${evidence === 'single-symptom' ? 'one symptom' : 'hammer and meter alone'}`,
     text: 'Expect more than was found: sound 300 mm all round, take plugs on both sides of each boundary, and re-measure at the hold before anything is ordered to size.',
   },
   {
-    code: 'no-plug', severity: 'caution', kind: 'work', harm: 50, source: 'COMMON-PRACTICE',
-    when: ({ plugs }) => plugs === 0 ? 'no plug was taken' : undefined, text: 'Decks that read wet and sounded hollow were opened and found sound: one plug in each area before it is priced as replacement.',
+    code: 'no-plug',
+    severity: 'caution',
+    kind: 'work',
+    harm: 50,
+    source: 'COMMON-PRACTICE',
+    when: ({ plugs }) => (plugs === 0 ? 'no plug was taken' : undefined),
+    text: 'Decks that read wet and sounded hollow were opened and found sound: one plug in each area before it is priced as replacement.',
   },
   {
-    code: 'kicked-pot', severity: 'warning', kind: 'work', harm: 56, source: 'COMMON-PRACTICE',
-    when: (context) => findings(context, 'pot-too-short', 'piece-too-large') ? 'the batch plan has a pot or a piece that outlasts the resin' : context.temperatureC !== undefined && context.temperatureC >= 25 ? `it is ${context.temperatureC.toFixed(0)} degC` : undefined,
+    code: 'kicked-pot',
+    severity: 'warning',
+    kind: 'work',
+    harm: 56,
+    source: 'COMMON-PRACTICE',
+    when: (context) =>
+      findings(context, 'pot-too-short', 'piece-too-large')
+        ? 'the batch plan has a pot or a piece that outlasts the resin'
+        : context.temperatureC !== undefined && context.temperatureC >= 25
+          ? `it is ${context.temperatureC.toFixed(0)} degC`
+          : undefined,
     text: 'Pots will kick early: smaller pots, cooled resin, slower hardener, pieces dry fitted and in order, hands free before the first stir.',
   },
   {
-    code: 'layer-heats', severity: 'warning', kind: 'work', harm: 54, source: 'COMMON-PRACTICE',
-    when: (context) => findings(context, 'layer-heats') ? 'the batch plan has a fill that can heat itself' : (context.solidInserts ?? 0) > 0 ? `${context.solidInserts} solid inserts are built up` : undefined,
+    code: 'layer-heats',
+    severity: 'warning',
+    kind: 'work',
+    harm: 54,
+    source: 'COMMON-PRACTICE',
+    when: (context) =>
+      findings(context, 'layer-heats')
+        ? 'the batch plan has a fill that can heat itself'
+        : (context.solidInserts ?? 0) > 0
+          ? `${context.solidInserts} solid inserts are built up`
+          : undefined,
     text: 'Thick fills and solid lay-ups overheat, foam and burn the core: about 4 to 6 mm at a go, cool between.',
   },
   {
-    code: 'off-ratio', severity: 'caution', kind: 'work', harm: 48, source: 'COMMON-PRACTICE',
-    when: ({ usesPumps }) => usesPumps === true ? 'pumps are used' : undefined,
+    code: 'off-ratio',
+    severity: 'caution',
+    kind: 'work',
+    harm: 48,
+    source: 'COMMON-PRACTICE',
+    when: ({ usesPumps }) => (usesPumps === true ? 'pumps are used' : undefined),
     text: 'One stroke of each pump, whatever the ratio on the tin: the pumps hold the ratio. Prove them on the scale before the first batch and after every new tin.',
   },
   {
-    code: 'off-ratio-scale', severity: 'caution', kind: 'work', harm: 47, source: 'COMMON-PRACTICE',
-    when: ({ usesPumps, resin }) => usesPumps === false && resin !== undefined ? `${resin.name} is weighed or measured, without pumps` : undefined,
+    code: 'off-ratio-scale',
+    severity: 'caution',
+    kind: 'work',
+    harm: 47,
+    source: 'COMMON-PRACTICE',
+    when: ({ usesPumps, resin }) =>
+      usesPumps === false && resin !== undefined
+        ? `${resin.name} is weighed or measured, without pumps`
+        : undefined,
     text: 'Off its ratio resin stays soft for ever: a scale that shows a gram, a tenth for small pots, set to nothing once, read against the running total on the card; never the lids, never by eye. What stays soft is cut out, not coated over.',
   },
   {
-    code: 'air-under-core', severity: 'caution', kind: 'work', harm: 46, source: 'COMMON-PRACTICE',
-    when: ({ needsBleedHoles }) => needsBleedHoles === true ? 'plain, unscored core is bedded' : undefined, text: 'Plain core traps air: bleed holes of 3 to 5 mm every 75 to 150 mm, notched bed, resin seen at every hole; sound it before it is covered.',
+    code: 'air-under-core',
+    severity: 'caution',
+    kind: 'work',
+    harm: 46,
+    source: 'COMMON-PRACTICE',
+    when: ({ needsBleedHoles }) => (needsBleedHoles === true ? 'plain, unscored core is bedded' : undefined),
+    text: 'Plain core traps air: bleed holes of 3 to 5 mm every 75 to 150 mm, notched bed, resin seen at every hole; sound it before it is covered.',
   },
   {
-    code: 'proud-skin', severity: 'warning', kind: 'work', harm: 52, source: 'COMMON-PRACTICE',
-    when: ({ proudMm }) => proudMm !== undefined && proudMm > 0.5 ? `the new stack stands ${proudMm.toFixed(1)} mm above the old` : undefined, text: 'The skin would sit proud: thinner core or bed. Pressed flush or just below is filled; proud is ground away with the strength in it.',
+    code: 'proud-skin',
+    severity: 'warning',
+    kind: 'work',
+    harm: 52,
+    source: 'COMMON-PRACTICE',
+    when: ({ proudMm }) =>
+      proudMm !== undefined && proudMm > 0.5
+        ? `the new stack stands ${proudMm.toFixed(1)} mm above the old`
+        : undefined,
+    text: 'The skin would sit proud: thinner core or bed. Pressed flush or just below is filled; proud is ground away with the strength in it.',
   },
   {
-    code: 'no-taper', severity: 'warning', kind: 'structure', harm: 69, source: 'COMMON-PRACTICE',
-    when: ({ taperFits }) => taperFits === false ? 'the taper does not fit between the cut and what stands beside it' : undefined, text: 'Without its taper the joint carries a fraction of the skin: move the cut, laminate up the face beside it, or close from the other side as well.',
+    code: 'no-taper',
+    severity: 'warning',
+    kind: 'structure',
+    harm: 69,
+    source: 'COMMON-PRACTICE',
+    when: ({ taperFits }) =>
+      taperFits === false ? 'the taper does not fit between the cut and what stands beside it' : undefined,
+    text: 'Without its taper the joint carries a fraction of the skin: move the cut, laminate up the face beside it, or close from the other side as well.',
   },
   {
-    code: 'bolt-crush', severity: 'warning', kind: 'structure', harm: 67, source: 'COMMON-PRACTICE',
-    when: ({ fittings = [] }) => fittings.some(({ isThroughBolted }) => isThroughBolted !== false) && fittings.length > 0 ? `${fittings.length} fittings are bolted through` : undefined,
+    code: 'bolt-crush',
+    severity: 'warning',
+    kind: 'structure',
+    harm: 67,
+    source: 'COMMON-PRACTICE',
+    when: ({ fittings = [] }) =>
+      fittings.some(({ isThroughBolted }) => isThroughBolted !== false) && fittings.length > 0
+        ? `${fittings.length} fittings are bolted through`
+        : undefined,
     text: 'Bolts crush core and let water in: a plug or insert at every bolt, a plate below as large as fits, bedding renewed.',
   },
   {
-    code: 'cold-cure', severity: 'warning', kind: 'work', harm: 53, source: 'MARINE-PREP-BOOK',
+    code: 'cold-cure',
+    severity: 'warning',
+    kind: 'work',
+    harm: 53,
+    source: 'MARINE-PREP-BOOK',
     when: ({ coldestNightC, resin, hardener }) => {
-      const lowest = resin?.hardeners.find(({ code }) => hardener === undefined || code === hardener)?.lowestTemperatureC.value;
-      return coldestNightC !== undefined && lowest !== undefined && coldestNightC < lowest ? `nights of ${coldestNightC.toFixed(0)} degC, below the ${lowest} degC of the hardener` : undefined;
+      const lowest = resin?.hardeners.find(({ code }) => hardener === undefined || code === hardener)
+        ?.lowestTemperatureC.value;
+      return coldestNightC !== undefined && lowest !== undefined && coldestNightC < lowest
+        ? `nights of ${coldestNightC.toFixed(0)} degC, below the ${lowest} degC of the hardener`
+        : undefined;
     },
     text: 'The cure stands still in the cold and may never be whole: heat the deck until it is sandable, take a hardener for the cold, or wait.',
   },
   {
-    code: 'blush', severity: 'caution', kind: 'work', harm: 45, source: 'AMPP-41205-190',
-    when: (context) => isEpoxy(context) && context.flags.finish === 'painted' ? `epoxy is coated over${(context.relativeHumidityPercent ?? 0) > 70 ? `, in air of ${context.relativeHumidityPercent} %` : ''}` : undefined,
+    code: 'blush',
+    severity: 'caution',
+    kind: 'work',
+    harm: 45,
+    source: 'AMPP-41205-190',
+    when: (context) =>
+      isEpoxy(context) && context.flags.finish === 'painted'
+        ? `epoxy is coated over${(context.relativeHumidityPercent ?? 0) > 70 ? `, in air of ${context.relativeHumidityPercent} %` : ''}`
+        : undefined,
     text: 'Cool, damp air leaves a waxy blush on epoxy: wash with water and a pad, dry, then abrade at 80 to 100 grit before anything is bonded or painted on it.',
   },
   {
-    code: 'paint-too-soon', severity: 'caution', kind: 'work', harm: 43, source: 'COMMON-PRACTICE',
-    when: (context) => isEpoxy(context) && context.flags.finish === 'painted' ? 'paint follows epoxy' : undefined,
-    text: 'Five to seven days at 21 degC between the last epoxy and the paint system; each coat within the maker\'s window, or sanded.',
+    code: 'paint-too-soon',
+    severity: 'caution',
+    kind: 'work',
+    harm: 43,
+    source: 'COMMON-PRACTICE',
+    when: (context) =>
+      isEpoxy(context) && context.flags.finish === 'painted' ? 'paint follows epoxy' : undefined,
+    text: "Five to seven days at 21 degC between the last epoxy and the paint system; each coat within the maker's window, or sanded.",
   },
   {
-    code: 'one-part-on-epoxy', severity: 'caution', kind: 'work', harm: 42, source: 'COMMON-PRACTICE',
-    when: (context) => isEpoxy(context) && onePart(context).length > 0 && !hasPrimer(context) ? `${onePart(context).map(({ name }) => name).join(', ')} straight on epoxy` : undefined,
+    code: 'one-part-on-epoxy',
+    severity: 'caution',
+    kind: 'work',
+    harm: 42,
+    source: 'COMMON-PRACTICE',
+    when: (context) =>
+      isEpoxy(context) && onePart(context).length > 0 && !hasPrimer(context)
+        ? `${onePart(context)
+            .map(({ name }) => name)
+            .join(', ')} straight on epoxy`
+        : undefined,
     text: 'One-part paint may stay soft on fresh epoxy: an epoxy primer between.',
   },
   {
-    code: 'cut-too-deep', severity: 'warning', kind: 'structure', harm: 61, source: 'COMMON-PRACTICE',
-    when: (context) => isOpened(context) && context.flags.access === 'from-above' ? 'the skin is cut from above' : undefined,
+    code: 'cut-too-deep',
+    severity: 'warning',
+    kind: 'structure',
+    harm: 61,
+    source: 'COMMON-PRACTICE',
+    when: (context) =>
+      isOpened(context) && context.flags.access === 'from-above' ? 'the skin is cut from above' : undefined,
     text: 'Saw and grinder go through the inner skin in a moment: depth from measured holes, skin and 1 to 3 mm, no more.',
   },
   {
-    code: 'open-deck', severity: 'warning', kind: 'structure', harm: 59, source: 'COMMON-PRACTICE',
-    when: (context) => isOpened(context) ? `${context.openedAreaM2?.toFixed(1)} m2 stand open` : undefined, text: 'Nobody steps on an opened or unfilled deck: boards from sound deck to sound deck.',
+    code: 'open-deck',
+    severity: 'warning',
+    kind: 'structure',
+    harm: 59,
+    source: 'COMMON-PRACTICE',
+    when: (context) => (isOpened(context) ? `${context.openedAreaM2?.toFixed(1)} m2 stand open` : undefined),
+    text: 'Nobody steps on an opened or unfilled deck: boards from sound deck to sound deck.',
   },
   {
-    code: 'resin-rain', severity: 'caution', kind: 'work', harm: 41, source: 'COMMON-PRACTICE',
-    when: ({ innerSkinHasHoles, flags }) => innerSkinHasHoles === true || flags.below === 'lined' ? (innerSkinHasHoles === true ? 'the inner skin has holes' : 'a lining hangs below') : undefined,
+    code: 'resin-rain',
+    severity: 'caution',
+    kind: 'work',
+    harm: 41,
+    source: 'COMMON-PRACTICE',
+    when: ({ innerSkinHasHoles, flags }) =>
+      innerSkinHasHoles === true || flags.below === 'lined'
+        ? innerSkinHasHoles === true
+          ? 'the inner skin has holes'
+          : 'a lining hangs below'
+        : undefined,
     text: 'Resin runs through every hole onto lining, berths and people: tape each from below before the first pot, sheet everything, look while you pour.',
   },
   {
-    code: 'press-short', severity: 'warning', kind: 'work', harm: 51, source: 'COMMON-PRACTICE',
-    when: ({ pressRefusals = [] }) => pressRefusals.length > 0 ? pressRefusals[0] : undefined, text: 'The press as planned cannot be had: settle it before the first pot, not with gelling resin on the deck.',
+    code: 'press-short',
+    severity: 'warning',
+    kind: 'work',
+    harm: 51,
+    source: 'COMMON-PRACTICE',
+    when: ({ pressRefusals = [] }) => (pressRefusals.length > 0 ? pressRefusals[0] : undefined),
+    text: 'The press as planned cannot be had: settle it before the first pot, not with gelling resin on the deck.',
   },
   {
-    code: 'nonskid-match', severity: 'caution', kind: 'work', harm: 30, source: 'COMMON-PRACTICE',
-    when: ({ surface, finishExtent }) => surface === 'moulded-nonskid' && finishExtent !== 'whole-deck' ? `a ${finishExtent ?? 'patch'} in moulded nonskid` : undefined,
+    code: 'nonskid-match',
+    severity: 'caution',
+    kind: 'work',
+    harm: 30,
+    source: 'COMMON-PRACTICE',
+    when: ({ surface, finishExtent }) =>
+      surface === 'moulded-nonskid' && finishExtent !== 'whole-deck'
+        ? `a ${finishExtent ?? 'patch'} in moulded nonskid`
+        : undefined,
     text: 'A patch in moulded nonskid shows for ever; agree with the owner on patch, panel or whole deck before the price is agreed.',
   },
   {
-    code: 'frost', severity: 'caution', kind: 'work', harm: 36, source: 'COMMON-PRACTICE',
-    when: ({ coldestNightC, flags }) => coldestNightC !== undefined && coldestNightC < 0 && flags.condition !== 'dry-debonded' ? `frost of ${coldestNightC.toFixed(0)} degC on wet core` : undefined,
+    code: 'frost',
+    severity: 'caution',
+    kind: 'work',
+    harm: 36,
+    source: 'COMMON-PRACTICE',
+    when: ({ coldestNightC, flags }) =>
+      coldestNightC !== undefined && coldestNightC < 0 && flags.condition !== 'dry-debonded'
+        ? `frost of ${coldestNightC.toFixed(0)} degC on wet core`
+        : undefined,
     text: 'Water in the core bursts the bond when it freezes: drain, cover and warm it before the frost.',
   },
 ];

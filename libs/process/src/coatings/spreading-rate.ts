@@ -23,7 +23,13 @@ export const practicalSpreadingRate = defineFormula({
   cite: { source: 'COATINGS-TRADE-NOTES' },
   inputs: {
     theoretical: { symbol: 'TSR', unit: 'm2/l', meaning: 'theoretical spreading rate', above: 0 },
-    lossFraction: { symbol: 'k', unit: '1', meaning: 'share lost on roller, tray and roughness', from: 0, below: 1 },
+    lossFraction: {
+      symbol: 'k',
+      unit: '1',
+      meaning: 'share lost on roller, tray and roughness',
+      from: 0,
+      below: 1,
+    },
   },
   output: { symbol: 'PSR', unit: 'm2/l', meaning: 'area covered by a litre, losses taken out' },
   evaluate: ({ theoretical, lossFraction }) => inUnit('m2/l', theoretical * (1 - lossFraction)),
@@ -34,7 +40,10 @@ export const thinnedSolids = defineFormula({
   id: 'process.thinned-solids',
   title: 'Solids of a thinned coating',
   cite: { source: 'COATINGS-TRADE-NOTES' },
-  inputs: { volumeSolids: solids, thinner: { symbol: 'k', unit: '%', meaning: 'thinner added by volume', from: 0, upTo: 100 } },
+  inputs: {
+    volumeSolids: solids,
+    thinner: { symbol: 'k', unit: '%', meaning: 'thinner added by volume', from: 0, upTo: 100 },
+  },
   output: { symbol: 'VS', unit: '%', meaning: 'solids by volume after thinning' },
   evaluate: ({ volumeSolids, thinner }) => inUnit('%', volumeSolids / (1 + thinner / 100)),
   worked: [{ at: '50 % thinned by 10 %', given: { volumeSolids: 50, thinner: 10 }, printed: '45.45' }],
@@ -51,6 +60,7 @@ export const wetFilm = defineFormula({
 });
 
 /** One reading of a spot is the mean of three. Source: [WEAVER-2006] on SSPC-PA 2. */
-export const spotMean = (readings: readonly number[]): number => readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
+export const spotMean = (readings: readonly number[]): number =>
+  readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
 
 export const coatingFormulas = [spreadingRate, practicalSpreadingRate, thinnedSolids, wetFilm];

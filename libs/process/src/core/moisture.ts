@@ -51,7 +51,8 @@ export const moistureContent = defineFormula({
 /** Moisture at which the wood no longer floats, %: 100 (1 - Gb)/Gb. Source: [FPL-GTR-282-CH4] eq. 4-4. */
 export const sinkMoisture = (basicGravity: number): number => (100 * (1 - basicGravity)) / basicGravity;
 /** Moisture of wood with every pore full, %: 100 (1.54 - Gb)/(1.54 Gb). Source: [FPL-GTR-282-CH4] eq. 4-3. */
-export const greatestMoisture = (basicGravity: number): number => (100 * (1.54 - basicGravity)) / (1.54 * basicGravity);
+export const greatestMoisture = (basicGravity: number): number =>
+  (100 * (1.54 - basicGravity)) / (1.54 * basicGravity);
 
 /** Water that must leave a core to dry it. */
 export const waterInCore = defineFormula({
@@ -69,7 +70,13 @@ export const waterInCore = defineFormula({
   evaluate: ({ areaM2, thicknessMm, dryDensity, wetPercent, dryPercent }) =>
     inUnit('kg', (areaM2 * thicknessMm * dryDensity * (wetPercent - dryPercent)) / 100 / 1000),
   // 1 m2 x 0.0127 m x 140 kg/m3 x 1.38 = 2.4536 kg.
-  worked: [{ at: 'by hand: 1 m2 of 12.7 mm balsa from 150 to 12 %', given: { areaM2: 1, thicknessMm: 12.7, dryDensity: 140, wetPercent: 150, dryPercent: 12 }, printed: '2.45' }],
+  worked: [
+    {
+      at: 'by hand: 1 m2 of 12.7 mm balsa from 150 to 12 %',
+      given: { areaM2: 1, thicknessMm: 12.7, dryDensity: 140, wetPercent: 150, dryPercent: 12 },
+      printed: '2.45',
+    },
+  ],
 });
 
 export const moistureFormulas = [equilibriumMoistureContent, moistureContent, waterInCore];

@@ -18,19 +18,23 @@ export const CURE_REFERENCE_C = 25;
  * Worked: test/reference/cases/process-cure.ts
  */
 export const rateRatioOf = (activationEnergyKJPerMol: number, fromC: number, toC: number): number =>
-  Math.exp((activationEnergyKJPerMol / GAS_CONSTANT_KJ) * (1 / kelvinFromDegC(degC(fromC)) - 1 / kelvinFromDegC(degC(toC))));
+  Math.exp(
+    (activationEnergyKJPerMol / GAS_CONSTANT_KJ) *
+      (1 / kelvinFromDegC(degC(fromC)) - 1 / kelvinFromDegC(degC(toC))),
+  );
 
 /** The activation energy (kJ/mol) that two times at two temperatures imply. */
 export const energyFromTimes = (first: TimeAt, second: TimeAt): number =>
-  (GAS_CONSTANT_KJ * Math.log(first.time / second.time))
-  / (1 / kelvinFromDegC(degC(first.temperatureC)) - 1 / kelvinFromDegC(degC(second.temperatureC)));
+  (GAS_CONSTANT_KJ * Math.log(first.time / second.time)) /
+  (1 / kelvinFromDegC(degC(first.temperatureC)) - 1 / kelvinFromDegC(degC(second.temperatureC)));
 
 export interface TimeAt {
   readonly temperatureC: number;
   readonly time: number;
 }
 
-const temperature = (symbol: string, meaning: string) => ({ symbol, unit: 'degC', meaning, above: -60, upTo: 300 }) as const;
+const temperature = (symbol: string, meaning: string) =>
+  ({ symbol, unit: 'degC', meaning, above: -60, upTo: 300 }) as const;
 
 export const rateRatio = defineFormula({
   id: 'process.rate-ratio',
@@ -44,7 +48,13 @@ export const rateRatio = defineFormula({
   output: { symbol: 'k2/k1', unit: '1', meaning: 'how much faster it cures' },
   evaluate: ({ activationEnergy, fromC, toC }) => inUnit('1', rateRatioOf(activationEnergy, fromC, toC)),
   // 55,000/8.314463 x (1/293.15 - 1/303.15) = 6614.98 x 1.125266e-4 = 0.744362; exp = 2.1051.
-  worked: [{ at: 'by hand: 55 kJ/mol from 20 to 30 degC', given: { activationEnergy: 55, fromC: 20, toC: 30 }, printed: '2.105' }],
+  worked: [
+    {
+      at: 'by hand: 55 kJ/mol from 20 to 30 degC',
+      given: { activationEnergy: 55, fromC: 20, toC: 30 },
+      printed: '2.105',
+    },
+  ],
 });
 
 /** A time known at two temperatures, carried to a third along one activation energy. */
@@ -61,10 +71,19 @@ export const timeBetweenTemperatures = defineFormula({
   },
   output: { symbol: 't', unit: 'min', meaning: 'time at the temperature asked for' },
   evaluate: ({ timeA, temperatureA, timeB, temperatureB, atC }) => {
-    const energy = energyFromTimes({ temperatureC: temperatureA, time: timeA }, { temperatureC: temperatureB, time: timeB });
+    const energy = energyFromTimes(
+      { temperatureC: temperatureA, time: timeA },
+      { temperatureC: temperatureB, time: timeB },
+    );
     return inUnit('min', timeA / rateRatioOf(energy, temperatureA, atC));
   },
-  worked: [{ at: '95 % cure in 16.4 min at 150 degC and 4.2 min at 200 degC; printed for 170 degC', given: { timeA: 16.4, temperatureA: 150, timeB: 4.2, temperatureB: 200, atC: 170 }, printed: '9.2' }],
+  worked: [
+    {
+      at: '95 % cure in 16.4 min at 150 degC and 4.2 min at 200 degC; printed for 170 degC',
+      given: { timeA: 16.4, temperatureA: 150, timeB: 4.2, temperatureB: 200, atC: 170 },
+      printed: '9.2',
+    },
+  ],
 });
 
 /** The most a pot can heat itself when nothing is lost: heat of reaction over specific heat. */
@@ -78,7 +97,13 @@ export const adiabaticRise = defineFormula({
   },
   output: { symbol: 'ΔT', unit: 'K', meaning: 'rise if no heat is lost' },
   evaluate: ({ heatJPerG, specificHeatJPerGK }) => inUnit('K', heatJPerG / specificHeatJPerGK),
-  worked: [{ at: 'prepreg resin, 473.6 J/g over 1.26 J/gK', given: { heatJPerG: 473.6, specificHeatJPerGK: 1.26 }, printed: '375.9' }],
+  worked: [
+    {
+      at: 'prepreg resin, 473.6 J/g over 1.26 J/gK',
+      given: { heatJPerG: 473.6, specificHeatJPerGK: 1.26 },
+      printed: '375.9',
+    },
+  ],
 });
 
 export const arrheniusFormulas = [rateRatio, timeBetweenTemperatures, adiabaticRise];

@@ -21,12 +21,17 @@ const STEP_H = 0.5;
 export function courseFor(request: CureRequest): DeckCourse {
   const { temperature } = request;
   switch (temperature.kind) {
-    case 'constant': return steady(request, () => temperature.temperatureC);
+    case 'constant':
+      return steady(request, () => temperature.temperatureC);
     case 'day-night': {
-      const [mean, swing] = [(temperature.dayC + temperature.nightC) / 2, (temperature.dayC - temperature.nightC) / 2];
+      const [mean, swing] = [
+        (temperature.dayC + temperature.nightC) / 2,
+        (temperature.dayC - temperature.nightC) / 2,
+      ];
       return steady(request, (hour) => mean + swing * Math.cos((2 * Math.PI * (hour - WARMEST_HOUR)) / 24));
     }
-    case 'hourly': return forecastCourse(request, temperature);
+    case 'hourly':
+      return forecastCourse(request, temperature);
   }
 }
 
@@ -37,15 +42,23 @@ export const startOf = ({ startAt, temperature }: CureRequest): Instant | undefi
 
 function steady(request: CureRequest, airAt: (localHour: number) => number): DeckCourse {
   const start = startOf(request);
-  const startHour = start === undefined ? request.startHour ?? 9 : localHourOf(start.epochMs, start.offsetMin);
+  const startHour =
+    start === undefined ? (request.startHour ?? 9) : localHourOf(start.epochMs, start.offsetMin);
   const temperaturesC = Float64Array.from({ length: HORIZON_H / STEP_H + 1 }, (_, step) => {
     const hour = (startHour + step * STEP_H) % 24;
     return deckTemperature(airAt(hour), hour, request.warmth);
   });
-  return { kind: request.temperature.kind, stepH: STEP_H, temperaturesC, lengthH: HORIZON_H, offsetMinAt: () => start?.offsetMin ?? 0 };
+  return {
+    kind: request.temperature.kind,
+    stepH: STEP_H,
+    temperaturesC,
+    lengthH: HORIZON_H,
+    offsetMinAt: () => start?.offsetMin ?? 0,
+  };
 }
 
-const localHourOf = (epochMs: number, offsetMin: number): number => ((epochMs / HOUR_MS + offsetMin / 60) % 24 + 24) % 24;
+const localHourOf = (epochMs: number, offsetMin: number): number =>
+  (((epochMs / HOUR_MS + offsetMin / 60) % 24) + 24) % 24;
 
 type Hourly = Extract<CureRequest['temperature'], { readonly kind: 'hourly' }>;
 
@@ -55,9 +68,15 @@ function forecastCourse(request: CureRequest, { forecast, elsewhereDeckC }: Hour
   const last = sky.hours.length - 1;
   const fromH = ((startOf(request)?.epochMs ?? sky.startMs) - sky.startMs) / HOUR_MS;
   const lengthH = elsewhereDeckC === undefined ? last - fromH : HORIZON_H;
-  const temperaturesC = Float64Array.from({ length: Math.floor(lengthH / STEP_H) + 1 }, (_, step) => deckAt(sky, fromH + step * STEP_H) ?? elsewhereDeckC ?? Number.NaN);
+  const temperaturesC = Float64Array.from(
+    { length: Math.floor(lengthH / STEP_H) + 1 },
+    (_, step) => deckAt(sky, fromH + step * STEP_H) ?? elsewhereDeckC ?? Number.NaN,
+  );
   return {
-    kind: 'hourly', stepH: STEP_H, temperaturesC, lengthH,
+    kind: 'hourly',
+    stepH: STEP_H,
+    temperaturesC,
+    lengthH,
     offsetMinAt: (after) => sky.offset(sky.startMs + (fromH + after) * HOUR_MS),
   };
 }

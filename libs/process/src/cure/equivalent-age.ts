@@ -44,7 +44,10 @@ function ageOver(fromC: number, toC: number, law: AgeLaw): number {
   return sum / (3 * HALVES);
 }
 
-export const paceAt = (temperatureC: number, { referenceC, activationEnergyKJPerMol, stopsBelowC }: AgeLaw): number =>
+export const paceAt = (
+  temperatureC: number,
+  { referenceC, activationEnergyKJPerMol, stopsBelowC }: AgeLaw,
+): number =>
   temperatureC < stopsBelowC ? 0 : rateRatioOf(activationEnergyKJPerMol, referenceC, temperatureC);
 
 /** Hours until the age is reached, straight within a step; undefined when the course ends before. */
@@ -62,9 +65,20 @@ export function hoursToAge(ages: Float64Array, stepH: number, ageH: number): num
 }
 
 /** Nurse-Saul maturity, degC h or degC d: the sum of (T - T0) dt, nothing below the datum. Source: [NURSE-SAUL]. */
-export const temperatureTimeSum = (segments: readonly { readonly duration: number; readonly temperatureC: number }[], datumC: number): number =>
-  segments.reduce((sum, { duration, temperatureC }) => sum + Math.max(0, temperatureC - datumC) * duration, 0);
+export const temperatureTimeSum = (
+  segments: readonly { readonly duration: number; readonly temperatureC: number }[],
+  datumC: number,
+): number =>
+  segments.reduce(
+    (sum, { duration, temperatureC }) => sum + Math.max(0, temperatureC - datumC) * duration,
+    0,
+  );
 
 /** Temperature-adjusted age of the model code: the sum of exp[13.65 - 4000/(273 + T)] dt; 0.998 at 20 degC, not 1. Source: [FIB-MC-2010]. */
-export const temperatureAdjustedAge = (segments: readonly { readonly duration: number; readonly temperatureC: number }[]): number =>
-  segments.reduce((sum, { duration, temperatureC }) => sum + duration * Math.exp(13.65 - 4000 / (273 + temperatureC)), 0);
+export const temperatureAdjustedAge = (
+  segments: readonly { readonly duration: number; readonly temperatureC: number }[],
+): number =>
+  segments.reduce(
+    (sum, { duration, temperatureC }) => sum + duration * Math.exp(13.65 - 4000 / (273 + temperatureC)),
+    0,
+  );

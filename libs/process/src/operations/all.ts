@@ -7,5 +7,10 @@ import { prepareOperations } from './prepare.js';
 
 /** Every operation of the trade for this job, in the order the trade does them. */
 export const operations: readonly Operation[] = [
-  ...prepareOperations, ...openOperations, ...injectOperations, ...bondOperations, ...finishOperations, cleanUpSpot,
+  ...prepareOperations,
+  ...openOperations,
+  ...injectOperations,
+  ...bondOperations,
+  ...finishOperations,
+  cleanUpSpot,
 ];

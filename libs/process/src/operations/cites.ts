@@ -2,9 +2,15 @@ import type { ThreePoint } from '#lib/kernel';
 import type { Cite } from '#lib/provenance';
 import type { Wait } from './operation.js';
 
-export const fromMemory: Cite = { source: 'FROM-MEMORY', note: 'unit rate of a skilled hand under cover, tuned to published job totals' };
+export const fromMemory: Cite = {
+  source: 'FROM-MEMORY',
+  note: 'unit rate of a skilled hand under cover, tuned to published job totals',
+};
 export const commonPractice: Cite = { source: 'COMMON-PRACTICE' };
-export const splitFromMemory: Cite = { source: 'FROM-MEMORY', note: 'one rate for out and back, shared two fifths to three fifths' };
+export const splitFromMemory: Cite = {
+  source: 'FROM-MEMORY',
+  note: 'one rate for out and back, shared two fifths to three fifths',
+};
 
 export const threePoint = (low: number, likely: number, high: number): ThreePoint => ({ low, likely, high });
 

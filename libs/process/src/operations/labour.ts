@@ -4,7 +4,15 @@ import type { Cite } from '#lib/provenance';
 import { operations } from './all.js';
 import { threePoint } from './cites.js';
 import { modifiersFor, type Modifier } from './modifiers.js';
-import { appliesTo, drivers, type Driver, type DriverAmounts, type Operation, type OperationFlags, type Phase } from './operation.js';
+import {
+  appliesTo,
+  drivers,
+  type Driver,
+  type DriverAmounts,
+  type Operation,
+  type OperationFlags,
+  type Phase,
+} from './operation.js';
 
 /** Hours of one operation on this job, and how they came about. */
 export interface OperationHours {
@@ -15,14 +23,21 @@ export interface OperationHours {
   readonly driver: Driver;
   readonly driverAmount: number;
   readonly hoursPerDriver: ThreePoint;
-  readonly modifiers: readonly { readonly code: string; readonly title: string; readonly factor: ThreePoint; readonly cite: Cite }[];
+  readonly modifiers: readonly {
+    readonly code: string;
+    readonly title: string;
+    readonly factor: ThreePoint;
+    readonly cite: Cite;
+  }[];
   readonly hours: ThreePoint;
   readonly cite: Cite;
 }
 
 /** The operations that belong to a job with these drivers and flags, in trade order. */
 export function operationsFor(amounts: DriverAmounts, flags: OperationFlags): readonly Operation[] {
-  return operations.filter((operation) => appliesTo(operation.appliesWhen, flags) && amountOf(amounts, operation.driver) > 0);
+  return operations.filter(
+    (operation) => appliesTo(operation.appliesWhen, flags) && amountOf(amounts, operation.driver) > 0,
+  );
 }
 
 /** Three-point hours per operation that has any: unit rate times driver times every modifier that touches it. */
@@ -37,8 +52,20 @@ function hoursOf(operation: Operation, driverAmount: number, flags: OperationFla
   const { code, title, phase, skill, driver, hours, cite } = operation;
   const applied = modifiersFor(operation, flags);
   return {
-    code, title, phase, skill, driver, driverAmount, hoursPerDriver: hours, cite,
-    modifiers: applied.map(({ code: name, title: words, factor, cite: source }) => ({ code: name, title: words, factor, cite: source })),
+    code,
+    title,
+    phase,
+    skill,
+    driver,
+    driverAmount,
+    hoursPerDriver: hours,
+    cite,
+    modifiers: applied.map(({ code: name, title: words, factor, cite: source }) => ({
+      code: name,
+      title: words,
+      factor,
+      cite: source,
+    })),
     hours: modified(hours, driverAmount, applied),
   };
 }
@@ -47,15 +74,20 @@ function modified(rate: ThreePoint, amount: number, applied: readonly Modifier[]
   const factor = (pick: (point: ThreePoint) => number): number =>
     applied.reduce((product, modifier) => product * pick(modifier.factor), amount);
   return threePoint(
-    rate.low * factor(({ low }) => low), rate.likely * factor(({ likely }) => likely), rate.high * factor(({ high }) => high));
+    rate.low * factor(({ low }) => low),
+    rate.likely * factor(({ likely }) => likely),
+    rate.high * factor(({ high }) => high),
+  );
 }
 
-const amountOf = (amounts: DriverAmounts, driver: Driver): number => amounts[driver] ?? (driver === 'job' ? 1 : 0);
+const amountOf = (amounts: DriverAmounts, driver: Driver): number =>
+  amounts[driver] ?? (driver === 'job' ? 1 : 0);
 
 const driverFaults = (amounts: DriverAmounts): readonly Problem[] =>
   Object.entries(amounts).flatMap(([name, amount]) => {
     const at = `/${name}`;
-    if (!drivers.some((driver) => driver === name)) return [problem('not-one-of', at, { value: name, choices: drivers.join(', ') })];
+    if (!drivers.some((driver) => driver === name))
+      return [problem('not-one-of', at, { value: name, choices: drivers.join(', ') })];
     if (!Number.isFinite(amount)) return [problem('not-a-number', at, { value: String(amount), hint: '' })];
     return amount < 0 ? [problem('out-of-range', at, { value: amount, range: '0 or more' })] : [];
   });

@@ -7,8 +7,25 @@ import type { Cite } from '#lib/provenance';
  * `extra-ply-m2` is the ply area beyond two plies; `day` is a working day of the crew.
  */
 export const drivers = [
-  'job', 'day', 'opened-m2', 'cut-m', 'taper-m', 'laminate-m2', 'extra-ply-m2', 'faired-m2-cycle', 'primed-m2-coat',
-  'topcoat-m2-coat', 'finish-m2', 'nonskid-m2', 'hole', 'fitting-small', 'fitting-large', 'insert', 'plate', 'support-m2-below', 'injection-hole',
+  'job',
+  'day',
+  'opened-m2',
+  'cut-m',
+  'taper-m',
+  'laminate-m2',
+  'extra-ply-m2',
+  'faired-m2-cycle',
+  'primed-m2-coat',
+  'topcoat-m2-coat',
+  'finish-m2',
+  'nonskid-m2',
+  'hole',
+  'fitting-small',
+  'fitting-large',
+  'insert',
+  'plate',
+  'support-m2-below',
+  'injection-hole',
 ] as const;
 export type Driver = (typeof drivers)[number];
 
@@ -45,13 +62,28 @@ export type Wait =
   | { readonly kind: 'cure'; readonly until: 'gel' | 'release' | 'sandable' | 'full' }
   | { readonly kind: 'drying'; readonly daysThreePoint: ThreePoint; readonly cite: Cite }
   | { readonly kind: 'hold'; readonly hoursThreePoint: ThreePoint; readonly why: string; readonly cite: Cite }
-  | { readonly kind: 'elapsed'; readonly hoursThreePoint: ThreePoint; readonly why: string; readonly cite: Cite };
+  | {
+      readonly kind: 'elapsed';
+      readonly hoursThreePoint: ThreePoint;
+      readonly why: string;
+      readonly cite: Cite;
+    };
 
 /** Which weather gate the work stands behind. */
 export type GateKind = 'none' | 'dry-deck' | 'resin' | 'coating';
 
 /** What an operation takes from the stores; the amounts are worked out by take-off. */
-export type Consumes = 'resin' | 'filler' | 'core' | 'fabric' | 'primer' | 'topcoat' | 'nonskid' | 'fairing' | 'abrasive' | 'sealant';
+export type Consumes =
+  | 'resin'
+  | 'filler'
+  | 'core'
+  | 'fabric'
+  | 'primer'
+  | 'topcoat'
+  | 'nonskid'
+  | 'fairing'
+  | 'abrasive'
+  | 'sealant';
 
 /** Conditions that slow or speed an operation; see `modifiers`. */
 export type Strain = 'overhead-from-below' | 'on-deck' | 'by-area';
@@ -83,6 +115,9 @@ export interface Operation {
 export const defineOperation = (operation: Operation): Operation => operation;
 
 export const appliesTo = (appliesWhen: AppliesWhen, flags: OperationFlags): boolean =>
-  Object.entries(appliesWhen).every(([flag, values]) => values.some((value) => value === valueOf(flags, flag)));
+  Object.entries(appliesWhen).every(([flag, values]) =>
+    values.some((value) => value === valueOf(flags, flag)),
+  );
 
-const valueOf = (flags: OperationFlags, flag: string): unknown => Object.entries(flags).find(([name]) => name === flag)?.[1];
+const valueOf = (flags: OperationFlags, flag: string): unknown =>
+  Object.entries(flags).find(([name]) => name === flag)?.[1];

@@ -26,7 +26,9 @@ export const ambientPressure = defineFormula({
   id: 'process.ambient-pressure',
   title: 'Air pressure at an altitude',
   cite: { source: 'US-STD-ATM-1976' },
-  inputs: { altitudeM: { symbol: 'H', unit: 'm', meaning: 'altitude above the sea', from: -500, upTo: 5000 } },
+  inputs: {
+    altitudeM: { symbol: 'H', unit: 'm', meaning: 'altitude above the sea', from: -500, upTo: 5000 },
+  },
   output: { symbol: 'p', unit: 'kPa', meaning: 'pressure of the air' },
   evaluate: ({ altitudeM }) => inUnit('kPa', standardPressurePa(altitudeM) / 1000),
   worked: [{ at: 'handbook table 1, 1000 m', given: { altitudeM: 1000 }, printed: '89.875' }],
@@ -39,12 +41,24 @@ export const vacuumPressure = defineFormula({
   cite: { source: 'TM-1-1500-204-23-11', clause: 'negative pressure' },
   inputs: {
     ambient: { symbol: 'p', unit: 'kPa', meaning: 'pressure of the air', above: 0, upTo: 110 },
-    vacuumFraction: { symbol: 'v', unit: '1', meaning: 'share of the air that the pump takes away', from: 0, upTo: 0.98 },
+    vacuumFraction: {
+      symbol: 'v',
+      unit: '1',
+      meaning: 'share of the air that the pump takes away',
+      from: 0,
+      upTo: 0.98,
+    },
   },
   output: { symbol: 'p_v', unit: 'kPa', meaning: 'pressure of the bag' },
   evaluate: ({ ambient, vacuumFraction }) => inUnit('kPa', ambient * vacuumFraction),
   // 22 inHg of 29.92 is 0.7353 of 101.325 kPa: 74.5 kPa, the 10.8 psi that the manual prints.
-  worked: [{ at: '22 inHg at sea level, printed as 10.8 psi', given: { ambient: 101.325, vacuumFraction: 0.7353 }, printed: '74.5' }],
+  worked: [
+    {
+      at: '22 inHg at sea level, printed as 10.8 psi',
+      given: { ambient: 101.325, vacuumFraction: 0.7353 },
+      printed: '74.5',
+    },
+  ],
 });
 
 /** Time to empty a tight bag: t = (V/S) ln(p0/p1). */
@@ -59,8 +73,15 @@ export const pumpDownTime = defineFormula({
     toKPa: { symbol: 'p1', unit: 'kPa', meaning: 'pressure at the end', above: 0 },
   },
   output: { symbol: 't', unit: 'min', meaning: 'time' },
-  evaluate: ({ volumeL, pumpLPerMin, fromKPa, toKPa }) => inUnit('min', (volumeL / pumpLPerMin) * Math.log(fromKPa / toKPa)),
-  worked: [{ at: 'by hand: 20 l at 50 l/min from 101.3 to 10 kPa, 0.4 ln 10.13', given: { volumeL: 20, pumpLPerMin: 50, fromKPa: 101.3, toKPa: 10 }, printed: '0.926' }],
+  evaluate: ({ volumeL, pumpLPerMin, fromKPa, toKPa }) =>
+    inUnit('min', (volumeL / pumpLPerMin) * Math.log(fromKPa / toKPa)),
+  worked: [
+    {
+      at: 'by hand: 20 l at 50 l/min from 101.3 to 10 kPa, 0.4 ln 10.13',
+      given: { volumeL: 20, pumpLPerMin: 50, fromKPa: 101.3, toKPa: 10 },
+      printed: '0.926',
+    },
+  ],
 });
 
 /** Flow that leaks into a bag: q = V dp/dt. */
@@ -76,7 +97,13 @@ export const leakLoad = defineFormula({
   output: { symbol: 'q', unit: 'kPa.l/min', meaning: 'leak' },
   evaluate: ({ volumeL, dropKPa, minutes }) => inUnit('kPa.l/min', (volumeL * dropKPa) / minutes),
   // 1 inHg (3.386 kPa) a minute in 20 l is 67.7 kPa l/min, which is 11.3 mbar l/s.
-  worked: [{ at: 'by hand: 1 inHg a minute in 20 l', given: { volumeL: 20, dropKPa: 3.38639, minutes: 1 }, printed: '67.7' }],
+  worked: [
+    {
+      at: 'by hand: 1 inHg a minute in 20 l',
+      given: { volumeL: 20, dropKPa: 3.38639, minutes: 1 },
+      printed: '67.7',
+    },
+  ],
 });
 
 export const atmosphereFormulas = [ambientPressure, vacuumPressure, pumpDownTime, leakLoad];

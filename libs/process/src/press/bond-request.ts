@@ -13,7 +13,12 @@ export interface BondPressureRequest {
   /** Pressure the bed needs; the default is for a wet bed under a piece that lies on its camber. */
   readonly requiredKPa?: number;
   /** Plain core that must be bent onto the camber adds its own pressure. */
-  readonly camber?: { readonly radiusMm: number; readonly pieceLengthMm: number; readonly thicknessMm: number; readonly modulusMPa: number };
+  readonly camber?: {
+    readonly radiusMm: number;
+    readonly pieceLengthMm: number;
+    readonly thicknessMm: number;
+    readonly modulusMPa: number;
+  };
   readonly innerSkin: {
     readonly thicknessMm: number;
     readonly modulusMPa?: number;
@@ -83,7 +88,13 @@ export interface InnerSkinCheck {
   readonly stressMPa: number;
   readonly allowedStressMPa: number;
   readonly verdict: 'passes' | 'fails';
-  readonly props: { readonly needed: boolean; readonly spacingMm?: number; readonly count?: number; readonly lines?: number; readonly why: string };
+  readonly props: {
+    readonly needed: boolean;
+    readonly spacingMm?: number;
+    readonly count?: number;
+    readonly lines?: number;
+    readonly why: string;
+  };
 }
 
 export interface BondPressurePlan {
@@ -108,7 +119,15 @@ export interface PressSettings {
   readonly skinStrengthMPa: number;
   readonly deadLoadKPa: number;
   readonly bagKg: number;
-  readonly batten: { readonly widthMm: number; readonly heightMm: number; readonly modulusMPa: number; readonly spacingMm: number; readonly screwSpacingMm: number; readonly screwDiameterMm: number; readonly threadMm: number };
+  readonly batten: {
+    readonly widthMm: number;
+    readonly heightMm: number;
+    readonly modulusMPa: number;
+    readonly spacingMm: number;
+    readonly screwSpacingMm: number;
+    readonly screwDiameterMm: number;
+    readonly threadMm: number;
+  };
   readonly vacuum: { readonly fraction: number; readonly pumpLPerMin: number; readonly bagVolumeL: number };
   readonly perimeterM: number;
   readonly assumptions: readonly ProcessAssumption[];

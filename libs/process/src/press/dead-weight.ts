@@ -51,7 +51,13 @@ export const camberPressure = defineFormula({
   evaluate: ({ modulusMPa, thicknessMm, radiusMm, lengthMm }) =>
     inUnit('kPa', (1000 * 8 * modulusMPa * thicknessMm ** 3) / (12 * radiusMm * lengthMm ** 2)),
   // 8 x 100 x 12.7^3 / (12 x 5000 x 400^2) = 1,638,706 / 9.6e9 = 1.707e-4 MPa.
-  worked: [{ at: 'by hand: foam of 100 MPa, 12.7 mm, 5 m radius, 400 mm long', given: { modulusMPa: 100, thicknessMm: 12.7, radiusMm: 5000, lengthMm: 400 }, printed: '0.17' }],
+  worked: [
+    {
+      at: 'by hand: foam of 100 MPa, 12.7 mm, 5 m radius, 400 mm long',
+      given: { modulusMPa: 100, thicknessMm: 12.7, radiusMm: 5000, lengthMm: 400 },
+      printed: '0.17',
+    },
+  ],
 });
 
 export const weightFormulas = [weightPressure, weightNeeded, camberPressure];

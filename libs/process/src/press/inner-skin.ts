@@ -22,7 +22,13 @@ export const skinSag = defineFormula({
   evaluate: ({ pressureKPa, spanMm, thicknessMm, modulusMPa }) =>
     inUnit('mm', (5 * (pressureKPa / 1000) * spanMm ** 4) / (384 * modulusMPa * (thicknessMm ** 3 / 12))),
   // 5 x 0.002 x 300^4/(384 x 9000 x 3^3/12) = 8.1e7/7.776e6 = 10.4 mm.
-  worked: [{ at: 'by hand: 2 kPa on 3 mm of 9 GPa over 300 mm', given: { pressureKPa: 2, spanMm: 300, thicknessMm: 3, modulusMPa: 9000 }, printed: '10.4' }],
+  worked: [
+    {
+      at: 'by hand: 2 kPa on 3 mm of 9 GPa over 300 mm',
+      given: { pressureKPa: 2, spanMm: 300, thicknessMm: 3, modulusMPa: 9000 },
+      printed: '10.4',
+    },
+  ],
 });
 
 /** Bending stress of the same strip: 6 q L2/(8 t2). */
@@ -32,9 +38,16 @@ export const skinStress = defineFormula({
   cite: { source: 'CIVIL-BEAM-TABLE', clause: 'simply supported, uniform load' },
   inputs: strip,
   output: { symbol: 'σ', unit: 'MPa', meaning: 'bending stress at midspan' },
-  evaluate: ({ pressureKPa, spanMm, thicknessMm }) => inUnit('MPa', (6 * (pressureKPa / 1000) * spanMm ** 2) / (8 * thicknessMm ** 2)),
+  evaluate: ({ pressureKPa, spanMm, thicknessMm }) =>
+    inUnit('MPa', (6 * (pressureKPa / 1000) * spanMm ** 2) / (8 * thicknessMm ** 2)),
   // 6 x 0.002 x 300^2/(8 x 9) = 15 MPa.
-  worked: [{ at: 'by hand: 2 kPa on 3 mm over 300 mm', given: { pressureKPa: 2, spanMm: 300, thicknessMm: 3 }, printed: '15.0' }],
+  worked: [
+    {
+      at: 'by hand: 2 kPa on 3 mm over 300 mm',
+      given: { pressureKPa: 2, spanMm: 300, thicknessMm: 3 },
+      printed: '15.0',
+    },
+  ],
 });
 
 /** Spacing of props that keeps the sag of the bay within a limit; the end bay of a continuous strip: q L4/(185 E I). */
@@ -52,7 +65,13 @@ export const propSpacing = defineFormula({
   evaluate: ({ pressureKPa, sagMm, thicknessMm, modulusMPa }) =>
     inUnit('mm', ((sagMm * 185 * modulusMPa * thicknessMm ** 3) / 12 / (pressureKPa / 1000)) ** 0.25),
   // 1 x 185 x 9000 x 27/12/0.002 = 1.873e9; fourth root 208.0 mm.
-  worked: [{ at: 'by hand: 2 kPa on 3 mm of 9 GPa, 1 mm', given: { pressureKPa: 2, sagMm: 1, thicknessMm: 3, modulusMPa: 9000 }, printed: '208' }],
+  worked: [
+    {
+      at: 'by hand: 2 kPa on 3 mm of 9 GPa, 1 mm',
+      given: { pressureKPa: 2, sagMm: 1, thicknessMm: 3, modulusMPa: 9000 },
+      printed: '208',
+    },
+  ],
 });
 
 export const innerSkinFormulas = [skinSag, skinStress, propSpacing];

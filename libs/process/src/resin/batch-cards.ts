@@ -22,15 +22,24 @@ export function cardsOf(pots: StepPots, context: CardContext): readonly PlannedB
   if (totalG === 0) return [];
   const shares = sharesOf(pots, context.request);
   const weights = shares.map(({ share }) => share);
-  const [resin, hardener, filler] = [demand.resinG, demand.hardenerG, demand.fillerG].map((total) => shareOut(total, weights));
-  return shares.map((share, index) => card({ pots, share, context, resinG: resin[index], hardenerG: hardener[index], fillerG: filler[index] }));
+  const [resin, hardener, filler] = [demand.resinG, demand.hardenerG, demand.fillerG].map((total) =>
+    shareOut(total, weights),
+  );
+  return shares.map((share, index) =>
+    card({ pots, share, context, resinG: resin[index], hardenerG: hardener[index], fillerG: filler[index] }),
+  );
 }
 
-function sharesOf({ demand, totalG, largestG, limitedBy }: StepPots, request: BatchRequest): readonly PotShare[] {
+function sharesOf(
+  { demand, totalG, largestG, limitedBy }: StepPots,
+  request: BatchRequest,
+): readonly PotShare[] {
   const step = request.steps[demand.index];
   const pieces: readonly BeddedPiece[] = step.pieces ?? labelledPlies(step.plies);
   const most = Math.max(largestG, SMALLEST_POT_G);
-  return pieces.length === 0 ? equalPots(totalG, most, { limitedBy, title: demand.title }) : potsByPiece(pieces, most / totalG, limitedBy);
+  return pieces.length === 0
+    ? equalPots(totalG, most, { limitedBy, title: demand.title })
+    : potsByPiece(pieces, most / totalG, limitedBy);
 }
 
 const labelledPlies = (plies: BatchRequest['steps'][number]['plies']): readonly BeddedPiece[] =>
@@ -50,12 +59,25 @@ function card({ pots, share, context, resinG, hardenerG, fillerG }: CardParts): 
   const mixedG = toTenths(resinG + hardenerG + fillerG);
   const { lifeMin } = context.clock.lifeOf(mixedG);
   return {
-    number: 0, stepIndex: demand.index, step: demand.step, title: demand.title, resinG, hardenerG, fillerG,
-    ...(demand.filler === undefined ? {} : { filler: demand.filler }), mixedG, mixedMl: mixedG / demand.densityGPerCm3,
+    number: 0,
+    stepIndex: demand.index,
+    step: demand.step,
+    title: demand.title,
+    resinG,
+    hardenerG,
+    fillerG,
+    ...(demand.filler === undefined ? {} : { filler: demand.filler }),
+    mixedG,
+    mixedMl: mixedG / demand.densityGPerCm3,
     weigh: weighings(context, demand.filler, { resinG, hardenerG, fillerG }),
-    ...pumpsOf(context, resinG), covers: share.covers, spreadMin: mixedG * minutesPerG,
-    useWithinMin: lifeMin * paceOf(context.request).usableFraction, potLifeMin: lifeMin, forgottenPotPeakC: context.clock.potPeakC(mixedG),
-    limitedBy: share.limitedBy, edgeOpenMin: context.edgeOpenMin,
+    ...pumpsOf(context, resinG),
+    covers: share.covers,
+    spreadMin: mixedG * minutesPerG,
+    useWithinMin: lifeMin * paceOf(context.request).usableFraction,
+    potLifeMin: lifeMin,
+    forgottenPotPeakC: context.clock.potPeakC(mixedG),
+    limitedBy: share.limitedBy,
+    edgeOpenMin: context.edgeOpenMin,
   };
 }
 
@@ -66,17 +88,47 @@ interface Masses {
 }
 
 /** Resin first, hardener on top, stir, then the filler: the scale's readings add up. */
-function weighings({ resin, hardener, request }: CardContext, fillerCode: string | undefined, { resinG, hardenerG, fillerG }: Masses): readonly Weighing[] {
+function weighings(
+  { resin, hardener, request }: CardContext,
+  fillerCode: string | undefined,
+  { resinG, hardenerG, fillerG }: Masses,
+): readonly Weighing[] {
   const filler = request.fillers.find(({ code }) => code === fillerCode);
   return [
-    { what: 'resin', name: resin.name, addG: resinG, scaleShowsG: resinG, volumeMl: resinG / resin.densityGPerCm3.value },
-    { what: 'hardener', name: hardener.name, addG: hardenerG, scaleShowsG: toTenths(resinG + hardenerG), volumeMl: hardenerG / hardener.densityGPerCm3.value },
+    {
+      what: 'resin',
+      name: resin.name,
+      addG: resinG,
+      scaleShowsG: resinG,
+      volumeMl: resinG / resin.densityGPerCm3.value,
+    },
+    {
+      what: 'hardener',
+      name: hardener.name,
+      addG: hardenerG,
+      scaleShowsG: toTenths(resinG + hardenerG),
+      volumeMl: hardenerG / hardener.densityGPerCm3.value,
+    },
     ...fillerWeighing(filler, fillerG, toTenths(resinG + hardenerG + fillerG)),
   ];
 }
 
-const fillerWeighing = (filler: Filler | undefined, fillerG: number, scaleShowsG: number): readonly Weighing[] =>
-  filler === undefined ? [] : [{ what: 'filler', name: filler.name, addG: fillerG, scaleShowsG, volumeMl: fillerG / filler.bulkDensityGPerCm3.value }];
+const fillerWeighing = (
+  filler: Filler | undefined,
+  fillerG: number,
+  scaleShowsG: number,
+): readonly Weighing[] =>
+  filler === undefined
+    ? []
+    : [
+        {
+          what: 'filler',
+          name: filler.name,
+          addG: fillerG,
+          scaleShowsG,
+          volumeMl: fillerG / filler.bulkDensityGPerCm3.value,
+        },
+      ];
 
 function pumpsOf({ request, resin, hardener }: CardContext, resinG: number): { readonly pumps?: string } {
   if (request.pumpResinMlPerStroke === undefined) return {};

@@ -58,7 +58,8 @@ export interface PlannedBatch {
 }
 
 export interface BatchFinding {
-  readonly code: 'piece-too-large' | 'pot-too-short' | 'layer-heats' | 'deck-warmer-than-limit' | 'small-pots';
+  readonly code:
+    'piece-too-large' | 'pot-too-short' | 'layer-heats' | 'deck-warmer-than-limit' | 'small-pots';
   readonly severity: 'stop' | 'warn' | 'note';
   readonly text: string;
   readonly facts: Readonly<Record<string, string | number>>;
@@ -72,11 +73,22 @@ export interface HardenerVerdict {
 }
 
 export interface BatchPlan {
-  readonly resin: { readonly code: string; readonly name: string; readonly hardener: string; readonly hardenerName: string; readonly why: string };
+  readonly resin: {
+    readonly code: string;
+    readonly name: string;
+    readonly hardener: string;
+    readonly hardenerName: string;
+    readonly why: string;
+  };
   readonly considered: readonly HardenerVerdict[];
   readonly demand: ResinDemand;
   readonly batches: readonly PlannedBatch[];
-  readonly potLife: { readonly at100GMin: number; readonly lowMin: number; readonly highMin: number; readonly temperatureC: number };
+  readonly potLife: {
+    readonly at100GMin: number;
+    readonly lowMin: number;
+    readonly highMin: number;
+    readonly temperatureC: number;
+  };
   readonly adiabaticRiseK: number;
   readonly findings: readonly BatchFinding[];
   readonly assumptions: readonly ProcessAssumption[];

@@ -37,7 +37,9 @@ export function tryHardener(request: BatchRequest, hardener: Hardener): Hardener
 
 function edgeOpen(request: BatchRequest, hardener: Hardener): number {
   const deckC = request.deckTemperatureC ?? request.temperatureC;
-  const filmGelMin = (hardener.gelH.value * 60) / rateRatioOf(request.resin.activationEnergyKJPerMol.value, REFERENCE_C, deckC);
+  const filmGelMin =
+    (hardener.gelH.value * 60) /
+    rateRatioOf(request.resin.activationEnergyKJPerMol.value, REFERENCE_C, deckC);
   return filmGelMin * EDGE_SHARE;
 }
 
@@ -47,51 +49,89 @@ const countOf = (pots: readonly StepPots[]): number =>
 type Tried = Omit<HardenerTrial, 'objections'>;
 
 function objectionsTo(request: BatchRequest, trial: Tried): readonly string[] {
-  return [...temperatureObjections(request, trial.hardener), ...trial.pots.flatMap((pots) => potObjections(request, trial, pots))];
+  return [
+    ...temperatureObjections(request, trial.hardener),
+    ...trial.pots.flatMap((pots) => potObjections(request, trial, pots)),
+  ];
 }
 
-function temperatureObjections(request: BatchRequest, { name, lowestTemperatureC, highestTemperatureC }: Hardener): readonly string[] {
+function temperatureObjections(
+  request: BatchRequest,
+  { name, lowestTemperatureC, highestTemperatureC }: Hardener,
+): readonly string[] {
   const deckC = request.deckTemperatureC ?? request.temperatureC;
   const coldestC = Math.min(deckC, request.temperatureC);
   const warmestC = Math.max(deckC, request.temperatureC);
   return [
-    ...(coldestC < lowestTemperatureC.value ? [`${name} stops curing below ${lowestTemperatureC.value} degC; it is ${Number(coldestC.toFixed(1))} degC`] : []),
-    ...(warmestC > highestTemperatureC.value ? [`${name} is too quick above ${highestTemperatureC.value} degC; it is ${Number(warmestC.toFixed(1))} degC`] : []),
+    ...(coldestC < lowestTemperatureC.value
+      ? [
+          `${name} stops curing below ${lowestTemperatureC.value} degC; it is ${Number(coldestC.toFixed(1))} degC`,
+        ]
+      : []),
+    ...(warmestC > highestTemperatureC.value
+      ? [
+          `${name} is too quick above ${highestTemperatureC.value} degC; it is ${Number(warmestC.toFixed(1))} degC`,
+        ]
+      : []),
   ];
 }
 
-function potObjections(request: BatchRequest, { hardener, edgeOpenMin }: Tried, { demand, totalG, largestG, minutesPerG }: StepPots): readonly string[] {
+function potObjections(
+  request: BatchRequest,
+  { hardener, edgeOpenMin }: Tried,
+  { demand, totalG, largestG, minutesPerG }: StepPots,
+): readonly string[] {
   if (totalG === 0) return [];
   const needed = Math.min(totalG, SMALLEST_POT_G);
-  if (largestG < needed) return [`${demand.title}: a pot of ${needed.toFixed(0)} g cannot be mixed and spread within half the pot life of ${hardener.name}`];
+  if (largestG < needed)
+    return [
+      `${demand.title}: a pot of ${needed.toFixed(0)} g cannot be mixed and spread within half the pot life of ${hardener.name}`,
+    ];
   const worst = largestPieceOf(request, demand.index, totalG);
   if (worst === undefined) return [];
   const minutes = pieceMinutes(request, worst.massG, { largestG, minutesPerG });
-  return minutes <= edgeOpenMin ? [] : [`${demand.title}: piece ${worst.label} takes ${minutes.toFixed(0)} min, its first edge stays open for ${edgeOpenMin.toFixed(0)} min`];
+  return minutes <= edgeOpenMin
+    ? []
+    : [
+        `${demand.title}: piece ${worst.label} takes ${minutes.toFixed(0)} min, its first edge stays open for ${edgeOpenMin.toFixed(0)} min`,
+      ];
 }
 
 /** Time from the first pot on a piece until its last edge is down. */
-export function pieceMinutes(request: BatchRequest, massG: number, { largestG, minutesPerG }: { readonly largestG: number; readonly minutesPerG: number }): number {
+export function pieceMinutes(
+  request: BatchRequest,
+  massG: number,
+  { largestG, minutesPerG }: { readonly largestG: number; readonly minutesPerG: number },
+): number {
   const { mixingMinutes, people } = paceOf(request);
   const extraPots = Math.ceil(massG / Math.max(largestG, SMALLEST_POT_G)) - 1;
   return massG * minutesPerG + (people === 1 ? extraPots * mixingMinutes : 0);
 }
 
-export function largestPieceOf(request: BatchRequest, index: number, totalG: number): { readonly label: string; readonly massG: number; readonly areaM2: number } | undefined {
+export function largestPieceOf(
+  request: BatchRequest,
+  index: number,
+  totalG: number,
+): { readonly label: string; readonly massG: number; readonly areaM2: number } | undefined {
   const pieces = request.steps[index].pieces ?? [];
   const area = pieces.reduce((sum, { areaM2 }) => sum + areaM2, 0);
-  return [...pieces].sort((a, b) => b.areaM2 - a.areaM2).map(({ label, areaM2 }) => ({ label, areaM2, massG: (totalG * areaM2) / area }))[0];
+  return [...pieces]
+    .sort((a, b) => b.areaM2 - a.areaM2)
+    .map(({ label, areaM2 }) => ({ label, areaM2, massG: (totalG * areaM2) / area }))[0];
 }
 
 const speeds = ['fast', 'medium', 'slow', 'extra-slow'];
-const bySpeed = (a: HardenerTrial, b: HardenerTrial): number => speeds.indexOf(a.hardener.speed) - speeds.indexOf(b.hardener.speed);
+const bySpeed = (a: HardenerTrial, b: HardenerTrial): number =>
+  speeds.indexOf(a.hardener.speed) - speeds.indexOf(b.hardener.speed);
 
 /** The quickest hardener that leaves the crew calm pots and not many more of them; else the one with the fewest objections, the slower on a tie. */
 export function chooseHardener(trials: readonly HardenerTrial[]): HardenerTrial {
   const ordered = [...trials].sort(bySpeed);
   const workable = ordered.filter(({ objections }) => objections.length === 0);
   const fewest = Math.min(...workable.map(({ potCount }) => potCount));
-  const calm = workable.find((trial) => trial.pots.every(isCalm) && trial.potCount <= fewest * MOST_POTS_RATIO);
+  const calm = workable.find(
+    (trial) => trial.pots.every(isCalm) && trial.potCount <= fewest * MOST_POTS_RATIO,
+  );
   if (calm !== undefined) return calm;
   if (workable.length > 0) return workable[workable.length - 1];
   return [...ordered].reverse().sort((a, b) => a.objections.length - b.objections.length)[0];
@@ -99,9 +139,13 @@ export function chooseHardener(trials: readonly HardenerTrial[]): HardenerTrial 
 
 const isCalm = ({ totalG, largestG }: StepPots): boolean => largestG >= Math.min(totalG, CALM_POT_G);
 
-export function verdictsOn(trials: readonly HardenerTrial[], chosen: HardenerTrial): readonly HardenerVerdict[] {
+export function verdictsOn(
+  trials: readonly HardenerTrial[],
+  chosen: HardenerTrial,
+): readonly HardenerVerdict[] {
   return trials.map((trial) => ({
-    code: trial.hardener.code, name: trial.hardener.name,
+    code: trial.hardener.code,
+    name: trial.hardener.name,
     verdict: trial === chosen ? 'chosen' : trial.objections.length === 0 ? 'workable' : 'refused',
     reasons: trial.objections.length > 0 ? trial.objections : [strengthsOf(trial)],
   }));

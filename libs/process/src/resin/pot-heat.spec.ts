@@ -1,5 +1,12 @@
 import { expect, test } from '@jest/globals';
-import { courseOf, GEL_CONVERSION, layerLossTimeMin, peakOf, potLossTimeMin, rateForPotLife } from './pot-heat.js';
+import {
+  courseOf,
+  GEL_CONVERSION,
+  layerLossTimeMin,
+  peakOf,
+  potLossTimeMin,
+  rateForPotLife,
+} from './pot-heat.js';
 
 const epoxy = { heatJPerG: 450, specificHeatJPerGK: 1.9, activationEnergyKJPerMol: 55, densityGPerCm3: 1.12 };
 
@@ -24,7 +31,8 @@ test('a 100 g pot loses heat with a time constant of about half an hour', () => 
 
 test('a pot calibrated on its printed life gels after it, a larger one sooner, a spread one much later', () => {
   const ratePerMin = rateForPotLife(epoxy, 25, { massG: 100, potLifeMin: 25 });
-  const gelOf = (lossTimeMin: number) => courseOf({ matter: epoxy, airC: 25, ratePerMin, lossTimeMin }).gelMin;
+  const gelOf = (lossTimeMin: number) =>
+    courseOf({ matter: epoxy, airC: 25, ratePerMin, lossTimeMin }).gelMin;
   expect(gelOf(potLossTimeMin(epoxy, 100))).toBeCloseTo(25, 1);
   expect(gelOf(potLossTimeMin(epoxy, 500))).toBeLessThan(25);
   expect(gelOf(layerLossTimeMin(epoxy, 1.5))).toBeGreaterThan(35);

@@ -102,7 +102,10 @@ function meeting(before: PotState, after: PotState): PotState {
   };
 }
 
-function advanced({ matter, airC, ratePerMin, lossTimeMin }: PotCase, { minutes, temperatureC, conversion }: PotState): PotState {
+function advanced(
+  { matter, airC, ratePerMin, lossTimeMin }: PotCase,
+  { minutes, temperatureC, conversion }: PotState,
+): PotState {
   const rise = matter.heatJPerG / matter.specificHeatJPerGK;
   const speed = ratePerMin * rateRatioOf(matter.activationEnergyKJPerMol, airC, temperatureC);
   const rate = speed * (1 - conversion);
@@ -142,9 +145,14 @@ const MOST_TURNS = 25;
  *
  * Gel time falls steadily with the rate; a secant on both logarithms finds it in a few turns, held inside a bracket.
  */
-export function rateForPotLife(matter: PotMatter, airC: number, { massG, potLifeMin }: { readonly massG: number; readonly potLifeMin: number }): number {
+export function rateForPotLife(
+  matter: PotMatter,
+  airC: number,
+  { massG, potLifeMin }: { readonly massG: number; readonly potLifeMin: number },
+): number {
   const lossTimeMin = potLossTimeMin(matter, massG);
-  const excess = (logRate: number): number => Math.log(gelMinutesOf({ matter, airC, ratePerMin: Math.exp(logRate), lossTimeMin }) / potLifeMin);
+  const excess = (logRate: number): number =>
+    Math.log(gelMinutesOf({ matter, airC, ratePerMin: Math.exp(logRate), lossTimeMin }) / potLifeMin);
   const isothermal = Math.log(-Math.log(1 - GEL_CONVERSION) / potLifeMin);
   let [slow, fast] = [isothermal - Math.log(40), isothermal + 0.1];
   let [slowExcess, fastExcess] = [excess(slow), excess(fast)];

@@ -2,7 +2,14 @@ import type { Hardener, PotLife, ResinSystem } from '#lib/catalogue';
 import { computeChecked, type Figure } from '#lib/provenance';
 import { rateRatioOf, timeBetweenTemperatures } from '../cure/arrhenius.js';
 import { catalogueIn, enteredIn, workedOut } from '../unit-figures.js';
-import { courseOf, layerLossTimeMin, peakOf, potLossTimeMin, rateForPotLife, type PotMatter } from './pot-heat.js';
+import {
+  courseOf,
+  layerLossTimeMin,
+  peakOf,
+  potLossTimeMin,
+  rateForPotLife,
+  type PotMatter,
+} from './pot-heat.js';
 
 /** How long a pot of any size lasts at one temperature. */
 export interface PotClock {
@@ -21,12 +28,19 @@ const tableMassesG = [25, 100, 400, 1600, 6400] as const;
 export function potClock(resin: ResinSystem, hardener: Hardener, temperatureC: number): PotClock {
   const at100G = potLifeFigure(resin, hardener, temperatureC);
   const matter = matterOf(resin);
-  const ratePerMin = rateForPotLife(matter, temperatureC, { massG: referenceOf(hardener).massG, potLifeMin: at100G.value });
+  const ratePerMin = rateForPotLife(matter, temperatureC, {
+    massG: referenceOf(hardener).massG,
+    potLifeMin: at100G.value,
+  });
   const potCase = (lossTimeMin: number) => ({ matter, airC: temperatureC, ratePerMin, lossTimeMin });
   const table = tableMassesG.map((massG) => courseOf(potCase(potLossTimeMin(matter, massG))));
   return {
     at100G,
-    lifeOf: (massG) => between(massG, table.map(({ gelMin, halfTimeC }) => ({ lifeMin: gelMin, warmingK: halfTimeC - temperatureC }))),
+    lifeOf: (massG) =>
+      between(
+        massG,
+        table.map(({ gelMin, halfTimeC }) => ({ lifeMin: gelMin, warmingK: halfTimeC - temperatureC })),
+      ),
     potPeakC: rememberedPeak((massG) => peakOf(potCase(potLossTimeMin(matter, massG)))),
     layerPeakC: (thicknessMm) => peakOf(potCase(layerLossTimeMin(matter, thicknessMm))),
   };
@@ -47,14 +61,21 @@ type PotState = ReturnType<PotClock['lifeOf']>;
 
 function between(massG: number, states: readonly PotState[]): PotState {
   const place = Math.min(Math.max(Math.log2(massG / tableMassesG[0]) / 2, 0), states.length - 1.000001);
-  const [below, above, share] = [states[Math.floor(place)], states[Math.floor(place) + 1], place - Math.floor(place)];
-  const blend = (pick: (state: PotState) => number): number => pick(below) * (1 - share) + pick(above) * share;
+  const [below, above, share] = [
+    states[Math.floor(place)],
+    states[Math.floor(place) + 1],
+    place - Math.floor(place),
+  ];
+  const blend = (pick: (state: PotState) => number): number =>
+    pick(below) * (1 - share) + pick(above) * share;
   return { lifeMin: blend(({ lifeMin }) => lifeMin), warmingK: blend(({ warmingK }) => warmingK) };
 }
 
 export const matterOf = (resin: ResinSystem): PotMatter => ({
-  heatJPerG: resin.heatOfReactionJPerG.value, specificHeatJPerGK: resin.specificHeatJPerGK.value,
-  activationEnergyKJPerMol: resin.activationEnergyKJPerMol.value, densityGPerCm3: resin.densityGPerCm3.value,
+  heatJPerG: resin.heatOfReactionJPerG.value,
+  specificHeatJPerGK: resin.specificHeatJPerGK.value,
+  activationEnergyKJPerMol: resin.activationEnergyKJPerMol.value,
+  densityGPerCm3: resin.densityGPerCm3.value,
 });
 
 const referenceOf = ({ potLives }: Hardener): PotLife => potLives[0];
@@ -62,8 +83,12 @@ const referenceOf = ({ potLives }: Hardener): PotLife => potLives[0];
 /** Pot life of the reference mass: along the spec's own two temperatures where it has them, else by Arrhenius. */
 export function potLifeFigure(resin: ResinSystem, hardener: Hardener, temperatureC: number): Figure<'min'> {
   const first = referenceOf(hardener);
-  const second = hardener.potLives.find(({ massG, temperatureC: at }) => massG === first.massG && at !== first.temperatureC);
-  return second === undefined ? byArrhenius(resin, hardener, temperatureC) : byTwoTemperatures({ resin, hardener, first, second }, temperatureC);
+  const second = hardener.potLives.find(
+    ({ massG, temperatureC: at }) => massG === first.massG && at !== first.temperatureC,
+  );
+  return second === undefined
+    ? byArrhenius(resin, hardener, temperatureC)
+    : byTwoTemperatures({ resin, hardener, first, second }, temperatureC);
 }
 
 interface TwoLives {
@@ -86,21 +111,45 @@ function byTwoTemperatures({ resin, hardener, first, second }: TwoLives, atC: nu
 
 function byArrhenius(resin: ResinSystem, hardener: Hardener, atC: number): Figure<'min'> {
   const first = referenceOf(hardener);
-  const life = catalogueIn('min', first.minutes, 'pot life', { item: resin.code, field: `${hardener.code}/potLives` });
-  const energy = catalogueIn('kJ/mol', resin.activationEnergyKJPerMol, 'activation energy', { item: resin.code, field: 'activationEnergyKJPerMol' });
+  const life = catalogueIn('min', first.minutes, 'pot life', {
+    item: resin.code,
+    field: `${hardener.code}/potLives`,
+  });
+  const energy = catalogueIn('kJ/mol', resin.activationEnergyKJPerMol, 'activation energy', {
+    item: resin.code,
+    field: 'activationEnergyKJPerMol',
+  });
   const ratio = rateRatioOf(energy.value, first.temperatureC, atC);
   return workedOut('min', life.value / ratio, 'pot life of the reference mass', {
-    formula: 'process.rate-ratio', title: 'Pot life carried by one activation energy', symbol: 't', cite: { source: 'ARRHENIUS' },
+    formula: 'process.rate-ratio',
+    title: 'Pot life carried by one activation energy',
+    symbol: 't',
+    cite: { source: 'ARRHENIUS' },
     inputs: { life, energy, atC: enteredIn('degC', atC, 'temperature of the pot', '/temperatureC') },
   });
 }
 
 /** Low and high pot life: the spread of the sheet, and of the activation energy where only that carries it. */
-export function potLifeBand(resin: ResinSystem, hardener: Hardener, temperatureC: number): { readonly low: number; readonly high: number } {
+export function potLifeBand(
+  resin: ResinSystem,
+  hardener: Hardener,
+  temperatureC: number,
+): { readonly low: number; readonly high: number } {
   const figure = potLifeFigure(resin, hardener, temperatureC);
   const { minutes, temperatureC: at } = referenceOf(hardener);
-  const spread = { low: (minutes.low ?? minutes.value) / minutes.value, high: (minutes.high ?? minutes.value) / minutes.value };
+  const spread = {
+    low: (minutes.low ?? minutes.value) / minutes.value,
+    high: (minutes.high ?? minutes.value) / minutes.value,
+  };
   const { value, low = value, high = value } = resin.activationEnergyKJPerMol;
-  const carried = hardener.potLives.length > 1 ? [1] : [low, high].map((energy) => rateRatioOf(value, at, temperatureC) / rateRatioOf(energy, at, temperatureC));
-  return { low: figure.value * spread.low * Math.min(1, ...carried), high: figure.value * spread.high * Math.max(1, ...carried) };
+  const carried =
+    hardener.potLives.length > 1
+      ? [1]
+      : [low, high].map(
+          (energy) => rateRatioOf(value, at, temperatureC) / rateRatioOf(energy, at, temperatureC),
+        );
+  return {
+    low: figure.value * spread.low * Math.min(1, ...carried),
+    high: figure.value * spread.high * Math.max(1, ...carried),
+  };
 }

@@ -20,8 +20,10 @@ const STIR_FILLER_MIN = 2;
 
 export function paceOf(request: BatchRequest): CrewPace {
   return {
-    people: request.people, usableFraction: request.usableFraction ?? 0.5,
-    mixingMinutes: request.mixingMinutes ?? 4, largestPotG: request.largestPotG ?? 1000,
+    people: request.people,
+    usableFraction: request.usableFraction ?? 0.5,
+    mixingMinutes: request.mixingMinutes ?? 4,
+    largestPotG: request.largestPotG ?? 1000,
   };
 }
 
@@ -32,15 +34,33 @@ export const minutesPerUnitOf = (request: BatchRequest, index: number): number =
 export function potsFor(demand: StepDemand, request: BatchRequest, clock: PotClock): StepPots {
   const pace = paceOf(request);
   const totalG = demand.resinG + demand.hardenerG + demand.fillerG;
-  const minutesPerG = totalG === 0 ? 0 : (minutesPerUnitOf(request, demand.index) * demand.units) / (pace.people * totalG);
+  const minutesPerG =
+    totalG === 0 ? 0 : (minutesPerUnitOf(request, demand.index) * demand.units) / (pace.people * totalG);
   const stirMin = pace.mixingMinutes + (demand.fillerG > 0 ? STIR_FILLER_MIN : 0);
-  const byTime = largest((massG) => stirMin + massG * minutesPerG <= pace.usableFraction * clock.lifeOf(massG).lifeMin, pace.largestPotG);
+  const byTime = largest(
+    (massG) => stirMin + massG * minutesPerG <= pace.usableFraction * clock.lifeOf(massG).lifeMin,
+    pace.largestPotG,
+  );
   const byHeat = largest((massG) => clock.lifeOf(massG).warmingK <= MOST_WARMING_K, pace.largestPotG);
   const largestG = Math.min(byTime, byHeat, pace.largestPotG);
-  return { demand, totalG, minutesPerG, largestG, limitedBy: limitOf({ byTime, byHeat, potSize: pace.largestPotG }) };
+  return {
+    demand,
+    totalG,
+    minutesPerG,
+    largestG,
+    limitedBy: limitOf({ byTime, byHeat, potSize: pace.largestPotG }),
+  };
 }
 
-function limitOf({ byTime, byHeat, potSize }: { readonly byTime: number; readonly byHeat: number; readonly potSize: number }): BatchLimit {
+function limitOf({
+  byTime,
+  byHeat,
+  potSize,
+}: {
+  readonly byTime: number;
+  readonly byHeat: number;
+  readonly potSize: number;
+}): BatchLimit {
   if (byTime <= byHeat && byTime < potSize) return 'pot-life';
   return byHeat < potSize ? 'exotherm' : 'pot-size';
 }

@@ -32,7 +32,10 @@ const film: Basis = {
     netL: computeChecked(filmVolume, {
       areaM2: enteredIn('m2', step.areaM2 ?? 0, 'area', `${at}/areaM2`),
       litresPerM2: amountOf('l/m2', step, step.litresPerM2, `${at}/litresPerM2`),
-      coats: step.coats === undefined ? assumedIn('1', one, 'coats', `${at}/coats`) : enteredIn('1', step.coats, 'coats', `${at}/coats`),
+      coats:
+        step.coats === undefined
+          ? assumedIn('1', one, 'coats', `${at}/coats`)
+          : enteredIn('1', step.coats, 'coats', `${at}/coats`),
     }),
   }),
 };
@@ -67,7 +70,13 @@ const section: Basis = {
   }),
 };
 
-const allOpen = { value: 1, low: 0.3, high: 1, because: 'scores pressed full from both sides', cite: { source: 'FROM-MEMORY' } };
+const allOpen = {
+  value: 1,
+  low: 0.3,
+  high: 1,
+  because: 'scores pressed full from both sides',
+  cite: { source: 'FROM-MEMORY' },
+};
 
 const kerfs: Basis = {
   faults: (step, at) => [
@@ -84,7 +93,10 @@ const kerfs: Basis = {
       spacingMm: enteredIn('mm', step.spacingMm ?? 1, 'spacing of the scores', `${at}/spacingMm`),
       widthMm: enteredIn('mm', step.widthMm ?? 0, 'width of a score', `${at}/widthMm`),
       depthMm: enteredIn('mm', step.depthMm ?? 0, 'depth of a score', `${at}/depthMm`),
-      openFraction: enteredOrAssumed('1', step.openFraction, 'share of the score that fills', { at: `${at}/openFraction`, ...allOpen }),
+      openFraction: enteredOrAssumed('1', step.openFraction, 'share of the score that fills', {
+        at: `${at}/openFraction`,
+        ...allOpen,
+      }),
     }),
   }),
 };
@@ -96,11 +108,19 @@ const plies: Basis = {
   ],
   net: (step, at, density) => {
     const parts = (step.plies ?? []).map((ply, index) => plyFigure(ply, `${at}/plies/${index}`));
-    const mass = sumOf('g', 'mixed resin in all plies', Object.fromEntries(parts.map((part, index) => [`ply${index + 1}`, part])));
+    const mass = sumOf(
+      'g',
+      'mixed resin in all plies',
+      Object.fromEntries(parts.map((part, index) => [`ply${index + 1}`, part])),
+    );
     return {
       units: (step.plies ?? []).reduce((sum, ply) => sum + ply.areaM2, 0),
       netL: workedOut('l', mass.value / density.value / 1000, 'net volume', {
-        formula: 'process.volume-of-mass', title: 'Volume of a mass of mixed resin', symbol: 'V', cite: { source: 'ARITHMETIC' }, inputs: { mass, density },
+        formula: 'process.volume-of-mass',
+        title: 'Volume of a mass of mixed resin',
+        symbol: 'V',
+        cite: { source: 'ARITHMETIC' },
+        inputs: { mass, density },
       }),
     };
   },
@@ -112,11 +132,17 @@ const plyFaults = (ply: PlyToWet, at: string): readonly Problem[] => [
   ...numberFaults(`${at}/fibreMassFraction`, ply.fibreMassFraction, { above: 0.1, below: 0.95, unit: '' }),
 ];
 
-const plyFigure = (ply: PlyToWet, at: string): Figure<'g'> => computeChecked(plyResin, {
-  arealMassGPerM2: enteredIn('g/m2', ply.arealMassGPerM2, 'dry areal mass', `${at}/arealMassGPerM2`),
-  areaM2: enteredIn('m2', ply.areaM2, 'area', `${at}/areaM2`),
-  fibreMassFraction: enteredIn('1', ply.fibreMassFraction, 'fibre mass fraction', `${at}/fibreMassFraction`),
-});
+const plyFigure = (ply: PlyToWet, at: string): Figure<'g'> =>
+  computeChecked(plyResin, {
+    arealMassGPerM2: enteredIn('g/m2', ply.arealMassGPerM2, 'dry areal mass', `${at}/arealMassGPerM2`),
+    areaM2: enteredIn('m2', ply.areaM2, 'area', `${at}/areaM2`),
+    fibreMassFraction: enteredIn(
+      '1',
+      ply.fibreMassFraction,
+      'fibre mass fraction',
+      `${at}/fibreMassFraction`,
+    ),
+  });
 
 const holes: Basis = {
   faults: (step, at) => [
@@ -138,7 +164,12 @@ const bases: Readonly<Record<StepBasis, Basis>> = { film, bed, section, kerfs, p
 
 export const basisOf = (step: ResinStepRequest): Basis => bases[stepDefinitions[step.step].basis];
 
-function amountOf<U extends string>(unit: U, step: ResinStepRequest, given: number | undefined, at: string): Figure<U> {
+function amountOf<U extends string>(
+  unit: U,
+  step: ResinStepRequest,
+  given: number | undefined,
+  at: string,
+): Figure<U> {
   const { amount } = stepDefinitions[step.step];
   return amount === undefined || given !== undefined
     ? enteredIn(unit, given ?? 0, 'amount of the step', at)

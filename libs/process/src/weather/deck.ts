@@ -19,11 +19,32 @@ export const warmthFaults = (at: string, warmth: DeckWarmth | undefined): readon
 ];
 
 /** Temperature of the deck at a local hour of the day (0 to 24). */
-export function deckTemperature(airC: number, localHour: number, { sunK = 0, heaterK = 0, tentK = 0 }: DeckWarmth = {}): number {
+export function deckTemperature(
+  airC: number,
+  localHour: number,
+  { sunK = 0, heaterK = 0, tentK = 0 }: DeckWarmth = {},
+): number {
   return airC + heaterK + tentK + sunK * Math.max(0, Math.sin((Math.PI * (localHour - 6)) / 12));
 }
 
-export const warmthAssumptions = (at: string, warmth: DeckWarmth | undefined): readonly ProcessAssumption[] =>
-  warmth?.sunK !== undefined ? [] : assumptionFrom(assumedIn('K', {
-    value: 0, low: 0, high: 20, because: 'shade and night decide a cure; a dark deck in the sun is far warmer, but the sun is not to be counted on', cite: { source: 'COMMON-PRACTICE' },
-  }, 'how much the sun warms the deck above the air', `${at}/sunK`));
+export const warmthAssumptions = (
+  at: string,
+  warmth: DeckWarmth | undefined,
+): readonly ProcessAssumption[] =>
+  warmth?.sunK !== undefined
+    ? []
+    : assumptionFrom(
+        assumedIn(
+          'K',
+          {
+            value: 0,
+            low: 0,
+            high: 20,
+            because:
+              'shade and night decide a cure; a dark deck in the sun is far warmer, but the sun is not to be counted on',
+            cite: { source: 'COMMON-PRACTICE' },
+          },
+          'how much the sun warms the deck above the air',
+          `${at}/sunK`,
+        ),
+      );

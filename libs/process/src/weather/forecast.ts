@@ -1,6 +1,13 @@
 import { problem, type Problem } from '#lib/kernel';
 import { countFaults, numberFaults, optionalFaults } from '../request-faults.js';
-import { instantFaults, readInstant, writeInstant, zoneFaults, zoneOffset, type ZoneOffset } from './instant.js';
+import {
+  instantFaults,
+  readInstant,
+  writeInstant,
+  zoneFaults,
+  zoneOffset,
+  type ZoneOffset,
+} from './instant.js';
 
 /** One hour of a forecast that the caller brings. */
 export interface ForecastHour {
@@ -35,7 +42,11 @@ export function forecastFaults(forecast: Forecast, at: string): readonly Problem
 const hourFaults = (hour: ForecastHour, at: string): readonly Problem[] => [
   ...instantFaults(`${at}/at`, hour.at),
   ...numberFaults(`${at}/temperatureC`, hour.temperatureC, { from: -40, upTo: 55, unit: 'degC' }),
-  ...numberFaults(`${at}/relativeHumidityPercent`, hour.relativeHumidityPercent, { above: 0, upTo: 100, unit: '%' }),
+  ...numberFaults(`${at}/relativeHumidityPercent`, hour.relativeHumidityPercent, {
+    above: 0,
+    upTo: 100,
+    unit: '%',
+  }),
   ...optionalFaults(`${at}/windMPerS`, hour.windMPerS, { from: 0, upTo: 120, unit: 'm/s' }),
   ...optionalFaults(`${at}/rainMm`, hour.rainMm, { from: 0, upTo: 300, unit: 'mm' }),
 ];
@@ -52,8 +63,10 @@ function stepFaults({ hours }: Forecast, at: string, zone: KnownZone | undefined
     const hoursApart = (epochOf(hour) - epochOf(hours[index])) / MS_PER_HOUR;
     const place = `${at}/hours/${index + 1}/at`;
     if (hoursApart === 1) return [];
-    if (hasClockChange(hours[index], hoursApart, zone)) return [problem('clock-change', place, { zone: zone?.zone ?? '', value: hour.at })];
-    if (hoursApart <= 0) return [problem('forecast-order', place, { value: hour.at, before: hours[index].at })];
+    if (hasClockChange(hours[index], hoursApart, zone))
+      return [problem('clock-change', place, { zone: zone?.zone ?? '', value: hour.at })];
+    if (hoursApart <= 0)
+      return [problem('forecast-order', place, { value: hour.at, before: hours[index].at })];
     return [problem('forecast-gap', place, { hours: hoursApart, expected: 1 })];
   });
 }
@@ -68,11 +81,17 @@ function hasClockChange(before: ForecastHour, hoursApart: number, zone: KnownZon
 function offsetFaults({ hours }: Forecast, at: string, zone: KnownZone | undefined): readonly Problem[] {
   if (zone?.at === undefined) return [];
   const { at: offsetAt } = zone;
-  const wrong = hours.flatMap((hour, index) => wrongOffset(hour, `${at}/hours/${index}/at`, { zone: zone.zone, at: offsetAt }));
+  const wrong = hours.flatMap((hour, index) =>
+    wrongOffset(hour, `${at}/hours/${index}/at`, { zone: zone.zone, at: offsetAt }),
+  );
   return wrong.slice(0, 1);
 }
 
-function wrongOffset(hour: ForecastHour, at: string, zone: { readonly zone: string; readonly at: ZoneOffset }): readonly Problem[] {
+function wrongOffset(
+  hour: ForecastHour,
+  at: string,
+  zone: { readonly zone: string; readonly at: ZoneOffset },
+): readonly Problem[] {
   const instant = readInstant(hour.at);
   if (instant === undefined || instant.offsetMin === 0) return [];
   const expected = zone.at(instant.epochMs);
@@ -80,7 +99,13 @@ function wrongOffset(hour: ForecastHour, at: string, zone: { readonly zone: stri
   const stoodBefore = zone.at(instant.epochMs - 24 * MS_PER_HOUR) === instant.offsetMin;
   return stoodBefore
     ? [problem('clock-change', at, { zone: zone.zone, value: hour.at })]
-    : [problem('wrong-zone', at, { given: inHours(instant.offsetMin), zone: zone.zone, expected: inHours(expected) })];
+    : [
+        problem('wrong-zone', at, {
+          given: inHours(instant.offsetMin),
+          zone: zone.zone,
+          expected: inHours(expected),
+        }),
+      ];
 }
 
 const inHours = (offsetMin: number): string => writeInstant(0, offsetMin).slice(19).replace('Z', '+00:00');

@@ -16,8 +16,16 @@ export function readInstant(text: string): Instant | undefined {
   const offsetMin = offsetOf(parts[7]);
   // Date.UTC would read the years 0 to 99 as 1900 to 1999.
   const localMs = new Date(Date.UTC(2000, 0, 1, hour, minute, second)).setUTCFullYear(year, month - 1, day);
-  const isReal = new Date(localMs).getUTCDate() === day && hour < 24 && minute < 60 && second < 60 && month >= 1 && month <= 12;
-  return isReal && Math.abs(offsetMin) < MOST_OFFSET_MIN ? { epochMs: localMs - offsetMin * 60_000, offsetMin } : undefined;
+  const isReal =
+    new Date(localMs).getUTCDate() === day &&
+    hour < 24 &&
+    minute < 60 &&
+    second < 60 &&
+    month >= 1 &&
+    month <= 12;
+  return isReal && Math.abs(offsetMin) < MOST_OFFSET_MIN
+    ? { epochMs: localMs - offsetMin * 60_000, offsetMin }
+    : undefined;
 }
 
 /** No clock on earth stands farther from UTC. */
@@ -35,7 +43,11 @@ export type ZoneOffset = (epochMs: number) => number;
 export function zoneOffset(timeZone: string): ZoneOffset | undefined {
   try {
     const format = new Intl.DateTimeFormat('en-US', { timeZone, timeZoneName: 'longOffset' });
-    return rememberedByDay((epochMs) => offsetInName(format.formatToParts(new Date(epochMs)).find(({ type }) => type === 'timeZoneName')?.value ?? 'GMT'));
+    return rememberedByDay((epochMs) =>
+      offsetInName(
+        format.formatToParts(new Date(epochMs)).find(({ type }) => type === 'timeZoneName')?.value ?? 'GMT',
+      ),
+    );
   } catch {
     return undefined;
   }
@@ -67,15 +79,26 @@ function offsetInName(name: string): number {
 }
 
 export const zoneFaults = (at: string, timeZone: string | undefined): readonly Problem[] =>
-  timeZone === undefined || zoneOffset(timeZone) !== undefined ? [] : [problem('unknown-code', at, { value: timeZone, kind: 'time zone', known: 'names of the zone database such as Europe/Lisbon' })];
+  timeZone === undefined || zoneOffset(timeZone) !== undefined
+    ? []
+    : [
+        problem('unknown-code', at, {
+          value: timeZone,
+          kind: 'time zone',
+          known: 'names of the zone database such as Europe/Lisbon',
+        }),
+      ];
 
 const FIRST_DATE = '2000-01-01';
 const LAST_DATE = '2199-12-31';
 
 /** A calendar date that exists, in the years that work can be planned for. */
 export function dateFaults(at: string, date: string): readonly Problem[] {
-  if (readInstant(`${date}T00:00:00Z`) === undefined) return [problem('not-in-form', at, { value: String(date), form: 'a date such as 2026-05-04' })];
-  return date >= FIRST_DATE && date <= LAST_DATE ? [] : [problem('out-of-range', at, { value: date, range: `from ${FIRST_DATE} to ${LAST_DATE}` })];
+  if (readInstant(`${date}T00:00:00Z`) === undefined)
+    return [problem('not-in-form', at, { value: String(date), form: 'a date such as 2026-05-04' })];
+  return date >= FIRST_DATE && date <= LAST_DATE
+    ? []
+    : [problem('out-of-range', at, { value: date, range: `from ${FIRST_DATE} to ${LAST_DATE}` })];
 }
 
 export const instantFaults = (at: string, text: string): readonly Problem[] =>

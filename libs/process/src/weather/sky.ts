@@ -22,10 +22,19 @@ export function skyOf(forecast: Forecast, warmth?: DeckWarmth): Sky {
     const epochMs = epochOf(hour);
     return deckTemperature(hour.temperatureC, localHour(epochMs, offset), warmth);
   });
-  return { hours, startMs: epochOf(hours[0]), offset, deckC, dewC: Float64Array.from(hours, ({ temperatureC, relativeHumidityPercent }) => dewPointOf(temperatureC, relativeHumidityPercent)) };
+  return {
+    hours,
+    startMs: epochOf(hours[0]),
+    offset,
+    deckC,
+    dewC: Float64Array.from(hours, ({ temperatureC, relativeHumidityPercent }) =>
+      dewPointOf(temperatureC, relativeHumidityPercent),
+    ),
+  };
 }
 
-const localHour = (epochMs: number, offset: ZoneOffset): number => (((epochMs / HOUR_MS + offset(epochMs) / 60) % 24) + 24) % 24;
+const localHour = (epochMs: number, offset: ZoneOffset): number =>
+  (((epochMs / HOUR_MS + offset(epochMs) / 60) % 24) + 24) % 24;
 
 export interface PlaceClock {
   readonly name: string;

@@ -5,7 +5,15 @@ import { choiceFaults, countFaults, numberFaults, optionalFaults, repeatFaults }
 import type { ProcessAssumption } from '../unit-figures.js';
 import { warmthAssumptions, warmthFaults, type DeckWarmth } from './deck.js';
 import { epochOf, forecastFaults, type Forecast } from './forecast.js';
-import { coatingLimits, requirementsOf, resinLimits, tenderHours, type GateLimits, type GateName, type Requirement } from './gates.js';
+import {
+  coatingLimits,
+  requirementsOf,
+  resinLimits,
+  tenderHours,
+  type GateLimits,
+  type GateName,
+  type Requirement,
+} from './gates.js';
 import { instantFaults, readInstant } from './instant.js';
 import { HOUR_MS, skyOf, type Sky } from './sky.js';
 import { worksAt, type WorkTimes } from './working-time.js';
@@ -81,7 +89,13 @@ export function weatherGates(request: WeatherRequest): Outcome<WeatherPlan> {
   const sky = request.forecast === undefined ? undefined : skyOf(request.forecast, request.warmth);
   return success({
     steps: request.steps.map((step) => stepWeather(request, step, sky)),
-    hours: sky?.hours.map(({ at }, index) => ({ at, dewPointC: sky.dewC[index], deckC: sky.deckC[index], dewMarginK: sky.deckC[index] - sky.dewC[index] })) ?? [],
+    hours:
+      sky?.hours.map(({ at }, index) => ({
+        at,
+        dewPointC: sky.dewC[index],
+        deckC: sky.deckC[index],
+        dewMarginK: sky.deckC[index] - sky.dewC[index],
+      })) ?? [],
     assumptions: [...warmthAssumptions('/warmth', request.warmth), ...silenceAssumptions(request)],
   });
 }
@@ -90,12 +104,27 @@ function stepWeather(request: WeatherRequest, step: WeatherStep, sky: Sky | unde
   const limits = limitsOf(request, step);
   const requires = requirementsOf(limits, request.shelter);
   const named = { code: step.code, title: step.title, requires };
-  if (sky === undefined) return { ...named, windows: [], shutBy: [], note: 'no forecast was given; these are the conditions to wait for' };
+  if (sky === undefined)
+    return {
+      ...named,
+      windows: [],
+      shutBy: [],
+      note: 'no forecast was given; these are the conditions to wait for',
+    };
   const shut = shutGates(request, limits, sky);
   const fromMs = step.earliestAt === undefined ? undefined : readInstant(step.earliestAt)?.epochMs;
-  const works = worksIn(sky, request.workTimes).map((isWorked, hour) => isWorked && (fromMs === undefined || sky.startMs + (hour + 1) * HOUR_MS > fromMs));
-  const ends = endsOf(sky, shut, { workH: step.workH, tenderH: (deckC) => step.untilSafeH ?? tenderHours(limits, deckC) });
-  return { ...named, windows: windowsOf(sky, works, ends), shutBy: tally(ends.filter((_, hour) => works[hour])) };
+  const works = worksIn(sky, request.workTimes).map(
+    (isWorked, hour) => isWorked && (fromMs === undefined || sky.startMs + (hour + 1) * HOUR_MS > fromMs),
+  );
+  const ends = endsOf(sky, shut, {
+    workH: step.workH,
+    tenderH: (deckC) => step.untilSafeH ?? tenderHours(limits, deckC),
+  });
+  return {
+    ...named,
+    windows: windowsOf(sky, works, ends),
+    shutBy: tally(ends.filter((_, hour) => works[hour])),
+  };
 }
 
 export const limitsOf = ({ resin, hardener }: WeatherRequest, { gate, coating }: WeatherStep): GateLimits => {
@@ -111,19 +140,30 @@ function shutGates(place: Place, limits: GateLimits, sky: Sky): readonly (GateNa
   return sky.hours.map((hour, index) => {
     const marginK = sky.deckC[index] - sky.dewC[index];
     const values: Readonly<Record<GateName, number>> = {
-      'dew-margin': -marginK, humidity: hour.relativeHumidityPercent, 'too-cold': -sky.deckC[index], 'too-warm': sky.deckC[index],
-      rain: hour.rainMm ?? 0, wind: hour.windMPerS ?? 0, 'core-moisture': place.coreMoisturePercent ?? 0,
+      'dew-margin': -marginK,
+      'humidity': hour.relativeHumidityPercent,
+      'too-cold': -sky.deckC[index],
+      'too-warm': sky.deckC[index],
+      'rain': hour.rainMm ?? 0,
+      'wind': hour.windMPerS ?? 0,
+      'core-moisture': place.coreMoisturePercent ?? 0,
     };
-    return requires.find(({ gate, limit }) => values[gate] > (gate === 'dew-margin' || gate === 'too-cold' ? -limit : limit))?.gate;
+    return requires.find(
+      ({ gate, limit }) => values[gate] > (gate === 'dew-margin' || gate === 'too-cold' ? -limit : limit),
+    )?.gate;
   });
 }
 
 /** Whether the crew works in any half of each hour; always, when no times are given. */
 const worksIn = ({ hours, startMs, offset }: Sky, workTimes: WorkTimes | undefined): readonly boolean[] =>
-  hours.map((_, hour) => workTimes === undefined || [0, 0.5].some((half) => {
-    const epochMs = startMs + (hour + half) * HOUR_MS;
-    return worksAt(epochMs + offset(epochMs) * 60_000, workTimes);
-  }));
+  hours.map(
+    (_, hour) =>
+      workTimes === undefined ||
+      [0, 0.5].some((half) => {
+        const epochMs = startMs + (hour + half) * HOUR_MS;
+        return worksAt(epochMs + offset(epochMs) * 60_000, workTimes);
+      }),
+  );
 
 interface WorkAhead {
   readonly workH: number;
@@ -132,14 +172,19 @@ interface WorkAhead {
 }
 
 /** Nothing where work that starts in the hour is done and safe before a gate shuts; else the gate, or the end of what is known. */
-function endsOf({ deckC }: Sky, shut: readonly (GateName | undefined)[], { workH, tenderH }: WorkAhead): readonly (WindowEnd | undefined)[] {
+function endsOf(
+  { deckC }: Sky,
+  shut: readonly (GateName | undefined)[],
+  { workH, tenderH }: WorkAhead,
+): readonly (WindowEnd | undefined)[] {
   const nextShut = nextIn(shut, () => true);
   // Heat and wind matter while resin and cloth go on, not while it gels.
   const nextHarmful = nextIn(shut, (gate) => gate !== 'too-warm' && gate !== 'wind');
   return shut.map((_, start) => {
     const workEnd = Math.min(shut.length, start + Math.max(1, Math.ceil(workH)));
     if (nextShut[start] < workEnd) return shut[nextShut[start]];
-    const safeEnd = start + Math.max(1, Math.ceil(workH)) + Math.ceil(tenderH(deckC[Math.min(workEnd, shut.length - 1)]));
+    const safeEnd =
+      start + Math.max(1, Math.ceil(workH)) + Math.ceil(tenderH(deckC[Math.min(workEnd, shut.length - 1)]));
     if (nextHarmful[workEnd] < safeEnd) return shut[nextHarmful[workEnd]];
     return safeEnd > shut.length ? 'end-of-forecast' : undefined;
   });
@@ -155,9 +200,17 @@ function nextIn(shut: readonly (GateName | undefined)[], counts: (gate: GateName
   return next;
 }
 
-function windowsOf(sky: Sky, works: readonly boolean[], ends: readonly (WindowEnd | undefined)[]): readonly WorkWindow[] {
-  const found = runsOf(ends.map((end, hour) => end === undefined && works[hour])).map(([from, to]) => windowAt(sky, [from, to], ends[to] ?? (to === ends.length ? 'end-of-forecast' : 'end-of-work')));
-  return found.sort((a, b) => b.startHours - a.startHours || epochOf({ at: a.fromAt }) - epochOf({ at: b.fromAt })).map((window, index) => ({ ...window, rank: index + 1 }));
+function windowsOf(
+  sky: Sky,
+  works: readonly boolean[],
+  ends: readonly (WindowEnd | undefined)[],
+): readonly WorkWindow[] {
+  const found = runsOf(ends.map((end, hour) => end === undefined && works[hour])).map(([from, to]) =>
+    windowAt(sky, [from, to], ends[to] ?? (to === ends.length ? 'end-of-forecast' : 'end-of-work')),
+  );
+  return found
+    .sort((a, b) => b.startHours - a.startHours || epochOf({ at: a.fromAt }) - epochOf({ at: b.fromAt }))
+    .map((window, index) => ({ ...window, rank: index + 1 }));
 }
 
 function runsOf(starts: readonly boolean[]): readonly (readonly [number, number])[] {
@@ -171,15 +224,27 @@ function runsOf(starts: readonly boolean[]): readonly (readonly [number, number]
 function windowAt(sky: Sky, [from, to]: readonly [number, number], limitedBy: WindowEnd): WorkWindow {
   const margins = sky.deckC.subarray(from, to).map((deck, index) => deck - sky.dewC[from + index]);
   return {
-    rank: 0, fromAt: sky.hours[from].at, untilAt: sky.hours[to - 1].at, startHours: to - from,
+    rank: 0,
+    fromAt: sky.hours[from].at,
+    untilAt: sky.hours[to - 1].at,
+    startHours: to - from,
     leastDewMarginK: margins.reduce((least, margin) => Math.min(least, margin)),
-    meanDeckC: sky.deckC.subarray(from, to).reduce((sum, deck) => sum + deck, 0) / (to - from), limitedBy,
+    meanDeckC: sky.deckC.subarray(from, to).reduce((sum, deck) => sum + deck, 0) / (to - from),
+    limitedBy,
   };
 }
 
 function tally(ends: readonly (WindowEnd | undefined)[]): StepWeather['shutBy'] {
-  const gates = [...new Set(ends.flatMap((end) => (end === undefined || end === 'end-of-forecast' || end === 'end-of-work' ? [] : end)))];
-  return gates.map((gate) => ({ gate, hours: ends.filter((name) => name === gate).length })).sort((a, b) => b.hours - a.hours);
+  const gates = [
+    ...new Set(
+      ends.flatMap((end) =>
+        end === undefined || end === 'end-of-forecast' || end === 'end-of-work' ? [] : end,
+      ),
+    ),
+  ];
+  return gates
+    .map((gate) => ({ gate, hours: ends.filter((name) => name === gate).length }))
+    .sort((a, b) => b.hours - a.hours);
 }
 
 /**
@@ -187,18 +252,50 @@ function tally(ends: readonly (WindowEnd | undefined)[]): StepWeather['shutBy'] 
  * along it, and the windows of an hour's work are its runs; the calendar goes on where the forecast ends.
  */
 export const openHours = (place: Place, limits: GateLimits, sky: Sky): readonly boolean[] =>
-  endsOf(sky, shutGates(place, limits, sky), { workH: 1, tenderH: (deckC) => tenderHours(limits, deckC) }).map((end) => end === undefined || end === 'end-of-forecast');
+  endsOf(sky, shutGates(place, limits, sky), {
+    workH: 1,
+    tenderH: (deckC) => tenderHours(limits, deckC),
+  }).map((end) => end === undefined || end === 'end-of-forecast');
 
-const NOT_FORECAST: Readonly<Record<'rainMm' | 'windMPerS', string>> = { rainMm: 'rain where the forecast is silent', windMPerS: 'wind where the forecast is silent' };
+const NOT_FORECAST: Readonly<Record<'rainMm' | 'windMPerS', string>> = {
+  rainMm: 'rain where the forecast is silent',
+  windMPerS: 'wind where the forecast is silent',
+};
 
 /** What the windows take for granted because nobody said it. */
-function silenceAssumptions({ forecast, shelter, steps, coreMoisturePercent }: WeatherRequest): readonly ProcessAssumption[] {
+function silenceAssumptions({
+  forecast,
+  shelter,
+  steps,
+  coreMoisturePercent,
+}: WeatherRequest): readonly ProcessAssumption[] {
   if (forecast === undefined) return [];
-  const silent = shelter === 'open' ? (['rainMm', 'windMPerS'] as const).filter((name) => forecast.hours.some((hour) => hour[name] === undefined)) : [];
+  const silent =
+    shelter === 'open'
+      ? (['rainMm', 'windMPerS'] as const).filter((name) =>
+          forecast.hours.some((hour) => hour[name] === undefined),
+        )
+      : [];
   const asksForDryCore = coreMoisturePercent === undefined && steps.some(({ gate }) => gate === 'resin');
   return [
-    ...silent.map((name) => ({ at: '/forecast/hours', meaning: NOT_FORECAST[name], value: 'none', because: 'the forecast does not give it: look at the sky', source: 'COMMON-PRACTICE' })),
-    ...(asksForDryCore ? [{ at: '/coreMoisturePercent', meaning: 'core moisture in the hours of the forecast', value: 'dry enough', because: 'no reading is given: read the meter before anything is bonded', source: 'COMMON-PRACTICE' }] : []),
+    ...silent.map((name) => ({
+      at: '/forecast/hours',
+      meaning: NOT_FORECAST[name],
+      value: 'none',
+      because: 'the forecast does not give it: look at the sky',
+      source: 'COMMON-PRACTICE',
+    })),
+    ...(asksForDryCore
+      ? [
+          {
+            at: '/coreMoisturePercent',
+            meaning: 'core moisture in the hours of the forecast',
+            value: 'dry enough',
+            because: 'no reading is given: read the meter before anything is bonded',
+            source: 'COMMON-PRACTICE',
+          },
+        ]
+      : []),
   ];
 }
 
@@ -206,9 +303,15 @@ function weatherFaults(request: WeatherRequest): readonly Problem[] {
   const needsResin = request.steps.some(({ gate }) => gate === 'resin') && request.resin === undefined;
   return [
     ...countFaults('/steps', request.steps.length, { least: 1, most: 200 }),
-    ...repeatFaults('/steps', 'code', request.steps.map(({ code }) => code)),
+    ...repeatFaults(
+      '/steps',
+      'code',
+      request.steps.map(({ code }) => code),
+    ),
     ...request.steps.flatMap((step, index) => stepFaults(step, `/steps/${index}`)),
-    ...(needsResin ? [problem('missing', '/resin', { expected: 'the resin system, because a step waits for its gel' })] : []),
+    ...(needsResin
+      ? [problem('missing', '/resin', { expected: 'the resin system, because a step waits for its gel' })]
+      : []),
     ...choiceFaults('/shelter', request.shelter, ['shed', 'tent', 'open']),
     ...warmthFaults('/warmth', request.warmth),
     ...optionalFaults('/coreMoisturePercent', request.coreMoisturePercent, { from: 0, upTo: 700, unit: '%' }),

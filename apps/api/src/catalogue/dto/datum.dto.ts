@@ -7,7 +7,10 @@ import { partFaults } from '../../http/dto/plain-fields.js';
 import { numberFaults, type Range } from '../../http/dto/quantities.js';
 
 /** Keys of sources are words of capitals, as in the shipped catalogue. */
-export const sourceKey = { pattern: /^[A-Z0-9]+(?:[-.][A-Z0-9]+)*$/, words: 'a source key of capitals, digits, hyphens and dots' };
+export const sourceKey = {
+  pattern: /^[A-Z0-9]+(?:[-.][A-Z0-9]+)*$/,
+  words: 'a source key of capitals, digits, hyphens and dots',
+};
 
 export class CiteDto implements Cite {
   @Text({ atMost: 80, form: sourceKey, description: 'Key of a source of the same edition.' })
@@ -42,12 +45,23 @@ export const Value = (said: Range & Said = {}): PropertyDecorator =>
     part: () => DatumDto,
     read: (raw) => filled(DatumDto, raw),
     check: (value) => [...partFaults(value), ...(value instanceof DatumDto ? datumFaults(value, said) : [])],
-    schema: { type: () => DatumDto, ...(said.description === undefined ? {} : { description: said.description }) },
+    schema: {
+      type: () => DatumDto,
+      ...(said.description === undefined ? {} : { description: said.description }),
+    },
   });
 
 function datumFaults({ value, low, high }: Datum, range: Range): readonly Problem[] {
   if (typeof value !== 'number') return [];
   const outside = numberFaults(value, range, '1').map((found) => ({ ...found, at: '/value' }));
   const isInOrder = (low === undefined || low <= value) && (high === undefined || high >= value);
-  return isInOrder ? outside : [...outside, problem('contradiction', '', { other: 'itself', why: 'low, value and high are not in ascending order' })];
+  return isInOrder
+    ? outside
+    : [
+        ...outside,
+        problem('contradiction', '', {
+          other: 'itself',
+          why: 'low, value and high are not in ascending order',
+        }),
+      ];
 }

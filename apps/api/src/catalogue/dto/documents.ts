@@ -17,10 +17,14 @@ export interface CheckedDocument {
 /** The class that a document of a table is checked by; materials say their kind themselves. */
 export function classOf(table: CatalogueTable, raw: unknown): DtoClass | undefined {
   switch (table) {
-    case 'material': return materialClass(raw);
-    case 'price_list': return PriceListDto;
-    case 'labour_rates': return LabourRatesDto;
-    case 'source': return SourceDto;
+    case 'material':
+      return materialClass(raw);
+    case 'price_list':
+      return PriceListDto;
+    case 'labour_rates':
+      return LabourRatesDto;
+    case 'source':
+      return SourceDto;
   }
 }
 
@@ -40,7 +44,9 @@ export function documentFaults(table: CatalogueTable, raw: unknown): readonly Pr
 
 function kindProblem(given: unknown): Problem {
   const choices = Object.keys(materialKinds).join(', ');
-  return given === undefined ? problem('missing', '/kind', { expected: `one of ${choices}` }) : problem('not-one-of', '/kind', { value: shownValue(given), choices });
+  return given === undefined
+    ? problem('missing', '/kind', { expected: `one of ${choices}` })
+    : problem('not-one-of', '/kind', { value: shownValue(given), choices });
 }
 
 /** @throws {HttpProblem} unprocessable, with every fault */
@@ -53,9 +59,12 @@ export function checkedDocument(table: CatalogueTable, raw: unknown): CheckedDoc
 function labelsOf(table: CatalogueTable, raw: unknown): Omit<CheckedDocument, 'body'> {
   const word = (key: string): string => (isRecord(raw) && typeof raw[key] === 'string' ? raw[key] : '');
   switch (table) {
-    case 'material': return { code: word('code'), kind: word('kind'), name: word('name') };
+    case 'material':
+      return { code: word('code'), kind: word('kind'), name: word('name') };
     case 'price_list':
-    case 'labour_rates': return { code: word('code'), kind: word('currency'), name: word('name') };
-    case 'source': return { code: word('key'), kind: word('readAs'), name: word('title') };
+    case 'labour_rates':
+      return { code: word('code'), kind: word('currency'), name: word('name') };
+    case 'source':
+      return { code: word('key'), kind: word('readAs'), name: word('title') };
   }
 }

@@ -12,6 +12,9 @@ export class NewEditionDto {
 }
 
 export class EditionQueryDto {
-  @Code({ optional: true, description: 'Code of an edition; the current one when absent. Changes need the code of a draft.' })
+  @Code({
+    optional: true,
+    description: 'Code of an edition; the current one when absent. Changes need the code of a draft.',
+  })
   readonly edition?: string;
 }

@@ -1,22 +1,97 @@
 import type {
-  Chemistry, Coating, Consumable, CoreForm, CoreSheet, CoreType, Fabric, FabricLayer, Filler, FillerUse, Hardener, Layup, PotLife,
-  Reinforcement, ResinSystem, SheetFormat, Usage, UsageDriver,
+  Chemistry,
+  Coating,
+  Consumable,
+  CoreForm,
+  CoreSheet,
+  CoreType,
+  Fabric,
+  FabricLayer,
+  Filler,
+  FillerUse,
+  Hardener,
+  Layup,
+  PotLife,
+  Reinforcement,
+  ResinSystem,
+  SheetFormat,
+  Usage,
+  UsageDriver,
 } from '#lib/catalogue';
 import { Code, Flag, Num, Nums, OneOf, Parts, SomeOf, Text, Texts } from '../../http/dto/index.js';
 import { DatumDto, Value } from './datum.dto.js';
 
 const wordsOf = <T extends string>(words: Readonly<Record<T, true>>): readonly string[] => Object.keys(words);
 
-const coreTypes = wordsOf<CoreType>({ 'end-grain-balsa': true, 'cross-linked-foam': true, 'san-foam': true, 'linear-foam': true, 'marine-plywood': true });
-const fabrics = wordsOf<Fabric>({ mat: true, cloth: true, 'woven-roving': true, biaxial: true, 'biaxial-mat': true, unidirectional: true, tape: true });
+const coreTypes = wordsOf<CoreType>({
+  'end-grain-balsa': true,
+  'cross-linked-foam': true,
+  'san-foam': true,
+  'linear-foam': true,
+  'marine-plywood': true,
+});
+const fabrics = wordsOf<Fabric>({
+  'mat': true,
+  'cloth': true,
+  'woven-roving': true,
+  'biaxial': true,
+  'biaxial-mat': true,
+  'unidirectional': true,
+  'tape': true,
+});
 const layups = wordsOf<Layup>({ mat: true, woven: true, unidirectional: true });
 const chemistries = wordsOf<Chemistry>({ epoxy: true, polyester: true, vinylester: true });
-const speeds = wordsOf<Hardener['speed']>({ fast: true, medium: true, slow: true, 'extra-slow': true });
-const fillerUses = wordsOf<FillerUse>({ bedding: true, filleting: true, potting: true, fairing: true, thickening: true });
-const coatings = wordsOf<Coating['coating']>({ 'fairing-compound': true, primer: true, topcoat: true, nonskid: true, gelcoat: true });
-const drivers = wordsOf<UsageDriver>({ job: true, 'opened-m2': true, 'cut-m': true, 'taper-m': true, 'laminate-m2': true, 'faired-m2': true, 'finish-m2': true, hole: true, fitting: true, 'labour-h': true, 'mixed-l': true, 'bag-perimeter-m': true });
-const units = wordsOf<Consumable['unit']>({ each: true, pair: true, m: true, m2: true, l: true, kg: true, roll: true, pack: true });
-const occasions = wordsOf<NonNullable<Consumable['when']>>({ relay: true, 're-bed': true, vacuum: true, battens: true, weights: true, epoxy: true, polyester: true, paint: true, nonskid: true, 'from-below': true });
+const speeds = wordsOf<Hardener['speed']>({ 'fast': true, 'medium': true, 'slow': true, 'extra-slow': true });
+const fillerUses = wordsOf<FillerUse>({
+  bedding: true,
+  filleting: true,
+  potting: true,
+  fairing: true,
+  thickening: true,
+});
+const coatings = wordsOf<Coating['coating']>({
+  'fairing-compound': true,
+  'primer': true,
+  'topcoat': true,
+  'nonskid': true,
+  'gelcoat': true,
+});
+const drivers = wordsOf<UsageDriver>({
+  'job': true,
+  'opened-m2': true,
+  'cut-m': true,
+  'taper-m': true,
+  'laminate-m2': true,
+  'faired-m2': true,
+  'finish-m2': true,
+  'hole': true,
+  'fitting': true,
+  'labour-h': true,
+  'mixed-l': true,
+  'bag-perimeter-m': true,
+});
+const units = wordsOf<Consumable['unit']>({
+  each: true,
+  pair: true,
+  m: true,
+  m2: true,
+  l: true,
+  kg: true,
+  roll: true,
+  pack: true,
+});
+const occasions = wordsOf<NonNullable<Consumable['when']>>({
+  'relay': true,
+  're-bed': true,
+  'vacuum': true,
+  'battens': true,
+  'weights': true,
+  'epoxy': true,
+  'polyester': true,
+  'paint': true,
+  'nonskid': true,
+  'from-below': true,
+});
 
 abstract class DescribedDto {
   @Code({ description: 'Stable code, unique in the edition.' })
@@ -25,7 +100,12 @@ abstract class DescribedDto {
   @Text({ atMost: 200, description: 'Generic specification in trade words.' })
   readonly name!: string;
 
-  @Texts({ optional: true, most: 40, each: { atMost: 20 }, description: 'Hazard statements (GHS), such as H226.' })
+  @Texts({
+    optional: true,
+    most: 40,
+    each: { atMost: 20 },
+    description: 'Hazard statements (GHS), such as H226.',
+  })
   readonly hazards?: readonly string[];
 }
 
@@ -303,9 +383,21 @@ export class ConsumableDto extends DescribedDto implements Consumable {
 }
 
 export const materialKinds = {
-  core: CoreSheetDto, reinforcement: ReinforcementDto, resin: ResinSystemDto, filler: FillerDto, coating: CoatingDto,
-  consumable: ConsumableDto, safety: ConsumableDto, fastener: ConsumableDto,
+  core: CoreSheetDto,
+  reinforcement: ReinforcementDto,
+  resin: ResinSystemDto,
+  filler: FillerDto,
+  coating: CoatingDto,
+  consumable: ConsumableDto,
+  safety: ConsumableDto,
+  fastener: ConsumableDto,
 } as const;
 
-export const materialClasses = [CoreSheetDto, ReinforcementDto, ResinSystemDto, FillerDto, CoatingDto, ConsumableDto] as const;
-
+export const materialClasses = [
+  CoreSheetDto,
+  ReinforcementDto,
+  ResinSystemDto,
+  FillerDto,
+  CoatingDto,
+  ConsumableDto,
+] as const;

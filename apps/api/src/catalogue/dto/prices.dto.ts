@@ -1,6 +1,26 @@
-import type { LabourRates, Pack, PackContent, PriceBreak, PriceList, Skill, Supplier, YardCharge } from '#lib/catalogue';
+import type {
+  LabourRates,
+  Pack,
+  PackContent,
+  PriceBreak,
+  PriceList,
+  Skill,
+  Supplier,
+  YardCharge,
+} from '#lib/catalogue';
 import { currencyCodes } from '#lib/money';
-import { CalendarDate, Code, DecimalText, Flag, Num, OneOf, Part, Parts, Text, Whole } from '../../http/dto/index.js';
+import {
+  CalendarDate,
+  Code,
+  DecimalText,
+  Flag,
+  Num,
+  OneOf,
+  Part,
+  Parts,
+  Text,
+  Whole,
+} from '../../http/dto/index.js';
 import { CiteDto } from './datum.dto.js';
 import { SheetFormatDto } from './materials.dto.js';
 

@@ -2,7 +2,13 @@ import type { ReadAs, Source } from '#lib/catalogue';
 import { OneOf, Text } from '../../http/dto/index.js';
 import { sourceKey } from './datum.dto.js';
 
-export const waysOfReading: readonly ReadAs[] = ['first-hand', 'second-hand', 'memory', 'derived', 'common-practice'];
+export const waysOfReading: readonly ReadAs[] = [
+  'first-hand',
+  'second-hand',
+  'memory',
+  'derived',
+  'common-practice',
+];
 
 export class SourceDto implements Source {
   @Text({ atMost: 80, form: sourceKey })

@@ -1,30 +1,135 @@
 import type {
-  CauseClass, CauseRecord, Conditions, Craft, Crew, DefectRecord, EdgeKind, FittingKind, FittingRecord, MethodChoice, OldCore, PanelRecord,
-  PricingChoice, SkinRecord, SupportLine, ZoneCondition, ZoneRecord,
+  CauseClass,
+  CauseRecord,
+  Conditions,
+  Craft,
+  Crew,
+  DefectRecord,
+  EdgeKind,
+  FittingKind,
+  FittingRecord,
+  MethodChoice,
+  OldCore,
+  PanelRecord,
+  PricingChoice,
+  SkinRecord,
+  SupportLine,
+  ZoneCondition,
+  ZoneRecord,
 } from '#lib/estimate';
-import type { EvidenceGrade, HammerSound, MeterReading, Place, Plug, PlugCondition, Reading, Sounding, Survey } from '#lib/extent';
+import type {
+  EvidenceGrade,
+  HammerSound,
+  MeterReading,
+  Place,
+  Plug,
+  PlugCondition,
+  Reading,
+  Sounding,
+  Survey,
+} from '#lib/extent';
 import { DepreciationDto } from '../../estimating/cost-rollup/cost-rollup.dto.js';
 import { DeckWarmthDto, ForecastDto } from '../../estimating/cure-plan/weather.dto.js';
 import { ApiExtraModels } from '@nestjs/swagger';
 import {
-  Area, CalendarDate, Code, Flag, Label, Length, Mass, Num, OneOf, Outline, Outlines, Part, Parts, PartsByKind, Point, SomeOf, Temperature, Text, Whole,
+  Area,
+  CalendarDate,
+  Code,
+  Flag,
+  Label,
+  Length,
+  Mass,
+  Num,
+  OneOf,
+  Outline,
+  Outlines,
+  Part,
+  Parts,
+  PartsByKind,
+  Point,
+  SomeOf,
+  Temperature,
+  Text,
+  Whole,
 } from '../../http/dto/index.js';
 
 /** Every member of a union of words, held to the union by the compiler in both directions. */
 const wordsOf = <T extends string>(words: Readonly<Record<T, true>>): readonly string[] => Object.keys(words);
 
-const edgeKinds = wordsOf<EdgeKind>({ 'hull-joint': true, coaming: true, hatch: true, 'toe-rail': true, bulkhead: true, beam: true, other: true });
-const surfaces = wordsOf<NonNullable<PanelRecord['surface']>>({ 'smooth-paint': true, 'painted-nonskid': true, 'moulded-nonskid': true, planked: true });
-const beneath = wordsOf<NonNullable<PanelRecord['under']>[number]>({ wiring: true, 'fuel-tank': true, 'water-tank': true, hoses: true, lining: true, insulation: true });
-const coreTypes = wordsOf<NonNullable<OldCore['coreType']>>({ 'end-grain-balsa': true, 'cross-linked-foam': true, 'san-foam': true, 'linear-foam': true, 'marine-plywood': true });
+const edgeKinds = wordsOf<EdgeKind>({
+  'hull-joint': true,
+  'coaming': true,
+  'hatch': true,
+  'toe-rail': true,
+  'bulkhead': true,
+  'beam': true,
+  'other': true,
+});
+const surfaces = wordsOf<NonNullable<PanelRecord['surface']>>({
+  'smooth-paint': true,
+  'painted-nonskid': true,
+  'moulded-nonskid': true,
+  'planked': true,
+});
+const beneath = wordsOf<NonNullable<PanelRecord['under']>[number]>({
+  'wiring': true,
+  'fuel-tank': true,
+  'water-tank': true,
+  'hoses': true,
+  'lining': true,
+  'insulation': true,
+});
+const coreTypes = wordsOf<NonNullable<OldCore['coreType']>>({
+  'end-grain-balsa': true,
+  'cross-linked-foam': true,
+  'san-foam': true,
+  'linear-foam': true,
+  'marine-plywood': true,
+});
 const conditions = wordsOf<ZoneCondition>({ 'wet-rotten': true, 'wet-bonded': true, 'dry-debonded': true });
-const fittingKinds = wordsOf<FittingKind>({ stanchion: true, cleat: true, winch: true, windlass: true, chainplate: true, 'mast-step': true, track: true, hatch: true, fill: true, vent: true, 'pad-eye': true, other: true });
-const evidenceGrades = wordsOf<EvidenceGrade>({ 'mapped-with-plugs': true, 'sounded-and-metered': true, 'single-symptom': true });
-const causes = wordsOf<CauseRecord['cause']>({ 'leaking-fitting': true, impact: true, construction: true, unknown: true });
-const causeClasses = wordsOf<CauseClass>({ sudden: true, 'pre-existing': true, maintenance: true });
+const fittingKinds = wordsOf<FittingKind>({
+  'stanchion': true,
+  'cleat': true,
+  'winch': true,
+  'windlass': true,
+  'chainplate': true,
+  'mast-step': true,
+  'track': true,
+  'hatch': true,
+  'fill': true,
+  'vent': true,
+  'pad-eye': true,
+  'other': true,
+});
+const evidenceGrades = wordsOf<EvidenceGrade>({
+  'mapped-with-plugs': true,
+  'sounded-and-metered': true,
+  'single-symptom': true,
+});
+const causes = wordsOf<CauseRecord['cause']>({
+  'leaking-fitting': true,
+  'impact': true,
+  'construction': true,
+  'unknown': true,
+});
+const causeClasses = wordsOf<CauseClass>({ 'sudden': true, 'pre-existing': true, 'maintenance': true });
 const sounds = wordsOf<HammerSound>({ sharp: true, dull: true, void: true });
-const plugConditions = wordsOf<PlugCondition>({ 'dry-sound': true, 'damp-sound': true, 'wet-bonded': true, rotten: true, 'debonded-dry': true });
-const days = wordsOf<NonNullable<Crew['workingDays']>[number]>({ mon: true, tue: true, wed: true, thu: true, fri: true, sat: true, sun: true });
+const plugConditions = wordsOf<PlugCondition>({
+  'dry-sound': true,
+  'damp-sound': true,
+  'wet-bonded': true,
+  'rotten': true,
+  'debonded-dry': true,
+});
+const days = wordsOf<NonNullable<Crew['workingDays']>[number]>({
+  mon: true,
+  tue: true,
+  wed: true,
+  thu: true,
+  fri: true,
+  sat: true,
+  sun: true,
+});
 
 export class CraftDto implements Craft {
   @OneOf(['sail', 'motor'], { optional: true })
@@ -61,22 +166,43 @@ export class PanelDto implements PanelRecord {
   @Text({ optional: true, atMost: 100 })
   readonly name?: string;
 
-  @Outline({ description: 'The edge of the panel, from support to support.', example: [[0, 0], [1600, 0], [1600, 1200], [0, 1200]] })
+  @Outline({
+    description: 'The edge of the panel, from support to support.',
+    example: [
+      [0, 0],
+      [1600, 0],
+      [1600, 1200],
+      [0, 1200],
+    ],
+  })
   readonly outline!: readonly Place[];
 
   @Outlines({ optional: true, description: 'Hatches and other openings in the deck.' })
   readonly holes?: readonly (readonly Place[])[];
 
-  @Parts(() => SupportLineDto, { optional: true, most: 100, description: 'Lines the deck rests on: no joint of core or skin over them.' })
+  @Parts(() => SupportLineDto, {
+    optional: true,
+    most: 100,
+    description: 'Lines the deck rests on: no joint of core or skin over them.',
+  })
   readonly supports?: readonly SupportLineDto[];
 
   @OneOf(['simply-supported', 'clamped'], { optional: true })
   readonly edges?: PanelRecord['edges'];
 
-  @Length({ optional: true, from: 500, upTo: 1_000_000, description: 'Radius of the camber; absent means flat.' })
+  @Length({
+    optional: true,
+    from: 500,
+    upTo: 1_000_000,
+    description: 'Radius of the camber; absent means flat.',
+  })
   readonly camberRadiusMm?: number;
 
-  @SomeOf(beneath, { optional: true, most: 6, description: 'What lies below: each brings its caution and its checks.' })
+  @SomeOf(beneath, {
+    optional: true,
+    most: 6,
+    description: 'What lies below: each brings its caution and its checks.',
+  })
   readonly under?: PanelRecord['under'];
 
   @OneOf(['open', 'lined', 'none'], { optional: true })
@@ -92,18 +218,38 @@ export class KnownPlyDto {
 }
 
 export class SkinDto implements SkinRecord {
-  @Length({ above: 0, upTo: 60, description: 'Thickness of the skin: mm, or text with a unit.', example: '1/8 in' })
+  @Length({
+    above: 0,
+    upTo: 60,
+    description: 'Thickness of the skin: mm, or text with a unit.',
+    example: '1/8 in',
+  })
   readonly thicknessMm!: number;
 
-  @Parts(() => KnownPlyDto, { optional: true, most: 60, description: 'Known plies, from the face of the skin inwards.' })
+  @Parts(() => KnownPlyDto, {
+    optional: true,
+    most: 60,
+    description: 'Known plies, from the face of the skin inwards.',
+  })
   readonly plies?: readonly KnownPlyDto[];
 }
 
 export class OldCoreDto implements OldCore {
-  @Length({ above: 0, upTo: 200, description: 'Thickness of the old core: mm, or text with a unit.', example: '1/2 in' })
+  @Length({
+    above: 0,
+    upTo: 200,
+    description: 'Thickness of the old core: mm, or text with a unit.',
+    example: '1/2 in',
+  })
   readonly thicknessMm!: number;
 
-  @Length({ optional: true, above: 0, upTo: 220, description: 'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.' })
+  @Length({
+    optional: true,
+    above: 0,
+    upTo: 220,
+    description:
+      'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.',
+  })
   readonly cavityMm?: number;
 
   @OneOf(coreTypes, { optional: true })
@@ -128,7 +274,10 @@ abstract class ReadingDto {
   @Point()
   readonly at!: Place;
 
-  @Flag({ optional: true, description: 'Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful.' })
+  @Flag({
+    optional: true,
+    description: 'Metal, a tank, a fitting or a thick spot nearby makes the reading doubtful.',
+  })
   readonly isUnreliable?: boolean;
 }
 
@@ -214,7 +363,10 @@ export class CauseDto implements CauseRecord {
   @OneOf(causes)
   readonly cause!: CauseRecord['cause'];
 
-  @OneOf(causeClasses, { optional: true, description: 'What the insurer will ask: sudden, already there, or upkeep.' })
+  @OneOf(causeClasses, {
+    optional: true,
+    description: 'What the insurer will ask: sudden, already there, or upkeep.',
+  })
   readonly causeClass?: CauseClass;
 
   @Text({ optional: true, atMost: 2000 })
@@ -237,7 +389,13 @@ export class MethodDto implements MethodChoice {
   @Code({ optional: true, description: 'Code of a resin system in the catalogue.' })
   readonly resin?: string;
 
-  @Num({ optional: true, above: 0, upTo: 500, unit: 'ml', description: 'What one stroke of the resin pump gives; the batch cards then count strokes.' })
+  @Num({
+    optional: true,
+    above: 0,
+    upTo: 500,
+    unit: 'ml',
+    description: 'What one stroke of the resin pump gives; the batch cards then count strokes.',
+  })
   readonly pumpResinMlPerStroke?: number;
 
   @OneOf(['patch', 'panel', 'whole-deck'], { optional: true })
@@ -272,10 +430,17 @@ export class ConditionsDto implements Conditions {
   @Flag({ optional: true })
   readonly isAfloat?: boolean;
 
-  @Part(() => ForecastDto, { optional: true, description: 'With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere.' })
+  @Part(() => ForecastDto, {
+    optional: true,
+    description:
+      'With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere.',
+  })
   readonly forecast?: ForecastDto;
 
-  @Part(() => DeckWarmthDto, { optional: true, description: "How much warmer the deck is than the forecast's air." })
+  @Part(() => DeckWarmthDto, {
+    optional: true,
+    description: "How much warmer the deck is than the forecast's air.",
+  })
   readonly warmth?: DeckWarmthDto;
 }
 
@@ -303,7 +468,13 @@ export class PricingDto implements PricingChoice {
   @Code({ optional: true })
   readonly labourRates?: string;
 
-  @Num({ optional: true, from: 0, upTo: 100, unit: '%', description: 'Absent: P80 minus the point estimate.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 100,
+    unit: '%',
+    description: 'Absent: P80 minus the point estimate.',
+  })
   readonly contingencyPercent?: number;
 
   @Whole({ optional: true, from: 0, upTo: 4_294_967_295 })
@@ -312,7 +483,10 @@ export class PricingDto implements PricingChoice {
   @Whole({ optional: true, from: 1000, upTo: 100_000 })
   readonly samples?: number;
 
-  @Part(() => DepreciationDto, { optional: true, description: 'Wear of the parts that are replaced; shown beside the price, which it does not change.' })
+  @Part(() => DepreciationDto, {
+    optional: true,
+    description: 'Wear of the parts that are replaced; shown beside the price, which it does not change.',
+  })
   readonly depreciation?: DepreciationDto;
 }
 
@@ -366,6 +540,10 @@ export class DefectRecordDto implements DefectRecord {
   @Part(() => PricingDto, { optional: true })
   readonly pricing?: PricingDto;
 
-  @Text({ optional: true, atMost: 35, form: { pattern: /^[a-zA-Z]{2,8}(?:-[a-zA-Z0-9]{1,8})*$/, words: 'a language tag such as en-GB' } })
+  @Text({
+    optional: true,
+    atMost: 35,
+    form: { pattern: /^[a-zA-Z]{2,8}(?:-[a-zA-Z0-9]{1,8})*$/, words: 'a language tag such as en-GB' },
+  })
   readonly locale?: string;
 }

@@ -1,5 +1,10 @@
 import type { BasketChoices } from '../estimate-basket.js';
-import { BasketOptionsDto, HardenerChoiceDto, OnHandDto, SubstituteDto } from '../../estimating/basket/basket.dto.js';
+import {
+  BasketOptionsDto,
+  HardenerChoiceDto,
+  OnHandDto,
+  SubstituteDto,
+} from '../../estimating/basket/basket.dto.js';
 import { CalendarDate, Code, OneOf, Part, Parts, Text, Texts } from '../../http/dto/index.js';
 import { PageSize } from '../../http/dto/query.js';
 import { DefectRecordDto } from './defect-record.dto.js';
@@ -24,12 +29,20 @@ export class EstimatesQueryDto {
 }
 
 export class ComparisonQueryDto {
-  @Text({ optional: true, atMost: 36, description: 'Id of the estimate to compare with; the revision before this one when absent.' })
+  @Text({
+    optional: true,
+    atMost: 36,
+    description: 'Id of the estimate to compare with; the revision before this one when absent.',
+  })
   readonly with?: string;
 }
 
 export class FormQueryDto {
-  @OneOf(['report', 'job-pack'], { optional: true, description: 'Which document, as PDF or HTML: for the owner and the insurer, or for the people doing the work.' })
+  @OneOf(['report', 'job-pack'], {
+    optional: true,
+    description:
+      'Which document, as PDF or HTML: for the owner and the insurer, or for the people doing the work.',
+  })
   readonly document?: 'report' | 'job-pack';
 
   @OneOf(['a4', 'letter'], { optional: true })
@@ -48,10 +61,16 @@ export class ChangeOrderQueryDto {
 }
 
 export class CalendarQueryDto {
-  @CalendarDate({ optional: true, description: 'The day whose work, waits and holds are listed; by the calendar of the place.' })
+  @CalendarDate({
+    optional: true,
+    description: 'The day whose work, waits and holds are listed; by the calendar of the place.',
+  })
   readonly on?: string;
 
-  @OneOf(['milestones', 'all'], { optional: true, description: 'As iCalendar: the milestones, or every task as well. Absent: the milestones.' })
+  @OneOf(['milestones', 'all'], {
+    optional: true,
+    description: 'As iCalendar: the milestones, or every task as well. Absent: the milestones.',
+  })
   readonly events?: 'milestones' | 'all';
 }
 
@@ -64,10 +83,19 @@ export class DrawingQueryDto {
 }
 
 export class BasketChoicesDto implements BasketChoices {
-  @Code({ optional: true, description: 'Price list of the edition; the one the estimate was priced with when absent.' })
+  @Code({
+    optional: true,
+    description: 'Price list of the edition; the one the estimate was priced with when absent.',
+  })
   readonly priceList?: string;
 
-  @Texts({ optional: true, most: 20, each: { atMost: 36 }, description: 'Ids of other estimates to buy for in the same order: needs are pooled before packs are chosen, and `byEstimate` says what each pays.' })
+  @Texts({
+    optional: true,
+    most: 20,
+    each: { atMost: 36 },
+    description:
+      'Ids of other estimates to buy for in the same order: needs are pooled before packs are chosen, and `byEstimate` says what each pays.',
+  })
   readonly together?: readonly string[];
 
   @Parts(() => HardenerChoiceDto, { optional: true, most: 50 })

@@ -27,10 +27,15 @@ export class BasketSolver implements OnModuleDestroy {
   /** Sources run untranslated in tests have no file that a thread could load; there the work is done in place. */
   private async done(request: BasketRequest): Promise<Outcome<Basket>> {
     if (import.meta.url.endsWith('.ts')) return run(request);
-    const pool = this.pool ??= new Piscina<BasketRequest, Outcome<Basket>>({
-      filename: fileURLToPath(new URL('./basket-worker.js', import.meta.url)), name: 'run',
-      minThreads: 0, maxThreads: THREADS, maxQueue: LONGEST_QUEUE, concurrentTasksPerWorker: 1, idleTimeout: 60_000,
-    });
+    const pool = (this.pool ??= new Piscina<BasketRequest, Outcome<Basket>>({
+      filename: fileURLToPath(new URL('./basket-worker.js', import.meta.url)),
+      name: 'run',
+      minThreads: 0,
+      maxThreads: THREADS,
+      maxQueue: LONGEST_QUEUE,
+      concurrentTasksPerWorker: 1,
+      idleTimeout: 60_000,
+    }));
     if (pool.queueSize >= LONGEST_QUEUE) throw unavailable('Too many orders are waiting to be solved.');
     return pool.run(request);
   }

@@ -1,4 +1,11 @@
-import { DEFAULT_TIME_LIMIT_S, solveBasket, solveByHighs, type Basket, type BasketRequest, type SolverAnswer } from '#lib/costing';
+import {
+  DEFAULT_TIME_LIMIT_S,
+  solveBasket,
+  solveByHighs,
+  type Basket,
+  type BasketRequest,
+  type SolverAnswer,
+} from '#lib/costing';
 import type { Outcome } from '#lib/kernel';
 import { loadHighs } from './load-highs.js';
 

@@ -12,13 +12,17 @@ import { BasketSolver } from './basket-solver.js';
 @ApiTags('Estimating')
 @Controller('v1/estimating')
 export class BasketController {
-  constructor(private readonly catalogue: CurrentCatalogue, private readonly solver: BasketSolver) {}
+  constructor(
+    private readonly catalogue: CurrentCatalogue,
+    private readonly solver: BasketSolver,
+  ) {}
 
   @Post('basket')
   @RoomEndpoint({
     operationId: 'fillBasket',
     summary: 'The cheapest whole packs that cover every need, proven, with what is left over',
-    description: 'An integer programme over packs, price breaks, suppliers, delivery, minimum orders, hazard and oversize rules, with hardener for all the resin bought. What cannot be had is named; a second best of another kind stands beside it.',
+    description:
+      'An integer programme over packs, price breaks, suppliers, delivery, minimum orders, hazard and oversize rules, with hardener for all the resin bought. What cannot be had is named; a second best of another kind stands beside it.',
     result: 'Basket',
   })
   async basket(@CallerParam() caller: Caller, @Body() request: BasketRequestDto): Promise<Basket> {

@@ -1,6 +1,26 @@
-import { unitCodes, type BasketByCode, type BasketNeed, type BasketOptions, type OnHand, type Substitute, type Transport } from '#lib/costing';
+import {
+  unitCodes,
+  type BasketByCode,
+  type BasketNeed,
+  type BasketOptions,
+  type OnHand,
+  type Substitute,
+  type Transport,
+} from '#lib/costing';
 import type { MaterialVariant } from '#lib/takeoff';
-import { CalendarDate, Code, DecimalText, Flag, Length, Num, OneOf, Part, Parts, Text, Texts } from '../../http/dto/index.js';
+import {
+  CalendarDate,
+  Code,
+  DecimalText,
+  Flag,
+  Length,
+  Num,
+  OneOf,
+  Part,
+  Parts,
+  Text,
+  Texts,
+} from '../../http/dto/index.js';
 
 const units = Object.keys(unitCodes);
 
@@ -40,7 +60,11 @@ export class BasketNeedDto extends MaterialVariantDto implements BasketNeed {
   @Text({ optional: true })
   readonly title?: string;
 
-  @Text({ optional: true, atMost: 80, description: 'Several estimates may be bought for in one order; each is told its share.' })
+  @Text({
+    optional: true,
+    atMost: 80,
+    description: 'Several estimates may be bought for in one order; each is told its share.',
+  })
   readonly estimate?: string;
 
   @Num({ from: 0, upTo: 1e6, description: 'With waste.' })
@@ -87,25 +111,57 @@ export class OnHandDto extends MaterialVariantDto implements OnHand {
 }
 
 export class BasketOptionsDto implements BasketOptions {
-  @OneOf(['ground', 'air', 'collect'], { optional: true, description: 'By air nothing hazardous travels; who collects pays no freight. Absent: ground.' })
+  @OneOf(['ground', 'air', 'collect'], {
+    optional: true,
+    description: 'By air nothing hazardous travels; who collects pays no freight. Absent: ground.',
+  })
   readonly transport?: Transport;
 
-  @Num({ optional: true, from: 0, upTo: 120, unit: 'months', description: 'Packs that would not keep this long are left out.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 120,
+    unit: 'months',
+    description: 'Packs that would not keep this long are left out.',
+  })
   readonly monthsUntilUse?: number;
 
-  @Texts({ optional: true, least: 1, most: 50, each: { atMost: 80 }, description: 'Suppliers of the list to order from; absent: all.' })
+  @Texts({
+    optional: true,
+    least: 1,
+    most: 50,
+    each: { atMost: 80 },
+    description: 'Suppliers of the list to order from; absent: all.',
+  })
   readonly suppliers?: readonly string[];
 
-  @Num({ optional: true, above: 0, upTo: 1000, unit: 'kg', description: 'Mass of a box of hazardous goods, each with its surcharge; absent: one surcharge to an order.' })
+  @Num({
+    optional: true,
+    above: 0,
+    upTo: 1000,
+    unit: 'kg',
+    description:
+      'Mass of a box of hazardous goods, each with its surcharge; absent: one surcharge to an order.',
+  })
   readonly hazardBoxKg?: number;
 
-  @Flag({ optional: true, description: 'Whole sheets may be cut by the shop, for its fee, so that they travel as ordinary goods.' })
+  @Flag({
+    optional: true,
+    description: 'Whole sheets may be cut by the shop, for its fee, so that they travel as ordinary goods.',
+  })
   readonly mayCutSheets?: boolean;
 
   @Flag({ optional: true, description: 'Absent: true.' })
   readonly secondBest?: boolean;
 
-  @Num({ optional: true, above: 0, upTo: 30, unit: 's', description: 'For all searches of the order together; absent: 5. What is found by then is given, with its distance from the best that is possible.' })
+  @Num({
+    optional: true,
+    above: 0,
+    upTo: 30,
+    unit: 's',
+    description:
+      'For all searches of the order together; absent: 5. What is found by then is given, with its distance from the best that is possible.',
+  })
   readonly timeLimitS?: number;
 
   @CalendarDate({ optional: true, description: 'The validity of the price list is checked against it.' })
@@ -119,7 +175,12 @@ export class BasketRequestDto implements BasketByCode {
   @Parts(() => BasketNeedDto, { least: 1, most: 2000 })
   readonly needs!: readonly BasketNeedDto[];
 
-  @Parts(() => HardenerChoiceDto, { optional: true, most: 50, description: 'Which hardener cures a resin of the order; absent: the one that is needed, else the cheapest of the resin.' })
+  @Parts(() => HardenerChoiceDto, {
+    optional: true,
+    most: 50,
+    description:
+      'Which hardener cures a resin of the order; absent: the one that is needed, else the cheapest of the resin.',
+  })
   readonly hardeners?: readonly HardenerChoiceDto[];
 
   @Parts(() => SubstituteDto, { optional: true, most: 100 })

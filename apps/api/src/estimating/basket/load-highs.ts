@@ -6,7 +6,7 @@ type Loader = () => Promise<Highs>;
 let loading: Promise<Highs> | undefined;
 
 /** The solver, loaded once in each thread: its WebAssembly takes a moment to compile. */
-export const loadHighs = (): Promise<Highs> => loading ??= load();
+export const loadHighs = (): Promise<Highs> => (loading ??= load());
 
 /** The types of the package describe its CommonJS form, so that its loader must be recognised here. */
 async function load(): Promise<Highs> {

@@ -7,13 +7,30 @@ export class PressedSkinDto {
   @Length({ from: 0.3, upTo: 30, description: 'The skin that stays.', example: 3 })
   readonly thicknessMm!: number;
 
-  @Num({ optional: true, from: 1000, upTo: 100_000, unit: 'MPa', description: 'Absent: 9000 MPa, hand-laid glass.' })
+  @Num({
+    optional: true,
+    from: 1000,
+    upTo: 100_000,
+    unit: 'MPa',
+    description: 'Absent: 9000 MPa, hand-laid glass.',
+  })
   readonly modulusMPa?: number;
 
-  @Num({ optional: true, from: 5, upTo: 2000, unit: 'MPa', description: 'Bending strength; absent: 140 MPa.' })
+  @Num({
+    optional: true,
+    from: 5,
+    upTo: 2000,
+    unit: 'MPa',
+    description: 'Bending strength; absent: 140 MPa.',
+  })
   readonly strengthMPa?: number;
 
-  @Length({ above: 0, upTo: 5000, description: 'Clear distance between the supports that are there.', example: 600 })
+  @Length({
+    above: 0,
+    upTo: 5000,
+    description: 'Clear distance between the supports that are there.',
+    example: 600,
+  })
   readonly spanMm!: number;
 
   @Flag({ optional: true, description: 'Proven by a drop test; absent: not known, which refuses a bag.' })
@@ -72,7 +89,12 @@ export class BattensDto implements Battens {
 }
 
 export class VacuumDto {
-  @Num({ optional: true, above: 0, upTo: 0.98, description: 'Share of the air that the pump takes away; absent: 0.75.' })
+  @Num({
+    optional: true,
+    above: 0,
+    upTo: 0.98,
+    description: 'Share of the air that the pump takes away; absent: 0.75.',
+  })
   readonly fraction?: number;
 
   @Num({ optional: true, above: 0, upTo: 10_000, unit: 'l/min' })
@@ -81,7 +103,13 @@ export class VacuumDto {
   @Num({ optional: true, above: 0, upTo: 10_000, unit: 'l' })
   readonly bagVolumeL?: number;
 
-  @Num({ optional: true, from: 0, upTo: 100, unit: 'kPa', description: 'Loss of vacuum in a drop test with the pump shut off.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 100,
+    unit: 'kPa',
+    description: 'Loss of vacuum in a drop test with the pump shut off.',
+  })
   readonly dropKPa?: number;
 
   @Num({ optional: true, above: 0, upTo: 600, unit: 'min' })
@@ -105,16 +133,31 @@ export class BondPressureRequestDto implements BondPressureRequest {
   @OneOf(pressMethods, { optional: true, description: 'What the crew would like best.' })
   readonly prefer?: PressMethod;
 
-  @Num({ optional: true, above: 0, upTo: 100, unit: 'kPa', description: 'Absent: 2 kPa, for a wet bed under a piece that lies on its camber.' })
+  @Num({
+    optional: true,
+    above: 0,
+    upTo: 100,
+    unit: 'kPa',
+    description: 'Absent: 2 kPa, for a wet bed under a piece that lies on its camber.',
+  })
   readonly requiredKPa?: number;
 
-  @Part(() => PressedCamberDto, { optional: true, description: 'Plain core that must be bent onto the camber.' })
+  @Part(() => PressedCamberDto, {
+    optional: true,
+    description: 'Plain core that must be bent onto the camber.',
+  })
   readonly camber?: PressedCamberDto;
 
   @Part(() => PressedSkinDto)
   readonly innerSkin!: PressedSkinDto;
 
-  @Num({ optional: true, from: 0, upTo: 200, unit: 'kg/m2', description: 'Core, bed and skin on the inner skin; absent: 10 kg/m2.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 200,
+    unit: 'kg/m2',
+    description: 'Core, bed and skin on the inner skin; absent: 10 kg/m2.',
+  })
   readonly deadLoadKgPerM2?: number;
 
   @Num({ optional: true, from: 0, upTo: 60, unit: 'degrees' })

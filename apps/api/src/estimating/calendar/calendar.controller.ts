@@ -17,7 +17,8 @@ export class CalendarController {
   @RoomEndpoint({
     operationId: 'planCalendar',
     summary: 'Which day what is done, what decides the finish, and how sure that is',
-    description: 'The operations of the job in their order under crew, working hours, cures, drying, weather and the hold after opening; the chain that decides; early, likely and late finish from a seeded simulation of the spreads; milestones, iCalendar text (RFC 5545) and what to do today.',
+    description:
+      'The operations of the job in their order under crew, working hours, cures, drying, weather and the hold after opening; the chain that decides; early, likely and late finish from a seeded simulation of the spreads; milestones, iCalendar text (RFC 5545) and what to do today.',
     result: 'JobCalendar',
   })
   async calendar(@CallerParam() caller: Caller, @Body() request: CalendarRequestDto): Promise<JobCalendar> {

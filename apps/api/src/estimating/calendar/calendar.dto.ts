@@ -1,6 +1,26 @@
 import type { ThreePoint } from '#lib/kernel';
-import { weekdays, type CustomOperation, type Driver, type JobCalendarRequest, type OperationFlags, type Weekday } from '#lib/process';
-import { CalendarDate, Code, Flag, Num, OneOf, Part, Parts, SomeOf, Temperature, Text, Texts, Whole } from '../../http/dto/index.js';
+import {
+  weekdays,
+  type CustomOperation,
+  type Driver,
+  type JobCalendarRequest,
+  type OperationFlags,
+  type Weekday,
+} from '#lib/process';
+import {
+  CalendarDate,
+  Code,
+  Flag,
+  Num,
+  OneOf,
+  Part,
+  Parts,
+  SomeOf,
+  Temperature,
+  Text,
+  Texts,
+  Whole,
+} from '../../http/dto/index.js';
 import { DeckWarmthDto, ForecastDto } from '../cure-plan/weather.dto.js';
 
 const amount = { optional: true, from: 0, upTo: 100_000 } as const;
@@ -24,7 +44,8 @@ export class DriverAmountsDto implements Partial<Record<Driver, number>> {
   @Num(amount) readonly 'insert'?: number;
   @Num(amount) readonly 'plate'?: number;
   @Num({ ...amount, description: 'Lining below.' }) readonly 'support-m2-below'?: number;
-  @Num({ ...amount, description: 'Holes drilled to inject resin under the skin.' }) readonly 'injection-hole'?: number;
+  @Num({ ...amount, description: 'Holes drilled to inject resin under the skin.' })
+  readonly 'injection-hole'?: number;
 }
 
 export class OperationFlagsDto implements OperationFlags {
@@ -49,7 +70,13 @@ export class CalendarCrewDto {
   @Num({ optional: true, from: 1, upTo: 16, unit: 'h', description: 'Absent: 8.' })
   readonly hoursPerDay?: number;
 
-  @Num({ optional: true, from: 0, upTo: 22, unit: 'h', description: 'Local hour at which the day begins; absent: 8.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 22,
+    unit: 'h',
+    description: 'Local hour at which the day begins; absent: 8.',
+  })
   readonly startHour?: number;
 
   @SomeOf(weekdays, { optional: true, least: 1, most: 7, description: 'Absent: Monday to Friday.' })
@@ -89,10 +116,18 @@ export class CustomOperationDto implements CustomOperation {
   @Texts({ most: 60, each: { atMost: 80 }, description: 'Codes of operations that come before it.' })
   readonly after!: readonly string[];
 
-  @Texts({ optional: true, most: 60, each: { atMost: 80 }, description: 'Codes of operations that wait for it.' })
+  @Texts({
+    optional: true,
+    most: 60,
+    each: { atMost: 80 },
+    description: 'Codes of operations that wait for it.',
+  })
   readonly before?: readonly string[];
 
-  @Part(() => ThreePointDto, { optional: true, description: 'Hours that pass before its successors may start.' })
+  @Part(() => ThreePointDto, {
+    optional: true,
+    description: 'Hours that pass before its successors may start.',
+  })
   readonly waitH?: ThreePointDto;
 
   @OneOf(['none', 'dry-deck', 'resin', 'coating'], { optional: true })
@@ -121,7 +156,12 @@ export class CalendarRequestDto implements JobCalendarRequest {
   @CalendarDate({ description: 'Day on which work may start.' })
   readonly startDate!: string;
 
-  @Text({ optional: true, atMost: 60, description: 'Zone of the place; absent: UTC.', example: 'Europe/Lisbon' })
+  @Text({
+    optional: true,
+    atMost: 60,
+    description: 'Zone of the place; absent: UTC.',
+    example: 'Europe/Lisbon',
+  })
   readonly timeZone?: string;
 
   @Part(() => DriverAmountsDto)
@@ -145,7 +185,12 @@ export class CalendarRequestDto implements JobCalendarRequest {
   @Code({ optional: true, description: 'Code of the coating whose limits count for paint.' })
   readonly coating?: string;
 
-  @Temperature({ optional: true, from: -40, upTo: 80, description: 'Deck where no forecast reaches; absent: 18 degC.' })
+  @Temperature({
+    optional: true,
+    from: -40,
+    upTo: 80,
+    description: 'Deck where no forecast reaches; absent: 18 degC.',
+  })
   readonly deckTemperatureC?: number;
 
   @Part(() => DeckWarmthDto, { optional: true })
@@ -154,7 +199,12 @@ export class CalendarRequestDto implements JobCalendarRequest {
   @Part(() => ForecastDto, { optional: true })
   readonly forecast?: ForecastDto;
 
-  @Num({ optional: true, from: 0, upTo: 0.9, description: 'Share of working days lost to weather beyond the forecast.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 0.9,
+    description: 'Share of working days lost to weather beyond the forecast.',
+  })
   readonly weatherLossFraction?: number;
 
   @Num({ optional: true, from: 0, upTo: 700, unit: '%' })

@@ -1,6 +1,28 @@
 import { longestTimeLimitS, usualTimeLimitS } from '#lib/nesting';
-import type { CamberRequest, CoreBillByCode, DrawnOpening, MosaicRules, OldCoreRequest, OwnOffcut, SheetOnSale, StackRules } from '#lib/coring';
-import { Code, Label, Length, Num, OneOf, Outline, Outlines, Part, Parts, Point, Text, Whole } from '../../http/dto/index.js';
+import type {
+  CamberRequest,
+  CoreBillByCode,
+  DrawnOpening,
+  MosaicRules,
+  OldCoreRequest,
+  OwnOffcut,
+  SheetOnSale,
+  StackRules,
+} from '#lib/coring';
+import {
+  Code,
+  Label,
+  Length,
+  Num,
+  OneOf,
+  Outline,
+  Outlines,
+  Part,
+  Parts,
+  Point,
+  Text,
+  Whole,
+} from '../../http/dto/index.js';
 
 type Corners = DrawnOpening['outline'];
 type Place = Corners[number];
@@ -12,10 +34,18 @@ export class DrawnOpeningDto implements DrawnOpening {
   @Outline({ description: 'What is cut out of the skin.' })
   readonly outline!: Corners;
 
-  @Length({ optional: true, from: 0, upTo: 500, description: 'How far core is taken out under the skin all round; absent: 0.' })
+  @Length({
+    optional: true,
+    from: 0,
+    upTo: 500,
+    description: 'How far core is taken out under the skin all round; absent: 0.',
+  })
   readonly undercutMm?: number;
 
-  @Outline({ optional: true, description: 'The edge to which core is taken out, where it is not the same all round.' })
+  @Outline({
+    optional: true,
+    description: 'The edge to which core is taken out, where it is not the same all round.',
+  })
   readonly cavity?: Corners;
 }
 
@@ -31,10 +61,21 @@ export class CamberDto implements CamberRequest {
   @Length({ from: 50, upTo: 1_000_000 })
   readonly radiusMm!: number;
 
-  @Length({ optional: true, from: 10, upTo: 5000, description: 'Length of a piece across the camber; absent: the side of the largest piece.' })
+  @Length({
+    optional: true,
+    from: 10,
+    upTo: 5000,
+    description: 'Length of a piece across the camber; absent: the side of the largest piece.',
+  })
   readonly pieceLengthMm?: number;
 
-  @Num({ optional: true, from: 0.01, upTo: 101, unit: 'kPa', description: 'What holds it down; absent: 2, a 20 kg bag on 0.1 m2.' })
+  @Num({
+    optional: true,
+    from: 0.01,
+    upTo: 101,
+    unit: 'kPa',
+    description: 'What holds it down; absent: 2, a 20 kg bag on 0.1 m2.',
+  })
   readonly pressureKPa?: number;
 
   @Length({ optional: true, from: 0.05, upTo: 20, description: 'Gap that the bed fills; absent: 1.5 mm.' })
@@ -67,7 +108,13 @@ export class StackRulesDto implements StackRules {
 }
 
 export class MosaicRulesDto implements MosaicRules {
-  @Num({ optional: true, from: 0.0025, upTo: 4, unit: 'm2', description: 'Largest piece under a lip or of plain sheet; absent: 0.046.' })
+  @Num({
+    optional: true,
+    from: 0.0025,
+    upTo: 4,
+    unit: 'm2',
+    description: 'Largest piece under a lip or of plain sheet; absent: 0.046.',
+  })
   readonly handPieceM2?: number;
 
   @Length({ optional: true, from: 0, upTo: 10 })
@@ -96,7 +143,11 @@ export class SheetOnSaleDto implements SheetOnSale {
   @Length({ above: 0, upTo: 10_000 })
   readonly widthMm!: number;
 
-  @Num({ above: 0, upTo: 1e9, description: 'With the fee for cutting a half or quarter sheet; costs are only compared.' })
+  @Num({
+    above: 0,
+    upTo: 1e9,
+    description: 'With the fee for cutting a half or quarter sheet; costs are only compared.',
+  })
   readonly cost!: number;
 
   @Whole({ optional: true, from: 1, upTo: 1500 })
@@ -128,13 +179,27 @@ export class CoreBillRequestDto implements CoreBillByCode {
   @Parts(() => DrawnOpeningDto, { least: 1, most: 30 })
   readonly openings!: readonly DrawnOpeningDto[];
 
-  @Length({ from: 2, upTo: 150, description: 'From the inner skin to the underside of the outer skin.', example: 17.5 })
+  @Length({
+    from: 2,
+    upTo: 150,
+    description: 'From the inner skin to the underside of the outer skin.',
+    example: 17.5,
+  })
   readonly cavityMm!: number;
 
-  @Parts(() => SupportLineDto, { optional: true, most: 100, description: 'Lines the deck rests on; no joint runs along one.' })
+  @Parts(() => SupportLineDto, {
+    optional: true,
+    most: 100,
+    description: 'Lines the deck rests on; no joint runs along one.',
+  })
   readonly supports?: readonly SupportLineDto[];
 
-  @Length({ optional: true, above: 0, upTo: 150, description: 'A thickness of the list that is insisted on.' })
+  @Length({
+    optional: true,
+    above: 0,
+    upTo: 150,
+    description: 'A thickness of the list that is insisted on.',
+  })
   readonly wantedMm?: number;
 
   @OneOf(['plain', 'scored'], { optional: true })
@@ -146,7 +211,13 @@ export class CoreBillRequestDto implements CoreBillByCode {
   @Part(() => OldCoreMassDto, { optional: true })
   readonly oldCore?: OldCoreMassDto;
 
-  @Num({ optional: true, from: -360, upTo: 360, unit: 'degrees', description: 'Direction of the grain on the deck, from forward to starboard; absent: 0.' })
+  @Num({
+    optional: true,
+    from: -360,
+    upTo: 360,
+    unit: 'degrees',
+    description: 'Direction of the grain on the deck, from forward to starboard; absent: 0.',
+  })
   readonly grainDeg?: number;
 
   @Part(() => StackRulesDto, { optional: true })
@@ -155,7 +226,12 @@ export class CoreBillRequestDto implements CoreBillByCode {
   @Part(() => MosaicRulesDto, { optional: true })
   readonly mosaicRules?: MosaicRulesDto;
 
-  @Parts(() => SheetOnSaleDto, { optional: true, least: 1, most: 20, description: 'What can be bought; absent: the material\'s formats, the smallest area being the cheapest.' })
+  @Parts(() => SheetOnSaleDto, {
+    optional: true,
+    least: 1,
+    most: 20,
+    description: "What can be bought; absent: the material's formats, the smallest area being the cheapest.",
+  })
   readonly sheets?: readonly SheetOnSaleDto[];
 
   @Parts(() => OwnOffcutDto, { optional: true, most: 20 })
@@ -164,18 +240,39 @@ export class CoreBillRequestDto implements CoreBillByCode {
   @Length({ optional: true, from: 0, upTo: 50, description: 'Width that the blade takes; absent: 2 mm.' })
   readonly kerfMm?: number;
 
-  @Length({ optional: true, from: 0, upTo: 500, description: 'Strip along sheet edges that is not used; absent: 0.' })
+  @Length({
+    optional: true,
+    from: 0,
+    upTo: 500,
+    description: 'Strip along sheet edges that is not used; absent: 0.',
+  })
   readonly edgeTrimMm?: number;
 
-  @Length({ optional: true, from: 10, upTo: 2000, description: 'Narrowest offcut worth keeping; absent: 150 mm.' })
+  @Length({
+    optional: true,
+    from: 10,
+    upTo: 2000,
+    description: 'Narrowest offcut worth keeping; absent: 150 mm.',
+  })
   readonly keepFromMm?: number;
 
   @Whole({ optional: true, from: 0, upTo: 4_294_967_295 })
   readonly seed?: number;
 
-  @Num({ optional: true, from: 0, upTo: 1e6, description: 'Thousands of pairs of pieces looked at for each thickness; absent: 4000.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 1e6,
+    description: 'Thousands of pairs of pieces looked at for each thickness; absent: 4000.',
+  })
   readonly workUnits?: number;
 
-  @Num({ optional: true, from: 0.05, upTo: longestTimeLimitS, unit: 's', description: `After this time the best layout so far is the answer; absent: ${usualTimeLimitS}.` })
+  @Num({
+    optional: true,
+    from: 0.05,
+    upTo: longestTimeLimitS,
+    unit: 's',
+    description: `After this time the best layout so far is the answer; absent: ${usualTimeLimitS}.`,
+  })
   readonly timeLimitS?: number;
 }

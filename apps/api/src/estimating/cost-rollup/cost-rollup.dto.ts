@@ -1,6 +1,18 @@
 import {
-  causeClasses, partOrLabours, riskDefaults, sectionTitles, unitCodes, type CauseClass, type DepreciationTerms, type LinePack, type LineRequest,
-  type PartOrLabour, type PriceJobRequest, type RiskTerms, type Section, type TaxGroup,
+  causeClasses,
+  partOrLabours,
+  riskDefaults,
+  sectionTitles,
+  unitCodes,
+  type CauseClass,
+  type DepreciationTerms,
+  type LinePack,
+  type LineRequest,
+  type PartOrLabour,
+  type PriceJobRequest,
+  type RiskTerms,
+  type Section,
+  type TaxGroup,
 } from '#lib/costing';
 import type { Rounding } from '#lib/money';
 import { Code, DecimalText, Flag, Num, OneOf, Part, Parts, Text, Whole } from '../../http/dto/index.js';
@@ -19,10 +31,20 @@ export class DepreciationDto implements DepreciationTerms {
   @Num({ from: 0, upTo: 200, unit: 'years' })
   readonly ageYears!: number;
 
-  @Num({ optional: true, above: 0, upTo: 200, unit: 'years', description: 'Straight-line life, where no percentage is given.' })
+  @Num({
+    optional: true,
+    above: 0,
+    upTo: 200,
+    unit: 'years',
+    description: 'Straight-line life, where no percentage is given.',
+  })
   readonly lifeYears?: number;
 
-  @DecimalText({ optional: true, description: 'Percentage taken off the price of the part, 0 to 100.', example: '20' })
+  @DecimalText({
+    optional: true,
+    description: 'Percentage taken off the price of the part, 0 to 100.',
+    example: '20',
+  })
   readonly percent?: string;
 }
 
@@ -56,7 +78,9 @@ export class CostLineDto implements LineRequest {
   @Text({ optional: true, atMost: 80, description: 'Step of the job.' })
   readonly stage?: string;
 
-  @OneOf(partOrLabours, { description: 'Only parts depreciate; hire, yard charges and disposal count as labour.' })
+  @OneOf(partOrLabours, {
+    description: 'Only parts depreciate; hire, yard charges and disposal count as labour.',
+  })
   readonly partOrLabour!: PartOrLabour;
 
   @OneOf(causeClasses, { description: 'What an insurer asks: sudden, there before, or upkeep.' })
@@ -74,7 +98,11 @@ export class CostLineDto implements LineRequest {
   @OneOf(Object.keys(unitCodes))
   readonly unit!: string;
 
-  @DecimalText({ optional: true, decimals: 12, description: 'Exact price per unit; absent where packs are priced.' })
+  @DecimalText({
+    optional: true,
+    decimals: 12,
+    description: 'Exact price per unit; absent where packs are priced.',
+  })
   readonly unitRate?: string;
 
   @Parts(() => LinePackDto, { optional: true, most: 50 })
@@ -89,13 +117,22 @@ export class CostLineDto implements LineRequest {
   @Part(() => LineSpreadDto, { optional: true })
   readonly spread?: LineSpreadDto;
 
-  @Num({ optional: true, from: 0, upTo: 2, description: 'How it grows with the repaired area: 1 as the area, 0.5 as its edge, 0 not at all. Absent: 0.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 2,
+    description:
+      'How it grows with the repaired area: 1 as the area, 0.5 as its edge, 0 not at all. Absent: 0.',
+  })
   readonly extentExponent?: number;
 
   @Part(() => DepreciationDto, { optional: true })
   readonly depreciation?: DepreciationDto;
 
-  @OneOf(['in', 'out'], { optional: true, description: 'Out: listed so that nobody can say it was forgotten, not summed. Absent: in.' })
+  @OneOf(['in', 'out'], {
+    optional: true,
+    description: 'Out: listed so that nobody can say it was forgotten, not summed. Absent: in.',
+  })
   readonly scope?: 'in' | 'out';
 
   @Text({ optional: true, atMost: 1000 })
@@ -133,25 +170,49 @@ export class CommonShareDto {
 }
 
 export class RiskTermsDto implements RiskTerms {
-  @OneOf(['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], { optional: true, description: 'How the extent was found; decides how far it may grow.' })
+  @OneOf(['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], {
+    optional: true,
+    description: 'How the extent was found; decides how far it may grow.',
+  })
   readonly evidence?: RiskTerms['evidence'];
 
   @Part(() => ExtentFactorDto, { optional: true, description: 'The growth itself, instead of the evidence.' })
   readonly extentFactor?: ExtentFactorDto;
 
-  @Whole({ optional: true, from: 100, upTo: 200_000, description: `A multiple of ten; absent: ${riskDefaults.samples}.` })
+  @Whole({
+    optional: true,
+    from: 100,
+    upTo: 200_000,
+    description: `A multiple of ten; absent: ${riskDefaults.samples}.`,
+  })
   readonly samples?: number;
 
-  @Whole({ optional: true, from: 0, upTo: 4_294_967_295, description: `The same seed gives the same range; absent: ${riskDefaults.seed}.` })
+  @Whole({
+    optional: true,
+    from: 0,
+    upTo: 4_294_967_295,
+    description: `The same seed gives the same range; absent: ${riskDefaults.seed}.`,
+  })
   readonly seed?: number;
 
-  @OneOf(['triangular', 'beta'], { optional: true, description: `How three points are read as a distribution; absent: ${riskDefaults.shape}.` })
+  @OneOf(['triangular', 'beta'], {
+    optional: true,
+    description: `How three points are read as a distribution; absent: ${riskDefaults.shape}.`,
+  })
   readonly shape?: RiskTerms['shape'];
 
-  @Num({ optional: true, from: 0, upTo: 1, description: `Correlation of unit rates with the extent; absent: ${riskDefaults.extentToRate}.` })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 1,
+    description: `Correlation of unit rates with the extent; absent: ${riskDefaults.extentToRate}.`,
+  })
   readonly extentToRate?: number;
 
-  @Part(() => CommonShareDto, { optional: true, description: 'Share of the variance of rates that labour, or parts, have in common.' })
+  @Part(() => CommonShareDto, {
+    optional: true,
+    description: 'Share of the variance of rates that labour, or parts, have in common.',
+  })
   readonly commonShare?: CommonShareDto;
 
   @DecimalText({ optional: true, description: 'Price of opening and mapping before the rest is agreed.' })
@@ -162,7 +223,13 @@ export class RiskTermsDto implements RiskTerms {
 }
 
 export class CostRollupRequestDto implements PriceJobRequest {
-  @Text({ atLeast: 3, atMost: 3, form: { pattern: /^[A-Z]{3}$/, words: 'a currency code of ISO 4217' }, description: 'Every price is in it; nothing is converted.', example: 'EUR' })
+  @Text({
+    atLeast: 3,
+    atMost: 3,
+    form: { pattern: /^[A-Z]{3}$/, words: 'a currency code of ISO 4217' },
+    description: 'Every price is in it; nothing is converted.',
+    example: 'EUR',
+  })
   readonly currency!: string;
 
   @Parts(() => CostLineDto, { least: 1, most: 2000 })
@@ -177,13 +244,19 @@ export class CostRollupRequestDto implements PriceJobRequest {
   @DecimalText({ optional: true, description: 'On lines and overhead.' })
   readonly profitPercent?: string;
 
-  @DecimalText({ optional: true, description: 'Absent, with no contingencyAmount: P80 less the point where risk is asked for, else none.' })
+  @DecimalText({
+    optional: true,
+    description: 'Absent, with no contingencyAmount: P80 less the point where risk is asked for, else none.',
+  })
   readonly contingencyPercent?: string;
 
   @DecimalText({ optional: true })
   readonly contingencyAmount?: string;
 
-  @OneOf(['half-away-from-zero', 'half-to-even', 'floor', 'ceiling'], { optional: true, description: 'Absent: half-away-from-zero.' })
+  @OneOf(['half-away-from-zero', 'half-to-even', 'floor', 'ceiling'], {
+    optional: true,
+    description: 'Absent: half-away-from-zero.',
+  })
   readonly rounding?: Rounding;
 
   @Part(() => RiskTermsDto, { optional: true })

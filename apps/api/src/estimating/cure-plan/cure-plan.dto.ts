@@ -3,7 +3,12 @@ import { Code, Num, OneOf, Part, Parts, Temperature, Text } from '../../http/dto
 import { DeckWarmthDto, ForecastDto } from './weather.dto.js';
 
 export class CureTemperatureDto implements CureTemperature {
-  @Temperature({ optional: true, from: -40, upTo: 90, description: 'Steady; or dayC with nightC; or a forecast.' })
+  @Temperature({
+    optional: true,
+    from: -40,
+    upTo: 90,
+    description: 'Steady; or dayC with nightC; or a forecast.',
+  })
   readonly temperatureC?: number;
 
   @Temperature({ optional: true, from: -40, upTo: 90 })
@@ -32,10 +37,21 @@ export class WeatherStepDto implements WeatherStepByCode {
   @Code({ optional: true, description: 'For a coat: code of the coating, whose limits then count.' })
   readonly coating?: string;
 
-  @Num({ optional: true, from: 0, upTo: 240, unit: 'h', description: 'Hours after the work until rain and dew no longer hurt; absent: the gel of the resin, or four hours for a coat.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 240,
+    unit: 'h',
+    description:
+      'Hours after the work until rain and dew no longer hurt; absent: the gel of the resin, or four hours for a coat.',
+  })
   readonly untilSafeH?: number;
 
-  @Text({ optional: true, atMost: 40, description: 'RFC 3339: what comes before is done then, and no earlier hour counts.' })
+  @Text({
+    optional: true,
+    atMost: 40,
+    description: 'RFC 3339: what comes before is done then, and no earlier hour counts.',
+  })
   readonly earliestAt?: string;
 }
 
@@ -56,10 +72,20 @@ export class CurePlanRequestDto implements CurePlanRequest {
   @OneOf(['shed', 'tent', 'open'])
   readonly shelter!: 'shed' | 'tent' | 'open';
 
-  @Num({ optional: true, from: 0, below: 24, unit: 'h', description: 'Hour of the day at which the resin is mixed, where no moment is given; absent: 9.' })
+  @Num({
+    optional: true,
+    from: 0,
+    below: 24,
+    unit: 'h',
+    description: 'Hour of the day at which the resin is mixed, where no moment is given; absent: 9.',
+  })
   readonly startHour?: number;
 
-  @Text({ optional: true, atMost: 40, description: 'RFC 3339 with offset; each milestone then has its moment.' })
+  @Text({
+    optional: true,
+    atMost: 40,
+    description: 'RFC 3339 with offset; each milestone then has its moment.',
+  })
   readonly startAt?: string;
 
   @Text({ optional: true, atMost: 120 })
@@ -68,6 +94,11 @@ export class CurePlanRequestDto implements CurePlanRequest {
   @Num({ optional: true, from: 0, upTo: 700, unit: '%', description: 'Moisture of the core.' })
   readonly coreMoisturePercent?: number;
 
-  @Parts(() => WeatherStepDto, { optional: true, least: 1, most: 60, description: 'Steps that wait for weather; absent: bonding.' })
+  @Parts(() => WeatherStepDto, {
+    optional: true,
+    least: 1,
+    most: 60,
+    description: 'Steps that wait for weather; absent: bonding.',
+  })
   readonly steps?: readonly WeatherStepDto[];
 }

@@ -2,7 +2,11 @@ import type { DeckWarmth, Forecast, ForecastHour } from '#lib/process';
 import { Num, Parts, Speed, Temperature, Text } from '../../http/dto/index.js';
 
 export class ForecastHourDto implements ForecastHour {
-  @Text({ atMost: 40, description: 'RFC 3339 with offset: the start of the hour.', example: '2026-05-04T08:00:00+01:00' })
+  @Text({
+    atMost: 40,
+    description: 'RFC 3339 with offset: the start of the hour.',
+    example: '2026-05-04T08:00:00+01:00',
+  })
   readonly at!: string;
 
   @Temperature({ from: -40, upTo: 55 })
@@ -19,7 +23,12 @@ export class ForecastHourDto implements ForecastHour {
 }
 
 export class ForecastDto implements Forecast {
-  @Text({ optional: true, atMost: 60, description: 'Zone of the place; with it every offset is checked.', example: 'Europe/Lisbon' })
+  @Text({
+    optional: true,
+    atMost: 60,
+    description: 'Zone of the place; with it every offset is checked.',
+    example: 'Europe/Lisbon',
+  })
   readonly timeZone?: string;
 
   @Parts(() => ForecastHourDto, { least: 2, most: 1440, description: 'Hour after hour, without a gap.' })
@@ -27,7 +36,13 @@ export class ForecastDto implements Forecast {
 }
 
 export class DeckWarmthDto implements DeckWarmth {
-  @Num({ optional: true, from: 0, upTo: 50, unit: 'K', description: 'How much the midday sun warms the deck above the air; absent: nothing is counted on.' })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 50,
+    unit: 'K',
+    description: 'How much the midday sun warms the deck above the air; absent: nothing is counted on.',
+  })
   readonly sunK?: number;
 
   @Num({ optional: true, from: 0, upTo: 60, unit: 'K', description: 'Lamp, blanket or heater.' })

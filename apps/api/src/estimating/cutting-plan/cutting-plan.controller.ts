@@ -15,10 +15,14 @@ export class CuttingPlanController {
   @RoomEndpoint({
     operationId: 'planCutting',
     summary: 'Any pieces from any sheets, offcuts or a roll, for the least money and then the least material',
-    description: 'Pieces of any outline, with holes, in the turns allowed, apart by the kerf and inside the trimmed edge; proven free of overlap by whole-number arithmetic. Runs beside the service for as long as the work budget and the time limit allow.',
+    description:
+      'Pieces of any outline, with holes, in the turns allowed, apart by the kerf and inside the trimmed edge; proven free of overlap by whole-number arithmetic. Runs beside the service for as long as the work budget and the time limit allow.',
     result: 'CuttingPlan',
   })
-  plan(@Body() request: CuttingPlanRequestDto, @Res({ passthrough: true }) response: Response): Promise<CuttingPlan> {
+  plan(
+    @Body() request: CuttingPlanRequestDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<CuttingPlan> {
     return this.heavy.cuttingPlan(request, response);
   }
 }

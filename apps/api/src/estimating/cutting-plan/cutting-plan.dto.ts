@@ -1,4 +1,12 @@
-import { longestTimeLimitS, mostOutlines, usualTimeLimitS, usualWorkUnits, type CuttingPlanRequest, type NestPiece, type StockSheet } from '#lib/nesting';
+import {
+  longestTimeLimitS,
+  mostOutlines,
+  usualTimeLimitS,
+  usualWorkUnits,
+  type CuttingPlanRequest,
+  type NestPiece,
+  type StockSheet,
+} from '#lib/nesting';
 import { Length, Num, Nums, Outline, Outlines, Part, Parts, Text, Whole } from '../../http/dto/index.js';
 
 type Corners = NestPiece['outline'];
@@ -16,7 +24,11 @@ export class NestPieceDto implements NestPiece {
   @Whole({ optional: true, from: 1, upTo: 100_000, description: 'How many alike; absent: 1.' })
   readonly count?: number;
 
-  @Nums({ most: 72, description: 'Turns in degrees that keep the grain right, such as [0, 180]; an empty list means any turn.' })
+  @Nums({
+    most: 72,
+    description:
+      'Turns in degrees that keep the grain right, such as [0, 180]; an empty list means any turn.',
+  })
   readonly turnsDeg!: readonly number[];
 }
 
@@ -33,7 +45,12 @@ export class StockSheetDto implements StockSheet {
   @Num({ from: 0, upTo: 1e9, description: 'In any one currency; costs are only compared.' })
   readonly cost!: number;
 
-  @Whole({ optional: true, from: 1, upTo: 1500, description: 'How many there are; absent: as many as it takes. Needed for a sheet that costs nothing.' })
+  @Whole({
+    optional: true,
+    from: 1,
+    upTo: 1500,
+    description: 'How many there are; absent: as many as it takes. Needed for a sheet that costs nothing.',
+  })
   readonly available?: number;
 }
 
@@ -50,7 +67,12 @@ export class CuttingPlanRequestDto implements CuttingPlanRequest {
   @Parts(() => NestPieceDto, { least: 1, most: mostOutlines })
   readonly pieces!: readonly NestPieceDto[];
 
-  @Parts(() => StockSheetDto, { optional: true, least: 1, most: 40, description: 'Sheets and offcuts; give these or a roll.' })
+  @Parts(() => StockSheetDto, {
+    optional: true,
+    least: 1,
+    most: 40,
+    description: 'Sheets and offcuts; give these or a roll.',
+  })
   readonly stock?: readonly StockSheetDto[];
 
   @Part(() => RollDto, { optional: true, description: 'Plies off a roll: x runs along it.' })
@@ -62,12 +84,28 @@ export class CuttingPlanRequestDto implements CuttingPlanRequest {
   @Length({ from: 0, upTo: 500, description: 'Strip along every edge of the stock that is not used.' })
   readonly edgeTrimMm!: number;
 
-  @Whole({ optional: true, from: 0, upTo: 4_294_967_295, description: 'The same seed gives the same layout; absent: 1.' })
+  @Whole({
+    optional: true,
+    from: 0,
+    upTo: 4_294_967_295,
+    description: 'The same seed gives the same layout; absent: 1.',
+  })
   readonly seed?: number;
 
-  @Num({ optional: true, from: 0, upTo: 1e6, description: `Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: ${usualWorkUnits}.` })
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 1e6,
+    description: `Thousands of pairs of pieces looked at; more never gives a worse layout. Absent: ${usualWorkUnits}.`,
+  })
   readonly workUnits?: number;
 
-  @Num({ optional: true, from: 0.05, upTo: longestTimeLimitS, unit: 's', description: `After this time the best layout so far is the answer; absent: ${usualTimeLimitS}.` })
+  @Num({
+    optional: true,
+    from: 0.05,
+    upTo: longestTimeLimitS,
+    unit: 's',
+    description: `After this time the best layout so far is the answer; absent: ${usualTimeLimitS}.`,
+  })
   readonly timeLimitS?: number;
 }

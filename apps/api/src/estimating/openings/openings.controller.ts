@@ -15,10 +15,14 @@ export class OpeningsController {
   @RoomEndpoint({
     operationId: 'planOpenings',
     summary: 'From readings or drawn zones to the extent of bad core and the cut line',
-    description: 'Readings become a chance of bad core over the panel, contours, and an area as a range; zones become straight cuts with flange, taper room, undercut, depth of cut, fittings in scope, and what does not fit.',
+    description:
+      'Readings become a chance of bad core over the panel, contours, and an area as a range; zones become straight cuts with flange, taper room, undercut, depth of cut, fittings in scope, and what does not fit.',
     result: 'ExtentAndOpenings',
   })
-  openings(@Body() request: OpeningsRequestDto, @Res({ passthrough: true }) response: Response): Promise<ExtentAndOpenings> {
+  openings(
+    @Body() request: OpeningsRequestDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<ExtentAndOpenings> {
     return this.heavy.openings(request, response);
   }
 }

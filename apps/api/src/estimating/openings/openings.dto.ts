@@ -1,15 +1,58 @@
-import { openingRules, type EvidenceGrade, type ExtentAndOpeningsRequest, type MapSettings, type OpeningMethod, type OpeningRules, type Place } from '#lib/extent';
-import { FittingDto, OldCoreDto, PanelDto, SkinDto, SurveyDto, ZoneDto } from '../../estimates/dto/defect-record.dto.js';
+import {
+  openingRules,
+  type EvidenceGrade,
+  type ExtentAndOpeningsRequest,
+  type MapSettings,
+  type OpeningMethod,
+  type OpeningRules,
+  type Place,
+} from '#lib/extent';
+import {
+  FittingDto,
+  OldCoreDto,
+  PanelDto,
+  SkinDto,
+  SurveyDto,
+  ZoneDto,
+} from '../../estimates/dto/defect-record.dto.js';
 import { Length, Num, Nums, OneOf, Outlines, Part, Parts, Whole } from '../../http/dto/index.js';
 
-const { cutMarginMm, flangeMm, taperRatio, cornerRadiusMm, depthMarginMm, innerSkinClearanceMm, supportClearanceMm, undercutReachMm, fittingReachMm, cutHPerM, openedHPerM2, openingH, cornerH } = openingRules;
+const {
+  cutMarginMm,
+  flangeMm,
+  taperRatio,
+  cornerRadiusMm,
+  depthMarginMm,
+  innerSkinClearanceMm,
+  supportClearanceMm,
+  undercutReachMm,
+  fittingReachMm,
+  cutHPerM,
+  openedHPerM2,
+  openingH,
+  cornerH,
+} = openingRules;
 
 /** What is said of a rule: its meaning, and the default that stands when it is absent. */
-const rule = ({ meaning, value, from, upTo, because }: { readonly meaning: string; readonly value: number; readonly from: number; readonly upTo: number; readonly because: string }) =>
-  ({ optional: true, from, upTo, description: `The ${meaning}; absent: ${value} (${because}).` });
+const rule = ({
+  meaning,
+  value,
+  from,
+  upTo,
+  because,
+}: {
+  readonly meaning: string;
+  readonly value: number;
+  readonly from: number;
+  readonly upTo: number;
+  readonly because: string;
+}) => ({ optional: true, from, upTo, description: `The ${meaning}; absent: ${value} (${because}).` });
 
 export class OpeningMethodDto implements OpeningMethod {
-  @OneOf(['re-bed', 'relay'], { optional: true, description: 'Bond the lifted skin back, or laminate a new one; absent: relay.' })
+  @OneOf(['re-bed', 'relay'], {
+    optional: true,
+    description: 'Bond the lifted skin back, or laminate a new one; absent: relay.',
+  })
   readonly skin?: OpeningMethod['skin'];
 
   @OneOf(['from-above', 'from-below'], { optional: true, description: 'Absent: from-above.' })
@@ -44,10 +87,21 @@ export class OpeningRulesDto implements OpeningRules {
   @Length(rule(fittingReachMm))
   readonly fittingReachMm?: number;
 
-  @Num({ optional: true, from: 0.02, upTo: 50, unit: 'm2', description: 'Largest skin piece that can be bedded before the resin gels.' })
+  @Num({
+    optional: true,
+    from: 0.02,
+    upTo: 50,
+    unit: 'm2',
+    description: 'Largest skin piece that can be bedded before the resin gels.',
+  })
   readonly bondableAreaM2?: number;
 
-  @Length({ optional: true, from: 150, upTo: 20_000, description: 'Longest skin piece that can be bedded before the resin gels.' })
+  @Length({
+    optional: true,
+    from: 150,
+    upTo: 20_000,
+    description: 'Longest skin piece that can be bedded before the resin gels.',
+  })
   readonly bondableLengthMm?: number;
 
   @Num(rule(cutHPerM))
@@ -64,13 +118,23 @@ export class OpeningRulesDto implements OpeningRules {
 }
 
 export class MapSettingsDto implements MapSettings {
-  @Num({ optional: true, from: 0.01, upTo: 0.99, description: 'Core this likely to be bad, or more, lies inside the zones; absent: 1/3.' })
+  @Num({
+    optional: true,
+    from: 0.01,
+    upTo: 0.99,
+    description: 'Core this likely to be bad, or more, lies inside the zones; absent: 1/3.',
+  })
   readonly cutProbability?: number;
 
   @Nums({ optional: true, most: 12, description: 'Further contours; absent: 0.1, 0.5 and 0.9.' })
   readonly contourProbabilities?: readonly number[];
 
-  @Num({ optional: true, from: 0.01, upTo: 0.99, description: 'Share of such a panel that is bad before any reading; absent: 0.25.' })
+  @Num({
+    optional: true,
+    from: 0.01,
+    upTo: 0.99,
+    description: 'Share of such a panel that is bad before any reading; absent: 0.25.',
+  })
   readonly usualBadShare?: number;
 
   @Whole({ optional: true, from: 100, upTo: 5000, description: 'Draws behind the range of the area.' })
@@ -99,7 +163,12 @@ export class OpeningsRequestDto implements ExtentAndOpeningsRequest {
   @Part(() => OldCoreDto)
   readonly core!: OldCoreDto;
 
-  @Parts(() => OpeningZoneDto, { optional: true, least: 1, most: 50, description: 'Bad core as somebody drew it; absent: mapped from the readings.' })
+  @Parts(() => OpeningZoneDto, {
+    optional: true,
+    least: 1,
+    most: 50,
+    description: 'Bad core as somebody drew it; absent: mapped from the readings.',
+  })
   readonly zones?: readonly OpeningZoneDto[];
 
   @Part(() => SurveyDto, { optional: true })
@@ -108,7 +177,10 @@ export class OpeningsRequestDto implements ExtentAndOpeningsRequest {
   @Parts(() => FittingDto, { optional: true, most: 200 })
   readonly fittings?: readonly FittingDto[];
 
-  @OneOf(['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], { optional: true, description: 'How the extent was found; readings can lower it, never raise it.' })
+  @OneOf(['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], {
+    optional: true,
+    description: 'How the extent was found; readings can lower it, never raise it.',
+  })
   readonly evidence?: EvidenceGrade;
 
   @Part(() => OpeningMethodDto, { optional: true })

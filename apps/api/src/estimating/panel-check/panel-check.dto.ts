@@ -1,16 +1,58 @@
 import { ApiExtraModels } from '@nestjs/swagger';
 import type { CoreType } from '#lib/catalogue';
 import type {
-  AsFound, CoreValues, CraftForPanel, Criteria, EachEdge, EdgeFixing, EdgeKindAsked, FittingRequest, LoadedFitting, LoadRequest, OpenedPanel,
-  PanelCheckRequest, PanelSize, SandwichValues, SkinValues,
+  AsFound,
+  CoreValues,
+  CraftForPanel,
+  Criteria,
+  EachEdge,
+  EdgeFixing,
+  EdgeKindAsked,
+  FittingRequest,
+  LoadedFitting,
+  LoadRequest,
+  OpenedPanel,
+  PanelCheckRequest,
+  PanelSize,
+  SandwichValues,
+  SkinValues,
 } from '#lib/panel';
-import { Label, Length, Mass, Num, OneOf, Part, Parts, PartsByKind, Text, Texts, Whole } from '../../http/dto/index.js';
+import {
+  Label,
+  Length,
+  Mass,
+  Num,
+  OneOf,
+  Part,
+  Parts,
+  PartsByKind,
+  Text,
+  Texts,
+  Whole,
+} from '../../http/dto/index.js';
 
 const edgeKinds = ['simply-supported', 'clamped', 'free'] as const satisfies readonly EdgeKindAsked[];
 const edgeFixings = ['simply-supported', 'clamped'] as const satisfies readonly EdgeFixing[];
-const coreTypes = ['end-grain-balsa', 'cross-linked-foam', 'san-foam', 'linear-foam', 'marine-plywood'] as const satisfies readonly CoreType[];
+const coreTypes = [
+  'end-grain-balsa',
+  'cross-linked-foam',
+  'san-foam',
+  'linear-foam',
+  'marine-plywood',
+] as const satisfies readonly CoreType[];
 const fittingKinds = [
-  'stanchion', 'cleat', 'winch', 'windlass', 'chainplate', 'mast-step', 'track', 'hatch', 'fill', 'vent', 'pad-eye', 'other',
+  'stanchion',
+  'cleat',
+  'winch',
+  'windlass',
+  'chainplate',
+  'mast-step',
+  'track',
+  'hatch',
+  'fill',
+  'vent',
+  'pad-eye',
+  'other',
 ] as const satisfies readonly LoadedFitting[];
 
 export class EachEdgeDto implements EachEdge {
@@ -34,7 +76,10 @@ export class PanelSizeDto implements PanelSize {
   @Length({ above: 1, upTo: 20_000, description: 'Athwartships, between supports.', example: 600 })
   readonly widthYMm!: number;
 
-  @OneOf(edgeKinds, { optional: true, description: 'All four edges alike; absent: simply-supported, stated as an assumption.' })
+  @OneOf(edgeKinds, {
+    optional: true,
+    description: 'All four edges alike; absent: simply-supported, stated as an assumption.',
+  })
   readonly edges?: EdgeKindAsked;
 
   @Part(() => EachEdgeDto, { optional: true, description: 'Each edge by itself, instead of edges.' })
@@ -72,7 +117,13 @@ export class SkinValuesDto implements SkinValues {
   @Num({ ...strength, optional: true })
   readonly compressiveStrengthYMPa?: number;
 
-  @Num({ above: 0, upTo: 100, optional: true, unit: 'kg/m2', description: 'For the least fibre mass of the yardstick.' })
+  @Num({
+    above: 0,
+    upTo: 100,
+    optional: true,
+    unit: 'kg/m2',
+    description: 'For the least fibre mass of the yardstick.',
+  })
   readonly dryFibreKgPerM2?: number;
 }
 
@@ -95,7 +146,13 @@ export class CoreValuesDto implements CoreValues {
   @Num({ ...strength, description: 'Through the thickness.' })
   readonly compressiveStrengthMPa!: number;
 
-  @Num({ from: 0, upTo: 1_000_000, unit: 'MPa', optional: true, description: 'Absent: the core adds nothing in its plane.' })
+  @Num({
+    from: 0,
+    upTo: 1_000_000,
+    unit: 'MPa',
+    optional: true,
+    description: 'Absent: the core adds nothing in its plane.',
+  })
   readonly inPlaneModulusMPa?: number;
 
   @Num({ above: 0, upTo: 2000, unit: 'kg/m3', optional: true })
@@ -134,10 +191,21 @@ export class OpenedPanelDto implements OpenedPanel {
   @OneOf(edgeFixings, { optional: true })
   readonly edges?: EdgeFixing;
 
-  @Num({ above: 0, upTo: 110, unit: 'kPa', optional: true, description: 'What presses the new core down; absent: 2 kPa.' })
+  @Num({
+    above: 0,
+    upTo: 110,
+    unit: 'kPa',
+    optional: true,
+    description: 'What presses the new core down; absent: 2 kPa.',
+  })
   readonly clampPressureKPa?: number;
 
-  @Length({ above: 0, upTo: 50, optional: true, description: 'Sag that the new core may keep; absent: 1 mm.' })
+  @Length({
+    above: 0,
+    upTo: 50,
+    optional: true,
+    description: 'Sag that the new core may keep; absent: 1 mm.',
+  })
   readonly allowedSagMm?: number;
 }
 
@@ -227,7 +295,12 @@ export class CraftForPanelDto implements CraftForPanel {
   @OneOf(['A', 'B', 'C', 'D'])
   readonly designCategory!: CraftForPanel['designCategory'];
 
-  @Num({ from: 0, upTo: 1, optional: true, description: 'Place of the panel from aft over the waterline; absent: 1, the most severe.' })
+  @Num({
+    from: 0,
+    upTo: 1,
+    optional: true,
+    description: 'Place of the panel from aft over the waterline; absent: 1, the most severe.',
+  })
   readonly shareOfWaterline?: number;
 
   @Num({ from: 0, upTo: 20, optional: true })
@@ -238,10 +311,20 @@ export class CriteriaDto implements Criteria {
   @Num({ above: 0, upTo: 1, optional: true, description: 'Usable share of a skin strength; absent: 0.5.' })
   readonly skinShare?: number;
 
-  @Num({ above: 0, upTo: 1, optional: true, description: 'Usable share of a core shear strength; absent: by kind of core.' })
+  @Num({
+    above: 0,
+    upTo: 1,
+    optional: true,
+    description: 'Usable share of a core shear strength; absent: by kind of core.',
+  })
   readonly coreShearShare?: number;
 
-  @Num({ above: 0, upTo: 1, optional: true, description: 'Usable share of a core compressive strength; absent: 0.5.' })
+  @Num({
+    above: 0,
+    upTo: 1,
+    optional: true,
+    description: 'Usable share of a core compressive strength; absent: 0.5.',
+  })
   readonly coreCrushShare?: number;
 
   @Num({ from: 1, upTo: 10_000, optional: true, description: 'Short span over deflection; absent: 100.' })
@@ -272,7 +355,13 @@ export class PanelFittingDto implements FittingRequest {
   @Num({ above: 0, upTo: 1_000_000, unit: 'N', optional: true, description: 'Clamp force of one bolt.' })
   readonly clampForceN?: number;
 
-  @Num({ above: 0, upTo: 1000, unit: 'N.m', optional: true, description: 'Tightening torque, when the clamp force is not known.' })
+  @Num({
+    above: 0,
+    upTo: 1000,
+    unit: 'N.m',
+    optional: true,
+    description: 'Tightening torque, when the clamp force is not known.',
+  })
   readonly torqueNm?: number;
 
   @Num({ above: 0, upTo: 1_000_000, unit: 'N', optional: true, description: 'Pull away from the deck.' })
@@ -287,15 +376,28 @@ export class PanelFittingDto implements FittingRequest {
   @Part(() => BackingPlateDto, { optional: true })
   readonly backingPlate?: BackingPlateDto;
 
-  @Length({ above: 0, upTo: 200, optional: true, description: 'Diameter of the hole potted with thickened resin.' })
+  @Length({
+    above: 0,
+    upTo: 200,
+    optional: true,
+    description: 'Diameter of the hole potted with thickened resin.',
+  })
   readonly pottedMm?: number;
 
-  @Num({ ...strength, optional: true, description: 'Compressive strength of the thickened resin; absent: 60 MPa.' })
+  @Num({
+    ...strength,
+    optional: true,
+    description: 'Compressive strength of the thickened resin; absent: 60 MPa.',
+  })
   readonly pottedStrengthMPa?: number;
 }
 
 const loadKinds = () => ({
-  'pressure': PressureLoadDto, 'patch': PatchLoadDto, 'person': PersonLoadDto, 'class-deck': ClassDeckLoadDto, 'yardstick': YardstickLoadDto,
+  'pressure': PressureLoadDto,
+  'patch': PatchLoadDto,
+  'person': PersonLoadDto,
+  'class-deck': ClassDeckLoadDto,
+  'yardstick': YardstickLoadDto,
 });
 
 @ApiExtraModels(PressureLoadDto, PatchLoadDto, PersonLoadDto, ClassDeckLoadDto, YardstickLoadDto)
@@ -315,7 +417,13 @@ export class PanelCheckRequestDto implements PanelCheckRequest {
   @Part(() => OpenedPanelDto, { optional: true, description: 'The inner skin alone while the core is out.' })
   readonly opened?: OpenedPanelDto;
 
-  @PartsByKind('kind', loadKinds, { optional: true, least: 1, most: 12, description: 'Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot.' })
+  @PartsByKind('kind', loadKinds, {
+    optional: true,
+    least: 1,
+    most: 12,
+    description:
+      'Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot.',
+  })
   readonly loads?: readonly LoadRequest[];
 
   @Part(() => CraftForPanelDto, { optional: true })
@@ -327,9 +435,20 @@ export class PanelCheckRequestDto implements PanelCheckRequest {
   @Part(() => CriteriaDto, { optional: true })
   readonly criteria?: CriteriaDto;
 
-  @Texts({ optional: true, most: 20, each: { atMost: 120 }, description: 'Keys of checks, ratios and loads to explain down to their inputs, such as repaired:person:core-shear.' })
+  @Texts({
+    optional: true,
+    most: 20,
+    each: { atMost: 120 },
+    description:
+      'Keys of checks, ratios and loads to explain down to their inputs, such as repaired:person:core-shear.',
+  })
   readonly explain?: readonly string[];
 
-  @Length({ from: 0.1, upTo: 200, optional: true, description: 'Measured total of the deck, to catch a skin that cannot be.' })
+  @Length({
+    from: 0.1,
+    upTo: 200,
+    optional: true,
+    description: 'Measured total of the deck, to catch a skin that cannot be.',
+  })
   readonly deckThicknessMm?: number;
 }

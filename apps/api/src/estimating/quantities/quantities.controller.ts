@@ -9,7 +9,11 @@ import { readQuantities, type QuantitiesRead } from './read-quantities.js';
 @Controller('v1/estimating')
 export class QuantitiesController {
   @Post('quantities')
-  @RoomEndpoint({ operationId: 'readQuantities', summary: 'Read typed quantities exactly into SI numbers', result: 'QuantitiesRead' })
+  @RoomEndpoint({
+    operationId: 'readQuantities',
+    summary: 'Read typed quantities exactly into SI numbers',
+    result: 'QuantitiesRead',
+  })
   quantities(@Body() request: QuantitiesRequestDto): QuantitiesRead {
     return answer(readQuantities(request));
   }

@@ -20,9 +20,17 @@ export interface QuantitiesRead {
 }
 
 /** Reads each typed quantity exactly, or says of every one that cannot be read why not. */
-export const readQuantities = ({ quantities }: { readonly quantities: readonly TypedQuantity[] }): Outcome<QuantitiesRead> =>
+export const readQuantities = ({
+  quantities,
+}: {
+  readonly quantities: readonly TypedQuantity[];
+}): Outcome<QuantitiesRead> =>
   mapValue(
-    allOfList(quantities.map(({ dimension, text }, index) => readOne({ dimension, text }, `/quantities/${index}/text`))),
+    allOfList(
+      quantities.map(({ dimension, text }, index) =>
+        readOne({ dimension, text }, `/quantities/${index}/text`),
+      ),
+    ),
     (read) => ({ quantities: read }),
   );
 

@@ -11,13 +11,23 @@ export class VariantAskedDto implements VariantAsked {
   @Text({ optional: true, atMost: 100, description: 'Absent: the code.' })
   readonly title?: string;
 
-  @Flag({ optional: true, description: 'Fill the gap under a sound skin through drilled holes; refused, with the rule, wherever that is not trusted.' })
+  @Flag({
+    optional: true,
+    description:
+      'Fill the gap under a sound skin through drilled holes; refused, with the rule, wherever that is not trusted.',
+  })
   readonly inject?: boolean;
 
-  @Part(() => MethodDto, { optional: true, description: "What is done otherwise than the record's own method says." })
+  @Part(() => MethodDto, {
+    optional: true,
+    description: "What is done otherwise than the record's own method says.",
+  })
   readonly method?: MethodDto;
 
-  @Part(() => ConditionsDto, { optional: true, description: "What is otherwise than the record's own conditions say." })
+  @Part(() => ConditionsDto, {
+    optional: true,
+    description: "What is otherwise than the record's own conditions say.",
+  })
   readonly conditions?: ConditionsDto;
 }
 
@@ -26,6 +36,10 @@ export class VariantsRequestDto implements VariantsRequest {
   @Part(() => DefectRecordDto)
   readonly record!: DefectRecordDto;
 
-  @Parts(() => VariantAskedDto, { least: 1, most: MOST_VARIANTS, description: 'An entry with nothing but a code is the record as it stands.' })
+  @Parts(() => VariantAskedDto, {
+    least: 1,
+    most: MOST_VARIANTS,
+    description: 'An entry with nothing but a code is the record as it stands.',
+  })
   readonly variants!: readonly VariantAskedDto[];
 }

@@ -37,9 +37,14 @@ const rulesByPrototype = new WeakMap<object, Map<string, FieldRule>>();
  */
 export const Field = (rule: FieldRule): PropertyDecorator =>
   applyDecorators(
-    (target: object, key: string | symbol) => { remember(target, String(key), rule); },
+    (target: object, key: string | symbol) => {
+      remember(target, String(key), rule);
+    },
     ValidateIf((_, value: unknown) => value !== undefined || rule.optional !== true),
-    ValidateBy({ name: 'field', validator: { validate: (value, given) => isRight(rule, given?.property ?? '', value) } }),
+    ValidateBy({
+      name: 'field',
+      validator: { validate: (value, given) => isRight(rule, given?.property ?? '', value) },
+    }),
     ApiProperty(Object.assign({}, rule.schema, { required: rule.optional !== true })),
   );
 
@@ -51,7 +56,10 @@ function remember(target: object, key: string, rule: FieldRule): void {
 
 /** A class is a DTO when some field of it, or of a class it extends, is decorated. */
 export const isDto = (type: unknown): type is DtoClass =>
-  typeof type === 'function' && typeof type.prototype === 'object' && type.prototype !== null && rulesFor(type.prototype).size > 0;
+  typeof type === 'function' &&
+  typeof type.prototype === 'object' &&
+  type.prototype !== null &&
+  rulesFor(type.prototype).size > 0;
 
 function rulesOf(prototype: object): ReadonlyMap<string, FieldRule> {
   const own = rulesByPrototype.get(prototype);
@@ -61,7 +69,8 @@ function rulesOf(prototype: object): ReadonlyMap<string, FieldRule> {
 }
 
 /** The rule of a field of a DTO, for readers of other forms than JSON. */
-export const ruleOf = (type: DtoClass, key: string): FieldRule | undefined => rulesFor(type.prototype).get(key);
+export const ruleOf = (type: DtoClass, key: string): FieldRule | undefined =>
+  rulesFor(type.prototype).get(key);
 
 const mergedRules = new WeakMap<object, ReadonlyMap<string, FieldRule>>();
 
@@ -99,10 +108,14 @@ export function problemsOf(dto: object): readonly Problem[] {
   gathering.push(problems);
   try {
     const faults = validateSync(dto, {
-      whitelist: true, forbidNonWhitelisted: true, forbidUnknownValues: true, validationError: { target: false, value: false },
+      whitelist: true,
+      forbidNonWhitelisted: true,
+      forbidUnknownValues: true,
+      validationError: { target: false, value: false },
     });
     for (const { property, constraints } of faults) {
-      if (constraints?.whitelistValidation !== undefined) problems.push(problem('unknown-field', pointer('', property)));
+      if (constraints?.whitelistValidation !== undefined)
+        problems.push(problem('unknown-field', pointer('', property)));
     }
   } finally {
     gathering.pop();
@@ -118,7 +131,8 @@ function isRight({ check, expected }: FieldRule, key: string, value: unknown): b
 
 /** A value as it is repeated to the caller: short, and never a whole document. */
 export function shownValue(value: unknown): string {
-  if (typeof value === 'string') return JSON.stringify(value.length > 60 ? `${value.slice(0, 60)}...` : value);
+  if (typeof value === 'string')
+    return JSON.stringify(value.length > 60 ? `${value.slice(0, 60)}...` : value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
   return String(value);

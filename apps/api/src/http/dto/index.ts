@@ -1,4 +1,29 @@
 export { Field, type Check, type DtoClass, type Said } from './field.js';
-export { CalendarDate, Code, DecimalText, Flag, Label, Nums, OneOf, Part, Parts, PartsByKind, SomeOf, Text, Texts } from './plain-fields.js';
+export {
+  CalendarDate,
+  Code,
+  DecimalText,
+  Flag,
+  Label,
+  Nums,
+  OneOf,
+  Part,
+  Parts,
+  PartsByKind,
+  SomeOf,
+  Text,
+  Texts,
+} from './plain-fields.js';
 export { MOST_VERTICES, Outline, Outlines, Point, Points } from './points.js';
-export { Area, ArealMass, Length, Mass, Num, Speed, Temperature, Volume, Whole, type Range } from './quantities.js';
+export {
+  Area,
+  ArealMass,
+  Length,
+  Mass,
+  Num,
+  Speed,
+  Temperature,
+  Volume,
+  Whole,
+  type Range,
+} from './quantities.js';

@@ -15,37 +15,70 @@ export const Text = (said: TextLimits & Said = {}): PropertyDecorator =>
     expected: said.form?.words ?? 'a text',
     check: (value) => textFaults(value, said),
     schema: {
-      type: 'string', minLength: said.atLeast ?? 1, maxLength: said.atMost ?? 200,
-      ...(said.form === undefined ? {} : { pattern: said.form.pattern.source }), ...described(said),
+      type: 'string',
+      minLength: said.atLeast ?? 1,
+      maxLength: said.atMost ?? 200,
+      ...(said.form === undefined ? {} : { pattern: said.form.pattern.source }),
+      ...described(said),
     },
   });
 
 /** A stable code: lower-case words joined by hyphens. */
 export const Code = (said: Said = {}): PropertyDecorator =>
-  Text({ ...said, atMost: 80, form: { pattern: /^[a-z0-9]+(?:[.-][a-z0-9]+)*$/, words: 'a code of lower-case letters, digits, dots and hyphens' } });
+  Text({
+    ...said,
+    atMost: 80,
+    form: {
+      pattern: /^[a-z0-9]+(?:[.-][a-z0-9]+)*$/,
+      words: 'a code of lower-case letters, digits, dots and hyphens',
+    },
+  });
 
 /** A name that a person gave to something of theirs, short enough for a drawing: "Z1", "cleat-port". */
 export const Label = (said: Said = {}): PropertyDecorator =>
-  Text({ ...said, atMost: 60, form: { pattern: /^[A-Za-z0-9][A-Za-z0-9._-]*$/, words: 'a short name of letters, digits, dots, hyphens and underscores' } });
+  Text({
+    ...said,
+    atMost: 60,
+    form: {
+      pattern: /^[A-Za-z0-9][A-Za-z0-9._-]*$/,
+      words: 'a short name of letters, digits, dots, hyphens and underscores',
+    },
+  });
 
 /** An ISO 8601 calendar date. */
 export const CalendarDate = (said: Said = {}): PropertyDecorator =>
   Field({
     ...said,
     expected: 'a date such as 2027-04-30',
-    check: (value) => (isCalendarDate(value) ? [] : [problem('not-in-form', '', { value: shownValue(value), form: 'a calendar date such as 2027-04-30' })]),
+    check: (value) =>
+      isCalendarDate(value)
+        ? []
+        : [
+            problem('not-in-form', '', {
+              value: shownValue(value),
+              form: 'a calendar date such as 2027-04-30',
+            }),
+          ],
     schema: { type: 'string', format: 'date', ...described(said) },
   });
 
 /** Exact decimal text, such as a price: "12.50". */
 export const DecimalText = (said: Said & { readonly decimals?: number } = {}): PropertyDecorator =>
-  Text({ ...said, atMost: 20, form: { pattern: new RegExp(`^\\d{1,12}(?:\\.\\d{1,${said.decimals ?? 6}})?$`), words: 'a decimal number in text such as "12.50", without sign or grouping' } });
+  Text({
+    ...said,
+    atMost: 20,
+    form: {
+      pattern: new RegExp(`^\\d{1,12}(?:\\.\\d{1,${said.decimals ?? 6}})?$`),
+      words: 'a decimal number in text such as "12.50", without sign or grouping',
+    },
+  });
 
 export const Flag = (said: Said = {}): PropertyDecorator =>
   Field({
     ...said,
     expected: 'true or false',
-    check: (value) => (typeof value === 'boolean' ? [] : [problem('not-a-flag', '', { value: shownValue(value) })]),
+    check: (value) =>
+      typeof value === 'boolean' ? [] : [problem('not-a-flag', '', { value: shownValue(value) })],
     schema: { type: 'boolean', ...described(said) },
   });
 
@@ -63,12 +96,23 @@ export const SomeOf = (choices: readonly string[], said: Said & ListLimits = {})
   Field({
     ...said,
     expected: `a list of ${choices.join(', ')}`,
-    check: (value) => [...listFaults(value, { of: 'words', ...said }, (item) => choiceFaults(item, choices)), ...repeatFaults(value)],
-    schema: { type: 'array', items: { type: 'string', enum: [...choices] }, uniqueItems: true, ...listSchema(said), ...described(said) },
+    check: (value) => [
+      ...listFaults(value, { of: 'words', ...said }, (item) => choiceFaults(item, choices)),
+      ...repeatFaults(value),
+    ],
+    schema: {
+      type: 'array',
+      items: { type: 'string', enum: [...choices] },
+      uniqueItems: true,
+      ...listSchema(said),
+      ...described(said),
+    },
   });
 
 /** A list of plain numbers of one unit. */
-export const Nums = (said: Said & ListLimits & { readonly each?: (value: unknown) => readonly Problem[] } = {}): PropertyDecorator =>
+export const Nums = (
+  said: Said & ListLimits & { readonly each?: (value: unknown) => readonly Problem[] } = {},
+): PropertyDecorator =>
   Field({
     ...said,
     expected: 'a list of numbers',
@@ -81,8 +125,14 @@ export const Texts = (said: Said & ListLimits & { readonly each?: TextLimits } =
   Field({
     ...said,
     expected: 'a list of texts',
-    check: (value) => listFaults(value, { of: 'texts', ...said }, (item) => textFaults(item, said.each ?? {})),
-    schema: { type: 'array', items: { type: 'string', maxLength: said.each?.atMost ?? 200 }, ...listSchema(said), ...described(said) },
+    check: (value) =>
+      listFaults(value, { of: 'texts', ...said }, (item) => textFaults(item, said.each ?? {})),
+    schema: {
+      type: 'array',
+      items: { type: 'string', maxLength: said.each?.atMost ?? 200 },
+      ...listSchema(said),
+      ...described(said),
+    },
   });
 
 /** A nested object of another DTO class. */
@@ -102,24 +152,37 @@ export const Parts = (type: () => DtoClass, said: Said & ListLimits = {}): Prope
     ...said,
     expected: 'a list of objects',
     part: type,
-    read: (raw) => (Array.isArray(raw) && raw.length <= mostOf(said) ? raw.map((item) => filled(type(), item)) : raw),
+    read: (raw) =>
+      Array.isArray(raw) && raw.length <= mostOf(said) ? raw.map((item) => filled(type(), item)) : raw,
     check: (value) => listFaults(value, { of: 'objects', ...said }, partFaults),
     schema: { type: () => type(), isArray: true, ...listSchema(said), ...described(said) },
   });
 
 /** A list whose objects are of several kinds, told apart by the word in one of their fields. */
 export const PartsByKind = (
-  discriminator: string, kinds: () => Readonly<Record<string, DtoClass>>, said: Said & ListLimits = {},
+  discriminator: string,
+  kinds: () => Readonly<Record<string, DtoClass>>,
+  said: Said & ListLimits = {},
 ): PropertyDecorator =>
   Field({
     ...said,
     expected: 'a list of objects',
-    read: (raw) => (Array.isArray(raw) && raw.length <= mostOf(said) ? raw.map((item) => filledByKind(discriminator, kinds(), item)) : raw),
-    check: (value) => listFaults(value, { of: 'objects', ...said }, (item) => kindFaults(discriminator, kinds(), item)),
-    schema: { type: 'array', items: { oneOf: schemasOf(kinds), discriminator: { propertyName: discriminator } }, ...listSchema(said), ...described(said) },
+    read: (raw) =>
+      Array.isArray(raw) && raw.length <= mostOf(said)
+        ? raw.map((item) => filledByKind(discriminator, kinds(), item))
+        : raw,
+    check: (value) =>
+      listFaults(value, { of: 'objects', ...said }, (item) => kindFaults(discriminator, kinds(), item)),
+    schema: {
+      type: 'array',
+      items: { oneOf: schemasOf(kinds), discriminator: { propertyName: discriminator } },
+      ...listSchema(said),
+      ...described(said),
+    },
   });
 
-const schemasOf = (kinds: () => Readonly<Record<string, DtoClass>>) => Object.values(kinds()).map((type) => ({ $ref: getSchemaPath(type.name) }));
+const schemasOf = (kinds: () => Readonly<Record<string, DtoClass>>) =>
+  Object.values(kinds()).map((type) => ({ $ref: getSchemaPath(type.name) }));
 
 export interface ListLimits {
   readonly least?: number;
@@ -132,43 +195,71 @@ const mostOf = ({ most }: ListLimits): number => most ?? MOST_ENTRIES;
 
 export const listSchema = (limits: ListLimits) => ({ minItems: limits.least ?? 0, maxItems: mostOf(limits) });
 
-export function listFaults(value: unknown, limits: ListLimits & { readonly of: string }, each: (item: unknown) => readonly Problem[]): readonly Problem[] {
+export function listFaults(
+  value: unknown,
+  limits: ListLimits & { readonly of: string },
+  each: (item: unknown) => readonly Problem[],
+): readonly Problem[] {
   if (!Array.isArray(value)) return [problem('not-a-list', '', { of: limits.of, value: shownValue(value) })];
-  if (value.length > mostOf(limits)) return [problem('too-many', '', { count: value.length, most: mostOf(limits) })];
-  const short = value.length < (limits.least ?? 0) ? [problem('too-few', '', { count: value.length, least: limits.least ?? 0 })] : [];
+  if (value.length > mostOf(limits))
+    return [problem('too-many', '', { count: value.length, most: mostOf(limits) })];
+  const short =
+    value.length < (limits.least ?? 0)
+      ? [problem('too-few', '', { count: value.length, least: limits.least ?? 0 })]
+      : [];
   return [...short, ...value.flatMap((item, index) => below(`/${index}`, each(item)))];
 }
 
 export const partFaults = (value: unknown): readonly Problem[] =>
   isRecord(value) ? problemsOf(value) : [problem('not-an-object', '', { value: shownValue(value) })];
 
-function filledByKind(discriminator: string, kinds: Readonly<Record<string, DtoClass>>, raw: unknown): unknown {
+function filledByKind(
+  discriminator: string,
+  kinds: Readonly<Record<string, DtoClass>>,
+  raw: unknown,
+): unknown {
   const kind = isRecord(raw) ? raw[discriminator] : undefined;
   return typeof kind === 'string' && Object.hasOwn(kinds, kind) ? filled(kinds[kind], raw) : raw;
 }
 
-function kindFaults(discriminator: string, kinds: Readonly<Record<string, DtoClass>>, value: unknown): readonly Problem[] {
+function kindFaults(
+  discriminator: string,
+  kinds: Readonly<Record<string, DtoClass>>,
+  value: unknown,
+): readonly Problem[] {
   if (!isRecord(value)) return partFaults(value);
   const kind = value[discriminator];
-  if (kind === undefined) return [problem('missing', `/${discriminator}`, { expected: `one of ${Object.keys(kinds).join(', ')}` })];
+  if (kind === undefined)
+    return [problem('missing', `/${discriminator}`, { expected: `one of ${Object.keys(kinds).join(', ')}` })];
   const wrong = below(`/${discriminator}`, choiceFaults(kind, Object.keys(kinds)));
   return wrong.length > 0 ? wrong : partFaults(value);
 }
 
 export const choiceFaults = (value: unknown, choices: readonly string[]): readonly Problem[] =>
-  typeof value === 'string' && choices.includes(value) ? [] : [problem('not-one-of', '', { value: shownValue(value), choices: choices.join(', ') })];
+  typeof value === 'string' && choices.includes(value)
+    ? []
+    : [problem('not-one-of', '', { value: shownValue(value), choices: choices.join(', ') })];
 
-export function textFaults(value: unknown, { atLeast = 1, atMost = 200, form }: TextLimits): readonly Problem[] {
+export function textFaults(
+  value: unknown,
+  { atLeast = 1, atMost = 200, form }: TextLimits,
+): readonly Problem[] {
   if (typeof value !== 'string') return [problem('not-text', '', { value: shownValue(value) })];
-  if (value.length < atLeast || value.length > atMost) return [problem('text-length', '', { count: value.length, range: `${atLeast} to ${atMost} characters` })];
+  if (value.length < atLeast || value.length > atMost)
+    return [problem('text-length', '', { count: value.length, range: `${atLeast} to ${atMost} characters` })];
   const unusable = unusableIn(value);
   if (unusable !== undefined) return [problem('unusable-text', '', { what: unusable })];
-  if (form !== undefined && !form.pattern.test(value)) return [problem('not-in-form', '', { value: shownValue(value), form: form.words })];
+  if (form !== undefined && !form.pattern.test(value))
+    return [problem('not-in-form', '', { value: shownValue(value), form: form.words })];
   return [];
 }
 
 const repeatFaults = (value: unknown): readonly Problem[] =>
-  !Array.isArray(value) || value.length > MOST_ENTRIES ? [] : value.flatMap((item: unknown, index) => (value.indexOf(item) === index ? [] : [problem('duplicate', `/${index}`, { value: shownValue(item) })]));
+  !Array.isArray(value) || value.length > MOST_ENTRIES
+    ? []
+    : value.flatMap((item: unknown, index) =>
+        value.indexOf(item) === index ? [] : [problem('duplicate', `/${index}`, { value: shownValue(item) })],
+      );
 
 /**
  * What a text may not hold: control characters other than tab and line break, which no document can show, and marks that
@@ -179,11 +270,15 @@ function unusableIn(text: string): string | undefined {
   const [found] = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u202A-\u202E]/.exec(text) ?? [];
   if (found === undefined) return undefined;
   const code = `U+${found.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`;
-  return found >= '\u202A' ? `the character ${code}, which turns the direction of the text after it` : `the control character ${code}`;
+  return found >= '\u202A'
+    ? `the character ${code}, which turns the direction of the text after it`
+    : `the control character ${code}`;
 }
 
 const finiteNumberFaults = (value: unknown): readonly Problem[] =>
-  typeof value === 'number' && Number.isFinite(value) ? [] : [problem('not-a-number', '', { hint: '', value: shownValue(value) })];
+  typeof value === 'number' && Number.isFinite(value)
+    ? []
+    : [problem('not-a-number', '', { hint: '', value: shownValue(value) })];
 
 function isCalendarDate(value: unknown): boolean {
   if (typeof value !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(value)) return false;

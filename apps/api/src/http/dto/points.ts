@@ -17,7 +17,12 @@ export const pointSchema = {
 
 /** One point `[xMm, yMm]`. */
 export const Point = (said: Said = {}): PropertyDecorator =>
-  Field({ ...said, expected: 'a point [xMm, yMm]', check: pointFaults, schema: { ...pointSchema, ...examples(said) } });
+  Field({
+    ...said,
+    expected: 'a point [xMm, yMm]',
+    check: pointFaults,
+    schema: { ...pointSchema, ...examples(said) },
+  });
 
 /** A list of points; `Outline` is the closed form with at least three. Checked in one pass, not one object per point. */
 export const Points = (said: Said & ListLimits = {}): PropertyDecorator =>
@@ -25,7 +30,13 @@ export const Points = (said: Said & ListLimits = {}): PropertyDecorator =>
     ...said,
     expected: 'a list of points [xMm, yMm]',
     check: (value) => pointListFaults(value, said),
-    schema: { type: 'array', items: pointSchema, ...listSchema({ most: MOST_VERTICES, ...said }), ...describedBy(said), ...examples(said) },
+    schema: {
+      type: 'array',
+      items: pointSchema,
+      ...listSchema({ most: MOST_VERTICES, ...said }),
+      ...describedBy(said),
+      ...examples(said),
+    },
   });
 
 /** The corners of a shape in order round its edge, the last joined to the first: 3 to 2,000 points. */
@@ -36,28 +47,45 @@ export const Outlines = (said: Said & ListLimits = {}): PropertyDecorator =>
   Field({
     ...said,
     expected: 'a list of outlines',
-    check: (value) => listFaults(value, { of: 'outlines', most: 100, ...said }, (outline) => pointListFaults(outline, { least: 3 })),
+    check: (value) =>
+      listFaults(value, { of: 'outlines', most: 100, ...said }, (outline) =>
+        pointListFaults(outline, { least: 3 }),
+      ),
     schema: {
-      type: 'array', items: { type: 'array', items: pointSchema, minItems: 3, maxItems: MOST_VERTICES },
-      ...listSchema({ most: 100, ...said }), ...describedBy(said), ...examples(said),
+      type: 'array',
+      items: { type: 'array', items: pointSchema, minItems: 3, maxItems: MOST_VERTICES },
+      ...listSchema({ most: 100, ...said }),
+      ...describedBy(said),
+      ...examples(said),
     },
   });
 
-function pointListFaults(value: unknown, { least = 0, most = MOST_VERTICES }: ListLimits): readonly Problem[] {
-  if (Array.isArray(value) && value.length <= most && value.length >= least && value.every(isPoint)) return [];
+function pointListFaults(
+  value: unknown,
+  { least = 0, most = MOST_VERTICES }: ListLimits,
+): readonly Problem[] {
+  if (Array.isArray(value) && value.length <= most && value.length >= least && value.every(isPoint))
+    return [];
   return listFaults(value, { of: 'points [xMm, yMm]', least, most }, pointFaults);
 }
 
 export const pointFaults = (value: unknown): readonly Problem[] =>
-  isPoint(value) ? [] : [problem('not-a-point', '', { mostMm: MOST_MM, value: Array.isArray(value) && value.length <= 4 ? shortList(value) : shownValue(value) })];
+  isPoint(value)
+    ? []
+    : [
+        problem('not-a-point', '', {
+          mostMm: MOST_MM,
+          value: Array.isArray(value) && value.length <= 4 ? shortList(value) : shownValue(value),
+        }),
+      ];
 
 const shortList = (value: readonly unknown[]): string => `[${value.map(shownValue).join(', ')}]`;
 
 const isPoint = (value: unknown): boolean =>
   Array.isArray(value) && value.length === 2 && isCoordinate(value[0]) && isCoordinate(value[1]);
 
-const isCoordinate = (value: unknown): boolean => typeof value === 'number' && value >= -MOST_MM && value <= MOST_MM;
+const isCoordinate = (value: unknown): boolean =>
+  typeof value === 'number' && value >= -MOST_MM && value <= MOST_MM;
 
 const examples = ({ example }: Said) => (example === undefined ? {} : { examples: [example] });
 const describedBy = ({ description }: Said) => (description === undefined ? {} : { description });
-

@@ -42,7 +42,9 @@ export const Whole = (said: Range & Said = {}): PropertyDecorator =>
     expected: 'a whole number',
     check: (value) => [
       ...numberFaults(value, said, '1'),
-      ...(typeof value === 'number' && Number.isFinite(value) && !Number.isInteger(value) ? [problem('not-a-number', '', { hint: ' without a fraction', value })] : []),
+      ...(typeof value === 'number' && Number.isFinite(value) && !Number.isInteger(value)
+        ? [problem('not-a-number', '', { hint: ' without a fraction', value })]
+        : []),
     ],
     schema: { ...described(said), ...numberSchema(said), type: 'integer' },
   });
@@ -58,7 +60,12 @@ const typed = (dimension: Dimension, said: Range & Said): PropertyDecorator =>
       description: said.description ?? `A number in ${siUnitOf(dimension)}, or text with a unit.`,
       oneOf: [
         numberSchema(said),
-        { type: 'string', maxLength: 40, description: `With a unit: ${unitsOf(dimension).join(', ')}.`, examples: [exampleOf(dimension)] },
+        {
+          type: 'string',
+          maxLength: 40,
+          description: `With a unit: ${unitsOf(dimension).join(', ')}.`,
+          examples: [exampleOf(dimension)],
+        },
       ],
       ...(said.example === undefined ? {} : { examples: [said.example] }),
     },
@@ -80,15 +87,37 @@ const notText: QuantityFault = { fault: 'unreadable', why: 'it is neither a numb
 
 /** What is wrong with a typed quantity, in the words of a caller. */
 export const quantityProblem = (fault: QuantityFault, dimension: Dimension, value: string): Problem =>
-  (fault.fault === 'wrong-unit'
-    ? problem('wrong-unit', '', { given: fault.given.slice(0, 20), dimension, accepted: unitsOf(dimension).join(', ') })
-    : problem('not-a-quantity', '', { unit: siUnitOf(dimension), example: exampleOf(dimension), value, why: fault.why }));
+  fault.fault === 'wrong-unit'
+    ? problem('wrong-unit', '', {
+        given: fault.given.slice(0, 20),
+        dimension,
+        accepted: unitsOf(dimension).join(', '),
+      })
+    : problem('not-a-quantity', '', {
+        unit: siUnitOf(dimension),
+        example: exampleOf(dimension),
+        value,
+        why: fault.why,
+      });
 
 export function numberFaults(value: unknown, range: Range, unit: string): readonly Problem[] {
-  if (typeof value !== 'number' || !Number.isFinite(value)) return [problem('not-a-number', '', { hint: unit === '1' ? '' : ` in ${unit}`, value: shownValue(value) })];
-  const isInside = (range.above === undefined || value > range.above) && (range.from === undefined || value >= range.from)
-    && (range.below === undefined || value < range.below) && (range.upTo === undefined || value <= range.upTo);
-  return isInside ? [] : [problem('out-of-range', '', { value, range: rangeInWords({ ...range, symbol: '', meaning: '', unit }) })];
+  if (typeof value !== 'number' || !Number.isFinite(value))
+    return [
+      problem('not-a-number', '', { hint: unit === '1' ? '' : ` in ${unit}`, value: shownValue(value) }),
+    ];
+  const isInside =
+    (range.above === undefined || value > range.above) &&
+    (range.from === undefined || value >= range.from) &&
+    (range.below === undefined || value < range.below) &&
+    (range.upTo === undefined || value <= range.upTo);
+  return isInside
+    ? []
+    : [
+        problem('out-of-range', '', {
+          value,
+          range: rangeInWords({ ...range, symbol: '', meaning: '', unit }),
+        }),
+      ];
 }
 
 const described = ({ description, example }: Said) => ({

@@ -10,6 +10,20 @@ export const PageSize = (): PropertyDecorator =>
     optional: true,
     expected: 'a whole number',
     read: (raw) => (typeof raw === 'string' && /^\d{1,4}$/.test(raw) ? Number(raw) : raw),
-    check: (value) => (typeof value === 'number' && value >= 1 && value <= MOST_ON_PAGE ? [] : [problem('out-of-range', '', { value: shownValue(value), range: `a whole number from 1 to ${MOST_ON_PAGE}` })]),
-    schema: { type: 'integer', minimum: 1, maximum: MOST_ON_PAGE, default: USUAL_ON_PAGE, description: 'Entries on a page.' },
+    check: (value) =>
+      typeof value === 'number' && value >= 1 && value <= MOST_ON_PAGE
+        ? []
+        : [
+            problem('out-of-range', '', {
+              value: shownValue(value),
+              range: `a whole number from 1 to ${MOST_ON_PAGE}`,
+            }),
+          ],
+    schema: {
+      type: 'integer',
+      minimum: 1,
+      maximum: MOST_ON_PAGE,
+      default: USUAL_ON_PAGE,
+      description: 'Entries on a page.',
+    },
   });

@@ -12,18 +12,29 @@ export class Foundation1764028800000 implements MigrationInterface {
   readonly name = 'Foundation1764028800000';
 
   async up(runner: QueryRunner): Promise<void> {
-    for (const statement of [...access, ...catalogue, ...estimates, ...records, ...security, ...grants]) await runner.query(statement);
+    for (const statement of [...access, ...catalogue, ...estimates, ...records, ...security, ...grants])
+      await runner.query(statement);
   }
 
   async down(runner: QueryRunner): Promise<void> {
     for (const table of [...tables].reverse()) await runner.query(`DROP TABLE "${table}" CASCADE`);
-    for (const name of ['keep_published', 'keep_edition', 'organisation', 'is_operator']) await runner.query(`DROP FUNCTION kingplank_${name}()`);
+    for (const name of ['keep_published', 'keep_edition', 'organisation', 'is_operator'])
+      await runner.query(`DROP FUNCTION kingplank_${name}()`);
     // The role belongs to the whole server and may serve other databases; it is left in place.
   }
 }
 
 const tables = [
-  'organisation', 'api_key', 'edition', 'material', 'price_list', 'labour_rates', 'source', 'estimate', 'idempotency_key', 'audit_entry',
+  'organisation',
+  'api_key',
+  'edition',
+  'material',
+  'price_list',
+  'labour_rates',
+  'source',
+  'estimate',
+  'idempotency_key',
+  'audit_entry',
 ] as const;
 
 const access = [
@@ -83,8 +94,8 @@ const catalogue = [
      version integer NOT NULL DEFAULT 1,
      CONSTRAINT edition_published_whole CHECK (state = 'draft' OR (published_at IS NOT NULL AND content_hash IS NOT NULL))
    )`,
-  'CREATE UNIQUE INDEX edition_code_unique ON edition (coalesce(organisation_id, \'00000000-0000-0000-0000-000000000000\'::uuid), code)',
-  'CREATE INDEX edition_current_idx ON edition (organisation_id, published_at DESC) WHERE state = \'published\'',
+  "CREATE UNIQUE INDEX edition_code_unique ON edition (coalesce(organisation_id, '00000000-0000-0000-0000-000000000000'::uuid), code)",
+  "CREATE INDEX edition_current_idx ON edition (organisation_id, published_at DESC) WHERE state = 'published'",
   ...catalogueTables.map(catalogueTable),
   `CREATE FUNCTION kingplank_keep_published() RETURNS trigger LANGUAGE plpgsql AS $$
    DECLARE found_state text;
@@ -103,8 +114,10 @@ const catalogue = [
      RETURN coalesce(NEW, OLD);
    END $$`,
   'CREATE TRIGGER edition_keep_published BEFORE UPDATE OR DELETE ON edition FOR EACH ROW EXECUTE FUNCTION kingplank_keep_edition()',
-  ...catalogueTables.map((table) =>
-    `CREATE TRIGGER ${table}_keep_published BEFORE INSERT OR UPDATE OR DELETE ON ${table} FOR EACH ROW EXECUTE FUNCTION kingplank_keep_published()`),
+  ...catalogueTables.map(
+    (table) =>
+      `CREATE TRIGGER ${table}_keep_published BEFORE INSERT OR UPDATE OR DELETE ON ${table} FOR EACH ROW EXECUTE FUNCTION kingplank_keep_published()`,
+  ),
 ];
 
 const estimates = [
@@ -174,15 +187,26 @@ const records = [
 
 const policies: readonly (readonly [string, string])[] = [
   ['organisation', 'FOR ALL USING (id = kingplank_organisation() OR kingplank_is_operator())'],
-  ['api_key', `FOR ALL USING (organisation_id = kingplank_organisation() OR kingplank_is_operator()
+  [
+    'api_key',
+    `FOR ALL USING (organisation_id = kingplank_organisation() OR kingplank_is_operator()
      OR key_hash = current_setting('kingplank.key_hash', true))
-     WITH CHECK (organisation_id = kingplank_organisation() OR kingplank_is_operator())`],
+     WITH CHECK (organisation_id = kingplank_organisation() OR kingplank_is_operator())`,
+  ],
   ['estimate', 'FOR ALL USING (organisation_id = kingplank_organisation())'],
   ['idempotency_key', 'FOR ALL USING (organisation_id = kingplank_organisation())'],
-  ['audit_entry', `FOR ALL USING (organisation_id = kingplank_organisation() OR (organisation_id IS NULL AND kingplank_is_operator()))`],
-  ...['edition', ...catalogueTables].map((table) => [table,
-    `FOR ALL USING (organisation_id = kingplank_organisation() OR organisation_id IS NULL)
-     WITH CHECK (organisation_id = kingplank_organisation() OR (organisation_id IS NULL AND kingplank_is_operator()))`] as const),
+  [
+    'audit_entry',
+    `FOR ALL USING (organisation_id = kingplank_organisation() OR (organisation_id IS NULL AND kingplank_is_operator()))`,
+  ],
+  ...['edition', ...catalogueTables].map(
+    (table) =>
+      [
+        table,
+        `FOR ALL USING (organisation_id = kingplank_organisation() OR organisation_id IS NULL)
+     WITH CHECK (organisation_id = kingplank_organisation() OR (organisation_id IS NULL AND kingplank_is_operator()))`,
+      ] as const,
+  ),
 ];
 
 const security = [
