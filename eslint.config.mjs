@@ -1,4 +1,5 @@
 import tseslint from 'typescript-eslint';
+import { shellRules } from './test/guardrails/shell-floors.mjs';
 import { directionRules, purityRules, houseRules } from './test/guardrails/house-rules.mjs';
 
 /** The rules themselves, with their reasons, are in test/guardrails/house-rules.mjs, beside the tests that prove them. */
@@ -18,4 +19,5 @@ export default tseslint.config(
   ...houseRules,
   ...directionRules,
   ...purityRules,
+  ...shellRules,
 );

@@ -4,8 +4,8 @@ import { cpus, loadavg } from 'node:os';
 import { shippedCatalogue } from '#lib/catalogue';
 import { estimate, estimateVariants, type DefectRecord } from '#lib/estimate';
 import type { Outcome } from '#lib/kernel';
-import { DefectRecordDto } from '../../apps/api/src/estimates/dto/defect-record.dto.js';
-import { checkedAs } from '../../apps/api/src/http/dto.pipe.js';
+import { DefectRecordDto } from '../../apps/api/src/inputs/defect-record.dto.js';
+import { checkedAs } from '../../apps/api/src/edge/dto.pipe.js';
 
 /**
  * How long the main job computes, without HTTP and without a database: the two invented samples as the service reads them.

@@ -1,8 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { jobPackOf, reportOf, type ReportRequest } from '#lib/drawings';
-import { RenderPool } from '../../apps/api/src/report/render-pool.js';
-import { pdfPress } from '../../apps/api/src/report/typst-compiler.js';
+import { RenderPool } from '../../apps/api/src/documents/render-pool.js';
+import { pdfPress } from '../../apps/api/src/documents/typst-compiler.js';
 import { sampleRequest, smallSample, type SampleSize } from '../../libs/drawings/src/sample-estimate.js';
 
 /**
@@ -95,7 +95,7 @@ function memoryMb(): number {
 }
 
 const pool = new RenderPool(
-  fileURLToPath(new URL('../../apps/api/src/report/render-process.js', import.meta.url)),
+  fileURLToPath(new URL('../../apps/api/src/documents/render-process.js', import.meta.url)),
   { presses: 2, longestQueue: 100, documentsEach: 40, idleMs: 60_000 },
 );
 const base = sampleRequest(smallSample);

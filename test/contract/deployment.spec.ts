@@ -35,7 +35,7 @@ describe('the container', () => {
   });
 
   test('the settings that the composition names are settings of the service', () => {
-    const settings = file('apps/api/src/configuration.ts');
+    const settings = file('apps/api/src/settings/configuration.ts');
     const api = file('docker-compose.yml').split(/^ {2}db:$/m)[0];
     for (const [, name] of api.matchAll(/^ {6}([A-Z_]+):/gm))
       expect([name, settings.includes(name)]).toEqual([name, true]);

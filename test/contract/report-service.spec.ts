@@ -4,8 +4,8 @@ import { pathToFileURL } from 'node:url';
 import { deflateSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
 import { parse } from 'csv-parse/sync';
-import { ReportService } from '../../apps/api/src/report/report.service.js';
-import type { ReportSubject } from '../../apps/api/src/report/render.js';
+import { DocumentsService } from '../../apps/api/src/documents/documents.service.js';
+import type { ReportSubject } from '../../apps/api/src/documents/render.js';
 import { sampleEstimate, sampleRequest, smallSample } from '../../libs/drawings/src/sample-estimate.js';
 import { chunk, chunksOf, greyJpeg, png, PNG_SIGNATURE, sizeOfPng } from '../support/pictures.js';
 import { alternativeTexts, bare, readPdf, textOf } from './report-parts.js';
@@ -19,9 +19,9 @@ const subject: ReportSubject = {
   issue,
   reader: { locale: 'en-GB', units: 'si', paper: 'a4' },
 };
-let service: ReportService;
+let service: DocumentsService;
 beforeAll(() => {
-  service = new ReportService();
+  service = new DocumentsService();
 });
 afterAll(() => service.onModuleDestroy());
 
@@ -262,12 +262,12 @@ describe('a logo', () => {
 });
 
 /** The compiled service; tests run from sources, where another process cannot load a file. */
-const compiled = path.resolve('dist/apps/api/src/report/report.service.js');
+const compiled = path.resolve('dist/apps/api/src/documents/documents.service.js');
 (existsSync(compiled) ? test : test.skip)(
   'the compiled service sets documents in other processes, while the caller goes on (needs a build)',
   async () => {
-    const { ReportService: Compiled } = (await import(pathToFileURL(compiled).href)) as {
-      readonly ReportService: typeof ReportService;
+    const { DocumentsService: Compiled } = (await import(pathToFileURL(compiled).href)) as {
+      readonly DocumentsService: typeof DocumentsService;
     };
     const threaded = new Compiled();
     try {

@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import pg from 'pg';
 import { shippedCatalogue } from '#lib/catalogue';
-import { readConfiguration } from '../../apps/api/src/configuration.js';
-import { Log } from '../../apps/api/src/http/log.js';
+import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
+import { Log } from '../../apps/api/src/edge/log.js';
 import { start } from '../../apps/api/src/service.js';
 
 /** Has every role in its organisation; made when the test's database is new. */

@@ -1,7 +1,7 @@
 import 'reflect-metadata';
 import { expect, jest } from '@jest/globals';
-import { readConfiguration } from '../../apps/api/src/configuration.js';
-import { Log } from '../../apps/api/src/http/log.js';
+import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
+import { Log } from '../../apps/api/src/edge/log.js';
 import { openApiDocument } from '../../apps/api/src/openapi-document.js';
 import { start } from '../../apps/api/src/service.js';
 import { contradictions } from '../contract/conformance.js';

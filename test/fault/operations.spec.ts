@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, jest, test } from '@jest/globals';
-import { RenderPool } from '../../apps/api/src/report/render-pool.js';
-import { HttpProblem } from '../../apps/api/src/http/problems.js';
+import { RenderPool } from '../../apps/api/src/documents/render-pool.js';
+import { HttpProblem } from '../../apps/api/src/edge/problems.js';
 import { sampleRequest, smallSample } from '../../libs/drawings/src/sample-estimate.js';
 import { TEST_KEY } from '../e2e/database-of-test.js';
 import type { RunningService } from './running-service.js';
@@ -100,7 +100,7 @@ describe('operations outlast the process that accepted them', () => {
   });
 });
 
-const press = path.resolve('dist/apps/api/src/report/render-process.js');
+const press = path.resolve('dist/apps/api/src/documents/render-process.js');
 
 (existsSync(press) ? describe : describe.skip)('presses that take no more (needs a build)', () => {
   const { estimate, record, issue } = sampleRequest(smallSample);

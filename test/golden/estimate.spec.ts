@@ -4,8 +4,8 @@ import path from 'node:path';
 import { describe, expect, test } from '@jest/globals';
 import { shippedCatalogue } from '#lib/catalogue';
 import { estimate, type Estimate } from '#lib/estimate';
-import { DefectRecordDto } from '../../apps/api/src/estimates/dto/defect-record.dto.js';
-import { checkedAs } from '../../apps/api/src/http/dto.pipe.js';
+import { DefectRecordDto } from '../../apps/api/src/inputs/defect-record.dto.js';
+import { checkedAs } from '../../apps/api/src/edge/dto.pipe.js';
 
 /**
  * The figures of the two sample jobs that somebody would act on, to nine significant digits (more would hold the

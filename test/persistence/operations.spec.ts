@@ -1,10 +1,11 @@
 import 'reflect-metadata';
 import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
 import { AccessRepository } from '../../apps/api/src/access/access.repository.js';
-import { readConfiguration } from '../../apps/api/src/configuration.js';
-import { Readiness } from '../../apps/api/src/health/readiness.js';
-import { Log } from '../../apps/api/src/http/log.js';
+import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
+import { Readiness } from '../../apps/api/src/edge/readiness.js';
+import { Log } from '../../apps/api/src/edge/log.js';
 import { OperationsRepository, type Claim } from '../../apps/api/src/operations/operations.repository.js';
+import { entities } from '../../apps/api/src/features.js';
 import { Database } from '../../apps/api/src/persistence/database.js';
 import { newId } from '../../apps/api/src/persistence/ids.js';
 import { databaseOfTest, type TestDatabase } from '../e2e/database-of-test.js';
@@ -26,7 +27,12 @@ describe('the queue of operations', () => {
   let theirs: string;
   beforeAll(async () => {
     place = await databaseOfTest();
-    database = new Database(readConfiguration(place.environment), new Log('silent'), new Readiness());
+    database = new Database(
+      readConfiguration(place.environment),
+      new Log('silent'),
+      new Readiness(),
+      entities,
+    );
     await database.open();
     [ours, theirs] = await Promise.all(
       ['Ours', 'Theirs'].map(async (name) => {

@@ -1,10 +1,11 @@
 import 'reflect-metadata';
 import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
-import { readConfiguration } from '../../apps/api/src/configuration.js';
-import { Readiness } from '../../apps/api/src/health/readiness.js';
-import { Log } from '../../apps/api/src/http/log.js';
+import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
+import { Readiness } from '../../apps/api/src/edge/readiness.js';
+import { Log } from '../../apps/api/src/edge/log.js';
 import { AccessRepository } from '../../apps/api/src/access/access.repository.js';
 import { EditionsRepository } from '../../apps/api/src/catalogue/editions.repository.js';
+import { entities, seeds } from '../../apps/api/src/features.js';
 import { Database } from '../../apps/api/src/persistence/database.js';
 import { newId } from '../../apps/api/src/persistence/ids.js';
 import { Seeding } from '../../apps/api/src/persistence/seeding.js';
@@ -19,9 +20,9 @@ describe('the database', () => {
   beforeAll(async () => {
     place = await databaseOfTest();
     const configuration = readConfiguration(place.environment);
-    database = new Database(configuration, new Log('silent'), new Readiness());
+    database = new Database(configuration, new Log('silent'), new Readiness(), entities);
     await database.open();
-    await new Seeding(database, configuration).run();
+    await new Seeding(database, configuration, seeds).run();
   });
   afterAll(async () => {
     await database.close();

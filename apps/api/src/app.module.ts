@@ -1,19 +1,22 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import { AccessModule } from './access/access.module.js';
-import { configurationToken, type Configuration } from './configuration.js';
+import { entities, seeds } from './features.js';
+import { entitiesToken } from './persistence/database.js';
+import { seedsToken } from './persistence/seeding.js';
+import { configurationToken, type Configuration } from './settings/configuration.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { EstimatesModule } from './estimates/estimates.module.js';
 import { EstimatingModule } from './estimating/estimating.module.js';
 import { HealthController } from './health/health.controller.js';
-import { Metrics } from './health/metrics.js';
-import { Readiness } from './health/readiness.js';
-import { DtoPipe } from './http/dto.pipe.js';
-import { Log } from './http/log.js';
-import { MediaGuard } from './http/media.guard.js';
-import { ProblemFilter } from './http/problem-filter.js';
-import { ProblemsController } from './http/problems.controller.js';
-import { QueryGuard } from './http/query.guard.js';
+import { Metrics } from './edge/metrics.js';
+import { Readiness } from './edge/readiness.js';
+import { DtoPipe } from './edge/dto.pipe.js';
+import { Log } from './edge/log.js';
+import { MediaGuard } from './edge/media.guard.js';
+import { ProblemFilter } from './edge/problem-filter.js';
+import { ProblemsController } from './edge/problems.controller.js';
+import { QueryGuard } from './edge/query.guard.js';
 import { LetterheadModule } from './letterhead/letterhead.module.js';
 import { PersistenceModule } from './persistence/persistence.module.js';
 
@@ -38,12 +41,14 @@ export class AppModule {
         { provide: Log, useValue: log },
         Readiness,
         Metrics,
+        { provide: entitiesToken, useValue: entities },
+        { provide: seedsToken, useValue: seeds },
         { provide: APP_GUARD, useClass: QueryGuard },
         { provide: APP_GUARD, useClass: MediaGuard },
         { provide: APP_PIPE, useClass: DtoPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
       ],
-      exports: [configurationToken, Log, Readiness, Metrics],
+      exports: [configurationToken, Log, Readiness, Metrics, entitiesToken, seedsToken],
     };
   }
 }

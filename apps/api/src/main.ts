@@ -1,6 +1,6 @@
 import 'reflect-metadata';
-import { ConfigurationFault, readConfiguration } from './configuration.js';
-import { failureFacts, Log } from './http/log.js';
+import { ConfigurationFault, readConfiguration } from './settings/configuration.js';
+import { failureFacts, Log } from './edge/log.js';
 import { start } from './service.js';
 
 /** Starts the service from the environment, and stops it when the process is asked to end. */

@@ -1,10 +1,10 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
-import { problemKinds, type ProblemKind } from './http/problems.js';
-import { UNITS_HEADER } from './http/units.js';
-import { schemasWithUsDisplay } from './http/us-display.js';
-import { isRecord } from './http/dto/field.js';
+import { problemKinds, type ProblemKind } from './edge/problems.js';
+import { UNITS_HEADER } from './edge/units.js';
+import { schemasWithUsDisplay } from './edge/us-display.js';
+import { isRecord } from './edge/dto/field.js';
 import { problemSchemas } from './schemas/problem-schemas.js';
 import { generatedSchemas } from './schemas/generated/schemas.js';
 

@@ -1,8 +1,8 @@
 import 'reflect-metadata';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { readConfiguration } from './configuration.js';
-import { Log } from './http/log.js';
+import { readConfiguration } from './settings/configuration.js';
+import { Log } from './edge/log.js';
 import { openApiDocument } from './openapi-document.js';
 import { assemble } from './service.js';
 

@@ -5,10 +5,6 @@ import { callerOf } from './caller.js';
 import type { Caller, Role } from './roles.js';
 
 export const rolesKey = 'kingplank:roles';
-export const publicKey = 'kingplank:public';
-
-/** Anybody may call, without a key. */
-export const Public = (): ClassDecorator & MethodDecorator => SetMetadata(publicKey, true);
 
 /** A key with one of these roles may call; a key with any role when none is named. */
 export const ForRoles = (...allowed: readonly Role[]): MethodDecorator & ClassDecorator =>

@@ -1,4 +1,4 @@
-import { SomeOf, Text } from '../http/dto/index.js';
+import { SomeOf, Text } from '../edge/dto/index.js';
 import { roles, type Role } from './roles.js';
 
 const uuid = {

@@ -1,10 +1,11 @@
 import { Inject, Injectable, type CanActivate, type ExecutionContext } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
 import type { Request, Response } from 'express';
-import { configurationToken, type Configuration } from '../configuration.js';
-import { HttpProblem } from '../http/problems.js';
-import { RateLimit } from '../http/rate-limit.js';
-import { publicKey, rolesKey } from './access.decorators.js';
+import { configurationToken, type Configuration } from '../settings/configuration.js';
+import { HttpProblem } from '../edge/problems.js';
+import { RateLimit } from '../edge/rate-limit.js';
+import { publicKey } from '../edge/public.js';
+import { rolesKey } from './access.decorators.js';
 import { rememberCaller } from './caller.js';
 import { KeyRing } from './key-ring.js';
 import { keyFromHeader } from './key-text.js';

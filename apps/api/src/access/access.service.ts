@@ -1,10 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { problem } from '#lib/kernel';
-import { AuditRepository } from '../audit/audit.repository.js';
-import { mergePatched } from '../http/merge-patch.js';
-import { staleVersion } from '../http/preconditions.js';
-import { HttpProblem, notFound } from '../http/problems.js';
-import { checkedAs } from '../http/dto.pipe.js';
+import { AuditTrail } from '../audit/audit-trail.js';
+import { mergePatched } from '../edge/merge-patch.js';
+import { staleVersion } from '../edge/preconditions.js';
+import { HttpProblem, notFound } from '../edge/problems.js';
+import { checkedAs } from '../edge/dto.pipe.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { isId, newId } from '../persistence/ids.js';
 import type { ApiKeyRow, OrganisationRow } from './access.entities.js';
@@ -12,6 +12,7 @@ import { NewOrganisationDto, type NewKeyDto } from './access.dto.js';
 import { AccessRepository } from './access.repository.js';
 import { KeyRing } from './key-ring.js';
 import { newKey } from './key-text.js';
+import { organisationIn } from './organisation.js';
 import type { Caller } from './roles.js';
 
 export interface MadeKey {
@@ -40,7 +41,7 @@ export class AccessService {
   addOrganisation(caller: Caller, { name }: NewOrganisationDto): Promise<OrganisationRow> {
     return this.database.asOperator(async (tx) => {
       const row = await AccessRepository.in(tx).addOrganisation({ id: newId(), name });
-      await AuditRepository.in(tx).add(
+      await AuditTrail.in(tx).add(
         { ...caller, organisationId: null },
         { action: 'created', subject: 'organisation', code: row.id, after: { name } },
       );
@@ -59,7 +60,7 @@ export class AccessService {
       check(before.version);
       const { name } = checkedAs(NewOrganisationDto, mergePatched({ name: before.name }, patch));
       if (!(await AccessRepository.in(tx).renameOrganisation(id, before.version, name))) throw staleVersion();
-      await AuditRepository.in(tx).add(
+      await AuditTrail.in(tx).add(
         { ...caller, organisationId: null },
         {
           action: 'changed',
@@ -99,7 +100,7 @@ export class AccessService {
         prefix: made.prefix,
         roles,
       });
-      await AuditRepository.in(tx).add(
+      await AuditTrail.in(tx).add(
         { ...caller, organisationId: null },
         { action: 'created', subject: 'key', code: added.id, after: { name, roles, organisationId } },
       );
@@ -120,7 +121,7 @@ export class AccessService {
       )
         throw lastOperator();
       if (!(await AccessRepository.in(tx).revokeKey(id, before.version))) throw staleVersion();
-      await AuditRepository.in(tx).add(
+      await AuditTrail.in(tx).add(
         { ...caller, organisationId: null },
         { action: 'revoked', subject: 'key', code: id },
       );
@@ -133,12 +134,6 @@ const lastOperator = (): HttpProblem =>
   new HttpProblem('conflict', {
     detail: 'This is the last key of an operator; without it nobody could make another. Make one first.',
   });
-
-async function organisationIn(tx: Transaction, id: string): Promise<OrganisationRow> {
-  const row = isId(id) ? await AccessRepository.in(tx).findOrganisation(id) : null;
-  if (row === null) throw notFound(`Organisation ${JSON.stringify(id.slice(0, 60))}`);
-  return row;
-}
 
 async function keyIn(tx: Transaction, id: string): Promise<ApiKeyRow> {
   const row = isId(id) ? await AccessRepository.in(tx).findKey(id) : null;

@@ -1,8 +1,8 @@
 import { Body, Controller, Delete, Get, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
-import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../http/endpoint.js';
-import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
+import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../edge/endpoint.js';
+import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import { CallerParam, ForRoles } from './access.decorators.js';
 import { KeysQueryDto, NewKeyDto } from './access.dto.js';
 import { AccessService } from './access.service.js';

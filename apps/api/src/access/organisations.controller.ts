@@ -1,9 +1,9 @@
 import { Body, Controller, Get, Param, Patch, Post, Req, Res } from '@nestjs/common';
 import { ApiBody, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
-import { Answers, ChangesVersion } from '../http/endpoint.js';
-import { Consumes, JSON_TYPE, MERGE_PATCH_TYPE } from '../http/media.js';
-import { refuseUnlessMatch, tagOf } from '../http/preconditions.js';
+import { Answers, ChangesVersion } from '../edge/endpoint.js';
+import { Consumes, JSON_TYPE, MERGE_PATCH_TYPE } from '../edge/media.js';
+import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import { CallerParam, ForRoles } from './access.decorators.js';
 import { NewOrganisationDto } from './access.dto.js';
 import type { OrganisationRow } from './access.entities.js';

@@ -1,7 +1,7 @@
 import { below, pointer, problem, type Problem } from '#lib/kernel';
 import type { Catalogue, PriceList } from '#lib/catalogue';
 import { faultsOfPriceList } from '#lib/costing';
-import { isRecord } from '../http/dto/field.js';
+import { isRecord } from '../edge/dto/field.js';
 
 /** What only shows when an edition is looked at as a whole; it is published only when nothing is found. */
 export const inconsistencies = (catalogue: Catalogue): readonly Problem[] => [

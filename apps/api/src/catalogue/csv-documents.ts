@@ -1,8 +1,8 @@
 import { parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
 import { pointer, problem, type Problem } from '#lib/kernel';
-import { isRecord, ruleOf, type DtoClass } from '../http/dto/field.js';
-import { HttpProblem } from '../http/problems.js';
+import { isRecord, ruleOf, type DtoClass } from '../edge/dto/field.js';
+import { HttpProblem } from '../edge/problems.js';
 
 /**
  * Documents as a table, one a row: a column for each value, named by its path (`densityKgPerM3.cite.source`,

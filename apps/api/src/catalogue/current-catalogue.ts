@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Defect } from '#lib/kernel';
 import type { Catalogue } from '#lib/catalogue';
-import { notFound } from '../http/problems.js';
+import { notFound } from '../edge/problems.js';
 import { Database } from '../persistence/database.js';
 import { catalogueFrom } from './catalogue-document.js';
 import { EditionsRepository } from './editions.repository.js';

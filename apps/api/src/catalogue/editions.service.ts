@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import type { Caller } from '../access/roles.js';
-import { AuditRepository } from '../audit/audit.repository.js';
+import { AuditTrail } from '../audit/audit-trail.js';
 import { historyOf, type History } from '../audit/history.js';
-import { staleVersion } from '../http/preconditions.js';
-import { HttpProblem, notFound, summaryOf } from '../http/problems.js';
+import { staleVersion } from '../edge/preconditions.js';
+import { HttpProblem, notFound, summaryOf } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { newId } from '../persistence/ids.js';
@@ -45,7 +45,7 @@ export class EditionsService {
 
   history({ organisationId }: Caller, code: string): Promise<History> {
     return this.database.inOrganisation(organisationId, async (tx) => {
-      const entries = await AuditRepository.in(tx).about('edition', code);
+      const entries = await AuditTrail.in(tx).about('edition', code);
       if (entries.length === 0) await editionOf(tx, code);
       return historyOf(entries);
     });
@@ -60,7 +60,7 @@ export class EditionsService {
           { id, organisationId: caller.organisationId, code, note: note ?? '' },
           base,
         );
-        await AuditRepository.in(tx).add(caller, {
+        await AuditTrail.in(tx).add(caller, {
           action: 'created',
           subject: 'edition',
           code,
@@ -89,7 +89,7 @@ export class EditionsService {
           problems,
         });
       if (!(await editions.publish(draft.id, draft.version, hashOfContent(content)))) throw staleVersion();
-      await AuditRepository.in(tx).add(caller, {
+      await AuditTrail.in(tx).add(caller, {
         action: 'published',
         subject: 'edition',
         code,
@@ -106,7 +106,7 @@ export class EditionsService {
       const draft = await draftOf(tx, code);
       check(draft.version);
       if (!(await EditionsRepository.in(tx).removeDraft(draft.id, draft.version))) throw staleVersion();
-      await AuditRepository.in(tx).add(caller, {
+      await AuditTrail.in(tx).add(caller, {
         action: 'removed',
         subject: 'edition',
         code,

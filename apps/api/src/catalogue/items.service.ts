@@ -1,11 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { pointer, problem } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
-import { AuditRepository } from '../audit/audit.repository.js';
+import { AuditTrail } from '../audit/audit-trail.js';
 import { historyOf, type History } from '../audit/history.js';
-import { mergePatched } from '../http/merge-patch.js';
-import { staleVersion } from '../http/preconditions.js';
-import { HttpProblem, notFound, summaryOf } from '../http/problems.js';
+import { mergePatched } from '../edge/merge-patch.js';
+import { staleVersion } from '../edge/preconditions.js';
+import { HttpProblem, notFound, summaryOf } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import type { EditionRow } from './catalogue.entities.js';
 import type { CatalogueTable } from './catalogue-rows.js';
@@ -49,7 +49,7 @@ export class ItemsService {
 
   history({ caller, table }: Shelf, code: string): Promise<History> {
     return this.database.inOrganisation(caller.organisationId, async (tx) => {
-      const entries = await AuditRepository.in(tx).about(table, code);
+      const entries = await AuditTrail.in(tx).about(table, code);
       // What was never changed has no history; what never was is not found.
       if (entries.length === 0) await itemOf(tx, table, (await editionOf(tx, undefined)).id, code);
       return historyOf(entries);
@@ -64,7 +64,7 @@ export class ItemsService {
         throw new HttpProblem('conflict', {
           detail: `${document.code} exists in this edition already; change it with PATCH.`,
         });
-      await AuditRepository.in(tx).add(shelf.caller, {
+      await AuditTrail.in(tx).add(shelf.caller, {
         action: 'created',
         subject: shelf.table,
         code: document.code,
@@ -83,7 +83,7 @@ export class ItemsService {
       if (document.code !== code) throw codeIsKept(code);
       if (!(await ItemsRepository.in(tx, shelf.table).replace(id, before.version, document)))
         throw staleVersion();
-      await AuditRepository.in(tx).add(shelf.caller, {
+      await AuditTrail.in(tx).add(shelf.caller, {
         action: 'changed',
         subject: shelf.table,
         code,
@@ -100,7 +100,7 @@ export class ItemsService {
       const before = await itemOf(tx, shelf.table, id, code);
       check(before.version);
       if (!(await ItemsRepository.in(tx, shelf.table).remove(id, code, before.version))) throw staleVersion();
-      await AuditRepository.in(tx).add(shelf.caller, {
+      await AuditTrail.in(tx).add(shelf.caller, {
         action: 'removed',
         subject: shelf.table,
         code,
@@ -118,7 +118,7 @@ export class ItemsService {
     );
     return this.inDraft(shelf, async (tx, { id, organisationId }) => {
       await ItemsRepository.in(tx, shelf.table).merge({ editionId: id, organisationId }, documents);
-      await AuditRepository.in(tx).add(shelf.caller, {
+      await AuditTrail.in(tx).add(shelf.caller, {
         action: 'imported',
         subject: shelf.table,
         code: '*',

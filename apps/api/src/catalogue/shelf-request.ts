@@ -2,7 +2,7 @@ import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { Request } from 'express';
 import { Defect } from '#lib/kernel';
 import { callerOf } from '../access/caller.js';
-import { DtoPipe } from '../http/dto.pipe.js';
+import { DtoPipe } from '../edge/dto.pipe.js';
 import type { CatalogueTable } from './catalogue-rows.js';
 import { EditionQueryDto } from './dto/editions.dto.js';
 import type { Shelf } from './items.service.js';

@@ -4,9 +4,9 @@ import type { Request } from 'express';
 import { basketCsv, type Basket } from '#lib/costing';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { Answers, AnswersIn } from '../http/endpoint.js';
-import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../http/media.js';
-import { inUnits, ShowsUnits, unitsOf } from '../http/units.js';
+import { Answers, AnswersIn } from '../edge/endpoint.js';
+import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../edge/media.js';
+import { inUnits, ShowsUnits, unitsOf } from '../edge/units.js';
 import { EstimateBasketService } from './basket.service.js';
 import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
 
@@ -34,14 +34,12 @@ export class BasketController {
     if (response === undefined) return;
     const type = String(response.locals.mediaType);
     if (type === XML_TYPE) {
-      response
-        .type(XML_TYPE)
-        .send(
-          await this.baskets.ublOrder(caller, id, {
-            supplier,
-            issueDate: new Date().toISOString().slice(0, 10),
-          }),
-        );
+      response.type(XML_TYPE).send(
+        await this.baskets.ublOrder(caller, id, {
+          supplier,
+          issueDate: new Date().toISOString().slice(0, 10),
+        }),
+      );
       return;
     }
     const basket = await this.baskets.basket(caller, id, {});

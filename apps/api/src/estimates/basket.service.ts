@@ -4,7 +4,7 @@ import { pointer, problem, unlessProblems } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { BasketSolver } from '../estimating/basket/basket-solver.js';
-import { answer, HttpProblem, notFound } from '../http/problems.js';
+import { answer, HttpProblem, notFound } from '../edge/problems.js';
 import { basketAskedFor, type BasketChoices, type OrderedEstimate } from './estimate-basket.js';
 import { EstimatesService } from './estimates.service.js';
 

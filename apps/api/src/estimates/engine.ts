@@ -8,9 +8,9 @@ import type { Catalogue } from '#lib/catalogue';
 import type { DefectRecord } from '#lib/estimate';
 import { Defect } from '#lib/kernel';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
-import { isRecord } from '../http/dto/field.js';
-import { answer, unavailable } from '../http/problems.js';
-import { projectRoot } from '../persistence/project-root.js';
+import { isRecord } from '../edge/dto/field.js';
+import { answer, unavailable } from '../edge/problems.js';
+import { projectRoot } from '../settings/project-root.js';
 import type { SummaryRow } from './estimate.mapper.js';
 import {
   estimated,

@@ -1,6 +1,6 @@
 import type { CalendarTask } from '#lib/estimate';
 import { calendarText, todayFor, type CalendarEvents, type DatedTask, type TodayItem } from '#lib/process';
-import { HttpProblem } from '../http/problems.js';
+import { HttpProblem } from '../edge/problems.js';
 import type { StoredEstimate } from './stored-estimate.js';
 
 /** Domain part of every UID; the part before it is unique by itself. */

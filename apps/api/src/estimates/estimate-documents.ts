@@ -2,15 +2,15 @@ import { Injectable } from '@nestjs/common';
 import type { Request, Response } from 'express';
 import type { Estimate } from '#lib/estimate';
 import type { Caller } from '../access/roles.js';
-import { attached, sendContent, type Content } from '../http/content.js';
-import { checkedAs } from '../http/dto.pipe.js';
-import { HTML_TYPE, PDF_TYPE } from '../http/media.js';
+import { attached, sendContent, type Content } from '../edge/content.js';
+import { checkedAs } from '../edge/dto.pipe.js';
+import { HTML_TYPE, PDF_TYPE } from '../edge/media.js';
 import { OperationWorker } from '../operations/operation-worker.js';
 import { sendAccepted } from '../operations/operations.controller.js';
 import { OperationsService } from '../operations/operations.service.js';
 import { prefersAsync } from '../operations/prefer.js';
-import type { PageKind, ReportSubject } from '../report/render.js';
-import { ReportService } from '../report/report.service.js';
+import type { PageKind, ReportSubject } from '../documents/render.js';
+import { DocumentsService } from '../documents/documents.service.js';
 import { DocumentTaskDto } from './dto/document-task.dto.js';
 import { EstimatesService } from './estimates.service.js';
 import { subjectOf, type Lineage } from './subject.js';
@@ -34,7 +34,7 @@ export interface DocumentWanted {
 export class EstimateDocuments {
   constructor(
     private readonly estimates: EstimatesService,
-    private readonly reports: ReportService,
+    private readonly reports: DocumentsService,
     private readonly operations: OperationsService,
     worker: OperationWorker,
   ) {

@@ -4,11 +4,11 @@ import { ublQuotation, type ChangeOrder } from '#lib/costing';
 import { cutFile, cutFileNames } from '#lib/drawings';
 import { pricedDocumentOf } from '#lib/estimate';
 import type { Caller } from '../access/roles.js';
-import { attached, sendContent } from '../http/content.js';
-import { CSV_TYPE, DXF_TYPE, HTML_TYPE, PDF_TYPE, SVG_TYPE, XML_TYPE } from '../http/media.js';
-import { answer, notFound, type HttpProblem } from '../http/problems.js';
-import type { ReportSubject } from '../report/render.js';
-import { ReportService } from '../report/report.service.js';
+import { attached, sendContent } from '../edge/content.js';
+import { CSV_TYPE, DXF_TYPE, HTML_TYPE, PDF_TYPE, SVG_TYPE, XML_TYPE } from '../edge/media.js';
+import { answer, notFound, type HttpProblem } from '../edge/problems.js';
+import type { ReportSubject } from '../documents/render.js';
+import { DocumentsService } from '../documents/documents.service.js';
 import { changeOrderOf } from './comparison.js';
 import type { DocumentTaskDto } from './dto/document-task.dto.js';
 import type { ChangeOrderQueryDto, DrawingQueryDto, FormQueryDto } from './dto/estimates.dto.js';
@@ -38,7 +38,7 @@ export interface DrawingWanted {
 export class EstimateForms {
   constructor(
     private readonly estimates: EstimatesService,
-    private readonly reports: ReportService,
+    private readonly reports: DocumentsService,
     private readonly documents: EstimateDocuments,
   ) {}
 

@@ -6,7 +6,7 @@ import { EstimateBasketService } from './basket.service.js';
 import { EstimateCalendarController } from './calendar.controller.js';
 import { Engine } from './engine.js';
 import { OperationsModule } from '../operations/operations.module.js';
-import { ReportModule } from '../report/report.module.js';
+import { DocumentsModule } from '../documents/documents.module.js';
 import { DrawingsController } from './drawings.controller.js';
 import { EstimatesController } from './estimates.controller.js';
 import { EstimatesService } from './estimates.service.js';
@@ -15,7 +15,7 @@ import { EstimateForms } from './estimate-forms.js';
 import { RevisionsController } from './revisions.controller.js';
 
 @Module({
-  imports: [ReportModule, EstimatingModule, OperationsModule],
+  imports: [DocumentsModule, EstimatingModule, OperationsModule],
   controllers: [
     EstimatesController,
     RevisionsController,

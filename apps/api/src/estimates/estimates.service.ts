@@ -1,16 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import type { DefectRecord } from '#lib/estimate';
 import type { Caller } from '../access/roles.js';
-import { Metrics } from '../health/metrics.js';
-import { HttpProblem, notFound } from '../http/problems.js';
+import { Metrics } from '../edge/metrics.js';
+import { HttpProblem, notFound } from '../edge/problems.js';
 import { problem } from '#lib/kernel';
 import { RunningKeys } from '../idempotency/running-keys.js';
-import { LetterheadRepository } from '../letterhead/letterhead.repository.js';
-import { letterheadOf } from '../letterhead/letterhead-view.js';
+import { issuerIn } from '../letterhead/issuer.js';
 import { Database } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { isId, newId } from '../persistence/ids.js';
-import { AccessRepository } from '../access/access.repository.js';
 import { derivationOf } from './derivation-graph.js';
 import { Engine, engineVersion } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
@@ -47,12 +45,16 @@ export interface PageQuery {
 /** One method for each thing a caller can do with estimates: load, call the rooms, store in one transaction. */
 @Injectable()
 export class EstimatesService {
+  private readonly made: { readonly inc: () => void };
+
   constructor(
     private readonly database: Database,
     private readonly engine: Engine,
     private readonly running: RunningKeys,
-    private readonly metrics: Metrics,
-  ) {}
+    metrics: Metrics,
+  ) {
+    this.made = metrics.counter('estimates_made_total', 'Estimates computed and stored.');
+  }
 
   create({ caller, record, idempotencyKey }: Order): Promise<Made> {
     return this.once({ caller, record }, 'estimates', idempotencyKey, record);
@@ -153,15 +155,10 @@ export class EstimatesService {
       );
       const before =
         row.revisionNumber === 0 ? null : await estimates.findRevision(row.rootId, row.revisionNumber - 1);
-      const organisation = await AccessRepository.in(tx).findOrganisation(organisationId);
-      const letterhead = await LetterheadRepository.in(tx).get(organisationId);
-      const name = organisation?.name ?? '';
-      const issuerVersion = `organisation ${organisation?.version ?? 0}, letterhead ${letterhead.version}`;
       return {
         row,
         history,
-        letterhead: letterheadOf(name, letterhead),
-        issuerVersion,
+        ...(await issuerIn(tx, organisationId)),
         ...(before === null ? {} : { before }),
       };
     });
@@ -251,7 +248,7 @@ export class EstimatesService {
       if (plan.use !== undefined) await estimates.rememberKey(plan.use, id);
       return { ...newRow, createdAt };
     });
-    this.metrics.estimateMade();
+    this.made.inc();
     return { row, resultJson: made.resultJson };
   }
 }

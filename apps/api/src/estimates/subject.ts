@@ -1,6 +1,6 @@
 import type { Request } from 'express';
-import { unitsOf } from '../http/units.js';
-import type { ReaderChoice, ReportSubject } from '../report/render.js';
+import { unitsOf } from '../edge/units.js';
+import type { ReaderChoice, ReportSubject } from '../documents/render.js';
 import type { Letterhead } from '#lib/drawings';
 import type { ChangeOrder } from '#lib/costing';
 import { comparisonOf, figureChanges, type FigureChange } from './comparison.js';

@@ -7,7 +7,7 @@ import { CoreBillController } from './core-bill/core-bill.controller.js';
 import { CostRollupController } from './cost-rollup/cost-rollup.controller.js';
 import { CurePlanController } from './cure-plan/cure-plan.controller.js';
 import { CuttingPlanController } from './cutting-plan/cutting-plan.controller.js';
-import { HeavyWork } from '../heavy/heavy-work.js';
+import { HeavyWork } from './heavy-work.js';
 import { LaminateScheduleController } from './laminate-schedule/laminate-schedule.controller.js';
 import { OpeningsController } from './openings/openings.controller.js';
 import { PanelCheckController } from './panel-check/panel-check.controller.js';
@@ -18,7 +18,7 @@ import { VariantsController } from './variants/variants.controller.js';
 /**
  * The rooms one by one, stateless. To add one, copy the folder `quantities`:
  *
- * 1. `<name>/<name>.dto.ts`: the room's request as a class, each field with ONE decorator of `../../http/dto/index.js`
+ * 1. `<name>/<name>.dto.ts`: the room's request as a class, each field with ONE decorator of `../../edge/dto/index.js`
  *    (`@Length({ above: 0, upTo: 200 })` takes a number in mm or text such as "5/8 in"; the room receives mm);
  * 2. `<name>/<name>.controller.ts`: `@Post('<name>') @RoomEndpoint({ operationId, summary, result: 'ResultType' })`
  *    and `return answer(roomFunction(request))`; nothing is decided there. `ResultType` is the name of the exported

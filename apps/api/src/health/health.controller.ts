@@ -1,12 +1,12 @@
 import { Controller, Get, Res } from '@nestjs/common';
 import { ApiExcludeEndpoint, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
-import { Public } from '../access/access.decorators.js';
-import { Shown } from '../http/endpoint.js';
-import { Produces } from '../http/media.js';
-import { unavailable } from '../http/problems.js';
-import { Metrics } from './metrics.js';
-import { Readiness } from './readiness.js';
+import { Public } from '../edge/public.js';
+import { Shown } from '../edge/endpoint.js';
+import { Produces } from '../edge/media.js';
+import { unavailable } from '../edge/problems.js';
+import { Metrics } from '../edge/metrics.js';
+import { Readiness } from '../edge/readiness.js';
 
 @ApiTags('Service')
 @Controller()

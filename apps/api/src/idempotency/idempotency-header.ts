@@ -1,6 +1,6 @@
 import { ApiHeader } from '@nestjs/swagger';
 import { problem } from '#lib/kernel';
-import { HttpProblem } from '../http/problems.js';
+import { HttpProblem } from '../edge/problems.js';
 
 /** Documents that a route takes an Idempotency-Key. */
 export const TakesIdempotencyKey = (): MethodDecorator =>

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { HttpProblem } from '../http/problems.js';
+import { HttpProblem } from '../edge/problems.js';
 
 /**
  * Requests under way in this copy of the service. A second request with the same key is told to wait; between copies,

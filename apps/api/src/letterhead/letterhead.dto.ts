@@ -1,4 +1,4 @@
-import { Text, Texts } from '../http/dto/index.js';
+import { Text, Texts } from '../edge/dto/index.js';
 
 export class LetterheadDto {
   @Texts({

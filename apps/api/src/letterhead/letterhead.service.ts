@@ -1,12 +1,12 @@
 import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import { AccessRepository } from '../access/access.repository.js';
+import { organisationIn } from '../access/organisation.js';
 import type { Caller } from '../access/roles.js';
-import { AuditRepository } from '../audit/audit.repository.js';
-import { staleVersion } from '../http/preconditions.js';
-import { answer, notFound } from '../http/problems.js';
+import { AuditTrail } from '../audit/audit-trail.js';
+import { staleVersion } from '../edge/preconditions.js';
+import { answer, notFound } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
-import { ReportService } from '../report/report.service.js';
+import { DocumentsService } from '../documents/documents.service.js';
 import type { LetterheadDto } from './letterhead.dto.js';
 import {
   LetterheadRepository,
@@ -26,7 +26,7 @@ type VersionCheck = (version: number) => void;
 export class LetterheadService {
   constructor(
     private readonly database: Database,
-    private readonly reports: ReportService,
+    private readonly reports: DocumentsService,
   ) {}
 
   letterhead({ organisationId }: Caller): Promise<NamedLetterhead> {
@@ -79,7 +79,7 @@ export class LetterheadService {
       check(before.version);
       const after = next(before);
       if (!(await letterheads.write(organisationId, before.version, after))) throw staleVersion();
-      await AuditRepository.in(tx).add(caller, {
+      await AuditTrail.in(tx).add(caller, {
         action: 'changed',
         subject: 'letterhead',
         code: organisationId,
@@ -92,8 +92,8 @@ export class LetterheadService {
 }
 
 async function namedIn(tx: Transaction, organisationId: string): Promise<NamedLetterhead> {
-  const organisation = await AccessRepository.in(tx).findOrganisation(organisationId);
-  return { name: organisation?.name ?? '', state: await LetterheadRepository.in(tx).get(organisationId) };
+  const { name } = await organisationIn(tx, organisationId);
+  return { name, state: await LetterheadRepository.in(tx).get(organisationId) };
 }
 
 /** The audit trail keeps what a picture was by its hash. */

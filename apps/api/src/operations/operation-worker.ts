@@ -1,8 +1,8 @@
 import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Defect } from '#lib/kernel';
-import type { Content } from '../http/content.js';
-import { failureFacts, Log } from '../http/log.js';
-import { HttpProblem, problemKinds } from '../http/problems.js';
+import type { Content } from '../edge/content.js';
+import { failureFacts, Log } from '../edge/log.js';
+import { HttpProblem, problemKinds } from '../edge/problems.js';
 import { Database } from '../persistence/database.js';
 import type { OperationProblem } from './operation-view.js';
 import { OperationsRepository, type Claim } from './operations.repository.js';

@@ -3,10 +3,10 @@ import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { sendContent } from '../http/content.js';
-import { Answers, AnswersOnlyIn, Refuses } from '../http/endpoint.js';
-import { HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../http/media.js';
-import { HttpProblem } from '../http/problems.js';
+import { sendContent } from '../edge/content.js';
+import { Answers, AnswersOnlyIn, Refuses } from '../edge/endpoint.js';
+import { HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../edge/media.js';
+import { HttpProblem } from '../edge/problems.js';
 import { operationView, type OperationState } from './operation-view.js';
 import { OperationsService } from './operations.service.js';
 

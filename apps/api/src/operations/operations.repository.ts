@@ -1,4 +1,4 @@
-import type { Content } from '../http/content.js';
+import type { Content } from '../edge/content.js';
 import type { Transaction } from '../persistence/database.js';
 import { OperationRow } from './operation.entity.js';
 import type { OperationProblem, OperationState } from './operation-view.js';

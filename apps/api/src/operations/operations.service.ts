@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import type { Caller } from '../access/roles.js';
-import type { Content } from '../http/content.js';
-import { HttpProblem, notFound } from '../http/problems.js';
+import type { Content } from '../edge/content.js';
+import { HttpProblem, notFound } from '../edge/problems.js';
 import { Database } from '../persistence/database.js';
 import { isId, newId } from '../persistence/ids.js';
 import type { OperationState } from './operation-view.js';

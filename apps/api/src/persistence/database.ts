@@ -1,18 +1,22 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { DataSource, type DataSourceOptions, type EntityManager, type QueryRunner } from 'typeorm';
 import { Defect } from '#lib/kernel';
-import { configurationToken, type Configuration } from '../configuration.js';
-import { Readiness } from '../health/readiness.js';
-import { Log } from '../http/log.js';
-import { unavailable } from '../http/problems.js';
+import { configurationToken, type Configuration } from '../settings/configuration.js';
+import { Readiness } from '../edge/readiness.js';
+import { Log } from '../edge/log.js';
+import { unavailable } from '../edge/problems.js';
 import { openEmbeddedDatabase, type EmbeddedDatabase } from './embedded-database.js';
-import { entities, migrations } from './entities.js';
+import { migrations } from './migrations.js';
 import { databaseFailure, isWorthRepeating } from './failures.js';
 import { isId } from './ids.js';
 
 /** The manager of one transaction: repositories are made from it, so that nothing happens outside one. */
 export type Transaction = EntityManager;
 type Work<T> = (tx: Transaction) => Promise<T>;
+
+/** The tables of the features, as classes; handed in from above, so that this module knows none of them. */
+export type Entities = readonly (new () => object)[];
+export const entitiesToken = Symbol('entities');
 
 /** Any number; the same in every copy of the service. */
 const MIGRATION_LOCK = 7_130_411;
@@ -27,6 +31,7 @@ export class Database {
     @Inject(configurationToken) private readonly configuration: Configuration,
     private readonly log: Log,
     readiness: Readiness,
+    @Inject(entitiesToken) private readonly entities: Entities,
   ) {
     readiness.require(() => this.obstacle());
   }
@@ -120,7 +125,7 @@ export class Database {
   private async options(): Promise<DataSourceOptions> {
     const common = {
       type: 'postgres' as const,
-      entities,
+      entities: [...this.entities],
       migrations,
       synchronize: false,
       logging: false,

@@ -4,7 +4,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { Worker } from 'node:worker_threads';
 import { lockFolder, type FolderLock } from './folder-lock.js';
-import { projectRoot } from './project-root.js';
+import { projectRoot } from '../settings/project-root.js';
 
 /** A Postgres in a folder, without a server to install. Safe against a killed process, not against a power cut. */
 export interface EmbeddedDatabase {

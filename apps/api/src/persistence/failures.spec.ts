@@ -1,6 +1,6 @@
 import { expect, test } from '@jest/globals';
 import { QueryRunnerAlreadyReleasedError, QueryRunnerProviderAlreadyReleasedError } from 'typeorm';
-import { HttpProblem } from '../http/problems.js';
+import { HttpProblem } from '../edge/problems.js';
 import { databaseFailure } from './failures.js';
 
 test.each([

@@ -1,4 +1,4 @@
-import { HttpProblem, unavailable } from '../http/problems.js';
+import { HttpProblem, unavailable } from '../edge/problems.js';
 
 /** Database errors that say "not now": worth trying again, and none of the caller's doing. */
 const passing: readonly (readonly [RegExp, string])[] = [

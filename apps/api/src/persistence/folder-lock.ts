@@ -3,7 +3,7 @@ import { link, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import net from 'node:net';
 import os from 'node:os';
 import path from 'node:path';
-import { isRecord } from '../http/record.js';
+import { isRecord } from '../edge/record.js';
 
 /** Another living process owns the folder, or may own it. */
 export class FolderInUse extends Error {

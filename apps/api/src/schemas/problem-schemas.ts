@@ -1,4 +1,4 @@
-import { problemKinds } from '../http/problems.js';
+import { problemKinds } from '../edge/problems.js';
 
 const kinds = Object.keys(problemKinds);
 

@@ -1,10 +1,10 @@
 import { problem, type Problem } from '#lib/kernel';
 import type { Datum } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
-import { Field, filled, type Said } from '../../http/dto/field.js';
-import { Num, Part, Text } from '../../http/dto/index.js';
-import { partFaults } from '../../http/dto/plain-fields.js';
-import { numberFaults, type Range } from '../../http/dto/quantities.js';
+import { Field, filled, type Said } from '../../edge/dto/field.js';
+import { Num, Part, Text } from '../../edge/dto/index.js';
+import { partFaults } from '../../edge/dto/plain-fields.js';
+import { numberFaults, type Range } from '../../edge/dto/quantities.js';
 
 /** Keys of sources are words of capitals, as in the shipped catalogue. */
 export const sourceKey = {

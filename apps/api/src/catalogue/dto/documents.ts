@@ -1,6 +1,6 @@
 import { problem, type Problem } from '#lib/kernel';
-import { filled, isRecord, problemsOf, shownValue, type DtoClass } from '../../http/dto/field.js';
-import { HttpProblem, summaryOf } from '../../http/problems.js';
+import { filled, isRecord, problemsOf, shownValue, type DtoClass } from '../../edge/dto/field.js';
+import { HttpProblem, summaryOf } from '../../edge/problems.js';
 import type { CatalogueTable } from '../catalogue-rows.js';
 import { materialKinds } from './materials.dto.js';
 import { LabourRatesDto, PriceListDto } from './prices.dto.js';

@@ -1,4 +1,4 @@
-import { Code, Text } from '../../http/dto/index.js';
+import { Code, Text } from '../../edge/dto/index.js';
 
 export class NewEditionDto {
   @Code({ description: 'A name for the edition, such as spring-2027.' })

@@ -18,7 +18,7 @@ import type {
   Usage,
   UsageDriver,
 } from '#lib/catalogue';
-import { Code, Flag, Num, Nums, OneOf, Parts, SomeOf, Text, Texts } from '../../http/dto/index.js';
+import { Code, Flag, Num, Nums, OneOf, Parts, SomeOf, Text, Texts } from '../../edge/dto/index.js';
 import { DatumDto, Value } from './datum.dto.js';
 
 const wordsOf = <T extends string>(words: Readonly<Record<T, true>>): readonly string[] => Object.keys(words);

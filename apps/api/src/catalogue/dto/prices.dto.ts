@@ -20,7 +20,7 @@ import {
   Parts,
   Text,
   Whole,
-} from '../../http/dto/index.js';
+} from '../../edge/dto/index.js';
 import { CiteDto } from './datum.dto.js';
 import { SheetFormatDto } from './materials.dto.js';
 

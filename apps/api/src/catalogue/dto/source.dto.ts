@@ -1,5 +1,5 @@
 import type { ReadAs, Source } from '#lib/catalogue';
-import { OneOf, Text } from '../../http/dto/index.js';
+import { OneOf, Text } from '../../edge/dto/index.js';
 import { sourceKey } from './datum.dto.js';
 
 export const waysOfReading: readonly ReadAs[] = [

@@ -1,5 +1,5 @@
-import type { ReaderChoice } from '../../report/render.js';
-import { OneOf, Part, Text } from '../../http/dto/index.js';
+import type { ReaderChoice } from '../../documents/render.js';
+import { OneOf, Part, Text } from '../../edge/dto/index.js';
 
 class ReaderChoiceDto implements ReaderChoice {
   @Text()

@@ -5,9 +5,9 @@ import {
   OnHandDto,
   SubstituteDto,
 } from '../../estimating/basket/basket.dto.js';
-import { CalendarDate, Code, OneOf, Part, Parts, Text, Texts } from '../../http/dto/index.js';
-import { PageSize } from '../../http/dto/query.js';
-import { DefectRecordDto } from './defect-record.dto.js';
+import { CalendarDate, Code, OneOf, Part, Parts, Text, Texts } from '../../edge/dto/index.js';
+import { PageSize } from '../../edge/dto/query.js';
+import { DefectRecordDto } from '../../inputs/defect-record.dto.js';
 
 export class RevisionRequestDto {
   @Text({ atMost: 1000, description: 'What became known or was decided since the last revision.' })

@@ -3,7 +3,7 @@ import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Piscina } from 'piscina';
 import type { Basket, BasketRequest } from '#lib/costing';
 import type { Outcome } from '#lib/kernel';
-import { answer, unavailable } from '../../http/problems.js';
+import { answer, unavailable } from '../../edge/problems.js';
 import { run } from './basket-worker.js';
 
 /** Orders are solved one by one in a thread or two; the rest of the machine is for estimates and for answering. */

@@ -20,7 +20,7 @@ import {
   Parts,
   Text,
   Texts,
-} from '../../http/dto/index.js';
+} from '../../edge/dto/index.js';
 
 const units = Object.keys(unitCodes);
 

@@ -1,8 +1,8 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { planBondPressure, type BondPressurePlan } from '#lib/process';
-import { RoomEndpoint } from '../../http/endpoint.js';
-import { answer } from '../../http/problems.js';
+import { RoomEndpoint } from '../room-endpoint.js';
+import { answer } from '../../edge/problems.js';
 import { BondPressureRequestDto } from './bond-pressure.dto.js';
 
 @ApiTags('Estimating')

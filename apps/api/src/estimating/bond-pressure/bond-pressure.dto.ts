@@ -1,5 +1,5 @@
 import { pressMethods, type BondPressureRequest, type PressMethod } from '#lib/process';
-import { Area, Flag, Length, Mass, Num, OneOf, Part } from '../../http/dto/index.js';
+import { Area, Flag, Length, Mass, Num, OneOf, Part } from '../../edge/dto/index.js';
 
 type Battens = NonNullable<BondPressureRequest['battens']>;
 

@@ -20,8 +20,8 @@ import {
   Text,
   Texts,
   Whole,
-} from '../../http/dto/index.js';
-import { DeckWarmthDto, ForecastDto } from '../cure-plan/weather.dto.js';
+} from '../../edge/dto/index.js';
+import { DeckWarmthDto, ForecastDto } from '../../inputs/weather.dto.js';
 
 const amount = { optional: true, from: 0, upTo: 100_000 } as const;
 

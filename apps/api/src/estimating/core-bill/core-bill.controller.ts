@@ -5,8 +5,8 @@ import type { CoreBill } from '#lib/coring';
 import { CallerParam } from '../../access/access.decorators.js';
 import type { Caller } from '../../access/roles.js';
 import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
-import { HeavyWork } from '../../heavy/heavy-work.js';
-import { RoomEndpoint } from '../../http/endpoint.js';
+import { HeavyWork } from '../heavy-work.js';
+import { RoomEndpoint } from '../room-endpoint.js';
 import { CoreBillRequestDto } from './core-bill.dto.js';
 
 @ApiTags('Estimating')

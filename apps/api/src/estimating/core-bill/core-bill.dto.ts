@@ -22,7 +22,7 @@ import {
   Point,
   Text,
   Whole,
-} from '../../http/dto/index.js';
+} from '../../edge/dto/index.js';
 
 type Corners = DrawnOpening['outline'];
 type Place = Corners[number];

@@ -5,7 +5,6 @@ import {
   sectionTitles,
   unitCodes,
   type CauseClass,
-  type DepreciationTerms,
   type LinePack,
   type LineRequest,
   type PartOrLabour,
@@ -15,7 +14,8 @@ import {
   type TaxGroup,
 } from '#lib/costing';
 import type { Rounding } from '#lib/money';
-import { Code, DecimalText, Flag, Num, OneOf, Part, Parts, Text, Whole } from '../../http/dto/index.js';
+import { DepreciationDto } from '../../inputs/depreciation.dto.js';
+import { Code, DecimalText, Flag, Num, OneOf, Part, Parts, Text, Whole } from '../../edge/dto/index.js';
 
 const QUANTITY = { from: 0, upTo: 1e9 } as const;
 
@@ -25,27 +25,6 @@ export class LineSpreadDto {
 
   @Num({ from: 1, upTo: 100, description: 'Most amount as a multiple of the likely one.' })
   readonly high!: number;
-}
-
-export class DepreciationDto implements DepreciationTerms {
-  @Num({ from: 0, upTo: 200, unit: 'years' })
-  readonly ageYears!: number;
-
-  @Num({
-    optional: true,
-    above: 0,
-    upTo: 200,
-    unit: 'years',
-    description: 'Straight-line life, where no percentage is given.',
-  })
-  readonly lifeYears?: number;
-
-  @DecimalText({
-    optional: true,
-    description: 'Percentage taken off the price of the part, 0 to 100.',
-    example: '20',
-  })
-  readonly percent?: string;
 }
 
 export class LinePackDto implements LinePack {

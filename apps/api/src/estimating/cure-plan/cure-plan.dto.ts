@@ -1,6 +1,6 @@
 import type { CurePlanRequest, CureTemperature, WeatherStepByCode } from '#lib/process';
-import { Code, Num, OneOf, Part, Parts, Temperature, Text } from '../../http/dto/index.js';
-import { DeckWarmthDto, ForecastDto } from './weather.dto.js';
+import { Code, Num, OneOf, Part, Parts, Temperature, Text } from '../../edge/dto/index.js';
+import { DeckWarmthDto, ForecastDto } from '../../inputs/weather.dto.js';
 
 export class CureTemperatureDto implements CureTemperature {
   @Temperature({

@@ -2,8 +2,8 @@ import { Body, Controller, Post, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import type { CuttingPlan } from '#lib/nesting';
-import { HeavyWork } from '../../heavy/heavy-work.js';
-import { RoomEndpoint } from '../../http/endpoint.js';
+import { HeavyWork } from '../heavy-work.js';
+import { RoomEndpoint } from '../room-endpoint.js';
 import { CuttingPlanRequestDto } from './cutting-plan.dto.js';
 
 @ApiTags('Estimating')

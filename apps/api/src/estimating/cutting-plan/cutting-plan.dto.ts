@@ -7,7 +7,7 @@ import {
   type NestPiece,
   type StockSheet,
 } from '#lib/nesting';
-import { Length, Num, Nums, Outline, Outlines, Part, Parts, Text, Whole } from '../../http/dto/index.js';
+import { Length, Num, Nums, Outline, Outlines, Part, Parts, Text, Whole } from '../../edge/dto/index.js';
 
 type Corners = NestPiece['outline'];
 

@@ -4,8 +4,8 @@ import { laminateSchedule, type LaminateSchedule } from '#lib/laminate';
 import { CallerParam } from '../../access/access.decorators.js';
 import type { Caller } from '../../access/roles.js';
 import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
-import { RoomEndpoint } from '../../http/endpoint.js';
-import { answer } from '../../http/problems.js';
+import { RoomEndpoint } from '../room-endpoint.js';
+import { answer } from '../../edge/problems.js';
 import { LaminateScheduleRequestDto } from './laminate-schedule.dto.js';
 
 @ApiTags('Estimating')

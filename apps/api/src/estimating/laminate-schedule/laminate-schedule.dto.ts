@@ -10,7 +10,7 @@ import type {
   RelaidSkinRequest,
   ScheduleLimits,
 } from '#lib/laminate';
-import { Code, Flag, Length, Num, Nums, OneOf, Outline, Part, Parts, Whole } from '../../http/dto/index.js';
+import { Code, Flag, Length, Num, Nums, OneOf, Outline, Part, Parts, Whole } from '../../edge/dto/index.js';
 
 type OutlinePoints = LayOutRequest['opening'];
 

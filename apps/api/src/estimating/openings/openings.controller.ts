@@ -2,8 +2,8 @@ import { Body, Controller, Post, Res } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import type { ExtentAndOpenings } from '#lib/extent';
-import { HeavyWork } from '../../heavy/heavy-work.js';
-import { RoomEndpoint } from '../../http/endpoint.js';
+import { HeavyWork } from '../heavy-work.js';
+import { RoomEndpoint } from '../room-endpoint.js';
 import { OpeningsRequestDto } from './openings.dto.js';
 
 @ApiTags('Estimating')

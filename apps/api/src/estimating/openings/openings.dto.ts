@@ -14,8 +14,8 @@ import {
   SkinDto,
   SurveyDto,
   ZoneDto,
-} from '../../estimates/dto/defect-record.dto.js';
-import { Length, Num, Nums, OneOf, Outlines, Part, Parts, Whole } from '../../http/dto/index.js';
+} from '../../inputs/defect-record.dto.js';
+import { Length, Num, Nums, OneOf, Outlines, Part, Parts, Whole } from '../../edge/dto/index.js';
 
 const {
   cutMarginMm,

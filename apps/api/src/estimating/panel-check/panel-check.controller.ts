@@ -1,8 +1,8 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import { panelAnswer, type PanelAnswer } from '#lib/panel';
-import { RoomEndpoint } from '../../http/endpoint.js';
-import { answer } from '../../http/problems.js';
+import { RoomEndpoint } from '../room-endpoint.js';
+import { answer } from '../../edge/problems.js';
 import { PanelCheckRequestDto } from './panel-check.dto.js';
 
 @ApiTags('Estimating')

@@ -29,7 +29,7 @@ import {
   Text,
   Texts,
   Whole,
-} from '../../http/dto/index.js';
+} from '../../edge/dto/index.js';
 
 const edgeKinds = ['simply-supported', 'clamped', 'free'] as const satisfies readonly EdgeKindAsked[];
 const edgeFixings = ['simply-supported', 'clamped'] as const satisfies readonly EdgeFixing[];

@@ -1,7 +1,7 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { RoomEndpoint } from '../../http/endpoint.js';
-import { answer } from '../../http/problems.js';
+import { RoomEndpoint } from '../room-endpoint.js';
+import { answer } from '../../edge/problems.js';
 import { QuantitiesRequestDto } from './quantities.dto.js';
 import { readQuantities, type QuantitiesRead } from './read-quantities.js';
 

@@ -1,4 +1,4 @@
-import { OneOf, Parts, Text } from '../../http/dto/index.js';
+import { OneOf, Parts, Text } from '../../edge/dto/index.js';
 
 export const dimensions = ['length', 'area', 'mass', 'temperature', 'areal mass', 'volume', 'speed'] as const;
 

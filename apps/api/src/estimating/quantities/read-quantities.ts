@@ -1,7 +1,7 @@
 import { allOfList, below, mapValue, refusal, success, type Outcome } from '#lib/kernel';
 import { readQuantity, siUnitOf, type Dimension } from '#lib/units';
-import { shownValue } from '../../http/dto/field.js';
-import { quantityProblem } from '../../http/dto/quantities.js';
+import { shownValue } from '../../edge/dto/field.js';
+import { quantityProblem } from '../../edge/dto/quantities.js';
 
 export interface TypedQuantity {
   readonly dimension: Dimension;

@@ -19,7 +19,7 @@ import {
   Text,
   Texts,
   Whole,
-} from '../../http/dto/index.js';
+} from '../../edge/dto/index.js';
 
 export class BeddedPieceDto implements BeddedPiece {
   @Label({ description: 'Label on the piece and on the cut plan.', example: 'A1' })

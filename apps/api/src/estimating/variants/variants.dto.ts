@@ -1,6 +1,6 @@
 import type { VariantAsked, VariantsRequest } from '#lib/estimate';
-import { ConditionsDto, DefectRecordDto, MethodDto } from '../../estimates/dto/defect-record.dto.js';
-import { Code, Flag, Part, Parts, Text } from '../../http/dto/index.js';
+import { ConditionsDto, DefectRecordDto, MethodDto } from '../../inputs/defect-record.dto.js';
+import { Code, Flag, Part, Parts, Text } from '../../edge/dto/index.js';
 
 const MOST_VARIANTS = 12;
 

@@ -1,5 +1,5 @@
 import type { LoggerService } from '@nestjs/common';
-import type { LogLevel } from '../configuration.js';
+import type { LogLevel } from '../settings/configuration.js';
 import { currentContext } from './request-context.js';
 
 const weight: Readonly<Record<LogLevel, number>> = { debug: 0, info: 1, warn: 2, error: 3, silent: 4 };

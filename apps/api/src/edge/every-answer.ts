@@ -1,6 +1,6 @@
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
-import type { Configuration } from '../configuration.js';
-import type { Metrics } from '../health/metrics.js';
+import type { Configuration } from '../settings/configuration.js';
+import type { Metrics } from './metrics.js';
 import type { Log } from './log.js';
 import { contextOf, traceparentOf, withContext } from './request-context.js';
 

@@ -1,7 +1,7 @@
 import { Controller, Get, Param } from '@nestjs/common';
 import { ApiExcludeController } from '@nestjs/swagger';
-import { Public } from '../access/access.decorators.js';
 import { problemWords } from '#lib/kernel';
+import { Public } from './public.js';
 import { notFound, problemKinds } from './problems.js';
 
 /** The `type` of every problem document leads here, as RFC 9457 asks. */

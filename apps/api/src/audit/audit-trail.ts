@@ -1,10 +1,15 @@
-import type { Caller } from '../access/roles.js';
-import { currentContext } from '../http/request-context.js';
+import { currentContext } from '../edge/request-context.js';
 import type { Transaction } from '../persistence/database.js';
 import { newId } from '../persistence/ids.js';
 import { AuditEntryRow } from './audit-entry.entity.js';
 
 export type AuditAction = 'created' | 'changed' | 'removed' | 'published' | 'imported' | 'revoked';
+
+/** Who did it: a key, for an organisation or for the shipped state that belongs to none. */
+export interface Author {
+  readonly organisationId: string | null;
+  readonly keyId: string;
+}
 
 export interface Deed {
   readonly action: AuditAction;
@@ -17,17 +22,14 @@ export interface Deed {
 }
 
 /** Who did what to which thing, written in the transaction that does it. */
-export class AuditRepository {
+export class AuditTrail {
   private constructor(private readonly tx: Transaction) {}
 
-  static in(tx: Transaction): AuditRepository {
-    return new AuditRepository(tx);
+  static in(tx: Transaction): AuditTrail {
+    return new AuditTrail(tx);
   }
 
-  async add(
-    { organisationId, keyId }: Pick<Caller, 'keyId'> & { readonly organisationId: string | null },
-    deed: Deed,
-  ): Promise<void> {
+  async add({ organisationId, keyId }: Author, deed: Deed): Promise<void> {
     await this.tx.query(
       `INSERT INTO audit_entry (id, organisation_id, key_id, request_id, action, subject, subject_code, edition_id, before, after)
        VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9::jsonb, $10::jsonb)`,

@@ -1,6 +1,6 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { Defect } from '#lib/kernel';
-import { unavailable, type HttpProblem } from '../http/problems.js';
+import { unavailable, type HttpProblem } from '../edge/problems.js';
 import type { RenderOrder, Rendered } from './render.js';
 import type { Delivery } from './render-process.js';
 

@@ -2,7 +2,7 @@ import http from 'node:http';
 import type { Socket } from 'node:net';
 import { ExpressAdapter } from '@nestjs/platform-express';
 import express from 'express';
-import type { Configuration } from '../configuration.js';
+import type { Configuration } from '../settings/configuration.js';
 import { problemKinds, type ProblemKind } from './problems.js';
 
 /** An adapter whose server gives up on slow and broken connections soon, and says so as a problem document. */

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import type { Estimate } from '#lib/estimate';
 import { Defect, refusal, success, type Outcome } from '#lib/kernel';
-import { unavailable } from '../http/problems.js';
+import { unavailable } from '../edge/problems.js';
 import { undecodable, uploadFaults } from './logo-upload.js';
 import { linesCsv } from './lines-csv.js';
 import { RenderPool } from './render-pool.js';
@@ -28,7 +28,7 @@ export interface Cancel {
 
 /** Reports, job packs and drawings of an estimate. The layout runs in processes of its own, so that the service answers others. */
 @Injectable()
-export class ReportService implements OnModuleDestroy {
+export class DocumentsService implements OnModuleDestroy {
   private pool: RenderPool | undefined;
 
   /** The report, the job pack or a change order as tagged PDF; the same bytes for the same subject. */

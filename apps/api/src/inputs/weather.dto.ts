@@ -1,5 +1,5 @@
 import type { DeckWarmth, Forecast, ForecastHour } from '#lib/process';
-import { Num, Parts, Speed, Temperature, Text } from '../../http/dto/index.js';
+import { Num, Parts, Speed, Temperature, Text } from '../edge/dto/index.js';
 
 export class ForecastHourDto implements ForecastHour {
   @Text({

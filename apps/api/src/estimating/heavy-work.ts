@@ -9,7 +9,7 @@ import type { VariantsRequest } from '#lib/estimate';
 import type { ExtentAndOpenings, ExtentAndOpeningsRequest } from '#lib/extent';
 import { Defect, type Outcome } from '#lib/kernel';
 import type { CuttingPlan, CuttingPlanRequest } from '#lib/nesting';
-import { answer, unavailable } from '../http/problems.js';
+import { answer, unavailable } from '../edge/problems.js';
 import { run, type HeavyAnswer, type HeavyTask } from './heavy-worker.js';
 
 /**

@@ -28,8 +28,8 @@ import type {
   Sounding,
   Survey,
 } from '#lib/extent';
-import { DepreciationDto } from '../../estimating/cost-rollup/cost-rollup.dto.js';
-import { DeckWarmthDto, ForecastDto } from '../../estimating/cure-plan/weather.dto.js';
+import { DepreciationDto } from './depreciation.dto.js';
+import { DeckWarmthDto, ForecastDto } from './weather.dto.js';
 import { ApiExtraModels } from '@nestjs/swagger';
 import {
   Area,
@@ -51,7 +51,7 @@ import {
   Temperature,
   Text,
   Whole,
-} from '../../http/dto/index.js';
+} from '../edge/dto/index.js';
 
 /** Every member of a union of words, held to the union by the compiler in both directions. */
 const wordsOf = <T extends string>(words: Readonly<Record<T, true>>): readonly string[] => Object.keys(words);

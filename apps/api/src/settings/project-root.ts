@@ -9,6 +9,6 @@ export const projectRoot = rootAbove(path.dirname(fileURLToPath(import.meta.url)
 function rootAbove(folder: string): string {
   if (existsSync(path.join(folder, 'package.json'))) return folder;
   const parent = path.dirname(folder);
-  if (parent === folder) throw new Defect('No package.json above the persistence module');
+  if (parent === folder) throw new Defect('No package.json above the settings');
   return rootAbove(parent);
 }

@@ -1,8 +1,6 @@
 import { applyDecorators, HttpCode } from '@nestjs/common';
-import { ApiHeader, ApiOperation, ApiResponse } from '@nestjs/swagger';
-import { ForRoles } from '../access/access.decorators.js';
+import { ApiHeader, ApiResponse } from '@nestjs/swagger';
 import { problemKinds, type ProblemKind } from './problems.js';
-import { ShowsUnits } from './units.js';
 
 type InlineSchema = Readonly<Record<string, unknown>>;
 
@@ -144,23 +142,4 @@ export const Refuses = (...kinds: readonly ProblemKind[]): MethodDecorator =>
 const headersOf = (names: readonly KnownHeader[]) =>
   Object.fromEntries(
     names.map((name) => [name, { description: knownHeaders[name], schema: { type: 'string' } }]),
-  );
-
-interface Room {
-  /** Unique name of the operation; the SDK's method is made from it. */
-  readonly operationId: string;
-  readonly summary: string;
-  readonly description?: string;
-  /** Name of the result type exported from the room's index. */
-  readonly result: string;
-}
-
-/** What every stateless endpoint under /v1/estimating has in common: a computation for any key, nothing stored. */
-export const RoomEndpoint = ({ operationId, summary, description, result }: Room): MethodDecorator =>
-  applyDecorators(
-    HttpCode(200),
-    ForRoles(),
-    ShowsUnits(),
-    ApiOperation({ operationId, summary, ...(description === undefined ? {} : { description }) }),
-    Answers(result),
   );

@@ -1,0 +1,24 @@
+import { applyDecorators, HttpCode } from '@nestjs/common';
+import { ApiOperation } from '@nestjs/swagger';
+import { ForRoles } from '../access/access.decorators.js';
+import { Answers } from '../edge/endpoint.js';
+import { ShowsUnits } from '../edge/units.js';
+
+interface Room {
+  /** Unique name of the operation; the SDK's method is made from it. */
+  readonly operationId: string;
+  readonly summary: string;
+  readonly description?: string;
+  /** Name of the result type exported from the room's index. */
+  readonly result: string;
+}
+
+/** What every stateless endpoint under /v1/estimating has in common: a computation for any key, nothing stored. */
+export const RoomEndpoint = ({ operationId, summary, description, result }: Room): MethodDecorator =>
+  applyDecorators(
+    HttpCode(200),
+    ForRoles(),
+    ShowsUnits(),
+    ApiOperation({ operationId, summary, ...(description === undefined ? {} : { description }) }),
+    Answers(result),
+  );

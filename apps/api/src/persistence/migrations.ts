@@ -1,0 +1,6 @@
+import { Foundation1764028800000 } from './migrations/1764028800000-foundation.js';
+import { Operations1764115200000 } from './migrations/1764115200000-operations.js';
+import { Letterhead1764201600000 } from './migrations/1764201600000-letterhead.js';
+
+/** Oldest first. */
+export const migrations = [Foundation1764028800000, Operations1764115200000, Letterhead1764201600000];

@@ -1,0 +1,81 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, test } from '@jest/globals';
+import { ESLint } from 'eslint';
+import { shellFloors } from './shell-floors.mjs';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+let eslint: ESLint;
+
+beforeAll(() => {
+  eslint = new ESLint({ cwd: root, overrideConfigFile: join(root, 'eslint.config.mjs') });
+});
+
+/** Lints an import as if it stood in that file of the service; the rules of the service's floors that fired. */
+async function shellRulesFiredBy(text: string, file: string): Promise<readonly string[]> {
+  const [result] = await eslint.lintText(text, { filePath: join(root, 'apps/api/src', file) });
+  return result.messages.map(({ ruleId }) => ruleId ?? '').filter((rule) => rule.startsWith('shell/'));
+}
+
+const modules = shellFloors.flat();
+const floorOf = (module: string): number => shellFloors.findIndex((floor) => floor.includes(module));
+const imports = (from: string): string => `import { x } from '${from}';\nexport const y = x;\n`;
+
+test('every module of the service stands on one floor', () => {
+  const folders = readdirSync(join(root, 'apps/api/src'), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name);
+  expect([...modules].sort()).toEqual([...new Set(modules)].sort());
+  expect(folders.filter((folder) => !modules.includes(folder))).toEqual([]);
+});
+
+describe('the floors of the service', () => {
+  test.each(modules.flatMap((from) => modules.filter((to) => to !== from).map((to) => [from, to])))(
+    'the edge %s -> %s is judged by the floors',
+    async (from, to) => {
+      const isAllowed = floorOf(to) < floorOf(from);
+      const expected = isAllowed ? [] : ['shell/floors'];
+      expect(await shellRulesFiredBy(imports(`../${to}/plant.js`), `${from}/plant.ts`)).toEqual(expected);
+      expect(await shellRulesFiredBy(imports(`../../${to}/deep/plant.js`), `${from}/deep/plant.ts`)).toEqual(
+        expected,
+      );
+    },
+  );
+});
+
+describe('a planted violation in the service is caught', () => {
+  test.each([
+    ['a file that puts the service together', imports('../service.js'), 'edge/plant.ts', 'shell/floors'],
+    ['the same from a folder below', imports('../../service.js'), 'edge/deep/plant.ts', 'shell/floors'],
+    ['a module without a floor', imports('../edge/log.js'), 'lodger/plant.ts', 'shell/floors'],
+    ['a module without a floor, imported', imports('../lodger/x.js'), 'estimates/plant.ts', 'shell/floors'],
+    ['an upward type', `export type { X } from '../estimates/x.js';\n`, 'access/plant.ts', 'shell/floors'],
+    ['all of an upper file', `export * from '../estimates/x.js';\n`, 'access/plant.ts', 'shell/floors'],
+    [
+      'an import at run time',
+      `export const y = () => import('../estimates/x.js');\n`,
+      'access/plant.ts',
+      'shell/floors',
+    ],
+    [
+      "another module's repository",
+      imports('../access/access.repository.js'),
+      'letterhead/plant.ts',
+      'shell/own-repository',
+    ],
+    ['TypeORM in a service', imports('typeorm'), 'access/plant.service.ts', 'shell/typeorm-at-home'],
+    ['the driver in a controller', imports('pg'), 'access/plant.controller.ts', 'shell/typeorm-at-home'],
+  ])('%s', async (_, text, file, rule) => {
+    expect(await shellRulesFiredBy(text, file)).toEqual([rule]);
+  });
+
+  test.each([
+    ['a repository of its own', imports('./plant.repository.js'), 'access/plant.ts'],
+    ['TypeORM in an entity', imports('typeorm'), 'access/plant.entity.ts'],
+    ['the file that puts it together', imports('./estimates/estimates.module.js'), 'plant.ts'],
+    ['a library', imports('express'), 'estimates/plant.ts'],
+  ])('%s is no violation', async (_, text, file) => {
+    expect(await shellRulesFiredBy(text, file)).toEqual([]);
+  });
+});
