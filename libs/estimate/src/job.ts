@@ -134,9 +134,14 @@ function assembled(found: Found): Job {
 }
 
 function numbersOf(record: DefectRecord): JobNumbers {
-  const { method, conditions, crew } = record;
-  const usual = conditionFallbacks(record);
-  const asked = <U extends string>(unit: U, meaning: string, at: string) => ({ unit, meaning, at });
+  return { ...deckNumbersOf(record), ...cutNumbersOf(record), ...workNumbersOf(record) };
+}
+
+const asked = <U extends string>(unit: U, meaning: string, at: string) => ({ unit, meaning, at });
+
+function deckNumbersOf(
+  record: DefectRecord,
+): Pick<JobNumbers, 'outerSkinMm' | 'innerSkinMm' | 'coreMm' | 'cavityMm'> {
   return {
     outerSkinMm: figureOr(
       record.outerSkin.thicknessMm,
@@ -158,6 +163,12 @@ function numbersOf(record: DefectRecord): JobNumbers {
       asked('mm', 'cavity between the skins', '/core/cavityMm'),
       fallbacks.cavityMm(record.core.thicknessMm),
     ),
+  };
+}
+
+function cutNumbersOf(record: DefectRecord): Pick<JobNumbers, 'taperRatio' | 'cutMarginMm' | 'flangeMm'> {
+  const { method } = record;
+  return {
     taperRatio: figureOr(
       method?.taperRatio,
       asked('1', 'taper ratio, length to one of thickness', '/method/taperRatio'),
@@ -175,6 +186,15 @@ function numbersOf(record: DefectRecord): JobNumbers {
       asked('mm', 'sound deck kept at every edge', '/method/flangeMm'),
       fallbacks.flangeMm,
     ),
+  };
+}
+
+function workNumbersOf(
+  record: DefectRecord,
+): Pick<JobNumbers, 'temperatureC' | 'relativeHumidityPercent' | 'altitudeM' | 'people' | 'hoursPerDay'> {
+  const { conditions, crew } = record;
+  const usual = conditionFallbacks(record);
+  return {
     temperatureC: figureOr(
       conditions?.temperatureC,
       asked('degC', 'working temperature of the deck', '/conditions/temperatureC'),
