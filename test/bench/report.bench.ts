@@ -1,9 +1,9 @@
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { jobPackOf, reportOf, type ReportRequest } from '#lib/drawings';
+import { sampleRequest, smallSample, type SampleSize } from '../support/sample-estimate.js';
 import { RenderPool } from '../../apps/api/src/documents/render-pool.js';
 import { pdfPress } from '../../apps/api/src/documents/typst-compiler.js';
-import { sampleRequest, smallSample, type SampleSize } from '../../libs/drawings/src/sample-estimate.js';
 
 /**
  * Reports of the invented foredeck and of 300 lines with 40 fittings and six zones: layout and setting, every report

@@ -1,5 +1,5 @@
 import type { ReportRequest } from '#lib/drawings';
-import { sampleRequest, smallSample } from '../../libs/drawings/src/sample-estimate.js';
+import { sampleRequest, smallSample } from '../support/sample-estimate.js';
 
 /** A thousand strings that have broken templates, escapes, layouts and fonts elsewhere. */
 export function hostileStrings(): readonly string[] {

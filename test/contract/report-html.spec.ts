@@ -12,7 +12,7 @@ import {
   type ReportDocument,
   type ReportRequest,
 } from '#lib/drawings';
-import { sampleRequest, smallSample, type SampleSize } from '../../libs/drawings/src/sample-estimate.js';
+import { sampleRequest, smallSample, type SampleSize } from '../support/sample-estimate.js';
 import { hostileRequest, hostileStrings } from './hostile-strings.js';
 import { findTool } from './report-parts.js';
 

@@ -4,9 +4,9 @@ import { pathToFileURL } from 'node:url';
 import { deflateSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
 import { parse } from 'csv-parse/sync';
+import { sampleEstimate, sampleRequest, smallSample } from '../support/sample-estimate.js';
 import { DocumentsService } from '../../apps/api/src/documents/documents.service.js';
 import type { ReportSubject } from '../../apps/api/src/documents/render.js';
-import { sampleEstimate, sampleRequest, smallSample } from '../../libs/drawings/src/sample-estimate.js';
 import { chunk, chunksOf, greyJpeg, png, PNG_SIGNATURE, sizeOfPng } from '../support/pictures.js';
 import { alternativeTexts, bare, readPdf, textOf } from './report-parts.js';
 

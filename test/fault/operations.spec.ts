@@ -1,9 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, jest, test } from '@jest/globals';
+import { sampleRequest, smallSample } from '../support/sample-estimate.js';
 import { RenderPool } from '../../apps/api/src/documents/render-pool.js';
 import { HttpProblem } from '../../apps/api/src/edge/problems.js';
-import { sampleRequest, smallSample } from '../../libs/drawings/src/sample-estimate.js';
 import { TEST_KEY } from '../e2e/database-of-test.js';
 import type { RunningService } from './running-service.js';
 import { servicesOfTest } from './services-of-test.js';

@@ -2,7 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { areaMm2, difference, offset, regionOf, union } from '#lib/geometry';
 import { coreBill, cutMosaic, planStack } from '#lib/coring';
-import { aCoreSheet } from '../../libs/coring/src/sample.js';
+import { aCoreSheet } from '../support/core-sample.js';
 
 const seed = 20_261_125;
 

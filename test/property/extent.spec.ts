@@ -129,16 +129,14 @@ describe('openings', () => {
   test('start and direction of an outline and the order of zones do not matter', () => {
     fc.assert(
       fc.property(job, fc.nat(), (request, turn) => {
-        const shifted = [...request.zones]
-          .reverse()
-          .map(({ id, outline, holes }) => ({
-            id,
-            holes,
-            outline: [
-              ...outline.slice(turn % outline.length),
-              ...outline.slice(0, turn % outline.length),
-            ].reverse(),
-          }));
+        const shifted = [...request.zones].reverse().map(({ id, outline, holes }) => ({
+          id,
+          holes,
+          outline: [
+            ...outline.slice(turn % outline.length),
+            ...outline.slice(0, turn % outline.length),
+          ].reverse(),
+        }));
         const [plan, again] = [planned(request), planned({ ...request, zones: shifted })];
         expect(again.openings.map(({ label, areaM2 }) => [label, areaM2.toFixed(6)])).toEqual(
           plan.openings.map(({ label, areaM2 }) => [label, areaM2.toFixed(6)]),

@@ -1,3 +1,4 @@
+import { problem, refusal, success, type Outcome } from '#lib/kernel';
 import type {
   Chemistry,
   CoreSheet,
@@ -50,6 +51,19 @@ export const findMaterial = <K extends MaterialKind>(
   kind: K,
   code: string,
 ): MaterialOfKind[K] | undefined => materialsOf(catalogue, kind).find((material) => material.code === code);
+
+/** The material of that code, or the problem that names the codes there are. */
+export function materialAt<K extends MaterialKind>(
+  catalogue: Catalogue,
+  kind: K,
+  code: string,
+  at: string,
+): Outcome<MaterialOfKind[K]> {
+  const material = findMaterial(catalogue, kind, code);
+  if (material !== undefined) return success(material);
+  const known = materialsOf(catalogue, kind).map((other) => other.code);
+  return refusal(problem('unknown-code', at, { value: code, kind, known: known.join(', ') }));
+}
 
 export const resinsOf = (catalogue: Catalogue, chemistry: Chemistry): readonly ResinSystem[] =>
   materialsOf(catalogue, 'resin').filter((resin) => resin.chemistry === chemistry);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { areaMm2, difference, intersection, regionOf, translate, union } from '#lib/geometry';
 import { coreBill, cutMosaic, planStack, type CoreBillRequest, type StackRequest } from './index.js';
-import { aCoreSheet, anOpening } from './sample.js';
+import { aCoreSheet, anOpening } from '../../../test/support/core-sample.js';
 
 const stackOf = (change: Partial<StackRequest> = {}) => {
   const outcome = planStack({ cavityMm: 17.5, core: aCoreSheet(), areaM2: 1, ...change });

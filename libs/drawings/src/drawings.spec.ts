@@ -34,7 +34,7 @@ import {
   sampleReBedSection,
   sampleSection,
   sampleSheetLayout,
-} from './sample-deck.js';
+} from '../../../test/support/sample-deck.js';
 
 const block = { job: 'Foredeck of a sailing yacht', reference: 'R-0001', made: '2026-03-02', sheet: '1' };
 const us: Reader = { ...defaultReader, locale: 'en-US', units: 'us' };

@@ -2,18 +2,19 @@ import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import type { VariantResult } from '#lib/costing';
 import { containsPoint, distanceToEdge, areaMm2, type Region } from '#lib/geometry';
 import type { Reading } from '#lib/extent';
-import type { CalendarPlan, ResinStepRequest } from '#lib/process';
+import type { CalendarPlan } from '#lib/calendar';
+import type { ResinStepRequest } from '#lib/resin';
 import { assumed, derived, productOf, type Figure } from '#lib/provenance';
 import { fraction, m2FromMm2, mm2, type In } from '#lib/units';
-import { calendarOf } from './calendar-stage.js';
-import { costOf } from './cost-stage.js';
-import type { DefectRecord } from './defect-record.js';
-import { extentOf, type ExtentWork } from './extent-stage.js';
-import type { Job } from './job.js';
-import { injectionFlags, injectionQuantities, type JobQuantities } from './labour-drivers.js';
-import { labourOf, type LabourWork } from './labour-stage.js';
-import { pricedWork } from './pricing-stage.js';
-import { potsAndWaits, type ProcessWork } from './process-stage.js';
+import { calendarOf } from './stages/calendar-stage.js';
+import { costOf } from './stages/cost-stage.js';
+import type { DefectRecord } from './job/defect-record.js';
+import { extentOf, type ExtentWork } from './stages/extent-stage.js';
+import type { Job } from './job/job.js';
+import { injectionFlags, injectionQuantities, type JobQuantities } from './stages/labour-drivers.js';
+import { labourOf, type LabourWork } from './stages/labour-stage.js';
+import { pricedWork } from './stages/pricing-stage.js';
+import { potsAndWaits, type ProcessWork } from './stages/process-stage.js';
 
 /** A rule of the trade that speaks against injecting, and why here. */
 export interface InjectionRefusal {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import { shippedCatalogue } from '#lib/catalogue';
 import { aRecord } from '../../../test/samples/a-record.js';
-import type { DefectRecord } from './defect-record.js';
+import type { DefectRecord } from './job/defect-record.js';
 import { estimateVariants, type VariantAsked } from './variants.js';
 
 const compared = (record: DefectRecord, variants: readonly VariantAsked[]) => {

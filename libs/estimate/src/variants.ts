@@ -12,10 +12,11 @@ import {
 } from '#lib/kernel';
 import type { Catalogue } from '#lib/catalogue';
 import { compareVariants, type VariantComparison, type VariantResult } from '#lib/costing';
-import type { Conditions, DefectRecord, MethodChoice } from './defect-record.js';
+import type { Conditions, DefectRecord, MethodChoice } from './job/defect-record.js';
 import { injectionRefusal, resinLeftKg, workOutInjection, type Injected } from './injection.js';
-import { jobOf } from './job.js';
-import { workOut, type WorkedJob } from './run.js';
+import { jobOf } from './job/job.js';
+import { workOut } from './estimate.js';
+import type { WorkedJob } from './worked-job.js';
 
 /** One way of doing the job: what differs from the record's own method and conditions. */
 export interface VariantAsked {

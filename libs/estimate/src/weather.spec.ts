@@ -1,11 +1,11 @@
 import { describe, expect, test } from '@jest/globals';
 import { shippedCatalogue } from '#lib/catalogue';
 import { detailOf } from '#lib/kernel';
-import { dewPointOf, type ForecastHour } from '#lib/process';
+import { dewPointOf, type ForecastHour } from '#lib/cure';
 import { aRecord } from '../../../test/samples/a-record.js';
-import type { Conditions, DefectRecord } from './defect-record.js';
-import type { Estimate } from './estimate.js';
-import { estimate } from './run.js';
+import type { Conditions, DefectRecord } from './job/defect-record.js';
+import type { Estimate } from './document/estimate-document.js';
+import { estimate } from './estimate.js';
 
 const HOUR_MS = 3_600_000;
 const START = '2027-05-02T23:00:00Z';

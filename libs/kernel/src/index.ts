@@ -1,4 +1,6 @@
 export { Defect, unreachable } from './defect.js';
+export { inOrder, type InOrder } from './in-order.js';
+export { given } from './given.js';
 export {
   allOf,
   allOfList,

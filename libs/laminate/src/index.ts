@@ -4,8 +4,13 @@ export {
   type FibreConstants,
   type ResinChemistry,
   type ResinConstants,
-} from './constituents.js';
-export { defaultFraction, mixedFraction, type FractionKind, type LayupSkill } from './default-fractions.js';
+} from './ply/constituents.js';
+export {
+  defaultFraction,
+  mixedFraction,
+  type FractionKind,
+  type LayupSkill,
+} from './ply/default-fractions.js';
 export {
   fibreVolumeFraction,
   lowFibreThicknessFactor,
@@ -15,8 +20,8 @@ export {
   thicknessOf,
   volumeFractionOf,
   yardstickThickness,
-} from './ply-thickness.js';
-export { bvUnidirectional, glUnidirectional, lrUnidirectional, mixtureOf } from './class-methods.js';
+} from './ply/ply-thickness.js';
+export { bvUnidirectional, glUnidirectional, lrUnidirectional, mixtureOf } from './ply/class-methods.js';
 export {
   crossPly,
   halpinTsai,
@@ -27,8 +32,15 @@ export {
   seriesModulus,
   type Mixture,
   type ShapeFactors,
-} from './micromechanics.js';
-export type { PlyBasis, PlyLayup, PlyMethod, PlyMethodName, PlyProperties, Remark } from './ply-method.js';
+} from './ply/micromechanics.js';
+export type {
+  PlyBasis,
+  PlyLayup,
+  PlyMethod,
+  PlyMethodName,
+  PlyProperties,
+  Remark,
+} from './ply/ply-method.js';
 export {
   findPlyMethod,
   plyMethods,
@@ -37,12 +49,23 @@ export {
   type MethodSpread,
   type PlyRequest,
   type PropertySpread,
-} from './ply-properties.js';
-export type { Ply, PlyBreakingStrain, PlyElastic, PlyExpansion, PlyStrength } from './ply.js';
-export { stiffnessOf, writeQBar, writeTurn, type Stiffness, type Symmetric } from './stiffness.js';
-export { complianceOf, type Compliance } from './compliance.js';
-export { flexuralConstants, inPlaneConstants, type EngineeringConstants } from './engineering-constants.js';
-export { noClimate, noLoads, responseOf, type Climate, type Loads, type Response } from './response.js';
+} from './ply/ply-properties.js';
+export type { Ply, PlyBreakingStrain, PlyElastic, PlyExpansion, PlyStrength } from './ply/ply.js';
+export { stiffnessOf, writeQBar, writeTurn, type Stiffness, type Symmetric } from './theory/stiffness.js';
+export { complianceOf, type Compliance } from './theory/compliance.js';
+export {
+  flexuralConstants,
+  inPlaneConstants,
+  type EngineeringConstants,
+} from './theory/engineering-constants.js';
+export {
+  noClimate,
+  noLoads,
+  responseOf,
+  type Climate,
+  type Loads,
+  type Response,
+} from './theory/response.js';
 export {
   criteria,
   modeAt,
@@ -52,23 +75,23 @@ export {
   type Onset,
   type PlyLimits,
   type Stress,
-} from './failure.js';
+} from './theory/failure.js';
 export {
   firstPlyFailure,
   progressiveFailure,
   type Degradation,
   type PlyFailure,
   type ProgressiveFailure,
-} from './ply-failure.js';
+} from './theory/ply-failure.js';
 export {
   laminate,
   MOST_PLIES,
   type LaminateAnswer,
   type LaminateRequest,
   type PlyAnswer,
-} from './laminate.js';
-export { layupOf, resinConstantsOf, type LaidPly, type Layup, type LayupRequest } from './layup.js';
-export { layupFigures, type LayupFigures, type LayupSource } from './layup-figures.js';
+} from './theory/laminate.js';
+export { layupOf, resinConstantsOf, type LaidPly, type Layup, type LayupRequest } from './theory/layup.js';
+export { layupFigures, type LayupFigures, type LayupSource } from './theory/layup-figures.js';
 export {
   measureMembrane,
   measureSkin,
@@ -78,7 +101,7 @@ export {
   type Membrane,
   type Pull,
   type SkinMeasure,
-} from './skin.js';
+} from './theory/skin.js';
 export type { Assumption } from './assumption.js';
 export {
   guessedMatShare,
@@ -87,15 +110,15 @@ export {
   type OldSkin,
   type OldSkinMeasure,
   type SkinBuild,
-} from './old-skin.js';
+} from './schedule/old-skin.js';
 export type {
   CoreLayer,
   FabricOffer,
   PanelBelow,
   ScheduleLimits,
   ScheduleRequest,
-} from './schedule-request.js';
-export { searchSchedules, type LeftOut } from './schedule-search.js';
+} from './schedule/schedule-request.js';
+export { searchSchedules, type LeftOut } from './schedule/schedule-search.js';
 export type {
   Missing,
   OldSkinReport,
@@ -103,24 +126,35 @@ export type {
   SchedulePly,
   ScheduleSearch,
   SkinCheck,
-} from './schedule-report.js';
+} from './schedule/schedule-report.js';
 export {
   compareStacks,
   searchStacks,
   type SearchEffort,
   type Stack,
   type StackSearch,
-} from './stack-search.js';
-export { arrange, type Arrangement, type PanelRatios } from './stack-order.js';
-export { emptyStrip, neutralHeight, stripBending, withLayer, type StripSums } from './sandwich-strip.js';
+} from './schedule/stack-search.js';
+export { arrange, type Arrangement, type PanelRatios } from './schedule/stack-order.js';
+export {
+  emptyStrip,
+  neutralHeight,
+  stripBending,
+  withLayer,
+  type StripSums,
+} from './theory/sandwich-strip.js';
 export {
   EQUAL,
   type StackOption,
   type StackPanel,
   type StackProblem,
   type StackTarget,
-} from './stack-problem.js';
-export { diagnose, type Constraint, type ConstraintReport, type Diagnosis } from './stack-diagnosis.js';
+} from './schedule/stack-problem.js';
+export {
+  diagnose,
+  type Constraint,
+  type ConstraintReport,
+  type Diagnosis,
+} from './schedule/stack-diagnosis.js';
 export { formulas } from './formulas.js';
 export {
   checkScarf,
@@ -130,7 +164,7 @@ export {
   taperWidth,
   type ScarfCheck,
   type ScarfCheckRequest,
-} from './scarf.js';
+} from './taper/scarf.js';
 export {
   closingPlies,
   pliesToFill,
@@ -138,8 +172,8 @@ export {
   type ClosingPlies,
   type ClosingPly,
   type ClosingRequest,
-} from './closing-plies.js';
-export { usualTaper } from './usual-taper.js';
+} from './taper/closing-plies.js';
+export { usualTaper } from './taper/usual-taper.js';
 export {
   relaidPlies,
   type LaidOutPly,
@@ -147,10 +181,10 @@ export {
   type RelaidPlies,
   type RelaidRequest,
   type RoomCheck,
-} from './relaid-plies.js';
-export { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
-export { cutFromRoll, type RollCut, type RollPiece, type RollRequest } from './roll-cut.js';
-export { glassMass, plyMass, resinMass } from './ply-mass.js';
+} from './taper/relaid-plies.js';
+export { layingConsequences, stagesOf, type LayingOrder, type Stage } from './taper/laying.js';
+export { cutFromRoll, type RollCut, type RollPiece, type RollRequest } from './taper/roll-cut.js';
+export { glassMass, plyMass, resinMass } from './ply/ply-mass.js';
 export {
   laminateSchedule,
   type LaminateSchedule,
@@ -160,4 +194,4 @@ export {
   type NamedPly,
   type RebeddedSkinRequest,
   type RelaidSkinRequest,
-} from './laminate-schedule.js';
+} from './schedule/laminate-schedule.js';

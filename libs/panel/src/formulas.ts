@@ -1,11 +1,11 @@
 import type { AnyFormula } from '#lib/provenance';
-import { classFormulas } from './class-rules.js';
-import { coreFormulas } from './core-properties.js';
-import { fasteningFormulas } from './fastening.js';
-import { plywoodFormulas } from './plywood.js';
-import { sandwichFormulas } from './sandwich-formulas.js';
-import { stateFormulas } from './state-analysis.js';
-import { yardstickFormulas } from './yardstick.js';
+import { classFormulas } from './yardstick/class-rules.js';
+import { coreFormulas } from './yardstick/core-properties.js';
+import { fasteningFormulas } from './yardstick/fastening.js';
+import { plywoodFormulas } from './yardstick/plywood.js';
+import { sandwichFormulas } from './plate/sandwich-formulas.js';
+import { stateFormulas } from './comparison/state-analysis.js';
+import { yardstickFormulas } from './yardstick/yardstick.js';
 
 /** Every equation of this room, for the tests and the manual. */
 export const formulas: readonly AnyFormula[] = [

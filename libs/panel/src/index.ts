@@ -11,7 +11,7 @@ export {
   type BendTestStress,
   type SandwichBar,
   type StripAnswer,
-} from './beams.js';
+} from './plate/beams.js';
 export {
   notEstablished,
   defineCheck,
@@ -20,9 +20,13 @@ export {
   type PanelCheckItem,
   type ReasonedCheck,
   type Verdict,
-} from './check.js';
-export { CLASS_DECK_PRESSURE_KPA, CLASS_DECK_SPAN_OVER_DEFLECTION, coreShearShares } from './class-rules.js';
-export * as classRules from './class-rules.js';
+} from './comparison/check.js';
+export {
+  CLASS_DECK_PRESSURE_KPA,
+  CLASS_DECK_SPAN_OVER_DEFLECTION,
+  coreShearShares,
+} from './yardstick/class-rules.js';
+export * as classRules from './yardstick/class-rules.js';
 export {
   coreFormulas,
   coreFormulasFor,
@@ -32,11 +36,11 @@ export {
   type CoreFormulas,
   type CoreTable,
   type CoreTableColumn,
-} from './core-properties.js';
-export * as fastening from './fastening.js';
-export { isHighlyLoaded } from './fitting-checks.js';
-export { pointLoad, roundPatch, type Indentation, type SkinOnCore } from './indentation.js';
-export { openSkin, type OpenSkinAnswer, type OpenSkinRequest } from './open-skin.js';
+} from './yardstick/core-properties.js';
+export * as fastening from './yardstick/fastening.js';
+export { isHighlyLoaded } from './comparison/fitting-checks.js';
+export { pointLoad, roundPatch, type Indentation, type SkinOnCore } from './plate/indentation.js';
+export { openSkin, type OpenSkinAnswer, type OpenSkinRequest } from './plate/open-skin.js';
 export {
   panelAnswer,
   panelCheck,
@@ -50,7 +54,7 @@ export {
   type SectionResult,
   type StateAnswer,
   type StateResult,
-} from './panel-check.js';
+} from './comparison/panel-check.js';
 export type {
   AsFound,
   CraftForPanel,
@@ -63,7 +67,7 @@ export type {
   OpenedPanel,
   PanelCheckRequest,
   PanelSize,
-} from './panel-request.js';
+} from './comparison/panel-request.js';
 export {
   plateModel,
   type EdgeFixing,
@@ -71,7 +75,7 @@ export {
   type PlateAnswer,
   type PlateEdges,
   type PlateModel,
-} from './plate-answer.js';
+} from './plate/plate-answer.js';
 export {
   everywhere,
   type PlateFields,
@@ -79,8 +83,8 @@ export {
   type Rectangle,
   type RectangularLoad,
   type Spot,
-} from './plate.js';
-export * as plywood from './plywood.js';
+} from './plate/plate.js';
+export * as plywood from './yardstick/plywood.js';
 export {
   membraneStiffness,
   sandwichSection,
@@ -88,11 +92,16 @@ export {
   skinPlate,
   type SandwichSection,
   type StressPerMoment,
-} from './sandwich-section.js';
-export * as sandwich from './sandwich-formulas.js';
-export type { Working } from './state-analysis.js';
-export { restorationOf, type Ratio, type Restoration, type RestorationRequest } from './restoration.js';
-export type { CoreValues, SandwichValues, SkinValues, StateName } from './states.js';
-export { supportedPlate, type SeriesFields, type SupportedPlate } from './supported-plate.js';
-export * as yardstick from './yardstick.js';
+} from './plate/sandwich-section.js';
+export * as sandwich from './plate/sandwich-formulas.js';
+export type { Working } from './comparison/state-analysis.js';
+export {
+  restorationOf,
+  type Ratio,
+  type Restoration,
+  type RestorationRequest,
+} from './comparison/restoration.js';
+export type { CoreValues, SandwichValues, SkinValues, StateName } from './plate/states.js';
+export { supportedPlate, type SeriesFields, type SupportedPlate } from './plate/supported-plate.js';
+export * as yardstick from './yardstick/yardstick.js';
 export { formulas } from './formulas.js';

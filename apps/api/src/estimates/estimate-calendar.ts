@@ -1,5 +1,5 @@
 import type { CalendarTask } from '#lib/estimate';
-import { calendarText, todayFor, type CalendarEvents, type DatedTask, type TodayItem } from '#lib/process';
+import { calendarText, todayFor, type CalendarEvents, type DatedTask, type TodayItem } from '#lib/calendar';
 import { HttpProblem } from '../edge/problems.js';
 import type { StoredEstimate } from './stored-estimate.js';
 

@@ -1,6 +1,6 @@
 import type { CalendarSection, Estimate, WeatherSection } from '#lib/estimate';
 import type { MoneyJson } from '#lib/money';
-import type { TodayItem } from '#lib/process';
+import type { TodayItem } from '#lib/calendar';
 import type { Figure } from '#lib/provenance';
 
 /** An estimate as it is kept: the document, and what the service adds to it. Never changed once made. */

@@ -1,4 +1,4 @@
-import type { DeckWarmth, Forecast, ForecastHour } from '#lib/process';
+import type { DeckWarmth, Forecast, ForecastHour } from '#lib/cure';
 import { Num, Parts, Speed, Temperature, Text } from '../edge/dto/index.js';
 
 export class ForecastHourDto implements ForecastHour {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { defaultReader, lengthText, type Reader } from '../reader.js';
-import { sampleRequest, smallSample } from '../sample-estimate.js';
+import { sampleRequest, smallSample } from '../../../../test/support/sample-estimate.js';
 import { landscape, phone, portrait } from '../sheet/formats.js';
 import { textBox, textMarks } from '../sheet/marks.js';
 import { withUnitSigns } from '../sheet/unit-signs.js';

@@ -1,6 +1,6 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { planBondPressure, type BondPressurePlan } from '#lib/process';
+import { planBondPressure, type BondPressurePlan } from '#lib/press';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { answer } from '../../edge/problems.js';
 import { BondPressureRequestDto } from './bond-pressure.dto.js';

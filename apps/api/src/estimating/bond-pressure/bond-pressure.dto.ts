@@ -1,4 +1,4 @@
-import { pressMethods, type BondPressureRequest, type PressMethod } from '#lib/process';
+import { pressMethods, type BondPressureRequest, type PressMethod } from '#lib/press';
 import { Area, Flag, Length, Mass, Num, OneOf, Part } from '../../edge/dto/index.js';
 
 type Battens = NonNullable<BondPressureRequest['battens']>;

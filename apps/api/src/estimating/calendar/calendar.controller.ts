@@ -1,6 +1,6 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import { jobCalendar, type JobCalendar } from '#lib/process';
+import { jobCalendar, type JobCalendar } from '#lib/calendar';
 import { CallerParam } from '../../access/access.decorators.js';
 import type { Caller } from '../../access/roles.js';
 import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';

@@ -1,12 +1,7 @@
 import type { ThreePoint } from '#lib/kernel';
-import {
-  weekdays,
-  type CustomOperation,
-  type Driver,
-  type JobCalendarRequest,
-  type OperationFlags,
-  type Weekday,
-} from '#lib/process';
+import { weekdays, type Weekday } from '#lib/cure';
+import type { CustomOperation, JobCalendarRequest } from '#lib/calendar';
+import type { Driver, OperationFlags } from '#lib/work';
 import {
   CalendarDate,
   Code,

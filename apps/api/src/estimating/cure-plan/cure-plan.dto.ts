@@ -1,4 +1,4 @@
-import type { CurePlanRequest, CureTemperature, WeatherStepByCode } from '#lib/process';
+import type { CurePlanRequest, CureTemperature, WeatherStepByCode } from '#lib/cure';
 import { Code, Num, OneOf, Part, Parts, Temperature, Text } from '../../edge/dto/index.js';
 import { DeckWarmthDto, ForecastDto } from '../../inputs/weather.dto.js';
 

@@ -5,7 +5,7 @@ import {
   type ResinBatchesRequest,
   type ResinStepRequest,
   type StepCode,
-} from '#lib/process';
+} from '#lib/resin';
 import {
   Area,
   ArealMass,

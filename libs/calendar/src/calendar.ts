@@ -1,0 +1,437 @@
+import type { Hardener } from '#lib/catalogue';
+import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { assumptionFrom, assumedIn, type Default, type ProcessAssumption } from '#lib/asking';
+import { warmthAssumptions } from '#lib/cure';
+import { writeInstant } from '#lib/cure';
+import type { WorkTimes } from '#lib/cure';
+import { operations } from '#lib/work';
+import { calendarFaults } from './calendar-faults.js';
+import type {
+  CalendarMilestone,
+  CalendarPlan,
+  CalendarRequest,
+  DayRange,
+  PlannedTask,
+} from './calendar-request.js';
+import { settingFor } from './course.js';
+import { circleIn } from './critical-path.js';
+import { defaultCycles, networkFor, waitKindOf, type NetworkTask } from './network.js';
+import { chainOf, likelyDraw, percentile, simulate, type Simulation } from './simulate.js';
+import { placeClock, SLOT_H, slotClock, type SlotClock } from './slots.js';
+import { todayFor } from './today.js';
+import { walk, walkPlan, type Walk, type WalkPlan } from './walk.js';
+
+/** The calendar of a job: tasks in order with dates, the chain that decides, early, likely and late finish, and what to do today. */
+export function planCalendar(request: CalendarRequest): Outcome<CalendarPlan> {
+  const problems = calendarFaults(request);
+  const hardener = request.resin.hardeners.find(({ code }) => code === request.hardener);
+  if (problems.length > 0 || hardener === undefined) return refusal(...problems);
+  const tasks = networkFor(request, hardener);
+  const faults = [...unknownPredecessors(request, tasks), ...circleFaults(request, tasks)];
+  return faults.length > 0 ? refusal(...faults) : calendarOver(request, hardener, tasks);
+}
+
+const DEFAULT_RUNS = 2000;
+const DEFAULT_SEED = 20260504;
+
+function calendarOver(
+  request: CalendarRequest,
+  hardener: Hardener,
+  tasks: readonly NetworkTask[],
+): Outcome<CalendarPlan> {
+  const deckC =
+    request.deckTemperatureC ?? Math.max(defaults.deckTemperatureC.value, hardener.lowestTemperatureC.value);
+  if (coldestUse(request, deckC) < hardener.lowestTemperatureC.value) {
+    return refusal(
+      problem('resin-too-cold', '/deckTemperatureC', {
+        value: deckC,
+        resin: `${request.resin.name} with ${hardener.name}`,
+        lowest: hardener.lowestTemperatureC.value,
+      }),
+    );
+  }
+  const clock = slotClock(request, workTimes(request), horizonDays(request, tasks));
+  const plan = walkPlan(tasks, settingFor(request, hardener, { clock, deckC }), request.crew.people);
+  const likely = walk(plan, likelyDraw(tasks));
+  const simulation = simulate(plan, {
+    seed: request.seed ?? DEFAULT_SEED,
+    runs: request.runs ?? DEFAULT_RUNS,
+    lossFraction: lossFractionOf(request),
+  });
+  if (!likely.isComplete || simulation.incomplete > 0) return refusal(neverReady(request));
+  return success(written({ request, plan, likely, simulation, deckC }));
+}
+
+const coldestUse = ({ warmth }: CalendarRequest, deckC: number): number =>
+  deckC + (warmth?.heaterK ?? 0) + (warmth?.tentK ?? 0);
+
+const neverReady = (request: CalendarRequest): Problem =>
+  problem('not-supported', request.coreMoisturePercent === undefined ? '/crew' : '/coreMoisturePercent', {
+    why: 'the job does not end within the years that a calendar covers: add hands or hours, or wait until core and deck are fit',
+  });
+
+interface Written {
+  readonly request: CalendarRequest;
+  readonly plan: WalkPlan;
+  readonly likely: Walk;
+  readonly simulation: Simulation;
+  readonly deckC: number;
+}
+
+function written({ request, plan, likely, simulation, deckC }: Written): CalendarPlan {
+  const { clock } = plan.setting;
+  const chain = chainOf(likely);
+  const tasks = plan.tasks
+    .map((_, index) => taskAt({ plan, likely, chain, simulation }, index))
+    .sort((a, b) => a.startDay - b.startDay || a.endDay - b.endDay);
+  const [early, middle, late] = [0.1, 0.5, 0.9].map(
+    (share) => simulation.finishes[Math.round(share * (simulation.finishes.length - 1))],
+  );
+  return {
+    startDate: request.startDate,
+    timeZone: placeClock(request).name,
+    tasks,
+    criticalChain: chain.map((index) => plan.tasks[index].code),
+    finish: { early: momentOf(clock, early), likely: momentOf(clock, middle), late: momentOf(clock, late) },
+    plannedFinish: momentOf(clock, likely.finish),
+    calendarDays: { p10: early / 48, p50: middle / 48, p90: late / 48 },
+    workingDays: rangeOf(simulation.workedDays),
+    labourH: labourOf(plan.tasks),
+    milestones: milestonesOf(tasks, momentOf(clock, middle)),
+    simulation: {
+      seed: request.seed ?? DEFAULT_SEED,
+      runs: request.runs ?? DEFAULT_RUNS,
+      distribution: 'triangular over low, likely and high; half of each spread common to the job',
+    },
+    ...(request.today === undefined ? {} : { today: todayFor(tasks, request.today) }),
+    assumptions: assumptionsOf(request, deckC),
+    notes: notesOn(request, tasks),
+  };
+}
+
+const rangeOf = (sorted: Float64Array): DayRange => ({
+  p10: percentile(sorted, 0.1),
+  p50: percentile(sorted, 0.5),
+  p90: percentile(sorted, 0.9),
+});
+
+const labourOf = (tasks: readonly NetworkTask[]): CalendarPlan['labourH'] =>
+  tasks.reduce(
+    (sum, { hours }) => ({
+      low: sum.low + hours.low,
+      likely: sum.likely + hours.likely,
+      high: sum.high + hours.high,
+    }),
+    { low: 0, likely: 0, high: 0 },
+  );
+
+export function momentOf({ startMs, offset }: SlotClock, slot: number): string {
+  const epochMs = startMs + Math.round(slot * SLOT_H * 60) * 60_000;
+  return writeInstant(epochMs, offset(epochMs));
+}
+
+interface TaskContext {
+  readonly plan: WalkPlan;
+  readonly likely: Walk;
+  readonly chain: readonly number[];
+  readonly simulation: Simulation;
+}
+
+function taskAt({ plan, likely, chain, simulation }: TaskContext, index: number): PlannedTask {
+  const task = plan.tasks[index];
+  const [start, end, ready] = [likely.start[index], likely.end[index], likely.ready[index]];
+  const { clock } = plan.setting;
+  return {
+    code: task.code,
+    operation: task.operation,
+    title: task.title,
+    phase: task.phase,
+    skill: task.skill,
+    gate: task.gate,
+    startAt: momentOf(clock, start),
+    endAt: momentOf(clock, end),
+    readyAt: momentOf(clock, ready),
+    startDay: start / 48,
+    endDay: end / 48,
+    labourH: task.hours.likely,
+    hands: plan.hands[index],
+    waitH: (ready - end) * SLOT_H,
+    waitKind: waitKindOf(task),
+    isCritical: chain.includes(index),
+    criticality: simulation.criticality[index],
+    startsBecause: reasonOf(plan, likely, index),
+    isHoldPoint: task.isHoldPoint,
+    after: task.after,
+  };
+}
+
+function reasonOf({ tasks }: WalkPlan, { waitedFor, ready, end }: Walk, index: number): string {
+  const before = waitedFor[index];
+  if (before === -1) return 'nothing comes before it';
+  const isDirect = tasks[index].after.includes(tasks[before].code);
+  if (!isDirect) return `the crew comes from "${tasks[before].title}"`;
+  return ready[before] > end[before]
+    ? `"${tasks[before].title}" has ${waitWords[tasks[before].wait.kind]}`
+    : `"${tasks[before].title}" is done`;
+}
+
+const waitWords: Readonly<Record<NetworkTask['wait']['kind'], string>> = {
+  none: 'ended',
+  cure: 'cured far enough',
+  drying: 'dried',
+  hold: 'been released',
+  elapsed: 'stood long enough',
+};
+
+const milestoneTasks: readonly {
+  readonly task: string;
+  readonly code: string;
+  readonly title: string;
+  readonly point: 'startAt' | 'endAt' | 'readyAt';
+}[] = [
+  { task: 'cut-skin', code: 'first-cut', title: 'First cut', point: 'startAt' },
+  { task: 'hold-remeasure', code: 'hold', title: 'Hold: re-measure, client authorises', point: 'endAt' },
+  { task: 'hold-remeasure', code: 'released', title: 'Released to go on', point: 'readyAt' },
+  { task: 'dry-edges', code: 'dry', title: 'Edges dry enough to bond', point: 'readyAt' },
+  { task: 'bed-core', code: 'core-released', title: 'Core: pressure off', point: 'readyAt' },
+  { task: 'bed-skin', code: 'skin-released', title: 'Saved skin: pressure off', point: 'readyAt' },
+  { task: 'laminate-top', code: 'skin-sandable', title: 'New skin: sandable', point: 'readyAt' },
+  {
+    task: 'check-before-paint',
+    code: 'checked',
+    title: 'Sounded and hose-tested, before paint',
+    point: 'endAt',
+  },
+  { task: 'prime', code: 'primed', title: 'Primed', point: 'readyAt' },
+  { task: 'topcoat', code: 'painted', title: 'Painted', point: 'readyAt' },
+  { task: 'final-check', code: 'leak-tested', title: 'Leak-tested', point: 'endAt' },
+];
+
+function milestonesOf(tasks: readonly PlannedTask[], likelyFinish: string): readonly CalendarMilestone[] {
+  const found = milestoneTasks.flatMap(({ task, code, title, point }) =>
+    tasks.filter((planned) => planned.code === task).map((planned) => ({ code, title, at: planned[point] })),
+  );
+  return [...found, { code: 'finish', title: 'Finish, likely', at: likelyFinish }];
+}
+
+export function workTimes({ crew }: Pick<CalendarRequest, 'crew'>): WorkTimes {
+  const setUp = operations.find(({ driver }) => driver === 'day')?.hours.likely ?? 0;
+  const hours = crew.hoursPerDay ?? defaults.hoursPerDay.value;
+  return {
+    hoursPerDay: Math.max(SLOT_H, hours - setUp),
+    startHour: crew.startHour ?? defaults.startHour.value,
+    workingDays: crew.workingDays ?? ['mon', 'tue', 'wed', 'thu', 'fri'],
+    ...(crew.daysOff === undefined ? {} : { daysOff: crew.daysOff }),
+  };
+}
+
+const MOST_DAYS = 1400;
+
+/** Long enough that only a hopeless job runs past it. */
+function horizonDays(request: CalendarRequest, tasks: readonly NetworkTask[]): number {
+  const { hoursPerDay, workingDays } = workTimes(request);
+  const hours = tasks.reduce(
+    (sum, task) => sum + task.hours.high / Math.min(request.crew.people, task.mostHands),
+    0,
+  );
+  const waitsH = tasks.reduce(
+    (sum, { wait }) =>
+      sum + (wait.kind === 'none' ? 0 : wait.kind === 'cure' ? wait.ageH.high * 12 : wait.hours.high),
+    0,
+  );
+  const days =
+    (hours / hoursPerDay + tasks.length) * (7 / workingDays.length) * (1 / (1 - lossFractionOf(request))) +
+    waitsH / 24;
+  return Math.min(
+    MOST_DAYS,
+    Math.ceil(days * 1.2) +
+      90 +
+      (request.crew.daysOff?.length ?? 0) * 2 +
+      (request.forecast?.hours.length ?? 0) / 12,
+  );
+}
+
+const lossByShelter: Readonly<Record<CalendarRequest['flags']['shelter'], number>> = {
+  open: 0.25,
+  tent: 0.05,
+  shed: 0,
+};
+const lossFractionOf = (request: CalendarRequest): number =>
+  request.weatherLossFraction ?? lossByShelter[request.flags.shelter];
+
+interface NamedDefault extends Default {
+  readonly unit: string;
+  readonly meaning: string;
+  readonly at: string;
+}
+
+const defaults = {
+  hoursPerDay: {
+    unit: 'h',
+    meaning: 'working day',
+    at: '/crew/hoursPerDay',
+    value: 8,
+    because: "a yard's day",
+    cite: { source: 'COMMON-PRACTICE' },
+  },
+  startHour: {
+    unit: 'h',
+    meaning: 'start of the working day',
+    at: '/crew/startHour',
+    value: 8,
+    because: "a yard's day",
+    cite: { source: 'COMMON-PRACTICE' },
+  },
+  deckTemperatureC: {
+    unit: 'degC',
+    meaning: 'temperature of the deck where no forecast reaches',
+    at: '/deckTemperatureC',
+    value: 18,
+    low: 12,
+    high: 25,
+    because: 'nothing was said about the season',
+    cite: { source: 'FROM-MEMORY' },
+  },
+} as const satisfies Readonly<Record<string, NamedDefault>>;
+
+function assumptionsOf(request: CalendarRequest, deckC: number): readonly ProcessAssumption[] {
+  const taken: readonly (NamedDefault | undefined)[] = [
+    request.crew.hoursPerDay === undefined ? defaults.hoursPerDay : undefined,
+    request.crew.startHour === undefined ? defaults.startHour : undefined,
+    request.deckTemperatureC === undefined ? { ...defaults.deckTemperatureC, value: deckC } : undefined,
+    request.weatherLossFraction === undefined
+      ? {
+          unit: '1',
+          meaning: 'share of working days lost to weather beyond the forecast',
+          at: '/weatherLossFraction',
+          value: lossByShelter[request.flags.shelter],
+          low: 0,
+          high: 0.5,
+          because: `work ${request.flags.shelter === 'open' ? 'in the open' : `in a ${request.flags.shelter}`}`,
+          cite: { source: 'FROM-MEMORY' },
+        }
+      : undefined,
+    ...(['fair', 'prime', 'topcoat'] as const).map((name) =>
+      request.cycles?.[name] === undefined
+        ? {
+            unit: 'cycles',
+            meaning: `cycles of "${name}"`,
+            at: `/cycles/${name}`,
+            value: defaultCycles[name],
+            because: 'the usual number',
+            cite: { source: 'FROM-MEMORY' },
+          }
+        : undefined,
+    ),
+  ];
+  const listed = taken.flatMap((known) =>
+    known === undefined ? [] : assumptionFrom(assumedIn(known.unit, known, known.meaning, known.at)),
+  );
+  return [
+    ...listed,
+    ...wordAssumptions(request),
+    ...(request.forecast === undefined ? [] : warmthAssumptions('/warmth', request.warmth)),
+  ];
+}
+
+const wordAssumptions = (request: CalendarRequest): readonly ProcessAssumption[] => [
+  ...(request.timeZone === undefined && request.forecast?.timeZone === undefined
+    ? [
+        {
+          at: '/timeZone',
+          meaning: 'zone of the place',
+          value: placeClock(request).name,
+          because:
+            request.forecast === undefined
+              ? 'no zone was given'
+              : 'the hours of the forecast are written with this offset, and no zone was given',
+          source: 'COMMON-PRACTICE',
+        },
+      ]
+    : []),
+  ...(request.crew.workingDays === undefined
+    ? [
+        {
+          at: '/crew/workingDays',
+          meaning: 'working days',
+          value: 'Monday to Friday',
+          because: "a yard's week",
+          source: 'COMMON-PRACTICE',
+        },
+      ]
+    : []),
+  ...(request.coating === undefined && request.flags.finish === 'painted'
+    ? [
+        {
+          at: '/coating',
+          meaning: 'limits of the paint',
+          value: 'no rain',
+          because: 'no coating was named, so its own temperature and humidity are not watched',
+          source: 'COMMON-PRACTICE',
+        },
+      ]
+    : []),
+  {
+    at: '/customOperations',
+    meaning: 'materials are at hand when they are needed',
+    value: 'yes',
+    because: 'no delivery was given; add it as an operation with its wait',
+    source: 'COMMON-PRACTICE',
+  },
+];
+
+function notesOn(request: CalendarRequest, tasks: readonly PlannedTask[]): readonly string[] {
+  const drying = tasks.find(({ waitKind }) => waitKind === 'drying');
+  return [
+    ...(request.forecast === undefined && request.flags.shelter === 'open'
+      ? ['No forecast was given: each step waits for its conditions on the day.']
+      : []),
+    ...(drying === undefined
+      ? []
+      : [
+          'Drying decides this calendar more than work does: two equal readings a few days apart end it, not the date.',
+        ]),
+    'Nobody walks on an opened or unfilled deck; nothing is sanded near wet paint; each day ends with a cure.',
+  ];
+}
+
+function unknownPredecessors(
+  { customOperations = [] }: CalendarRequest,
+  tasks: readonly NetworkTask[],
+): readonly Problem[] {
+  const codes = new Set(tasks.map(({ code }) => code));
+  const known = new Set(operations.map(({ code }) => code));
+  const repeated = customOperations.flatMap(({ code }, index) =>
+    customOperations.findIndex((other) => other.code === code) === index
+      ? []
+      : [problem('duplicate', `/customOperations/${index}/code`, { value: code })],
+  );
+  const unknown = customOperations.flatMap(({ after }, index) =>
+    after.flatMap((code, place) =>
+      codes.has(code) || known.has(code)
+        ? []
+        : [
+            problem('unknown-code', `/customOperations/${index}/after/${place}`, {
+              value: code,
+              kind: 'operation',
+              known: [...codes].join(', '),
+            }),
+          ],
+    ),
+  );
+  return [...repeated, ...unknown];
+}
+
+function circleFaults(
+  { customOperations = [] }: CalendarRequest,
+  tasks: readonly NetworkTask[],
+): readonly Problem[] {
+  const circle = circleIn(tasks);
+  if (circle === undefined) return [];
+  const index = customOperations.findIndex(({ code }) => circle.includes(code));
+  return [
+    problem('network-cycle', index === -1 ? '/customOperations' : `/customOperations/${index}/after`, {
+      circle: circle.join(' → '),
+    }),
+  ];
+}

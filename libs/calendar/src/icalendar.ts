@@ -1,0 +1,68 @@
+import ical, { ICalCalendarMethod, type ICalCalendarProdIdData } from 'ical-generator';
+import { readInstant } from '#lib/cure';
+import type { CalendarPlan } from './calendar-request.js';
+
+export interface ICalendarChoice {
+  /** Makes each UID its own and the same in every export, such as the id of the estimate. */
+  readonly uidPrefix: string;
+  /** Domain part of the UIDs. */
+  readonly uidDomain: string;
+  /** RFC 3339: when the export is made; taken as given, since this room has no clock. */
+  readonly stampAt: string;
+  /** Every task as an event, besides the milestones. */
+  readonly withTasks: boolean;
+  /** Rises with each issue of the same calendar, so that a newer one moves the events of the older; 0 when left out. */
+  readonly sequence?: number;
+}
+
+/** What is exported of a calendar. */
+export interface CalendarEvents {
+  readonly finish: CalendarPlan['finish'];
+  readonly milestones: CalendarPlan['milestones'];
+  readonly tasks: readonly Pick<
+    CalendarPlan['tasks'][number],
+    'code' | 'title' | 'startAt' | 'endAt' | 'startsBecause'
+  >[];
+}
+
+const maker: ICalCalendarProdIdData = { company: 'kingplank', product: 'repair-calendar', language: 'EN' };
+/** A milestone is shown for a quarter of an hour. */
+const MILESTONE_MS = 15 * 60_000;
+
+/** The calendar as iCalendar text (RFC 5545), all moments in UTC. */
+export function calendarText(plan: CalendarEvents, choice: ICalendarChoice): string {
+  const calendar = ical({ prodId: maker, method: ICalCalendarMethod.PUBLISH });
+  const { sequence = 0 } = choice;
+  const stamp = dateOf(choice.stampAt);
+  const uid = (code: string): string => `${choice.uidPrefix}-${code}@${choice.uidDomain}`;
+  for (const { code, title, at } of plan.milestones) {
+    calendar.createEvent({
+      id: uid(`milestone-${code}`),
+      stamp,
+      sequence,
+      start: dateOf(at),
+      end: new Date(dateOf(at).getTime() + MILESTONE_MS),
+      summary: title,
+      description: descriptionOf(plan),
+    });
+  }
+  for (const { code, title, startAt, endAt, startsBecause } of choice.withTasks ? plan.tasks : []) {
+    const [start, end] = [dateOf(startAt), dateOf(endAt)];
+    if (end > start)
+      calendar.createEvent({
+        id: uid(`task-${code}`),
+        stamp,
+        sequence,
+        start,
+        end,
+        summary: title,
+        description: `Starts because ${startsBecause}.`,
+      });
+  }
+  return `${calendar.toString()}\r\n`;
+}
+
+const dateOf = (at: string): Date => new Date(readInstant(at)?.epochMs ?? 0);
+
+const descriptionOf = ({ finish }: CalendarEvents): string =>
+  `By likely values. Finish early ${finish.early.slice(0, 10)}, likely ${finish.likely.slice(0, 10)}, late ${finish.late.slice(0, 10)} (one in ten earlier, one in ten later).`;

@@ -1,0 +1,166 @@
+import type { ThreePoint } from '#lib/kernel';
+import type { Hardener, Skill } from '#lib/catalogue';
+import { labourFor, operationsFor } from '#lib/work';
+import { operations } from '#lib/work';
+import type { GateKind, Operation, Phase, Wait } from '#lib/work';
+import type { CalendarRequest, CustomOperation, PlannedTask } from './calendar-request.js';
+import { inOrder } from './critical-path.js';
+
+/** How long successors wait: by the clock, or by the age of the resin. */
+export type TaskWait =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'drying' | 'hold' | 'elapsed'; readonly hours: ThreePoint }
+  | { readonly kind: 'cure'; readonly ageH: ThreePoint };
+
+export interface NetworkTask {
+  readonly code: string;
+  readonly operation: string;
+  readonly title: string;
+  readonly phase: Phase;
+  readonly skill: Skill;
+  readonly gate: GateKind;
+  /** Man-hours. */
+  readonly hours: ThreePoint;
+  readonly mostHands: number;
+  readonly wait: TaskWait;
+  readonly isHoldPoint: boolean;
+  readonly after: readonly string[];
+}
+
+const nothing: ThreePoint = { low: 0, likely: 0, high: 0 };
+
+/** The tasks of this job: operations that belong to it, each cycle on its own, and what the caller adds. */
+export function networkFor(request: CalendarRequest, hardener: Hardener): readonly NetworkTask[] {
+  const chosen = operationsFor(request.drivers, request.flags).filter(({ driver }) => driver !== 'day');
+  const labour = labourFor(request.drivers, request.flags);
+  const hoursOf = new Map(labour.ok ? labour.value.map(({ code, hours }) => [code, hours]) : []);
+  const custom = request.customOperations ?? [];
+  const present = new Set(chosen.map(({ code }) => code));
+  const tasks = chosen.flatMap((operation) =>
+    cyclesOf(operation, {
+      request,
+      hardener,
+      hours: hoursOf.get(operation.code) ?? nothing,
+      after: afterOf(operation, present, custom),
+    }),
+  );
+  return inOrder([...tasks, ...custom.map((added) => customTask(added, present, tasks))]);
+}
+
+/** Predecessors in this job: one that does not belong to it hands its own predecessors on. */
+function afterOf(
+  operation: Operation,
+  present: ReadonlySet<string>,
+  custom: readonly CustomOperation[],
+): readonly string[] {
+  const added = custom.filter(({ before }) => before?.includes(operation.code)).map(({ code }) => code);
+  return [...new Set([...operation.after.flatMap((code) => standIns(code, present)), ...added])];
+}
+
+const byCode = new Map(operations.map((operation) => [operation.code, operation]));
+
+function standIns(code: string, present: ReadonlySet<string>): readonly string[] {
+  if (present.has(code)) return [code];
+  return byCode.get(code)?.after.flatMap((before) => standIns(before, present)) ?? [];
+}
+
+interface CycleContext {
+  readonly request: CalendarRequest;
+  readonly hardener: Hardener;
+  readonly hours: ThreePoint;
+  readonly after: readonly string[];
+}
+
+const repeated: Readonly<Record<string, 'fair' | 'prime' | 'topcoat'>> = {
+  fair: 'fair',
+  prime: 'prime',
+  topcoat: 'topcoat',
+};
+export const defaultCycles = { fair: 3, prime: 2, topcoat: 2 } as const;
+
+/** A cycle for each coat, one after the other; the last carries the operation's code, so that successors find it. */
+function cyclesOf(
+  operation: Operation,
+  { request, hardener, hours, after }: CycleContext,
+): readonly NetworkTask[] {
+  const name = repeated[operation.code];
+  const count = name === undefined ? 1 : (request.cycles?.[name] ?? defaultCycles[name]);
+  const codeOf = (cycle: number): string => (cycle === count ? operation.code : `${operation.code}-${cycle}`);
+  const share = { low: hours.low / count, likely: hours.likely / count, high: hours.high / count };
+  return Array.from({ length: count }, (_, index): NetworkTask => ({
+    code: codeOf(index + 1),
+    operation: operation.code,
+    title: count === 1 ? operation.title : `${operation.title} (${index + 1} of ${count})`,
+    phase: operation.phase,
+    skill: operation.skill,
+    gate: operation.gate,
+    hours: share,
+    mostHands: handsFor(operation),
+    wait: waitOf(operation.waits, hardener),
+    isHoldPoint: operation.isHoldPoint === true,
+    after: index === 0 ? after : [codeOf(index)],
+  }));
+}
+
+/** How many can work on it at once without standing in each other's way; from memory. */
+const handsFor = ({ driver }: Operation): number =>
+  driver === 'job' || driver === 'insert' || driver === 'plate' ? 2 : 4;
+
+function waitOf(waits: Wait, hardener: Hardener): TaskWait {
+  switch (waits.kind) {
+    case 'none':
+      return { kind: 'none' };
+    case 'drying':
+      return {
+        kind: 'drying',
+        hours: {
+          low: waits.daysThreePoint.low * 24,
+          likely: waits.daysThreePoint.likely * 24,
+          high: waits.daysThreePoint.high * 24,
+        },
+      };
+    case 'hold':
+      return { kind: 'hold', hours: waits.hoursThreePoint };
+    case 'elapsed':
+      return { kind: 'elapsed', hours: waits.hoursThreePoint };
+    case 'cure':
+      return { kind: 'cure', ageH: ageOf(waits.until, hardener) };
+  }
+}
+
+function ageOf(
+  until: 'gel' | 'release' | 'sandable' | 'full',
+  { gelH, releaseH, sandableH, fullCureH }: Hardener,
+): ThreePoint {
+  const {
+    value,
+    low = value,
+    high = value,
+  } = { gel: gelH, release: releaseH, sandable: sandableH, full: fullCureH }[until];
+  return { low, likely: value, high };
+}
+
+function customTask(
+  added: CustomOperation,
+  present: ReadonlySet<string>,
+  tasks: readonly NetworkTask[],
+): NetworkTask {
+  const last = tasks.map(({ code }) => code);
+  return {
+    code: added.code,
+    operation: added.code,
+    title: added.title,
+    phase: 'prepare',
+    skill: 'general',
+    gate: added.gate ?? 'none',
+    hours: added.hours,
+    mostHands: 2,
+    wait: added.waitH === undefined ? { kind: 'none' } : { kind: 'elapsed', hours: added.waitH },
+    isHoldPoint: added.isHoldPoint === true,
+    after: added.after.flatMap((code) =>
+      last.includes(code) || !byCode.has(code) ? [code] : standIns(code, present),
+    ),
+  };
+}
+
+export const waitKindOf = ({ wait }: NetworkTask): PlannedTask['waitKind'] => wait.kind;

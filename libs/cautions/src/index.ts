@@ -1,0 +1,11 @@
+export { massConcentration } from './exposure.js';
+export { cautionRules, cautionsFor } from './cautions.js';
+export type {
+  CautionContext,
+  CautionKind,
+  CautionRule,
+  CautionSeverity,
+  ProcessCaution,
+} from './caution-context.js';
+export { type HazardStatement, hazardStatements, statementsFor } from './hazard-statements.js';
+export { formulas } from './formulas.js';

@@ -1,0 +1,75 @@
+export {
+  type CurePlan,
+  type CureRequest,
+  type Milestone,
+  type MilestoneCode,
+  type TemperatureInput,
+  milestoneCodes,
+  planCure,
+} from './cure-plan.js';
+export { type Forecast, epochOf, forecastFaults } from './weather/forecast.js';
+export type { ForecastHour } from './weather/forecast.js';
+export type { WeatherPlan } from './weather/windows.js';
+export type { WeatherRequest } from './weather/windows.js';
+export { weatherGates } from './weather/windows.js';
+export { type PlaceClock, type Sky, clockOf, deckAt, skyOf } from './weather/sky.js';
+export {
+  type ZoneOffset,
+  dateFaults,
+  instantFaults,
+  readInstant,
+  writeInstant,
+  zoneFaults,
+  zoneOffset,
+} from './weather/instant.js';
+export { type Weekday, type WorkTimes, weekdays, worksAt } from './weather/working-time.js';
+export { type DeckWarmth, deckTemperature, warmthAssumptions, warmthFaults } from './weather/deck.js';
+export {
+  type StepWeather,
+  type WeatherStep,
+  type WindowEnd,
+  type WorkWindow,
+  openHours,
+} from './weather/windows.js';
+export {
+  type GateLimits,
+  type GateName,
+  type Requirement,
+  coatingLimits,
+  requirementsOf,
+  resinLimits,
+} from './weather/gates.js';
+export {
+  type MagnusCoefficients,
+  absoluteHumidity,
+  alduchovEskridge,
+  dewPointOf,
+  fullSaturationPressurePa,
+  humidityFromDewPoint,
+  saturationPressureHPa,
+  wmoMagnus,
+} from './weather/humid-air.js';
+export {
+  equilibriumMoisture,
+  greatestMoisture,
+  moistureContent,
+  sinkMoisture,
+  waterInCore,
+} from './moisture.js';
+export {
+  CURE_REFERENCE_C,
+  adiabaticRise,
+  energyFromTimes,
+  rateRatioOf,
+  timeBetweenTemperatures,
+} from './arrhenius.js';
+export { equivalentAges, hoursToAge, temperatureAdjustedAge, temperatureTimeSum } from './equivalent-age.js';
+export { practicalSpreadingRate, spotMean, spreadingRate, thinnedSolids, wetFilm } from './spreading-rate.js';
+export { formulas } from './formulas.js';
+export {
+  curePlan,
+  type CureAndWeather,
+  type CurePlanRequest,
+  type CureTemperature,
+  type WeatherStepByCode,
+} from './by-code.js';

@@ -1,0 +1,327 @@
+import type { Coating, ResinSystem } from '#lib/catalogue';
+import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import type { GateKind } from '#lib/work';
+import { choiceFaults, countFaults, numberFaults, optionalFaults, repeatFaults } from '#lib/asking';
+import type { ProcessAssumption } from '#lib/asking';
+import { warmthAssumptions, warmthFaults, type DeckWarmth } from './deck.js';
+import { epochOf, forecastFaults, type Forecast } from './forecast.js';
+import {
+  coatingLimits,
+  requirementsOf,
+  resinLimits,
+  tenderHours,
+  type GateLimits,
+  type GateName,
+  type Requirement,
+} from './gates.js';
+import { instantFaults, readInstant } from './instant.js';
+import { HOUR_MS, skyOf, type Sky } from './sky.js';
+import { worksAt, type WorkTimes } from './working-time.js';
+
+/** One step that waits for weather. */
+export interface WeatherStep {
+  readonly code: string;
+  readonly title: string;
+  readonly gate: GateKind;
+  /** Hours of work before the clock of the gel begins to matter no more. */
+  readonly workH: number;
+  /** For a coating: its catalogue entry; for resin the request's own. */
+  readonly coating?: Coating;
+  /** Hours after the work until rain and dew no longer hurt; from the resin's gel, or a coating's touch-dry default. */
+  readonly untilSafeH?: number;
+  /** RFC 3339: what comes before is done then, and no earlier hour counts. */
+  readonly earliestAt?: string;
+}
+
+export interface WeatherRequest {
+  readonly steps: readonly WeatherStep[];
+  readonly resin?: ResinSystem;
+  readonly hardener?: string;
+  readonly shelter: 'shed' | 'tent' | 'open';
+  readonly warmth?: DeckWarmth;
+  readonly coreMoisturePercent?: number;
+  readonly forecast?: Forecast;
+  /** With it only hours in which the crew works count. */
+  readonly workTimes?: WorkTimes;
+}
+
+/** What ends a window. */
+export type WindowEnd = GateName | 'end-of-forecast' | 'end-of-work';
+
+/** Hours in which a step may start. */
+export interface WorkWindow {
+  readonly rank: number;
+  readonly fromAt: string;
+  readonly untilAt: string;
+  readonly startHours: number;
+  readonly leastDewMarginK: number;
+  readonly meanDeckC: number;
+  readonly limitedBy: WindowEnd;
+}
+
+export interface StepWeather {
+  readonly code: string;
+  readonly title: string;
+  readonly requires: readonly Requirement[];
+  readonly windows: readonly WorkWindow[];
+  /** Hours of the forecast in which the work may not be begun, by the gate that forbids it. */
+  readonly shutBy: readonly { readonly gate: GateName; readonly hours: number }[];
+  readonly note?: string;
+}
+
+export interface WeatherHour {
+  readonly at: string;
+  readonly dewPointC: number;
+  readonly deckC: number;
+  readonly dewMarginK: number;
+}
+
+export interface WeatherPlan {
+  readonly steps: readonly StepWeather[];
+  readonly hours: readonly WeatherHour[];
+  readonly assumptions: readonly ProcessAssumption[];
+}
+
+/** When each step may start: the requirements always, the windows when there is a forecast. */
+export function weatherGates(request: WeatherRequest): Outcome<WeatherPlan> {
+  const problems = weatherFaults(request);
+  if (problems.length > 0) return refusal(...problems);
+  const sky = request.forecast === undefined ? undefined : skyOf(request.forecast, request.warmth);
+  return success({
+    steps: request.steps.map((step) => stepWeather(request, step, sky)),
+    hours:
+      sky?.hours.map(({ at }, index) => ({
+        at,
+        dewPointC: sky.dewC[index],
+        deckC: sky.deckC[index],
+        dewMarginK: sky.deckC[index] - sky.dewC[index],
+      })) ?? [],
+    assumptions: [...warmthAssumptions('/warmth', request.warmth), ...silenceAssumptions(request)],
+  });
+}
+
+function stepWeather(request: WeatherRequest, step: WeatherStep, sky: Sky | undefined): StepWeather {
+  const limits = limitsOf(request, step);
+  const requires = requirementsOf(limits, request.shelter);
+  const named = { code: step.code, title: step.title, requires };
+  if (sky === undefined)
+    return {
+      ...named,
+      windows: [],
+      shutBy: [],
+      note: 'no forecast was given; these are the conditions to wait for',
+    };
+  const shut = shutGates(request, limits, sky);
+  const fromMs = step.earliestAt === undefined ? undefined : readInstant(step.earliestAt)?.epochMs;
+  const works = worksIn(sky, request.workTimes).map(
+    (isWorked, hour) => isWorked && (fromMs === undefined || sky.startMs + (hour + 1) * HOUR_MS > fromMs),
+  );
+  const ends = endsOf(sky, shut, {
+    workH: step.workH,
+    tenderH: (deckC) => step.untilSafeH ?? tenderHours(limits, deckC),
+  });
+  return {
+    ...named,
+    windows: windowsOf(sky, works, ends),
+    shutBy: tally(ends.filter((_, hour) => works[hour])),
+  };
+}
+
+export const limitsOf = ({ resin, hardener }: WeatherRequest, { gate, coating }: WeatherStep): GateLimits => {
+  if (gate === 'resin' && resin !== undefined) return resinLimits(resin, hardener ?? '');
+  return gate === 'coating' && coating !== undefined ? coatingLimits(coating) : { kind: gate };
+};
+
+type Place = Pick<WeatherRequest, 'shelter' | 'coreMoisturePercent'>;
+
+/** The gate that keeps each hour shut, if any; the first that bites, in the order of the job sheet. */
+function shutGates(place: Place, limits: GateLimits, sky: Sky): readonly (GateName | undefined)[] {
+  const requires = requirementsOf(limits, place.shelter);
+  return sky.hours.map((hour, index) => {
+    const marginK = sky.deckC[index] - sky.dewC[index];
+    const values: Readonly<Record<GateName, number>> = {
+      'dew-margin': -marginK,
+      'humidity': hour.relativeHumidityPercent,
+      'too-cold': -sky.deckC[index],
+      'too-warm': sky.deckC[index],
+      'rain': hour.rainMm ?? 0,
+      'wind': hour.windMPerS ?? 0,
+      'core-moisture': place.coreMoisturePercent ?? 0,
+    };
+    return requires.find(
+      ({ gate, limit }) => values[gate] > (gate === 'dew-margin' || gate === 'too-cold' ? -limit : limit),
+    )?.gate;
+  });
+}
+
+/** Whether the crew works in any half of each hour; always, when no times are given. */
+const worksIn = ({ hours, startMs, offset }: Sky, workTimes: WorkTimes | undefined): readonly boolean[] =>
+  hours.map(
+    (_, hour) =>
+      workTimes === undefined ||
+      [0, 0.5].some((half) => {
+        const epochMs = startMs + (hour + half) * HOUR_MS;
+        return worksAt(epochMs + offset(epochMs) * 60_000, workTimes);
+      }),
+  );
+
+interface WorkAhead {
+  readonly workH: number;
+  /** Hours after the work until rain and dew no longer hurt, by the temperature of the deck then. */
+  readonly tenderH: (deckC: number) => number;
+}
+
+/** Nothing where work that starts in the hour is done and safe before a gate shuts; else the gate, or the end of what is known. */
+function endsOf(
+  { deckC }: Sky,
+  shut: readonly (GateName | undefined)[],
+  { workH, tenderH }: WorkAhead,
+): readonly (WindowEnd | undefined)[] {
+  const nextShut = nextIn(shut, () => true);
+  // Heat and wind matter while resin and cloth go on, not while it gels.
+  const nextHarmful = nextIn(shut, (gate) => gate !== 'too-warm' && gate !== 'wind');
+  return shut.map((_, start) => {
+    const workEnd = Math.min(shut.length, start + Math.max(1, Math.ceil(workH)));
+    if (nextShut[start] < workEnd) return shut[nextShut[start]];
+    const safeEnd =
+      start + Math.max(1, Math.ceil(workH)) + Math.ceil(tenderH(deckC[Math.min(workEnd, shut.length - 1)]));
+    if (nextHarmful[workEnd] < safeEnd) return shut[nextHarmful[workEnd]];
+    return safeEnd > shut.length ? 'end-of-forecast' : undefined;
+  });
+}
+
+/** For each hour, and for the one after the last, the next that is shut by such a gate. */
+function nextIn(shut: readonly (GateName | undefined)[], counts: (gate: GateName) => boolean): Float64Array {
+  const next = new Float64Array(shut.length + 1).fill(Number.POSITIVE_INFINITY);
+  for (let hour = shut.length - 1; hour >= 0; hour -= 1) {
+    const gate = shut[hour];
+    next[hour] = gate !== undefined && counts(gate) ? hour : next[hour + 1];
+  }
+  return next;
+}
+
+function windowsOf(
+  sky: Sky,
+  works: readonly boolean[],
+  ends: readonly (WindowEnd | undefined)[],
+): readonly WorkWindow[] {
+  const found = runsOf(ends.map((end, hour) => end === undefined && works[hour])).map(([from, to]) =>
+    windowAt(sky, [from, to], ends[to] ?? (to === ends.length ? 'end-of-forecast' : 'end-of-work')),
+  );
+  return found
+    .sort((a, b) => b.startHours - a.startHours || epochOf({ at: a.fromAt }) - epochOf({ at: b.fromAt }))
+    .map((window, index) => ({ ...window, rank: index + 1 }));
+}
+
+function runsOf(starts: readonly boolean[]): readonly (readonly [number, number])[] {
+  return starts.flatMap((open, index) => {
+    if (!open || starts[index - 1]) return [];
+    const end = starts.findIndex((still, at) => at > index && !still);
+    return [[index, end === -1 ? starts.length : end] as const];
+  });
+}
+
+function windowAt(sky: Sky, [from, to]: readonly [number, number], limitedBy: WindowEnd): WorkWindow {
+  const margins = sky.deckC.subarray(from, to).map((deck, index) => deck - sky.dewC[from + index]);
+  return {
+    rank: 0,
+    fromAt: sky.hours[from].at,
+    untilAt: sky.hours[to - 1].at,
+    startHours: to - from,
+    leastDewMarginK: margins.reduce((least, margin) => Math.min(least, margin)),
+    meanDeckC: sky.deckC.subarray(from, to).reduce((sum, deck) => sum + deck, 0) / (to - from),
+    limitedBy,
+  };
+}
+
+function tally(ends: readonly (WindowEnd | undefined)[]): StepWeather['shutBy'] {
+  const gates = [
+    ...new Set(
+      ends.flatMap((end) =>
+        end === undefined || end === 'end-of-forecast' || end === 'end-of-work' ? [] : end,
+      ),
+    ),
+  ];
+  return gates
+    .map((gate) => ({ gate, hours: ends.filter((name) => name === gate).length }))
+    .sort((a, b) => b.hours - a.hours);
+}
+
+/**
+ * Hours of a sky in which an hour of such work may be done: fit, and done and safe before a gate shuts. The calendar walks
+ * along it, and the windows of an hour's work are its runs; the calendar goes on where the forecast ends.
+ */
+export const openHours = (place: Place, limits: GateLimits, sky: Sky): readonly boolean[] =>
+  endsOf(sky, shutGates(place, limits, sky), {
+    workH: 1,
+    tenderH: (deckC) => tenderHours(limits, deckC),
+  }).map((end) => end === undefined || end === 'end-of-forecast');
+
+const NOT_FORECAST: Readonly<Record<'rainMm' | 'windMPerS', string>> = {
+  rainMm: 'rain where the forecast is silent',
+  windMPerS: 'wind where the forecast is silent',
+};
+
+/** What the windows take for granted because nobody said it. */
+function silenceAssumptions({
+  forecast,
+  shelter,
+  steps,
+  coreMoisturePercent,
+}: WeatherRequest): readonly ProcessAssumption[] {
+  if (forecast === undefined) return [];
+  const silent =
+    shelter === 'open'
+      ? (['rainMm', 'windMPerS'] as const).filter((name) =>
+          forecast.hours.some((hour) => hour[name] === undefined),
+        )
+      : [];
+  const asksForDryCore = coreMoisturePercent === undefined && steps.some(({ gate }) => gate === 'resin');
+  return [
+    ...silent.map((name) => ({
+      at: '/forecast/hours',
+      meaning: NOT_FORECAST[name],
+      value: 'none',
+      because: 'the forecast does not give it: look at the sky',
+      source: 'COMMON-PRACTICE',
+    })),
+    ...(asksForDryCore
+      ? [
+          {
+            at: '/coreMoisturePercent',
+            meaning: 'core moisture in the hours of the forecast',
+            value: 'dry enough',
+            because: 'no reading is given: read the meter before anything is bonded',
+            source: 'COMMON-PRACTICE',
+          },
+        ]
+      : []),
+  ];
+}
+
+function weatherFaults(request: WeatherRequest): readonly Problem[] {
+  const needsResin = request.steps.some(({ gate }) => gate === 'resin') && request.resin === undefined;
+  return [
+    ...countFaults('/steps', request.steps.length, { least: 1, most: 200 }),
+    ...repeatFaults(
+      '/steps',
+      'code',
+      request.steps.map(({ code }) => code),
+    ),
+    ...request.steps.flatMap((step, index) => stepFaults(step, `/steps/${index}`)),
+    ...(needsResin
+      ? [problem('missing', '/resin', { expected: 'the resin system, because a step waits for its gel' })]
+      : []),
+    ...choiceFaults('/shelter', request.shelter, ['shed', 'tent', 'open']),
+    ...warmthFaults('/warmth', request.warmth),
+    ...optionalFaults('/coreMoisturePercent', request.coreMoisturePercent, { from: 0, upTo: 700, unit: '%' }),
+    ...(request.forecast === undefined ? [] : forecastFaults(request.forecast, '/forecast')),
+  ];
+}
+
+const stepFaults = (step: WeatherStep, at: string): readonly Problem[] => [
+  ...choiceFaults(`${at}/gate`, step.gate, ['none', 'dry-deck', 'resin', 'coating']),
+  ...numberFaults(`${at}/workH`, step.workH, { from: 0, upTo: 24, unit: 'h' }),
+  ...optionalFaults(`${at}/untilSafeH`, step.untilSafeH, { from: 0, upTo: 240, unit: 'h' }),
+  ...(step.earliestAt === undefined ? [] : instantFaults(`${at}/earliestAt`, step.earliestAt)),
+];

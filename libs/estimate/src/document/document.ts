@@ -1,0 +1,219 @@
+import { assumptionsOf, type Figure } from '#lib/provenance';
+import { triangularQuantile } from '#lib/kernel';
+import type { Assumption, Check, EstimateWithWhy, Range, Summary } from './estimate-document.js';
+import { bayOf } from '../stages/panel-values.js';
+import { calendarSection } from '../stages/calendar-stage.js';
+import { cautionsOf } from '../stages/caution-stage.js';
+import { panelChecks, panelSection, verdictOf } from '../sections/check-section.js';
+import { DEFAULT_SEED } from '../stages/cost-stage.js';
+import { linesSection, sectionsSection } from '../sections/lines-section.js';
+import { processSection } from '../stages/process-stage.js';
+import { scopeSection } from '../sections/scope-section.js';
+import type { WorkedJob } from '../worked-job.js';
+import { cureSection, weatherChecks, weatherSection } from '../sections/weather-section.js';
+
+/** Puts everything worked out into the document, and keeps the derivations beside it. */
+export function documentOf(work: WorkedJob, engineVersion: string): EstimateWithWhy {
+  const { job, core, laminate, cost, pricing } = work;
+  const panel = panelChecks(work.panel, bayOf(work.job));
+  const checks: readonly Check[] = [
+    ...core.checks,
+    ...laminate.checks,
+    ...panel.checks,
+    ...weatherChecks(job, work.process, work.weather),
+  ];
+  return {
+    estimate: {
+      title: job.record.title ?? 'Deck repair',
+      ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
+      summary: summaryOf(work, checks),
+      scope: scopeSection(job, work.scope, work.extent),
+      core: core.section,
+      laminate: laminate.section,
+      panel: panelSection(work.panel, bayOf(job)),
+      checks,
+      process: {
+        ...processSection(job, work.process, work.press),
+        cure: cureSection(job, work.process, work.weather),
+        ...weatherSection(work.weather),
+        calendar: calendarSection(work.calendar, job.startDate?.value),
+      },
+      sections: sectionsSection(cost.rollUp),
+      lines: linesSection(cost.rollUp, pricing.needs),
+      totals: cost.totals,
+      cautions: cautionsOf(work, checks),
+      assumptions: assumptionsIn(work),
+      limits: limitsOf(work),
+      provenance: {
+        engineVersion,
+        edition: job.catalogue.edition,
+        catalogueHash: job.catalogue.hash,
+        seed: job.record.pricing?.seed ?? DEFAULT_SEED,
+        priceList: job.priceList.code,
+        labourRates: job.labourRates.code,
+      },
+    },
+    derivations: {
+      ...Object.fromEntries(cost.rollUp.lines.map(({ code, why }) => [code, why])),
+      ...panel.derivations,
+      ...quantityFigures(work),
+    },
+  };
+}
+
+function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
+  const {
+    scope: { plan },
+    core,
+    process,
+    labour,
+    cost,
+    calendar,
+  } = work;
+  return {
+    openedAreaM2: plan.openedAreaM2,
+    cutLengthM: plan.cutLengthM + plan.splitLengthM,
+    coreSheets: core.sheets.reduce((sum, { count }) => sum + count.value, 0),
+    mixedResinL: process.batches.demand.totals.totalL,
+    labourLikelyH: labour.likelyH.value,
+    labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH),
+    workingDays: calendar.workingDays,
+    calendarDays: calendar.calendarDays,
+    total: cost.totals.total,
+    totalRange: cost.totals.range,
+    verdict: verdictOf(checks),
+  };
+}
+
+/** Three points read as a triangle: its tenth, middle and ninetieth percentiles. */
+const rangeOf = (low: number, likely: number, high: number): Range => {
+  const at = (p: number): number => triangularQuantile({ low, likely, high }, p);
+  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
+};
+
+const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Record<string, Figure>> =>
+  Object.fromEntries([
+    ...Object.entries(quantities).map(([name, figure]) => [`quantity:${name}`, figure] as const),
+    ['quantity:coreM2', core.beddedM2],
+    ['quantity:largestPlyM2', laminate.largestPlyM2],
+  ]);
+
+/** Every default taken anywhere, once: under the record where it has the field, otherwise under the room that has; counting to one is not an assumption. */
+function assumptionsIn(work: WorkedJob): readonly Assumption[] {
+  const all = [...recordAssumptions(work), ...roomAssumptions(work), ...quantityAssumptions(work)].filter(
+    ({ source }) => source !== 'ARITHMETIC',
+  );
+  const once = new Map<string, Assumption>();
+  for (const assumption of all) {
+    const key = `${assumption.at} ${assumption.meaning}`;
+    if (!once.has(key)) once.set(key, assumption);
+  }
+  return [...once.values()];
+}
+
+function recordAssumptions({ job }: WorkedJob): readonly Assumption[] {
+  const chosen = job.choices.flatMap(({ at, value, because, assumedFrom }): readonly Assumption[] =>
+    assumedFrom === undefined
+      ? []
+      : [{ of: 'record', at, meaning: meaningOf(at), value, because, source: assumedFrom.source }],
+  );
+  return [...chosen, ...ofRecord(Object.values(job.numbers))];
+}
+
+/** What stands behind hours and quantities: shares and coats of the record's method, and once more what the rooms assumed. */
+const quantityAssumptions = ({ pricing, labour, quantities }: WorkedJob): readonly Assumption[] =>
+  ofRecord([
+    ...pricing.assumptions,
+    ...labour.operations.map(({ driverFigure }) => driverFigure),
+    ...Object.values(quantities),
+  ]);
+
+const ofRecord = (figures: readonly Figure[]): readonly Assumption[] =>
+  figures.flatMap((figure) => assumptionsOf(figure)).flatMap((figure) => assumptionFrom(figure, 'record'));
+
+/** Defaults of the rooms, each under the endpoint that lets a caller set it. */
+function roomAssumptions({
+  scope: { plan },
+  extent,
+  core,
+  cost,
+  process,
+  press,
+  panel,
+  laminate,
+  calendar,
+  weather,
+}: WorkedJob): readonly Assumption[] {
+  const under = (of: string, found: readonly Omit<Assumption, 'of'>[]): readonly Assumption[] =>
+    found.map(({ at, meaning, value, because, source }) => ({
+      of: `/v1/estimating/${of}`,
+      at,
+      meaning,
+      value,
+      because,
+      source,
+    }));
+  return [
+    ...[...extent.assumptions, ...plan.assumptions].flatMap((figure) =>
+      assumptionFrom(figure, '/v1/estimating/openings'),
+    ),
+    ...cost.risk.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/cost-rollup')),
+    ...[...core.bill.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/core-bill')),
+    ...under('resin-batches', process.batches.assumptions),
+    ...under('cure-plan', process.cure.assumptions),
+    ...weatherAssumptions(weather.assumptions),
+    ...under('bond-pressure', press.assumptions),
+    ...under(
+      'calendar',
+      calendar.assumptions.filter(({ at }) => !at.startsWith('/warmth')),
+    ),
+    ...under('panel-check', panel.assumptions),
+    ...under(
+      'laminate-schedule',
+      laminate.assumptions.map(({ cite, ...assumption }) => ({ ...assumption, source: cite.source })),
+    ),
+  ];
+}
+
+/** What the record has a field for is replaced there. */
+const weatherAssumptions = (found: readonly Omit<Assumption, 'of'>[]): readonly Assumption[] =>
+  found.map((assumption) =>
+    assumption.at.startsWith('/core')
+      ? { of: '/v1/estimating/cure-plan', ...assumption }
+      : { of: 'record', ...assumption, at: `/conditions${assumption.at}` },
+  );
+
+const meaningOf = (at: string): string => at.split('/').at(-1) ?? at;
+
+function assumptionFrom({ origin, meaning, value, unit }: Figure, of: string): readonly Assumption[] {
+  if (origin.kind !== 'assumed') return [];
+  return [
+    {
+      of,
+      at: origin.at,
+      meaning,
+      value: unit === '1' ? String(value) : `${value} ${unit}`,
+      because: origin.because,
+      source: origin.cite.source,
+    },
+  ];
+}
+
+/** What nobody looked at, and what the figures therefore cannot say. */
+function limitsOf({ job, extent, pricing, panel }: WorkedJob): readonly string[] {
+  const hasPlugs = job.record.survey?.readings.some(({ kind }) => kind === 'plug') === true;
+  const unpriced = pricing.needs.filter(({ id }) => pricing.missing.includes(id)).map(({ title }) => title);
+  return [
+    'The inside of the deck was not seen: the extent is judged from above, and may grow when the deck is opened.',
+    ...(hasPlugs ? [] : ['No core sample is recorded: take one in each zone before the deck is cut.']),
+    ...(extent.grade === 'single-symptom'
+      ? ['A single symptom is recorded: sound and meter the whole panel before relying on the range.']
+      : []),
+    'Structure below, tanks, wiring and linings were not inspected.',
+    ...(unpriced.length === 0
+      ? []
+      : [`Not in the price list, and so not in the total: ${unpriced.join(', ')}.`]),
+    ...panel.limits,
+    'Local rules and licensed or qualified people decide; this document plans and prices, it approves nothing.',
+  ];
+}

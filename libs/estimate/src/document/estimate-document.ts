@@ -1,0 +1,576 @@
+import type { LineDepreciation } from '#lib/costing';
+import type { Figure } from '#lib/provenance';
+import type { MoneyJson } from '#lib/money';
+import type { CauseClass, DefectRecord, FittingKind } from '../job/defect-record.js';
+import type { EvidenceGrade, Place } from '#lib/extent';
+import type { BuiltCheck } from '#lib/panel';
+
+/**
+ * The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
+ * Immutable once made. `derivations` answers "why?" and is stored beside the document.
+ */
+export interface Estimate {
+  readonly title: string;
+  readonly reference?: string;
+  readonly summary: Summary;
+  readonly scope: Scope;
+  readonly core: CoreSection;
+  readonly laminate: LaminateSection;
+  readonly panel: PanelSection;
+  readonly checks: readonly Check[];
+  readonly process: ProcessSection;
+  readonly sections: readonly CostSection[];
+  readonly lines: readonly EstimateLine[];
+  readonly totals: Totals;
+  readonly cautions: readonly Caution[];
+  readonly assumptions: readonly Assumption[];
+  readonly limits: readonly string[];
+  readonly provenance: ProvenanceStamp;
+}
+
+/** What `estimate()` returns: the document, and the derivation of each figure that has a code. */
+export interface EstimateWithWhy {
+  readonly estimate: Estimate;
+  /** Keyed by line code, and by `check:<code>` and `quantity:<code>`. */
+  readonly derivations: Readonly<Record<string, Figure>>;
+}
+
+/** Three points of one uncertain number. */
+export interface Range {
+  readonly p10: number;
+  readonly p50: number;
+  readonly p90: number;
+}
+
+export interface MoneyRange {
+  readonly p10: MoneyJson;
+  readonly p50: MoneyJson;
+  readonly p80: MoneyJson;
+  readonly p90: MoneyJson;
+}
+
+export interface Summary {
+  readonly openedAreaM2: number;
+  readonly cutLengthM: number;
+  readonly coreSheets: number;
+  readonly mixedResinL: number;
+  /** Sum of the labour lines: each at its likely hours. */
+  readonly labourLikelyH: number;
+  /** The three-point hours as a range; hours overrun further than they fall short, so P50 lies above the likely sum. */
+  readonly labourH: Range;
+  readonly workingDays: Range;
+  readonly calendarDays: Range;
+  readonly total: MoneyJson;
+  readonly totalRange: MoneyRange;
+  /** Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more. */
+  readonly verdict: 'all-checks-pass' | 'no-worse-than-built' | 'some-checks-fail';
+}
+
+export type Outline = readonly Place[];
+export interface Area {
+  readonly outer: Outline;
+  readonly holes: readonly Outline[];
+}
+
+export interface Scope {
+  readonly panel: {
+    readonly name: string;
+    readonly outline: Outline;
+    readonly holes: readonly Outline[];
+    readonly areaM2: number;
+  };
+  readonly evidence: EvidenceGrade;
+  readonly damagedAreaM2: Range;
+  readonly zones: readonly {
+    readonly id: string;
+    readonly outline: Outline;
+    readonly areaM2: number;
+    readonly condition: string;
+  }[];
+  /** Probability contours when the extent came from readings. */
+  readonly contours: readonly {
+    readonly probability: number;
+    readonly areas: readonly Area[];
+    readonly areaM2: number;
+  }[];
+  readonly openings: readonly Opening[];
+  readonly openedAreaM2: number;
+  readonly retainedAreaM2: number;
+  readonly undercutAreaM2: number;
+  readonly cutLengthM: number;
+  readonly taperBandM2: number;
+  readonly fittings: readonly FittingScope[];
+  readonly findings: readonly Finding[];
+  readonly method: readonly { readonly choice: string; readonly value: string; readonly reason: string }[];
+  readonly included: readonly string[];
+  readonly excluded: readonly string[];
+}
+
+export interface Opening {
+  readonly label: string;
+  readonly area: Area;
+  /** Corners of the saw line before rounding, measured from the datum corner of the panel. */
+  readonly sawLine: Outline;
+  readonly cornerRadiusMm: number;
+  readonly areaM2: number;
+  readonly cutLengthM: number;
+  /** Absent when no depth is safe; a finding says why. */
+  readonly cutDepthMm?: number;
+  readonly undercut: readonly Area[];
+  readonly undercutAreaM2: number;
+  readonly taperBand: readonly Area[];
+  readonly reason: string;
+}
+
+export interface FittingScope {
+  readonly id: string;
+  readonly kind: FittingKind;
+  readonly at: Place;
+  readonly holes: number;
+  readonly where: 'inside' | 'near';
+  readonly work: readonly ('remove' | 'pot' | 'insert' | 'plate' | 'refit' | 're-bed')[];
+  readonly isHighlyLoaded: boolean;
+}
+
+/** Something measured that does not fit, with its numbers. */
+export interface Finding {
+  readonly code: string;
+  readonly severity: 'stop' | 'warn' | 'note';
+  readonly text: string;
+  readonly facts: Readonly<Record<string, string | number>>;
+}
+
+export interface CoreSection {
+  readonly material: string;
+  readonly materialName: string;
+  readonly stack: readonly { readonly layer: string; readonly thicknessMm: number }[];
+  readonly cavityMm: number;
+  readonly stackMm: number;
+  readonly flushMm: number;
+  readonly netAreaM2: number;
+  readonly wasteAreaM2: number;
+  readonly purchaseAreaM2: number;
+  readonly wasteByCause: readonly { readonly cause: string; readonly areaM2: number }[];
+  readonly pieces: readonly CorePiece[];
+  readonly sheets: readonly CoreSheetLayout[];
+  readonly utilisation: number;
+  readonly massChangeKg: number;
+  readonly waterLeavingKg?: number;
+  readonly notes: readonly string[];
+}
+
+export interface CorePiece {
+  readonly label: string;
+  readonly beddingOrder: number;
+  readonly opening: string;
+  /** In deck coordinates. */
+  readonly outline: Outline;
+  readonly thicknessMm: number;
+  readonly form: 'plain' | 'scored';
+  /** 1 lies on the inner skin. */
+  readonly layer: number;
+  readonly areaM2: number;
+  readonly grainDeg?: number;
+  readonly bleedHoles: readonly Place[];
+}
+
+export interface CoreSheetLayout {
+  readonly label: string;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly thicknessMm: number;
+  readonly form: 'plain' | 'scored';
+  /** False for a piece that the customer has. */
+  readonly isBought: boolean;
+  readonly utilisation: number;
+  readonly placed: readonly {
+    readonly piece: string;
+    readonly outline: Outline;
+    readonly turnDeg: number;
+    readonly cutOrder: number;
+  }[];
+  readonly offcutsKept: readonly Outline[];
+}
+
+export interface LaminateSection {
+  readonly method: 're-bed' | 'relay';
+  readonly taperRatio: number;
+  readonly taperWidthMm: number;
+  readonly plies: readonly PlyLine[];
+  readonly totalThicknessMm: number;
+  readonly oldThicknessMm: number;
+  readonly glassKg: number;
+  readonly resinKg: number;
+  /** Relaid: the best schedules with why the others lost. Re-bedded: empty. */
+  readonly alternatives: readonly {
+    readonly rank: number;
+    readonly plies: readonly string[];
+    readonly thicknessMm: number;
+    readonly costPerM2: string;
+    readonly reason: string;
+  }[];
+  readonly properties: readonly NamedValue[];
+  readonly notes: readonly string[];
+}
+
+export interface PlyLine {
+  readonly order: number;
+  readonly material: string;
+  readonly materialName: string;
+  readonly thicknessMm: number;
+  readonly areaM2: number;
+  readonly outline: readonly Area[];
+  readonly widthMm?: number;
+  readonly rollLengthM: number;
+  readonly rollWidthMm: number;
+  readonly glassKg: number;
+  readonly resinKg: number;
+  readonly orientationDeg: number;
+}
+
+export interface NamedValue {
+  readonly code: string;
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly note?: string;
+}
+
+/** The panel as built, as found, opened and repaired, under the same loads. A comparison, never a design approval. */
+export interface PanelSection {
+  readonly verdict: 'restored' | 'not-restored';
+  readonly shortfalls: readonly string[];
+  readonly sizeMm: readonly [number, number];
+  readonly loads: readonly NamedValue[];
+  readonly states: readonly PanelState[];
+  /** Repaired over as built, stiffness; as built over repaired, utilisation: at least 1 means restored. */
+  readonly ratios: readonly NamedValue[];
+  readonly limits: readonly string[];
+}
+
+export interface PanelState {
+  readonly state: 'as-built' | 'as-found' | 'opened' | 'repaired';
+  readonly bendingXNmm: number;
+  readonly bendingYNmm: number;
+  readonly shearNPerMm: number;
+  /** Only those that linear plate theory can stand for; `note` says which are left out. */
+  readonly deflections: readonly { readonly load: string; readonly deflectionMm: number }[];
+  readonly governs?: string;
+  readonly utilisation?: number;
+  readonly note?: string;
+}
+
+export type Verdict = 'passes' | 'fails' | 'not-established';
+
+/** A check that fails is a result. `utilisation` is demand over capacity. */
+export interface Check {
+  readonly code: string;
+  readonly title: string;
+  readonly state?: 'as-built' | 'as-found' | 'opened' | 'repaired';
+  readonly demand?: number;
+  readonly capacity?: number;
+  readonly unit: string;
+  readonly utilisation?: number;
+  readonly verdict: Verdict;
+  readonly governs: string;
+  readonly remedy?: string;
+  readonly source: string;
+  readonly reason?: string;
+  /** Of the repaired panel: what the same check comes to on the deck as built. */
+  readonly asBuilt?: BuiltCheck;
+}
+
+export interface ProcessSection {
+  readonly resin: {
+    readonly code: string;
+    readonly name: string;
+    readonly hardener: string;
+    readonly hardenerName: string;
+    readonly why: string;
+  };
+  readonly demands: readonly ResinStep[];
+  readonly batches: readonly BatchCard[];
+  /** What stands against these pots at this temperature with this crew. */
+  readonly findings: readonly Finding[];
+  readonly bondPressure: BondPressureSection;
+  readonly cure: readonly CureMilestones[];
+  readonly gates: readonly { readonly step: string; readonly requires: readonly string[] }[];
+  /** When each step may start; only with a forecast. Without one the gates say what to require. */
+  readonly weather?: WeatherSection;
+  readonly calendar: CalendarSection;
+}
+
+/** What the forecast opens and shuts. */
+export interface WeatherSection {
+  /** Moments in the local time of the place. */
+  readonly fromAt: string;
+  /** The end of the last hour of the forecast. */
+  readonly untilAt: string;
+  readonly timeZone: string;
+  readonly hours: number;
+  readonly coldestDeckC: number;
+  readonly warmestDeckC: number;
+  readonly leastDewMarginK: number;
+  readonly steps: readonly WeatherStepSection[];
+  readonly notes: readonly string[];
+}
+
+export interface WeatherStepSection {
+  readonly code: string;
+  readonly title: string;
+  readonly gate: 'dry-deck' | 'resin' | 'coating';
+  /** What comes before is done then, by likely values. */
+  readonly earliestAt: string;
+  readonly plannedAt: string;
+  readonly plannedEndAt: string;
+  /** Crew hours that it takes. */
+  readonly neededH: number;
+  /** Working hours of the forecast from `earliestAt` in which an hour of it may be begun. */
+  readonly openH: number;
+  /** The best few, the longest first. */
+  readonly windows: readonly WeatherWindow[];
+  readonly windowCount: number;
+  /** Working hours that each condition takes away. */
+  readonly shutBy: readonly { readonly gate: string; readonly hours: number }[];
+}
+
+export interface WeatherWindow {
+  readonly rank: number;
+  readonly fromAt: string;
+  /** The end of the last hour in which it may be begun. */
+  readonly untilAt: string;
+  readonly hours: number;
+  readonly leastDewMarginK: number;
+  readonly meanDeckC: number;
+  readonly limitedBy: string;
+}
+
+export interface ResinStep {
+  readonly step: string;
+  readonly title: string;
+  readonly netL: number;
+  readonly wasteL: number;
+  readonly totalL: number;
+  readonly totalKg: number;
+  readonly fillerKg?: number;
+  readonly filler?: string;
+}
+
+export interface BatchCard {
+  readonly number: number;
+  readonly step: string;
+  readonly title: string;
+  readonly resinG: number;
+  readonly hardenerG: number;
+  readonly fillerG: number;
+  readonly filler?: string;
+  /** What to weigh, in this order, on a scale that is not set to nothing between; volumes for cup or pump. */
+  readonly weigh: readonly {
+    readonly what: 'resin' | 'hardener' | 'filler';
+    readonly name: string;
+    readonly addG: number;
+    readonly scaleShowsG: number;
+    readonly volumeMl: number;
+  }[];
+  readonly mixedMl: number;
+  readonly covers: readonly string[];
+  readonly useWithinMin: number;
+  readonly limitedBy: string;
+  readonly pumps?: string;
+}
+
+export interface BondPressureSection {
+  /** Absent when no way to press can be recommended; the refusals say why. */
+  readonly method?: 'weights' | 'battens' | 'vacuum';
+  readonly requiredKPa: number;
+  readonly availableKPa?: number;
+  readonly restsOn: string;
+  readonly quantities: readonly NamedValue[];
+  readonly props: { readonly needed: boolean; readonly spacingMm?: number; readonly why: string };
+  readonly recommendation: string;
+  readonly refusals: readonly string[];
+}
+
+export interface CureMilestones {
+  readonly step: string;
+  /** Steady as stated, or the mean of the deck until full cure. */
+  readonly temperatureC: number;
+  readonly basis: 'stated' | 'forecast' | 'forecast-then-stated';
+  /** When the last of the resin goes on; only where a forecast is followed. */
+  readonly startAt?: string;
+  readonly gelH?: number;
+  readonly releaseH?: number;
+  readonly sandableH?: number;
+  readonly recoatShutsH?: number;
+  readonly fullCureH?: number;
+  readonly note?: string;
+}
+
+export interface CalendarSection {
+  /** Absent when the record names no start: days are then counted from any Monday. */
+  readonly startDate?: string;
+  /** Zone, or offset, that the moments are written in. */
+  readonly timeZone?: string;
+  readonly workingDays: Range;
+  /** From the first day to the last, waits counted. */
+  readonly calendarDays: Range;
+  readonly tasks: readonly CalendarTask[];
+  readonly criticalChain: readonly string[];
+  readonly finish?: { readonly early: string; readonly likely: string; readonly late: string };
+  readonly milestones: readonly { readonly code: string; readonly title: string; readonly at?: string }[];
+  readonly notes: readonly string[];
+}
+
+export interface CalendarTask {
+  readonly code: string;
+  readonly title: string;
+  /** What it waits for in the weather. */
+  readonly gate: 'none' | 'dry-deck' | 'resin' | 'coating';
+  readonly startDay: number;
+  readonly endDay: number;
+  readonly startAt?: string;
+  readonly endAt?: string;
+  /** When its cure, drying or hold is over. */
+  readonly readyAt?: string;
+  readonly labourH: number;
+  readonly waitH: number;
+  readonly waitKind: 'none' | 'cure' | 'drying' | 'hold' | 'elapsed';
+  readonly isCritical: boolean;
+  readonly isHoldPoint: boolean;
+  readonly startsBecause: string;
+  readonly after: readonly string[];
+}
+
+export interface CostSection {
+  readonly code: string;
+  readonly title: string;
+  readonly amount: MoneyJson;
+}
+
+export interface EstimateLine {
+  readonly code: string;
+  readonly section: string;
+  readonly title: string;
+  readonly kind: 'material' | 'consumable' | 'labour' | 'hire' | 'disposal' | 'charge';
+  readonly partOrLabour: 'part' | 'labour';
+  readonly causeClass: CauseClass;
+  readonly material?: string;
+  readonly unit: string;
+  readonly netQuantity: number;
+  readonly wasteQuantity: number;
+  readonly purchaseQuantity: number;
+  /** Least and most that may be needed, waste counted; absent for services. */
+  readonly range?: { readonly low: number; readonly high: number };
+  /** What was multiplied, as an exact decimal. */
+  readonly pricedQuantity: string;
+  /** Whole packs bought; empty for services. The amount is their count times their price. */
+  readonly packs: readonly {
+    readonly sku: string;
+    readonly name: string;
+    readonly supplier: string;
+    readonly count: number;
+    readonly price: MoneyJson;
+  }[];
+  readonly unitPrice: MoneyJson;
+  /** True where packs were priced and `unitPrice` is their price over their content. */
+  readonly isAveragePrice: boolean;
+  readonly amount: MoneyJson;
+  /** Least and most of the amount at the recorded extent. */
+  readonly amountRange: { readonly low: MoneyJson; readonly high: MoneyJson };
+  readonly depreciable: boolean;
+  /** Where the record states the age of what is replaced: `amount` is the wear, before loadings and tax. */
+  readonly depreciation?: LineDepreciation;
+  readonly taxGroup: string;
+}
+
+export interface Totals {
+  readonly currency: string;
+  readonly net: MoneyJson;
+  readonly overhead: MoneyJson;
+  readonly profit: MoneyJson;
+  readonly contingency: MoneyJson;
+  readonly contingencyBasis: string;
+  /** The price of the recorded extent at likely hours, with overhead, profit and tax as in `range` and `total`. */
+  readonly withoutContingency: {
+    readonly amount: MoneyJson;
+    /** Share of the simulated jobs that cost no more. */
+    readonly shareWithin: number;
+  };
+  readonly taxes: readonly {
+    readonly code: string;
+    readonly name: string;
+    readonly percent: string;
+    readonly base: MoneyJson;
+    readonly amount: MoneyJson;
+  }[];
+  readonly tax: MoneyJson;
+  readonly total: MoneyJson;
+  /** Of the whole job, with overhead, profit and tax, before any contingency: what the simulated jobs cost. */
+  readonly range: MoneyRange;
+  readonly byCause: readonly { readonly causeClass: CauseClass; readonly amount: MoneyJson }[];
+  readonly parts: MoneyJson;
+  readonly labour: MoneyJson;
+  /** Parts at their price, their wear and what remains, before loadings and tax; only where the record states an age. */
+  readonly depreciation?: PartsWear;
+  readonly drivers: readonly { readonly name: string; readonly shareOfVariance: number }[];
+  /** Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it. */
+  readonly stageZero: StageZero;
+  /** Standard error of P90 over P90, from the samples. */
+  readonly p90RelativeError: number;
+  readonly samples: number;
+}
+
+export interface PartsWear {
+  readonly parts: MoneyJson;
+  readonly depreciation: MoneyJson;
+  readonly remaining: MoneyJson;
+}
+
+/** Everything up to the hold point, so that the rest can be priced on what is then known. */
+export interface StageZero {
+  readonly title: string;
+  /** Labour with its share of overhead and profit, before tax. */
+  readonly amount: MoneyJson;
+  readonly labourH: number;
+  /** What need not be set aside above the mean any more, once the extent is known. */
+  readonly reserveFreed: MoneyJson;
+  readonly lines: readonly string[];
+}
+
+export interface Caution {
+  readonly code: string;
+  readonly severity: 'danger' | 'warning' | 'caution';
+  readonly kind: 'structure' | 'health' | 'fire' | 'site' | 'work';
+  readonly text: string;
+  /** The condition of this job that called it. */
+  readonly because: string;
+  readonly protection: readonly string[];
+  /** GHS hazard statements of the materials concerned. */
+  readonly hazards: readonly { readonly code: string; readonly text: string }[];
+  /** Who decides, where it is not the crew. */
+  readonly decides?: string;
+  readonly source: string;
+}
+
+export interface Assumption {
+  /** `record`, or the stateless endpoint (`/v1/estimating/...`) that lets a caller set what the record has no field for. */
+  readonly of: string;
+  /** JSON Pointer, in the record or in that endpoint's request, of the field that would replace the default. */
+  readonly at: string;
+  readonly meaning: string;
+  readonly value: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+export interface ProvenanceStamp {
+  readonly engineVersion: string;
+  readonly edition: string;
+  readonly catalogueHash: string;
+  readonly seed: number;
+  readonly priceList: string;
+  readonly labourRates: string;
+}
+
+/** The request of the main job, restated for those who import one name. */
+export type EstimateRequest = DefectRecord;

@@ -1,0 +1,120 @@
+import { areaMm2, type Polygon, type Region } from '#lib/geometry';
+import type { OpeningPlan, PlannedOpening } from '#lib/extent';
+import { m2FromMm2, mm2 } from '#lib/units';
+import type { Area, FittingScope, Opening, Range, Scope } from '../document/estimate-document.js';
+import type { ExtentWork } from '../stages/extent-stage.js';
+import type { Job } from '../job/job.js';
+import type { ScopeWork } from '../stages/scope-stage.js';
+
+export const areaOfPolygon = ({ outer, holes }: Polygon): Area => ({ outer, holes });
+export const areasOf = (region: Region): readonly Area[] => region.map(areaOfPolygon);
+
+/** What is cut, what stays, what is in and what is out. */
+export function scopeSection(job: Job, { plan }: ScopeWork, extent: ExtentWork): Scope {
+  const { panel } = job.record;
+  return {
+    panel: {
+      name: panel.name ?? 'Panel',
+      outline: panel.outline,
+      holes: panel.holes ?? [],
+      areaM2: plan.panelAreaM2,
+    },
+    evidence: extent.grade,
+    damagedAreaM2: extent.damagedAreaM2,
+    zones: extent.zones.map(({ id, outline, condition }) => ({
+      id,
+      outline,
+      condition,
+      areaM2: m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }]))),
+    })),
+    contours: extent.contours,
+    openings: plan.openings.map((opening) => openingSection(opening)),
+    openedAreaM2: plan.openedAreaM2,
+    retainedAreaM2: plan.retainedAreaM2,
+    undercutAreaM2: plan.undercutAreaM2,
+    cutLengthM: plan.cutLengthM + plan.splitLengthM,
+    taperBandM2: plan.taperBandAreaM2,
+    fittings: plan.fittings.map(fittingScope),
+    findings: [...plan.findings, ...extent.findings],
+    method: methodOf(job),
+    ...inAndOut(job, plan),
+  };
+}
+
+const openingSection = (opening: PlannedOpening): Opening => ({
+  label: opening.label,
+  area: areaOfPolygon(opening.area),
+  sawLine: opening.sawLine,
+  cornerRadiusMm: opening.cornerRadiusMm,
+  areaM2: opening.areaM2,
+  cutLengthM: opening.cutLengthM,
+  ...(opening.cutDepthMm === undefined ? {} : { cutDepthMm: opening.cutDepthMm }),
+  undercut: areasOf(opening.undercut),
+  undercutAreaM2: opening.undercutAreaM2,
+  taperBand: areasOf(opening.taperBand),
+  reason: opening.reason,
+});
+
+const fittingScope = ({
+  id,
+  kind,
+  at,
+  holes,
+  where,
+  work,
+  isHighlyLoaded,
+}: OpeningPlan['fittings'][number]): FittingScope => ({
+  id,
+  kind,
+  at,
+  holes,
+  where,
+  work,
+  isHighlyLoaded,
+});
+
+const choiceNames: Readonly<Record<string, string>> = {
+  '/method/skin': 'Skin',
+  '/method/access': 'Access',
+  '/method/press': 'Pressure on the bond',
+  '/method/finish': 'Finish',
+  '/method/core': 'New core',
+  '/method/resin': 'Resin',
+  '/conditions/shelter': 'Shelter',
+  '/evidence': 'Evidence',
+};
+
+const methodOf = ({ choices }: Job): Scope['method'] =>
+  choices.flatMap(({ at, value, because }) =>
+    Object.hasOwn(choiceNames, at) ? [{ choice: choiceNames[at], value, reason: because }] : [],
+  );
+
+const isShed = (job: Job): boolean => job.shelter.value === 'shed';
+
+/** What a reader would otherwise argue about later. */
+function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'excluded'> {
+  const isLined = job.accessBelow.value === 'lined';
+  const hasFinish = job.access.value === 'from-above';
+  return {
+    included: [
+      'opening, removal of bad core, drying, new core, bonding and closing of the openings listed',
+      ...(plan.fittings.length > 0 ? ['fittings listed: off, holes potted, re-bedded'] : []),
+      ...(isLined ? ['lining below the openings out and back'] : []),
+      ...(hasFinish ? [`finish of the ${job.finish.value.replace('-', ' ')}`] : []),
+      'protection of the craft, protection of people, waste',
+      'yard charges listed',
+      'sounding, hose test and photographs on completion',
+    ],
+    excluded: [
+      'damage found outside the openings listed',
+      'structure under the deck, tanks, wiring beyond isolation',
+      'mast out, rigging, sea trial',
+      'matching of old nonskid pattern and colour beyond the area finished',
+      ...(hasFinish ? [] : ['finish of the surfaces below deck']),
+      ...(isShed(job) ? [] : ['hire of a building']),
+      'storage, survey re-inspection, transport of the craft',
+    ],
+  };
+}
+
+export const pointRange = (value: number): Range => ({ p10: value, p50: value, p90: value });

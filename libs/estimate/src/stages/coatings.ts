@@ -1,0 +1,31 @@
+import { materialsOf, type Coating } from '#lib/catalogue';
+import type { Job } from '../job/job.js';
+
+/** The first coating of each kind, when the deck is painted: what the job lays on. */
+export const coatingsOf = ({ access, catalogue }: Pick<Job, 'access' | 'catalogue'>): readonly Coating[] => {
+  if (access.value !== 'from-above') return [];
+  const all = materialsOf(catalogue, 'coating');
+  const kinds = [...new Set(all.map(({ coating }) => coating))];
+  return kinds.flatMap((kind) => all.filter(({ coating }) => coating === kind).slice(0, 1));
+};
+
+const laidBy: Readonly<Record<string, Coating['coating']>> = {
+  prime: 'primer',
+  topcoat: 'topcoat',
+  nonskid: 'nonskid',
+};
+
+/** The coating that an operation lays, if it lays one. */
+export const coatingOf = (job: Job, operation: string): Coating | undefined =>
+  coatingsOf(job).find(({ coating }) => coating === laidBy[operation]);
+
+/** The coating that asks for the driest air, and of equals for the warmest: what suits it suits the others. */
+export const strictestCoating = (job: Job): Coating | undefined =>
+  coatingsOf(job)
+    .filter(({ coating }) => Object.values(laidBy).includes(coating))
+    .sort(
+      (a, b) =>
+        a.highestRelativeHumidityPercent.value - b.highestRelativeHumidityPercent.value ||
+        b.lowestTemperatureC.value - a.lowestTemperatureC.value,
+    )
+    .at(0);

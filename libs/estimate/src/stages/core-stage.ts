@@ -1,0 +1,177 @@
+import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
+import type { SheetFormat } from '#lib/catalogue';
+import { coreBill, type CoreBill, type CoreBillRequest, type CoreCut } from '#lib/coring';
+import { areaMm2 } from '#lib/geometry';
+import { derived, sumOf, type Figure } from '#lib/provenance';
+import { fraction, m2, m2FromMm2, mm2 } from '#lib/units';
+import { coreChecks, coreSection } from '../sections/core-section.js';
+import type { Check, CoreSection } from '../document/estimate-document.js';
+import type { Job } from '../job/job.js';
+import type { ScopeWork } from './scope-stage.js';
+
+/** Sheets to buy of one thickness, form and format. */
+export interface SheetsWanted {
+  readonly thicknessMm: number;
+  readonly form: 'plain' | 'scored';
+  readonly sheet: SheetFormat;
+  readonly count: Figure<'1'>;
+  /** Core that ends up in the deck, of these sheets. */
+  readonly netM2: Figure<'m2'>;
+}
+
+export interface CoreWork {
+  readonly bill: CoreBill;
+  readonly sheets: readonly SheetsWanted[];
+  /** Ground to be cored, joints counted: what is bedded and wetted out. */
+  readonly beddedM2: Figure<'m2'>;
+  readonly pieces: readonly { readonly label: string; readonly areaM2: number }[];
+  readonly scores?: { readonly spacingMm: number; readonly widthMm: number; readonly depthMm: number };
+  /** Total thickness of the new core. */
+  readonly coreMm: number;
+  readonly section: CoreSection;
+  readonly checks: readonly Check[];
+}
+
+/** Stack, mosaic and sheets for the openings. */
+export function coreFor(job: Job, scope: ScopeWork): Outcome<CoreWork> {
+  const outcome = coreBill(requestOf(job, scope));
+  return outcome.ok
+    ? mapValue(outcome, (bill) => coreWork(job, scope, bill))
+    : refusal(...outcome.problems.map(ofRecord));
+}
+
+/** More pieces than one layout takes are the fault of the area to be opened, not of a sheet. */
+const ofRecord = (found: Problem): Problem =>
+  found.code === 'too-many' && found.at === '/openings'
+    ? problem('not-supported', '/zones', {
+        why: `the openings take ${found.facts.count} pieces of core, and one estimate lays out at most ${found.facts.most}: divide the deck into panels and estimate each`,
+      })
+    : { ...found, at: `/core${found.at}` };
+
+/** A first good layout: the cutting-plan endpoint takes as long as it is given. */
+const QUICK_WORK = 50;
+
+function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
+  const { record, core, numbers } = job;
+  return {
+    openings: plan.openings.map(({ label, area, undercut }) => ({ label, area, undercut })),
+    ...(record.panel.supports === undefined
+      ? {}
+      : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
+    cavityMm: numbers.cavityMm.value,
+    core,
+    ...alikeThickness(job),
+    ...(record.panel.camberRadiusMm === undefined
+      ? {}
+      : { camber: { radiusMm: record.panel.camberRadiusMm } }),
+    ...(record.core.densityKgPerM3 === undefined
+      ? {}
+      : { oldCore: { densityKgPerM3: record.core.densityKgPerM3 } }),
+    sheets: sheetsOnSale(job),
+    seed: record.pricing?.seed ?? 1,
+    workUnits: QUICK_WORK,
+  };
+}
+
+/** Sold thicknesses differ from what a ruler reads on an old core by less than this. */
+const ALIKE_MM = 0.3;
+/** The thinnest beds that still fill, one at each face. */
+const LEAST_BEDS_MM = 0.5;
+
+/** A new core of the old core's thickness, where it is sold and leaves room for its beds: common practice, no published source. */
+function alikeThickness({ core, numbers: { coreMm, cavityMm } }: Job): { readonly wantedMm?: number } {
+  const alike = core.thicknessesMm.find(
+    (thicknessMm) =>
+      Math.abs(thicknessMm - coreMm.value) <= ALIKE_MM && cavityMm.value - thicknessMm >= LEAST_BEDS_MM,
+  );
+  return alike === undefined ? {} : { wantedMm: alike };
+}
+
+/** Formats that the price list sells of this core, at the price of the thickness nearest to the old core's. */
+function sheetsOnSale({ core, priceList, numbers }: Job): CoreBillRequest['sheets'] {
+  const packs = priceList.packs.filter(
+    ({ content }) => content.material === core.code && content.sheet !== undefined,
+  );
+  if (packs.length === 0) return undefined;
+  const awayFrom = (thicknessMm = 0): number => Math.abs(thicknessMm - numbers.coreMm.value);
+  const nearest = Math.min(...packs.map(({ content }) => awayFrom(content.thicknessMm)));
+  const formats = new Map<string, { lengthMm: number; widthMm: number; cost: number }>();
+  for (const {
+    content: { sheet, thicknessMm },
+    prices: [first],
+  } of packs) {
+    if (sheet === undefined || awayFrom(thicknessMm) > nearest) continue;
+    const key = `${sheet.lengthMm} x ${sheet.widthMm}`;
+    formats.set(key, {
+      ...sheet,
+      cost: Math.min(Number(first.price), formats.get(key)?.cost ?? Number.POSITIVE_INFINITY),
+    });
+  }
+  return [...formats.values()];
+}
+
+function coreWork(job: Job, { plan }: ScopeWork, bill: CoreBill): CoreWork {
+  const [{ form }] = bill.stack.layers;
+  const scored = form === 'scored' ? job.core.forms.find((one) => one.form === 'scored') : undefined;
+  const thickest = Math.max(...bill.stack.layers.map(({ thicknessMm }) => thicknessMm));
+  return {
+    bill,
+    sheets: bill.cuts.flatMap((cut) => sheetsWanted(cut)),
+    beddedM2: sumOf('m2', 'ground to be cored', {
+      opened: plan.figures.openedArea,
+      undercut: plan.figures.undercutArea,
+    }),
+    pieces: bill.mosaic.pieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
+    ...(scored?.scoreSpacingMm === undefined ||
+    scored.scoreWidthMm === undefined ||
+    scored.scoreDepthFraction === undefined
+      ? {}
+      : {
+          scores: {
+            spacingMm: scored.scoreSpacingMm,
+            widthMm: scored.scoreWidthMm,
+            depthMm: scored.scoreDepthFraction * thickest,
+          },
+        }),
+    coreMm: bill.stack.layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0),
+    section: coreSection(job, bill),
+    checks: coreChecks(bill),
+  };
+}
+
+function sheetsWanted({ thicknessMm, form, sheets }: CoreCut): readonly SheetsWanted[] {
+  const bought = sheets.filter(({ isBought }) => isBought);
+  const formats = new Map(bought.map(({ stockId, lengthMm, widthMm }) => [stockId, { lengthMm, widthMm }]));
+  return [...formats].map(([stockId, sheet]) => {
+    const own = bought.filter((one) => one.stockId === stockId);
+    return { thicknessMm, form, sheet, ...quantitiesOf(own, thicknessMm) };
+  });
+}
+
+function quantitiesOf(sheets: CoreCut['sheets'], thicknessMm: number): Pick<SheetsWanted, 'count' | 'netM2'> {
+  const pieces = Object.fromEntries(
+    sheets
+      .flatMap(({ placements }) => placements)
+      .map(({ pieceId, outline }) => [pieceId, pieceFigure(pieceId, outline)]),
+  );
+  const netM2 = sumOf('m2', `core pieces of ${thicknessMm} mm`, pieces);
+  return {
+    netM2,
+    count: derived('1', fraction(sheets.length), 'sheets that the pieces fit on', {
+      formula: 'nesting.sheets',
+      title: 'Pieces laid out on whole sheets',
+      symbol: 'n',
+      cite: { source: 'ARITHMETIC', note: 'layout with kerf and trim, checked exactly for overlap' },
+      inputs: { pieces: netM2 },
+    }),
+  };
+}
+
+const pieceFigure = (label: string, outline: readonly (readonly [number, number])[]): Figure<'m2'> =>
+  derived('m2', m2(m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }])))), `piece ${label}`, {
+    formula: 'geometry.area',
+    title: 'Area of an outline',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });

@@ -1,0 +1,52 @@
+import { mapValue, type Outcome } from '#lib/kernel';
+import { estimateExtent, type EvidenceGrade, type Extent, type Finding, type ZoneShape } from '#lib/extent';
+import type { Figure } from '#lib/provenance';
+import type { Range, Scope } from '../document/estimate-document.js';
+import type { Job } from '../job/job.js';
+import { areasOf } from '../sections/scope-section.js';
+
+/** How far the bad core goes, and how sure that is. */
+export interface ExtentWork {
+  readonly zones: readonly (ZoneShape & { readonly condition: string })[];
+  readonly grade: EvidenceGrade;
+  readonly gradeBecause: string;
+  /** How much larger the bad area may turn out than mapped, by the grade. */
+  readonly growth: { readonly low: number; readonly likely: number; readonly high: number };
+  readonly damagedAreaM2: Range;
+  readonly contours: Scope['contours'];
+  readonly findings: readonly Finding[];
+  readonly assumptions: readonly Figure[];
+}
+
+/** From readings or from drawn zones; readings can lower a stated grade, never raise it. */
+export const extentOf = (job: Job): Outcome<ExtentWork> =>
+  mapValue(estimateExtent(requestOf(job)), (extent) => extentWork(job, extent));
+
+function requestOf({ record, evidence }: Job): Parameters<typeof estimateExtent>[0] {
+  const isGradedByReadings = record.survey !== undefined && record.evidence === undefined;
+  return {
+    panel: record.panel,
+    ...(record.survey === undefined ? {} : { survey: record.survey }),
+    ...(record.zones === undefined || record.zones.length === 0 ? {} : { zones: record.zones }),
+    ...(isGradedByReadings ? {} : { evidence: evidence.value }),
+  };
+}
+
+function extentWork({ record }: Job, extent: Extent): ExtentWork {
+  const conditionOf = (id: string) => record.zones?.find((zone) => zone.id === id)?.condition ?? 'wet-rotten';
+  const { p10, p50, p90 } = extent.damagedAreaM2;
+  return {
+    zones: extent.zones.map(({ id, outline, holes }) => ({ id, outline, holes, condition: conditionOf(id) })),
+    grade: extent.evidence.grade,
+    gradeBecause: extent.evidence.because,
+    growth: extent.evidence.multiplier,
+    damagedAreaM2: { p10, p50, p90 },
+    contours: extent.contours.map(({ probability, areas, areaM2 }) => ({
+      probability,
+      areas: areasOf(areas),
+      areaM2,
+    })),
+    findings: extent.findings,
+    assumptions: extent.assumptions,
+  };
+}

@@ -1,0 +1,342 @@
+import { areaMm2 } from '#lib/geometry';
+import { assumed, derived, productOf, sumOf, type Figure } from '#lib/provenance';
+import type { DriverAmounts, OperationFlags } from '#lib/work';
+import { fraction, m, m2, m2FromMm2, mm2, type In } from '#lib/units';
+import type { ZoneCondition } from '../job/defect-record.js';
+import { commonPractice } from '../job/defaults.js';
+import type { Job } from '../job/job.js';
+import type { LaminateWork } from './laminate-stage.js';
+import type { ScopeWork } from './scope-stage.js';
+
+/** What the hours and the consumables of this job are counted by, each with its derivation. */
+export interface JobQuantities {
+  readonly openedM2: Figure<'m2'>;
+  readonly cutM: Figure<'m'>;
+  readonly taperM: Figure<'m'>;
+  readonly laminateM2: Figure<'m2'>;
+  readonly extraPlyM2: Figure<'m2'>;
+  readonly fairedM2: Figure<'m2'>;
+  readonly fairingCycles: Figure<'1'>;
+  readonly finishM2: Figure<'m2'>;
+  readonly primerCoats: Figure<'1'>;
+  readonly topcoatCoats: Figure<'1'>;
+  readonly nonskidM2: Figure<'m2'>;
+  readonly liningM2: Figure<'m2'>;
+  readonly holes: Figure<'1'>;
+  readonly smallFittings: Figure<'1'>;
+  readonly largeFittings: Figure<'1'>;
+  readonly inserts: Figure<'1'>;
+  readonly plates: Figure<'1'>;
+  /** Under a skin that stays; none where the deck is opened. */
+  readonly injectedM2: Figure<'m2'>;
+  readonly injectionHoles: Figure<'1'>;
+}
+
+const noArea = derived('m2', m2(0), 'none', {
+  formula: 'scope.count',
+  title: 'None in this job',
+  symbol: '0',
+  cite: { source: 'ARITHMETIC' },
+  inputs: {},
+});
+const none = derived('1', fraction(0), 'none', {
+  formula: 'scope.count',
+  title: 'None in this job',
+  symbol: '0',
+  cite: { source: 'ARITHMETIC' },
+  inputs: {},
+});
+const noLength = derived('m', m(0), 'none', {
+  formula: 'scope.count',
+  title: 'None in this job',
+  symbol: '0',
+  cite: { source: 'ARITHMETIC' },
+  inputs: {},
+});
+
+const one = fraction(1);
+const PLIES_IN_THE_UNIT_RATE = 2;
+
+/** Fittings that take two people and an afternoon rather than four bolts. */
+const largeKinds: readonly string[] = ['winch', 'windlass', 'track', 'mast-step', 'hatch'];
+
+export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWork): JobQuantities {
+  const { openedArea, cutLength, splitLength } = plan.figures;
+  const cutM = sumOf('m', 'saw cut', { around: cutLength, across: splitLength });
+  const fairedM2 = fairedArea(job, plan.figures, laminate);
+  const finishM2 = finishArea(job, fairedM2);
+  return {
+    openedM2: openedArea,
+    cutM,
+    taperM: cutM,
+    fairedM2,
+    finishM2,
+    laminateM2: laminate.largestPlyM2,
+    extraPlyM2: productOf('m2', 'ply area beyond two plies', {
+      largestPly: laminate.largestPlyM2,
+      extraPlies: extraPlies(laminate),
+    }),
+    ...coatsAndCycles(),
+    injectedM2: noArea,
+    injectionHoles: none,
+    nonskidM2: nonskidArea(job, finishM2),
+    liningM2: liningArea(job, openedArea),
+    ...fittingCounts(plan),
+  };
+}
+
+const coatsAndCycles = (): Pick<JobQuantities, 'fairingCycles' | 'primerCoats' | 'topcoatCoats'> => ({
+  fairingCycles: assumed('1', fraction(4), 'fairing cycles', {
+    at: '/method/finish',
+    because: 'three to six are seen; four is usual for a panel',
+    cite: { source: 'FROM-MEMORY' },
+    low: 3,
+    high: 6,
+  }),
+  primerCoats: assumed('1', fraction(2), 'primer coats', {
+    at: '/method/finish',
+    because: 'two coats of high-build primer, a third over a rough surface',
+    cite: { source: 'FROM-MEMORY' },
+    low: 2,
+    high: 3,
+  }),
+  topcoatCoats: assumed('1', fraction(2), 'topcoat coats', {
+    at: '/method/finish',
+    because: 'two coats, a third over a strong change of colour',
+    cite: { source: 'FROM-MEMORY' },
+    low: 2,
+    high: 3,
+  }),
+});
+
+/** Of an injection: nothing is opened, cut, laminated or faired; holes are drilled and the finish made good. */
+export function injectionQuantities(
+  job: Job,
+  { injectedM2, injectionHoles }: Pick<JobQuantities, 'injectedM2' | 'injectionHoles'>,
+): JobQuantities {
+  const finishM2 = finishArea(job, injectedM2);
+  return {
+    openedM2: noArea,
+    cutM: noLength,
+    taperM: noLength,
+    laminateM2: noArea,
+    extraPlyM2: noArea,
+    fairedM2: noArea,
+    liningM2: noArea,
+    ...coatsAndCycles(),
+    finishM2,
+    nonskidM2: nonskidArea(job, finishM2),
+    injectedM2,
+    injectionHoles,
+    holes: none,
+    smallFittings: none,
+    largeFittings: none,
+    inserts: none,
+    plates: none,
+  };
+}
+
+/** A re-bedded skin is faired over its seams only; a relaid one over the whole laminate. */
+function fairedArea(
+  job: Job,
+  { openedArea, taperBandArea }: ScopeWork['plan']['figures'],
+  laminate: LaminateWork,
+): Figure<'m2'> {
+  if (job.skin.value === 're-bed') return laminate.largestPlyM2;
+  return sumOf('m2', 'area to fair', { opened: openedArea, taperBand: taperBandArea });
+}
+
+function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
+  const panel = m2FromMm2(mm2(panelAreaMm2(job)));
+  switch (job.finish.value) {
+    case 'patch':
+      return productOf('m2', 'area to finish', { faired: fairedM2, blend: blendFactor });
+    case 'panel':
+      return areaOf('panel', panel);
+    case 'whole-deck':
+      return areaOf('whole deck', m2(job.record.method?.wholeDeckAreaM2 ?? panel));
+  }
+}
+
+const blendFactor: Figure<'1'> = assumed('1', fraction(1.3), 'finished over faired area', {
+  at: '/method/finish',
+  because: 'paint is feathered out past the fairing',
+  cite: { source: 'FROM-MEMORY' },
+  low: 1.3,
+  high: 2,
+});
+
+const areaOf = (what: string, area: In<'m2'>): Figure<'m2'> =>
+  derived('m2', area, `area of the ${what}`, {
+    formula: 'geometry.area',
+    title: 'Area of an outline',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
+
+function panelAreaMm2({ record: { panel } }: Job): number {
+  const holes = (panel.holes ?? []).reduce((sum, hole) => sum + areaMm2([{ outer: hole, holes: [] }]), 0);
+  return areaMm2([{ outer: panel.outline, holes: [] }]) - holes;
+}
+
+const nonskidArea = (job: Job, finishM2: Figure<'m2'>): Figure<'m2'> => {
+  const hasNonskid = job.surface.value === 'painted-nonskid' || job.surface.value === 'moulded-nonskid';
+  const share = assumed('1', fraction(hasNonskid ? 0.75 : 0), 'share of the finish that is nonskid', {
+    at: '/panel/surface',
+    because: hasNonskid
+      ? 'smooth margins round the nonskid take about a quarter'
+      : 'the surface has no nonskid',
+    cite: commonPractice,
+  });
+  return productOf('m2', 'nonskid area', { finish: finishM2, share });
+};
+
+const liningArea = (job: Job, openedArea: Figure<'m2'>): Figure<'m2'> => {
+  const factor = job.accessBelow.value === 'lined' ? 1.3 : 0;
+  return productOf('m2', 'lining to take out', {
+    opened: openedArea,
+    reach: assumed('1', fraction(factor), 'lining taken out over opened area', {
+      at: '/panel/accessBelow',
+      because: 'lining comes out a hand wider than the opening, to prop and to tape holes from below',
+      cite: commonPractice,
+    }),
+  });
+};
+
+const extraPlies = ({ plyCount }: LaminateWork): Figure<'1'> =>
+  derived('1', fraction(Math.max(0, plyCount - PLIES_IN_THE_UNIT_RATE)), 'plies beyond two', {
+    formula: 'laminate.extra-plies',
+    title: 'Plies beyond the two in the unit rate',
+    symbol: 'n',
+    cite: commonPractice,
+    inputs: {},
+  });
+
+function fittingCounts({
+  fittings,
+}: ScopeWork['plan']): Pick<
+  JobQuantities,
+  'holes' | 'smallFittings' | 'largeFittings' | 'inserts' | 'plates'
+> {
+  const counted = (meaning: string, count: number): Figure<'1'> =>
+    derived('1', fraction(count), meaning, {
+      formula: 'scope.count',
+      title: 'Counted from the fittings in scope',
+      symbol: 'n',
+      cite: { source: 'ARITHMETIC' },
+      inputs: {},
+    });
+  const having = (work: (typeof fittings)[number]['work'][number]) =>
+    fittings.filter((fitting) => fitting.work.includes(work));
+  const removed = having('remove');
+  return {
+    holes: counted(
+      'holes to pot',
+      having('pot').reduce((sum, { holes }) => sum + holes, 0),
+    ),
+    smallFittings: counted(
+      'four-bolt fittings off and on',
+      removed.filter(({ kind }) => !largeKinds.includes(kind)).length,
+    ),
+    largeFittings: counted(
+      'large fittings off and on',
+      removed.filter(({ kind }) => largeKinds.includes(kind)).length,
+    ),
+    inserts: counted('solid inserts', having('insert').length),
+    plates: counted('backing plates', having('plate').length),
+  };
+}
+
+/** The numbers that operations are counted by; `day` is worked out from the hours and added by the caller. */
+export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
+  'job': one,
+  'opened-m2': quantities.openedM2.value,
+  'cut-m': quantities.cutM.value,
+  'taper-m': quantities.taperM.value,
+  'laminate-m2': quantities.laminateM2.value,
+  'extra-ply-m2': quantities.extraPlyM2.value,
+  'faired-m2-cycle': quantities.fairedM2.value * quantities.fairingCycles.value,
+  'primed-m2-coat': quantities.finishM2.value * quantities.primerCoats.value,
+  'topcoat-m2-coat': quantities.finishM2.value * quantities.topcoatCoats.value,
+  'finish-m2': quantities.finishM2.value,
+  'nonskid-m2': quantities.nonskidM2.value,
+  'hole': quantities.holes.value,
+  'fitting-small': quantities.smallFittings.value,
+  'fitting-large': quantities.largeFittings.value,
+  'insert': quantities.inserts.value,
+  'plate': quantities.plates.value,
+  'support-m2-below': quantities.liningM2.value,
+  'injection-hole': quantities.injectionHoles.value,
+});
+
+/** The same amounts as figures, so that an hour can say what it was counted by. */
+export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<string, Figure>> => ({
+  'opened-m2': quantities.openedM2,
+  'cut-m': quantities.cutM,
+  'taper-m': quantities.taperM,
+  'laminate-m2': quantities.laminateM2,
+  'extra-ply-m2': quantities.extraPlyM2,
+  'faired-m2-cycle': productOf<string>('m2', 'faired area times cycles', {
+    area: quantities.fairedM2,
+    cycles: quantities.fairingCycles,
+  }),
+  'primed-m2-coat': productOf<string>('m2', 'finished area times primer coats', {
+    area: quantities.finishM2,
+    coats: quantities.primerCoats,
+  }),
+  'topcoat-m2-coat': productOf<string>('m2', 'finished area times topcoats', {
+    area: quantities.finishM2,
+    coats: quantities.topcoatCoats,
+  }),
+  'finish-m2': quantities.finishM2,
+  'nonskid-m2': quantities.nonskidM2,
+  'hole': quantities.holes,
+  'fitting-small': quantities.smallFittings,
+  'fitting-large': quantities.largeFittings,
+  'insert': quantities.inserts,
+  'plate': quantities.plates,
+  'support-m2-below': quantities.liningM2,
+  'injection-hole': quantities.injectionHoles,
+});
+
+const LARGE_FLAT_M2 = 4;
+
+export function flagsOf(job: Job, { plan }: ScopeWork, needsProps: boolean): OperationFlags {
+  const isBare = plan.fittings.length === 0 && job.record.panel.camberRadiusMm === undefined;
+  return {
+    ...circumstancesOf(job),
+    skin: job.skin.value,
+    condition: worstCondition(job.record.zones?.map(({ condition }) => condition)),
+    props: needsProps ? 'needed' : 'not-needed',
+    panel: isBare && plan.openedAreaM2 > LARGE_FLAT_M2 ? 'large-flat' : 'usual',
+  };
+}
+
+/** What an injection goes by: the core is dry and nothing is opened, so that nothing needs props. */
+export const injectionFlags = (job: Job): OperationFlags => ({
+  ...circumstancesOf(job),
+  skin: 'inject',
+  condition: 'dry-debonded',
+  props: 'not-needed',
+  panel: 'usual',
+});
+
+const circumstancesOf = (job: Job): Omit<OperationFlags, 'skin' | 'condition' | 'props' | 'panel'> => ({
+  access: job.access.value,
+  press: job.press.value,
+  shelter: job.shelter.value,
+  below: job.accessBelow.value,
+  skill: job.workers.value,
+  finish: job.access.value === 'from-above' ? 'painted' : 'none',
+  nonskid: job.surface.value.endsWith('nonskid') ? 'yes' : 'no',
+  berth: job.record.conditions?.isAfloat === true ? 'afloat' : 'ashore',
+});
+
+/** The state that takes the most work decides: bonded core comes out harder than rotten core. */
+const worstCondition = (conditions: readonly (ZoneCondition | undefined)[] = []): ZoneCondition =>
+  conditions.includes('wet-bonded')
+    ? 'wet-bonded'
+    : conditions.length > 0 && conditions.every((condition) => condition === 'dry-debonded')
+      ? 'dry-debonded'
+      : 'wet-rotten';

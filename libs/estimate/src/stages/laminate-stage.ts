@@ -1,0 +1,296 @@
+import { andThen, below, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { materialsOf, type Material, type PriceList, type Reinforcement } from '#lib/catalogue';
+import { distanceToEdge, type Region } from '#lib/geometry';
+import {
+  closingPlies,
+  layupOf,
+  pliesToFill,
+  relaidPlies,
+  resinConstantsOf,
+  searchSchedules,
+  type Assumption,
+  type ClosingPlies,
+  type FabricOffer,
+  type PlyToLay,
+  type RelaidPlies,
+  type Schedule,
+  type ScheduleRequest,
+  type ScheduleSearch,
+} from '#lib/laminate';
+import type { Figure } from '#lib/provenance';
+import type { Check, LaminateSection } from '../document/estimate-document.js';
+import type { Job } from '../job/job.js';
+import { closingSection, relaidSection, scheduleChecks } from '../sections/laminate-section.js';
+import { atRecord } from '../job/record-pointers.js';
+import { oldCoreOf } from './panel-values.js';
+import { chooseSchedule, type PanelAround, type ScheduleChoice } from './schedule-choice.js';
+import type { ScopeWork } from './scope-stage.js';
+import { plyMethodName, pliesOf, workedSkin, type OldSkins } from './skins.js';
+
+/** One ply of the new laminate as the bill and the pots need it. */
+export interface PlyWork {
+  readonly label: string;
+  readonly fabric: Reinforcement;
+  readonly areaM2: Figure<'m2'>;
+  /** Running length off the roll, cutting allowance apart. */
+  readonly rollLengthM: number;
+  readonly rollWidthMm: number;
+  readonly fibreMassFraction: number;
+}
+
+export interface LaminateWork {
+  readonly plies: readonly PlyWork[];
+  readonly plyCount: number;
+  readonly largestPlyM2: Figure<'m2'>;
+  readonly section: LaminateSection;
+  readonly checks: readonly Check[];
+  /** Absent when the old skin is bedded again. */
+  readonly schedule?: Schedule;
+  readonly assumptions: readonly Assumption[];
+}
+
+/** The laminate that closes the openings: a new skin, or tapes over the cut of the old one. */
+export const laminateFor = (job: Job, scope: ScopeWork, around: PanelAround): Outcome<LaminateWork> =>
+  job.skin.value === 'relay' ? relaid(job, scope, around) : rebedded(job, scope, around.skins);
+
+function relaid(job: Job, { plan }: ScopeWork, around: PanelAround): Outcome<LaminateWork> {
+  const { skins } = around;
+  return andThen(scheduleFor(job, skins), ({ request, search, isRelaxed }) => {
+    const choice = chooseSchedule(job, around, request, search);
+    const best = choice.chosen.schedule;
+    const plies = best.plies.flatMap((ply) => {
+      const material = fabricOf(job, ply.material);
+      return material === undefined
+        ? []
+        : [
+            {
+              material,
+              thicknessMm: ply.thicknessMm,
+              fibreMassFraction: ply.fibreMassFraction,
+              turnDeg: ply.turnDeg,
+            },
+          ];
+    });
+    const laid = relaidPlies({
+      opening: openingRegion(plan),
+      oldThicknessMm: workedSkin(job, skins).workedMm.value,
+      plies,
+      taperRatio: job.numbers.taperRatio.value,
+      soundSkin: plan.retained.concat(openingRegion(plan)),
+    });
+    return laid.ok ? success(relaidWork(job, { laid: laid.value, search, choice, isRelaxed })) : laid;
+  });
+}
+
+interface RelaidWork {
+  readonly laid: RelaidPlies;
+  readonly search: ScheduleSearch;
+  readonly choice: ScheduleChoice;
+  readonly isRelaxed: boolean;
+}
+
+function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): LaminateWork {
+  const best = choice.chosen.schedule;
+  const plies = laid.plies.flatMap((ply) => {
+    const fabric = fabricOf(job, ply.material);
+    return fabric === undefined
+      ? []
+      : [
+          {
+            label: `P${ply.order}`,
+            fabric,
+            areaM2: ply.areaM2,
+            rollLengthM: ply.rollLengthM,
+            rollWidthMm: ply.rollWidthMm,
+            fibreMassFraction: best.plies[ply.order - 1]?.fibreMassFraction ?? fabric.fibreMassFraction.value,
+          },
+        ];
+  });
+  return {
+    plies,
+    plyCount: plies.length,
+    largestPlyM2: largestOf(plies),
+    schedule: best,
+    section: relaidSection(job, laid, { search, choice }),
+    checks: scheduleChecks(best, laid, isRelaxed),
+    assumptions: [...search.assumptions, ...laid.assumptions],
+  };
+}
+
+const largestOf = (plies: readonly PlyWork[]): Figure<'m2'> =>
+  plies.map(({ areaM2 }) => areaM2).reduce((largest, area) => (area.value > largest.value ? area : largest));
+
+interface Found {
+  readonly request: ScheduleRequest;
+  readonly search: ScheduleSearch;
+  readonly isRelaxed: boolean;
+}
+
+/**
+ * How level the new skin must be, strictest first. A skin at least as thick as the old keeps the distance between the skins,
+ * and with it the stiffness of the panel; the last is what fairing can just hide.
+ */
+const flushSteps = [
+  { flush: { proudUpToMm: 0.5, lowUpToMm: 0 }, isRelaxed: false },
+  { flush: { proudUpToMm: 0.5, lowUpToMm: 1 }, isRelaxed: false },
+  { flush: { proudUpToMm: 2, lowUpToMm: 2 }, isRelaxed: true },
+] as const;
+
+function scheduleFor(job: Job, skins: OldSkins): Outcome<Found> {
+  return andThen(scheduleRequest(job, skins), (request) => {
+    let refused: Outcome<Found> = refusal();
+    for (const { flush, isRelaxed } of flushSteps) {
+      const outcome = searchSchedules({ ...request, flush });
+      if (!outcome.ok) return refusal(...atRecord(outcome.problems, scheduleFields(job, skins), '/method'));
+      if (outcome.value.best.length > 0)
+        return success({ request: { ...request, flush }, search: outcome.value, isRelaxed });
+      refused = refusal(cannotBeDone(outcome.value));
+    }
+    return refused;
+  });
+}
+
+const cannotBeDone = (search: ScheduleSearch) =>
+  problem('not-supported', '/method/skin', {
+    why: `no laminate of this catalogue restores the skin: ${search.missing?.words.join('; ') ?? 'no combination meets every demand'}`,
+  });
+
+function scheduleFields(job: Job, skins: OldSkins): Readonly<Record<string, string>> {
+  const { at } = workedSkin(job, skins);
+  return {
+    '/oldSkin': at,
+    '/panel/otherSkin': at === '/outerSkin' ? '/innerSkin' : '/outerSkin',
+    '/panel/core': '/core',
+    '/panel/newCore': '/core',
+    '/limits/taperRatio': '/method/taperRatio',
+  };
+}
+
+function scheduleRequest(job: Job, skins: OldSkins): Outcome<ScheduleRequest> {
+  const { other, workedMm, otherMm, record, at } = workedSkin(job, skins);
+  return andThen(pliesOf(record, job.catalogue, at), (plies) =>
+    success({
+      oldSkin: { thicknessMm: workedMm.value, ...(plies === undefined ? {} : { plies }) },
+      fabrics: fabricOffers(job),
+      resin: resinConstantsOf(job.resin),
+      method: plyMethodName,
+      panel: {
+        core: { thicknessMm: job.numbers.coreMm.value, youngMPa: oldCoreOf(job).inPlaneModulusMPa.value },
+        newCore: { thicknessMm: job.numbers.coreMm.value, youngMPa: job.core.inPlaneModulusMPa.value },
+        otherSkin: {
+          thicknessMm: otherMm.value,
+          alongNPerMm: other.measure.alongNPerMm,
+          acrossNPerMm: other.measure.acrossNPerMm,
+        },
+      },
+      limits: { taperRatio: job.numbers.taperRatio.value },
+    }),
+  );
+}
+
+function fabricOffers(job: Job): readonly FabricOffer[] {
+  const resinPerKg = pricePerUnit(job.priceList, job.resin.code) ?? 0;
+  return materialsOf(job.catalogue, 'reinforcement')
+    .filter(({ fabric, suitsResins }) => fabric !== 'tape' && suitsResins.includes(job.resin.chemistry))
+    .flatMap((material) => {
+      const fabricPrice = pricePerUnit(job.priceList, material.code);
+      if (fabricPrice === undefined) return [];
+      const psi = material.fibreMassFraction.value;
+      const resinKg = (material.arealMassGPerM2.value / 1000) * ((1 - psi) / psi);
+      return [{ material, pricePerM2: fabricPrice + resinKg * resinPerKg }];
+    });
+}
+
+/** Cheapest price of one unit over the packs that hold it; ranks fabrics, bills nothing. */
+const pricePerUnit = ({ packs }: PriceList, material: Material['code']): number | undefined => {
+  const prices = packs
+    .filter(({ content }) => content.material === material && content.part === undefined)
+    .map(({ prices: [first], content }) => Number(first.price) / content.quantity);
+  return prices.length === 0 ? undefined : Math.min(...prices);
+};
+
+const fabricOf = (job: Job, code: string): Reinforcement | undefined =>
+  materialsOf(job.catalogue, 'reinforcement').find((fabric) => fabric.code === code);
+
+const openingRegion = (plan: ScopeWork['plan']): Region => plan.openings.map(({ area }) => area);
+
+function rebedded(job: Job, { plan }: ScopeWork, skins: OldSkins): Outcome<LaminateWork> {
+  const skinMm = workedSkin(job, skins).workedMm.value;
+  return andThen(closingStack(job, skinMm), (plies) => {
+    const closed = closingPlies({
+      skinThicknessMm: skinMm,
+      opening: openingRegion(plan),
+      taperRatio: job.numbers.taperRatio.value,
+      plies,
+      roomMm: roomBeside(job, plan),
+    });
+    return closed.ok
+      ? success(closingWork(job, closed.value, plies))
+      : refusal(...below('/method', closed.problems));
+  });
+}
+
+function closingWork(job: Job, closed: ClosingPlies, laid: readonly PlyToLay[]): LaminateWork {
+  const plies = closed.plies.map((ply, index) => ({
+    label: `T${ply.order}`,
+    fabric: laid[index].material,
+    areaM2: ply.areaM2,
+    rollLengthM: ply.rollLengthM,
+    rollWidthMm: ply.rollWidthMm,
+    fibreMassFraction: laid[index].fibreMassFraction,
+  }));
+  const { section, checks } = closingSection(job, closed);
+  return {
+    plies,
+    plyCount: plies.length,
+    largestPlyM2: largestOf(plies),
+    section,
+    checks,
+    assumptions: closed.assumptions,
+  };
+}
+
+/** Fabrics a seam is closed with: they lie flat in a groove and carry across it. */
+const seamFabrics: readonly Reinforcement['fabric'][] = ['biaxial', 'biaxial-mat', 'tape', 'woven-roving'];
+
+/** The fabric whose whole plies come nearest to the skin's thickness; of equals, the one with fewer plies. */
+function closingStack(job: Job, skinMm: number): Outcome<readonly PlyToLay[]> {
+  const candidates = materialsOf(job.catalogue, 'reinforcement')
+    .filter(
+      (material) =>
+        seamFabrics.includes(material.fabric) &&
+        material.suitsResins.includes(job.resin.chemistry) &&
+        pricePerUnit(job.priceList, material.code) !== undefined,
+    )
+    .flatMap((material) => {
+      const layup = layupOf({ material, resin: resinConstantsOf(job.resin), method: plyMethodName });
+      if (!layup.ok) return [];
+      const count = pliesToFill(skinMm, layup.value.thicknessMm);
+      return [
+        {
+          material,
+          count,
+          thicknessMm: layup.value.thicknessMm,
+          fibreMassFraction: layup.value.fibreMassFraction,
+          offMm: Math.abs(count * layup.value.thicknessMm - skinMm),
+        },
+      ];
+    })
+    .sort((a, b) => a.offMm - b.offMm || a.count - b.count);
+  const best = candidates.at(0);
+  if (best === undefined)
+    return refusal(
+      problem('not-supported', '/method/resin', {
+        why: 'no priced fabric of this catalogue closes a seam with this resin',
+      }),
+    );
+  const { material, thicknessMm, fibreMassFraction } = best;
+  return success(Array.from({ length: best.count }, () => ({ material, thicknessMm, fibreMassFraction })));
+}
+
+const roomBeside = ({ record: { panel } }: Job, plan: ScopeWork['plan']): number => {
+  const whole: Region = [{ outer: panel.outline, holes: panel.holes ?? [] }];
+  return Math.min(
+    ...plan.openings.flatMap(({ area }) => area.outer.map((corner) => distanceToEdge(corner, whole))),
+  );
+};

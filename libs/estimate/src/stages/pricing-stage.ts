@@ -1,0 +1,137 @@
+import { andThen, mapValue, type Outcome } from '#lib/kernel';
+import { materialsOf } from '#lib/catalogue';
+import {
+  labourLines,
+  packLines,
+  yardLines,
+  type LineRequest,
+  type PackLines,
+  type RollUpRequest,
+} from '#lib/costing';
+import { derived, type Figure } from '#lib/provenance';
+import type { CalendarPlan } from '#lib/calendar';
+import type { ResinDemand } from '#lib/resin';
+import { takeOff, type Need } from '#lib/takeoff';
+import { fraction } from '#lib/units';
+import type { CauseClass } from '../job/defect-record.js';
+import type { Job } from '../job/job.js';
+import type { LabourWork } from './labour-stage.js';
+import { consumableDriversOf, consumableFlagsOf, needsOf, type NeedContext } from './needs.js';
+
+export interface PricingWork {
+  /** Every need with what is bought for it. */
+  readonly needs: readonly Need[];
+  readonly lines: readonly LineRequest[];
+  /** Needs that nothing on the price list covers. */
+  readonly missing: readonly string[];
+  readonly assumptions: readonly Figure[];
+}
+
+/** Goods and services: the tax groups that every set of labour rates carries. */
+export const taxGroups = { goods: 'parts', services: 'labour' } as const;
+
+/** Hours of the crew, and the days on which they fall. */
+export interface TimedWork {
+  readonly labour: LabourWork;
+  readonly calendar: CalendarPlan;
+}
+
+/** Every priced line of the job, before loadings. */
+export function pricedWork(
+  context: NeedContext,
+  demand: ResinDemand,
+  timed: TimedWork,
+): Outcome<PricingWork> {
+  const { job } = context;
+  const consumables = [
+    ...materialsOf(job.catalogue, 'consumable'),
+    ...materialsOf(job.catalogue, 'safety'),
+    ...materialsOf(job.catalogue, 'fastener'),
+  ];
+  const taken = takeOff({
+    items: needsOf(context, demand),
+    consumables,
+    drivers: consumableDriversOf(context, timed.labour.likelyH, demand.totals.totalL),
+    flags: consumableFlagsOf(context, timed.labour.flags.skin),
+  });
+  return andThen(taken, ({ needs, assumptions }) =>
+    andThen(partsFor(context, needs, demand), (parts) =>
+      mapValue(servicesFor(context, timed), (services) => ({
+        needs: parts.needs,
+        lines: withWear(job, [...services, ...parts.lines]),
+        missing: parts.missing,
+        assumptions,
+      })),
+    ),
+  );
+}
+
+/** The cheapest whole packs, freight counted; resin and hardener are bought in their ratio. */
+const partsFor = ({ job }: NeedContext, needs: readonly Need[], demand: ResinDemand): Outcome<PackLines> =>
+  packLines({
+    needs,
+    priceList: job.priceList,
+    taxGroup: taxGroups.goods,
+    causeClass: causeOf(job.record.cause?.causeClass),
+    matches: [{ resin: demand.resin, hardener: demand.hardener, massRatio: demand.partsByMass / 100 }],
+  });
+
+function servicesFor(
+  { job, quantities }: NeedContext,
+  { labour, calendar }: TimedWork,
+): Outcome<readonly LineRequest[]> {
+  const services = {
+    rates: job.labourRates,
+    taxGroup: taxGroups.services,
+    causeClass: causeOf(job.record.cause?.causeClass),
+  };
+  const worked = labour.operations.map(({ driverFigure, ...operation }) => ({
+    ...operation,
+    driverAmount: driverFigure,
+  }));
+  return mapValue(labourLines(worked, services), (lines) => [
+    ...lines,
+    ...yardLines(
+      {
+        shelter: job.shelter.value,
+        days: yardDays(labour, calendar),
+        labourH: labour.likelyH,
+        openedM2: quantities.openedM2,
+      },
+      services,
+    ),
+  ]);
+}
+
+/** An unstated cause is taken as already there: the class that promises an insured least. */
+export const causeOf = (stated: CauseClass | undefined): CauseClass => stated ?? 'pre-existing';
+
+/** The craft stands in the yard while resin cures and the core dries, not only while somebody works on it. */
+const yardDays = ({ crewDays }: LabourWork, { calendarDays }: CalendarPlan): Figure =>
+  derived<string>('day', fraction(Math.ceil(calendarDays.p50)), 'days in the yard', {
+    formula: 'calendar.days-in-the-yard',
+    title: 'Whole days from the first to the last of the likely calendar, waits counted',
+    symbol: 'd',
+    cite: { source: 'ARITHMETIC' },
+    inputs: { crewDays },
+  });
+
+/** Parts carry the wear that the record states. */
+const withWear = ({ record: { pricing } }: Job, lines: readonly LineRequest[]): readonly LineRequest[] => {
+  const depreciation = pricing?.depreciation;
+  return depreciation === undefined
+    ? lines
+    : lines.map((line) => (line.partOrLabour === 'part' ? { ...line, depreciation } : line));
+};
+
+/** How the lines of this job are rolled up. */
+export const pricingTerms = (
+  { priceList, labourRates }: Job,
+  lines: readonly LineRequest[],
+): Omit<RollUpRequest, 'contingency'> => ({
+  currency: priceList.currency,
+  lines,
+  taxGroups: labourRates.taxGroups,
+  overheadPercent: labourRates.overheadPercent,
+  profitPercent: labourRates.profitPercent,
+});

@@ -1,0 +1,178 @@
+import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { materialsOf } from '#lib/catalogue';
+import { planBatches, type BatchPlan, type ResinStepRequest } from '#lib/resin';
+import { planBondPressure, type BondPressurePlan } from '#lib/press';
+import { planCure, requirementsOf, type CurePlan } from '#lib/cure';
+import { bayOf } from './panel-values.js';
+import type { Job } from '../job/job.js';
+import { extentOfOutline } from '../job/outline-size.js';
+import { atRecord } from '../job/record-pointers.js';
+import { resinStepsOf, type ResinContext } from './resin-steps.js';
+import type { ScopeWork } from './scope-stage.js';
+import type { CureMilestones, ProcessSection } from '../document/estimate-document.js';
+import { gateGroups } from './gate-groups.js';
+
+export interface ProcessWork {
+  readonly batches: BatchPlan;
+  readonly cure: CurePlan;
+}
+
+/** Pots and waits for this resin at this temperature. */
+export const processOf = (context: ResinContext): Outcome<ProcessWork> =>
+  potsAndWaits(context.job, resinStepsOf(context));
+
+export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outcome<ProcessWork> {
+  const batches = planBatches({
+    resin: job.resin,
+    fillers: materialsOf(job.catalogue, 'filler'),
+    steps,
+    temperatureC: job.numbers.temperatureC.value,
+    people: job.numbers.people.value,
+    ...(job.record.method?.pumpResinMlPerStroke === undefined
+      ? {}
+      : { pumpResinMlPerStroke: job.record.method.pumpResinMlPerStroke }),
+  });
+  if (!batches.ok) return refusal(...atRecord(batches.problems, processFields, '/method'));
+  const cure = planCure({
+    resin: job.resin,
+    hardener: batches.value.resin.hardener,
+    temperature: { kind: 'constant', temperatureC: job.numbers.temperatureC.value },
+  });
+  return cure.ok
+    ? success({ batches: batches.value, cure: cure.value })
+    : refusal(...atRecord(cure.problems, processFields, '/method'));
+}
+
+const processFields = {
+  '/temperatureC': '/conditions/temperatureC',
+  '/temperature/temperatureC': '/conditions/temperatureC',
+  '/people': '/crew/people',
+  '/pumpResinMlPerStroke': '/method/pumpResinMlPerStroke',
+};
+
+/** What presses the largest opening, and whether the inner skin can carry it. */
+export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
+  const largest = plan.openings[0];
+  const box = extentOfOutline(largest.area.outer);
+  const [lengthMm, widthMm] = [box.maxX - box.minX, box.maxY - box.minY];
+  return andThen(
+    planBondPressure({
+      areaM2: largest.areaM2,
+      lengthMm,
+      widthMm,
+      perimeterM: largest.cutLengthM,
+      prefer: job.press.value,
+      altitudeM: job.numbers.altitudeM.value,
+      // Round the opening the deck is still a sandwich: the skin alone spans the opening, or the bay where that is shorter.
+      innerSkin: { thicknessMm: otherSkinMm(job), spanMm: Math.min(lengthMm, widthMm, ...bayOf(job)) },
+      canPropFromBelow: job.accessBelow.value !== 'none',
+      ...(job.record.panel.camberRadiusMm === undefined
+        ? {}
+        : {
+            camber: {
+              radiusMm: job.record.panel.camberRadiusMm,
+              pieceLengthMm: Math.sqrt(job.core.largestPieceM2.value) * 1000,
+              thicknessMm: job.numbers.coreMm.value,
+              modulusMPa: job.core.inPlaneModulusMPa.value,
+            },
+          }),
+    }),
+    (press) => (press.requiredKPa > MOST_PRESSURE_KPA ? refusal(tooTight(job, press)) : success(press)),
+  );
+}
+
+/** Nothing that presses a deck presses harder than the air. */
+const MOST_PRESSURE_KPA = 100;
+
+const tooTight = ({ record, numbers }: Job, { requiredKPa }: BondPressurePlan) =>
+  problem('not-supported', '/panel/camberRadiusMm', {
+    why: `core of ${numbers.coreMm.value} mm needs ${requiredKPa.toFixed(0)} kPa to be bent to a radius of ${record.panel.camberRadiusMm ?? 0} mm, more than the air can press: take a scored core, or a larger radius if the deck is flatter`,
+  });
+
+const otherSkinMm = ({ access, numbers }: Job): number =>
+  access.value === 'from-above' ? numbers.innerSkinMm.value : numbers.outerSkinMm.value;
+
+type Sections = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'findings' | 'bondPressure' | 'gates'>;
+
+export const processSection = (job: Job, { batches }: ProcessWork, press: BondPressurePlan): Sections => ({
+  resin: batches.resin,
+  demands: batches.demand.steps.map(({ step, title, netL, wasteL, totalL, totalKg, fillerG, filler }) => ({
+    step,
+    title,
+    netL,
+    wasteL,
+    totalL,
+    totalKg,
+    ...(filler === undefined ? {} : { filler, fillerKg: fillerG / 1000 }),
+  })),
+  batches: batches.batches.map(
+    ({
+      number,
+      step,
+      title,
+      resinG,
+      hardenerG,
+      fillerG,
+      filler,
+      weigh,
+      mixedMl,
+      covers,
+      useWithinMin,
+      limitedBy,
+      pumps,
+    }) => ({
+      number,
+      step,
+      title,
+      resinG,
+      hardenerG,
+      fillerG,
+      weigh,
+      mixedMl,
+      covers,
+      useWithinMin,
+      limitedBy,
+      ...(filler === undefined ? {} : { filler }),
+      ...(pumps === undefined ? {} : { pumps }),
+    }),
+  ),
+  findings: batches.findings,
+  bondPressure: {
+    ...(press.method === undefined ? {} : { method: press.method }),
+    requiredKPa: press.requiredKPa,
+    ...(press.availableKPa === undefined ? {} : { availableKPa: press.availableKPa }),
+    restsOn: press.restsOn,
+    quantities: press.quantities,
+    props: propsOf(press),
+    recommendation: press.recommendation,
+    refusals: press.refusals,
+  },
+  gates: gateGroups(job, batches.resin.hardener).map(({ title, limits }) => ({
+    step: title,
+    requires: requirementsOf(limits, job.shelter.value).map(({ text }) => text),
+  })),
+});
+
+const propsOf = ({ innerSkin: { props } }: BondPressurePlan): ProcessSection['bondPressure']['props'] => ({
+  needed: props.needed,
+  why: props.why,
+  ...(props.spacingMm === undefined ? {} : { spacingMm: props.spacingMm }),
+});
+
+/** Hours of the milestones that are reached, and what to say beside them. */
+export function cureHours(
+  { milestones }: CurePlan,
+  notes: readonly string[],
+): Omit<CureMilestones, 'step' | 'temperatureC' | 'basis'> {
+  const hoursTo = (wanted: CurePlan['milestones'][number]['code']) =>
+    milestones.find(({ code }) => code === wanted)?.likelyH;
+  const entries = {
+    gelH: hoursTo('gel'),
+    releaseH: hoursTo('release'),
+    sandableH: hoursTo('sandable'),
+    recoatShutsH: hoursTo('recoat-shuts'),
+    fullCureH: hoursTo('full'),
+  };
+  const known = Object.fromEntries(Object.entries(entries).filter(([, hours]) => hours !== undefined));
+  return { ...known, ...(notes.length === 0 ? {} : { note: notes.join(' ') }) };
+}

@@ -1,0 +1,121 @@
+import type { ResinStepRequest } from '#lib/resin';
+import type { CoreWork } from './core-stage.js';
+import type { Job } from '../job/job.js';
+import type { JobQuantities } from './labour-drivers.js';
+import type { LaminateWork } from './laminate-stage.js';
+import type { ScopeWork } from './scope-stage.js';
+
+export interface ResinContext {
+  readonly job: Job;
+  readonly scope: ScopeWork;
+  readonly core: CoreWork;
+  readonly laminate: LaminateWork;
+  readonly quantities: JobQuantities;
+}
+
+/** Holes are drilled out to twice the fastener before they are potted: common practice, no published source. */
+const OVERSIZE = 2;
+const USUAL_HOLE_MM = 8;
+
+/** Every step that takes resin, in the order of the work. */
+export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[] => [
+  ...beddingSteps(context),
+  ...closingSteps(context),
+  ...pottingStep(context),
+  ...fairingStep(context),
+];
+
+function beddingSteps({ job, scope: { plan }, core, quantities }: ResinContext): readonly ResinStepRequest[] {
+  const areaM2 = quantities.openedM2.value;
+  const beddedM2 = core.beddedM2.value;
+  const undercutReachMm = Math.max(...plan.openings.map(({ undercutReachMm }) => undercutReachMm), 0);
+  const undercut: readonly ResinStepRequest[] =
+    undercutReachMm > 0
+      ? [
+          {
+            step: 'undercut',
+            lengthM: quantities.cutM.value,
+            widthMm: undercutReachMm,
+            heightMm: job.numbers.coreMm.value,
+          },
+        ]
+      : [];
+  const scores: readonly ResinStepRequest[] =
+    core.scores === undefined
+      ? []
+      : [
+          {
+            step: 'core-kerfs',
+            areaM2: beddedM2,
+            spacingMm: core.scores.spacingMm,
+            widthMm: core.scores.widthMm,
+            depthMm: core.scores.depthMm,
+            openFraction: 1,
+          },
+        ];
+  return [
+    { step: 'seal', areaM2 },
+    ...undercut,
+    { step: 'prewet', areaM2: beddedM2, litresPerM2: job.core.wetOutLPerM2.value },
+    { step: 'bed-core', areaM2: beddedM2, pieces: core.pieces },
+    ...scores,
+  ];
+}
+
+function closingSteps({
+  job,
+  scope: { plan },
+  core,
+  laminate,
+  quantities,
+}: ResinContext): readonly ResinStepRequest[] {
+  const plies = laminate.plies.map(({ label, areaM2, fabric, fibreMassFraction }) => ({
+    label,
+    areaM2: areaM2.value,
+    arealMassGPerM2: fabric.arealMassGPerM2.value,
+    fibreMassFraction,
+  }));
+  if (job.skin.value === 'relay') {
+    return [
+      { step: 'top-laminate', plies },
+      { step: 'weave-fill', areaM2: quantities.fairedM2.value, coats: 3 },
+    ];
+  }
+  return [
+    {
+      step: 'bed-skin',
+      areaM2: core.beddedM2.value,
+      pieces: plan.openings.flatMap(({ skinPieces }) =>
+        skinPieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
+      ),
+    },
+    {
+      step: 'cut-kerf',
+      lengthM: quantities.cutM.value,
+      heightMm: job.numbers.outerSkinMm.value + job.numbers.coreMm.value,
+    },
+    { step: 'closing-plies', plies },
+  ];
+}
+
+function pottingStep({ job, scope: { plan } }: ResinContext): readonly ResinStepRequest[] {
+  const potted = plan.fittings.filter(({ work }) => work.includes('pot'));
+  const holes = potted.reduce((sum, fitting) => sum + fitting.holes, 0);
+  if (holes === 0) return [];
+  const widest = Math.max(
+    ...potted.map(
+      ({ id }) => job.record.fittings?.find((fitting) => fitting.id === id)?.holeDiameterMm ?? USUAL_HOLE_MM,
+    ),
+  );
+  return [{ step: 'potting', holes, diameterMm: widest * OVERSIZE, depthMm: job.numbers.coreMm.value }];
+}
+
+/** Fairing compound is a product of its own; resin is thickened for it only where none is priced. */
+function fairingStep({ job, quantities }: ResinContext): readonly ResinStepRequest[] {
+  const isSold = job.catalogue.materials.some(
+    (material) => material.kind === 'coating' && material.coating === 'fairing-compound',
+  );
+  return isSold || job.access.value === 'from-below'
+    ? []
+    : [{ step: 'fairing', areaM2: quantities.fairedM2.value }];
+}

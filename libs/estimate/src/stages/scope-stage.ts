@@ -1,0 +1,49 @@
+import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { planOpenings, type OpeningPlan, type OpeningRequest, type ZoneShape } from '#lib/extent';
+import type { Job } from '../job/job.js';
+
+/** Where to saw and what lies there. */
+export interface ScopeWork {
+  readonly zones: readonly ZoneShape[];
+  readonly plan: OpeningPlan;
+}
+
+/** Plans the openings for zones that were drawn or found; with none there is nothing to price, and the findings say why. */
+export const scopeOf = (job: Job, zones: readonly ZoneShape[]): Outcome<ScopeWork> =>
+  zones.length === 0
+    ? refusal(problem('not-supported', '/survey/readings', { why: nothingFound }))
+    : andThen(planOpenings(openingRequestOf(job, zones)), (plan) =>
+        plan.openings.length === 0
+          ? refusal(
+              problem('not-supported', '/zones', {
+                why: plan.findings.map(({ text }) => text).join(' ') || nothingToCut,
+              }),
+            )
+          : success({ zones, plan }),
+      );
+
+const nothingFound =
+  'they show no place where bad core is likely enough to cut the deck; read closer together where it sounds dull, take a plug there, or draw the zone that is known';
+const nothingToCut = 'nothing is left to cut out; draw each zone as large as the bad core was found';
+
+export function openingRequestOf(
+  { record, skin, access, numbers }: Job,
+  zones: readonly ZoneShape[],
+): OpeningRequest {
+  return {
+    panel: record.panel,
+    outerSkin: { thicknessMm: numbers.outerSkinMm.value },
+    innerSkin: { thicknessMm: numbers.innerSkinMm.value },
+    core: { thicknessMm: numbers.coreMm.value },
+    zones,
+    ...(record.fittings === undefined ? {} : { fittings: record.fittings }),
+    ...(record.survey === undefined ? {} : { survey: record.survey }),
+    method: {
+      skin: skin.value,
+      access: access.value,
+      taperRatio: numbers.taperRatio.value,
+      ...(record.method?.cutMarginMm === undefined ? {} : { cutMarginMm: record.method.cutMarginMm }),
+      ...(record.method?.flangeMm === undefined ? {} : { flangeMm: record.method.flangeMm }),
+    },
+  };
+}

@@ -1,0 +1,25 @@
+import type { CalendarPlan } from '#lib/calendar';
+import type { PanelCheck } from '#lib/panel';
+import type { BondPressurePlan } from '#lib/press';
+import type { CostWork } from './stages/cost-stage.js';
+import type { ExtentWork } from './stages/extent-stage.js';
+import type { LabourWork } from './stages/labour-stage.js';
+import type { PricingWork } from './stages/pricing-stage.js';
+import type { ProcessWork } from './stages/process-stage.js';
+import type { ResinContext } from './stages/resin-steps.js';
+import type { OldSkins } from './stages/skins.js';
+import type { WeatherWork } from './stages/weather-stage.js';
+
+/** Everything worked out for one job, before it becomes a document. */
+export interface WorkedJob extends ResinContext {
+  readonly extent: ExtentWork;
+  readonly skins: OldSkins;
+  readonly press: BondPressurePlan;
+  readonly process: ProcessWork;
+  readonly panel: PanelCheck;
+  readonly labour: LabourWork;
+  readonly pricing: PricingWork;
+  readonly cost: CostWork;
+  readonly calendar: CalendarPlan;
+  readonly weather: WeatherWork;
+}

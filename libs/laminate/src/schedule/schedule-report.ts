@@ -1,0 +1,421 @@
+import { Defect, unreachable } from '#lib/kernel';
+import { derived, sumOf, type Cite, type Figure } from '#lib/provenance';
+import { nPerMm } from '#lib/units';
+import { laminate, type LaminateAnswer } from '../theory/laminate.js';
+import { layupFigures, type LayupFigures } from '../theory/layup-figures.js';
+import type { Assumption } from '../assumption.js';
+import type { LaidOffer, LeftOut, PreparedSearch } from './schedule-search.js';
+import { measureSkin, pulls, type SkinMeasure } from '../theory/skin.js';
+import { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
+import type { SearchEffort, Stack, StackSearch } from './stack-search.js';
+
+export interface ScheduleSearch {
+  readonly outcome: 'found' | 'cannot-be-done';
+  readonly method: string;
+  readonly rankedBy: 'price' | 'mass';
+  readonly oldSkin: OldSkinReport;
+  /** As many as were wanted or can be made, best first. */
+  readonly best: readonly Schedule[];
+  readonly effort: SearchEffort & { readonly isProvenBest: true };
+  /** As asked, or as many as have room for their steps in the taper. */
+  readonly mostPlies: number;
+  readonly missing?: Missing;
+  readonly leftOut: readonly LeftOut[];
+  readonly assumptions: readonly Assumption[];
+  readonly limits: readonly string[];
+}
+
+export interface OldSkinReport {
+  readonly thicknessMm: number;
+  readonly alongNPerMm: number;
+  readonly acrossNPerMm: number;
+  readonly shearNPerMm: number;
+  /** In the order tension along, compression along, tension across, compression across. */
+  readonly strengthNPerMm: readonly number[];
+  readonly isGuessed: boolean;
+  /** Where guessed: stiffness along of the weakest and the strongest likely build. */
+  readonly alongLowNPerMm?: number;
+  readonly alongHighNPerMm?: number;
+}
+
+export interface SchedulePly {
+  readonly material: string;
+  readonly name: string;
+  readonly turnDeg: number;
+  readonly thicknessMm: number;
+  readonly glassGPerM2: number;
+  readonly resinGPerM2: number;
+  readonly fibreMassFraction: number;
+}
+
+export interface SkinCheck {
+  readonly check: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly demand: number;
+  readonly capacity: number;
+  readonly utilisation: number;
+  readonly verdict: 'passes' | 'fails';
+  readonly cite: Cite;
+  readonly toPass?: string;
+}
+
+export interface Schedule {
+  readonly rank: number;
+  /** From the core outwards. */
+  readonly plies: readonly SchedulePly[];
+  readonly thicknessMm: Figure<'mm'>;
+  readonly glassGPerM2: Figure<'g/m2'>;
+  readonly resinGPerM2: Figure<'g/m2'>;
+  readonly stiffnessAlongNPerMm: Figure<'N/mm'>;
+  readonly stiffnessAcrossNPerMm: Figure<'N/mm'>;
+  /** Above the old surface when positive. */
+  readonly proudMm: number;
+  readonly pricePerM2?: number;
+  readonly checks: readonly SkinCheck[];
+  readonly governs: string;
+  readonly laminate: Pick<LaminateAnswer, 'aNPerMm' | 'bN' | 'dNmm' | 'inPlane' | 'flexural'>;
+  /** Why it is not the first. */
+  readonly lost?: {
+    readonly by: 'price' | 'mass' | 'plies' | 'nothing';
+    readonly difference: number;
+    readonly words: string;
+  };
+}
+
+export interface Missing {
+  readonly reports: readonly ConstraintReport[];
+  /** Constraints that no stack meets, whatever else it misses. */
+  readonly metByNone: readonly Constraint[];
+  readonly words: readonly string[];
+  readonly examined: number;
+  /** False when only a part of the stacks was looked at for this; that none will do is proven all the same. */
+  readonly isComplete: boolean;
+}
+
+const theory: Cite = { source: 'JONES-1999', clause: 'chapter 4' };
+const sandwich: Cite = { source: 'ZENKERT-1995', clause: '3.1' };
+const practice: Cite = { source: 'COMMON-PRACTICE' };
+
+export function scheduleReport(prepared: PreparedSearch, search: StackSearch): ScheduleSearch {
+  const { request, settled, old, leftOut } = prepared;
+  const isFound = search.best.length > 0;
+  return {
+    outcome: isFound ? 'found' : 'cannot-be-done',
+    method: settled.method,
+    rankedBy: isPriced(prepared) ? 'price' : 'mass',
+    oldSkin: oldReport(prepared),
+    best: search.best.map((_, i) => scheduleOf(prepared, search.best, i)),
+    effort: { ...search.effort, isProvenBest: true },
+    mostPlies: prepared.problem.mostPlies,
+    ...(isFound ? {} : { missing: missingFrom(prepared) }),
+    leftOut,
+    assumptions: [...settled.assumptions, ...old.assumptions, ...panelAssumption(prepared)],
+    limits: [
+      'a comparison of the new skin with the old by one named method, not a design approval',
+      'skins at a mast step, chainplate, windlass, winch, cleat or keel structure go to a naval architect or qualified surveyor',
+      ...(request.panel === undefined
+        ? ['the bending of the panel was not compared: its core and other skin were not given']
+        : []),
+    ],
+  };
+}
+
+const isPriced = ({ request }: PreparedSearch): boolean => request.fabrics[0].pricePerM2 !== undefined;
+
+const panelAssumption = ({ request: { panel } }: PreparedSearch): readonly Assumption[] =>
+  panel === undefined || panel.newCore !== undefined
+    ? []
+    : [
+        {
+          at: '/panel/newCore',
+          meaning: 'new core',
+          value: 'as thick and as stiff as the old',
+          because: 'nothing else was stated',
+          cite: practice,
+        },
+      ];
+
+function oldReport({ request, old, target }: PreparedSearch): OldSkinReport {
+  const spread =
+    old.low === undefined || old.high === undefined
+      ? {}
+      : { alongLowNPerMm: old.low.measure.alongNPerMm, alongHighNPerMm: old.high.measure.alongNPerMm };
+  return {
+    thicknessMm: request.oldSkin.thicknessMm,
+    alongNPerMm: target.alongNPerMm,
+    acrossNPerMm: target.acrossNPerMm,
+    shearNPerMm: target.shearNPerMm,
+    strengthNPerMm: target.strengthNPerMm,
+    isGuessed: request.oldSkin.plies === undefined,
+    ...spread,
+  };
+}
+
+function scheduleOf(prepared: PreparedSearch, best: readonly Stack[], i: number): Schedule {
+  const stack = best[i];
+  const laid = stack.order.map((option) => prepared.offers[option]);
+  const plies = laid.flatMap(({ layup }) => layup.plies);
+  const measure = measureSkin(plies);
+  const figures = laid.map(figuresOf);
+  const checks = checksOf(prepared, stack, measure);
+  return {
+    rank: i + 1,
+    plies: laid.map(schedulePly),
+    thicknessMm: sumOf('mm', 'thickness of the new skin', numbered(figures, 'thicknessMm')),
+    glassGPerM2: sumOf('g/m2', 'glass in the new skin', numbered(figures, 'glassGPerM2')),
+    resinGPerM2: sumOf('g/m2', 'resin in the new skin, no waste', numbered(figures, 'resinGPerM2')),
+    stiffnessAlongNPerMm: stiffnessFigure('along', measure.alongNPerMm, figures),
+    stiffnessAcrossNPerMm: stiffnessFigure('across', measure.acrossNPerMm, figures),
+    proudMm: measure.thicknessMm - prepared.request.oldSkin.thicknessMm,
+    ...(isPriced(prepared) ? { pricePerM2: stack.price } : {}),
+    checks,
+    governs: checks.reduce((worst, check) => (check.utilisation > worst.utilisation ? check : worst)).check,
+    laminate: laminateOf(plies),
+    ...(i === 0 ? {} : { lost: lostTo(best[0], stack, isPriced(prepared)) }),
+  };
+}
+
+function laminateOf(plies: Parameters<typeof laminate>[0]['plies']): Schedule['laminate'] {
+  const outcome = laminate({ plies });
+  if (!outcome.ok) throw new Defect(`a laid skin was refused: ${JSON.stringify(outcome.problems)}`);
+  const { aNPerMm, bN, dNmm, inPlane, flexural } = outcome.value;
+  return { aNPerMm, bN, dNmm, inPlane, flexural };
+}
+
+const numbered = <K extends keyof LayupFigures>(
+  figures: readonly LayupFigures[],
+  key: K,
+): Readonly<Record<string, LayupFigures[K]>> =>
+  Object.fromEntries(figures.map((figure, i) => [`ply${i + 1}`, figure[key]]));
+
+const figuresOf = ({ offer, offerIndex, layup }: LaidOffer): LayupFigures =>
+  layupFigures({
+    material: offer.material,
+    layup,
+    ...(offer.fibreMassFraction === undefined
+      ? {}
+      : { fractionAt: `/fabrics/${offerIndex}/fibreMassFraction` }),
+  });
+
+const stiffnessFigure = (
+  direction: string,
+  value: number,
+  figures: readonly LayupFigures[],
+): Figure<'N/mm'> =>
+  derived('N/mm', nPerMm(value), `extensional stiffness ${direction}, force per width for unit strain`, {
+    formula: 'laminate.membrane-stiffness',
+    title: 'Lamination theory, inverse of A',
+    symbol: direction === 'along' ? '1/a11' : '1/a22',
+    cite: theory,
+    inputs: numbered(figures, 'thicknessMm'),
+  });
+
+const schedulePly = ({ offer, turnDeg, layup }: LaidOffer): SchedulePly => ({
+  material: offer.material.code,
+  name: offer.material.name,
+  turnDeg,
+  thicknessMm: layup.thicknessMm,
+  glassGPerM2: layup.arealMassGPerM2,
+  resinGPerM2: layup.resinGPerM2,
+  fibreMassFraction: layup.fibreMassFraction,
+});
+
+interface Demand {
+  readonly check: string;
+  readonly title: string;
+  readonly unit: string;
+  readonly demand: number;
+  readonly capacity: number;
+  readonly cite: Cite;
+  readonly toPass?: string;
+}
+
+const checked = (demand: Demand): SkinCheck => {
+  const utilisation = demand.capacity === 0 ? 0 : demand.demand / demand.capacity;
+  return { ...demand, utilisation, verdict: utilisation <= 1 + 1e-9 ? 'passes' : 'fails' };
+};
+
+function checksOf(
+  { request, settled, target, problem }: PreparedSearch,
+  stack: Stack,
+  measure: SkinMeasure,
+): readonly SkinCheck[] {
+  const { thicknessMm } = request.oldSkin;
+  const stiffness = (check: string, title: string, key: 'alongNPerMm' | 'acrossNPerMm' | 'shearNPerMm') =>
+    checked({
+      check,
+      title,
+      unit: 'N/mm',
+      demand: target[key],
+      capacity: measure[key],
+      cite: theory,
+      toPass: 'more or stiffer glass in this direction',
+    });
+  const shear = stiffness('stiffness-shear', 'Shear stiffness of the skin', 'shearNPerMm');
+  return [
+    stiffness('stiffness-along', 'Extensional stiffness along', 'alongNPerMm'),
+    stiffness('stiffness-across', 'Extensional stiffness across', 'acrossNPerMm'),
+    ...(request.restoreShear === true ? [shear] : []),
+    ...pulls.map((pull, i) =>
+      checked({
+        check: `strength-${pull}`,
+        title: `First-ply strength, ${pull.replace('-', ' ')}`,
+        unit: 'N/mm',
+        demand: target.strengthNPerMm[i],
+        capacity: measure.strengthNPerMm[i],
+        cite: theory,
+      }),
+    ),
+    ...panelChecks(stack, problem.panel),
+    checked({
+      check: 'flush-proud',
+      title: 'Surface not above the limit',
+      unit: 'mm',
+      demand: measure.thicknessMm,
+      capacity: thicknessMm + settled.proudUpToMm,
+      cite: practice,
+    }),
+    checked({
+      check: 'flush-low',
+      title: 'Surface not below the limit',
+      unit: 'mm',
+      demand: problem.thinnestMm,
+      capacity: measure.thicknessMm,
+      cite: practice,
+    }),
+    checked({
+      check: 'steps',
+      title: 'Room in the taper for a step a ply',
+      unit: 'mm',
+      demand: stack.plyCount > 1 ? settled.smallestStepMm * stack.plyCount : 0,
+      capacity: settled.taperRatio * thicknessMm,
+      cite: practice,
+    }),
+  ];
+}
+
+function panelChecks({ ratios }: Stack, panel: PreparedSearch['problem']['panel']): readonly SkinCheck[] {
+  if (ratios === undefined || panel === undefined) return [];
+  return ([0, 1] as const).flatMap((side) => {
+    const direction = side === 0 ? 'along' : 'across';
+    return [
+      checked({
+        check: `panel-bending-${direction}`,
+        title: `Bending stiffness of the panel ${direction}`,
+        unit: 'N.mm',
+        demand: panel.bendingNmm[side],
+        capacity: panel.bendingNmm[side] * ratios.bending[side],
+        cite: sandwich,
+      }),
+      checked({
+        check: `panel-moment-${direction}`,
+        title: `Moment at which the skin's first ply breaks, ${direction}`,
+        unit: 'N',
+        demand: panel.momentN[side],
+        capacity: panel.momentN[side] * ratios.moment[side],
+        cite: sandwich,
+      }),
+    ];
+  });
+}
+
+function lostTo(first: Stack, stack: Stack, priced: boolean): NonNullable<Schedule['lost']> {
+  const price = stack.price - first.price;
+  const mass = stack.massGPerM2 - first.massGPerM2;
+  if (priced && price > 1e-9)
+    return { by: 'price', difference: price, words: `dearer by ${price.toFixed(2)} per m2` };
+  if (mass > 1e-6)
+    return {
+      by: 'mass',
+      difference: mass,
+      words: `heavier by ${mass.toFixed(0)} g/m2 with its resin${priced ? ' at the same price' : ''}`,
+    };
+  const plies = stack.plyCount - first.plyCount;
+  if (plies > 0)
+    return { by: 'plies', difference: plies, words: `${plies} more to lay at the same price and mass` };
+  return {
+    by: 'nothing',
+    difference: 0,
+    words: 'equal in price, mass and plies; listed second by catalogue order',
+  };
+}
+
+function missingFrom({ problem, settled }: PreparedSearch): Missing {
+  const { reports, examined, isComplete } = diagnose(problem);
+  const metByNone = reports
+    .filter(({ metBy, constraint }) => metBy === 0 && constraint !== 'order')
+    .map(({ constraint }) => constraint);
+  const alone = reports.filter(({ soleObstacleOf }) => soleObstacleOf > 0);
+  const words = [
+    ...reports
+      .filter(({ constraint }) => metByNone.includes(constraint))
+      .map(
+        (report) =>
+          `no stack meets: ${wordsOf(report.constraint)}; the best reaches ${percent(report.bestRatio)} of it`,
+      ),
+    ...alone.map(nearMiss),
+    ...tooFewPlies(problem),
+    ...(problem.mostPlies < settled.mostPlies
+      ? [
+          `the taper has room for the steps of ${problem.mostPlies} plies only: a longer taper or smaller steps would allow ${settled.mostPlies}`,
+        ]
+      : []),
+  ];
+  return {
+    reports,
+    metByNone,
+    examined,
+    isComplete,
+    words:
+      words.length > 0
+        ? words
+        : [
+            'every stack misses two or more of the demands at once: offer stiffer or thinner fabrics, or allow more difference of level',
+          ],
+  };
+}
+
+/** Where the thickest plies together are thinner than the skin may be. */
+function tooFewPlies({ options, mostPlies, thinnestMm }: PreparedSearch['problem']): readonly string[] {
+  const mostMm = mostPlies * Math.max(...options.map(({ membrane }) => membrane.thicknessMm));
+  return mostMm >= thinnestMm
+    ? []
+    : [
+        `${mostPlies} plies of the thickest fabric come to ${mostMm.toFixed(1)} mm, and the skin must have ${thinnestMm.toFixed(1)} mm at least: allow more plies, offer heavier fabrics, or build it up as a single skin with a designer`,
+      ];
+}
+
+const percent = (ratio: number): string => `${(100 * ratio).toFixed(1)} %`;
+
+const nearMiss = ({ constraint, soleObstacleOf, nearestRatio }: ConstraintReport): string =>
+  constraint === 'order'
+    ? `${soleObstacleOf} stacks meet every measure of the skin, but none in an order with a fabric that suits the core first, one that prints little last, and the panel's bending restored: ${wordsOf('order')}`
+    : `${soleObstacleOf} stacks miss only this: ${wordsOf(constraint)}; the nearest reaches ${percent(nearestRatio ?? 0)} of it`;
+
+function wordsOf(constraint: Constraint): string {
+  switch (constraint) {
+    case 'flush-proud':
+      return 'not above the old surface by more than allowed (allow more, or offer stiffer or thinner fabrics)';
+    case 'flush-low':
+      return 'not below the old surface by more than allowed (allow more fairing, or offer more plies)';
+    case 'stiffness-along':
+      return 'extensional stiffness along (offer fibres along)';
+    case 'stiffness-across':
+      return 'extensional stiffness across (offer fibres across)';
+    case 'stiffness-shear':
+      return 'shear stiffness (offer mat or fibres at 45 degrees)';
+    case 'strength-tension-along':
+    case 'strength-compression-along':
+      return `${constraint.replaceAll('-', ' ')} (offer fibres along)`;
+    case 'strength-tension-across':
+    case 'strength-compression-across':
+      return `${constraint.replaceAll('-', ' ')} (offer fibres across)`;
+    case 'kinds':
+      return 'no more kinds of fabric than allowed (allow one more)';
+    case 'order':
+      return 'offer a fabric that suits the core, or one that prints less, or a thicker core';
+    default:
+      return unreachable(constraint);
+  }
+}

@@ -1,0 +1,284 @@
+import type { Reinforcement } from '#lib/catalogue';
+import { problem, type Problem } from '#lib/kernel';
+import type { Cite } from '#lib/provenance';
+import { assumptionOf, type Assumption, type Standard } from '../assumption.js';
+import type { ResinConstants } from '../ply/constituents.js';
+import { countFaults, optionalRangeFaults, rangeFaults } from '../faults.js';
+import type { OldSkin } from './old-skin.js';
+import type { PlyMethodName } from '../ply/ply-method.js';
+import { usualTaper } from '../taper/usual-taper.js';
+import { basisFaults, findPlyMethod, plyMethods } from '../ply/ply-properties.js';
+
+export interface FabricOffer {
+  readonly material: Reinforcement;
+  /** Fabric with its resin, per m2 of ply, in any one currency: it ranks, it is never billed. */
+  readonly pricePerM2?: number;
+  /** Roll directions it may be laid in; 0, and for unidirectional 0 and 90, when absent. */
+  readonly turnsDeg?: readonly number[];
+  readonly fibreMassFraction?: number;
+}
+
+export interface CoreLayer {
+  readonly thicknessMm: number;
+  /** In the plane of the panel. */
+  readonly youngMPa: number;
+}
+
+/** The rest of the panel, as plain numbers. */
+export interface PanelBelow {
+  readonly core: CoreLayer;
+  /** The core that goes in; the same as the old when absent. */
+  readonly newCore?: CoreLayer;
+  readonly otherSkin: {
+    readonly thicknessMm: number;
+    readonly alongNPerMm: number;
+    readonly acrossNPerMm: number;
+  };
+}
+
+export interface ScheduleLimits {
+  readonly mostPlies?: number;
+  readonly mostKinds?: number;
+  readonly taperRatio?: number;
+  /** Least step between the edges of two plies. */
+  readonly smallestStepMm?: number;
+  readonly worstPrintThrough?: number;
+}
+
+export interface ScheduleRequest {
+  readonly oldSkin: OldSkin;
+  readonly fabrics: readonly FabricOffer[];
+  readonly resin: ResinConstants;
+  readonly method?: PlyMethodName;
+  readonly panel?: PanelBelow;
+  /** How far the new surface may stand above or lie below the old. */
+  readonly flush?: { readonly proudUpToMm: number; readonly lowUpToMm: number };
+  readonly limits?: ScheduleLimits;
+  /** With a guessed old skin: restore its likely build, or its strongest. */
+  readonly restore?: 'likely' | 'strongest';
+  readonly restoreShear?: boolean;
+  /** How many of the best are wanted; three when absent. */
+  readonly keep?: number;
+}
+
+export interface SettledRequest {
+  readonly method: PlyMethodName;
+  readonly proudUpToMm: number;
+  readonly lowUpToMm: number;
+  readonly mostPlies: number;
+  readonly mostKinds: number;
+  readonly taperRatio: number;
+  readonly smallestStepMm: number;
+  readonly worstPrintThrough: number;
+  readonly assumptions: readonly Assumption[];
+}
+
+const practice: Cite = { source: 'COMMON-PRACTICE' };
+
+/** Every default, with its reason and where it is from. */
+const defaults = {
+  method: {
+    at: '/method',
+    value: 'class-bv',
+    meaning: 'method for the properties of plies',
+    shown: 'the BV set',
+    because: 'it covers mat, woven and unidirectional in three resins, with strengths',
+    cite: { source: 'BV-NR546-2022', clause: 'section 5' },
+  },
+  flush: {
+    at: '/flush',
+    value: { proudUpToMm: 0.5, lowUpToMm: 1 },
+    meaning: 'level of the new skin',
+    shown: '0.5 mm proud to 1 mm low',
+    because: 'what is faired without a visible hump, and what fairing fills',
+    cite: practice,
+  },
+  mostKinds: {
+    at: '/limits/mostKinds',
+    value: 3,
+    meaning: 'most kinds of fabric in one skin',
+    shown: '3',
+    because: 'fewer rolls, fewer mistakes',
+    cite: practice,
+  },
+  smallestStepMm: {
+    at: '/limits/smallestStepMm',
+    value: 5,
+    meaning: 'smallest step between ply edges, on average',
+    shown: '5 mm',
+    because: 'smaller steps cannot be laid true by hand',
+    cite: practice,
+  },
+  worstPrintThrough: {
+    at: '/limits/worstPrintThrough',
+    value: 1,
+    meaning: 'most that the outer ply may print through',
+    shown: '1 of 3',
+    because: 'the pattern of roving shows through gloss paint',
+    cite: practice,
+  },
+} as const;
+
+const USUAL_PLIES = 8;
+const MOST_PLIES = 12;
+/** What a heavy ply adds; a skin takes a few lighter ones against the core and at the top. */
+const HEAVY_PLY_MM = 1;
+
+/** Eight plies, and for skins of more than eight heavy ones as many as those and two. */
+function usualPlies(thicknessMm: number): Standard & { readonly at: string; readonly value: number } {
+  const value = Math.min(MOST_PLIES, Math.max(USUAL_PLIES, Math.ceil(thicknessMm / HEAVY_PLY_MM) + 2));
+  return {
+    at: '/limits/mostPlies',
+    value,
+    meaning: 'most plies',
+    shown: String(value),
+    cite: practice,
+    because:
+      value === USUAL_PLIES
+        ? 'more than the skins of small decks need'
+        : `plies of about ${HEAVY_PLY_MM} mm on a skin of ${thicknessMm} mm`,
+  };
+}
+
+export function settle({ oldSkin, method, flush, limits = {} }: ScheduleRequest): SettledRequest {
+  const standards = {
+    ...defaults,
+    mostPlies: usualPlies(oldSkin.thicknessMm),
+    taperRatio: { at: '/limits/taperRatio', ...usualTaper(oldSkin.thicknessMm) },
+  };
+  const settled = {
+    method: method ?? defaults.method.value,
+    ...(flush ?? defaults.flush.value),
+    mostPlies: limits.mostPlies ?? standards.mostPlies.value,
+    mostKinds: limits.mostKinds ?? defaults.mostKinds.value,
+    taperRatio: limits.taperRatio ?? standards.taperRatio.value,
+    smallestStepMm: limits.smallestStepMm ?? defaults.smallestStepMm.value,
+    worstPrintThrough: limits.worstPrintThrough ?? defaults.worstPrintThrough.value,
+  };
+  const given: Readonly<Record<string, unknown>> = { method, flush, ...limits };
+  const assumptions = Object.entries(standards).flatMap(([name, standard]) =>
+    given[name] === undefined ? [assumptionOf(standard.at, standard)] : [],
+  );
+  return { ...settled, assumptions };
+}
+
+export const MOST_FABRICS = 40;
+
+export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {
+  const { oldSkin, fabrics, resin, method, flush } = request;
+  const methodFault =
+    method === undefined || findPlyMethod(method) !== undefined
+      ? []
+      : [
+          problem('not-one-of', '/method', {
+            value: String(method),
+            choices: plyMethods.map(({ name }) => name).join(', '),
+          }),
+        ];
+  return [
+    ...rangeFaults('/oldSkin/thicknessMm', oldSkin.thicknessMm, { above: 0, upTo: 40 }),
+    ...(oldSkin.plies === undefined ? [] : countFaults('/oldSkin/plies', oldSkin.plies.length, 1, 60)),
+    ...(oldSkin.resin === undefined
+      ? []
+      : basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin: oldSkin.resin }).map((found) => ({
+          ...found,
+          at: `/oldSkin${found.at}`,
+        }))),
+    ...basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin }),
+    ...methodFault,
+    ...countFaults('/fabrics', fabrics.length, 1, MOST_FABRICS),
+    ...fabrics.flatMap(offerFaults),
+    ...priceFaults(fabrics),
+    ...(flush === undefined
+      ? []
+      : [
+          ...rangeFaults('/flush/proudUpToMm', flush.proudUpToMm, { from: 0, upTo: 20 }),
+          ...rangeFaults('/flush/lowUpToMm', flush.lowUpToMm, { from: 0, upTo: 20 }),
+        ]),
+    ...limitFaults(request.limits ?? {}),
+    ...panelFaults(request.panel),
+    ...thickerThanDeck(request),
+  ];
+}
+
+const offerFaults = (
+  { pricePerM2, turnsDeg, fibreMassFraction }: FabricOffer,
+  i: number,
+): readonly Problem[] => [
+  ...optionalRangeFaults(`/fabrics/${i}/pricePerM2`, pricePerM2, { from: 0, upTo: 10_000_000 }),
+  ...optionalRangeFaults(`/fabrics/${i}/fibreMassFraction`, fibreMassFraction, { above: 0, below: 1 }),
+  ...(turnsDeg === undefined ? [] : countFaults(`/fabrics/${i}/turnsDeg`, turnsDeg.length, 1, 6)),
+  ...(turnsDeg ?? []).flatMap((turn, j) =>
+    rangeFaults(`/fabrics/${i}/turnsDeg/${j}`, turn, { from: -180, upTo: 180 }),
+  ),
+];
+
+/** Some prices but not all would rank the unpriced as free. */
+function priceFaults(fabrics: readonly FabricOffer[]): readonly Problem[] {
+  const isPriced = fabrics.map(({ pricePerM2 }) => pricePerM2 !== undefined);
+  if (!isPriced.includes(true)) return [];
+  return isPriced.flatMap((priced, i) =>
+    priced
+      ? []
+      : [
+          problem('missing', `/fabrics/${i}/pricePerM2`, {
+            expected: 'a price for every fabric, or for none',
+          }),
+        ],
+  );
+}
+
+const limitFaults = ({
+  mostPlies,
+  mostKinds,
+  taperRatio,
+  smallestStepMm,
+  worstPrintThrough,
+}: ScheduleLimits): readonly Problem[] => [
+  ...wholeFaults('/limits/mostPlies', mostPlies, MOST_PLIES),
+  ...wholeFaults('/limits/mostKinds', mostKinds, 12),
+  ...optionalRangeFaults('/limits/taperRatio', taperRatio, { from: 1, upTo: 100 }),
+  ...optionalRangeFaults('/limits/smallestStepMm', smallestStepMm, { above: 0, upTo: 100 }),
+  ...optionalRangeFaults('/limits/worstPrintThrough', worstPrintThrough, { from: 0, upTo: 3 }),
+];
+
+const wholeFaults = (at: string, value: number | undefined, upTo: number): readonly Problem[] =>
+  value !== undefined && Number.isFinite(value) && !Number.isInteger(value)
+    ? [problem('out-of-range', at, { value, range: `a whole number from 1 to ${upTo}` })]
+    : optionalRangeFaults(at, value, { from: 1, upTo });
+
+/** A skin thicker than core and other skin together is not the skin of a sandwich: one of the two was mistaken. */
+function thickerThanDeck({ oldSkin: { thicknessMm }, panel }: ScheduleRequest): readonly Problem[] {
+  if (panel === undefined) return [];
+  const rest = panel.core.thicknessMm + panel.otherSkin.thicknessMm;
+  return thicknessMm > rest && rest > 0
+    ? [
+        problem('contradiction', '/oldSkin/thicknessMm', {
+          other: 'the rest of the panel',
+          why: `the skin is ${thicknessMm} mm and core with other skin ${rest} mm; a deck's skin is thinner than that`,
+        }),
+      ]
+    : [];
+}
+
+const panelFaults = (panel: PanelBelow | undefined): readonly Problem[] =>
+  panel === undefined
+    ? []
+    : [
+        ...coreFaults('/panel/core', panel.core),
+        ...(panel.newCore === undefined ? [] : coreFaults('/panel/newCore', panel.newCore)),
+        ...rangeFaults('/panel/otherSkin/thicknessMm', panel.otherSkin.thicknessMm, { above: 0, upTo: 40 }),
+        ...rangeFaults('/panel/otherSkin/alongNPerMm', panel.otherSkin.alongNPerMm, {
+          above: 0,
+          upTo: 10_000_000,
+        }),
+        ...rangeFaults('/panel/otherSkin/acrossNPerMm', panel.otherSkin.acrossNPerMm, {
+          above: 0,
+          upTo: 10_000_000,
+        }),
+      ];
+
+const coreFaults = (at: string, { thicknessMm, youngMPa }: CoreLayer): readonly Problem[] => [
+  ...rangeFaults(`${at}/thicknessMm`, thicknessMm, { above: 0, upTo: 200 }),
+  ...rangeFaults(`${at}/youngMPa`, youngMPa, { from: 0, upTo: 50_000 }),
+];

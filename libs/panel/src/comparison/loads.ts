@@ -1,0 +1,262 @@
+import { fraction, kg, kPa, m, mm, mPaFromKPa, newton, type In } from '#lib/units';
+import { assumed, computeChecked, derived, entered, type Figure } from '#lib/provenance';
+import { CLASS_DECK_PRESSURE_KPA } from '../yardstick/class-rules.js';
+import { footSideMm, HEEL_RADIUS_MM } from './panel-faults.js';
+import type { CraftForPanel, LoadRequest, PanelCheckRequest, PanelSize } from './panel-request.js';
+import { everywhere, type RectangularLoad } from '../plate/plate.js';
+import {
+  areaReduction,
+  deckPressure,
+  designCategoryFactor,
+  lengthwiseFactor,
+  motorDeckBasePressure,
+  sailDeckBasePressure,
+} from '../yardstick/yardstick.js';
+
+export interface Foot {
+  readonly forceN: number;
+  readonly radiusMm: number;
+}
+
+export interface ResolvedLoad {
+  readonly code: string;
+  readonly title: string;
+  readonly rectangle: RectangularLoad;
+  readonly pressure: Figure<'kPa'>;
+  /** Set for a person: the dent of the skin is checked too. */
+  readonly foot?: Foot;
+}
+
+/** One person on one foot. */
+const PERSON_N = 1000;
+
+export type LoadedPanel = Pick<PanelCheckRequest, 'panel' | 'craft' | 'loads'>;
+
+/** Loads as asked, or a person and the deck pressure that can be established. */
+export function loadsOf(request: LoadedPanel): readonly ResolvedLoad[] {
+  const fallback: readonly LoadRequest[] = [
+    { kind: request.craft === undefined ? 'class-deck' : 'yardstick' },
+    { kind: 'person' },
+  ];
+  const asked = request.loads ?? fallback;
+  const resolved = asked.map((load, at) => resolve(load, `/loads/${at}`, request));
+  return resolved.map((load, at) => ({ ...load, code: uniqueCode(resolved, at) }));
+}
+
+/** The kind alone where it stands once, otherwise numbered. */
+function uniqueCode(all: readonly ResolvedLoad[], at: number): string {
+  const { code } = all[at];
+  const before = all.slice(0, at).filter((other) => other.code === code).length;
+  return all.filter((other) => other.code === code).length === 1 ? code : `${code}-${before + 1}`;
+}
+
+function resolve(load: LoadRequest, at: string, { panel, craft }: LoadedPanel): ResolvedLoad {
+  switch (load.kind) {
+    case 'pressure':
+      return overall(
+        'pressure',
+        load.name ?? 'Uniform pressure',
+        entered('kPa', kPa(load.pressureKPa), 'pressure given', `${at}/pressureKPa`),
+        panel,
+      );
+    case 'patch':
+      return patchLoad(load, at);
+    case 'person':
+      return personLoad(load, at, panel);
+    case 'class-deck':
+      return overall(
+        'class-deck',
+        load.name ?? 'Weather deck pressure of a class rule',
+        classPressure(at),
+        panel,
+      );
+    case 'yardstick':
+      return overall(
+        'yardstick',
+        load.name ?? 'Small-craft yardstick pressure',
+        yardstickPressure(craft, panel),
+        panel,
+      );
+  }
+}
+
+const overall = (code: string, title: string, pressure: Figure<'kPa'>, panel: PanelSize): ResolvedLoad => ({
+  code,
+  title,
+  pressure,
+  rectangle: everywhere(panel, mPaFromKPa(pressure.value)),
+});
+
+const classPressure = (at: string): Figure<'kPa'> =>
+  assumed('kPa', kPa(CLASS_DECK_PRESSURE_KPA), 'weather deck pressure', {
+    at,
+    because: 'least pressure a class rule asks on a weather deck',
+    cite: { source: 'LR-SSC-2020', clause: 'part 5 chapter 4' },
+  });
+
+function patchLoad(load: Extract<LoadRequest, { kind: 'patch' }>, at: string): ResolvedLoad {
+  const force = entered('N', newton(load.forceN), 'force on the patch', `${at}/forceN`);
+  return spread('patch', load.name ?? 'Load on a patch', force, {
+    lengthX: entered('mm', mm(load.lengthXMm), 'patch along x', `${at}/lengthXMm`),
+    widthY: entered('mm', mm(load.widthYMm), 'patch along y', `${at}/widthYMm`),
+    xMm: load.xMm,
+    yMm: load.yMm,
+  });
+}
+
+function personLoad(
+  load: Extract<LoadRequest, { kind: 'person' }>,
+  at: string,
+  panel: PanelSize,
+): ResolvedLoad {
+  const forceN = load.forceN ?? PERSON_N;
+  const radiusMm = load.heelRadiusMm ?? HEEL_RADIUS_MM;
+  const force =
+    load.forceN === undefined
+      ? assumed('N', newton(forceN), 'one person on one foot', {
+          at: `${at}/forceN`,
+          because: 'one person landing on one foot; codes give 75 to 82.5 kg a person, 736 to 809 N standing',
+          cite: { source: 'COMMON-PRACTICE' },
+          low: 736,
+          high: 1500,
+        })
+      : entered('N', newton(forceN), 'force of the foot', `${at}/forceN`);
+  const side = mm(footSideMm(radiusMm));
+  const cite = {
+    source: 'FROM-MEMORY',
+    note: 'heel taken as a disc; contact was not found in any published source',
+  };
+  const size =
+    load.heelRadiusMm === undefined
+      ? assumed('mm', side, 'square with the area of a heel', {
+          at: `${at}/heelRadiusMm`,
+          because: 'heel of 30 mm radius',
+          cite,
+          low: 35,
+          high: 90,
+        })
+      : entered('mm', side, 'square with the area of the heel given', `${at}/heelRadiusMm`);
+  const resolved = spread('person', load.name ?? 'A person on one foot', force, {
+    lengthX: size,
+    widthY: size,
+    xMm: load.xMm ?? panel.lengthXMm / 2,
+    yMm: load.yMm ?? panel.widthYMm / 2,
+  });
+  return { ...resolved, foot: { forceN, radiusMm } };
+}
+
+interface PatchSize {
+  readonly lengthX: Figure<'mm'>;
+  readonly widthY: Figure<'mm'>;
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+function spread(
+  code: string,
+  title: string,
+  force: Figure<'N'>,
+  { lengthX, widthY, xMm, yMm }: PatchSize,
+): ResolvedLoad {
+  const pressureMPa = force.value / (lengthX.value * widthY.value);
+  const pressure = derived('kPa', kPa(pressureMPa * KPA_PER_MPA), 'pressure under the load', {
+    formula: 'panel.patch-pressure',
+    title: 'Force over area',
+    symbol: 'q',
+    cite: { source: 'ARITHMETIC' },
+    inputs: { force, lengthX, widthY },
+  });
+  const rectangle = {
+    pressureMPa,
+    x1Mm: xMm - lengthX.value / 2,
+    x2Mm: xMm + lengthX.value / 2,
+    y1Mm: yMm - widthY.value / 2,
+    y2Mm: yMm + widthY.value / 2,
+  };
+  return { code, title, pressure, rectangle };
+}
+
+const KPA_PER_MPA = 1000;
+
+export const shortSideOf = ({ lengthXMm, widthYMm }: PanelSize): Figure<'mm'> => {
+  const isAcross = widthYMm <= lengthXMm;
+  return entered(
+    'mm',
+    mm(Math.min(lengthXMm, widthYMm)),
+    'short side of the panel',
+    isAcross ? '/panel/widthYMm' : '/panel/lengthXMm',
+  );
+};
+
+export const longSideOf = ({ lengthXMm, widthYMm }: PanelSize): Figure<'mm'> => {
+  const isAcross = widthYMm > lengthXMm;
+  return entered(
+    'mm',
+    mm(Math.max(lengthXMm, widthYMm)),
+    'long side of the panel',
+    isAcross ? '/panel/widthYMm' : '/panel/lengthXMm',
+  );
+};
+
+/** The craft was asked for when the request was read. */
+function yardstickPressure(craft: CraftForPanel | undefined, panel: PanelSize): Figure<'kPa'> {
+  if (craft === undefined) return classPressure('/craft');
+  const massLoadedKg = entered(
+    'kg',
+    kg(craft.massLoadedKg),
+    'mass of the loaded craft',
+    '/craft/massLoadedKg',
+  );
+  const basePressure =
+    craft.craftType === 'motor'
+      ? computeChecked(motorDeckBasePressure, { lengthWaterlineM: waterlineOf(craft) })
+      : computeChecked(sailDeckBasePressure, { massLoadedKg });
+  const areaFactor = computeChecked(areaReduction, {
+    shortSideMm: shortSideOf(panel),
+    longSideMm: longSideOf(panel),
+    massLoadedKg,
+    floorFactor: assumed('1', fraction(0.4), 'least area factor of a sandwich', {
+      at: '/craft',
+      because: 'the panel is a sandwich',
+      cite: { source: 'ISO-12215-5-2008', clause: 'eq. 3' },
+    }),
+  });
+  const kL = computeChecked(lengthwiseFactor, {
+    shareOfWaterline: stated(
+      craft.shareOfWaterline,
+      1,
+      'place along the waterline',
+      '/craft/shareOfWaterline',
+    ),
+    dynamicLoadFactor: stated(craft.dynamicLoadFactor, 3, 'dynamic load factor', '/craft/dynamicLoadFactor'),
+  });
+  return computeChecked(deckPressure, {
+    basePressure,
+    areaFactor,
+    categoryFactor: categoryOf(craft),
+    lengthwiseFactor: kL,
+  });
+}
+
+const stated = (given: number | undefined, otherwise: number, meaning: string, at: string): Figure<'1'> =>
+  given === undefined
+    ? assumed('1', fraction(otherwise), meaning, {
+        at,
+        because: 'the most severe place; the least factor the yardstick allows',
+        cite: { source: 'ISO-12215-5-2008', clause: 'eq. 4' },
+      })
+    : entered('1', fraction(given), meaning, at);
+
+export const waterlineOf = (craft: CraftForPanel): Figure<'m'> =>
+  entered('m', m(craft.lengthWaterlineM), 'length of the waterline', '/craft/lengthWaterlineM');
+
+export const categoryOf = ({ designCategory }: CraftForPanel): Figure<'1'> => {
+  const value: In<'1'> = fraction(designCategoryFactor[designCategory]);
+  return derived('1', value, 'design category factor', {
+    formula: 'panel.yardstick.category-factor',
+    title: `Category ${designCategory} in table 2`,
+    symbol: 'k_DC',
+    cite: { source: 'ISO-12215-5-2008', clause: 'table 2' },
+    inputs: { category: entered('1', value, `category ${designCategory}`, '/craft/designCategory') },
+  });
+};

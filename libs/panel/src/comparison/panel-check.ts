@@ -1,0 +1,490 @@
+import { andThen, pointer, problem, refusal, success, unlessProblems, type Outcome } from '#lib/kernel';
+import { assumptionsOf, type Assumed, type Figure } from '#lib/provenance';
+import { inWords, type PanelCheckItem, type ReasonedCheck } from './check.js';
+import {
+  besideBuilt,
+  edgesOf,
+  ratiosOf,
+  reasonedChecks,
+  shortfallsOf,
+  type Ratio,
+  type ReasonedRatio,
+} from './restoration.js';
+import { criteriaOf, type ResolvedCriteria } from './criteria.js';
+import { fittingChecks, isHighlyLoaded } from './fitting-checks.js';
+import { largeDeflection } from '../plate/large-deflection.js';
+import { loadsOf, type ResolvedLoad } from './loads.js';
+import { openSkinAnswer, type OpenSkinAnswer } from '../plate/open-skin.js';
+import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
+import type { PanelCheckRequest } from './panel-request.js';
+import type { Rectangle, RectangularLoad } from '../plate/plate.js';
+import type { PlateModel } from '../plate/plate-answer.js';
+import { membraneStiffness } from '../plate/sandwich-section.js';
+import {
+  analyseInnerSkin,
+  analyseSandwich,
+  figuresOf,
+  stateAsFound,
+  type AnalysedState,
+  type Setting,
+  type Working,
+} from './state-analysis.js';
+import type { StateName } from '../plate/states.js';
+
+/** The four states of one panel under the same loads. A comparison, never a design approval. */
+export interface PanelAnswer {
+  readonly verdict: 'restored' | 'not-restored';
+  /** Every ratio below 1, worst first. */
+  readonly shortfalls: readonly string[];
+  readonly states: readonly StateAnswer[];
+  /** As built over repaired: at least 1 means that the repair gives back what there was. */
+  readonly ratios: readonly Ratio[];
+  readonly opened: OpenSkinAnswer;
+  readonly fittings: readonly PanelCheckItem[];
+  readonly loads: readonly LoadResult[];
+  readonly cautions: readonly PanelCaution[];
+  readonly assumptions: readonly PanelAssumption[];
+  readonly limits: readonly string[];
+  /** Greatest estimated relative error of the series and polynomials. */
+  readonly truncation: number;
+  /** Derivations of the keys asked for in `explain`. */
+  readonly explained?: Readonly<Record<string, Figure>>;
+}
+
+/** A check that carries its utilisation with everything that came from. */
+export type ExplainedCheck = PanelCheckItem & { readonly why?: Figure };
+
+export interface StateResult extends StateAnswer {
+  readonly checks: readonly ExplainedCheck[];
+}
+
+/** The comparison with every derivation, for a document that keeps them. */
+export interface PanelCheck extends PanelAnswer {
+  readonly states: readonly StateResult[];
+  readonly fittings: readonly ExplainedCheck[];
+  /** By the key of each check, ratio and load. */
+  readonly derivations: Readonly<Record<string, Figure>>;
+}
+
+export interface LoadResult {
+  readonly key: string;
+  readonly code: string;
+  readonly title: string;
+  readonly pressureKPa: number;
+}
+
+export interface StateAnswer {
+  readonly state: StateName;
+  readonly section: SectionResult;
+  readonly responses: readonly Response[];
+  readonly checks: readonly PanelCheckItem[];
+  /** Greatest utilisation and where it is. */
+  readonly governing?: { readonly code: string; readonly load?: string; readonly utilisation: number };
+}
+
+export interface SectionResult {
+  readonly bendingXNmm: number;
+  readonly bendingYNmm: number;
+  readonly shearNPerMm: number;
+  readonly membraneXNPerMm: number;
+  readonly membraneYNPerMm: number;
+  readonly leverMm: number;
+  /** How far the thin-skin engineering form is from the exact section. */
+  readonly thinSkinError: number;
+  readonly isThinSkinFair: boolean;
+}
+
+export interface Response {
+  readonly load: string;
+  readonly working: Working;
+  /** With the pull of a sagging skin between held edges, where the inner skin is alone and slack. */
+  readonly deflectionMm: number;
+  /** By plate bending alone. */
+  readonly linearDeflectionMm: number;
+  readonly deflectionAt: readonly [number, number];
+  readonly greatestMomentXN: number;
+  readonly greatestMomentYN: number;
+  readonly greatestShearNPerMm: number;
+}
+
+export interface PanelCaution {
+  readonly code: string;
+  readonly severity: 'danger' | 'warning' | 'caution';
+  readonly text: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+export interface PanelAssumption {
+  readonly at: string;
+  readonly meaning: string;
+  readonly value: string;
+  readonly because: string;
+  readonly source: string;
+}
+
+/** Compares the panel as built, as found, opened and repaired, or says everything that stands in the way. */
+export function panelCheck(request: PanelCheckRequest): Outcome<PanelCheck> {
+  const faults = faultsOfRequest(request);
+  return faults.length > 0 ? refusal(...faults) : success(checked(request));
+}
+
+/** The same without the derivations, which are long, but for those asked for in `explain`. */
+export const panelAnswer = (request: PanelCheckRequest): Outcome<PanelAnswer> =>
+  andThen(panelCheck(request), ({ derivations, ...check }) => {
+    const plain = {
+      ...check,
+      states: check.states.map((state) => ({ ...state, checks: state.checks.map(withoutWhy) })),
+      fittings: check.fittings.map(withoutWhy),
+    };
+    return explainedAnswer(plain, derivations, request.explain ?? []);
+  });
+
+function withoutWhy(check: ExplainedCheck): PanelCheckItem {
+  const { why, ...item } = check;
+  return why === undefined ? check : item;
+}
+
+function explainedAnswer(
+  answer: PanelAnswer,
+  derivations: PanelCheck['derivations'],
+  keys: readonly string[],
+): Outcome<PanelAnswer> {
+  if (keys.length === 0) return success(answer);
+  const unknown = keys.flatMap((key, at) =>
+    Object.hasOwn(derivations, key)
+      ? []
+      : [
+          problem('not-one-of', pointer('/explain', at), {
+            value: key,
+            choices:
+              'the keys of the checks, ratios and loads of this answer, such as repaired:person:core-shear',
+          }),
+        ],
+  );
+  return unlessProblems(unknown, () => ({
+    ...answer,
+    explained: Object.fromEntries(keys.map((key) => [key, derivations[key]])),
+  }));
+}
+
+function checked(request: PanelCheckRequest): PanelCheck {
+  const criteria = criteriaOf(request.criteria ?? {});
+  const loads = loadsOf(request);
+  const states = analysed(request, loads);
+  const [built, ...others] = states.map((state) => reasonedChecks(state, request, { loads, criteria }));
+  const reasoned = [
+    built,
+    ...others.map((checks, at) => (states[at + 1].name === 'repaired' ? besideBuilt(built, checks) : checks)),
+  ];
+  const ratios = ratiosOf(reasoned[0], reasoned[reasoned.length - 1]);
+  const shortfalls = shortfallsOf(ratios.map(({ ratio }) => ratio));
+  const fittings = (request.fittings ?? []).flatMap((fitting, at) =>
+    fittingChecks(fitting, `/fittings/${at}`, request.repaired, criteria),
+  );
+  const opened = openedOf(request, criteria, readySkin(request, states));
+  const truncation = Math.max(
+    ...states.flatMap(({ loaded }) => loaded.map(({ answer }) => answer.truncation)),
+  );
+  const all = [...reasoned.flat(), ...fittings];
+  return {
+    verdict: shortfalls.length === 0 ? 'restored' : 'not-restored',
+    shortfalls,
+    states: states.map((state, at) => resultOf(state, reasoned[at].map(explained))),
+    ratios: ratios.map(({ ratio }) => ratio),
+    opened,
+    fittings: fittings.map(explained),
+    loads: loads.map(({ code, title, pressure }) => ({
+      key: `load:${code}`,
+      code,
+      title,
+      pressureKPa: pressure.value,
+    })),
+    cautions: [...cautionsOf(request, opened), ...unsettledCaution(truncation)],
+    assumptions: assumptionsFrom(request, all),
+    limits,
+    truncation,
+    derivations: derivationsOf(all, ratios, loads),
+  };
+}
+
+const explained = ({ item, why }: ReasonedCheck): ExplainedCheck =>
+  why === undefined ? item : { ...item, why };
+
+function derivationsOf(
+  checks: readonly ReasonedCheck[],
+  ratios: readonly ReasonedRatio[],
+  loads: readonly ResolvedLoad[],
+): PanelCheck['derivations'] {
+  return Object.fromEntries([
+    ...checks.flatMap(({ item, why }) => (why === undefined ? [] : [[item.key, why] as const])),
+    ...ratios.map(({ ratio, why }) => [ratio.key, why] as const),
+    ...loads.map(({ code, pressure }) => [`load:${code}`, pressure] as const),
+  ]);
+}
+
+function analysed(request: PanelCheckRequest, loads: readonly ResolvedLoad[]): readonly AnalysedState[] {
+  const setting = { size: request.panel, edges: edgesOf(request.panel), loads };
+  const found = stateAsFound(request);
+  const builtFigures = figuresOf(request.asBuilt, '/asBuilt');
+  return [
+    analyseSandwich('as-built', request.asBuilt, setting, builtFigures),
+    analyseSandwich('as-found', found.values, setting, found.figures),
+    analyseInnerSkin(request.asBuilt, openedSetting(request, setting), builtFigures),
+    analyseSandwich('repaired', request.repaired, setting, figuresOf(request.repaired, '/repaired')),
+  ];
+}
+
+/** The opening where its size was given, with pressures all over it and a person at its middle; otherwise the whole panel. */
+function openedSetting({ opened = {}, panel }: PanelCheckRequest, setting: Setting): Setting {
+  if (opened.lengthXMm === undefined && opened.widthYMm === undefined && opened.edges === undefined)
+    return setting;
+  const size = {
+    lengthXMm: opened.lengthXMm ?? panel.lengthXMm,
+    widthYMm: opened.widthYMm ?? panel.widthYMm,
+  };
+  const edge = opened.edges ?? 'simply-supported';
+  const loads = setting.loads.map((load) => ({ ...load, rectangle: movedInto(load.rectangle, panel, size) }));
+  return { size, edges: { xStart: edge, xEnd: edge, yStart: edge, yEnd: edge }, loads };
+}
+
+function movedInto(load: RectangularLoad, panel: Rectangle, opening: Rectangle): RectangularLoad {
+  const along = Math.min(
+    load.x2Mm - load.x1Mm >= panel.lengthXMm ? opening.lengthXMm : load.x2Mm - load.x1Mm,
+    opening.lengthXMm,
+  );
+  const across = Math.min(
+    load.y2Mm - load.y1Mm >= panel.widthYMm ? opening.widthYMm : load.y2Mm - load.y1Mm,
+    opening.widthYMm,
+  );
+  return {
+    pressureMPa: load.pressureMPa,
+    x1Mm: (opening.lengthXMm - along) / 2,
+    x2Mm: (opening.lengthXMm + along) / 2,
+    y1Mm: (opening.widthYMm - across) / 2,
+    y2Mm: (opening.widthYMm + across) / 2,
+  };
+}
+
+function resultOf(state: AnalysedState, checks: readonly ExplainedCheck[]): StateResult {
+  const governing = governingOf(checks);
+  return {
+    state: state.name,
+    section: sectionOf(state),
+    responses: state.loaded.map((loaded) => responseOf(state, loaded)),
+    checks,
+    ...(governing === undefined ? {} : { governing }),
+  };
+}
+
+function sectionOf({ name, values, section, loaded }: AnalysedState): SectionResult {
+  const { stiffness } = name === 'opened' ? loaded[0] : section;
+  const alone = values.inner.thicknessMm;
+  const membrane =
+    name === 'opened'
+      ? { xNPerMm: values.inner.modulusXMPa * alone, yNPerMm: values.inner.modulusYMPa * alone }
+      : membraneStiffness(values);
+  return {
+    bendingXNmm: stiffness.d11,
+    bendingYNmm: stiffness.d22,
+    shearNPerMm: stiffness.sx,
+    membraneXNPerMm: membrane.xNPerMm,
+    membraneYNPerMm: membrane.yNPerMm,
+    leverMm: name === 'opened' ? 0 : section.leverMm,
+    thinSkinError: section.thinSkinError,
+    isThinSkinFair: section.isThinSkinFair,
+  };
+}
+
+function responseOf(
+  { values, size }: AnalysedState,
+  { load, working, answer }: AnalysedState['loaded'][number],
+): Response {
+  const greatest = (pick: (fields: (typeof answer.spots)[number]['fields']) => number): number =>
+    Math.max(...answer.spots.map(({ fields }) => Math.abs(pick(fields))));
+  return {
+    load: load.code,
+    working,
+    linearDeflectionMm: answer.deflectionMm,
+    deflectionMm:
+      working === 'inner-skin-alone'
+        ? largeDeflection(values.inner, size, answer.deflectionMm).deflectionMm
+        : answer.deflectionMm,
+    deflectionAt: [answer.deflectionAt.xMm, answer.deflectionAt.yMm],
+    greatestMomentXN: greatest(({ mx }) => mx),
+    greatestMomentYN: greatest(({ my }) => my),
+    greatestShearNPerMm: greatest(({ qx, qy }) => Math.hypot(qx, qy)),
+  };
+}
+
+function governingOf(checks: readonly PanelCheckItem[]): StateResult['governing'] {
+  return checks.reduce<StateResult['governing']>(
+    (worst, { code, load, utilisation }) =>
+      utilisation === undefined || utilisation <= (worst?.utilisation ?? 0)
+        ? worst
+        : { code, utilisation, ...(load === undefined ? {} : { load }) },
+    undefined,
+  );
+}
+
+const PERCENT = 100;
+
+const SAG_MM = 1;
+const CLAMP_KPA = 2;
+const PERSON_N = 1000;
+
+/** The opened state's plate serves for the clamp load too where both take the same edges. */
+function readySkin(
+  { opened = {}, panel }: PanelCheckRequest,
+  states: readonly AnalysedState[],
+): PlateModel | undefined {
+  const takesPanelEdges =
+    opened.lengthXMm === undefined && opened.widthYMm === undefined && opened.edges === undefined;
+  const isSupported = Object.values(edgesOf(panel)).every((edge) => edge === 'simply-supported');
+  return takesPanelEdges && !isSupported
+    ? undefined
+    : states.find(({ name }) => name === 'opened')?.skinModel;
+}
+
+function openedOf(
+  { opened = {}, panel, asBuilt }: PanelCheckRequest,
+  criteria: ResolvedCriteria,
+  ready: PlateModel | undefined,
+): OpenSkinAnswer {
+  return openSkinAnswer(
+    {
+      skin: asBuilt.inner,
+      lengthXMm: opened.lengthXMm ?? panel.lengthXMm,
+      widthYMm: opened.widthYMm ?? panel.widthYMm,
+      edges: opened.edges ?? 'simply-supported',
+      clampPressureKPa: opened.clampPressureKPa ?? CLAMP_KPA,
+      allowedSagMm: opened.allowedSagMm ?? SAG_MM,
+      personN: PERSON_N,
+      heelRadiusMm: HEEL_RADIUS_MM,
+      skinShare: criteria.skinShare.value,
+    },
+    ready,
+  );
+}
+
+/** Defaults that no figure carries, then every assumed leaf below the checks, each once. */
+function assumptionsFrom(
+  request: PanelCheckRequest,
+  checks: readonly ReasonedCheck[],
+): readonly PanelAssumption[] {
+  const { opened = {}, panel } = request;
+  const plain: readonly (PanelAssumption & { readonly isGiven: boolean })[] = [
+    {
+      isGiven: panel.edges !== undefined || panel.eachEdge !== undefined,
+      at: '/panel/edges',
+      meaning: 'edges of the panel',
+      value: 'simply-supported',
+      because: 'the cautious case for deflection and for the middle of the panel',
+      source: 'COMMON-PRACTICE',
+    },
+    {
+      isGiven: opened.lengthXMm !== undefined && opened.widthYMm !== undefined,
+      at: '/opened',
+      meaning: 'size of the opening',
+      value: 'the whole panel',
+      because: 'the largest it can be',
+      source: 'COMMON-PRACTICE',
+    },
+    {
+      isGiven: opened.edges !== undefined,
+      at: '/opened/edges',
+      meaning: 'edges of the opened inner skin',
+      value: 'simply-supported',
+      because: 'the cautious case for its sag',
+      source: 'COMMON-PRACTICE',
+    },
+    {
+      isGiven: opened.clampPressureKPa !== undefined,
+      at: '/opened/clampPressureKPa',
+      meaning: 'pressure on the new core',
+      value: `${CLAMP_KPA} kPa`,
+      because: 'a 20 kg bag on a tenth of a square metre',
+      source: 'COMMON-PRACTICE',
+    },
+    {
+      isGiven: opened.allowedSagMm !== undefined,
+      at: '/opened/allowedSagMm',
+      meaning: 'sag the new core may keep',
+      value: `${SAG_MM} mm`,
+      because: 'a sag the fairing hides',
+      source: 'FROM-MEMORY',
+    },
+  ];
+  const found = new Map<string, PanelAssumption>();
+  for (const { isGiven, ...assumption } of plain) if (!isGiven) found.set(assumption.at, assumption);
+  for (const figure of checks.flatMap(({ why }) => (why === undefined ? [] : assumptionsOf(why))))
+    noteAssumed(found, figure);
+  return [...found.values()];
+}
+
+function noteAssumed(found: Map<string, PanelAssumption>, { origin, meaning, value, unit }: Figure): void {
+  if (origin.kind !== 'assumed') return;
+  const key = `${origin.at} ${meaning}`;
+  if (!found.has(key))
+    found.set(key, {
+      at: origin.at,
+      meaning,
+      value: withUnit(value, unit, origin),
+      because: origin.because,
+      source: origin.cite.source,
+    });
+}
+
+const withUnit = (value: number, unit: string, { low, high }: Assumed): string => {
+  const spread = low === undefined || high === undefined ? '' : ` (${inWords(low)} to ${inWords(high)})`;
+  return `${inWords(value)}${unit === '1' ? '' : ` ${unit}`}${spread}`;
+};
+
+function cautionsOf({ fittings = [] }: PanelCheckRequest, opened: OpenSkinAnswer): readonly PanelCaution[] {
+  const heavy = fittings.filter(isHighlyLoaded);
+  return [
+    {
+      code: 'comparison-only',
+      severity: 'caution',
+      text: 'This compares a repair with the deck it replaces. It is no design approval and no statement that a standard is met; local rules and licensed or qualified people decide.',
+      because: 'yardsticks were read second-hand and material values are defaults',
+      source: 'COMMON-PRACTICE',
+    },
+    ...heavy.map(({ id }): PanelCaution => ({
+      code: 'highly-loaded-fitting',
+      severity: 'danger',
+      text: `${id} is a highly loaded fitting: its structure, backing and laminate are for a naval architect or a qualified surveyor.`,
+      because: 'its loads are not those of a walked-on deck',
+      source: 'COMMON-PRACTICE',
+    })),
+    ...opened.advice.map((text): PanelCaution => ({
+      code: 'open-inner-skin',
+      severity: 'warning',
+      text,
+      because: 'the inner skin alone is thin',
+      source: 'COMMON-PRACTICE',
+    })),
+  ];
+}
+
+const UNSETTLED = 0.01;
+
+/** Polynomials of a clamped panel more than four times as long as wide no longer settle. */
+const unsettledCaution = (truncation: number): readonly PanelCaution[] =>
+  truncation <= UNSETTLED
+    ? []
+    : [
+        {
+          code: 'unsettled',
+          severity: 'caution',
+          text: `The figures have settled to ${inWords(truncation * PERCENT)} % only: the panel is very long for its width. Its middle hardly feels its short ends: check it again four times as long as wide.`,
+          because: 'clamped edges are answered by polynomials',
+          source: 'PANEL-DERIVED',
+        },
+      ];
+
+const limits: readonly string[] = [
+  'The panel is a flat rectangle on four edges that do not sink; camber, hatches and uneven supports are left out.',
+  'Small deflections and elastic layers; fatigue, impact, moisture, heat and buckling of the whole panel under in-plane load are left out.',
+  'Stresses are direct stresses in x and y; twisting at the corners is left out.',
+];

@@ -1,0 +1,201 @@
+import { refusal, success, type Outcome } from '#lib/kernel';
+import type { Figure } from '#lib/provenance';
+import { inWords, type ReasonedCheck } from './check.js';
+import { criteriaOf, type ResolvedCriteria } from './criteria.js';
+import { loadsOf, type ResolvedLoad } from './loads.js';
+import { faultsOfRequest } from './panel-faults.js';
+import type { PanelCheckRequest } from './panel-request.js';
+import type { EdgeFixing, PlateEdges } from '../plate/plate-answer.js';
+import { analyseSandwich, figuresOf, type AnalysedState } from './state-analysis.js';
+import { checksOf, ratioFigure } from './state-checks.js';
+import type { SandwichValues } from '../plate/states.js';
+import { yardstickChecks } from './yardstick-checks.js';
+
+export interface Ratio {
+  readonly key: string;
+  readonly code: string;
+  readonly title: string;
+  readonly load?: string;
+  readonly ratio: number;
+  /** Share of what is allowed that the deck as built used, and that the repair uses. */
+  readonly asBuiltUtilisation: number;
+  readonly repairedUtilisation: number;
+}
+
+/** A panel and what it is judged by; of the states only the deck as built. */
+export type RestorationRequest = Pick<
+  PanelCheckRequest,
+  'panel' | 'asBuilt' | 'loads' | 'craft' | 'criteria'
+>;
+
+/** How one repair stands to the deck as built. */
+export interface Restoration {
+  readonly leastRatio: number;
+  /** Every ratio below 1, worst first. */
+  readonly shortfalls: readonly string[];
+}
+
+/**
+ * Judges one repair after another by the ratios of the panel check; the deck as built is analysed once.
+ * For a search that wants a repair which gives back all there was.
+ */
+export function restorationOf(
+  request: RestorationRequest,
+): Outcome<(repaired: SandwichValues) => Restoration> {
+  const faults = faultsOfRequest({ ...request, repaired: request.asBuilt });
+  if (faults.length > 0) return refusal(...faults);
+  const judgedBy = { loads: loadsOf(request), criteria: criteriaOf(request.criteria ?? {}) };
+  const setting = { size: request.panel, edges: edgesOf(request.panel), loads: judgedBy.loads };
+  const checksIn = (name: 'as-built' | 'repaired', values: SandwichValues): readonly ReasonedCheck[] =>
+    reasonedChecks(
+      analyseSandwich(
+        name,
+        values,
+        setting,
+        figuresOf(values, name === 'repaired' ? '/repaired' : '/asBuilt'),
+      ),
+      request,
+      judgedBy,
+    );
+  const built = checksIn('as-built', request.asBuilt);
+  return success((repaired) =>
+    restorationFrom(ratiosOf(built, checksIn('repaired', repaired)).map(({ ratio }) => ratio)),
+  );
+}
+
+const restorationFrom = (ratios: readonly Ratio[]): Restoration => ({
+  leastRatio: Math.min(...ratios.map(({ ratio }) => ratio)),
+  shortfalls: shortfallsOf(ratios),
+});
+
+export interface JudgedBy {
+  readonly loads: readonly ResolvedLoad[];
+  readonly criteria: ResolvedCriteria;
+}
+
+/** Every check of a state, each with what it came from. */
+export function reasonedChecks(
+  state: AnalysedState,
+  request: RestorationRequest,
+  { loads, criteria }: JudgedBy,
+): readonly ReasonedCheck[] {
+  const pressure = loads.find(({ code }) => code.startsWith('yardstick'))?.pressure;
+  const isWhole = state.name === 'as-built' || state.name === 'repaired';
+  const yardstick =
+    pressure === undefined || !isWhole
+      ? []
+      : yardstickChecks({
+          state: state.name,
+          values: state.values,
+          field: state.name === 'repaired' ? '/repaired' : '/asBuilt',
+          panel: request.panel,
+          pressure,
+          craft: request.craft,
+          criteria,
+        });
+  return [...state.loaded.flatMap((loaded) => checksOf(state, loaded, criteria)), ...yardstick];
+}
+
+/** Free edges were refused before. */
+export function edgesOf({ edges = 'simply-supported', eachEdge }: PanelCheckRequest['panel']): PlateEdges {
+  const known = (edge: string): EdgeFixing => (edge === 'clamped' ? 'clamped' : 'simply-supported');
+  const { xStart, xEnd, yStart, yEnd } = eachEdge ?? {
+    xStart: edges,
+    xEnd: edges,
+    yStart: edges,
+    yEnd: edges,
+  };
+  return { xStart: known(xStart), xEnd: known(xEnd), yStart: known(yStart), yEnd: known(yEnd) };
+}
+
+export interface ReasonedRatio {
+  readonly ratio: Ratio;
+  readonly why: Figure;
+}
+
+/** Stiffness and every check that both states answer for. */
+export function ratiosOf(
+  built: readonly ReasonedCheck[],
+  repaired: readonly ReasonedCheck[],
+): readonly ReasonedRatio[] {
+  return repaired.flatMap((after) => {
+    const before = built.find(({ item }) => item.code === after.item.code && item.load === after.item.load);
+    return before === undefined ? [] : ratioOf(before, after);
+  });
+}
+
+function ratioOf(before: ReasonedCheck, after: ReasonedCheck): readonly ReasonedRatio[] {
+  if (
+    before.item.utilisation === undefined ||
+    after.item.utilisation === undefined ||
+    before.why === undefined ||
+    after.why === undefined
+  )
+    return [];
+  const value = before.item.utilisation / after.item.utilisation;
+  const isStiffness = after.item.code === 'deflection';
+  const code = isStiffness ? 'stiffness' : after.item.code;
+  const title = isStiffness ? 'Stiffness' : after.item.title;
+  const { load } = after.item;
+  return [
+    {
+      ratio: {
+        key: ['ratio', load, code].filter((part) => part !== undefined).join(':'),
+        code,
+        title,
+        ratio: value,
+        asBuiltUtilisation: before.item.utilisation,
+        repairedUtilisation: after.item.utilisation,
+        ...(load === undefined ? {} : { load }),
+      },
+      why: ratioFigure(value, `${title}: as built over repaired`, {
+        asBuilt: before.why,
+        repaired: after.why,
+      }),
+    },
+  ];
+}
+
+/** Each check of the repair with what the deck as built came to; using no more of what is allowed is no worse. */
+export const besideBuilt = (
+  built: readonly ReasonedCheck[],
+  repaired: readonly ReasonedCheck[],
+): readonly ReasonedCheck[] =>
+  repaired.map((after) => {
+    const before = built.find(
+      ({ item }) => item.code === after.item.code && item.load === after.item.load,
+    )?.item;
+    if (before?.utilisation === undefined || after.item.utilisation === undefined) return after;
+    const isNoWorse = after.item.utilisation <= before.utilisation * (1 + AGREEMENT);
+    return {
+      ...after,
+      item: {
+        ...after.item,
+        asBuilt: { utilisation: before.utilisation, verdict: before.verdict, isNoWorse },
+      },
+    };
+  });
+
+/** Series and polynomials agree to about this; a smaller shortfall is no shortfall. */
+const AGREEMENT = 1e-6;
+
+/** In words, worst first: what the repair does not give back. */
+export const shortfallsOf = (ratios: readonly Ratio[]): readonly string[] =>
+  ratios
+    .filter(({ ratio }) => ratio < 1 - AGREEMENT)
+    .sort((a, b) => a.ratio - b.ratio)
+    .map(shortfallInWords);
+
+const shortfallInWords = ({ title, load, ratio, asBuiltUtilisation, repairedUtilisation }: Ratio): string =>
+  [
+    `${title}${load === undefined ? '' : ` under ${load.replaceAll('-', ' ')}`}: ${percentBelow(ratio)} % of what the deck had as built`,
+    ` (it used ${inWords(asBuiltUtilisation * PERCENT)} % of what is allowed, the repair uses ${inWords(repairedUtilisation * PERCENT)} %)`,
+  ].join('');
+
+const PERCENT = 100;
+
+/** Three digits, or as many as keep a shortfall from reading as 100 %. */
+function percentBelow(ratio: number): string {
+  const digits = [1, 2, 3, 4].find((decimals) => Number((ratio * PERCENT).toFixed(decimals)) < PERCENT) ?? 4;
+  return String(Number((ratio * PERCENT).toFixed(digits)));
+}

@@ -1,0 +1,23 @@
+export { geopotentialM, pumpDownTime, standardPressurePa, vacuumPressure } from './atmosphere.js';
+export {
+  ALLOWABLE_LAG,
+  battenSag,
+  battenScrewLoad,
+  lagAllowable,
+  lagConstantSi,
+  screwAllowable,
+  screwConstantSi,
+  screwUltimate,
+} from './battens.js';
+export { weightNeeded, weightPressure } from './dead-weight.js';
+export type { BondPressurePlan } from './bond-request.js';
+export type { BondPressureRequest } from './bond-request.js';
+export { planBondPressure } from './bond-pressure.js';
+export {
+  type InnerSkinCheck,
+  type PressMethod,
+  type PressOption,
+  type PressQuantity,
+  pressMethods,
+} from './bond-request.js';
+export { formulas } from './formulas.js';

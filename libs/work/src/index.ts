@@ -1,0 +1,21 @@
+export type { OperationFlags } from './operation.js';
+export { labourFor } from './labour.js';
+export { modifiers } from './modifiers.js';
+export { operations } from './operations/all.js';
+export { type OperationHours, operationsFor } from './labour.js';
+export { type Modifier, modifiersFor } from './modifiers.js';
+export {
+  type AppliesWhen,
+  type Consumes,
+  type Driver,
+  type DriverAmounts,
+  type GateKind,
+  type Operation,
+  type Phase,
+  type Strain,
+  type Wait,
+  appliesTo,
+  defineOperation,
+  drivers,
+  phases,
+} from './operation.js';

@@ -1,0 +1,93 @@
+import { problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
+import type { Skill } from '#lib/catalogue';
+import type { Cite } from '#lib/provenance';
+import { operations } from './operations/all.js';
+import { threePoint } from './operations/cites.js';
+import { modifiersFor, type Modifier } from './modifiers.js';
+import {
+  appliesTo,
+  drivers,
+  type Driver,
+  type DriverAmounts,
+  type Operation,
+  type OperationFlags,
+  type Phase,
+} from './operation.js';
+
+/** Hours of one operation on this job, and how they came about. */
+export interface OperationHours {
+  readonly code: string;
+  readonly title: string;
+  readonly phase: Phase;
+  readonly skill: Skill;
+  readonly driver: Driver;
+  readonly driverAmount: number;
+  readonly hoursPerDriver: ThreePoint;
+  readonly modifiers: readonly {
+    readonly code: string;
+    readonly title: string;
+    readonly factor: ThreePoint;
+    readonly cite: Cite;
+  }[];
+  readonly hours: ThreePoint;
+  readonly cite: Cite;
+}
+
+/** The operations that belong to a job with these drivers and flags, in trade order. */
+export function operationsFor(amounts: DriverAmounts, flags: OperationFlags): readonly Operation[] {
+  return operations.filter(
+    (operation) => appliesTo(operation.appliesWhen, flags) && amountOf(amounts, operation.driver) > 0,
+  );
+}
+
+/** Three-point hours per operation that has any: unit rate times driver times every modifier that touches it. */
+export function labourFor(amounts: DriverAmounts, flags: OperationFlags): Outcome<readonly OperationHours[]> {
+  const problems = driverFaults(amounts);
+  if (problems.length > 0) return refusal(...problems);
+  const worked = operationsFor(amounts, flags).filter(({ hours }) => hours.high > 0);
+  return success(worked.map((operation) => hoursOf(operation, amountOf(amounts, operation.driver), flags)));
+}
+
+function hoursOf(operation: Operation, driverAmount: number, flags: OperationFlags): OperationHours {
+  const { code, title, phase, skill, driver, hours, cite } = operation;
+  const applied = modifiersFor(operation, flags);
+  return {
+    code,
+    title,
+    phase,
+    skill,
+    driver,
+    driverAmount,
+    hoursPerDriver: hours,
+    cite,
+    modifiers: applied.map(({ code: name, title: words, factor, cite: source }) => ({
+      code: name,
+      title: words,
+      factor,
+      cite: source,
+    })),
+    hours: modified(hours, driverAmount, applied),
+  };
+}
+
+function modified(rate: ThreePoint, amount: number, applied: readonly Modifier[]): ThreePoint {
+  const factor = (pick: (point: ThreePoint) => number): number =>
+    applied.reduce((product, modifier) => product * pick(modifier.factor), amount);
+  return threePoint(
+    rate.low * factor(({ low }) => low),
+    rate.likely * factor(({ likely }) => likely),
+    rate.high * factor(({ high }) => high),
+  );
+}
+
+const amountOf = (amounts: DriverAmounts, driver: Driver): number =>
+  amounts[driver] ?? (driver === 'job' ? 1 : 0);
+
+const driverFaults = (amounts: DriverAmounts): readonly Problem[] =>
+  Object.entries(amounts).flatMap(([name, amount]) => {
+    const at = `/${name}`;
+    if (!drivers.some((driver) => driver === name))
+      return [problem('not-one-of', at, { value: name, choices: drivers.join(', ') })];
+    if (!Number.isFinite(amount)) return [problem('not-a-number', at, { value: String(amount), hint: '' })];
+    return amount < 0 ? [problem('out-of-range', at, { value: amount, range: '0 or more' })] : [];
+  });

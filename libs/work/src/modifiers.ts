@@ -1,0 +1,72 @@
+import type { ThreePoint } from '#lib/kernel';
+import type { Cite } from '#lib/provenance';
+import { threePoint } from './operations/cites.js';
+import {
+  appliesTo,
+  type AppliesWhen,
+  type Operation,
+  type OperationFlags,
+  type Strain,
+} from './operation.js';
+
+/** A circumstance that multiplies the hours of the operations it touches. */
+export interface Modifier {
+  readonly code: string;
+  readonly title: string;
+  readonly factor: ThreePoint;
+  readonly appliesWhen: AppliesWhen;
+  /** Absent: every operation; otherwise those that carry the strain. */
+  readonly strain?: Strain;
+  readonly cite: Cite;
+}
+
+const cite: Cite = { source: 'FROM-MEMORY', note: 'printed as a range; the likely value between is ours' };
+
+export const modifiers: readonly Modifier[] = [
+  {
+    code: 'overhead',
+    title: 'Overhead, from below',
+    factor: threePoint(1.7, 2.1, 2.5),
+    appliesWhen: { access: ['from-below'] },
+    strain: 'overhead-from-below',
+    cite,
+  },
+  {
+    code: 'owner-first-time',
+    title: 'Owner, first time',
+    factor: threePoint(1.5, 2, 3),
+    appliesWhen: { skill: ['owner'] },
+    cite: { source: 'FROM-MEMORY' },
+  },
+  {
+    code: 'outdoors',
+    title: 'Outdoors without a tent',
+    factor: threePoint(1.2, 1.35, 1.5),
+    appliesWhen: { shelter: ['open'], access: ['from-above'] },
+    strain: 'on-deck',
+    cite,
+  },
+  {
+    code: 'afloat',
+    title: 'Afloat',
+    factor: threePoint(1.2, 1.2, 1.2),
+    appliesWhen: { berth: ['afloat'] },
+    cite: { source: 'FROM-MEMORY' },
+  },
+  {
+    code: 'large-flat-panel',
+    title: 'Panel above 4 m2, flat and bare',
+    factor: threePoint(0.6, 0.7, 0.8),
+    appliesWhen: { panel: ['large-flat'] },
+    strain: 'by-area',
+    cite,
+  },
+];
+
+export const modifiersFor = (operation: Operation, flags: OperationFlags): readonly Modifier[] =>
+  modifiers.filter(
+    ({ code, appliesWhen, strain }) =>
+      appliesTo(appliesWhen, flags) &&
+      operation.holds?.includes(code) !== true &&
+      (strain === undefined || operation.strains.includes(strain)),
+  );

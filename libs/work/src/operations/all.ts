@@ -1,0 +1,16 @@
+import { bondOperations } from './bond.js';
+import { finishOperations } from './finish.js';
+import { openOperations } from './open.js';
+import { cleanUpSpot, injectOperations } from './inject.js';
+import type { Operation } from '../operation.js';
+import { prepareOperations } from './prepare.js';
+
+/** Every operation of the trade for this job, in the order the trade does them. */
+export const operations: readonly Operation[] = [
+  ...prepareOperations,
+  ...openOperations,
+  ...injectOperations,
+  ...bondOperations,
+  ...finishOperations,
+  cleanUpSpot,
+];
