@@ -29,7 +29,7 @@ export interface CriticalPath {
  * Earliest and latest times of a precedence network, finish to start, without limits of crew or clock.
  *
  * Source: [KELLEY-WALKER-1959]
- * Worked: test/reference/cases/process-calendar.ts
+ * Worked: test/reference/cases/calendar-network.ts
  */
 export function criticalPath(activities: readonly Activity[]): Outcome<CriticalPath> {
   const problems = networkFaults(activities, '');

@@ -15,7 +15,7 @@ export const CURE_REFERENCE_C = 25;
  *
  * Valid:  one mechanism in control over the range.
  * Source: [ARRHENIUS]
- * Worked: test/reference/cases/process-cure.ts
+ * Worked: test/reference/cases/cure-rates.ts
  */
 export const rateRatioOf = (activationEnergyKJPerMol: number, fromC: number, toC: number): number =>
   Math.exp(

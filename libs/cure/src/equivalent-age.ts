@@ -21,7 +21,7 @@ const HALVES = 4;
  * Each step is cut into four with Simpson's rule over the pair-wise straight course.
  * Valid:  a maturity measure, as concrete practice uses it; vitrification of a cold cure is not in it.
  * Source: [ASTM-C1074] form, [FIB-MC-2010] eq. for temperature-adjusted age
- * Worked: test/reference/cases/process-cure.ts
+ * Worked: test/reference/cases/cure-rates.ts
  */
 export function equivalentAges({ stepH, temperaturesC }: TemperatureCourse, law: AgeLaw): Float64Array {
   const ages = new Float64Array(temperaturesC.length);

@@ -7,7 +7,7 @@ import { inUnit } from '#lib/asking';
  * W, K, K1, K2 are quadratics of temperature in degC; h is relative humidity as a fraction.
  * Valid:  -1.1 to 132 degC, 5 to 95 % humidity; a tenth of a per cent is not meaningful, says the handbook.
  * Source: [FPL-GTR-282-CH4] eq. 4-5
- * Worked: test/reference/cases/process-materials.ts
+ * Worked: test/reference/cases/cure-and-resin-materials.ts
  */
 export function equilibriumMoisture(temperatureC: number, humidityFraction: number): number {
   const t = temperatureC;

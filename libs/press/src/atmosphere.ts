@@ -17,7 +17,7 @@ export const geopotentialM = (geometricM: number): number => (EARTH_M * geometri
  *
  * Valid:  the troposphere, -5000 to 11,000 m; the day's weather moves it by 3 % either way.
  * Source: [ICAO-7488], [US-STD-ATM-1976]
- * Worked: test/reference/cases/process-air.ts
+ * Worked: test/reference/cases/cure-air.ts
  */
 export const standardPressurePa = (altitudeM: number): number =>
   SEA_LEVEL_PA * (1 - (LAPSE_K_PER_M * altitudeM) / SEA_LEVEL_K) ** EXPONENT;

@@ -18,7 +18,7 @@ export const alduchovEskridge: MagnusCoefficients = { a: 6.1094, b: 17.625, c: 2
  *
  * Valid:  0.05 to 0.31 % below the handbook table from 5 to 50 degC.
  * Source: [WMO-8]
- * Worked: test/reference/cases/process-air.ts
+ * Worked: test/reference/cases/cure-air.ts
  */
 export const saturationPressureHPa = (
   temperatureC: number,
@@ -54,7 +54,7 @@ export const absoluteHumidity = (temperatureC: number, relativeHumidityPercent: 
  * Saturation vapour pressure in its full form, Pa, T in K; the yardstick that the Magnus form is held against.
  *
  * Source: [SONNTAG-1994]
- * Worked: test/reference/cases/process-air.ts
+ * Worked: test/reference/cases/cure-air.ts
  */
 export function fullSaturationPressurePa(temperatureC: number): number {
   const t = temperatureC + ZERO_C_IN_K;
