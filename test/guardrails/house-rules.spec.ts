@@ -124,8 +124,8 @@ describe('a planted violation is caught', () => {
       'max-params',
     ],
     [
-      'a function of 41 lines',
-      `export function y(): number {\n  let x = 0;\n${'  x += 1;\n'.repeat(40)}  return x;\n}\n`,
+      'a function of 61 lines',
+      `export function y(): number {\n  let x = 0;\n${'  x += 1;\n'.repeat(60)}  return x;\n}\n`,
       'libs/panel/src/plant.ts',
       'max-lines-per-function',
     ],
