@@ -4,10 +4,10 @@ import { decimalText, findCurrency } from '#lib/money';
 import { derived, type Figure } from '#lib/provenance';
 import { boughtAs, type Need } from '#lib/takeoff';
 import { fraction } from '#lib/units';
-import { faultsOfPriceList } from './basket/basket-faults.js';
 import { planBasket, type BasketPlan } from './basket/basket-plan.js';
 import type { BasketOptions, ResinMatch } from './basket/basket-request.js';
 import { cheapestPurchase } from './basket/cheapest-purchase.js';
+import { knownFaultsOf } from './basket/price-list-index.js';
 import { orderOf } from './basket/read-order.js';
 import type { SupplierOrder } from './basket/basket.js';
 import type { CauseClass, LineRequest, Section } from './cost-line.js';
@@ -39,7 +39,7 @@ export interface PackLines {
  */
 export function packLines(request: PackLinesRequest): Outcome<PackLines> {
   const currency = findCurrency(request.priceList.currency);
-  const problems = [...faultsOfPriceList(request.priceList), ...repeatedNeeds(request.needs)];
+  const problems = [...knownFaultsOf(request.priceList), ...repeatedNeeds(request.needs)];
   if (problems.length > 0 || currency === undefined) return refusal(...problems);
   const plan = planBasket(
     {

@@ -1,6 +1,6 @@
-import type { Pack, Supplier } from '#lib/catalogue';
+import type { Pack } from '#lib/catalogue';
 import { moneyFrom, type Currency, type Money } from '#lib/money';
-import { variantOf, wholePackCount, type MaterialVariant } from '#lib/takeoff';
+import { variantOf, type MaterialVariant } from '#lib/takeoff';
 import type {
   BasketNeed,
   BasketOptions,
@@ -10,6 +10,9 @@ import type {
   Substitute,
 } from './basket-request.js';
 import { contentIn, satisfies, variantKey } from './content.js';
+import { boundOffers } from './pack-bounds.js';
+import { packsOfMaterials, tiersOf } from './price-list-index.js';
+import { termsOf, type SupplierTerms } from './supplier-terms.js';
 
 /** All needs of one variant together: what the order must cover. */
 export interface Demand {
@@ -27,6 +30,8 @@ export interface Tier {
   readonly from: number;
   readonly upTo: number;
   readonly price: Money;
+  /** The price as a whole number of minor units, for searches. */
+  readonly minor: number;
 }
 
 /** A pack that may be bought. */
@@ -36,7 +41,9 @@ export interface Offer {
   readonly supplier: number;
   /** Place of its good in the plan. */
   readonly good: number;
-  /** No more than this many are of use: what covers everything it serves alone, or a break that makes more cost less. */
+  /** So many cover, alone, everything the good can be used for; more only fill up an order or reach a price. */
+  readonly mostOfUse: number;
+  /** No order that costs least holds more than this. */
   readonly mostPacks: number;
   readonly tiers: readonly Tier[];
   readonly cutFee: Money | undefined;
@@ -74,56 +81,74 @@ export interface BasketPlan {
   readonly offersOfGood: readonly (readonly number[])[];
   /** Places of the goods that can serve each demand. */
   readonly goodsForDemand: readonly (readonly number[])[];
-  readonly suppliers: readonly Supplier[];
+  readonly suppliers: readonly SupplierTerms[];
   readonly matches: readonly ResinMatch[];
   readonly options: BasketOptions;
   readonly excluded: readonly Excluded[];
   readonly excludedVariants: readonly MaterialVariant[];
+  /** Cost of a complete order that is known, in minor units: the best order costs no more. */
+  readonly knownMinor?: number;
 }
 
 /** Sorts needs into demands and packs into goods; the request has been found sound. */
 export function planBasket(request: BasketRequest, currency: Currency): BasketPlan {
   const options = request.options ?? {};
   const demands = demandsOf(request.needs, request.onHand ?? []);
-  const context = {
-    demands,
-    currency,
-    substitutes: request.substitutes ?? [],
-    matches: request.matches ?? [],
-    byMaterial: byMaterial(demands, request.substitutes ?? []),
-  };
-  const relevant = request.priceList.packs.filter(({ content }) => isOfUse(content, context));
+  const substitutes = request.substitutes ?? [];
+  const matches = request.matches ?? [];
+  const context = { demands, currency, substitutes, matches, byMaterial: byMaterial(demands, substitutes) };
+  const relevant = packsOfMaterials(request.priceList, materialsOf(context)).filter(({ content }) =>
+    isOfUse(content, context),
+  );
   const judged = relevant.map((pack) => ({ pack, reason: exclusionOf(pack, options) }));
+  const excluded = judged.flatMap(({ pack, reason }) => (reason === undefined ? [] : [{ pack, reason }]));
   const kept = judged.flatMap(({ pack, reason }) => (reason === undefined ? [pack] : []));
   const goods = goodsOf(kept, context);
-  const goodPlaces = new Map(
-    goods.map(({ variant, unit }, index) => [`${variantKey(variant)}|${unit}`, index]),
-  );
-  const offers = kept.flatMap((pack) =>
-    offersOf(pack, { ...context, goods, goodPlaces, suppliers: request.priceList.suppliers }),
-  );
+  const suppliers = request.priceList.suppliers.map((one) => termsOf(one, currency, options.transport));
+  const offers = boundOffers(offersOf(kept, { goods, suppliers, currency }), {
+    ...context,
+    goods,
+    suppliers,
+  });
   return {
     currency,
     demands,
     goods,
     offers,
-    offersOfGood: placesBy(
-      offers.map(({ good }) => [good]),
-      goods.length,
-    ),
-    goodsForDemand: placesBy(
-      goods.map(({ arcs }) => arcs.map(({ demand }) => demand)),
-      demands.length,
-    ),
-    suppliers: request.priceList.suppliers,
-    matches: context.matches,
+    ...crossReferences(demands, goods, offers),
+    suppliers,
+    matches,
     options,
-    excluded: judged.flatMap(({ pack, reason }) => (reason === undefined ? [] : [{ sku: pack.sku, reason }])),
-    excludedVariants: judged.flatMap(({ pack, reason }) =>
-      reason === undefined ? [] : [variantOf(pack.content)],
-    ),
+    excluded: excluded.map(({ pack: { sku }, reason }) => ({ sku, reason })),
+    excludedVariants: excluded.map(({ pack: { content } }) => variantOf(content)),
   };
 }
+
+/** Every material that packs of use can be of. */
+const materialsOf = ({ byMaterial: places, matches }: Context): ReadonlySet<string> =>
+  new Set([...places.keys(), ...matches.map(({ resin }) => resin)]);
+
+const crossReferences = (
+  demands: readonly Demand[],
+  goods: readonly Good[],
+  offers: readonly Offer[],
+): Pick<BasketPlan, 'offersOfGood' | 'goodsForDemand'> => ({
+  offersOfGood: placesBy(
+    offers.map(({ good }) => [good]),
+    goods.length,
+  ),
+  goodsForDemand: placesBy(
+    goods.map(({ arcs }) => arcs.map(({ demand }) => demand)),
+    demands.length,
+  ),
+});
+
+/** The same plan with only some of its offers, or with less of them. */
+export const withOffers = (plan: BasketPlan, offers: readonly Offer[]): BasketPlan => ({
+  ...plan,
+  offers,
+  ...crossReferences(plan.demands, plan.goods, offers),
+});
 
 /** For each of `count` targets, the places of those that point to it. */
 function placesBy(targets: readonly (readonly number[])[], count: number): readonly (readonly number[])[] {
@@ -258,84 +283,35 @@ function arcsTo(demand: Demand, index: number, { content, context }: Offered): r
   ];
 }
 
-interface OfferContext extends Context {
+interface Sold {
   readonly goods: readonly Good[];
-  readonly goodPlaces: ReadonlyMap<string, number>;
-  readonly suppliers: readonly Supplier[];
+  readonly suppliers: readonly SupplierTerms[];
+  readonly currency: Currency;
 }
 
-function offersOf(pack: Pack, context: OfferContext): readonly Offer[] {
-  const good = context.goodPlaces.get(goodKey(pack));
-  if (good === undefined) return [];
-  const allTiers = tiersOf(pack, context.currency);
-  const cover = packsOfUse(pack, context.goods[good], context);
-  const useful = Math.max(
-    cover,
-    ...allTiers
-      .filter(({ from, price }) => from > cover && isCheaper(from, price, { cover, allTiers }))
-      .map(({ from }) => from),
+/** Packs as they may be bought, before anything is known of how many. */
+function offersOf(packs: readonly Pack[], { goods, suppliers, currency }: Sold): readonly Offer[] {
+  const goodPlaces = new Map(
+    goods.map(({ variant, unit }, index) => [`${variantKey(variant)}|${unit}`, index]),
   );
-  const mostPacks = Math.min(useful, pack.stock ?? useful);
-  if (mostPacks === 0) return [];
-  return [
-    {
-      pack,
-      good,
-      mostPacks,
-      supplier: context.suppliers.findIndex(({ code }) => code === pack.supplier),
-      tiers: allTiers
-        .filter(({ from }) => from <= mostPacks)
-        .map((tier) => ({ ...tier, upTo: Math.min(tier.upTo, mostPacks) })),
-      cutFee: pack.cutFee === undefined ? undefined : moneyFrom(pack.cutFee, context.currency),
-    },
-  ];
-}
-
-const tiersOf = ({ prices }: Pack, currency: Currency): readonly Tier[] =>
-  prices.flatMap(({ fromPacks, price }, index) => {
-    const read = moneyFrom(price, currency);
-    return read === undefined
-      ? []
-      : [
-          {
-            from: fromPacks,
-            upTo: (prices[index + 1]?.fromPacks ?? Number.POSITIVE_INFINITY) - 1,
-            price: read,
-          },
-        ];
+  const supplierPlaces = new Map(suppliers.map(({ code }, index) => [code, index]));
+  return packs.flatMap((pack) => {
+    const good = goodPlaces.get(goodKey(pack));
+    const supplier = supplierPlaces.get(pack.supplier);
+    if (good === undefined || supplier === undefined) return [];
+    const mostPacks = pack.stock ?? Number.POSITIVE_INFINITY;
+    return [
+      {
+        pack,
+        good,
+        supplier,
+        mostOfUse: mostPacks,
+        mostPacks,
+        tiers: tiersOf(pack, currency),
+        cutFee: pack.cutFee === undefined ? undefined : moneyFrom(pack.cutFee, currency),
+      },
+    ];
   });
-
-function isCheaper(
-  from: number,
-  price: Money,
-  { cover, allTiers }: { readonly cover: number; readonly allTiers: readonly Tier[] },
-): boolean {
-  const now = allTiers.find((tier) => tier.from <= cover && cover <= tier.upTo);
-  return now !== undefined && BigInt(from) * price.minor < BigInt(cover) * now.price.minor;
-}
-
-/** Packs that cover everything this good can serve, alone. */
-function packsOfUse(pack: Pack, good: Good, context: OfferContext): number {
-  const forDemands = good.arcs.reduce(
-    (sum, { demand, factor }) =>
-      sum + wholePackCount(context.demands[demand].toBuy, pack.content.quantity * factor),
-    0,
-  );
-  return Math.max(forDemands, packsForMatch(pack, context));
-}
-
-/** Hardener for the most resin that can sensibly be bought: what is needed and one more pack of the largest. */
-function packsForMatch({ content }: Pack, { matches, demands, goods }: OfferContext): number {
-  const match = matches.find((one) => isHardenerOf(content, one));
-  if (match === undefined) return 0;
-  const isResin = ({ material, part }: MaterialVariant): boolean =>
-    material === match.resin && part === undefined;
-  const needed = goods
-    .filter(({ variant }) => isResin(variant))
-    .flatMap(({ arcs }) => arcs)
-    .reduce((sum, { demand, factor }) => sum + demands[demand].toBuy / factor, 0);
-  if (needed === 0) return 0;
-  return wholePackCount(2 * needed * match.massRatio, content.quantity) + 1;
 }
 
 export { isHardenerOf };

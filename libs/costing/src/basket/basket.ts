@@ -36,6 +36,8 @@ export interface SupplierOrder {
   readonly oversizeFreight: MoneyJson;
   readonly total: MoneyJson;
   readonly massKg: number;
+  /** Why more was bought of something than is of use: without it the order could not be placed, or delivery would cost more. */
+  readonly toppedUpFor?: 'minimum-order' | 'free-delivery';
 }
 
 /** How one demand is met. */
@@ -84,7 +86,15 @@ export interface Missing extends MaterialVariant {
   readonly quantity: number;
   readonly unit: string;
   readonly needs: readonly string[];
-  readonly reason: 'no-pack' | 'all-excluded' | 'other-unit' | 'not-enough' | 'not-found-in-time';
+  /** `no-hardener`: the resin is there and what cures it is not; `below-minimum-order`: what is in stock does not reach it. */
+  readonly reason:
+    | 'no-pack'
+    | 'all-excluded'
+    | 'other-unit'
+    | 'no-hardener'
+    | 'below-minimum-order'
+    | 'not-enough'
+    | 'not-found-in-time';
 }
 
 export interface BasketOrder {

@@ -1,7 +1,10 @@
-import type { BasketPlan, Offer } from './basket-plan.js';
-import { isHardenerOf } from './basket-plan.js';
-import { needsFlow } from './basket-model.js';
-import { judgementOf, priceFor, type Purchase } from './read-order.js';
+import { isHardenerOf, type BasketPlan } from './basket-plan.js';
+import type { ResinMatch } from './basket-request.js';
+import { byCost, cheapestCover, choicesFor, choicesOf, type Choice } from './cheapest-cover.js';
+import { needsFlow } from './model-parts.js';
+import { isResinOf } from './pack-bounds.js';
+import { judgementOf, type Purchase } from './read-order.js';
+import { toppedUp } from './top-up.js';
 
 /** Up to here every set of suppliers is tried. */
 const MOST_SUPPLIERS_TRIED = 6;
@@ -15,8 +18,8 @@ export interface Found {
 }
 
 /**
- * The cheapest order that can be found by taking suppliers as sets and needs one by one, without any claim that nothing
- * is cheaper: minimum orders and free delivery can make it worth buying one need's packs dearer.
+ * The cheapest order that can be found by taking suppliers as sets and needs one by one, filled up to minimum orders and
+ * to free delivery, without any claim that nothing is cheaper.
  */
 export const cheapestPurchase = (plan: BasketPlan): Purchase =>
   bestOf(ordersBySuppliers(plan, () => true))?.purchase ?? nothing(plan);
@@ -30,7 +33,7 @@ export function ordersBySuppliers(
   return supplierSets(plan)
     .filter(passes)
     .map((suppliers) => {
-      const purchase = purchaseFrom(plan, suppliers, cover);
+      const purchase = toppedUp(plan, coveredBy(plan, suppliers, cover));
       return { purchase, suppliers, ...judged(plan, purchase) };
     });
 }
@@ -52,16 +55,17 @@ type Judged = Pick<Found, 'short' | 'total'>;
 const isBetter = (a: Judged, b: Judged): boolean =>
   a.short < b.short - 1e-9 || (a.short <= b.short + 1e-9 && a.total < b.total);
 
-/** An order below a minimum counts as not had. */
+/** An order below a minimum, or with resin that nothing cures, counts as not had. */
 function judged(plan: BasketPlan, purchase: Purchase): Judged {
-  const { totalMinor, isTooSmall, short } = judgementOf(plan, purchase);
-  return { short: isTooSmall ? short + plan.demands.length + 1 : short, total: Number(totalMinor) };
+  const { totalMinor, isTooSmall, isUncured, short } = judgementOf(plan, purchase);
+  return {
+    short: isTooSmall || isUncured ? short + plan.demands.length + 1 : short,
+    total: Number(totalMinor),
+  };
 }
 
-function supplierSets(plan: BasketPlan): readonly ReadonlySet<number>[] {
-  const all = plan.suppliers
-    .map((_, supplier) => supplier)
-    .filter((supplier) => plan.offers.some((offer) => offer.supplier === supplier));
+function supplierSets({ offers }: BasketPlan): readonly ReadonlySet<number>[] {
+  const all = [...new Set(offers.map(({ supplier }) => supplier))].sort((a, b) => a - b);
   if (all.length > MOST_SUPPLIERS_TRIED) return [new Set(all), ...all.map((supplier) => new Set([supplier]))];
   return Array.from(
     { length: 2 ** all.length },
@@ -69,35 +73,27 @@ function supplierSets(plan: BasketPlan): readonly ReadonlySet<number>[] {
   );
 }
 
-function purchaseFrom(plan: BasketPlan, suppliers: ReadonlySet<number>, cover: FindCover): Purchase {
+/** Everything but hardener first, then hardener for what is needed and for all the resin that was bought. */
+function coveredBy(plan: BasketPlan, suppliers: ReadonlySet<number>, cover: FindCover): Purchase {
   const packs = plan.offers.map(() => 0);
   const flows = new Map<string, number>();
-  const open = plan.demands.map(({ variant, toBuy }, demand) => ({
-    demand,
-    toBuy,
-    isHardener: variant.part !== undefined,
-  }));
-  for (const { demand, toBuy } of open.filter(({ isHardener }) => !isHardener)) {
-    addPacks(packs, cover(suppliers, { demand, quantity: toBuy }));
+  plan.demands.forEach(({ variant, toBuy }, demand) => {
+    if (variant.part !== undefined) return;
+    addPacks(packs, cover(suppliers, { target: demand, quantity: toBuy }));
     noteFlows(plan, flows, { packs, demand });
-  }
-  for (const { demand, toBuy } of open.filter(({ isHardener }) => isHardener)) {
-    addPacks(
-      packs,
-      cover(suppliers, { demand, quantity: Math.max(toBuy, hardenerFor(plan, packs, demand)) }),
-    );
+  });
+  for (const { target, quantity } of hardenersFor(plan, packs)) {
+    addPacks(packs, cover(suppliers, { target, quantity }));
   }
   return { packs, cut: plan.offers.map(() => 0), flows };
 }
 
-interface Cover {
-  readonly demand: number;
-  readonly quantity: number;
-}
+/** A demand by its place, or a hardener that nobody needs by itself. */
+type Target = number | ResinMatch;
 
-interface Choice {
-  readonly offer: number;
-  readonly content: number;
+interface Wanted {
+  readonly target: Target;
+  readonly quantity: number;
 }
 
 const addPacks = (packs: number[], added: ReadonlyMap<number, number>): void => {
@@ -124,146 +120,89 @@ function noteFlows(
   }
 }
 
-/** Hardener that the resin bought so far asks for. */
-function hardenerFor(plan: BasketPlan, packs: readonly number[], demand: number): number {
-  const match = plan.matches.find((one) => isHardenerOf(plan.demands[demand].variant, one));
-  if (match === undefined) return 0;
-  const resinKg = plan.offers.reduce(
-    (sum, { pack: { content } }, offer) =>
-      content.material === match.resin && content.part === undefined
-        ? sum + packs[offer] * content.quantity
-        : sum,
-    0,
+/**
+ * Hardeners to buy: each that is needed, the first of a resin for what the others leave uncured of the resin bought. A
+ * resin that nobody needs a hardener for takes the one that cures it for least.
+ */
+function hardenersFor(plan: BasketPlan, packs: readonly number[]): readonly Wanted[] {
+  const needed = plan.demands.flatMap(({ variant, toBuy }, target) =>
+    variant.part === undefined ? [] : [{ target, quantity: toBuy, variant }],
   );
-  return resinKg * match.massRatio;
+  const resins = [...new Set(plan.matches.map(({ resin }) => resin))];
+  const unmatched = needed.filter(
+    ({ variant }) => !plan.matches.some((match) => isHardenerOf(variant, match)),
+  );
+  return [...unmatched, ...resins.flatMap((resin) => hardenersOfResin(plan, { resin, packs, needed }))];
 }
 
-const MOST_STEPS = 20_000;
+interface OfResin {
+  readonly resin: string;
+  readonly packs: readonly number[];
+  readonly needed: readonly (Wanted & { readonly variant: BasketPlan['demands'][number]['variant'] })[];
+}
 
-type FindCover = (suppliers: ReadonlySet<number>, cover: Cover) => ReadonlyMap<number, number>;
+function hardenersOfResin(plan: BasketPlan, { resin, packs, needed }: OfResin): readonly Wanted[] {
+  const matches = plan.matches.filter((match) => match.resin === resin);
+  const resinKg = plan.offers.reduce(
+    (sum, { pack: { content } }, offer) =>
+      isResinOf(content, matches[0]) ? sum + packs[offer] * content.quantity : sum,
+    0,
+  );
+  const wanted = matches.flatMap((match) =>
+    needed.filter(({ variant }) => isHardenerOf(variant, match)).map((one) => ({ ...one, match })),
+  );
+  if (wanted.length === 0) return forResinAlone(plan, matches, resinKg);
+  const [first, ...others] = wanted;
+  const uncuredKg = others.reduce((rest, { quantity, match }) => rest - quantity / match.massRatio, resinKg);
+  return [{ ...first, quantity: Math.max(first.quantity, uncuredKg * first.match.massRatio) }, ...others];
+}
+
+/** The hardener whose cheapest packs cure it for least. */
+function forResinAlone(plan: BasketPlan, matches: readonly ResinMatch[], resinKg: number): readonly Wanted[] {
+  if (resinKg === 0) return [];
+  const costs = matches.map((target) => {
+    const quantity = resinKg * target.massRatio;
+    const choices = choicesOfHardener(plan, target);
+    return {
+      target,
+      quantity,
+      cost: choices.length === 0 ? Infinity : cheapestCover(plan, choices, quantity).least,
+    };
+  });
+  return costs.sort((a, b) => a.cost - b.cost).slice(0, 1);
+}
+
+const choicesOfHardener = (plan: BasketPlan, match: ResinMatch): readonly Choice[] =>
+  byCost(
+    plan.goods.flatMap(({ variant }, good) => (isHardenerOf(variant, match) ? choicesOf(plan, good, 1) : [])),
+  );
+
+type FindCover = (suppliers: ReadonlySet<number>, wanted: Wanted) => ReadonlyMap<number, number>;
+
+interface Remembered {
+  readonly choices: readonly Choice[];
+  readonly found: Map<string, ReadonlyMap<number, number>>;
+}
 
 /** Sets of suppliers that differ in none who sells for a demand have one answer for it. */
 function rememberedCover(plan: BasketPlan): FindCover {
-  const allChoices = plan.demands.map((_, demand) => choicesFor(plan, demand));
-  const known = new Map<string, ReadonlyMap<number, number>>();
-  return (suppliers, { demand, quantity }) => {
+  const known = new Map<Target, Remembered>();
+  return (suppliers, { target, quantity }) => {
     if (quantity <= 0) return nothingBought;
-    const choices = allChoices[demand].filter(({ offer }) => suppliers.has(plan.offers[offer].supplier));
-    const key = `${demand}/${quantity}/${choices.map(({ offer }) => offer).join()}`;
-    const found = known.get(key) ?? searched(plan, choices, quantity).packs;
-    known.set(key, found);
-    return found;
+    const { choices, found } = known.get(target) ?? remember(plan, target, known);
+    const open = choices.filter(({ offer }) => suppliers.has(plan.offers[offer].supplier));
+    const key = `${quantity}/${open.map(({ offer }) => offer).join()}`;
+    const packs = found.get(key) ?? cheapestCover(plan, open, quantity).packs;
+    found.set(key, packs);
+    return packs;
   };
+}
+
+function remember(plan: BasketPlan, target: Target, known: Map<Target, Remembered>): Remembered {
+  const choices = typeof target === 'number' ? choicesFor(plan, target) : choicesOfHardener(plan, target);
+  const made = { choices, found: new Map<string, ReadonlyMap<number, number>>() };
+  known.set(target, made);
+  return made;
 }
 
 const nothingBought: ReadonlyMap<number, number> = new Map();
-
-/** Packs that serve a demand without being a substitute, the cheapest by content first. */
-const choicesFor = (plan: BasketPlan, demand: number): readonly Choice[] =>
-  plan.goodsForDemand[demand]
-    .flatMap((good) => {
-      const arc = plan.goods[good].arcs.find((one) => one.demand === demand);
-      if (arc === undefined || arc.substitute !== undefined) return [];
-      return plan.offersOfGood[good].map((offer): Choice => ({
-        offer,
-        content: plan.offers[offer].pack.content.quantity * arc.factor,
-      }));
-    })
-    .sort(
-      (a, b) => leastPerUnit(plan.offers[a.offer], a.content) - leastPerUnit(plan.offers[b.offer], b.content),
-    );
-
-const leastPerUnit = ({ tiers }: Offer, content: number): number =>
-  Math.min(...tiers.map(({ price }) => Number(price.minor))) / content;
-
-interface Search {
-  readonly plan: BasketPlan;
-  readonly choices: readonly Choice[];
-  /** Least price per unit among the choices from each place on. */
-  readonly floor: readonly number[];
-  readonly counts: number[];
-  best: { readonly cost: number; readonly counts: readonly number[] };
-  steps: number;
-}
-
-/**
- * What the goods of any order that covers everything cost at least, in minor units: every demand's cheapest packs from
- * anybody, without delivery, surcharges and minimum orders. Nothing is claimed where one good serves several demands or
- * stands in for another, because then demands may be covered cheaper together.
- */
-export function leastCostOfGoods(plan: BasketPlan): number | undefined {
-  if (
-    plan.goods.some(({ arcs }) => arcs.length > 1 || arcs.some(({ substitute }) => substitute !== undefined))
-  )
-    return undefined;
-  return plan.demands.reduce((sum, { toBuy }, demand) => {
-    const choices = choicesFor(plan, demand);
-    return toBuy <= 0 || choices.length === 0 ? sum : sum + searched(plan, choices, toBuy).least;
-  }, 0);
-}
-
-interface CoverFound {
-  readonly packs: ReadonlyMap<number, number>;
-  /** No packs that cover it cost less. */
-  readonly least: number;
-}
-
-/** Cheapest packs of one demand among these: depth first, cut off by what the rest must cost at least. */
-function searched(plan: BasketPlan, choices: readonly Choice[], quantity: number): CoverFound {
-  const floor = choices.map((_, place) =>
-    Math.min(...choices.slice(place).map(({ offer, content }) => leastPerUnit(plan.offers[offer], content))),
-  );
-  const search: Search = {
-    plan,
-    choices,
-    floor,
-    counts: choices.map(() => 0),
-    best: { cost: Number.POSITIVE_INFINITY, counts: [] },
-    steps: 0,
-  };
-  descend(search, { place: 0, left: quantity * (1 - 1e-9), cost: 0 });
-  const isComplete = search.steps <= MOST_STEPS && Number.isFinite(search.best.cost);
-  return {
-    packs: new Map(
-      search.best.counts.flatMap((count, place): [number, number][] =>
-        count === 0 ? [] : [[choices[place].offer, count]],
-      ),
-    ),
-    least: isComplete ? search.best.cost : quantity * (1 - 1e-9) * (floor[0] ?? 0),
-  };
-}
-
-interface Node {
-  readonly place: number;
-  readonly left: number;
-  readonly cost: number;
-}
-
-function descend(search: Search, { place, left, cost }: Node): void {
-  search.steps += 1;
-  if (left <= 0) {
-    if (cost < search.best.cost) search.best = { cost, counts: [...search.counts] };
-    return;
-  }
-  if (place === search.choices.length || search.steps > MOST_STEPS) return;
-  if (cost + left * search.floor[place] >= search.best.cost) return;
-  const { offer, content } = search.choices[place];
-  const { mostPacks, tiers } = search.plan.offers[offer];
-  const most = Math.min(mostPacks, Math.max(Math.ceil(left / content), ...tiers.map(({ from }) => from)));
-  for (let count = most; count >= 0; count -= 1) {
-    search.counts[place] = count;
-    descend(search, {
-      place: place + 1,
-      left: left - count * content,
-      cost: cost + lineCost(search.plan.offers[offer], count),
-    });
-  }
-  search.counts[place] = 0;
-}
-
-/** Packs and, for cut goods, the fee for cutting them. */
-const lineCost = (offer: Offer, count: number): number =>
-  count === 0
-    ? 0
-    : count * Number(priceFor(offer, count).minor) +
-      (offer.pack.oversize ? 0 : Number(offer.cutFee?.minor ?? 0n));

@@ -1,5 +1,6 @@
+import type { Pack } from '#lib/catalogue';
 import { Defect } from '#lib/kernel';
-import { addMoney, money, moneyFrom, moneyJson, noMoney, sumMoney, type Money } from '#lib/money';
+import { addMoney, money, moneyJson, noMoney, sumMoney, type Money } from '#lib/money';
 import type {
   MatchedResin,
   BasketLine,
@@ -9,9 +10,10 @@ import type {
   Substitution,
   SupplierOrder,
 } from './basket.js';
-import { names, needsFlow } from './basket-model.js';
-import { isHardenerOf, type BasketPlan, type Offer } from './basket-plan.js';
+import { names, needsFlow } from './model-parts.js';
+import { isHardenerOf, type BasketPlan, type Offer, type Tier } from './basket-plan.js';
 import type { LinearModel } from './linear-model.js';
+import type { SupplierTerms } from './supplier-terms.js';
 
 /** Whole packs bought, and what the flows and cuts are; read from a solution and checked against the plan. */
 export interface Purchase {
@@ -36,7 +38,10 @@ export function purchaseFrom(plan: BasketPlan, model: LinearModel, values: reado
   };
   return {
     packs: plan.offers.map(({ tiers }, offer) =>
-      tiers.reduce((sum, _, tier) => sum + wholeOf(names.packs(offer, tier)), 0),
+      tiers.reduce(
+        (sum, _, tier) => sum + wholeOf(names.packs(offer, tier)) + wholeOf(names.extra(offer, tier)),
+        0,
+      ),
     ),
     cut: plan.offers.map((_, offer) => wholeOf(names.cut(offer))),
     flows: new Map(
@@ -58,8 +63,8 @@ export function orderOf(plan: BasketPlan, purchase: Purchase): BasketOrder {
   const coverage = coverageOf(plan, purchase);
   return {
     total: moneyJson(total),
-    lines: lines.map(({ shown }) => shown),
-    orders: orders.map(({ shown }) => shown),
+    lines: lines.map(({ shown }) => shown()),
+    orders: orders.map(({ shown }) => shown()),
     substitutions: substitutionsOf(plan, purchase),
     leftovers: leftoversOf(plan, purchase),
     coverage,
@@ -67,15 +72,26 @@ export function orderOf(plan: BasketPlan, purchase: Purchase): BasketOrder {
   };
 }
 
-/** What a purchase costs in minor units, whether it keeps to every minimum order, and how many demands it leaves open, in shares of them. */
-export function judgementOf(
-  plan: BasketPlan,
-  purchase: Purchase,
-): { readonly totalMinor: bigint; readonly isTooSmall: boolean; readonly short: number } {
+export interface Judgement {
+  readonly totalMinor: bigint;
+  /** Below some minimum order. */
+  readonly isTooSmall: boolean;
+  /** With resin that the hardener bought does not cure. */
+  readonly isUncured: boolean;
+  /** How many demands stay open, in shares of them. */
+  readonly short: number;
+}
+
+/** What a purchase costs, whether it could be placed and used as it stands, and what it leaves open. */
+export function judgementOf(plan: BasketPlan, purchase: Purchase): Judgement {
   const { orders, total } = priced(plan, purchase);
   return {
     totalMinor: total.minor,
     isTooSmall: orders.some(({ isTooSmall }) => isTooSmall),
+    isUncured: matchedOf(plan, purchase).some(
+      ({ resinKg, hardeners }) =>
+        hardeners.reduce((sum, { curesKg }) => sum + curesKg, 0) < resinKg * (1 - negligibleShare),
+    ),
     short: plan.demands.reduce(
       (sum, demand, index) =>
         demand.required === 0 ? sum : sum + shortOf(plan, purchase, index) / demand.required,
@@ -104,12 +120,26 @@ interface PricedPacks {
   readonly goods: Money;
   readonly cutFee: Money;
   readonly travelsOversize: boolean;
-  readonly shown: BasketLine;
+  readonly massKg: number;
+  readonly hazardous: boolean;
+  readonly shown: () => BasketLine;
+}
+
+function tierFor({ tiers }: Offer, packs: number): Tier | undefined {
+  for (const tier of tiers) if (tier.from <= packs && packs <= tier.upTo) return tier;
+  return undefined;
+}
+
+/** What so many packs cost, in minor units; without end for a number that was ruled out. */
+export function minorFor(offer: Offer, packs: number): number {
+  if (packs === 0) return 0;
+  const tier = tierFor(offer, packs);
+  return tier === undefined ? Number.POSITIVE_INFINITY : packs * tier.minor;
 }
 
 /** The price of so many packs: the break their number reaches. */
-export const priceFor = ({ tiers }: Offer, packs: number): Money => {
-  const tier = tiers.find(({ from, upTo }) => from <= packs && packs <= upTo);
+export const priceFor = (offer: Offer, packs: number): Money => {
+  const tier = tierFor(offer, packs);
   if (tier === undefined) throw new Defect(`No price for ${packs} packs`);
   return tier.price;
 };
@@ -125,32 +155,52 @@ function lineOf(
   const price = priceFor(offer, packCount);
   const goods = money(price.minor * BigInt(packCount), plan.currency);
   const cutFee = money(cutFees(offer, cutCount), plan.currency);
-  const { quantity, unit, ...content } = pack.content;
   return {
     supplier,
     goods,
     cutFee,
     travelsOversize: pack.oversize && cutCount < packCount,
-    shown: {
-      sku: pack.sku,
-      name: pack.name,
-      supplier: pack.supplier,
-      content,
-      packCount,
-      quantityPerPack: quantity,
-      quantity: quantity * packCount,
-      unit,
-      unitPrice: moneyJson(price),
-      amount: moneyJson(goods),
-      cutFee: moneyJson(cutFee),
-      cutCount,
-      massKg: pack.massKg * packCount,
-      hazardous: pack.hazardous,
-      oversize: pack.oversize,
-      ...(pack.shelfLifeMonths === undefined ? {} : { shelfLifeMonths: pack.shelfLifeMonths }),
-    },
+    massKg: pack.massKg * packCount,
+    hazardous: pack.hazardous,
+    shown: () => shownLine(pack, { packCount, cutCount }, { price, goods, cutFee }),
   };
 }
+
+function shownLine(
+  { content: { quantity, unit, ...content }, ...pack }: Pack,
+  { packCount, cutCount }: { readonly packCount: number; readonly cutCount: number },
+  { price, goods, cutFee }: Readonly<Record<'price' | 'goods' | 'cutFee', Money>>,
+): BasketLine {
+  return {
+    sku: pack.sku,
+    name: pack.name,
+    supplier: pack.supplier,
+    content,
+    packCount,
+    quantityPerPack: quantity,
+    quantity: quantity * packCount,
+    unit,
+    unitPrice: moneyJson(price),
+    amount: moneyJson(goods),
+    cutFee: moneyJson(cutFee),
+    cutCount,
+    massKg: pack.massKg * packCount,
+    hazardous: pack.hazardous,
+    oversize: pack.oversize,
+    ...(pack.shelfLifeMonths === undefined ? {} : { shelfLifeMonths: pack.shelfLifeMonths }),
+  };
+}
+
+/** What substitutes cost in trouble, in minor units: it steers the choice and is not paid. */
+export const troubleMinor = (plan: BasketPlan, { flows }: Purchase): number =>
+  plan.goods.reduce(
+    (sum, { arcs }, good) =>
+      arcs.reduce(
+        (all, { demand, penaltyMinor }) => all + penaltyMinor * (flows.get(`${good}/${demand}`) ?? 0),
+        sum,
+      ),
+    0,
+  );
 
 /** Once to a line of cut goods; by the sheet where whole sheets are cut to travel. */
 const cutFees = ({ pack, cutFee }: Offer, cutCount: number): bigint => {
@@ -161,7 +211,7 @@ const cutFees = ({ pack, cutFee }: Offer, cutCount: number): bigint => {
 interface PricedOrder {
   readonly total: Money;
   readonly isTooSmall: boolean;
-  readonly shown: SupplierOrder;
+  readonly shown: () => SupplierOrder;
 }
 
 function ordersFrom(
@@ -171,60 +221,70 @@ function ordersFrom(
 ): readonly PricedOrder[] {
   const own = lines.filter((line) => line.supplier === supplier);
   if (own.length === 0) return [];
-  const { code, name, freeDeliveryFrom, ...terms } = plan.suppliers[supplier];
-  const paid = (text: string | undefined): Money =>
-    (text === undefined ? undefined : moneyFrom(text, plan.currency)) ?? noMoney(plan.currency);
-  const goods = sumMoney(
-    own.map((line) => line.goods),
-    plan.currency,
-  );
-  const cutFee = sumMoney(
-    own.map((line) => line.cutFee),
-    plan.currency,
-  );
-  const isCarried = plan.options.transport !== 'collect';
-  const isDeliveryFree =
-    freeDeliveryFrom !== undefined &&
-    paid(freeDeliveryFrom).minor > 0n &&
-    goods.minor >= paid(freeDeliveryFrom).minor;
-  const delivery = isCarried && !isDeliveryFree ? paid(terms.delivery) : noMoney(plan.currency);
-  const hazardBoxes = isCarried ? hazardBoxesOf(plan, own) : 0;
-  const hazard = money(paid(terms.hazardSurcharge).minor * BigInt(hazardBoxes), plan.currency);
-  const oversize =
-    isCarried && own.some(({ travelsOversize }) => travelsOversize)
-      ? paid(terms.oversizeFreight)
-      : noMoney(plan.currency);
-  const total = [goods, cutFee, delivery, hazard, oversize].reduce(addMoney);
+  const terms = plan.suppliers[supplier];
+  const none = noMoney(plan.currency);
+  const sumOf = (part: 'goods' | 'cutFee'): Money =>
+    sumMoney(
+      own.map((line) => line[part]),
+      plan.currency,
+    );
+  const goods = sumOf('goods');
+  const isDeliveryFree = terms.freeDeliveryFrom.minor > 0n && goods.minor >= terms.freeDeliveryFrom.minor;
+  const hazardBoxes = plan.options.transport === 'collect' ? 0 : hazardBoxesOf(plan, own);
+  const costs = {
+    goods,
+    cutFees: sumOf('cutFee'),
+    delivery: isDeliveryFree ? none : terms.delivery,
+    hazardSurcharge: money(terms.hazardSurcharge.minor * BigInt(hazardBoxes), plan.currency),
+    oversizeFreight: own.some(({ travelsOversize }) => travelsOversize) ? terms.oversizeFreight : none,
+  };
+  const total = Object.values(costs).reduce(addMoney);
   return [
     {
       total,
-      isTooSmall: goods.minor < paid(terms.minimumOrder).minor,
-      shown: {
-        supplier: code,
-        name,
-        goods: moneyJson(goods),
-        cutFees: moneyJson(cutFee),
-        delivery: moneyJson(delivery),
-        isDeliveryFree: isCarried && isDeliveryFree,
-        hazardSurcharge: moneyJson(hazard),
-        hazardBoxes,
-        oversizeFreight: moneyJson(oversize),
-        total: moneyJson(total),
-        massKg: own.reduce((sum, { shown }) => sum + shown.massKg, 0),
-      },
+      isTooSmall: goods.minor < terms.minimumOrder.minor,
+      shown: () => shownOrder(terms, { ...costs, total }, { lines: own, isDeliveryFree, hazardBoxes }),
     },
   ];
 }
 
+type OrderCosts = Readonly<
+  Record<'goods' | 'cutFees' | 'delivery' | 'hazardSurcharge' | 'oversizeFreight' | 'total', Money>
+>;
+
+interface OrderFacts {
+  readonly lines: readonly PricedPacks[];
+  readonly isDeliveryFree: boolean;
+  readonly hazardBoxes: number;
+}
+
+const shownOrder = (
+  { code, name }: SupplierTerms,
+  costs: OrderCosts,
+  { lines, isDeliveryFree, hazardBoxes }: OrderFacts,
+): SupplierOrder => ({
+  supplier: code,
+  name,
+  goods: moneyJson(costs.goods),
+  cutFees: moneyJson(costs.cutFees),
+  delivery: moneyJson(costs.delivery),
+  isDeliveryFree,
+  hazardSurcharge: moneyJson(costs.hazardSurcharge),
+  hazardBoxes,
+  oversizeFreight: moneyJson(costs.oversizeFreight),
+  total: moneyJson(costs.total),
+  massKg: lines.reduce((sum, { massKg }) => sum + massKg, 0),
+});
+
 /** A box that is full to one part in 10^6 is one box. */
 function hazardBoxesOf({ options: { hazardBoxKg } }: BasketPlan, lines: readonly PricedPacks[]): number {
-  const mass = lines.reduce((sum, { shown }) => (shown.hazardous ? sum + shown.massKg : sum), 0);
+  const mass = lines.reduce((sum, { hazardous, massKg }) => (hazardous ? sum + massKg : sum), 0);
   if (mass === 0) return 0;
   return hazardBoxKg === undefined ? 1 : Math.ceil(mass / hazardBoxKg - negligibleShare);
 }
 
 /** Bought of a good, in its own unit. */
-const boughtOf = (plan: BasketPlan, { packs }: Purchase, good: number): number =>
+export const boughtOf = (plan: BasketPlan, { packs }: Purchase, good: number): number =>
   plan.offersOfGood[good].reduce(
     (sum, offer) => sum + packs[offer] * plan.offers[offer].pack.content.quantity,
     0,

@@ -211,28 +211,49 @@ describe('suppliers', () => {
     expect(bought(far)).toEqual({ p1: 3, tc: 1 });
   });
 
-  test('a minimum order that useful goods cannot reach closes the supplier', async () => {
-    const packs = [aPack(), aPack({ sku: 'pb', supplier: 'b', prices: [{ fromPacks: 1, price: '16.00' }] })];
-    expect(bought(await basket(packs, { suppliers: [aSupplier(), b] }))).toEqual({ p1: 3 });
-    const more = await basket(packs, {
-      suppliers: [aSupplier(), b],
-      needs: [aNeed({ requiredQuantity: 3.5 })],
-    });
-    expect(bought(more)).toEqual({ pb: 4 });
-    expect(more.orders[0]).toMatchObject({
+  const cheapAtB = aPack({ sku: 'pb', supplier: 'b', prices: [{ fromPacks: 1, price: '16.00' }] });
+
+  test('one pack more reaches a minimum order and free delivery, and is bought where that costs less', async () => {
+    // Three packs at A are 65.00; four at B are 64.00 with delivery free, although three would do.
+    const found = await basket([aPack(), cheapAtB], { suppliers: [aSupplier(), b] });
+    expect(bought(found)).toEqual({ pb: 4 });
+    expect(found.orders[0]).toMatchObject({
       isDeliveryFree: true,
       delivery: { amount: '0.00' },
       goods: { amount: '64.00' },
+      toppedUpFor: 'minimum-order',
     });
+    expect(found.leftovers).toMatchObject([{ quantity: 1.5 }]);
   });
 
-  test('a lonely supplier below his minimum leaves a stated rest', async () => {
-    const found = await basket([aPack({ supplier: 'b', prices: [{ fromPacks: 1, price: '5.00' }] })], {
-      suppliers: [b],
+  test('a minimum order that the stock cannot reach closes the supplier', async () => {
+    const found = await basket([aPack(), { ...cheapAtB, stock: 3 }], { suppliers: [aSupplier(), b] });
+    expect(bought(found)).toEqual({ p1: 3 });
+    expect(found.orders[0].toppedUpFor).toBeUndefined();
+  });
+
+  test('delivery that becomes free for less than it costs is named as the reason for the packs beyond', async () => {
+    const found = await basket([aPack()], {
+      suppliers: [aSupplier({ delivery: '25.00', freeDeliveryFrom: '80.00' })],
     });
+    expect(bought(found)).toEqual({ p1: 4 });
+    expect(found.orders[0]).toMatchObject({ toppedUpFor: 'free-delivery', total: { amount: '80.00' } });
+  });
+
+  test('a lonely supplier is filled up to his minimum, because nothing else is possible', async () => {
+    const small = aPack({ supplier: 'b', prices: [{ fromPacks: 1, price: '5.00' }] });
+    const found = await basket([small], { suppliers: [b] });
+    expect([found.isComplete, found.proof]).toEqual([true, { kind: 'proven' }]);
+    expect(bought(found)).toEqual({ p1: 10 });
+    expect(found.orders[0]).toMatchObject({ toppedUpFor: 'minimum-order', total: { amount: '52.00' } });
+  });
+
+  test('where the stock does not reach the only minimum, that is the reason given', async () => {
+    const small = aPack({ supplier: 'b', stock: 9, prices: [{ fromPacks: 1, price: '5.00' }] });
+    const found = await basket([small], { suppliers: [b] });
     expect(found.isComplete).toBe(false);
     expect(found.missing).toEqual([
-      { material: 'core', quantity: 2.5, unit: 'm2', needs: ['core'], reason: 'not-enough' },
+      { material: 'core', quantity: 2.5, unit: 'm2', needs: ['core'], reason: 'below-minimum-order' },
     ]);
     expect(found.total.amount).toBe('0.00');
   });
@@ -354,10 +375,33 @@ describe('resin and hardener', () => {
     });
   });
 
-  test('resin without enough hardener in stock is not bought beyond it', async () => {
+  test.each([
+    [1, 0.5],
+    [0.2, 0.2],
+    [0.2, 0.25],
+    [0.2, 0.5],
+    [0.5, 0.5],
+    [1.4, 0.22],
+  ])(
+    'a large can for a small need: hardener packs of %d kg at %d to one cure all of it',
+    async (kg, ratio) => {
+      const pack = { ...large, sku: 'h', content: { ...large.content, quantity: kg } };
+      const found = await basket([resin, pack], {
+        needs: [aNeed({ id: 'r', material: 'epoxy', requiredQuantity: 0.9, unit: 'kg' })],
+        matches: [{ resin: 'epoxy', hardener: 'slow', massRatio: ratio }],
+      });
+      expect(found.isComplete).toBe(true);
+      expect(bought(found)).toEqual({ resin5: 1, h: Math.ceil((5 * ratio) / kg) });
+    },
+  );
+
+  test('resin without enough hardener in stock is not bought beyond it, and the hardener is the reason', async () => {
     const found = await basket([resin, { ...small, stock: 2 }], { needs, matches });
     expect(found.isComplete).toBe(false);
-    expect(found.missing.map(({ needs: short }) => short[0])).toContain('r');
+    expect(found.missing).toContainEqual(
+      expect.objectContaining({ needs: ['r'], reason: 'no-hardener', quantity: 3 }),
+    );
+    expect(found.missing).toContainEqual(expect.objectContaining({ needs: ['h'], reason: 'not-enough' }));
   });
 });
 
@@ -469,7 +513,8 @@ describe('faults and limits', () => {
           currency: 'EUR',
           needs: [aNeed()],
           priceList: aList([aPack()], suppliers),
-          options: { secondBest: false },
+          // Surcharges by the box are left to the solver.
+          options: { secondBest: false, hazardBoxKg: 30 },
         },
         async () => ({ status: 'time-limit', ...answer }),
       );
@@ -493,7 +538,12 @@ describe('faults and limits', () => {
   });
 
   test('a solver that fails, or answers what does not cover the needs, is our fault and not passed on', async () => {
-    const request = { currency: 'EUR', needs: [aNeed()], priceList: aList([aPack()]) };
+    const request = {
+      currency: 'EUR',
+      needs: [aNeed()],
+      priceList: aList([aPack()]),
+      options: { hazardBoxKg: 30 },
+    };
     await expect(
       solveBasket(request, async () => ({ status: 'failed', values: [], said: 'Empty' })),
     ).rejects.toThrow('Empty');

@@ -11,25 +11,26 @@ import {
   type Money,
   type MoneyJson,
 } from '#lib/money';
-import type { Basket, BasketOrder, Missing, Proof, SecondBest } from './basket.js';
+import type { Basket, BasketOrder, Proof, SecondBest } from './basket.js';
 import { faultsOfBasket } from './basket-faults.js';
-import { basketModel, names, type ModelChoice, type Other, type Shortfalls } from './basket-model.js';
-import { planBasket, type BasketPlan } from './basket-plan.js';
+import { basketModel, type ModelChoice, type Other, type Rule, type Shortfalls } from './basket-model.js';
+import { planBasket, withOffers, type BasketPlan } from './basket-plan.js';
 import type { BasketRequest } from './basket-request.js';
-import { satisfies } from './content.js';
+import { leastCostOfDemands } from './cheapest-cover.js';
 import type { LinearModel, Solve, SolverAnswer } from './linear-model.js';
-import {
-  bestOf as cheapestOf,
-  cheapestPurchase,
-  leastCostOfGoods,
-  ordersBySuppliers,
-} from './cheapest-purchase.js';
+import { bestOf as cheapestOf, cheapestPurchase, ordersBySuppliers } from './cheapest-purchase.js';
+import { explainedOrder } from './topped-up.js';
+import { exactSearch } from './exact-search.js';
+import { withKnownOrder, widened } from './known-order.js';
+import { missingOf } from './missing.js';
+import { names } from './model-parts.js';
 import {
   judgementOf,
   negligibleShare,
   orderOf,
   priceFor,
   purchaseFrom,
+  troubleMinor,
   type Purchase,
 } from './read-order.js';
 
@@ -51,7 +52,7 @@ export async function solveBasket(request: BasketRequest, solve: Solve): Promise
   const plan = planBasket(request, currency);
   const solver = { solve, timeLimitS: request.options?.timeLimitS ?? DEFAULT_TIME_LIMIT_S, relativeGap: 0 };
   const found = await bestOf(plan, solver);
-  const order = orderOf(plan, found.purchase);
+  const order = explainedOrder(plan, found.purchase);
   checkCovered(order, found.shortfalls);
   const second =
     request.options?.secondBest === false
@@ -65,7 +66,7 @@ export async function solveBasket(request: BasketRequest, solve: Solve): Promise
     pricesIncludeTax: request.priceList.pricesIncludeTax,
     proof: found.proof,
     isComplete: order.coverage.every(({ short }) => short === 0),
-    missing: missingOf(plan, order, found),
+    missing: await missingOf(plan, order, found.isPicked ? undefined : shortWithout(plan, solver)),
     excluded: plan.excluded,
     byEstimate: byEstimate(plan, found.purchase, order),
     ...(second === undefined ? {} : { secondBest: second }),
@@ -83,6 +84,8 @@ interface Found {
   readonly purchase: Purchase;
   readonly proof: Proof;
   readonly shortfalls: Shortfalls;
+  /** By the quick search, which does not know whether anything missing could have been had. */
+  readonly isPicked: boolean;
 }
 
 interface Solved {
@@ -104,14 +107,38 @@ async function bestOf(plan: BasketPlan, solver: Solver): Promise<Found> {
   const unserved = plan.demands.map(({ toBuy }, demand) =>
     plan.goodsForDemand[demand].some((good) => plan.offersOfGood[good].length > 0) ? 0 : toBuy,
   );
-  const first = await solved(plan, { aim: 'least-cost', shortfalls: unserved }, solver);
-  if (first.answer.status !== 'infeasible') return foundIn(plan, first, unserved);
+  const known = withKnownOrder(plan, unserved);
+  const exact = exactSearch(known);
+  if (exact !== undefined)
+    return {
+      purchase: widened(exact, known, plan),
+      proof: { kind: 'proven' },
+      shortfalls: unserved,
+      isPicked: false,
+    };
+  const first = await solved(known, { aim: 'least-cost', shortfalls: unserved }, solver);
+  if (first.answer.status === 'infeasible') return mostComplete(plan, solver);
+  const found = foundIn(known, first, unserved);
+  return { ...found, purchase: widened(found.purchase, known, plan) };
+}
+
+async function mostComplete(plan: BasketPlan, solver: Solver): Promise<Found> {
   const shortest = await solved(plan, { aim: 'least-shortfall' }, solver);
   if (shortest.answer.values.length === 0) return picked(plan, shortest.answer);
   const shortfalls = shortfallsIn(plan, shortest);
   const second = await solved(plan, { aim: 'least-cost', shortfalls }, solver);
-  return foundIn(plan, second.answer.values.length > 0 ? second : shortest, shortfalls);
+  const found = foundIn(plan, second.answer.values.length > 0 ? second : shortest, shortfalls);
+  return shortest.answer.status === 'optimal' ? found : { ...found, proof: { kind: 'gap' } };
 }
+
+const shortWithout =
+  (plan: BasketPlan, solver: Solver) =>
+  async (without: Rule): Promise<Shortfalls> => {
+    const found = await solved(plan, { aim: 'least-shortfall', without }, solver);
+    return found.answer.values.length === 0
+      ? plan.demands.map(({ toBuy }) => toBuy)
+      : shortfallsIn(plan, found);
+  };
 
 /** What stayed uncovered, with room for the solver's tolerance. */
 function shortfallsIn(plan: BasketPlan, { model, answer }: Solved): Shortfalls {
@@ -123,11 +150,15 @@ function shortfallsIn(plan: BasketPlan, { model, answer }: Solved): Shortfalls {
   });
 }
 
+/** The solver's order, unless it could not be placed or the quick search found a cheaper one while time ran out. */
 function foundIn(plan: BasketPlan, { model, answer }: Solved, shortfalls: Shortfalls): Found {
   if (answer.values.length === 0 && model.columns.length > 0) return picked(plan, answer);
   const purchase = purchaseFrom(plan, model, answer.values);
-  if (answer.status === 'optimal') return { purchase, proof: { kind: 'proven' }, shortfalls };
-  const found = { purchase, shortfalls, proof: gapOf(plan, purchase, answer) };
+  const judgement = judgementOf(plan, purchase);
+  if (judgement.isTooSmall || judgement.isUncured) return picked(plan, answer);
+  if (isProven(plan, purchase, answer))
+    return { purchase, proof: { kind: 'proven' }, shortfalls, isPicked: false };
+  const found = { purchase, shortfalls, proof: gapOf(plan, purchase, answer), isPicked: false };
   const quick = picked(plan, answer);
   const isBetter =
     costOf(plan, quick.purchase) < costOf(plan, purchase) &&
@@ -135,12 +166,21 @@ function foundIn(plan: BasketPlan, { model, answer }: Solved, shortfalls: Shortf
   return isBetter ? quick : found;
 }
 
+/** The order as it is paid, and its trouble, cost no more than the solver says every order must. */
+function isProven(plan: BasketPlan, purchase: Purchase, { status, bound }: SolverAnswer): boolean {
+  if (status !== 'optimal' || bound === undefined) return false;
+  return costOf(plan, purchase) + troubleMinor(plan, purchase) <= bound + SOLVER_DUST;
+}
+
+/** Far below a minor unit. */
+const SOLVER_DUST = 0.01;
+
 const costOf = (plan: BasketPlan, purchase: Purchase): number =>
   Number(judgementOf(plan, purchase).totalMinor);
 
 /** How far the cost is from the best lower bound there is: the solver's, or that of the goods alone. */
 function gapOf(plan: BasketPlan, purchase: Purchase, { bound }: SolverAnswer): Proof {
-  const cost = costOf(plan, purchase);
+  const cost = costOf(plan, purchase) + troubleMinor(plan, purchase);
   const goods = judgementOf(plan, purchase).short === 0 ? leastCostOfGoods(plan) : undefined;
   if (goods !== undefined && cost <= goods) return { kind: 'proven' };
   const best = Math.max(
@@ -154,6 +194,9 @@ function gapOf(plan: BasketPlan, purchase: Purchase, { bound }: SolverAnswer): P
   };
 }
 
+const leastCostOfGoods = (plan: BasketPlan): number | undefined =>
+  leastCostOfDemands(plan)?.reduce((sum, least) => sum + least, 0);
+
 const minorJson = (minor: number, currency: Currency): MoneyJson =>
   moneyJson(money(BigInt(Math.max(0, minor)), currency));
 
@@ -164,6 +207,7 @@ function picked(plan: BasketPlan, answer: SolverAnswer): Found {
     purchase,
     shortfalls: orderOf(plan, purchase).coverage.map(({ short }) => short),
     proof: gapOf(plan, purchase, answer),
+    isPicked: true,
   };
 }
 
@@ -199,11 +243,23 @@ async function secondBest(plan: BasketPlan, found: Found, beside: Beside): Promi
     ordersBySuppliers(plan, (suppliers) => used.some((supplier) => !suppliers.has(supplier))),
   );
   if (elsewhere !== undefined && elsewhere.short <= short + negligibleShare) {
-    const order = await otherOrder(plan, found, { onlySuppliers: elsewhere.suppliers }, beside);
-    if (order !== undefined) return { ...order, kind: 'other-suppliers' };
+    return { ...(await orderElsewhere(plan, elsewhere.suppliers, beside)), kind: 'other-suppliers' };
   }
-  const otherwise = await otherOrder(plan, found, { offers: dearestGood(plan, found.purchase) }, beside);
+  const otherwise = await otherOrder(plan, found, dearestGood(plan, found.purchase), beside);
   return otherwise === undefined ? undefined : { ...otherwise, kind: 'other-packs' };
+}
+
+async function orderElsewhere(
+  plan: BasketPlan,
+  suppliers: ReadonlySet<number>,
+  { order, solver }: Beside,
+): Promise<Omit<SecondBest, 'kind'>> {
+  const restricted = withOffers(
+    plan,
+    plan.offers.filter(({ supplier }) => suppliers.has(supplier)),
+  );
+  const { purchase } = await bestOf(restricted, solver);
+  return compared(plan, widened(purchase, restricted, plan), order);
 }
 
 async function otherOrder(
@@ -214,7 +270,13 @@ async function otherOrder(
 ): Promise<Omit<SecondBest, 'kind'> | undefined> {
   const attempt = await solved(plan, { aim: 'least-cost', shortfalls, other }, solver);
   if (attempt.answer.values.length === 0) return undefined;
-  const second = orderOf(plan, purchaseFrom(plan, attempt.model, attempt.answer.values));
+  const second = compared(plan, purchaseFrom(plan, attempt.model, attempt.answer.values), order);
+  checkCovered(second, shortfalls);
+  return second;
+}
+
+function compared(plan: BasketPlan, purchase: Purchase, order: BasketOrder): Omit<SecondBest, 'kind'> {
+  const second = explainedOrder(plan, purchase);
   return {
     ...second,
     difference: moneyJson(subtractMoney(moneyOf(second.total, plan), moneyOf(order.total, plan))),
@@ -224,7 +286,7 @@ async function otherOrder(
 const moneyOf = ({ amount }: MoneyJson, { currency }: BasketPlan): Money =>
   moneyFrom(amount, currency) ?? noMoney(currency);
 
-function dearestGood(plan: BasketPlan, { packs }: Purchase): NonNullable<Other['offers']> {
+function dearestGood(plan: BasketPlan, { packs }: Purchase): Other {
   const spent = (good: number): number =>
     plan.offersOfGood[good].reduce(
       (sum, offer) =>
@@ -236,31 +298,6 @@ function dearestGood(plan: BasketPlan, { packs }: Purchase): NonNullable<Other['
   const dearest = plan.goods.reduce((best, _, good) => (spent(good) > spent(best) ? good : best), 0);
   const among = plan.offersOfGood[dearest];
   return { among, used: new Set(among.filter((offer) => packs[offer] > 0)) };
-}
-
-function missingOf(plan: BasketPlan, { coverage }: BasketOrder, { proof }: Found): readonly Missing[] {
-  return coverage.flatMap(({ short, unit, needs }, demand) =>
-    short === 0
-      ? []
-      : [
-          {
-            ...plan.demands[demand].variant,
-            quantity: short,
-            unit,
-            needs: needs.map(({ id }) => id),
-            reason: reasonFor(plan, demand, proof),
-          },
-        ],
-  );
-}
-
-function reasonFor(plan: BasketPlan, demand: number, proof: Proof): Missing['reason'] {
-  const goods = plan.goodsForDemand[demand];
-  if (goods.some((good) => plan.offersOfGood[good].length > 0))
-    return proof.kind === 'gap' ? 'not-found-in-time' : 'not-enough';
-  const { variant } = plan.demands[demand];
-  if (plan.goods.some((good) => satisfies(good.variant, variant))) return 'other-unit';
-  return plan.excludedVariants.some((excluded) => satisfies(excluded, variant)) ? 'all-excluded' : 'no-pack';
 }
 
 /** What each estimate of a shared order pays: goods by what it needs of them, freight and fees by goods. */

@@ -2002,8 +2002,11 @@ export type components = {
             /** @description Hardener code of a resin system. */
             readonly part?: string;
             readonly quantity: number;
-            /** @enum {string} */
-            readonly reason: "all-excluded" | "no-pack" | "not-enough" | "not-found-in-time" | "other-unit";
+            /**
+             * @description `no-hardener`: the resin is there and what cures it is not; `below-minimum-order`: what is in stock does not reach it.
+             * @enum {string}
+             */
+            readonly reason: "all-excluded" | "below-minimum-order" | "no-hardener" | "no-pack" | "not-enough" | "not-found-in-time" | "other-unit";
             readonly rollWidthMm?: number;
             readonly sheet?: {
                 readonly lengthMm: number;
@@ -5985,6 +5988,11 @@ export type components = {
             readonly name: string;
             readonly oversizeFreight: components["schemas"]["MoneyJson"];
             readonly supplier: string;
+            /**
+             * @description Why more was bought of something than is of use: without it the order could not be placed, or delivery would cost more.
+             * @enum {string}
+             */
+            readonly toppedUpFor?: "free-delivery" | "minimum-order";
             readonly total: components["schemas"]["MoneyJson"];
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {

@@ -2500,11 +2500,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "all-excluded",
+          "below-minimum-order",
+          "no-hardener",
           "no-pack",
           "not-enough",
           "not-found-in-time",
           "other-unit"
-        ]
+        ],
+        "description": "`no-hardener`: the resin is there and what cures it is not; `below-minimum-order`: what is in stock does not reach it."
       },
       "material": {
         "type": "string"
@@ -10025,6 +10028,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "massKg": {
         "type": "number"
+      },
+      "toppedUpFor": {
+        "type": "string",
+        "enum": [
+          "free-delivery",
+          "minimum-order"
+        ],
+        "description": "Why more was bought of something than is of use: without it the order could not be placed, or delivery would cost more."
       }
     },
     "required": [
