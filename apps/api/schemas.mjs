@@ -48,32 +48,25 @@ function requestedNames() {
   const names = new Set();
   for (const file of apiFiles)
     ts.forEachChild(program.getSourceFile(file), function look(node) {
-      if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
-        const [first] = node.arguments;
-        if (
-          ['Answers', 'AnswersIn'].includes(node.expression.text) &&
-          first !== undefined &&
-          ts.isStringLiteral(first)
-        )
-          names.add(first.text);
-        if (
-          node.expression.text === 'RoomEndpoint' &&
-          first !== undefined &&
-          ts.isObjectLiteralExpression(first)
-        ) {
-          for (const property of first.properties) {
-            if (
-              ts.isPropertyAssignment(property) &&
-              property.name.getText() === 'result' &&
-              ts.isStringLiteral(property.initializer)
-            )
-              names.add(property.initializer.text);
-          }
-        }
-      }
+      for (const name of namesAskedAt(node)) names.add(name);
       ts.forEachChild(node, look);
     });
   return [...names].sort();
+}
+
+/** `Answers('Name')`, `AnswersIn('Name')` and `RoomEndpoint({ result: 'Name' })` ask for a schema. */
+function namesAskedAt(node) {
+  if (!ts.isCallExpression(node) || !ts.isIdentifier(node.expression)) return [];
+  const [first] = node.arguments;
+  if (first === undefined) return [];
+  const called = node.expression.text;
+  if (['Answers', 'AnswersIn'].includes(called) && ts.isStringLiteral(first)) return [first.text];
+  if (called !== 'RoomEndpoint' || !ts.isObjectLiteralExpression(first)) return [];
+  return first.properties
+    .filter((property) => ts.isPropertyAssignment(property) && property.name.getText() === 'result')
+    .map(({ initializer }) => initializer)
+    .filter(ts.isStringLiteral)
+    .map(({ text }) => text);
 }
 
 function exportedType(name) {

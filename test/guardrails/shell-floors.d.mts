@@ -1,4 +1,4 @@
-import type { TSESLint } from '@typescript-eslint/utils';
+import type { Linter } from 'eslint';
 
 export const shellFloors: readonly (readonly string[])[];
-export const shellRules: TSESLint.FlatConfig.ConfigArray;
+export const shellRules: readonly Linter.Config[];

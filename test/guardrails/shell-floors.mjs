@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { aboutImports } from './about-imports.mjs';
 
 /**
  * Floors of the service, lowest first. A module may import only modules on lower floors; the files that stand directly in
@@ -27,24 +28,6 @@ function moduleOf(file) {
 }
 
 const floorOf = (module) => shellFloors.findIndex((floor) => floor.includes(module));
-
-/** A rule about each place that another file is imported from. */
-const aboutImports = (messages, faultOf) => ({
-  meta: { type: 'problem', schema: [], messages },
-  create(context) {
-    const look = (node) => {
-      if (typeof node.source?.value !== 'string') return;
-      const fault = faultOf(context.filename, node.source.value);
-      if (fault !== undefined) context.report({ node, ...fault });
-    };
-    return {
-      ImportDeclaration: look,
-      ImportExpression: look,
-      ExportNamedDeclaration: look,
-      ExportAllDeclaration: look,
-    };
-  },
-});
 
 const floors = aboutImports(
   {

@@ -1,22 +1,14 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, test } from '@jest/globals';
-import { ESLint } from 'eslint';
+import { describe, expect, test } from '@jest/globals';
+import { rulesFiredBy } from './linting.js';
 import { shellFloors } from './shell-floors.mjs';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
-let eslint: ESLint;
-
-beforeAll(() => {
-  eslint = new ESLint({ cwd: root, overrideConfigFile: join(root, 'eslint.config.mjs') });
-});
-
-/** Lints an import as if it stood in that file of the service; the rules of the service's floors that fired. */
-async function shellRulesFiredBy(text: string, file: string): Promise<readonly string[]> {
-  const [result] = await eslint.lintText(text, { filePath: join(root, 'apps/api/src', file) });
-  return result.messages.map(({ ruleId }) => ruleId ?? '').filter((rule) => rule.startsWith('shell/'));
-}
+/** The rules of the service's floors that an import breaks if it stood in that file of the service. */
+const shellRulesFiredBy = (text: string, file: string): readonly string[] =>
+  rulesFiredBy(text, `apps/api/src/${file}`).filter((rule) => rule.startsWith('shell/'));
 
 const modules = shellFloors.flat();
 const floorOf = (module: string): number => shellFloors.findIndex((floor) => floor.includes(module));
@@ -33,11 +25,11 @@ test('every module of the service stands on one floor', () => {
 describe('the floors of the service', () => {
   test.each(modules.flatMap((from) => modules.filter((to) => to !== from).map((to) => [from, to])))(
     'the edge %s -> %s is judged by the floors',
-    async (from, to) => {
+    (from, to) => {
       const isAllowed = floorOf(to) < floorOf(from);
       const expected = isAllowed ? [] : ['shell/floors'];
-      expect(await shellRulesFiredBy(imports(`../${to}/plant.js`), `${from}/plant.ts`)).toEqual(expected);
-      expect(await shellRulesFiredBy(imports(`../../${to}/deep/plant.js`), `${from}/deep/plant.ts`)).toEqual(
+      expect(shellRulesFiredBy(imports(`../${to}/plant.js`), `${from}/plant.ts`)).toEqual(expected);
+      expect(shellRulesFiredBy(imports(`../../${to}/deep/plant.js`), `${from}/deep/plant.ts`)).toEqual(
         expected,
       );
     },
@@ -66,8 +58,8 @@ describe('a planted violation in the service is caught', () => {
     ],
     ['TypeORM in a service', imports('typeorm'), 'access/plant.service.ts', 'shell/typeorm-at-home'],
     ['the driver in a controller', imports('pg'), 'access/plant.controller.ts', 'shell/typeorm-at-home'],
-  ])('%s', async (_, text, file, rule) => {
-    expect(await shellRulesFiredBy(text, file)).toEqual([rule]);
+  ])('%s', (_, text, file, rule) => {
+    expect(shellRulesFiredBy(text, file)).toEqual([rule]);
   });
 
   test.each([
@@ -75,7 +67,7 @@ describe('a planted violation in the service is caught', () => {
     ['TypeORM in an entity', imports('typeorm'), 'access/plant.entity.ts'],
     ['the file that puts it together', imports('./estimates/estimates.module.js'), 'plant.ts'],
     ['a library', imports('express'), 'estimates/plant.ts'],
-  ])('%s is no violation', async (_, text, file) => {
-    expect(await shellRulesFiredBy(text, file)).toEqual([]);
+  ])('%s is no violation', (_, text, file) => {
+    expect(shellRulesFiredBy(text, file)).toEqual([]);
   });
 });

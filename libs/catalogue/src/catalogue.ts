@@ -1,6 +1,5 @@
 import { problem, refusal, success, type Outcome } from '#lib/kernel';
 import type {
-  Chemistry,
   CoreSheet,
   Material,
   MaterialKind,
@@ -64,6 +63,3 @@ export function materialAt<K extends MaterialKind>(
   const known = materialsOf(catalogue, kind).map((other) => other.code);
   return refusal(problem('unknown-code', at, { value: code, kind, known: known.join(', ') }));
 }
-
-export const resinsOf = (catalogue: Catalogue, chemistry: Chemistry): readonly ResinSystem[] =>
-  materialsOf(catalogue, 'resin').filter((resin) => resin.chemistry === chemistry);

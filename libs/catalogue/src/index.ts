@@ -1,4 +1,4 @@
-export { findMaterial, materialAt, materialsOf, resinsOf, type Catalogue } from './catalogue.js';
+export { findMaterial, materialAt, materialsOf, type Catalogue } from './catalogue.js';
 export type * from './materials.js';
 export type * from './prices.js';
 export type { ReadAs, Source } from './sources.js';

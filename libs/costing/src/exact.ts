@@ -1,5 +1,4 @@
 import {
-  decimal,
   decimalFromNumber,
   decimalText,
   money,
@@ -51,5 +50,3 @@ export const moneyNear = (major: number, currency: Currency, rounding: Rounding)
 
 /** For display and statistics only: sums are made of minor units. */
 export const majorUnits = (amount: Money): number => Number(decimalText(amount));
-
-export const noDecimal = decimal(0n, 0);

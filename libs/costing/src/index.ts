@@ -115,7 +115,6 @@ export {
 export {
   compareVariants,
   criteria,
-  criterionTitles,
   type Criterion,
   type VariantComparison,
   type VariantResult,

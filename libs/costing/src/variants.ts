@@ -22,16 +22,6 @@ export interface VariantResult {
 export const criteria = ['cost', 'p80', 'labourH', 'days', 'massKg', 'utilisation', 'spread'] as const;
 export type Criterion = (typeof criteria)[number];
 
-export const criterionTitles: Readonly<Record<Criterion, string>> = {
-  cost: 'Point estimate without tax',
-  p80: 'P80 without tax',
-  labourH: 'Hours of labour',
-  days: 'Days',
-  massKg: 'Mass added',
-  utilisation: 'Largest utilisation',
-  spread: 'P90 less P10',
-};
-
 export interface VariantRow {
   readonly code: string;
   readonly title: string;

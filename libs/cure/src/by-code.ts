@@ -1,6 +1,7 @@
 import { materialAt, type Catalogue } from '#lib/catalogue';
 import { allOf, andThen, given, mapValue, problem, refusal, success, type Outcome } from '#lib/kernel';
-import { planCure, type CurePlan, type CureRequest, type TemperatureInput } from './cure-plan.js';
+import { planCure, type CurePlan } from './cure-plan.js';
+import type { CureRequest, TemperatureInput } from './cure-request.js';
 import type { Forecast } from './weather/forecast.js';
 import { weatherGates, type WeatherPlan, type WeatherRequest, type WeatherStep } from './weather/windows.js';
 

@@ -2,34 +2,13 @@ import type { Datum, Hardener, ResinSystem } from '#lib/catalogue';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { numberFaults, optionalFaults } from '#lib/asking';
 import { assumedIn, assumptionFrom, type ProcessAssumption } from '#lib/asking';
-import { warmthAssumptions, warmthFaults, type DeckWarmth } from './weather/deck.js';
-import { forecastFaults, type Forecast } from './weather/forecast.js';
+import { warmthAssumptions, warmthFaults } from './weather/deck.js';
+import { forecastFaults } from './weather/forecast.js';
 import { instantFaults, readInstant, writeInstant } from './weather/instant.js';
 import { CURE_REFERENCE_C } from './arrhenius.js';
+import type { CureRequest, TemperatureInput } from './cure-request.js';
 import { courseFor, startOf, type DeckCourse } from './deck-course.js';
 import { equivalentAges, hoursToAge, type AgeLaw } from './equivalent-age.js';
-
-export type TemperatureInput =
-  | { readonly kind: 'constant'; readonly temperatureC: number }
-  | { readonly kind: 'day-night'; readonly dayC: number; readonly nightC: number }
-  | {
-      readonly kind: 'hourly';
-      readonly forecast: Forecast;
-      /** The deck where the forecast does not reach, degC; without it a cure is followed to the end of the forecast only. */
-      readonly elsewhereDeckC?: number;
-    };
-
-export interface CureRequest {
-  readonly resin: ResinSystem;
-  readonly hardener: string;
-  readonly temperature: TemperatureInput;
-  readonly warmth?: DeckWarmth;
-  /** Hour of the day at which the resin is mixed, 0 to 24, when no `startAt` is given. */
-  readonly startHour?: number;
-  /** RFC 3339; with it each milestone has its moment. Within the forecast when there is one. */
-  readonly startAt?: string;
-  readonly step?: string;
-}
 
 export const milestoneCodes = ['gel', 'release', 'recoat-shuts', 'sandable', 'full'] as const;
 export type MilestoneCode = (typeof milestoneCodes)[number];

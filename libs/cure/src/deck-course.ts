@@ -1,7 +1,7 @@
 import { deckTemperature } from './weather/deck.js';
 import { readInstant, type Instant } from './weather/instant.js';
 import { deckAt, HOUR_MS, skyOf } from './weather/sky.js';
-import type { CureRequest } from './cure-plan.js';
+import type { CureRequest } from './cure-request.js';
 import type { TemperatureCourse } from './equivalent-age.js';
 
 /** Temperature of the deck from the moment the resin is mixed. */

@@ -1,12 +1,5 @@
-export {
-  type CurePlan,
-  type CureRequest,
-  type Milestone,
-  type MilestoneCode,
-  type TemperatureInput,
-  milestoneCodes,
-  planCure,
-} from './cure-plan.js';
+export { type CurePlan, type Milestone, type MilestoneCode, milestoneCodes, planCure } from './cure-plan.js';
+export type { CureRequest, TemperatureInput } from './cure-request.js';
 export { type Forecast, epochOf, forecastFaults } from './weather/forecast.js';
 export type { ForecastHour } from './weather/forecast.js';
 export type { WeatherPlan } from './weather/windows.js';

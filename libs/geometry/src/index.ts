@@ -46,7 +46,6 @@ export {
 export { roundCorners, roundedCorners, type CornerRadii, type RoundedCorner } from './rounded.js';
 export {
   containsPoint,
-  distanceBetweenSegments,
   distanceToEdge,
   distanceToRegion,
   distanceToRing,
@@ -56,7 +55,6 @@ export {
   nearestOnRing,
   nearestOnSegment,
   segmentIntersection,
-  segmentsMeet,
   segmentWithin,
 } from './segment.js';
 export { selfCrossing } from './self-crossing.js';

@@ -25,19 +25,6 @@ export function segmentIntersection(a: Point, b: Point, c: Point, d: Point): Poi
   return lineCrossing(a, b, c, d);
 }
 
-export const segmentsMeet = (a: Point, b: Point, c: Point, d: Point): boolean =>
-  segmentIntersection(a, b, c, d) !== undefined;
-
-export const distanceBetweenSegments = (a: Point, b: Point, c: Point, d: Point): number =>
-  segmentsMeet(a, b, c, d)
-    ? 0
-    : Math.min(
-        distanceToSegment(a, c, d),
-        distanceToSegment(b, c, d),
-        distanceToSegment(c, a, b),
-        distanceToSegment(d, a, b),
-      );
-
 /** Where the infinite lines a-b and c-d cross; parallel lines do not. */
 export function lineCrossing(a: Point, b: Point, c: Point, d: Point): Point | undefined {
   const [abX, abY, cdX, cdY] = [b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]];

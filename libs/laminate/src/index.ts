@@ -99,7 +99,6 @@ export {
   membraneStrength,
   pulls,
   type Membrane,
-  type Pull,
   type SkinMeasure,
 } from './theory/skin.js';
 export type { Assumption } from './assumption.js';
@@ -118,7 +117,8 @@ export type {
   ScheduleLimits,
   ScheduleRequest,
 } from './schedule/schedule-request.js';
-export { searchSchedules, type LeftOut } from './schedule/schedule-search.js';
+export { searchSchedules } from './schedule/schedule-search.js';
+export type { LeftOut } from './schedule/prepared-search.js';
 export type {
   Missing,
   OldSkinReport,

@@ -1,7 +1,7 @@
 import type { Point } from '#lib/geometry';
 import type { NestPiece } from './request.js';
 import { regionFrom } from './no-fit.js';
-import { anticlockwise, boxOf, regionShifted, tidied, turnOf, type Region, type Ring } from './ring.js';
+import { anticlockwise, boxOf, regionShifted, tidied, type Region, type Ring } from './ring.js';
 
 /** Largest dimension in grid steps, so that cross products of doubled coordinates stay exact. */
 const mostSteps = 1.6e7;
@@ -55,12 +55,6 @@ function edgeTurns(ring: Ring): readonly number[] {
     const level = Math.round((-Math.atan2(dy, dx) * 180 * 1000) / Math.PI) / 1000;
     return [0, 90, 180, 270].map((quarter) => level + quarter);
   });
-}
-
-/** A point of the drawing as it lies after a turn about the origin and a move; both exact in the grid for quarter turns. */
-export function placedPoint([x, y]: Point, turnDeg: number, [dx, dy]: Point): Point {
-  const [cos, sin] = turnOf(turnDeg);
-  return [x * cos - y * sin + dx, x * sin + y * cos + dy];
 }
 
 export const mmOf = (

@@ -54,7 +54,6 @@ export function reversed(ring: Ring): Ring {
 }
 
 export const anticlockwise = (ring: Ring): Ring => (doubleArea(ring) < 0 ? reversed(ring) : ring);
-export const clockwise = (ring: Ring): Ring => (doubleArea(ring) > 0 ? reversed(ring) : ring);
 
 export function shifted(ring: Ring, dx: number, dy: number): Ring {
   const result = new Float64Array(ring.length);
@@ -99,12 +98,6 @@ export const regionTurned = (region: Region, degrees: number): Region => ({
   outer: turned(region.outer, degrees),
   holes: region.holes.map((hole) => turned(hole, degrees)),
 });
-
-/** Cross product of b−a and c−a: positive when c lies to the left of a→b. Exact while coordinates stay below 2^25. */
-export const cross =
-  (ax: number, ay: number, bx: number, by: number) =>
-  (cx: number, cy: number): number =>
-    (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
 
 /** Twice the signed area of the corner at vertex `i`. */
 export function cornerAt(ring: Ring, i: number): number {

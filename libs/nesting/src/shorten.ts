@@ -1,20 +1,8 @@
-import type { RandomStream } from '#lib/kernel';
 import { isClean } from './clean.js';
-import { restore, snapshotOf, type Field, type Probe, type Snapshot, type Zone } from './field.js';
+import { restore, snapshotOf, type Field, type Snapshot, type Zone } from './field.js';
 import { defaultSettings, separate, type Search } from './separate.js';
-import type { StripJob } from './strip.js';
+import type { Shortening } from './strip-job.js';
 import { swapLarge } from './swap-large.js';
-
-/** Everything a search for shorter strips works on. */
-export interface Shortening {
-  readonly job: StripJob;
-  readonly field: Field;
-  readonly choices: readonly (readonly number[])[];
-  readonly probe: Probe;
-  readonly random: RandomStream;
-  /** True when the budget is used up or the caller has asked to stop. */
-  readonly isOver: () => boolean;
-}
 
 /** A layout free of overlap. */
 export interface Shorter {

@@ -1,22 +1,8 @@
 import { randomStream } from '#lib/kernel';
 import { placeNext } from './construct.js';
 import { Field, Probe, snapshotOf, type Snapshot } from './field.js';
-import type { ShapeSet } from './shapes.js';
 import { lengthOf, shortened } from './shorten.js';
-
-/** Pieces for one strip, in grid steps. `shapeOf[piece]` is a shape of the set. */
-export interface StripJob {
-  readonly set: ShapeSet;
-  readonly shapeOf: readonly number[];
-  /** Where outlines may lie across the strip. */
-  readonly low: readonly [number, number];
-  readonly top: number;
-  readonly seed: number;
-  /** Pairs of pieces that may be looked at. */
-  readonly workLimit: number;
-  readonly shouldStop: () => boolean;
-  readonly onBetter?: (length: number, work: number) => void;
-}
+import type { StripJob } from './strip-job.js';
 
 /** A layout free of overlap: where each piece stands and how much strip it takes. */
 export interface StripState {

@@ -1,5 +1,5 @@
 import type { Field } from './field.js';
-import type { Shortening } from './shorten.js';
+import type { Shortening } from './strip-job.js';
 
 /** The largest pieces that make up this share of all boxes are called large. */
 const largeShare = 0.75;

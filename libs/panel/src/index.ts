@@ -1,16 +1,12 @@
 export {
   beamCases,
-  beamDeflection,
   bendTestStress,
   sandwichBar,
   stiffnessFromTwoSpans,
-  stripUnderPressure,
   type BeamCase,
-  type BeamDeflection,
   type BeamSection,
   type BendTestStress,
   type SandwichBar,
-  type StripAnswer,
 } from './plate/beams.js';
 export {
   notEstablished,
@@ -21,15 +17,10 @@ export {
   type ReasonedCheck,
   type Verdict,
 } from './comparison/check.js';
-export {
-  CLASS_DECK_PRESSURE_KPA,
-  CLASS_DECK_SPAN_OVER_DEFLECTION,
-  coreShearShares,
-} from './yardstick/class-rules.js';
+export { CLASS_DECK_PRESSURE_KPA, CLASS_DECK_SPAN_OVER_DEFLECTION } from './yardstick/class-rules.js';
 export * as classRules from './yardstick/class-rules.js';
 export {
   coreFormulas,
-  coreFormulasFor,
   coreTables,
   fromCoreTable,
   type CoreFormula,
@@ -40,7 +31,7 @@ export {
 export * as fastening from './yardstick/fastening.js';
 export { isHighlyLoaded } from './comparison/fitting-checks.js';
 export { pointLoad, roundPatch, type Indentation, type SkinOnCore } from './plate/indentation.js';
-export { openSkin, type OpenSkinAnswer, type OpenSkinRequest } from './plate/open-skin.js';
+export { type OpenSkinAnswer, type OpenSkinRequest } from './plate/open-skin.js';
 export {
   panelAnswer,
   panelCheck,

@@ -14,7 +14,6 @@ export const lagConstantSi = (inchPound: number): number =>
 
 export const ULTIMATE_SCREW = screwConstantSi(15700);
 export const ALLOWABLE_SCREW = screwConstantSi(2850);
-export const ULTIMATE_LAG = lagConstantSi(8100);
 export const ALLOWABLE_LAG = lagConstantSi(1800);
 
 const screwInputs = {

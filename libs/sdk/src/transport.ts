@@ -39,12 +39,6 @@ export interface Call {
   readonly accept?: string;
 }
 
-export interface Answer {
-  readonly status: number;
-  readonly headers: Headers;
-  readonly response: Response;
-}
-
 export const DEFAULT_TIMEOUT_MS = 30_000;
 const DEFAULT_RETRIES = 2;
 

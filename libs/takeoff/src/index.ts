@@ -29,7 +29,7 @@ export {
   wholePacks,
 } from './quantities.js';
 export { takeOff, type TakeOff, type TakeOffRequest } from './take-off.js';
-export { certainly, isOrdered, threePointDeviation, threePointMean, together } from './three-point.js';
+export { isOrdered, threePointDeviation, threePointMean } from './three-point.js';
 
 export const formulas: readonly AnyFormula[] = [
   requiredQuantity,

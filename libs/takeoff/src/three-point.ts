@@ -2,22 +2,8 @@ import type { ThreePoint } from '#lib/kernel';
 import { defineFormula } from '#lib/provenance';
 import { fraction } from '#lib/units';
 
-/** A quantity taken as certain. */
-export const certainly = (value: number): ThreePoint => ({ low: value, likely: value, high: value });
-
 export const isOrdered = ({ low, likely, high }: ThreePoint): boolean =>
   Number.isFinite(low) && Number.isFinite(likely) && Number.isFinite(high) && low <= likely && likely <= high;
-
-/** Least with least and most with most: right for parts that rise and fall together. */
-export const together = (points: readonly ThreePoint[]): ThreePoint =>
-  points.reduce(
-    (sum, next) => ({
-      low: sum.low + next.low,
-      likely: sum.likely + next.likely,
-      high: sum.high + next.high,
-    }),
-    certainly(0),
-  );
 
 const threePointInputs = {
   low: { symbol: 'a', unit: '1', meaning: 'least' },

@@ -9,13 +9,4 @@ export {
   type QuantityFault,
 } from './quantity.js';
 export { unitOfField } from './field-unit.js';
-export {
-  usArealMass,
-  usArea,
-  usLength,
-  usMass,
-  usMeasure,
-  usTemperature,
-  usText,
-  usVolume,
-} from './us-display.js';
+export { usArea, usLength, usMass, usMeasure, usTemperature, usText, usVolume } from './us-display.js';

@@ -1,4 +1,4 @@
-import { mm, type DegC, type GPerM2, type Kg, type L, type M2, type Mm } from './brands.js';
+import { mm, type DegC, type Kg, type L, type M2, type Mm } from './brands.js';
 import { siOf } from './quantity.js';
 
 const FEET_FROM = 3;
@@ -76,8 +76,6 @@ export const usMass = (mass: Kg): string =>
   `${(mass / siOf('lb', 'mass')).toFixed(mass < TEN_KG ? 2 : 1)} lb`;
 export const usVolume = (volume: L): string => `${(volume / siOf('gal', 'volume')).toFixed(2)} gal`;
 export const usTemperature = (temperature: DegC): string => `${fahrenheit(temperature).toFixed(0)} degF`;
-export const usArealMass = (areal: GPerM2): string =>
-  `${(areal / siOf('oz/yd2', 'areal mass')).toFixed(1)} oz/yd2`;
 
 const fahrenheit = (celsius: number): number => (celsius * 9) / 5 + 32;
 

@@ -1,3 +1,4 @@
+// must not compile: TS2345
 import { entered } from '#lib/provenance';
 import { mPa } from '#lib/units';
 

@@ -1,3 +1,4 @@
+// must not compile: TS2345
 import { problem } from '#lib/kernel';
 
 export const wrong = problem('no-such-code', '/x');

@@ -4,7 +4,7 @@ import type { Content } from '../edge/content.js';
 import { failureFacts, Log } from '../edge/log.js';
 import { HttpProblem, problemKinds } from '../edge/problems.js';
 import { Database } from '../persistence/database.js';
-import type { OperationProblem } from './operation-view.js';
+import type { OperationProblem } from './long-operation.js';
 import { OperationsRepository, type Claim } from './operations.repository.js';
 
 /** Does one kind of task. It must give the same answer when it is asked again: a worker may die before it could tell. */

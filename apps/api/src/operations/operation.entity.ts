@@ -1,5 +1,5 @@
 import { Column, CreateDateColumn, Entity, PrimaryColumn } from 'typeorm';
-import type { LongOperation, OperationProblem } from './operation-view.js';
+import type { LongOperation, OperationProblem } from './long-operation.js';
 
 /** A piece of work that was accepted and is answered later; its answer is kept beside it until it expires. */
 @Entity('operation')

@@ -1,7 +1,8 @@
 import type { Content } from '../edge/content.js';
 import type { Transaction } from '../persistence/database.js';
 import { OperationRow } from './operation.entity.js';
-import type { OperationProblem, OperationState } from './operation-view.js';
+import type { OperationProblem } from './long-operation.js';
+import type { OperationState } from './operation-view.js';
 
 export interface NewOperation {
   readonly id: string;

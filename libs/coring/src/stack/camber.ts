@@ -1,7 +1,7 @@
 import { computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { mm, mPaFromKPa } from '#lib/units';
 import { bendRadius, camberGap } from './formulas.js';
-import { modulusOf, scoredForm } from './plan-stack.js';
+import { modulusOf, scoredForm } from './core-sheet.js';
 import type { CamberRequest, StackRequest } from './request.js';
 import { gapFigure, pressureFigure } from './rules.js';
 

@@ -1,5 +1,5 @@
 import { defineFormula } from '#lib/provenance';
-import { fraction, kg, lFromMm3, m2FromMm2, mm, mm2FromM2, mm3, mm2 } from '#lib/units';
+import { fraction, kg, lFromMm3, mm, mm2FromM2, mm3 } from '#lib/units';
 
 export const stackHeight = defineFormula({
   id: 'coring.stack-height',
@@ -207,5 +207,3 @@ export const wasteShare = defineFormula({
   evaluate: ({ netM2, boughtM2 }) => fraction(1 - netM2 / boughtM2),
   worked: [{ at: 'by hand, above', given: { netM2: 0.5, boughtM2: 1.5 }, printed: '0.667' }],
 });
-
-export const squareMetres = (areaMm2: number) => m2FromMm2(mm2(areaMm2));

@@ -1,5 +1,5 @@
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import type { CoreForm, CoreSheet, Datum } from '#lib/catalogue';
+import type { CoreSheet } from '#lib/catalogue';
 import {
   assumptionsOf,
   assumed,
@@ -9,9 +9,10 @@ import {
   fromCatalogue,
   type Figure,
 } from '#lib/provenance';
-import { fraction, kg, kgPerM3, l, m2, mm, mPa } from '#lib/units';
+import { fraction, kg, kgPerM3, l, m2, mm } from '#lib/units';
 import { cambered, type CamberPlan } from './camber.js';
 import { bondResin, coreMass, flushness, kerfVolume, stackHeight, waterLeaving } from './formulas.js';
+import { densityOf, scoredForm } from './core-sheet.js';
 import { rankedChoices, type StackChoice } from './choices.js';
 import type { StackRequest } from './request.js';
 import { ruleFigures } from './rules.js';
@@ -170,29 +171,6 @@ const stockThickness = (core: CoreSheet, thicknessMm: number): Figure<'mm'> =>
     cite: { source: 'COMMON-PRACTICE' },
   });
 
-const datum = <U extends string>(
-  figure: (value: number, origin: { item: string; field: string } & Omit<Datum, 'value'>) => Figure<U>,
-  core: CoreSheet,
-  field: string,
-  { value, ...spread }: Datum,
-): Figure<U> => figure(value, { item: core.code, field, ...spread });
-
-const densityOf = (core: CoreSheet): Figure<'kg/m3'> =>
-  datum(
-    (value, origin) => fromCatalogue('kg/m3', kgPerM3(value), 'density of the new core', origin),
-    core,
-    'densityKgPerM3',
-    core.densityKgPerM3,
-  );
-
-export const modulusOf = (core: CoreSheet): Figure<'MPa'> =>
-  datum(
-    (value, origin) => fromCatalogue('MPa', mPa(value), 'modulus of the core along its face', origin),
-    core,
-    'inPlaneModulusMPa',
-    core.inPlaneModulusMPa,
-  );
-
 function massesOf(request: StackRequest, area: Figure<'m2'>, { layersMm }: StackChoice) {
   const newCoreMass = computeChecked(coreMass, {
     areaM2: area,
@@ -262,9 +240,6 @@ const lengthFigure = (value: number, meaning: string): Figure<'mm'> =>
     cite: { source: 'ARITHMETIC' },
     inputs: {},
   });
-
-export const scoredForm = (core: CoreSheet): CoreForm | undefined =>
-  core.forms.find(({ form }) => form === 'scored');
 
 /** Kerfs of all layers; nothing when the material says nothing about its kerfs. */
 function kerfResinOf(

@@ -24,9 +24,6 @@ export const triangularMean = defineFormula({
 
 const INTEGRATION_STEPS = 2000;
 
-/** Quantiles of a distribution at rising probabilities, as a table. */
-export type QuantileTable = (probabilities: Float64Array) => Float64Array;
-
 /**
  * Quantiles of the beta distribution that project planning fits to three points: shape parameters
  * 1 + 4 (m - a)/(b - a) and 1 + 4 (b - m)/(b - a), so that its mean is (a + 4m + b)/6.

@@ -1,7 +1,7 @@
 import type { LineDepreciation } from '#lib/costing';
 import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
-import type { CauseClass, DefectRecord, FittingKind } from '../job/defect-record.js';
+import type { CauseClass, FittingKind } from '../job/defect-record.js';
 import type { EvidenceGrade, Place } from '#lib/extent';
 import type { BuiltCheck } from '#lib/panel';
 
@@ -571,6 +571,3 @@ export interface ProvenanceStamp {
   readonly priceList: string;
   readonly labourRates: string;
 }
-
-/** The request of the main job, restated for those who import one name. */
-export type EstimateRequest = DefectRecord;

@@ -2,7 +2,7 @@ import type { ClosingPlies, RelaidPlies, Schedule, ScheduleSearch } from '#lib/l
 import type { Check, LaminateSection, NamedValue } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import type { ScheduleChoice, TriedSchedule } from '../stages/schedule-choice.js';
-import { areasOf } from './scope-section.js';
+import { areasOf } from './areas.js';
 
 /** What was found, and which of it was chosen. */
 export interface FoundAndChosen {

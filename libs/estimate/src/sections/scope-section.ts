@@ -1,13 +1,11 @@
-import { areaMm2, type Polygon, type Region } from '#lib/geometry';
+import { areaMm2 } from '#lib/geometry';
 import type { OpeningPlan, PlannedOpening } from '#lib/extent';
 import { m2FromMm2, mm2 } from '#lib/units';
-import type { Area, FittingScope, Opening, Range, Scope } from '../document/estimate-document.js';
+import type { FittingScope, Opening, Scope } from '../document/estimate-document.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
 import type { Job } from '../job/job.js';
 import type { ScopeWork } from '../stages/scope-stage.js';
-
-export const areaOfPolygon = ({ outer, holes }: Polygon): Area => ({ outer, holes });
-export const areasOf = (region: Region): readonly Area[] => region.map(areaOfPolygon);
+import { areaOfPolygon, areasOf } from './areas.js';
 
 /** What is cut, what stays, what is in and what is out. */
 export function scopeSection(job: Job, { plan }: ScopeWork, extent: ExtentWork): Scope {
@@ -116,5 +114,3 @@ function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'exclud
     ],
   };
 }
-
-export const pointRange = (value: number): Range => ({ p10: value, p50: value, p90: value });

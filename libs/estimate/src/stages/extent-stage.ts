@@ -3,7 +3,7 @@ import { estimateExtent, type EvidenceGrade, type Extent, type Finding, type Zon
 import type { Figure } from '#lib/provenance';
 import type { Range, Scope } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
-import { areasOf } from '../sections/scope-section.js';
+import { areasOf } from '../sections/areas.js';
 
 /** How far the bad core goes, and how sure that is. */
 export interface ExtentWork {

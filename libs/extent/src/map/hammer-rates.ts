@@ -1,6 +1,7 @@
 import type { HammerSound, Reading } from '../reading.js';
-import type { ReadingOdds } from './reading-odds.js';
 
+/** How often a sound is heard over bad core against over sound core. */
+type Odds = Readonly<Record<HammerSound, number>>;
 type Shares = Readonly<Record<HammerSound, number>>;
 
 /** How often each sound is heard over bad core and over sound core; the shares of each sum to 1. */
@@ -18,7 +19,7 @@ export const READINGS_BEFOREHAND = 10;
  * Rates behind odds. Odds leave one thing open, how often a void is heard against a dull sound; over bad core both are
  * taken to be alike. With x for each of them, sharp s, dull d and void v for the odds: 1 - 2 x = s (1 - x / d - x / v).
  */
-export function ratesBehind({ sharp, dull, void: hollow }: ReadingOdds['sounding']): HammerRates {
+export function ratesBehind({ sharp, dull, void: hollow }: Odds): HammerRates {
   const each = (1 - sharp) / (2 - sharp * (1 / dull + 1 / hollow));
   return {
     overBad: { sharp: 1 - 2 * each, dull: each, void: each },

@@ -4,7 +4,7 @@ import { nPerMm } from '#lib/units';
 import { laminate, type LaminateAnswer } from '../theory/laminate.js';
 import { layupFigures, type LayupFigures } from '../theory/layup-figures.js';
 import type { Assumption } from '../assumption.js';
-import type { LaidOffer, LeftOut, PreparedSearch } from './schedule-search.js';
+import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { measureSkin, pulls, type SkinMeasure } from '../theory/skin.js';
 import { diagnose, type Constraint, type ConstraintReport } from './stack-diagnosis.js';
 import type { SearchEffort, Stack, StackSearch } from './stack-search.js';

@@ -2,7 +2,7 @@ import { below, pointer, problem, refusal, success, type Outcome, type Problem }
 import type { PlyMethod } from '../ply/ply-method.js';
 import { findPlyMethod } from '../ply/ply-properties.js';
 import { layupOf, type Layup } from '../theory/layup.js';
-import { measureOldSkin, type OldSkinMeasure, type SkinBuild } from './old-skin.js';
+import { measureOldSkin, type SkinBuild } from './old-skin.js';
 import {
   emptyStrip,
   neutralHeight,
@@ -17,36 +17,13 @@ import {
   type FabricOffer,
   type PanelBelow,
   type ScheduleRequest,
-  type SettledRequest,
 } from './schedule-request.js';
+import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { scheduleReport, type ScheduleSearch } from './schedule-report.js';
-import { membraneOf, type SkinMeasure } from '../theory/skin.js';
+import { membraneOf } from '../theory/skin.js';
 import { momentCapacity } from './stack-order.js';
 import type { StackOption, StackPanel, StackProblem } from './stack-problem.js';
 import { searchStacks } from './stack-search.js';
-
-/** One fabric at one turn, ready for the search, with where it came from. */
-export interface LaidOffer {
-  readonly offer: FabricOffer;
-  readonly offerIndex: number;
-  readonly turnDeg: number;
-  readonly layup: Layup;
-}
-
-export interface LeftOut {
-  readonly material: string;
-  readonly problems: readonly Problem[];
-}
-
-export interface PreparedSearch {
-  readonly request: ScheduleRequest;
-  readonly settled: SettledRequest;
-  readonly old: OldSkinMeasure;
-  readonly target: SkinMeasure;
-  readonly offers: readonly LaidOffer[];
-  readonly leftOut: readonly LeftOut[];
-  readonly problem: StackProblem;
-}
 
 /**
  * The best three skins, from the fabrics offered, that give back what the old skin was.

@@ -5,7 +5,6 @@ import { writeQBar, writeTurn } from './stiffness.js';
 
 /** Direction and sign of a pull on a skin. */
 export const pulls = ['tension-along', 'compression-along', 'tension-across', 'compression-across'] as const;
-export type Pull = (typeof pulls)[number];
 
 /** A skin as a membrane: the core keeps it flat, so that only A counts. */
 export interface SkinMeasure {

@@ -3,9 +3,6 @@ import type { Ply, PlyElastic } from '../ply/ply.js';
 /** A symmetric 3 x 3 matrix packed as [11, 12, 16, 22, 26, 66]. */
 export type Symmetric = Float64Array;
 
-/** Places of the members in a packed symmetric matrix. */
-export const at = { xx: 0, xy: 1, xs: 2, yy: 3, ys: 4, ss: 5 } as const;
-
 export interface Stiffness {
   readonly plyCount: number;
   readonly thicknessMm: number;

@@ -30,23 +30,6 @@ export interface BeamSection {
   readonly shearN: number;
 }
 
-export interface BeamDeflection {
-  readonly bendingMm: number;
-  readonly shearMm: number;
-  readonly totalMm: number;
-}
-
-export function beamDeflection(
-  { kb, ks }: BeamCase,
-  section: BeamSection,
-  loadN: number,
-  spanMm: number,
-): BeamDeflection {
-  const bendingMm = (kb * loadN * spanMm ** 3) / section.bendingNMm2;
-  const shearMm = (ks * loadN * spanMm) / section.shearN;
-  return { bendingMm, shearMm, totalMm: bendingMm + shearMm };
-}
-
 /** A sandwich bar with equal skins, sizes in mm, moduli in MPa. */
 export interface SandwichBar {
   readonly totalMm: number;
@@ -108,29 +91,4 @@ export function stiffnessFromTwoSpans(
   const bendingPart = (perForce[1] - perForce[0]) / (l2 ** 2 - l1 ** 2);
   const shearPart = perForce[0] - bendingPart * l1 ** 2;
   return { bendingNMm2: 1 / (48 * bendingPart), shearN: 1 / (4 * shearPart) };
-}
-
-export interface StripAnswer {
-  readonly deflectionMm: number;
-  readonly momentNmmPerMm: number;
-  readonly edgeMomentNmmPerMm: number;
-  readonly shearNPerMm: number;
-}
-
-/** A strip of deck between two long supports under uniform pressure, per unit width, with shear. Source: [WOOD-HANDBOOK-2010] table 9-1. */
-export function stripUnderPressure(
-  stiffness: { readonly bending: number; readonly shear: number },
-  pressureMPa: number,
-  spanMm: number,
-  ends: 'simply-supported' | 'clamped',
-): StripAnswer {
-  const isClamped = ends === 'clamped';
-  const whole = pressureMPa * spanMm;
-  const bent = (whole * spanMm ** 3) / ((isClamped ? 384 : 384 / 5) * stiffness.bending);
-  return {
-    deflectionMm: bent + (whole * spanMm) / (8 * stiffness.shear),
-    momentNmmPerMm: (whole * spanMm) / (isClamped ? 24 : 8),
-    edgeMomentNmmPerMm: isClamped ? -(whole * spanMm) / 12 : 0,
-    shearNPerMm: whole / 2,
-  };
 }

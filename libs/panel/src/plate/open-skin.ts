@@ -1,5 +1,3 @@
-import { andThen, success, type Outcome, refusal } from '#lib/kernel';
-import { faultsOfSkin, numberFaults } from '../comparison/panel-faults.js';
 import { isLarge, largeDeflection } from './large-deflection.js';
 import { plateModel, type EdgeFixing, type PlateAnswer, type PlateModel } from './plate-answer.js';
 import { skinPlate } from './sandwich-section.js';
@@ -38,21 +36,6 @@ export interface OpenSkinAnswer {
   /** The same for a person who kneels or steps on it; absent when no spacing between props makes that safe. */
   readonly propSpacingForPersonMm?: number;
   readonly advice: readonly string[];
-}
-
-export function openSkin(request: OpenSkinRequest): Outcome<OpenSkinAnswer> {
-  const faults = [
-    ...faultsOfSkin(request.skin, '/skin'),
-    ...numberFaults(request.lengthXMm, '/lengthXMm', { above: 1, upTo: 20000, unit: 'mm' }),
-    ...numberFaults(request.widthYMm, '/widthYMm', { above: 1, upTo: 20000, unit: 'mm' }),
-    ...numberFaults(request.clampPressureKPa, '/clampPressureKPa', { above: 0, upTo: 110, unit: 'kPa' }),
-    ...numberFaults(request.allowedSagMm, '/allowedSagMm', { above: 0, upTo: 50, unit: 'mm' }),
-    ...numberFaults(request.personN, '/personN', { above: 0, upTo: 1e5, unit: 'N' }),
-    ...numberFaults(request.heelRadiusMm, '/heelRadiusMm', { from: 5, upTo: 200, unit: 'mm' }),
-    ...numberFaults(request.skinShare, '/skinShare', { above: 0, upTo: 1 }),
-  ];
-  const checked: Outcome<OpenSkinRequest> = faults.length === 0 ? success(request) : refusal(...faults);
-  return andThen(checked, (known) => success(openSkinAnswer(known)));
 }
 
 /** For a request already known to be sound; takes the skin's plate where it was made before. */

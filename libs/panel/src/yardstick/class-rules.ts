@@ -249,21 +249,6 @@ export const draftMinimumOuterSkin = defineFormula({
   worked: [{ at: 'by hand', given: { lengthWaterlineM: 10, placeFactor: 1 }, printed: '2.03' }],
 });
 
-/** Shares of the ultimate core shear, by named rule; compare, never combine. */
-export const coreShearShares = [
-  {
-    rule: 'small-craft yardstick 2008',
-    source: 'ISO-12215-5-2008',
-    balsa: 0.5,
-    crossLinked: 0.55,
-    linearOrSan: 0.65,
-  },
-  { rule: 'draft of 2004', source: 'ISO-12215-5-2004-DRAFT', balsa: 0.4, crossLinked: 0.5, linearOrSan: 0.6 },
-  { rule: 'class guide 2021', source: 'ABS-YACHTS-2021', balsa: 0.3, crossLinked: 0.4, linearOrSan: 0.5 },
-  { rule: 'class guide 1994', source: 'ABS-ORY-1994', balsa: 0.5, crossLinked: 0.5, linearOrSan: 0.5 },
-  { rule: 'class rule 2020', source: 'LR-SSC-2020', balsa: 0.35, crossLinked: 0.45, linearOrSan: 0.35 },
-] as const;
-
 export const classFormulas = [
   lrShearFactor,
   lrCoreShearStress,

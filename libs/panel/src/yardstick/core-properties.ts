@@ -278,9 +278,6 @@ export const coreFormulas: readonly CoreFormulas[] = [
   sanFoam,
 ];
 
-export const coreFormulasFor = (coreType: CoreType): readonly CoreFormulas[] =>
-  coreFormulas.filter((formulas) => formulas.coreType === coreType);
-
 /** Values printed in tables of class rules and data sheets, kept as named data and never blended with the formulas. */
 export interface CoreTable {
   readonly name: string;

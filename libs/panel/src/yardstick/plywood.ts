@@ -71,14 +71,6 @@ export const plywoodModulusAcross = defineFormula({
   ],
 });
 
-/** Wet or dry service factors of a building panel specification, for plywood that stays wet. */
-export const plywoodWetFactors = {
-  strength: 0.75,
-  stiffness: 0.85,
-  bearing: 0.5,
-  source: 'PLYWOOD-WET-FACTORS',
-} as const;
-
 export const plywoodFormulas = [
   plywoodFlexuralStrengthAlong,
   plywoodFlexuralStrengthAcross,

@@ -15,15 +15,4 @@ export {
   Texts,
 } from './plain-fields.js';
 export { MOST_VERTICES, Outline, Outlines, Point, Points } from './points.js';
-export {
-  Area,
-  ArealMass,
-  Length,
-  Mass,
-  Num,
-  Speed,
-  Temperature,
-  Volume,
-  Whole,
-  type Range,
-} from './quantities.js';
+export { Area, ArealMass, Length, Mass, Num, Speed, Temperature, Whole, type Range } from './quantities.js';

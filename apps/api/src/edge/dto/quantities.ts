@@ -21,8 +21,6 @@ export const Mass = (said: Range & Said = {}): PropertyDecorator => typed('mass'
 export const Temperature = (said: Range & Said = {}): PropertyDecorator => typed('temperature', said);
 /** A number in g/m2, or text such as "18 oz/yd2". */
 export const ArealMass = (said: Range & Said = {}): PropertyDecorator => typed('areal mass', said);
-/** A number in l, or text such as "1 gal". */
-export const Volume = (said: Range & Said = {}): PropertyDecorator => typed('volume', said);
 /** A number in m/s, or text such as "12 kn". */
 export const Speed = (said: Range & Said = {}): PropertyDecorator => typed('speed', said);
 

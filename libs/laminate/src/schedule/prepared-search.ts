@@ -1,0 +1,29 @@
+import type { Problem } from '#lib/kernel';
+import type { Layup } from '../theory/layup.js';
+import type { SkinMeasure } from '../theory/skin.js';
+import type { OldSkinMeasure } from './old-skin.js';
+import type { FabricOffer, ScheduleRequest, SettledRequest } from './schedule-request.js';
+import type { StackProblem } from './stack-problem.js';
+
+/** One fabric at one turn, ready for the search, with where it came from. */
+export interface LaidOffer {
+  readonly offer: FabricOffer;
+  readonly offerIndex: number;
+  readonly turnDeg: number;
+  readonly layup: Layup;
+}
+
+export interface LeftOut {
+  readonly material: string;
+  readonly problems: readonly Problem[];
+}
+
+export interface PreparedSearch {
+  readonly request: ScheduleRequest;
+  readonly settled: SettledRequest;
+  readonly old: OldSkinMeasure;
+  readonly target: SkinMeasure;
+  readonly offers: readonly LaidOffer[];
+  readonly leftOut: readonly LeftOut[];
+  readonly problem: StackProblem;
+}
