@@ -1,9 +1,12 @@
+import 'reflect-metadata';
 import { execFileSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
 import { jobPackOf, reportOf, type ReportRequest } from '#lib/drawings';
-import { sampleRequest, smallSample, type SampleSize } from '../support/sample-estimate.js';
-import { RenderPool } from '../../apps/api/src/documents/render-pool.js';
+import { documentJob } from '../../apps/api/src/documents/document.job.js';
 import { pdfPress } from '../../apps/api/src/documents/typst-compiler.js';
+import { Metrics } from '../../apps/api/src/edge/metrics.js';
+import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
+import { Workbench } from '../../apps/api/src/workbench/workbench.js';
+import { sampleRequest, smallSample, type SampleSize } from '../support/sample-estimate.js';
 
 /**
  * Reports of the invented foredeck and of 300 lines with 40 fittings and six zones: layout and setting, every report
@@ -94,10 +97,8 @@ function memoryMb(): number {
   );
 }
 
-const pool = new RenderPool(
-  fileURLToPath(new URL('../../apps/api/src/documents/render-process.js', import.meta.url)),
-  { presses: 2, longestQueue: 100, documentsEach: 40, idleMs: 60_000 },
-);
+const workbench = new Workbench(readConfiguration({}), new Metrics());
+const customer = { organisationId: 'bench' };
 const base = sampleRequest(smallSample);
 const memory: number[] = [];
 const started = process.hrtime.bigint();
@@ -107,10 +108,14 @@ async function onePress(): Promise<void> {
   while (next < count) {
     const run = next++;
     const { estimate, record, issue } = changed(base, 1000 + run);
-    const pdf = await pool.run({
-      subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } },
-      task: { as: 'pdf', what: 'report', standard: 'a-2a' },
-    });
+    const pdf = await workbench.do(
+      documentJob,
+      {
+        subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } },
+        task: { as: 'pdf', what: 'report', standard: 'a-2a' },
+      },
+      customer,
+    );
     consumed += pdf?.length ?? 0;
     if (run % Math.ceil(count / samples) === 0) memory.push(memoryMb());
   }
@@ -121,4 +126,4 @@ const tookS = Number(process.hrtime.bigint() - started) / 1e9;
 console.log(
   `service: ${count} reports on two presses in ${tookS.toFixed(1)} s; MB resident, service and presses: ${[...memory, memoryMb()].join(', ')} (consumed ${consumed})`,
 );
-await pool.destroy();
+await workbench.onModuleDestroy();

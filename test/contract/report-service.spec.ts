@@ -1,12 +1,11 @@
-import { existsSync } from 'node:fs';
-import path from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { deflateSync } from 'node:zlib';
-import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
+import { afterAll, describe, expect, jest, test } from '@jest/globals';
 import { parse } from 'csv-parse/sync';
+import type { ReportSubject, PageKind } from '../../apps/api/src/documents/render.js';
 import { sampleEstimate, sampleRequest, smallSample } from '../support/sample-estimate.js';
-import { DocumentsService } from '../../apps/api/src/documents/documents.service.js';
-import type { ReportSubject } from '../../apps/api/src/documents/render.js';
+import { Metrics } from '../../apps/api/src/edge/metrics.js';
+import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
+import { compiledModule } from '../support/compiled.js';
 import { chunk, chunksOf, greyJpeg, png, PNG_SIGNATURE, sizeOfPng } from '../support/pictures.js';
 import { alternativeTexts, bare, readPdf, textOf } from './report-parts.js';
 
@@ -19,11 +18,28 @@ const subject: ReportSubject = {
   issue,
   reader: { locale: 'en-GB', units: 'si', paper: 'a4' },
 };
-let service: DocumentsService;
-beforeAll(() => {
-  service = new DocumentsService();
-});
-afterAll(() => service.onModuleDestroy());
+type Documents = typeof import('../../apps/api/src/documents/documents.service.js');
+type Bench = typeof import('../../apps/api/src/workbench/workbench.js');
+type Logos = typeof import('../../apps/api/src/letterhead/logo.js');
+
+const { DocumentsService } = await compiledModule<Documents>('apps/api/src/documents/documents.service.ts');
+const { Workbench } = await compiledModule<Bench>('apps/api/src/workbench/workbench.ts');
+const { logoFrom } = await compiledModule<Logos>('apps/api/src/letterhead/logo.ts');
+
+/** The compiled service, which sets documents in processes, as customers run it. */
+const workbench = new Workbench(readConfiguration({}), new Metrics());
+const documents = new DocumentsService(workbench);
+const customer = { organisationId: '0192f0c1-0000-7000-8000-000000000001' };
+const service = {
+  pdf: (about: ReportSubject, what: PageKind | 'templates', signal?: AbortSignal) =>
+    documents.pdf(about, what, { ...customer, signal }),
+  drawing: (about: ReportSubject, name: string) => documents.drawing(about, name, customer),
+  drawingPdf: (about: ReportSubject, name: string) => documents.drawingPdf(about, name, customer),
+  drawingNames: (about: ReportSubject) => documents.drawingNames(about),
+  csv: (about: ReportSubject['estimate']) => documents.csv(about),
+  logo: (uploaded: Uint8Array) => logoFrom(uploaded, workbench, customer),
+};
+afterAll(() => workbench.onModuleDestroy());
 
 describe('the readers’ habits', () => {
   test('an American reads feet and inches on letter paper', async () => {
@@ -261,32 +277,19 @@ describe('a logo', () => {
   });
 });
 
-/** The compiled service; tests run from sources, where another process cannot load a file. */
-const compiled = path.resolve('dist/apps/api/src/documents/documents.service.js');
-(existsSync(compiled) ? test : test.skip)(
-  'the compiled service sets documents in other processes, while the caller goes on (needs a build)',
-  async () => {
-    const { DocumentsService: Compiled } = (await import(pathToFileURL(compiled).href)) as {
-      readonly DocumentsService: typeof DocumentsService;
-    };
-    const threaded = new Compiled();
-    try {
-      let turns = 0;
-      const ticking = setInterval(() => {
-        turns += 1;
-      }, 5);
-      const pdfs = await Promise.all(Array.from({ length: 4 }, () => threaded.pdf(subject, 'report')));
-      clearInterval(ticking);
-      expect(turns).toBeGreaterThan(5);
-      for (const pdf of pdfs) expect(Buffer.compare(pdf, pdfs[0])).toBe(0);
-      const gone = new AbortController();
-      const late = threaded.pdf(subject, 'job-pack', { signal: gone.signal });
-      gone.abort();
-      await expect(late).rejects.toThrow();
-      const after = await threaded.pdf(subject, 'report');
-      expect(Buffer.compare(after, pdfs[0])).toBe(0);
-    } finally {
-      await threaded.onModuleDestroy();
-    }
-  },
-);
+test('documents are set in other processes, while the caller goes on', async () => {
+  let turns = 0;
+  const ticking = setInterval(() => {
+    turns += 1;
+  }, 5);
+  const pdfs = await Promise.all(Array.from({ length: 4 }, () => service.pdf(subject, 'report')));
+  clearInterval(ticking);
+  expect(turns).toBeGreaterThan(5);
+  for (const pdf of pdfs) expect(Buffer.compare(pdf, pdfs[0])).toBe(0);
+  const gone = new AbortController();
+  const late = service.pdf(subject, 'job-pack', gone.signal);
+  gone.abort();
+  await expect(late).rejects.toThrow();
+  const after = await service.pdf(subject, 'report');
+  expect(Buffer.compare(after, pdfs[0])).toBe(0);
+});

@@ -4,9 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import pg from 'pg';
 import { shippedCatalogue } from '#lib/catalogue';
-import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
-import { Log } from '../../apps/api/src/edge/log.js';
-import { start } from '../../apps/api/src/service.js';
+import { runService } from '../fault/running-service.js';
 
 /** Has every role in its organisation; made when the test's database is new. */
 export const TEST_KEY = 'kp_a-key-that-opens-only-test-databases';
@@ -71,11 +69,9 @@ async function template(): Promise<string> {
   const place = path.join(tmpdir(), `kingplank-template-${version}`);
   if (await exists(place)) return place;
   const draft = await mkdtemp(path.join(tmpdir(), 'kp-'));
-  const service = await start(
-    readConfiguration({ PORT: '0', DATA_DIR: draft, FIRST_KEY: TEST_KEY, LOG_LEVEL: 'silent' }),
-    new Log('silent'),
-  );
-  await service.stop();
+  const service = await runService({ DATA_DIR: draft, FIRST_KEY: TEST_KEY, DATABASE_URL: '' });
+  service.child.kill('SIGTERM');
+  await service.ended;
   // Whoever renames first wins; the other copy is thrown away.
   await rename(draft, place).catch(() => rm(draft, { recursive: true, force: true }));
   return place;

@@ -1,9 +1,6 @@
-import 'reflect-metadata';
 import { expect, jest } from '@jest/globals';
-import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
-import { Log } from '../../apps/api/src/edge/log.js';
-import { openApiDocument } from '../../apps/api/src/openapi-document.js';
-import { start } from '../../apps/api/src/service.js';
+import type { OpenAPIObject } from '@nestjs/swagger';
+import { runService } from '../fault/running-service.js';
 import { contradictions } from '../contract/conformance.js';
 import { databaseOfTest, TEST_KEY } from './database-of-test.js';
 
@@ -12,7 +9,7 @@ jest.setTimeout(60_000);
 
 export { TEST_KEY };
 
-/** A service of its own for one test file: real HTTP, a temporary folder, its log kept for inspection. */
+/** A service of its own for one test file: the compiled program in a process, a temporary folder, its log kept for inspection. */
 export interface TestService {
   readonly url: string;
   readonly log: readonly Readonly<Record<string, unknown>>[];
@@ -41,21 +38,13 @@ export interface TestAnswer {
 
 export async function startService(environment: Readonly<Record<string, string>> = {}): Promise<TestService> {
   const database = await databaseOfTest();
-  const log: Record<string, unknown>[] = [];
-  const configuration = readConfiguration({
-    PORT: '0',
-    LOG_LEVEL: 'info',
+  const service = await runService({
     ...database.environment,
     REQUESTS_PER_MINUTE: '100000',
     ...environment,
   });
-  const service = await start(
-    configuration,
-    new Log('info', (line) => {
-      log.push(JSON.parse(line) as Record<string, unknown>);
-    }),
-  );
-  const document = openApiDocument(service.app);
+  const { log } = service;
+  const document = (await (await fetch(`${service.url}/openapi.json`)).json()) as OpenAPIObject;
   const send: TestService['send'] = async (method, at, body, headers = {}) => {
     const answer = await sendTo(service.url + at, method, body, headers);
     const contentType = answer.headers.get('content-type') ?? '';
@@ -82,7 +71,8 @@ export async function startService(environment: Readonly<Record<string, string>>
     post: (at, body, headers) => send('POST', at, body, headers),
     get: (at, headers) => send('GET', at, undefined, headers),
     stop: async () => {
-      await service.stop();
+      service.child.kill('SIGTERM');
+      expect(await service.ended).toBe(0);
       await database.remove();
     },
   };

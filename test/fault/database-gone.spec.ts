@@ -1,14 +1,21 @@
+import 'reflect-metadata';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, jest, test } from '@jest/globals';
 import pg from 'pg';
 import { readConfiguration } from '../../apps/api/src/settings/configuration.js';
 import { Log } from '../../apps/api/src/edge/log.js';
-import { Database } from '../../apps/api/src/persistence/database.js';
-import { start, type Service } from '../../apps/api/src/service.js';
+import type { Service } from '../../apps/api/src/service.js';
+import { compiledModule } from '../support/compiled.js';
 import { databaseOfTest, TEST_KEY, type TestDatabase } from '../e2e/database-of-test.js';
 
 jest.setTimeout(120_000);
+
+const { start } =
+  await compiledModule<typeof import('../../apps/api/src/service.js')>('apps/api/src/service.ts');
+const { Database } = await compiledModule<typeof import('../../apps/api/src/persistence/database.js')>(
+  'apps/api/src/persistence/database.ts',
+);
 
 const headers = { 'authorization': `Bearer ${TEST_KEY}`, 'content-type': 'application/json' };
 const foredeck = readFileSync(

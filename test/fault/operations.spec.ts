@@ -1,9 +1,6 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, jest, test } from '@jest/globals';
-import { sampleRequest, smallSample } from '../support/sample-estimate.js';
-import { RenderPool } from '../../apps/api/src/documents/render-pool.js';
-import { HttpProblem } from '../../apps/api/src/edge/problems.js';
 import { TEST_KEY } from '../e2e/database-of-test.js';
 import type { RunningService } from './running-service.js';
 import { servicesOfTest } from './services-of-test.js';
@@ -97,40 +94,5 @@ describe('operations outlast the process that accepted them', () => {
     copies[1].child.kill('SIGKILL');
     await copies[1].ended;
     expect(await ends(copies[0], again)).toEqual(again.map(() => 'done'));
-  });
-});
-
-const press = path.resolve('dist/apps/api/src/documents/render-process.js');
-
-(existsSync(press) ? describe : describe.skip)('presses that take no more (needs a build)', () => {
-  const { estimate, record, issue } = sampleRequest(smallSample);
-  const order = {
-    subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } },
-    task: { as: 'html', what: 'report' },
-  } as const;
-  const pool = (longestQueue: number) =>
-    new RenderPool(press, { presses: 1, longestQueue, documentsEach: 40, idleMs: 1000 });
-  const kinds = (settled: readonly PromiseSettledResult<unknown>[]): readonly string[] =>
-    settled.map((one) =>
-      one.status === 'fulfilled'
-        ? 'set'
-        : one.reason instanceof HttpProblem
-          ? `${one.reason.kind} ${one.reason.headers['Retry-After']}`
-          : String(one.reason),
-    );
-
-  test('because too many wait say when to come back', async () => {
-    const full = pool(2);
-    const settled = await Promise.allSettled(Array.from({ length: 5 }, () => full.run(order)));
-    expect(kinds(settled)).toEqual(['set', 'set', 'set', 'unavailable 10', 'unavailable 10']);
-    await full.destroy();
-  });
-
-  test('because the service stops say so to all who wait, and to all who come', async () => {
-    const closing = pool(10);
-    const waiting = Promise.allSettled(Array.from({ length: 3 }, () => closing.run(order)));
-    await closing.destroy();
-    expect(kinds(await waiting)).toEqual(['unavailable 2', 'unavailable 2', 'unavailable 2']);
-    expect(kinds(await Promise.allSettled([closing.run(order)]))).toEqual(['unavailable 2']);
   });
 });

@@ -31,7 +31,7 @@ let place: TestDatabase;
 let service: RunningService;
 beforeAll(async () => {
   place = await databaseOfTest();
-  service = await runService({ ...place.environment });
+  service = await runService({ ...place.environment, REQUEST_TIMEOUT_MS: '600000' });
 });
 afterAll(async () => {
   service.child.kill('SIGTERM');

@@ -1,21 +1,18 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { existsSync } from 'node:fs';
-import path from 'node:path';
+import { compiledFile } from '../support/compiled.js';
 
-/** From the root of the project, where tests and benches are run. */
-const main = path.resolve('dist/apps/api/src/main.js');
-
-/** The built service in a process of its own, so that it can be killed. */
+/** The built service in a process of its own, as customers run it, so that it can be killed. */
 export interface RunningService {
   readonly url: string;
   readonly child: ChildProcess;
+  /** What it has logged so far, oldest first. */
+  readonly log: readonly Readonly<Record<string, unknown>>[];
   /** Resolves with the exit code, or null when a signal ended it. */
   readonly ended: Promise<number | null>;
 }
 
 export async function runService(environment: Readonly<Record<string, string>>): Promise<RunningService> {
-  if (!existsSync(main)) throw new Error('The service is not built: npm run build');
-  const child = spawn(process.execPath, [main], {
+  const child = spawn(process.execPath, [compiledFile('apps/api/src/main.ts')], {
     env: { ...process.env, PORT: '0', LOG_LEVEL: 'info', REQUESTS_PER_MINUTE: '1000000', ...environment },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
@@ -24,19 +21,32 @@ export async function runService(environment: Readonly<Record<string, string>>):
       resolve(code);
     });
   });
-  return { url: await urlFrom(child, ended), child, ended };
+  const log: Record<string, unknown>[] = [];
+  return { url: await urlFrom(child, ended, log), child, log, ended };
 }
 
-function urlFrom(child: ChildProcess, ended: Promise<number | null>): Promise<string> {
+function urlFrom(
+  child: ChildProcess,
+  ended: Promise<number | null>,
+  log: Record<string, unknown>[],
+): Promise<string> {
   return new Promise((resolve, reject) => {
+    let rest = '';
     let output = '';
-    const read = (chunk: unknown): void => {
-      output += String(chunk);
-      const url = /"message":"listening","url":"([^"]+)"/.exec(output)?.[1];
-      if (url !== undefined) resolve(url);
-    };
-    child.stdout?.on('data', read);
-    child.stderr?.on('data', read);
+    child.stdout?.setEncoding('utf8').on('data', (chunk: string) => {
+      const lines = (rest + chunk).split('\n');
+      rest = lines.pop() ?? '';
+      for (const line of lines) {
+        output += `${line}\n`;
+        if (!line.startsWith('{')) continue;
+        const entry = JSON.parse(line) as Record<string, unknown>;
+        log.push(entry);
+        if (entry.message === 'listening') resolve(String(entry.url));
+      }
+    });
+    child.stderr?.setEncoding('utf8').on('data', (chunk: string) => {
+      output += chunk;
+    });
     void ended.then((code) => {
       reject(new Error(`The service ended with ${String(code)} before it listened:\n${output}`));
     });

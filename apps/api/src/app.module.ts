@@ -18,6 +18,7 @@ import { ProblemFilter } from './edge/problem-filter.js';
 import { ProblemsController } from './edge/problems.controller.js';
 import { QueryGuard } from './edge/query.guard.js';
 import { LetterheadModule } from './letterhead/letterhead.module.js';
+import { WorkbenchModule } from './workbench/workbench.module.js';
 import { PersistenceModule } from './persistence/persistence.module.js';
 
 @Module({})
@@ -29,6 +30,7 @@ export class AppModule {
       // The access guard comes before the media guard: bodies of strangers are not read.
       imports: [
         PersistenceModule,
+        WorkbenchModule,
         AccessModule,
         LetterheadModule,
         CatalogueModule,

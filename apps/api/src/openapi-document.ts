@@ -5,6 +5,7 @@ import { problemKinds, type ProblemKind } from './edge/problems.js';
 import { UNITS_HEADER } from './edge/units.js';
 import { schemasWithUsDisplay } from './edge/us-display.js';
 import { isRecord } from './edge/dto/field.js';
+import { leastRecord } from './inputs/least-record.js';
 import { problemSchemas } from './schemas/problem-schemas.js';
 import { generatedSchemas } from './schemas/generated/schemas.js';
 
@@ -80,32 +81,6 @@ const requestSchemas = (schemas: object): Readonly<Record<string, object>> =>
   );
 
 const plainName = (name: string): string => name.replace(/RequestDto$/, 'Request').replace(/Dto$/, 'Input');
-
-/** The least that an estimate needs, so that the first try from the documentation works. Invented. */
-const leastRecord = {
-  panel: {
-    outline: [
-      [0, 0],
-      [2000, 0],
-      [2000, 900],
-      [0, 900],
-    ],
-  },
-  outerSkin: { thicknessMm: 3 },
-  innerSkin: { thicknessMm: 2 },
-  core: { thicknessMm: '1/2 in' },
-  zones: [
-    {
-      id: 'Z1',
-      outline: [
-        [700, 300],
-        [1250, 300],
-        [1250, 620],
-        [700, 620],
-      ],
-    },
-  ],
-};
 
 const examples: Readonly<Record<string, unknown>> = {
   '/v1/estimates': leastRecord,

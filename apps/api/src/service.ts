@@ -11,6 +11,7 @@ import { Log } from './edge/log.js';
 import { serveDocs } from './docs.js';
 import { OperationWorker } from './operations/operation-worker.js';
 import { Database } from './persistence/database.js';
+import { Workbench } from './workbench/workbench.js';
 import { Seeding } from './persistence/seeding.js';
 
 export interface Service {
@@ -40,7 +41,7 @@ export async function assemble(
   app.disable('etag');
   app.set('trust proxy', configuration.trustedProxies);
   app.set('query parser', 'simple');
-  app.use(edge(log, app.get(Metrics)));
+  app.use(edge(log, app.get(Metrics), configuration));
   app.use(crossOrigin(configuration));
   serveDocs(app);
   return app;
@@ -56,6 +57,8 @@ export async function start(
   await database.open();
   const firstKey = await closingOnFailure(database, async () => {
     const made = await app.get(Seeding).run();
+    await app.init();
+    await app.get(Workbench).warm();
     await app.listen(configuration.port, configuration.host);
     app.get(OperationWorker).start();
     return made;

@@ -1,15 +1,13 @@
-import { fileURLToPath } from 'node:url';
-import { Injectable, type OnModuleDestroy } from '@nestjs/common';
+import { Injectable } from '@nestjs/common';
 import type { Estimate } from '#lib/estimate';
-import { Defect, refusal, success, type Outcome } from '#lib/kernel';
-import { unavailable } from '../edge/problems.js';
-import { undecodable, uploadFaults } from './logo-upload.js';
+import { Defect } from '#lib/kernel';
+import type { Customer } from '../workbench/job.js';
+import { Workbench } from '../workbench/workbench.js';
+import { documentJob } from './document.job.js';
 import { linesCsv } from './lines-csv.js';
-import { RenderPool } from './render-pool.js';
 import {
   htmlPolicyOf,
   namesOfDrawings,
-  render,
   type PageKind,
   type RenderOrder,
   type Rendered,
@@ -18,27 +16,22 @@ import {
 } from './render.js';
 import type { PdfStandard } from './typst-compiler.js';
 
-/** Each press holds a compiler and the fonts, about 100 MB, and up to 10 MB more with every document. */
-const SIZE = { presses: 2, longestQueue: 100, documentsEach: 40, idleMs: 60_000 } as const;
-
-export interface Cancel {
-  /** Ends the work when the client has gone. */
-  readonly signal?: AbortSignal;
-}
-
 /** Reports, job packs and drawings of an estimate. The layout runs in processes of its own, so that the service answers others. */
 @Injectable()
-export class DocumentsService implements OnModuleDestroy {
-  private pool: RenderPool | undefined;
+export class DocumentsService {
+  constructor(private readonly workbench: Workbench) {}
 
   /** The report, the job pack or a change order as tagged PDF; the same bytes for the same subject. */
   async pdf(
     subject: ReportSubject,
     what: PageKind | 'templates',
-    options: Cancel & { readonly standard?: PdfStandard } = {},
+    customer: Customer & { readonly standard?: PdfStandard },
   ): Promise<Uint8Array> {
     return bytes(
-      await this.done({ subject, task: { as: 'pdf', what, standard: options.standard ?? 'a-2a' } }, options),
+      await this.done(
+        { subject, task: { as: 'pdf', what, standard: customer.standard ?? 'a-2a' } },
+        customer,
+      ),
     );
   }
 
@@ -46,24 +39,16 @@ export class DocumentsService implements OnModuleDestroy {
   async html(
     subject: ReportSubject,
     what: PageKind,
-    options: Cancel = {},
+    customer: Customer,
   ): Promise<{ readonly html: string; readonly contentSecurityPolicy: string }> {
-    const html = await this.done({ subject, task: { as: 'html', what } }, options);
+    const html = await this.done({ subject, task: { as: 'html', what } }, customer);
     if (typeof html !== 'string') throw new Defect('A page of HTML came back as something else');
     return { html, contentSecurityPolicy: htmlPolicyOf(subject) };
   }
 
-  /** A letterhead logo from an upload, drawn anew as PNG, or every reason why it cannot be one. */
-  async logo(uploaded: Uint8Array, options: Cancel = {}): Promise<Outcome<Uint8Array>> {
-    const faults = uploadFaults(uploaded);
-    if (faults.length > 0) return refusal(...faults);
-    const picture = await this.done({ task: { as: 'logo', uploaded } }, options);
-    return picture === undefined ? refusal(undecodable) : success(bytes(picture));
-  }
-
   /** How many documents wait for a press. */
   get waiting(): number {
-    return this.pool?.waiting ?? 0;
+    return this.workbench.waitingIn('press');
   }
 
   /** The priced lines as CSV. */
@@ -80,11 +65,11 @@ export class DocumentsService implements OnModuleDestroy {
   async drawing(
     subject: ReportSubject,
     name: string,
-    options: Cancel & { readonly shape?: SheetShape } = {},
+    customer: Customer & { readonly shape?: SheetShape },
   ): Promise<string | undefined> {
     const svg = await this.done(
-      { subject, task: { as: 'drawing-svg', name, shape: options.shape ?? 'landscape' } },
-      options,
+      { subject, task: { as: 'drawing-svg', name, shape: customer.shape ?? 'landscape' } },
+      customer,
     );
     if (svg !== undefined && typeof svg !== 'string')
       throw new Defect('A drawing came back as something else than SVG');
@@ -95,30 +80,17 @@ export class DocumentsService implements OnModuleDestroy {
   async drawingPdf(
     subject: ReportSubject,
     name: string,
-    options: Cancel & { readonly shape?: SheetShape } = {},
+    customer: Customer & { readonly shape?: SheetShape },
   ): Promise<Uint8Array | undefined> {
     const pdf = await this.done(
-      { subject, task: { as: 'drawing-pdf', name, shape: options.shape ?? 'landscape', standard: 'a-2a' } },
-      options,
+      { subject, task: { as: 'drawing-pdf', name, shape: customer.shape ?? 'landscape', standard: 'a-2a' } },
+      customer,
     );
     return pdf === undefined ? undefined : bytes(pdf);
   }
 
-  async onModuleDestroy(): Promise<void> {
-    await this.pool?.destroy();
-  }
-
-  /** Sources run untranslated in tests have no file that a process could load; there the work is done in place. */
-  private async done(order: RenderOrder, { signal }: Cancel): Promise<Rendered> {
-    if (import.meta.url.endsWith('.ts')) return render(order);
-    this.pool ??= new RenderPool(fileURLToPath(new URL('./render-process.js', import.meta.url)), SIZE);
-    try {
-      return await this.pool.run(order, signal);
-    } catch (failure) {
-      if (signal?.aborted === true)
-        throw unavailable('The document was given up: nobody waits for it, or it took too long.', failure);
-      throw failure;
-    }
+  private done(order: RenderOrder, customer: Customer): Promise<Rendered> {
+    return this.workbench.do(documentJob, order, customer);
   }
 }
 

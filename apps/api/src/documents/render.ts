@@ -21,8 +21,6 @@ import {
   type ReportRequest,
 } from '#lib/drawings';
 import type { DefectRecord, Estimate } from '#lib/estimate';
-import { redrawn } from './logo-picture.js';
-import { MOST_LOGO_PIXELS } from './logo-upload.js';
 import { pdfPress, type PdfPress, type PdfStandard } from './typst-compiler.js';
 
 /** How the reader wants it: the words are English so far; numbers, dates and units follow the reader. */
@@ -49,7 +47,6 @@ export type PageKind = 'report' | 'job-pack' | 'change-order';
 export type RenderTask =
   | { readonly as: 'pdf'; readonly what: PageKind | 'templates'; readonly standard: PdfStandard }
   | { readonly as: 'html'; readonly what: PageKind }
-  | { readonly as: 'logo'; readonly uploaded: Uint8Array }
   | { readonly as: 'drawing-svg'; readonly name: string; readonly shape: SheetShape }
   | {
       readonly as: 'drawing-pdf';
@@ -58,13 +55,12 @@ export type RenderTask =
       readonly standard: PdfStandard;
     };
 
-export type DocumentTask = Exclude<RenderTask, { as: 'logo' }>;
+export interface RenderOrder {
+  readonly subject: ReportSubject;
+  readonly task: RenderTask;
+}
 
-export type RenderOrder =
-  | { readonly subject: ReportSubject; readonly task: DocumentTask }
-  | { readonly task: Extract<RenderTask, { as: 'logo' }> };
-
-/** Undefined when the estimate has no drawing of that name, or the picture cannot be decoded. */
+/** Undefined when the estimate has no drawing of that name. */
 export type Rendered = Uint8Array | string | undefined;
 
 const styleHash = createHash('sha256').update(stylesheet).digest('base64');
@@ -75,20 +71,14 @@ export const htmlPolicyOf = ({ issue }: ReportSubject): string =>
 
 let press: PdfPress | undefined;
 
-/** The compiler takes a while to wake, so each thread wakes one when it is first needed and keeps it. */
+/** The compiler takes a while to wake, so each press wakes one when it is first needed and keeps it. */
 function openPress(): PdfPress {
   press ??= pdfPress();
   return press;
 }
 
-/** Lays out and writes one document or drawing, or draws a logo anew. Runs in a worker; takes and gives plain data only. */
-export async function render(order: RenderOrder): Promise<Rendered> {
-  return 'subject' in order
-    ? renderDocument(order.subject, order.task)
-    : redrawn(order.task.uploaded, MOST_LOGO_PIXELS);
-}
-
-function renderDocument(subject: ReportSubject, task: DocumentTask): Rendered {
+/** Lays out and writes one document or drawing. Runs in a press; takes and gives plain data only. */
+export function run({ subject, task }: RenderOrder): Rendered {
   switch (task.as) {
     case 'pdf':
       return openPress().print(paged(subject, task.what), task.standard);

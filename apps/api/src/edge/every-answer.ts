@@ -2,21 +2,27 @@ import type { NextFunction, Request, RequestHandler, Response } from 'express';
 import type { Configuration } from '../settings/configuration.js';
 import type { Metrics } from './metrics.js';
 import type { Log } from './log.js';
+import { sendProblem } from './problem-filter.js';
+import { unavailable, type HttpProblem } from './problems.js';
 import { contextOf, traceparentOf, withContext } from './request-context.js';
 
 const MS_PER_S = 1000;
 
 /** Every answer, whatever becomes of the request: ids, security headers, one log line, one measurement. */
 export const edge =
-  (log: Log, metrics: Metrics): RequestHandler =>
+  (log: Log, metrics: Metrics, { requestTimeoutMs }: Configuration): RequestHandler =>
   (request, response, next) => {
-    const context = contextOf(request);
+    const wanted = new AbortController();
+    const context = contextOf(request, wanted.signal);
     const startedAt = performance.now();
     response.setHeader('X-Request-Id', context.requestId);
     response.setHeader('Traceparent', traceparentOf(context));
     setSecurityHeaders(request, response);
     withContext(context, () => {
+      const timer = timeLimit(wanted, requestTimeoutMs, request, response);
       response.once('close', () => {
+        clearTimeout(timer);
+        if (!response.writableFinished) wanted.abort(callerGone());
         withContext(context, () => {
           record({ request, response, log, metrics, seconds: (performance.now() - startedAt) / MS_PER_S });
         });
@@ -24,6 +30,27 @@ export const edge =
       next();
     });
   };
+
+const callerGone = (): HttpProblem => unavailable('The caller went away before the answer was ready.');
+
+/** Whoever works for the request gets this long to say itself that time is up. */
+const LAST_WORD_MS = 500;
+
+/** A request takes as long as it may and no longer: what works for it is told to stop, and the caller to come back. */
+function timeLimit(
+  wanted: AbortController,
+  limitMs: number,
+  request: Request,
+  response: Response,
+): NodeJS.Timeout {
+  return setTimeout(() => {
+    const problem = unavailable(`The answer was not ready within ${limitMs / MS_PER_S} s.`);
+    wanted.abort(problem);
+    setTimeout(() => {
+      if (!response.headersSent && !response.destroyed) sendProblem(response, problem, request.path);
+    }, LAST_WORD_MS);
+  }, limitMs);
+}
 
 interface Answered {
   readonly request: Request;

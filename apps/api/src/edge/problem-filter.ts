@@ -45,6 +45,8 @@ export class ProblemFilter implements ExceptionFilter {
       response.status(204).end();
       return;
     }
+    // The request took too long and was answered so; what came of it afterwards is no longer asked for.
+    if (response.writableEnded) return;
     const problem = this.problemOf(failure, request);
     if (response.headersSent) {
       response.destroy();

@@ -9,6 +9,8 @@ export interface RequestContext {
   readonly traceId: string;
   readonly spanId: string;
   readonly sampled: boolean;
+  /** Aborted when the caller goes away, or when the request has taken as long as it may. */
+  readonly patience: AbortSignal;
 }
 
 const running = new AsyncLocalStorage<RequestContext>();
@@ -18,13 +20,17 @@ export const withContext = <T>(context: RequestContext, work: () => T): T => run
 /** Absent outside a request. */
 export const currentContext = (): RequestContext | undefined => running.getStore();
 
-export function contextOf(request: IncomingMessage): RequestContext {
+/** How long work is wanted: as long as the request is; outside a request, for ever. */
+export const patience = (): AbortSignal => currentContext()?.patience ?? new AbortController().signal;
+
+export function contextOf(request: IncomingMessage, patience: AbortSignal): RequestContext {
   const parent = parentTrace(request.headers.traceparent);
   return {
     requestId: acceptableId(request.headers['x-request-id']) ?? randomUUID(),
     traceId: parent?.traceId ?? randomBytes(16).toString('hex'),
     spanId: randomBytes(8).toString('hex'),
     sampled: parent?.sampled ?? false,
+    patience,
   };
 }
 

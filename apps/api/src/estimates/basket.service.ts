@@ -3,7 +3,8 @@ import { basketFrom, ublOrders, type Basket } from '#lib/costing';
 import { pointer, problem, unlessProblems } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
-import { BasketSolver } from '../estimating/basket/basket-solver.js';
+import { basketJob } from '../estimating/basket/basket.job.js';
+import { Workbench } from '../workbench/workbench.js';
 import { answer, HttpProblem, notFound } from '../edge/problems.js';
 import { basketAskedFor, type BasketChoices, type OrderedEstimate } from './estimate-basket.js';
 import { EstimatesService } from './estimates.service.js';
@@ -20,7 +21,7 @@ export class EstimateBasketService {
   constructor(
     private readonly estimates: EstimatesService,
     private readonly catalogues: CurrentCatalogue,
-    private readonly solver: BasketSolver,
+    private readonly workbench: Workbench,
   ) {}
 
   /** Needs of all the estimates are pooled before packs are chosen; each is told its share. */
@@ -28,7 +29,8 @@ export class EstimateBasketService {
     const first = await this.ordered(caller, id);
     const others = await this.others(caller, [id, ...(choices.together ?? [])]);
     const catalogue = await this.catalogues.edition(caller.organisationId, first.edition);
-    return this.solver.solve(answer(basketFrom(basketAskedFor([first, ...others], choices), catalogue)));
+    const order = answer(basketFrom(basketAskedFor([first, ...others], choices), catalogue));
+    return answer(await this.workbench.do(basketJob, order, caller));
   }
 
   /** @throws {HttpProblem} unprocessable, naming every id that is none or stands twice */

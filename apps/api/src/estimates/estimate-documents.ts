@@ -11,6 +11,7 @@ import { OperationsService } from '../operations/operations.service.js';
 import { prefersAsync } from '../operations/prefer.js';
 import type { PageKind, ReportSubject } from '../documents/render.js';
 import { DocumentsService } from '../documents/documents.service.js';
+import type { Customer } from '../workbench/job.js';
 import { DocumentTaskDto } from './dto/document-task.dto.js';
 import { EstimatesService } from './estimates.service.js';
 import { subjectOf, type Lineage } from './subject.js';
@@ -50,7 +51,7 @@ export class EstimateDocuments {
       sendAccepted(response, await this.operations.accept(caller, KIND, task), isPreferred);
       return;
     }
-    sendContent(await this.printed(lineage, task, untilGone(response)), request);
+    sendContent(await this.printed(lineage, task, caller), request);
   }
 
   private async printedLater(
@@ -58,13 +59,16 @@ export class EstimateDocuments {
     task: DocumentTaskDto,
     signal: AbortSignal,
   ): Promise<Content> {
-    return this.printed(await this.estimates.lineage({ organisationId }, task.estimateId), task, signal);
+    return this.printed(await this.estimates.lineage({ organisationId }, task.estimateId), task, {
+      organisationId,
+      signal,
+    });
   }
 
   private printed(
     lineage: Lineage,
     { estimateId, document, mediaType, reader }: DocumentTaskDto,
-    signal: AbortSignal,
+    customer: Customer,
   ): Promise<Content> {
     return this.pageOrPdf(
       {
@@ -73,19 +77,19 @@ export class EstimateDocuments {
         isPage: mediaType === HTML_TYPE,
         filename: `estimate-${estimateId}-${document}.pdf`,
       },
-      signal,
+      customer,
     );
   }
 
   /** Templates are at full size and so for paper alone. */
-  async pageOrPdf({ subject, document, isPage, filename }: Setting, signal: AbortSignal): Promise<Content> {
+  async pageOrPdf({ subject, document, isPage, filename }: Setting, customer: Customer): Promise<Content> {
     if (!isPage || document === 'templates')
       return {
         mediaType: PDF_TYPE,
         headers: attached(filename),
-        content: await this.reports.pdf(subject, document, { signal }),
+        content: await this.reports.pdf(subject, document, customer),
       };
-    const { html, contentSecurityPolicy } = await this.reports.html(subject, document, { signal });
+    const { html, contentSecurityPolicy } = await this.reports.html(subject, document, customer);
     return {
       mediaType: HTML_TYPE,
       headers: { 'Content-Security-Policy': contentSecurityPolicy },
@@ -107,12 +111,3 @@ export const isLong = ({
   scope: { zones },
 }: Pick<Estimate, 'lines'> & { readonly scope: { readonly zones: readonly unknown[] } }): boolean =>
   lines.length > PROMPT_UP_TO.lines || zones.length > PROMPT_UP_TO.zones;
-
-/** Aborted when the connection closes before the answer was sent. */
-export function untilGone(response: Response): AbortSignal {
-  const controller = new AbortController();
-  response.once('close', () => {
-    if (!response.writableFinished) controller.abort();
-  });
-  return controller.signal;
-}

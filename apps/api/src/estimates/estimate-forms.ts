@@ -12,8 +12,8 @@ import { DocumentsService } from '../documents/documents.service.js';
 import { changeOrderOf } from './comparison.js';
 import type { DocumentTaskDto } from './dto/document-task.dto.js';
 import type { ChangeOrderQueryDto, DrawingQueryDto, FormQueryDto } from './dto/estimates.dto.js';
-import { engineVersion } from './engine.js';
-import { EstimateDocuments, untilGone } from './estimate-documents.js';
+import { engineVersion } from '../settings/engine-version.js';
+import { EstimateDocuments } from './estimate-documents.js';
 import { EstimatesService } from './estimates.service.js';
 import type { DrawingList } from './stored-estimate.js';
 import { changeOrderSubject, readerOf, subjectOf, type Lineage } from './subject.js';
@@ -105,7 +105,7 @@ export class EstimateForms {
     sendContent(
       await this.documents.pageOrPdf(
         { subject, document: 'change-order', isPage: type === HTML_TYPE, filename: `change-order-${id}.pdf` },
-        untilGone(response),
+        caller,
       ),
       request,
     );
@@ -148,7 +148,7 @@ export class EstimateForms {
     }
     const subject = subjectOf(lineage, reader);
     const options = {
-      signal: untilGone(response),
+      ...caller,
       ...(query.shape === undefined ? {} : { shape: query.shape }),
     };
     const drawn =

@@ -3,11 +3,9 @@ import { estimate, type DefectRecord, type Estimate } from '#lib/estimate';
 import { mapValue, type Outcome } from '#lib/kernel';
 import { packedDerivations } from './derivation-graph.js';
 
-/** An order to a thread; the catalogue only comes along when the thread does not have it yet. */
+/** An order to a thread. */
 export interface EstimatingOrder {
   readonly record: DefectRecord;
-  readonly catalogueHash: string;
-  readonly catalogue?: Catalogue;
   readonly engineVersion: string;
 }
 
@@ -21,23 +19,11 @@ export interface WrittenEstimate extends Pick<
   readonly derivations: Uint8Array;
 }
 
-export type EstimatingAnswer = Outcome<WrittenEstimate> | 'catalogue-needed';
+export type EstimatingAnswer = Outcome<WrittenEstimate>;
 
-const MOST_CATALOGUES = 8;
-const catalogues = new Map<string, Catalogue>();
-
-/** Computes and writes one estimate. Runs in a worker; takes and gives plain data only. */
-export function estimated({
-  record,
-  catalogueHash,
-  catalogue,
-  engineVersion,
-}: EstimatingOrder): EstimatingAnswer {
-  const known = catalogue ?? catalogues.get(catalogueHash);
-  if (known === undefined) return 'catalogue-needed';
-  if (catalogues.size >= MOST_CATALOGUES) catalogues.clear();
-  catalogues.set(catalogueHash, known);
-  return mapValue(estimate(record, known, engineVersion), ({ estimate: made, derivations }) => ({
+/** Computes and writes one estimate. Runs in a thread; takes and gives plain data only. */
+export const run = ({ record, engineVersion }: EstimatingOrder, catalogue: Catalogue): EstimatingAnswer =>
+  mapValue(estimate(record, catalogue, engineVersion), ({ estimate: made, derivations }) => ({
     title: made.title,
     reference: made.reference,
     summary: made.summary,
@@ -46,4 +32,3 @@ export function estimated({
     resultJson: JSON.stringify(made),
     derivations: packedDerivations(derivations),
   }));
-}

@@ -1,13 +1,11 @@
 import { Module } from '@nestjs/common';
 import { BasketController } from './basket/basket.controller.js';
-import { BasketSolver } from './basket/basket-solver.js';
 import { BondPressureController } from './bond-pressure/bond-pressure.controller.js';
 import { CalendarController } from './calendar/calendar.controller.js';
 import { CoreBillController } from './core-bill/core-bill.controller.js';
 import { CostRollupController } from './cost-rollup/cost-rollup.controller.js';
 import { CurePlanController } from './cure-plan/cure-plan.controller.js';
 import { CuttingPlanController } from './cutting-plan/cutting-plan.controller.js';
-import { HeavyWork } from './heavy-work.js';
 import { LaminateScheduleController } from './laminate-schedule/laminate-schedule.controller.js';
 import { OpeningsController } from './openings/openings.controller.js';
 import { PanelCheckController } from './panel-check/panel-check.controller.js';
@@ -42,7 +40,5 @@ import { VariantsController } from './variants/variants.controller.js';
     ResinBatchesController,
     VariantsController,
   ],
-  providers: [BasketSolver, HeavyWork],
-  exports: [BasketSolver],
 })
 export class EstimatingModule {}

@@ -6,7 +6,7 @@ import type { Caller } from '../access/roles.js';
 import { Answers, AnswersNothing, AnswersOnlyIn, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { Consumes, JPEG_TYPE, PNG_TYPE, Produces } from '../edge/media.js';
 import { isFresh, refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
-import { MOST_LOGO_BYTES, MOST_LOGO_PIXELS_A_SIDE } from '../documents/logo-upload.js';
+import { MOST_LOGO_BYTES, MOST_LOGO_PIXELS_A_SIDE } from './logo-upload.js';
 import { LetterheadDto } from './letterhead.dto.js';
 import { letterheadView, type OrganisationLetterhead } from './letterhead-view.js';
 import { LetterheadService, type NamedLetterhead } from './letterhead.service.js';

@@ -6,7 +6,8 @@ import { AuditTrail } from '../audit/audit-trail.js';
 import { staleVersion } from '../edge/preconditions.js';
 import { answer, notFound } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
-import { DocumentsService } from '../documents/documents.service.js';
+import { Workbench } from '../workbench/workbench.js';
+import { logoFrom } from './logo.js';
 import type { LetterheadDto } from './letterhead.dto.js';
 import {
   LetterheadRepository,
@@ -26,7 +27,7 @@ type VersionCheck = (version: number) => void;
 export class LetterheadService {
   constructor(
     private readonly database: Database,
-    private readonly reports: DocumentsService,
+    private readonly workbench: Workbench,
   ) {}
 
   letterhead({ organisationId }: Caller): Promise<NamedLetterhead> {
@@ -56,7 +57,7 @@ export class LetterheadService {
   /** The picture is judged and drawn anew before any transaction begins. */
   async setLogo(caller: Caller, uploaded: Uint8Array, check: VersionCheck): Promise<NamedLetterhead> {
     check((await this.letterhead(caller)).state.version);
-    const logo = answer(await this.reports.logo(uploaded));
+    const logo = answer(await logoFrom(uploaded, this.workbench, caller));
     return this.change(caller, check, (before) => ({ ...before, logo }));
   }
 

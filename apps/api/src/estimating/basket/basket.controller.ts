@@ -7,14 +7,15 @@ import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { answer } from '../../edge/problems.js';
 import { BasketRequestDto } from './basket.dto.js';
-import { BasketSolver } from './basket-solver.js';
+import { Workbench } from '../../workbench/workbench.js';
+import { basketJob } from './basket.job.js';
 
 @ApiTags('Estimating')
 @Controller('v1/estimating')
 export class BasketController {
   constructor(
     private readonly catalogue: CurrentCatalogue,
-    private readonly solver: BasketSolver,
+    private readonly workbench: Workbench,
   ) {}
 
   @Post('basket')
@@ -25,7 +26,11 @@ export class BasketController {
       'An integer programme over packs, price breaks, suppliers, delivery, minimum orders, hazard and oversize rules, with hardener for all the resin bought. What cannot be had is named; a second best of another kind stands beside it.',
     result: 'Basket',
   })
-  async basket(@CallerParam() caller: Caller, @Body() request: BasketRequestDto): Promise<Basket> {
-    return this.solver.solve(answer(basketFrom(request, await this.catalogue.of(caller.organisationId))));
+  async basket(
+    @CallerParam() { organisationId }: Caller,
+    @Body() request: BasketRequestDto,
+  ): Promise<Basket> {
+    const order = answer(basketFrom(request, await this.catalogue.of(organisationId)));
+    return answer(await this.workbench.do(basketJob, order, { organisationId }));
   }
 }

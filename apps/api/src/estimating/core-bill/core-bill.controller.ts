@@ -1,11 +1,13 @@
-import { Body, Controller, Post, Res } from '@nestjs/common';
+import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import type { Response } from 'express';
 import type { CoreBill } from '#lib/coring';
 import { CallerParam } from '../../access/access.decorators.js';
 import type { Caller } from '../../access/roles.js';
 import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
-import { HeavyWork } from '../heavy-work.js';
+import { answer } from '../../edge/problems.js';
+import { Workbench } from '../../workbench/workbench.js';
+import { coreBillJob } from './core-bill.job.js';
+import { stocked } from '../stocked.js';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { CoreBillRequestDto } from './core-bill.dto.js';
 
@@ -14,7 +16,7 @@ import { CoreBillRequestDto } from './core-bill.dto.js';
 export class CoreBillController {
   constructor(
     private readonly catalogue: CurrentCatalogue,
-    private readonly heavy: HeavyWork,
+    private readonly workbench: Workbench,
   ) {}
 
   @Post('core-bill')
@@ -26,10 +28,10 @@ export class CoreBillController {
     result: 'CoreBill',
   })
   async bill(
-    @CallerParam() caller: Caller,
+    @CallerParam() { organisationId }: Caller,
     @Body() request: CoreBillRequestDto,
-    @Res({ passthrough: true }) response: Response,
   ): Promise<CoreBill> {
-    return this.heavy.coreBill(request, await this.catalogue.of(caller.organisationId), response);
+    const catalogue = await this.catalogue.of(organisationId);
+    return answer(await this.workbench.do(coreBillJob, request, { organisationId }, stocked(catalogue)));
   }
 }

@@ -1,15 +1,18 @@
-import { Body, Controller, Post, Res } from '@nestjs/common';
+import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import type { Response } from 'express';
 import type { CuttingPlan } from '#lib/nesting';
-import { HeavyWork } from '../heavy-work.js';
+import { CallerParam } from '../../access/access.decorators.js';
+import type { Caller } from '../../access/roles.js';
+import { answer } from '../../edge/problems.js';
+import { Workbench } from '../../workbench/workbench.js';
+import { cuttingPlanJob } from './cutting-plan.job.js';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { CuttingPlanRequestDto } from './cutting-plan.dto.js';
 
 @ApiTags('Estimating')
 @Controller('v1/estimating')
 export class CuttingPlanController {
-  constructor(private readonly heavy: HeavyWork) {}
+  constructor(private readonly workbench: Workbench) {}
 
   @Post('cutting-plan')
   @RoomEndpoint({
@@ -19,10 +22,10 @@ export class CuttingPlanController {
       'Pieces of any outline, with holes, in the turns allowed, apart by the kerf and inside the trimmed edge; proven free of overlap by whole-number arithmetic. Runs beside the service for as long as the work budget and the time limit allow.',
     result: 'CuttingPlan',
   })
-  plan(
+  async plan(
+    @CallerParam() { organisationId }: Caller,
     @Body() request: CuttingPlanRequestDto,
-    @Res({ passthrough: true }) response: Response,
   ): Promise<CuttingPlan> {
-    return this.heavy.cuttingPlan(request, response);
+    return answer(await this.workbench.do(cuttingPlanJob, request, { organisationId }));
   }
 }

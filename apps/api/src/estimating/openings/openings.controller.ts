@@ -1,15 +1,18 @@
-import { Body, Controller, Post, Res } from '@nestjs/common';
+import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import type { Response } from 'express';
 import type { ExtentAndOpenings } from '#lib/extent';
-import { HeavyWork } from '../heavy-work.js';
+import { CallerParam } from '../../access/access.decorators.js';
+import type { Caller } from '../../access/roles.js';
+import { answer } from '../../edge/problems.js';
+import { Workbench } from '../../workbench/workbench.js';
+import { openingsJob } from './openings.job.js';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { OpeningsRequestDto } from './openings.dto.js';
 
 @ApiTags('Estimating')
 @Controller('v1/estimating')
 export class OpeningsController {
-  constructor(private readonly heavy: HeavyWork) {}
+  constructor(private readonly workbench: Workbench) {}
 
   @Post('openings')
   @RoomEndpoint({
@@ -19,10 +22,10 @@ export class OpeningsController {
       'Readings become a chance of bad core over the panel, contours, and an area as a range; zones become straight cuts with flange, taper room, undercut, depth of cut, fittings in scope, and what does not fit.',
     result: 'ExtentAndOpenings',
   })
-  openings(
+  async openings(
+    @CallerParam() { organisationId }: Caller,
     @Body() request: OpeningsRequestDto,
-    @Res({ passthrough: true }) response: Response,
   ): Promise<ExtentAndOpenings> {
-    return this.heavy.openings(request, response);
+    return answer(await this.workbench.do(openingsJob, request, { organisationId }));
   }
 }

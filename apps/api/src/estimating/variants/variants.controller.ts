@@ -1,11 +1,13 @@
-import { Body, Controller, Post, Res } from '@nestjs/common';
+import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import type { Response } from 'express';
 import type { VariantComparison } from '#lib/costing';
 import { CallerParam } from '../../access/access.decorators.js';
 import type { Caller } from '../../access/roles.js';
 import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
-import { HeavyWork } from '../heavy-work.js';
+import { answer } from '../../edge/problems.js';
+import { Workbench } from '../../workbench/workbench.js';
+import { variantsJob } from './variants.job.js';
+import { stocked } from '../stocked.js';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { VariantsRequestDto } from './variants.dto.js';
 
@@ -14,7 +16,7 @@ import { VariantsRequestDto } from './variants.dto.js';
 export class VariantsController {
   constructor(
     private readonly catalogue: CurrentCatalogue,
-    private readonly heavy: HeavyWork,
+    private readonly workbench: Workbench,
   ) {}
 
   @Post('variants')
@@ -26,10 +28,10 @@ export class VariantsController {
     result: 'VariantComparison',
   })
   async compare(
-    @CallerParam() caller: Caller,
+    @CallerParam() { organisationId }: Caller,
     @Body() request: VariantsRequestDto,
-    @Res({ passthrough: true }) response: Response,
   ): Promise<VariantComparison> {
-    return this.heavy.variants(request, await this.catalogue.of(caller.organisationId), response);
+    const catalogue = await this.catalogue.of(organisationId);
+    return answer(await this.workbench.do(variantsJob, request, { organisationId }, stocked(catalogue)));
   }
 }
