@@ -48,12 +48,11 @@ async function keepDocuments(
   if (estimate.process.calendar.startDate !== undefined)
     writeFileSync(join(output, `${name}.ics`), await client.estimates.iCalendar(id));
   say('Setting the report and the job pack as PDF …');
-  writeFileSync(join(output, `${name}-report.pdf`), await client.estimates.pdf(id));
+  const report = await client.estimates.pdf(id);
+  writeFileSync(join(output, `${name}-report.pdf`), report.bytes);
   writeFileSync(join(output, `${name}-quotation.xml`), await client.estimates.quotation(id));
-  writeFileSync(
-    join(output, `${name}-job-pack.pdf`),
-    await client.estimates.pdf(id, { document: 'job-pack' }),
-  );
+  const jobPack = await client.estimates.pdf(id, { document: 'job-pack' });
+  writeFileSync(join(output, `${name}-job-pack.pdf`), jobPack.bytes);
 }
 
 function say(text: string): void {

@@ -77,7 +77,7 @@ const expected = { total: '12.50', ids: ['first', 'second', 'third'] };
 describe('the packed client', () => {
   test('holds no more than its build, its read-me and its manifest', () => {
     const files = readdirSync(join(folder, 'node_modules/kingplank-sdk')).sort();
-    expect(files).toEqual(['README.md', 'dist', 'package.json']);
+    expect(files).toEqual(['CHANGELOG.md', 'README.md', 'dist', 'package.json']);
     expect(
       JSON.parse(readFileSync(join(folder, 'node_modules/kingplank-sdk/package.json'), 'utf8'))
         .dependencies ?? {},
@@ -97,7 +97,7 @@ describe('the packed client', () => {
   test('bundles for a browser without anything of Node', async () => {
     writeFileSync(
       join(folder, 'page.js'),
-      `import { Kingplank } from 'kingplank-sdk';\nglobalThis.client = new Kingplank({ baseUrl: '', apiKey: '' });\n`,
+      `import { Kingplank } from 'kingplank-sdk';\nglobalThis.client = new Kingplank({ baseUrl: 'http://127.0.0.1', apiKey: 'kp_pub_x' });\n`,
     );
     const { outputFiles, warnings } = await build({
       entryPoints: [join(folder, 'page.js')],

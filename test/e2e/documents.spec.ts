@@ -172,15 +172,10 @@ describe('the documents of an estimate', () => {
       await client.estimates.pdf(id, { document: 'job-pack' }),
       await client.estimates.pdf(id, { document: 'job-pack' }, { inBackground: true }),
     ];
-    expect(Buffer.compare(now, later)).toBe(0);
+    expect(Buffer.compare(now.bytes, later.bytes)).toBe(0);
     expect(await client.estimates.html(id, {}, { inBackground: true })).toBe(await client.estimates.html(id));
-    expect(
-      Buffer.from(await client.estimates.templates(id, { paper: 'letter' }, { inBackground: true })).toString(
-        'latin1',
-        0,
-        5,
-      ),
-    ).toBe('%PDF-');
+    const templates = await client.estimates.templates(id, { paper: 'letter' }, { inBackground: true });
+    expect(Buffer.from(templates.bytes).toString('latin1', 0, 5)).toBe('%PDF-');
     await expect(
       client.estimates.pdf(id, { paper: 'letter' }, { inBackground: true, timeoutMs: 1 }),
     ).rejects.toBeInstanceOf(TimedOutError);

@@ -84,7 +84,7 @@ describe('the letterhead', () => {
     const { etag } = await client.letterhead.get();
     const { value, etag: withLogo } = await client.letterhead.setLogo(png(2362, 200), { ifMatch: etag });
     expect(value.logo).toEqual({ href: '/v1/letterhead/logo', mediaType: 'image/png' });
-    expect(sizeOfPng(await client.letterhead.logo())).toEqual([1181, 100]);
+    expect(sizeOfPng((await client.letterhead.logo()).bytes)).toEqual([1181, 100]);
     const described = await client.letterhead.set(
       { lines: ['Quay 1'], logoDescription: 'A lighthouse on a rock' },
       { ifMatch: withLogo },

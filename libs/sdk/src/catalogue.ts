@@ -1,5 +1,7 @@
-import { json, path, versioned } from './resource.js';
-import { send, type CallOptions, type ClientOptions } from './transport.js';
+import type { Answer } from './answer.js';
+import { json, nothing, reading, text, versioned, writing } from './resource.js';
+import type { Settings } from './settings.js';
+import type { CallOptions } from './transport.js';
 import type { AnswerOf, BodyOf, QueryOf, Versioned } from './types.js';
 
 /** Collections whose entries belong to an edition of the catalogue. */
@@ -7,104 +9,265 @@ export type Collection = 'materials' | 'price-lists' | 'labour-rates' | 'sources
 
 type ListPath<C extends Collection> = `/v1/${C}`;
 type ItemPath<C extends Collection> = `/v1/${C}/{code}`;
+type HistoryPath<C extends Collection> = `/v1/${C}/{code}/history`;
+type ImportPath<C extends Collection> = `/v1/${C}/import`;
+
+interface InDraft {
+  /** The draft that is changed. */
+  readonly edition: string;
+}
+
+type Changing = CallOptions & InDraft & { readonly ifMatch: string };
 
 /** Entries of one collection: read from the current edition, written to a draft. */
 export class Shelf<C extends Collection> {
-  readonly #client: ClientOptions;
+  readonly #settings: Settings;
   readonly #collection: C;
 
-  constructor(client: ClientOptions, collection: C) {
-    this.#client = client;
+  constructor(settings: Settings, collection: C) {
+    this.#settings = settings;
     this.#collection = collection;
   }
 
-  list(query?: QueryOf<ListPath<C>, 'get'>, options?: CallOptions): Promise<AnswerOf<ListPath<C>, 'get'>> {
-    return json(this.#client, { method: 'GET', path: path('v1', this.#collection), query }, options);
+  /**
+   * All entries of an edition.
+   *
+   * @example
+   * const materials = await kingplank.materials.list({ edition: 'draft-2' });
+   */
+  list(query?: QueryOf<ListPath<C>, 'get'>, options?: CallOptions): Answer<AnswerOf<ListPath<C>, 'get'>> {
+    return json(this.#settings, reading(['v1', this.#collection], { query }), options);
   }
 
-  /** With the ETag that a change must name. */
+  /**
+   * All entries as CSV, in the form that `importCsv` takes.
+   *
+   * @example
+   * const csv = await kingplank.materials.listCsv();
+   */
+  listCsv(query?: QueryOf<ListPath<C>, 'get'>, options?: CallOptions): Answer<string> {
+    return text(this.#settings, reading(['v1', this.#collection], { query, accept: 'text/csv' }), options);
+  }
+
+  /**
+   * One entry, with the ETag that a change must name.
+   *
+   * @example
+   * const { value, etag } = await kingplank.priceLists.get('eur-demo');
+   */
   get(
     code: string,
     query: { readonly edition?: string } = {},
     options?: CallOptions,
-  ): Promise<Versioned<AnswerOf<ItemPath<C>, 'get'>>> {
-    return versioned(
-      this.#client,
-      { method: 'GET', path: path('v1', this.#collection, code), query },
-      options,
-    );
+  ): Answer<Versioned<AnswerOf<ItemPath<C>, 'get'>>> {
+    return versioned(this.#settings, reading(['v1', this.#collection, code], { query }), options);
   }
 
+  /**
+   * Adds an entry to a draft.
+   *
+   * @example
+   * await kingplank.sources.add(source, { edition: draft.code });
+   */
   add(
     entry: BodyOf<ListPath<C>, 'post'>,
-    query: { readonly edition: string },
+    query: InDraft,
     options?: CallOptions,
-  ): Promise<AnswerOf<ListPath<C>, 'post'>> {
+  ): Answer<AnswerOf<ListPath<C>, 'post'>> {
     return json(
-      this.#client,
-      { method: 'POST', path: path('v1', this.#collection), query, body: entry },
+      this.#settings,
+      writing('POST', ['v1', this.#collection], { query: { ...query }, body: entry }),
       options,
     );
   }
 
-  /** RFC 7396 merge patch; `options.ifMatch` is the ETag that was read. */
+  /**
+   * Changes an entry of a draft by an RFC 7396 merge patch; `options.ifMatch` is the ETag that was read.
+   *
+   * @example
+   * await kingplank.labourRates.change(code, { currency: 'EUR' }, { edition: draft.code, ifMatch: etag });
+   */
   change(
     code: string,
     patch: Readonly<Record<string, unknown>>,
-    options: CallOptions & { readonly edition: string; readonly ifMatch: string },
-  ): Promise<AnswerOf<ItemPath<C>, 'patch'>> {
-    return json(
-      this.#client,
-      {
-        method: 'PATCH',
-        path: path('v1', this.#collection, code),
-        query: { edition: options.edition },
-        body: patch,
-        contentType: 'application/merge-patch+json',
-      },
-      options,
-    );
+    options: Changing,
+  ): Answer<AnswerOf<ItemPath<C>, 'patch'>> {
+    const call = writing('PATCH', ['v1', this.#collection, code], {
+      query: { edition: options.edition },
+      body: patch,
+      contentType: 'application/merge-patch+json',
+    });
+    return json(this.#settings, call, options);
   }
 
-  async remove(
+  /**
+   * Takes an entry out of a draft.
+   *
+   * @example
+   * await kingplank.materials.remove(code, { edition: draft.code, ifMatch: etag });
+   */
+  remove(code: string, options: Changing): Answer<void> {
+    const query = { edition: options.edition };
+    return nothing(this.#settings, writing('DELETE', ['v1', this.#collection, code], { query }), options);
+  }
+
+  /**
+   * Who changed an entry, when, and what it was before.
+   *
+   * @example
+   * const history = await kingplank.materials.history('core-balsa-150');
+   */
+  history(
     code: string,
-    options: CallOptions & { readonly edition: string; readonly ifMatch: string },
-  ): Promise<void> {
-    await send(
-      this.#client,
-      { method: 'DELETE', path: path('v1', this.#collection, code), query: { edition: options.edition } },
-      options,
-    );
+    query?: QueryOf<HistoryPath<C>, 'get'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<HistoryPath<C>, 'get'>> {
+    return json(this.#settings, reading(['v1', this.#collection, code, 'history'], { query }), options);
+  }
+
+  /**
+   * Takes a sheet into a draft: all of it, or none with every fault.
+   *
+   * @example
+   * await kingplank.priceLists.importCsv(csv, { edition: draft.code });
+   */
+  importCsv(
+    csv: string,
+    query: QueryOf<ImportPath<C>, 'post'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<ImportPath<C>, 'post'>> {
+    const call = writing('POST', ['v1', this.#collection, 'import'], {
+      query,
+      body: csv,
+      contentType: 'text/csv',
+    });
+    return json(this.#settings, call, options);
+  }
+}
+
+type PacksPath = '/v1/price-lists/{code}/packs';
+
+/** Price lists, whose packs can be read and replaced as one sheet. */
+export class PriceLists extends Shelf<'price-lists'> {
+  readonly #settings: Settings;
+
+  constructor(settings: Settings) {
+    super(settings, 'price-lists');
+    this.#settings = settings;
+  }
+
+  /**
+   * The packs of a price list.
+   *
+   * @example
+   * const packs = await kingplank.priceLists.packs('eur-demo');
+   */
+  packs(
+    code: string,
+    query?: QueryOf<PacksPath, 'get'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<PacksPath, 'get'>> {
+    return json(this.#settings, reading(['v1', 'price-lists', code, 'packs'], { query }), options);
+  }
+
+  /**
+   * The packs as CSV, in the form that `replacePacks` takes.
+   *
+   * @example
+   * const csv = await kingplank.priceLists.packsCsv('eur-demo');
+   */
+  packsCsv(code: string, query?: QueryOf<PacksPath, 'get'>, options?: CallOptions): Answer<string> {
+    const call = reading(['v1', 'price-lists', code, 'packs'], { query, accept: 'text/csv' });
+    return text(this.#settings, call, options);
+  }
+
+  /**
+   * Puts a sheet in the place of all packs of a list in a draft.
+   *
+   * @example
+   * await kingplank.priceLists.replacePacks(code, csv, { edition: draft.code, ifMatch: etag });
+   */
+  replacePacks(code: string, csv: string, options: Changing): Answer<AnswerOf<PacksPath, 'put'>> {
+    const call = writing('PUT', ['v1', 'price-lists', code, 'packs'], {
+      query: { edition: options.edition },
+      body: csv,
+      contentType: 'text/csv',
+    });
+    return json(this.#settings, call, options);
   }
 }
 
 /** States of the catalogue: one is current, drafts are worked on, published ones never change. */
 export class Editions {
-  readonly #client: ClientOptions;
+  readonly #settings: Settings;
 
-  constructor(client: ClientOptions) {
-    this.#client = client;
+  constructor(settings: Settings) {
+    this.#settings = settings;
   }
 
-  list(options?: CallOptions): Promise<AnswerOf<'/v1/editions', 'get'>> {
-    return json(this.#client, { method: 'GET', path: '/v1/editions' }, options);
+  /**
+   * All editions, newest first.
+   *
+   * @example
+   * const editions = await kingplank.editions.list();
+   */
+  list(options?: CallOptions): Answer<AnswerOf<'/v1/editions', 'get'>> {
+    return json(this.#settings, reading(['v1', 'editions']), options);
   }
 
+  /**
+   * Makes a draft by copying an edition.
+   *
+   * @example
+   * const draft = await kingplank.editions.draft({ code: 'spring', title: 'Spring prices' });
+   */
   draft(
     edition: BodyOf<'/v1/editions', 'post'>,
     options?: CallOptions,
-  ): Promise<AnswerOf<'/v1/editions', 'post'>> {
-    return json(this.#client, { method: 'POST', path: '/v1/editions', body: edition }, options);
+  ): Answer<AnswerOf<'/v1/editions', 'post'>> {
+    return json(this.#settings, writing('POST', ['v1', 'editions'], { body: edition }), options);
   }
 
-  get(code: string, options?: CallOptions): Promise<Versioned<AnswerOf<'/v1/editions/{code}', 'get'>>> {
-    return versioned(this.#client, { method: 'GET', path: path('v1', 'editions', code) }, options);
+  /**
+   * One edition, with the ETag that publishing must name.
+   *
+   * @example
+   * const { etag } = await kingplank.editions.get('spring');
+   */
+  get(code: string, options?: CallOptions): Answer<Versioned<AnswerOf<'/v1/editions/{code}', 'get'>>> {
+    return versioned(this.#settings, reading(['v1', 'editions', code]), options);
   }
 
+  /**
+   * Makes a draft the current edition.
+   *
+   * @example
+   * await kingplank.editions.publish('spring', { ifMatch: etag });
+   */
   publish(
     code: string,
     options: CallOptions & { readonly ifMatch: string },
-  ): Promise<AnswerOf<'/v1/editions/{code}/publication', 'post'>> {
-    return json(this.#client, { method: 'POST', path: path('v1', 'editions', code, 'publication') }, options);
+  ): Answer<AnswerOf<'/v1/editions/{code}/publication', 'post'>> {
+    return json(this.#settings, writing('POST', ['v1', 'editions', code, 'publication']), options);
+  }
+
+  /**
+   * Throws a draft away.
+   *
+   * @example
+   * await kingplank.editions.discard('spring', { ifMatch: etag });
+   */
+  discard(code: string, options: CallOptions & { readonly ifMatch: string }): Answer<void> {
+    return nothing(this.#settings, writing('DELETE', ['v1', 'editions', code]), options);
+  }
+
+  /**
+   * What happened to an edition.
+   *
+   * @example
+   * const history = await kingplank.editions.history('spring');
+   */
+  history(code: string, options?: CallOptions): Answer<AnswerOf<'/v1/editions/{code}/history', 'get'>> {
+    return json(this.#settings, reading(['v1', 'editions', code, 'history']), options);
   }
 }

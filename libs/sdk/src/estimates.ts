@@ -1,11 +1,15 @@
+import type { Answer } from './answer.js';
+import { awaitedDownload, awaitedText } from './operations.js';
 import { Pages, type Page } from './pages.js';
-import { awaited, awaitedBytes } from './operations.js';
-import { json, path, text } from './resource.js';
-import type { CallOptions, ClientOptions } from './transport.js';
+import { json, reading, text, writing, type Download } from './resource.js';
+import type { Settings } from './settings.js';
+import type { CallOptions } from './transport.js';
 import type { AnswerOf, BodyOf, QueryOf } from './types.js';
 
 export type DefectRecord = BodyOf<'/v1/estimates', 'post'>;
 export type StoredEstimate = AnswerOf<'/v1/estimates', 'post'>;
+export type StoredRecord = AnswerOf<'/v1/estimates/{id}/record', 'get'>;
+export type Replay = AnswerOf<'/v1/estimates/{id}/replay', 'get'>;
 export type EstimatePage = AnswerOf<'/v1/estimates', 'get'>;
 export type EstimateListed = EstimatePage['items'][number];
 export type Why = AnswerOf<'/v1/estimates/{id}/lines/{code}/why', 'get'>;
@@ -14,218 +18,344 @@ export type Comparison = AnswerOf<'/v1/estimates/{id}/comparison', 'get'>;
 export type ChangeOrder = AnswerOf<'/v1/estimates/{id}/change-order', 'get'>;
 export type Drawings = AnswerOf<'/v1/estimates/{id}/drawings', 'get'>;
 export type EstimateCalendar = AnswerOf<'/v1/estimates/{id}/calendar', 'get'>;
+export type EstimateBasket = AnswerOf<'/v1/estimates/{id}/basket', 'post'>;
+type BasketQuery = QueryOf<'/v1/estimates/{id}/basket', 'get'>;
 type CalendarQuery = QueryOf<'/v1/estimates/{id}/calendar', 'get'>;
+type ChangeOrderQuery = QueryOf<'/v1/estimates/{id}/change-order', 'get'>;
+type ComparisonQuery = QueryOf<'/v1/estimates/{id}/comparison', 'get'>;
 type ReportQuery = QueryOf<'/v1/estimates/{id}', 'get'>;
 type DrawingQuery = QueryOf<'/v1/estimates/{id}/drawings/{name}', 'get'>;
 
 /** The main job: a defect record in, a stored estimate out. */
 export class Estimates {
-  readonly #client: ClientOptions;
+  readonly #settings: Settings;
 
-  constructor(client: ClientOptions) {
-    this.#client = client;
+  constructor(settings: Settings) {
+    this.#settings = settings;
   }
 
-  create(record: DefectRecord, options?: CallOptions): Promise<StoredEstimate> {
-    return json(this.#client, { method: 'POST', path: '/v1/estimates', body: record }, options);
+  /**
+   * Makes and stores an estimate. Sent again under the same `idempotencyKey` it answers with the same estimate.
+   *
+   * @example
+   * const { id, estimate } = await kingplank.estimates.create(record);
+   */
+  create(record: DefectRecord, options?: CallOptions): Answer<StoredEstimate> {
+    return json(this.#settings, writing('POST', ['v1', 'estimates'], { body: record }), options);
   }
 
-  get(id: string, options?: CallOptions): Promise<StoredEstimate> {
-    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id) }, options);
+  /**
+   * A stored estimate; it never changes.
+   *
+   * @example
+   * const { estimate } = await kingplank.estimates.get(id);
+   */
+  get(id: string, options?: CallOptions): Answer<StoredEstimate> {
+    return json(this.#settings, reading(['v1', 'estimates', id]), options);
   }
 
-  /** `for await (const estimate of client.estimates.list()) …` */
+  /**
+   * The estimates of the organisation, newest first, fetched page by page.
+   *
+   * @example
+   * for await (const { id, total } of kingplank.estimates.list()) console.log(id, total);
+   */
   list(
     query: Omit<QueryOf<'/v1/estimates', 'get'>, 'cursor'> = {},
     options?: CallOptions,
   ): Pages<EstimateListed> {
     return new Pages((cursor) =>
       json<Page<EstimateListed>>(
-        this.#client,
-        { method: 'GET', path: '/v1/estimates', query: { ...query, cursor } },
+        this.#settings,
+        reading(['v1', 'estimates'], { query: { ...query, cursor } }),
         options,
       ),
     );
   }
 
-  /** Where a line's amount comes from, down to what was entered, looked up or assumed. */
-  why(id: string, lineCode: string, options?: CallOptions): Promise<Why> {
-    return json(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id, 'lines', lineCode, 'why') },
-      options,
-    );
+  /**
+   * The record that an estimate was made from, as it was sent.
+   *
+   * @example
+   * const record = await kingplank.estimates.record(id);
+   */
+  record(id: string, options?: CallOptions): Answer<StoredRecord> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'record']), options);
   }
 
+  /**
+   * Computes an estimate again from its record and edition, and says whether it comes out the same.
+   *
+   * @example
+   * const replayed = await kingplank.estimates.replay(id);
+   */
+  replay(id: string, options?: CallOptions): Answer<Replay> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'replay']), options);
+  }
+
+  /**
+   * Where a line's amount comes from, down to what was entered, looked up or assumed.
+   *
+   * @example
+   * const why = await kingplank.estimates.why(id, 'labour-cut-skin');
+   */
+  why(id: string, lineCode: string, options?: CallOptions): Answer<Why> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'lines', lineCode, 'why']), options);
+  }
+
+  /**
+   * Makes the estimate again after something became known; the earlier one stays.
+   *
+   * @example
+   * const revised = await kingplank.estimates.revise(id, { reason: 'deck opened', record });
+   */
   revise(
     id: string,
     revision: BodyOf<'/v1/estimates/{id}/revisions', 'post'>,
     options?: CallOptions,
-  ): Promise<StoredEstimate> {
+  ): Answer<StoredEstimate> {
     return json(
-      this.#client,
-      { method: 'POST', path: path('v1', 'estimates', id, 'revisions'), body: revision },
+      this.#settings,
+      writing('POST', ['v1', 'estimates', id, 'revisions'], { body: revision }),
       options,
     );
   }
 
-  revisions(id: string, options?: CallOptions): Promise<Revisions> {
-    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'revisions') }, options);
+  /**
+   * All revisions of an estimate, the first one included.
+   *
+   * @example
+   * const revisions = await kingplank.estimates.revisions(id);
+   */
+  revisions(id: string, options?: CallOptions): Answer<Revisions> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'revisions']), options);
   }
 
-  /** What changed between two revisions, line by line. */
-  compare(
-    id: string,
-    query: QueryOf<'/v1/estimates/{id}/comparison', 'get'>,
-    options?: CallOptions,
-  ): Promise<Comparison> {
-    return json(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id, 'comparison'), query },
-      options,
-    );
+  /**
+   * What changed between two revisions, line by line.
+   *
+   * @example
+   * const comparison = await kingplank.estimates.compare(revisedId, { with: firstId });
+   */
+  compare(id: string, query: ComparisonQuery, options?: CallOptions): Answer<Comparison> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'comparison'], { query }), options);
   }
 
-  /** The same as CSV. */
-  comparisonCsv(
-    id: string,
-    query: QueryOf<'/v1/estimates/{id}/comparison', 'get'> = {},
-    options?: CallOptions,
-  ): Promise<string> {
-    return text(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id, 'comparison'), query, accept: 'text/csv' },
-      options,
-    );
+  /**
+   * The same comparison as CSV.
+   *
+   * @example
+   * const csv = await kingplank.estimates.comparisonCsv(revisedId);
+   */
+  comparisonCsv(id: string, query: ComparisonQuery = {}, options?: CallOptions): Answer<string> {
+    const call = reading(['v1', 'estimates', id, 'comparison'], { query, accept: 'text/csv' });
+    return text(this.#settings, call, options);
   }
 
-  /** What a revision adds and takes away, with the sums to agree. */
-  changeOrder(id: string, options?: CallOptions): Promise<ChangeOrder> {
-    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'change-order') }, options);
+  /**
+   * What a revision adds and takes away, with the sums to agree.
+   *
+   * @example
+   * const order = await kingplank.estimates.changeOrder(revisedId);
+   */
+  changeOrder(id: string, options?: CallOptions): Answer<ChangeOrder> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'change-order']), options);
   }
 
-  /** The change order to print and sign. */
-  changeOrderPdf(
-    id: string,
-    query: QueryOf<'/v1/estimates/{id}/change-order', 'get'> = {},
-    options?: CallOptions,
-  ): Promise<Uint8Array> {
-    return awaitedBytes(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id, 'change-order'), query, accept: 'application/pdf' },
-      options,
-    );
+  /**
+   * The change order to print and sign.
+   *
+   * @example
+   * const { blob, name } = await kingplank.estimates.changeOrderPdf(revisedId);
+   */
+  changeOrderPdf(id: string, query: ChangeOrderQuery = {}, options?: CallOptions): Promise<Download> {
+    const call = reading(['v1', 'estimates', id, 'change-order'], { query, accept: 'application/pdf' });
+    return awaitedDownload(this.#settings, call, options);
   }
 
-  /** The calendar with its weather; with `on` what that day holds. */
+  /**
+   * The change order as a self-contained page.
+   *
+   * @example
+   * const page = await kingplank.estimates.changeOrderHtml(revisedId);
+   */
+  changeOrderHtml(id: string, query: ChangeOrderQuery = {}, options?: CallOptions): Promise<string> {
+    const call = reading(['v1', 'estimates', id, 'change-order'], { query, accept: 'text/html' });
+    return awaitedText(this.#settings, call, options);
+  }
+
+  /**
+   * The calendar with its weather; with `on` what that day holds.
+   *
+   * @example
+   * const day = await kingplank.estimates.calendar(id, { on: '2027-03-11' });
+   */
   calendar(
     id: string,
     query: Pick<CalendarQuery, 'on'> = {},
     options?: CallOptions,
-  ): Promise<EstimateCalendar> {
-    return json(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id, 'calendar'), query },
-      options,
-    );
+  ): Answer<EstimateCalendar> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'calendar'], { query }), options);
   }
 
-  /** The milestones, or every task as well, as iCalendar text (RFC 5545). */
-  iCalendar(id: string, query: Pick<CalendarQuery, 'events'> = {}, options?: CallOptions): Promise<string> {
-    return text(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id, 'calendar'), query, accept: 'text/calendar' },
-      options,
-    );
+  /**
+   * The milestones, or every task as well, as iCalendar text (RFC 5545).
+   *
+   * @example
+   * const ics = await kingplank.estimates.iCalendar(id, { events: 'tasks' });
+   */
+  iCalendar(id: string, query: Pick<CalendarQuery, 'events'> = {}, options?: CallOptions): Answer<string> {
+    const call = reading(['v1', 'estimates', id, 'calendar'], { query, accept: 'text/calendar' });
+    return text(this.#settings, call, options);
   }
 
-  /** The cheapest whole packs for an estimate; with `together`, for several in one order. */
+  /**
+   * The cheapest whole packs for an estimate; with `together`, for several in one order.
+   *
+   * @example
+   * const basket = await kingplank.estimates.basket(id, { together: [otherId] });
+   */
   basket(
     id: string,
     choices: BodyOf<'/v1/estimates/{id}/basket', 'post'> = {},
     options?: CallOptions,
-  ): Promise<AnswerOf<'/v1/estimates/{id}/basket', 'post'>> {
+  ): Answer<EstimateBasket> {
     return json(
-      this.#client,
-      { method: 'POST', path: path('v1', 'estimates', id, 'basket'), body: choices },
+      this.#settings,
+      writing('POST', ['v1', 'estimates', id, 'basket'], { body: choices }),
       options,
     );
   }
 
-  drawings(id: string, options?: CallOptions): Promise<Drawings> {
-    return json(this.#client, { method: 'GET', path: path('v1', 'estimates', id, 'drawings') }, options);
+  /**
+   * The packs of one estimate with nothing chosen.
+   *
+   * @example
+   * const basket = await kingplank.estimates.usualBasket(id);
+   */
+  usualBasket(id: string, options?: CallOptions): Answer<EstimateBasket> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'basket']), options);
   }
 
-  /** A drawing as SVG text. */
-  drawing(id: string, name: string, query: DrawingQuery = {}, options?: CallOptions): Promise<string> {
-    return text(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id, 'drawings', name), query, accept: 'image/svg+xml' },
-      options,
-    );
+  /**
+   * The packs to order as CSV (RFC 4180).
+   *
+   * @example
+   * const csv = await kingplank.estimates.basketCsv(id);
+   */
+  basketCsv(id: string, query: BasketQuery = {}, options?: CallOptions): Answer<string> {
+    const call = reading(['v1', 'estimates', id, 'basket'], { query, accept: 'text/csv' });
+    return text(this.#settings, call, options);
   }
 
-  /** The core pieces, or the sheets with what is cut from them, at 1:1 as a DXF file for a cutting machine. */
-  cutFile(id: string, name: 'piece-plan' | 'sheet-layout', options?: CallOptions): Promise<string> {
-    return text(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id, 'drawings', name), accept: 'image/vnd.dxf' },
-      options,
-    );
+  /**
+   * What to order from one supplier, as a UBL 2.1 Order (ISO/IEC 19845).
+   *
+   * @example
+   * const order = await kingplank.estimates.order(id, { supplier: 'supplier-code' });
+   */
+  order(id: string, query: BasketQuery, options?: CallOptions): Answer<string> {
+    const call = reading(['v1', 'estimates', id, 'basket'], { query, accept: 'application/xml' });
+    return text(this.#settings, call, options);
   }
 
-  /** The report or the job pack as PDF, waited for when it is a long one. */
-  pdf(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<Uint8Array> {
-    return awaitedBytes(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'application/pdf' },
-      options,
-    );
+  /**
+   * Which drawings an estimate has, and in which forms.
+   *
+   * @example
+   * const { items } = await kingplank.estimates.drawings(id);
+   */
+  drawings(id: string, options?: CallOptions): Answer<Drawings> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'drawings']), options);
   }
 
-  /** The report or the job pack as a self-contained page, waited for when it is a long one. */
-  async html(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<string> {
-    const response = await awaited(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'text/html' },
-      options,
-    );
-    return response.text();
+  /**
+   * A drawing as SVG text.
+   *
+   * @example
+   * const svg = await kingplank.estimates.drawing(id, 'defect-map');
+   */
+  drawing(id: string, name: string, query: DrawingQuery = {}, options?: CallOptions): Answer<string> {
+    const call = reading(['v1', 'estimates', id, 'drawings', name], { query, accept: 'image/svg+xml' });
+    return text(this.#settings, call, options);
   }
 
-  /** Every core piece at full size, to print and to cut by. */
-  templates(id: string, query: DrawingQuery = {}, options?: CallOptions): Promise<Uint8Array> {
-    return awaitedBytes(
-      this.#client,
-      {
-        method: 'GET',
-        path: path('v1', 'estimates', id, 'drawings', 'templates'),
-        query,
-        accept: 'application/pdf',
-      },
-      options,
-    );
+  /**
+   * A drawing as PDF, at its scale.
+   *
+   * @example
+   * const { blob } = await kingplank.estimates.drawingPdf(id, 'opening-plan');
+   */
+  drawingPdf(id: string, name: string, query: DrawingQuery = {}, options?: CallOptions): Promise<Download> {
+    const call = reading(['v1', 'estimates', id, 'drawings', name], { query, accept: 'application/pdf' });
+    return awaitedDownload(this.#settings, call, options);
   }
 
-  /** The estimate as a UBL 2.1 Quotation (ISO/IEC 19845). */
+  /**
+   * The core pieces, or the sheets with what is cut from them, at 1:1 as a DXF file for a cutting machine.
+   *
+   * @example
+   * const dxf = await kingplank.estimates.cutFile(id, 'sheet-layout');
+   */
+  cutFile(id: string, name: 'piece-plan' | 'sheet-layout', options?: CallOptions): Answer<string> {
+    const call = reading(['v1', 'estimates', id, 'drawings', name], { accept: 'image/vnd.dxf' });
+    return text(this.#settings, call, options);
+  }
+
+  /**
+   * Every core piece at full size, to print and to cut by.
+   *
+   * @example
+   * const { blob } = await kingplank.estimates.templates(id);
+   */
+  templates(id: string, query: DrawingQuery = {}, options?: CallOptions): Promise<Download> {
+    return this.drawingPdf(id, 'templates', query, options);
+  }
+
+  /**
+   * The report or the job pack as PDF, waited for when it is a long one.
+   *
+   * @example
+   * const { blob, name } = await kingplank.estimates.pdf(id, { document: 'job-pack' });
+   */
+  pdf(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<Download> {
+    const call = reading(['v1', 'estimates', id], { query, accept: 'application/pdf' });
+    return awaitedDownload(this.#settings, call, options);
+  }
+
+  /**
+   * The report or the job pack as a self-contained page, waited for when it is a long one.
+   *
+   * @example
+   * const page = await kingplank.estimates.html(id);
+   */
+  html(id: string, query: ReportQuery = {}, options?: CallOptions): Promise<string> {
+    const call = reading(['v1', 'estimates', id], { query, accept: 'text/html' });
+    return awaitedText(this.#settings, call, options);
+  }
+
+  /**
+   * The estimate as a UBL 2.1 Quotation (ISO/IEC 19845).
+   *
+   * @example
+   * const xml = await kingplank.estimates.quotation(id, { customer: 'J. Example' });
+   */
   quotation(
     id: string,
     query: Pick<ReportQuery, 'customer' | 'validUntil'> = {},
     options?: CallOptions,
-  ): Promise<string> {
-    return text(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id), query, accept: 'application/xml' },
-      options,
-    );
+  ): Answer<string> {
+    const call = reading(['v1', 'estimates', id], { query, accept: 'application/xml' });
+    return text(this.#settings, call, options);
   }
 
-  /** The priced lines as CSV (RFC 4180). */
-  csv(id: string, options?: CallOptions): Promise<string> {
-    return text(
-      this.#client,
-      { method: 'GET', path: path('v1', 'estimates', id), accept: 'text/csv' },
-      options,
-    );
+  /**
+   * The priced lines as CSV (RFC 4180).
+   *
+   * @example
+   * const csv = await kingplank.estimates.csv(id);
+   */
+  csv(id: string, options?: CallOptions): Answer<string> {
+    return text(this.#settings, reading(['v1', 'estimates', id], { accept: 'text/csv' }), options);
   }
 }

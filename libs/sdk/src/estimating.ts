@@ -1,5 +1,7 @@
-import { json } from './resource.js';
-import type { CallOptions, ClientOptions } from './transport.js';
+import type { Answer } from './answer.js';
+import { json, writing } from './resource.js';
+import type { Settings } from './settings.js';
+import type { CallOptions } from './transport.js';
 import type { AnswerOf, BodyOf, Path } from './types.js';
 
 /** Every stateless room the service offers, by the last part of its path. */
@@ -9,18 +11,23 @@ type RoomPath<R extends Room> = Extract<Path, `/v1/estimating/${R}`>;
 
 /** The rooms one by one; nothing is stored. */
 export class Estimating {
-  readonly #client: ClientOptions;
+  readonly #settings: Settings;
 
-  constructor(client: ClientOptions) {
-    this.#client = client;
+  constructor(settings: Settings) {
+    this.#settings = settings;
   }
 
-  /** `client.estimating.ask('panel-check', { … })`: the types of both sides follow from the room's name. */
+  /**
+   * Asks one room; the types of both sides follow from its name.
+   *
+   * @example
+   * const check = await kingplank.estimating.ask('panel-check', request);
+   */
   ask<R extends Room>(
     room: R,
     request: BodyOf<RoomPath<R>, 'post'>,
     options?: CallOptions,
-  ): Promise<AnswerOf<RoomPath<R>, 'post'>> {
-    return json(this.#client, { method: 'POST', path: `/v1/estimating/${room}`, body: request }, options);
+  ): Answer<AnswerOf<RoomPath<R>, 'post'>> {
+    return json(this.#settings, writing('POST', ['v1', 'estimating', room], { body: request }), options);
   }
 }

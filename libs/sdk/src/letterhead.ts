@@ -1,56 +1,76 @@
-import { path, versioned } from './resource.js';
-import { send, type CallOptions, type ClientOptions } from './transport.js';
+import type { Answer } from './answer.js';
+import { download, nothing, reading, versioned, writing, type Download } from './resource.js';
+import type { Settings } from './settings.js';
+import type { CallOptions } from './transport.js';
 import type { AnswerOf, BodyOf, Versioned } from './types.js';
 
 export type OrganisationLetterhead = AnswerOf<'/v1/letterhead', 'get'>;
 
 /** What stands at the head of the documents of the own organisation. */
 export class Letterhead {
-  readonly #client: ClientOptions;
+  readonly #settings: Settings;
 
-  constructor(client: ClientOptions) {
-    this.#client = client;
+  constructor(settings: Settings) {
+    this.#settings = settings;
   }
 
-  /** With the ETag that a change of lines or logo must name. */
-  get(options?: CallOptions): Promise<Versioned<OrganisationLetterhead>> {
-    return versioned(this.#client, { method: 'GET', path: path('v1', 'letterhead') }, options);
+  /**
+   * With the ETag that a change of lines or logo must name.
+   *
+   * @example
+   * const { value, etag } = await kingplank.letterhead.get();
+   */
+  get(options?: CallOptions): Answer<Versioned<OrganisationLetterhead>> {
+    return versioned(this.#settings, reading(['v1', 'letterhead']), options);
   }
 
+  /**
+   * Sets the lines of text.
+   *
+   * @example
+   * await kingplank.letterhead.set({ lines: ['Example Surveys'] }, { ifMatch: etag });
+   */
   set(
     letterhead: BodyOf<'/v1/letterhead', 'put'>,
     options: CallOptions & { readonly ifMatch: string },
-  ): Promise<Versioned<OrganisationLetterhead>> {
-    return versioned(
-      this.#client,
-      { method: 'PUT', path: path('v1', 'letterhead'), body: letterhead },
-      options,
-    );
+  ): Answer<Versioned<OrganisationLetterhead>> {
+    return versioned(this.#settings, writing('PUT', ['v1', 'letterhead'], { body: letterhead }), options);
   }
 
-  /** The logo as it is printed, as PNG. */
-  async logo(options?: CallOptions): Promise<Uint8Array> {
-    const response = await send(
-      this.#client,
-      { method: 'GET', path: path('v1', 'letterhead', 'logo'), accept: 'image/png' },
-      options,
-    );
-    return new Uint8Array(await response.arrayBuffer());
+  /**
+   * The logo as it is printed, as PNG.
+   *
+   * @example
+   * const { blob } = await kingplank.letterhead.logo();
+   */
+  logo(options?: CallOptions): Answer<Download> {
+    return download(this.#settings, reading(['v1', 'letterhead', 'logo'], { accept: 'image/png' }), options);
   }
 
-  /** A PNG or JPEG; the service judges its content. */
+  /**
+   * Sets the logo: a PNG or a JPEG; the service judges its content.
+   *
+   * @example
+   * await kingplank.letterhead.setLogo(bytes, { type: 'image/png', ifMatch: etag });
+   */
   setLogo(
     picture: Uint8Array,
-    options: CallOptions & { readonly ifMatch: string },
-  ): Promise<Versioned<OrganisationLetterhead>> {
-    return versioned(
-      this.#client,
-      { method: 'PUT', path: path('v1', 'letterhead', 'logo'), body: picture, contentType: 'image/png' },
-      options,
-    );
+    options: CallOptions & { readonly ifMatch: string; readonly type?: 'image/png' | 'image/jpeg' },
+  ): Answer<Versioned<OrganisationLetterhead>> {
+    const call = writing('PUT', ['v1', 'letterhead', 'logo'], {
+      body: picture,
+      contentType: options.type ?? 'image/png',
+    });
+    return versioned(this.#settings, call, options);
   }
 
-  async removeLogo(options: CallOptions & { readonly ifMatch: string }): Promise<void> {
-    await send(this.#client, { method: 'DELETE', path: path('v1', 'letterhead', 'logo') }, options);
+  /**
+   * Takes the logo away.
+   *
+   * @example
+   * await kingplank.letterhead.removeLogo({ ifMatch: etag });
+   */
+  removeLogo(options: CallOptions & { readonly ifMatch: string }): Answer<void> {
+    return nothing(this.#settings, writing('DELETE', ['v1', 'letterhead', 'logo']), options);
   }
 }

@@ -1,7 +1,9 @@
+import type { Answer } from './answer.js';
 import { errorFor, TimedOutError } from './errors.js';
-import { bodyOf, json, path } from './resource.js';
+import { download, downloadOf, json, jsonOf, reading, type Download } from './resource.js';
 import { pause, waitMs } from './retry.js';
-import { DEFAULT_TIMEOUT_MS, send, type Call, type CallOptions, type ClientOptions } from './transport.js';
+import type { Settings } from './settings.js';
+import { exchange, type Call, type CallOptions, type Reader } from './transport.js';
 import type { AnswerOf } from './types.js';
 
 /** Work that goes on after its request was answered. */
@@ -9,65 +11,80 @@ export type Operation = AnswerOf<'/v1/operations/{id}', 'get'>;
 
 /** Work that the service answers later: asked after by hand, or waited for. */
 export class Operations {
-  readonly #client: ClientOptions;
+  readonly #settings: Settings;
 
-  constructor(client: ClientOptions) {
-    this.#client = client;
+  constructor(settings: Settings) {
+    this.#settings = settings;
   }
 
-  get(id: string, options?: CallOptions): Promise<Operation> {
-    return json(this.#client, { method: 'GET', path: path('v1', 'operations', id) }, options);
+  /**
+   * How far it is.
+   *
+   * @example
+   * const { status } = await kingplank.operations.get(id);
+   */
+  get(id: string, options?: CallOptions): Answer<Operation> {
+    return json(this.#settings, reading(['v1', 'operations', id]), options);
   }
 
-  /** Asks until it is done, as often as the service says, within `timeoutMs` in all; throws the problem of one that failed. */
+  /**
+   * Asks until it is done, as often as the service says, within `timeoutMs` in all; throws the problem of one that failed.
+   *
+   * @example
+   * const done = await kingplank.operations.wait(id, { timeoutMs: 120_000 });
+   */
   async wait(id: string, options: CallOptions = {}): Promise<Operation> {
-    const call: Call = { method: 'GET', path: path('v1', 'operations', id) };
-    const patience = patienceOf(this.#client, options);
+    const call = reading(['v1', 'operations', id]);
+    const patience = patienceOf(this.#settings, options);
     for (let tries = 0; ; tries += 1) {
-      const response = await send(this.#client, call, patience.options());
-      const operation = await bodyOf<Operation>(response);
+      const { value: operation, response } = await exchange(
+        this.#settings,
+        call,
+        patience.options(),
+        jsonOf<Operation>,
+      );
       if (operation.status === 'done') return operation;
-      if (operation.status === 'failed')
-        throw errorFor(
-          operation.problem ?? { type: '/problems/internal', title: 'The operation failed', status: 500 },
-        );
+      if (operation.status === 'failed') throw errorFor(operation.problem ?? silentFailure, response.headers);
       await patience.pause(waitMs(tries, response.headers.get('retry-after'), Date.now(), Math.random));
     }
   }
 
-  /** The result of one that is done. */
-  result(id: string, accept: string, options?: CallOptions): Promise<Response> {
-    return send(
-      this.#client,
-      { method: 'GET', path: path('v1', 'operations', id, 'result'), accept },
-      options,
-    );
+  /**
+   * The result of one that is done.
+   *
+   * @example
+   * const { blob } = await kingplank.operations.result(id, 'application/pdf');
+   */
+  result(id: string, accept: string, options?: CallOptions): Answer<Download> {
+    return download(this.#settings, reading(['v1', 'operations', id, 'result'], { accept }), options);
   }
 }
 
+const silentFailure = { type: '/problems/internal', title: 'The operation failed', status: 500 } as const;
+
+export const awaitedDownload = (settings: Settings, call: Call, options?: CallOptions): Promise<Download> =>
+  awaited(settings, call, options ?? {}, downloadOf);
+
+export const awaitedText = (settings: Settings, call: Call, options?: CallOptions): Promise<string> =>
+  awaited(settings, call, options ?? {}, (response) => response.text());
+
 /** A document of the service, waited for when it comes later. */
-export async function awaited(
-  client: ClientOptions,
-  call: Call,
-  options: CallOptions = {},
-): Promise<Response> {
-  const patience = patienceOf(client, options);
-  const response = await send(client, call, options);
-  if (response.status !== 202) return response;
-  const operations = new Operations(client);
-  const accepted = await bodyOf<Operation>(response);
-  const { id } = await operations.wait(accepted.id, patience.options());
-  return operations.result(id, call.accept ?? 'application/json', patience.options());
+async function awaited<T>(settings: Settings, call: Call, options: CallOptions, read: Reader<T>): Promise<T> {
+  const patience = patienceOf(settings, options);
+  const { value: first } = await exchange(settings, call, options, nowOrLater(read));
+  if ('now' in first) return first.now;
+  const { id } = await new Operations(settings).wait(first.later.id, patience.options());
+  const accept = call.accept ?? 'application/json';
+  const result = reading(['v1', 'operations', id, 'result'], { accept });
+  return (await exchange(settings, result, patience.options(), read)).value;
 }
 
-export async function awaitedBytes(
-  client: ClientOptions,
-  call: Call,
-  options?: CallOptions,
-): Promise<Uint8Array> {
-  const response = await awaited(client, call, options);
-  return new Uint8Array(await response.arrayBuffer());
-}
+type NowOrLater<T> = { readonly now: T } | { readonly later: Operation };
+
+const nowOrLater =
+  <T>(read: Reader<T>): Reader<NowOrLater<T>> =>
+  async (response) =>
+    response.status === 202 ? { later: await jsonOf<Operation>(response) } : { now: await read(response) };
 
 interface Patience {
   /** The caller's options with what is left of the time. */
@@ -76,8 +93,8 @@ interface Patience {
 }
 
 /** One time limit over several calls. */
-function patienceOf(client: ClientOptions, options: CallOptions): Patience {
-  const timeoutMs = options.timeoutMs ?? client.timeoutMs ?? DEFAULT_TIMEOUT_MS;
+function patienceOf(settings: Settings, options: CallOptions): Patience {
+  const timeoutMs = options.timeoutMs ?? settings.timeoutMs;
   const until = Date.now() + timeoutMs;
   const left = (): number => {
     if (Date.now() >= until) throw new TimedOutError(timeoutMs);

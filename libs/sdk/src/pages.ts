@@ -6,15 +6,26 @@ export interface Page<T> {
 
 /** A list that fetches its next page when it is needed: `for await (const item of list)`. */
 export class Pages<T> implements AsyncIterable<T> {
-  readonly #fetchPage: (cursor: string | undefined) => Promise<Page<T>>;
+  readonly #fetchPage: (cursor: string | undefined) => PromiseLike<Page<T>>;
 
-  constructor(fetchPage: (cursor: string | undefined) => Promise<Page<T>>) {
+  constructor(fetchPage: (cursor: string | undefined) => PromiseLike<Page<T>>) {
     this.#fetchPage = fetchPage;
   }
 
-  /** The first page alone. */
-  firstPage(): Promise<Page<T>> {
-    return this.#fetchPage(undefined);
+  /** The first page alone, with its cursor. */
+  async firstPage(): Promise<Page<T>> {
+    return await this.#fetchPage(undefined);
+  }
+
+  /** The first `limit` items, over as many pages as that takes. */
+  async toArray({ limit }: { readonly limit: number }): Promise<readonly T[]> {
+    const items: T[] = [];
+    if (limit <= 0) return items;
+    for await (const item of this) {
+      items.push(item);
+      if (items.length >= limit) break;
+    }
+    return items;
   }
 
   async *[Symbol.asyncIterator](): AsyncIterator<T> {

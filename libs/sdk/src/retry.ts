@@ -1,4 +1,6 @@
-const LONGEST_WAIT_MS = 30_000;
+import { askedWaitMs } from './errors.js';
+
+const LONGEST_GUESS_MS = 8_000;
 const FIRST_WAIT_MS = 250;
 
 const retriedStatuses = new Set([408, 429, 502, 503, 504]);
@@ -7,26 +9,16 @@ export const isWorthRetrying = (status: number, retryAfter: string | null): bool
   retriedStatuses.has(status) || (status === 409 && retryAfter !== null);
 
 /**
- * How long to wait before the next try: what `Retry-After` asks (seconds or an HTTP date), otherwise
- * exponential back-off with full jitter, so that many clients do not return at the same moment.
+ * How long to wait before the next try: what `Retry-After` asks, in full; otherwise exponential back-off with full
+ * jitter, so that many clients do not return at the same moment.
  */
-export function waitMs(
+export const waitMs = (
   tries: number,
   retryAfter: string | null,
   nowMs: number,
   chance: () => number,
-): number {
-  const asked = askedWaitMs(retryAfter, nowMs);
-  if (asked !== undefined) return Math.min(asked, LONGEST_WAIT_MS);
-  return Math.min(LONGEST_WAIT_MS, FIRST_WAIT_MS * 2 ** tries) * chance();
-}
-
-function askedWaitMs(retryAfter: string | null, nowMs: number): number | undefined {
-  if (retryAfter === null) return undefined;
-  if (/^\d+$/.test(retryAfter.trim())) return Number(retryAfter) * 1000;
-  const at = Date.parse(retryAfter);
-  return Number.isNaN(at) ? undefined : Math.max(0, at - nowMs);
-}
+): number =>
+  askedWaitMs(retryAfter, nowMs) ?? Math.min(LONGEST_GUESS_MS, FIRST_WAIT_MS * 2 ** tries) * chance();
 
 /** Resolves after the wait, or rejects at once when the signal fires. */
 export function pause(ms: number, signal: AbortSignal): Promise<void> {

@@ -1,22 +1,18 @@
-import { AbortedError, ConnectionFailedError, errorFor, TimedOutError } from './errors.js';
+import {
+  AbortedError,
+  ConnectionFailedError,
+  errorFor,
+  type KingplankError,
+  TimedOutError,
+  UnreadableAnswerError,
+} from './errors.js';
+import { log } from './log.js';
 import { problemFrom } from './problem-document.js';
 import { isWorthRetrying, pause, waitMs } from './retry.js';
-
-export interface ClientOptions {
-  /** Where the service answers, e.g. `http://127.0.0.1:3000`. */
-  readonly baseUrl: string;
-  readonly apiKey: string;
-  /** Time for one call, all its retries included. Default 30,000. */
-  readonly timeoutMs?: number;
-  /** Default 2. */
-  readonly maxRetries?: number;
-  /** `us` adds a member `us` with US customary texts to what has a dimension, and sets documents and drawings in them. Default `si`. */
-  readonly units?: 'si' | 'us';
-  /** Another implementation of `fetch`, for tests and unusual runtimes. */
-  readonly fetch?: typeof globalThis.fetch;
-}
+import { API_VERSION, CLIENT_VERSION, type Settings } from './settings.js';
 
 export interface CallOptions {
+  /** Time for this call, its retries and its body included. */
   readonly timeoutMs?: number;
   readonly maxRetries?: number;
   readonly signal?: AbortSignal;
@@ -28,105 +24,182 @@ export interface CallOptions {
   readonly inBackground?: boolean;
   /** For this call, as `units` of the client. */
   readonly units?: 'si' | 'us';
+  /** For this call, beside those of the client. */
+  readonly headers?: Readonly<Record<string, string>>;
 }
 
+export type HttpMethod = 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
+
 export interface Call {
-  readonly method: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
+  readonly method: HttpMethod;
   readonly path: string;
-  readonly query?: Readonly<Record<string, string | number | boolean | undefined>>;
+  readonly query?: Readonly<Record<string, string | number | boolean | undefined>> | undefined;
   readonly body?: unknown;
   readonly contentType?: string;
   readonly accept?: string;
 }
 
-export const DEFAULT_TIMEOUT_MS = 30_000;
-const DEFAULT_RETRIES = 2;
+export interface Exchanged<T> {
+  readonly value: T;
+  readonly response: Response;
+}
 
-/** One call with time limit, abort and retries; throws a `KingplankError` or answers with a 2xx response. */
-export async function send(client: ClientOptions, call: Call, options: CallOptions = {}): Promise<Response> {
-  const timeoutMs = options.timeoutMs ?? client.timeoutMs ?? DEFAULT_TIMEOUT_MS;
-  const clock = AbortSignal.timeout(timeoutMs);
-  const signal = options.signal === undefined ? clock : AbortSignal.any([clock, options.signal]);
-  const request = requestOf(client, call, options);
-  try {
-    return await sendWithRetries({
-      client,
-      request,
-      signal,
-      retries: options.maxRetries ?? client.maxRetries ?? DEFAULT_RETRIES,
+/** Takes the body of a good answer. */
+export type Reader<T> = (response: Response) => Promise<T>;
+
+/**
+ * One call with its time limit, abort and retries, the body included.
+ *
+ * @throws {KingplankError} and nothing else
+ */
+export async function exchange<T>(
+  settings: Settings,
+  call: Call,
+  options: CallOptions,
+  read: Reader<T>,
+): Promise<Exchanged<T>> {
+  const limit = limitOf(options.timeoutMs ?? settings.timeoutMs, options.signal);
+  const request = requestOf(settings, call, options);
+  const retries = options.maxRetries ?? settings.maxRetries;
+  for (let tries = 0; ; tries += 1) {
+    const outcome = await attempt(settings, request, { limit, read });
+    if ('value' in outcome) return outcome;
+    const wait = waitMs(tries, outcome.retryAfter, Date.now(), Math.random);
+    if (!outcome.mayRetry || tries >= retries || wait > limit.leftMs()) throw outcome.error;
+    log(settings, 'info', `${request.name} again in ${Math.round(wait)} ms: ${outcome.error.message}`);
+    await pause(wait, limit.signal).catch((error: unknown) => {
+      throw limit.errorIfOver(error) ?? outcome.error;
     });
+  }
+}
+
+/** The time a call may take, and the caller's own wish to end it. */
+interface Limit {
+  readonly signal: AbortSignal;
+  readonly leftMs: () => number;
+  /** The error to throw when the call is over, whatever broke first. */
+  readonly errorIfOver: (cause: unknown) => KingplankError | undefined;
+}
+
+function limitOf(timeoutMs: number, caller: AbortSignal | undefined): Limit {
+  const clock = AbortSignal.timeout(timeoutMs);
+  const until = Date.now() + timeoutMs;
+  return {
+    signal: caller === undefined ? clock : AbortSignal.any([clock, caller]),
+    leftMs: () => until - Date.now(),
+    errorIfOver: (cause) => {
+      if (caller?.aborted === true) return new AbortedError(cause);
+      return clock.aborted ? new TimedOutError(timeoutMs) : undefined;
+    },
+  };
+}
+
+interface Request {
+  readonly name: string;
+  readonly url: string;
+  readonly init: RequestInit;
+}
+
+interface Failed {
+  readonly error: KingplankError;
+  readonly mayRetry: boolean;
+  readonly retryAfter: string | null;
+}
+
+async function attempt<T>(
+  settings: Settings,
+  { name, url, init }: Request,
+  { limit, read }: { readonly limit: Limit; readonly read: Reader<T> },
+): Promise<Exchanged<T> | Failed> {
+  log(settings, 'debug', `${name} asked`);
+  const begun = Date.now();
+  try {
+    const response = await settings.fetch(url, { ...settings.fetchOptions, ...init, signal: limit.signal });
+    log(settings, 'debug', `${name} ${response.status} after ${Date.now() - begun} ms`);
+    if (!response.ok && response.status !== 304) return await refused(response);
+    return { value: await readWith(read, response), response };
   } catch (error) {
-    if (options.signal?.aborted === true) throw new AbortedError(error);
-    if (clock.aborted) throw new TimedOutError(timeoutMs);
+    const over = limit.errorIfOver(error);
+    if (over !== undefined) return { error: over, mayRetry: false, retryAfter: null };
+    if (error instanceof UnreadableAnswerError) return { error, mayRetry: false, retryAfter: null };
+    return { error: new ConnectionFailedError(error), mayRetry: true, retryAfter: null };
+  }
+}
+
+async function refused(response: Response): Promise<Failed> {
+  const retryAfter = response.headers.get('retry-after');
+  return {
+    error: errorFor(await problemFrom(response), response.headers),
+    mayRetry: isWorthRetrying(response.status, retryAfter),
+    retryAfter,
+  };
+}
+
+/** JSON that is none says so; a body that breaks off is a failed connection, which may be tried again. */
+async function readWith<T>(read: Reader<T>, response: Response): Promise<T> {
+  try {
+    return await read(response);
+  } catch (error) {
+    if (isSyntaxError(error))
+      throw new UnreadableAnswerError(error, response.headers.get('x-request-id') ?? undefined);
     throw error;
   }
 }
 
-interface Attempt {
-  readonly client: ClientOptions;
-  readonly request: { readonly url: string; readonly init: RequestInit };
-  readonly signal: AbortSignal;
-  readonly retries: number;
-}
+/** By name, because an engine may throw one that was made in another realm. */
+const isSyntaxError = (error: unknown): boolean =>
+  typeof error === 'object' && error !== null && 'name' in error && error.name === 'SyntaxError';
 
-async function sendWithRetries({ client, request, signal, retries }: Attempt): Promise<Response> {
-  const fetch = client.fetch ?? globalThis.fetch;
-  for (let tries = 0; ; tries += 1) {
-    const answer = await fetch(request.url, { ...request.init, signal }).catch(
-      (error: unknown) => new ConnectionFailedError(error),
-    );
-    const isLast = tries >= retries || signal.aborted;
-    if (answer instanceof ConnectionFailedError) {
-      if (isLast) throw answer;
-      await pause(waitMs(tries, null, Date.now(), Math.random), signal);
-      continue;
-    }
-    if (answer.ok || answer.status === 304) return answer;
-    const retryAfter = answer.headers.get('retry-after');
-    if (isLast || !isWorthRetrying(answer.status, retryAfter)) throw errorFor(await problemFrom(answer));
-    // Not awaited: a body that somebody else still holds would never finish cancelling.
-    answer.body?.cancel().catch(() => undefined);
-    await pause(waitMs(tries, retryAfter, Date.now(), Math.random), signal);
-  }
-}
-
-function requestOf(client: ClientOptions, call: Call, options: CallOptions): Attempt['request'] {
-  const url = new URL(client.baseUrl.replace(/\/$/, '') + call.path);
+function requestOf(settings: Settings, call: Call, options: CallOptions): Request {
+  const url = new URL(settings.baseUrl + call.path);
   for (const [name, value] of Object.entries(call.query ?? {})) {
     if (value !== undefined) url.searchParams.set(name, String(value));
   }
   return {
+    name: `${call.method} ${url.pathname}`,
     url: url.href,
-    init: { method: call.method, headers: headersOf(client, call, options), ...bodyOf(call) },
+    init: { method: call.method, headers: headersOf(settings, call, options), ...bodyOf(call) },
   };
 }
 
 /** Text and bytes go as they are, anything else as JSON. */
 function bodyOf({ body }: Call): Pick<RequestInit, 'body'> {
   if (body === undefined) return {};
-  return {
-    body:
-      typeof body === 'string'
-        ? body
-        : body instanceof Uint8Array
-          ? Uint8Array.from(body)
-          : JSON.stringify(body),
-  };
+  if (typeof body === 'string') return { body };
+  return { body: body instanceof Uint8Array ? Uint8Array.from(body) : JSON.stringify(body) };
 }
 
-function headersOf(client: ClientOptions, call: Call, options: CallOptions): Record<string, string> {
+function headersOf(settings: Settings, call: Call, options: CallOptions): Record<string, string> {
+  const units = options.units ?? settings.units;
   return {
-    authorization: `Bearer ${client.apiKey}`,
-    accept: call.accept ?? 'application/json',
+    'authorization': `Bearer ${settings.apiKey}`,
+    'accept': call.accept ?? 'application/json',
+    'kingplank-version': API_VERSION,
+    ...userAgent,
     ...(call.body === undefined ? {} : { 'content-type': call.contentType ?? 'application/json' }),
     ...(call.method === 'POST'
       ? { 'idempotency-key': `"${options.idempotencyKey ?? crypto.randomUUID()}"` }
       : {}),
     ...(options.ifMatch === undefined ? {} : { 'if-match': options.ifMatch }),
     ...(options.inBackground === true ? { prefer: 'respond-async' } : {}),
-    ...unitsHeader(options.units ?? client.units),
+    ...(units === undefined ? {} : { 'accept-units': units }),
+    ...settings.headers,
+    ...options.headers,
   };
 }
 
-const unitsHeader = (units: 'si' | 'us' | undefined): Record<string, string> =>
-  units === undefined ? {} : { 'accept-units': units };
+/** Who asks, where that can be said; browsers name themselves. */
+const userAgent: Readonly<Record<string, string>> = agentOf();
+
+function agentOf(): Readonly<Record<string, string>> {
+  if ('document' in globalThis) return {};
+  const process: { version?: string; platform?: string; arch?: string } | undefined = Reflect.get(
+    globalThis,
+    'process',
+  );
+  const runtime =
+    process?.version === undefined
+      ? []
+      : [`node/${process.version.replace(/^v/, '')}`, `${process.platform ?? ''}-${process.arch ?? ''}`];
+  return { 'user-agent': [`kingplank-sdk/${CLIENT_VERSION}`, ...runtime].join(' ') };
+}
