@@ -6,7 +6,7 @@ import { shellRules } from './test/guardrails/shell-floors.mjs';
 export default [
   {
     ignores: [
-      'dist/**',
+      '**/dist/**',
       'node_modules/**',
       'coverage/**',
       'data/**',
