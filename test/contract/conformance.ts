@@ -19,7 +19,7 @@ export function contradictions(document: OpenAPIObject, exchange: Exchange): rea
   const operation = operationFor(document, exchange);
   if (operation === undefined) return [];
   const name = `${exchange.method} ${exchange.path}`;
-  const response = recordIn(operation.responses, String(exchange.status));
+  const response = resolved(document, recordIn(operation.responses, String(exchange.status)));
   if (response === undefined) return [`${name} answered ${exchange.status}, which is not documented`];
   if (exchange.status === 304 || exchange.status === 204) return [];
   const media = mediaFor(response, exchange.contentType);
@@ -29,6 +29,13 @@ export function contradictions(document: OpenAPIObject, exchange: Exchange): rea
   return mismatches(document, media.schema, exchange.body, '')
     .map((fault) => `${name} ${exchange.status}: ${fault}`)
     .slice(0, 10);
+}
+
+/** The part itself where the document refers to one among its components. */
+export function resolved(document: OpenAPIObject, part: Json | undefined): Json | undefined {
+  if (typeof part?.$ref !== 'string') return part;
+  const [section, name] = part.$ref.replace('#/components/', '').split('/');
+  return recordIn(recordIn(document.components, section), name);
 }
 
 function operationFor(document: OpenAPIObject, { method, path }: Exchange): Json | undefined {
@@ -59,13 +66,7 @@ function recordIn(value: unknown, key: string): Json | undefined {
 function mismatches(document: OpenAPIObject, schema: unknown, value: unknown, at: string): readonly string[] {
   if (typeof schema !== 'object' || schema === null) return [];
   const rule = schema as Json;
-  if (typeof rule.$ref === 'string')
-    return mismatches(
-      document,
-      recordIn(document.components?.schemas, rule.$ref.replace('#/components/schemas/', '')),
-      value,
-      at,
-    );
+  if (typeof rule.$ref === 'string') return mismatches(document, resolved(document, rule), value, at);
   if (Array.isArray(rule.allOf)) return rule.allOf.flatMap((part) => mismatches(document, part, value, at));
   if (Array.isArray(rule.oneOf)) {
     const tries = rule.oneOf.map((part) => mismatches(document, part, value, at));

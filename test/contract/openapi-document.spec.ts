@@ -8,7 +8,7 @@ import { readConfiguration } from '../../apps/api/src/settings/configuration.js'
 import { Log } from '../../apps/api/src/edge/log.js';
 import { openApiDocument } from '../../apps/api/src/openapi-document.js';
 import { assemble } from '../../apps/api/src/service.js';
-import { contradictions } from './conformance.js';
+import { contradictions, resolved } from './conformance.js';
 
 const written = readFileSync(path.join(import.meta.dirname, 'openapi.json'), 'utf8');
 
@@ -70,8 +70,8 @@ describe('the OpenAPI document', () => {
   test('every operation states its refusals as problem documents, and guarded ones 401 and 403', () => {
     for (const [name, { responses, security, requestBody }] of operations) {
       const refusals = Object.entries(responses).filter(([status]) => status >= '400');
-      for (const [status, { content }] of refusals)
-        expect([name, status, Object.keys(content ?? {})]).toEqual([
+      for (const [status, refusal] of refusals)
+        expect([name, status, Object.keys(resolved(document, refusal)?.content ?? {})]).toEqual([
           name,
           status,
           ['application/problem+json'],
@@ -96,10 +96,28 @@ describe('the OpenAPI document', () => {
   });
 
   test('every reference leads somewhere, and nothing is described that nobody uses', () => {
-    const used = new Set([...written.matchAll(/"#\/components\/schemas\/([^"]+)"/g)].map(([, name]) => name));
-    const known = Object.keys(document.components?.schemas ?? {});
+    const used = new Set([...written.matchAll(/"#\/components\/([^"]+)"/g)].map(([, name]) => name));
+    const sections = Object.entries(document.components ?? {}).filter(([name]) => name !== 'securitySchemes');
+    const known = sections.flatMap(([section, parts]) =>
+      Object.keys(parts).map((name) => `${section}/${name}`),
+    );
     expect([...used].filter((name) => !known.includes(name))).toEqual([]);
     expect(known.filter((name) => !used.has(name))).toEqual([]);
+  });
+
+  test('a refusal is said once, and so is what several operations ask alike', () => {
+    const refusals = operations.flatMap(([, { responses }]) =>
+      Object.entries(responses).flatMap(([status, refusal]) => (status >= '400' ? [refusal] : [])),
+    );
+    expect(refusals.length).toBeGreaterThan(700);
+    expect(refusals.filter((refusal) => !('$ref' in refusal))).toEqual([]);
+    const said = operations
+      .flatMap(([, { parameters }]) => parameters ?? [])
+      .filter((one) => !('$ref' in one));
+    const times = said.map(
+      (one) => said.filter((other) => JSON.stringify(other) === JSON.stringify(one)).length,
+    );
+    expect(Math.max(...times)).toBeLessThan(10);
   });
 
   test('a request with a field of its own invention contradicts its schema', () => {

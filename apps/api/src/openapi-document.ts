@@ -8,6 +8,7 @@ import { isRecord } from './edge/dto/field.js';
 import { leastRecord } from './inputs/least-record.js';
 import { problemSchemas } from './schemas/problem-schemas.js';
 import { generatedSchemas } from './schemas/generated/schemas.js';
+import { shareEqualParts } from './openapi-sharing.js';
 
 type Node = Record<string, unknown>;
 
@@ -18,6 +19,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   forEachOperation(document, addCommonAnswers);
   addExamples(document);
   inModernForm(document);
+  shareEqualParts(document, operationsOf(document));
   return document;
 }
 
@@ -110,6 +112,12 @@ function forEachOperation(document: OpenAPIObject, change: (operation: Node, pat
       if (methods.has(method)) change(operation, path);
     }
   }
+}
+
+function operationsOf(document: OpenAPIObject): readonly Node[] {
+  const operations: Node[] = [];
+  forEachOperation(document, (operation) => operations.push(operation));
+  return operations;
 }
 
 /** Answers that the edge of the service can give to any request of a kind; routes only state their own. */

@@ -58,7 +58,7 @@ export type {
   SupplierOrder,
 } from './basket/basket.js';
 export { faultsOfBasket, faultsOfPriceList } from './basket/basket-faults.js';
-export type { Excluded } from './basket/basket-plan.js';
+export type { Excluded } from './basket/plan-parts.js';
 export type {
   BasketNeed,
   BasketOptions,

@@ -1,6 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { readFileSync } from 'node:fs';
-import type { LabourRates, PriceList } from '#lib/catalogue';
+import { shippedCatalogue } from '#lib/catalogue';
 import { takeOff, type NeedRequest } from '#lib/takeoff';
 import { loadHighs } from '../../../test/support/load-highs.js';
 import { solveByHighs } from './basket/highs-solver.js';
@@ -9,10 +8,8 @@ import { labourLines, yardLines } from './labour.js';
 import { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
 import { rollUp } from './roll-up.js';
 
-const folder = new URL('../../catalogue/data/', import.meta.url);
-const read = <T>(path: string): T => JSON.parse(readFileSync(new URL(path, folder), 'utf8')) as T;
-const priceList = read<PriceList>('price-lists/invented-euro.json');
-const rates = read<LabourRates>('labour-rates/invented-euro.json');
+const [priceList] = shippedCatalogue.priceLists.filter(({ code }) => code === 'invented-euro');
+const [rates] = shippedCatalogue.labourRates.filter(({ code }) => code === 'invented-euro');
 const highs = await loadHighs();
 
 const item = (

@@ -1,4 +1,4 @@
-import { isHardenerOf, type BasketPlan, type Good, type Offer } from './basket-plan.js';
+import { isHardenerOf, type BasketPlan, type Good, type Offer } from './plan-parts.js';
 import type { Column, LinearModel, Term } from './linear-model.js';
 import {
   allPacks,

@@ -1,5 +1,5 @@
 import type { Pack } from '#lib/catalogue';
-import { moneyFrom, type Currency, type Money } from '#lib/money';
+import { moneyFrom, type Currency } from '#lib/money';
 import { variantOf, type MaterialVariant } from '#lib/takeoff';
 import type {
   BasketNeed,
@@ -11,84 +11,17 @@ import type {
 } from './basket-request.js';
 import { contentIn, satisfies, variantKey } from './content.js';
 import { boundOffers } from './pack-bounds.js';
+import {
+  type Demand,
+  type Offer,
+  type Good,
+  type Arc,
+  type Excluded,
+  type BasketPlan,
+  isHardenerOf,
+} from './plan-parts.js';
 import { packsOfMaterials, tiersOf } from './price-list-index.js';
 import { termsOf, type SupplierTerms } from './supplier-terms.js';
-
-/** All needs of one variant together: what the order must cover. */
-export interface Demand {
-  readonly variant: MaterialVariant;
-  readonly unit: string;
-  readonly needs: readonly BasketNeed[];
-  readonly required: number;
-  readonly fromOnHand: number;
-  /** What is left to buy. */
-  readonly toBuy: number;
-}
-
-/** A price from so many packs on, up to the next break. */
-export interface Tier {
-  readonly from: number;
-  readonly upTo: number;
-  readonly price: Money;
-  /** The price as a whole number of minor units, for searches. */
-  readonly minor: number;
-}
-
-/** A pack that may be bought. */
-export interface Offer {
-  readonly pack: Pack;
-  /** Place of its supplier in the plan. */
-  readonly supplier: number;
-  /** Place of its good in the plan. */
-  readonly good: number;
-  /** So many cover, alone, everything the good can be used for; more only fill up an order or reach a price. */
-  readonly mostOfUse: number;
-  /** No order that costs least holds more than this. */
-  readonly mostPacks: number;
-  readonly tiers: readonly Tier[];
-  readonly cutFee: Money | undefined;
-}
-
-/** Packs with the same content, whatever their size and seller, and what they can be used for. */
-export interface Good {
-  readonly variant: MaterialVariant;
-  readonly unit: string;
-  readonly arcs: readonly Arc[];
-}
-
-/** A use of a good for a demand. */
-export interface Arc {
-  readonly demand: number;
-  /** Units of the demand that one unit of the good covers. */
-  readonly factor: number;
-  /** Minor units of penalty for each unit of the demand. */
-  readonly penaltyMinor: number;
-  readonly substitute: Substitute | undefined;
-}
-
-export interface Excluded {
-  readonly sku: string;
-  readonly reason: 'supplier-not-chosen' | 'does-not-keep' | 'hazardous-by-air' | 'out-of-stock';
-}
-
-/** Everything the model is made of; demands that nothing on the list can serve have no arc. */
-export interface BasketPlan {
-  readonly currency: Currency;
-  readonly demands: readonly Demand[];
-  readonly goods: readonly Good[];
-  readonly offers: readonly Offer[];
-  /** Places of the offers of each good. */
-  readonly offersOfGood: readonly (readonly number[])[];
-  /** Places of the goods that can serve each demand. */
-  readonly goodsForDemand: readonly (readonly number[])[];
-  readonly suppliers: readonly SupplierTerms[];
-  readonly matches: readonly ResinMatch[];
-  readonly options: BasketOptions;
-  readonly excluded: readonly Excluded[];
-  readonly excludedVariants: readonly MaterialVariant[];
-  /** Cost of a complete order that is known, in minor units: the best order costs no more. */
-  readonly knownMinor?: number;
-}
 
 /** Sorts needs into demands and packs into goods; the request has been found sound. */
 export function planBasket(request: BasketRequest, currency: Currency): BasketPlan {
@@ -218,9 +151,6 @@ function takenFrom(
   return taken;
 }
 
-const isHardenerOf = (variant: MaterialVariant, { resin, hardener }: ResinMatch): boolean =>
-  variant.material === resin && variant.part === hardener;
-
 function isOfUse(
   content: MaterialVariant,
   { demands, substitutes, matches, byMaterial: places }: Context,
@@ -313,5 +243,3 @@ function offersOf(packs: readonly Pack[], { goods, suppliers, currency }: Sold):
     ];
   });
 }
-
-export { isHardenerOf };

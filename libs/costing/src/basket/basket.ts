@@ -1,6 +1,6 @@
 import type { MoneyJson } from '#lib/money';
 import type { MaterialVariant } from '#lib/takeoff';
-import type { Excluded } from './basket-plan.js';
+import type { Excluded } from './plan-parts.js';
 
 /** So many packs of one kind from one supplier. */
 export interface BasketLine {

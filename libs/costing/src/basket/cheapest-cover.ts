@@ -1,4 +1,4 @@
-import type { BasketPlan, Offer } from './basket-plan.js';
+import type { BasketPlan, Offer } from './plan-parts.js';
 import { minorFor } from './read-order.js';
 
 /** A pack that can serve a demand, and how much of it. */

@@ -1,4 +1,4 @@
-import { isHardenerOf, type BasketPlan } from './basket-plan.js';
+import { isHardenerOf, type BasketPlan } from './plan-parts.js';
 import type { ResinMatch } from './basket-request.js';
 import { byCost, cheapestCover, choicesFor, choicesOf, type Choice } from './cheapest-cover.js';
 import { needsFlow } from './model-parts.js';

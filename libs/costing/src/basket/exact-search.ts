@@ -1,5 +1,5 @@
 import { tieBreakers } from './basket-model.js';
-import type { BasketPlan } from './basket-plan.js';
+import type { BasketPlan } from './plan-parts.js';
 import { leastOption, optionsOf, type Option, type Work } from './group-options.js';
 import { groupsOf, type Group, type Member } from './pack-groups.js';
 import type { Purchase } from './read-order.js';

@@ -1,4 +1,5 @@
-import { withOffers, type BasketPlan } from './basket-plan.js';
+import { withOffers } from './basket-plan.js';
+import type { BasketPlan } from './plan-parts.js';
 import { leastCostOfDemands } from './cheapest-cover.js';
 import { bestOf, ordersBySuppliers } from './cheapest-purchase.js';
 import { affordable } from './pack-bounds.js';

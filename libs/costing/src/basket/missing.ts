@@ -1,6 +1,6 @@
 import type { BasketOrder, Missing } from './basket.js';
 import type { Rule, Shortfalls } from './basket-model.js';
-import type { BasketPlan } from './basket-plan.js';
+import type { BasketPlan } from './plan-parts.js';
 import { satisfies } from './content.js';
 import { negligibleShare } from './read-order.js';
 

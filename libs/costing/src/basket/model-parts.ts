@@ -1,4 +1,4 @@
-import type { BasketPlan, Good, Offer, Tier } from './basket-plan.js';
+import type { BasketPlan, Good, Offer, Tier } from './plan-parts.js';
 import type { Column, Row, Term } from './linear-model.js';
 
 /** Some columns and rows of the model, as one rule of the order adds them. */

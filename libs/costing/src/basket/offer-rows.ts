@@ -1,4 +1,4 @@
-import type { BasketPlan, Offer, Tier } from './basket-plan.js';
+import type { BasketPlan, Offer, Tier } from './plan-parts.js';
 import type { Column, Row } from './linear-model.js';
 import {
   allPacks,

@@ -1,5 +1,5 @@
 import { wholePackCount, type MaterialVariant } from '#lib/takeoff';
-import { isHardenerOf, type BasketPlan, type Demand, type Good, type Offer } from './basket-plan.js';
+import { isHardenerOf, type BasketPlan, type Demand, type Good, type Offer } from './plan-parts.js';
 import type { ResinMatch } from './basket-request.js';
 import type { SupplierTerms } from './supplier-terms.js';
 

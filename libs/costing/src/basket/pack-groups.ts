@@ -1,4 +1,4 @@
-import { isHardenerOf, type BasketPlan, type Offer } from './basket-plan.js';
+import { isHardenerOf, type BasketPlan, type Offer } from './plan-parts.js';
 import { isResinOf } from './pack-bounds.js';
 import { minorFor } from './read-order.js';
 

@@ -2,7 +2,7 @@ import type { Pack, PriceList } from '#lib/catalogue';
 import type { Problem } from '#lib/kernel';
 import { moneyFrom, type Currency } from '#lib/money';
 import { faultsOfPriceList } from './basket-faults.js';
-import type { Tier } from './basket-plan.js';
+import type { Tier } from './plan-parts.js';
 
 /*
  * A published price list never changes, and every estimate of an edition is priced from it: what can be known of it is

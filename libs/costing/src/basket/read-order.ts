@@ -11,7 +11,7 @@ import type {
   SupplierOrder,
 } from './basket.js';
 import { names, needsFlow } from './model-parts.js';
-import { isHardenerOf, type BasketPlan, type Offer, type Tier } from './basket-plan.js';
+import { isHardenerOf, type BasketPlan, type Offer, type Tier } from './plan-parts.js';
 import type { LinearModel } from './linear-model.js';
 import type { SupplierTerms } from './supplier-terms.js';
 

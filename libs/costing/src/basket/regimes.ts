@@ -1,4 +1,4 @@
-import type { BasketPlan } from './basket-plan.js';
+import type { BasketPlan } from './plan-parts.js';
 
 /** What is bought from one supplier, as far as charges depend on it. */
 export interface SupplierRegime {

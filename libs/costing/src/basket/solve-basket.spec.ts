@@ -1,6 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { readFileSync, readdirSync } from 'node:fs';
-import type { Material, Pack, PriceList, Supplier } from '#lib/catalogue';
+import { shippedCatalogue, type Pack, type PriceList, type Supplier } from '#lib/catalogue';
 import type { Basket } from './basket.js';
 import { faultsOfPriceList } from './basket-faults.js';
 import type { BasketNeed, BasketOptions, BasketRequest } from './basket-request.js';
@@ -560,16 +559,11 @@ describe('faults and limits', () => {
 });
 
 describe('the shipped price lists', () => {
-  const folder = new URL('../../../catalogue/data/', import.meta.url);
-  const read = <T>(path: string): T => JSON.parse(readFileSync(new URL(path, folder), 'utf8')) as T;
-  const materials = readdirSync(new URL('materials/', folder)).map((file) =>
-    read<Material>(`materials/${file}`),
-  );
+  const { materials, priceLists } = shippedCatalogue;
 
-  test.each(['invented-euro', 'invented-dollar'])(
+  test.each(priceLists.map((list) => [list.code, list] as const))(
     '%s is sound and sells every material, every hardener and every core thickness',
-    (code) => {
-      const list = read<PriceList>(`price-lists/${code}.json`);
+    (_, list) => {
       expect(faultsOfPriceList(list)).toEqual([]);
       expect(list.invented).toBe(true);
       const sold = new Set(
@@ -590,15 +584,11 @@ describe('the shipped price lists', () => {
     },
   );
 
-  test.each(['invented-euro', 'invented-dollar'])(
+  test.each(priceLists.map((list) => [list.code, list] as const))(
     '%s names no material that the catalogue does not have',
-    (code) => {
+    (_, { packs }) => {
       const known = new Set(materials.map((material) => material.code));
-      expect(
-        read<PriceList>(`price-lists/${code}.json`).packs.filter(
-          ({ content }) => !known.has(content.material),
-        ),
-      ).toEqual([]);
+      expect(packs.filter(({ content }) => !known.has(content.material))).toEqual([]);
     },
   );
 });

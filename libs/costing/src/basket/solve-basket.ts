@@ -14,7 +14,8 @@ import {
 import type { Basket, BasketOrder, Proof, SecondBest } from './basket.js';
 import { faultsOfBasket } from './basket-faults.js';
 import { basketModel, type ModelChoice, type Other, type Rule, type Shortfalls } from './basket-model.js';
-import { planBasket, withOffers, type BasketPlan } from './basket-plan.js';
+import { planBasket, withOffers } from './basket-plan.js';
+import type { BasketPlan } from './plan-parts.js';
 import type { BasketRequest } from './basket-request.js';
 import { leastCostOfDemands } from './cheapest-cover.js';
 import type { LinearModel, Solve, SolverAnswer } from './linear-model.js';

@@ -1,4 +1,4 @@
-import type { BasketPlan, Offer } from './basket-plan.js';
+import type { BasketPlan, Offer } from './plan-parts.js';
 import type { Row, Term } from './linear-model.js';
 import {
   allPacks,

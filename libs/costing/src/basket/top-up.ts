@@ -1,4 +1,4 @@
-import type { BasketPlan, Offer } from './basket-plan.js';
+import type { BasketPlan, Offer } from './plan-parts.js';
 import { judgementOf, minorFor, type Purchase } from './read-order.js';
 
 /**

@@ -1,5 +1,5 @@
 import type { BasketOrder, SupplierOrder } from './basket.js';
-import type { BasketPlan } from './basket-plan.js';
+import type { BasketPlan } from './plan-parts.js';
 import { needsFlow } from './model-parts.js';
 import { boughtOf, judgementOf, orderOf, priceFor, type Purchase } from './read-order.js';
 

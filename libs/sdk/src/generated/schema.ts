@@ -6346,12 +6346,191 @@ export type components = {
             readonly outline: readonly (readonly number[])[];
         };
     };
-    responses: never;
-    parameters: never;
+    responses: {
+        /** @description The request could not be read. */
+        readonly BadRequest: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The request conflicts with the present state. */
+        readonly Conflict: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The request is too large. */
+        readonly ContentTooLarge: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The key may not do this. */
+        readonly Forbidden: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The service failed. */
+        readonly Internal: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description No acceptable form of the answer exists. */
+        readonly NotAcceptable: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description There is no such thing here. */
+        readonly NotFound: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The resource was changed in the meantime. */
+        readonly PreconditionFailed: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description State which version is to be changed. */
+        readonly PreconditionRequired: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The request took too long to arrive. */
+        readonly RequestTimeout: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description Too many requests. */
+        readonly TooManyRequests: {
+            headers: {
+                readonly "Retry-After": components["headers"]["RetryAfter"];
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description A valid key is needed. */
+        readonly Unauthenticated: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The service cannot answer now. */
+        readonly Unavailable: {
+            headers: {
+                readonly "Retry-After": components["headers"]["RetryAfter"];
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The request was understood but cannot be answered. */
+        readonly Unprocessable: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+        /** @description The content type cannot be read. */
+        readonly UnsupportedMediaType: {
+            headers: {
+                readonly "X-Request-Id": components["headers"]["RequestId"];
+                readonly [name: string]: unknown;
+            };
+            content: {
+                readonly "application/problem+json": components["schemas"]["ProblemDocument"];
+            };
+        };
+    };
+    parameters: {
+        /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+        readonly AcceptUnits: "si" | "us";
+        readonly Code: string;
+        /** @description Code of a draft. */
+        readonly Edition: string;
+        readonly Id: string;
+        /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
+        readonly IdempotencyKey: string;
+        /** @description ETag of the version that is to be changed. */
+        readonly IfMatch: string;
+        /** @description Only those in this currency. */
+        readonly Kind: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
+        readonly Paper: "a4" | "letter";
+        /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
+        readonly Prefer: string;
+    };
     requestBodies: never;
     headers: {
+        /** @description The version of the resource. */
+        readonly ETag: string;
+        /** @description true when the answer is that of an earlier request with the same key. */
+        readonly IdempotencyReplayed: string;
+        /** @description Where the new resource is. */
+        readonly Location: string;
+        /** @description RFC 7240: respond-async when it was preferred and done. */
+        readonly PreferenceApplied: string;
         /** @description Identifies the request in logs; sent back as given when the caller sets it. */
         readonly RequestId: string;
+        /** @description Seconds to wait before trying again. */
+        readonly RetryAfter: number;
     };
     pathItems: never;
 };
@@ -6379,60 +6558,11 @@ export interface operations {
                     };
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly isReady: {
@@ -6457,60 +6587,11 @@ export interface operations {
                     };
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listEditions: {
@@ -6532,80 +6613,13 @@ export interface operations {
                     readonly "application/json": components["schemas"]["EditionList"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly createEdition: {
@@ -6624,10 +6638,8 @@ export interface operations {
             /** @description The answer. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -6635,140 +6647,19 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Edition"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getEdition: {
@@ -6776,7 +6667,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -6785,8 +6676,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -6794,90 +6684,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Edition"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly deleteEdition: {
@@ -6885,10 +6699,10 @@ export interface operations {
             readonly query?: never;
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -6902,120 +6716,17 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getEditionHistory: {
@@ -7023,7 +6734,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -7039,90 +6750,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["History"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly publishEdition: {
@@ -7130,10 +6765,10 @@ export interface operations {
             readonly query?: never;
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -7142,8 +6777,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -7151,130 +6785,18 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Edition"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listEstimates: {
@@ -7305,80 +6827,13 @@ export interface operations {
                     readonly "application/json": components["schemas"]["EstimatePage"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly createEstimate: {
@@ -7386,9 +6841,9 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
                 /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
-                readonly "Idempotency-Key"?: string;
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -7458,12 +6913,9 @@ export interface operations {
             /** @description The stored estimate. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description true when the answer is that of an earlier request with the same key. */
-                    readonly "Idempotency-Replayed"?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -7471,130 +6923,18 @@ export interface operations {
                     readonly "application/json": components["schemas"]["StoredEstimate"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getEstimate: {
@@ -7604,18 +6944,18 @@ export interface operations {
                 readonly customer?: string;
                 /** @description Which document, as PDF or HTML: for the owner and the insurer, or for the people doing the work. */
                 readonly document?: "report" | "job-pack";
-                readonly paper?: "a4" | "letter";
+                readonly paper?: components["parameters"]["Paper"];
                 /** @description As XML: the last day on which the quotation holds. */
                 readonly validUntil?: string;
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
                 /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
-                readonly Prefer?: string;
+                readonly Prefer?: components["parameters"]["Prefer"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -7624,8 +6964,7 @@ export interface operations {
             /** @description The answer, in the form agreed by Accept. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -7640,10 +6979,8 @@ export interface operations {
             /** @description The document is being made; the operation at Location says when it is ready. */
             readonly 202: {
                 headers: {
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
-                    /** @description RFC 7240: respond-async when it was preferred and done. */
-                    readonly "Preference-Applied"?: string;
+                    readonly Location: components["headers"]["Location"];
+                    readonly "Preference-Applied": components["headers"]["PreferenceApplied"];
                     /** @description Seconds to wait before asking again. */
                     readonly "Retry-After"?: string;
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -7661,90 +6998,14 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getEstimateBasket: {
@@ -7755,10 +7016,10 @@ export interface operations {
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -7784,90 +7045,14 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly fillEstimateBasket: {
@@ -7875,10 +7060,10 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -7898,130 +7083,18 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Basket"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getEstimateCalendar: {
@@ -8034,10 +7107,10 @@ export interface operations {
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -8046,8 +7119,7 @@ export interface operations {
             /** @description The answer, in the form agreed by Accept. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -8064,113 +7136,28 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getChangeOrder: {
         readonly parameters: {
             readonly query?: {
-                readonly paper?: "a4" | "letter";
+                readonly paper?: components["parameters"]["Paper"];
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -8196,100 +7183,15 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly compareEstimates: {
@@ -8300,10 +7202,10 @@ export interface operations {
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -8328,100 +7230,15 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listDrawings: {
@@ -8429,7 +7246,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -8445,103 +7262,27 @@ export interface operations {
                     readonly "application/json": components["schemas"]["DrawingList"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getDrawing: {
         readonly parameters: {
             readonly query?: {
-                readonly paper?: "a4" | "letter";
+                readonly paper?: components["parameters"]["Paper"];
                 readonly shape?: "landscape" | "portrait" | "phone";
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
                 /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
-                readonly Prefer?: string;
+                readonly Prefer?: components["parameters"]["Prefer"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -8551,8 +7292,7 @@ export interface operations {
             /** @description The answer, in the form agreed by Accept. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -8565,10 +7305,8 @@ export interface operations {
             /** @description The document is being made; the operation at Location says when it is ready. */
             readonly 202: {
                 headers: {
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
-                    /** @description RFC 7240: respond-async when it was preferred and done. */
-                    readonly "Preference-Applied"?: string;
+                    readonly Location: components["headers"]["Location"];
+                    readonly "Preference-Applied": components["headers"]["PreferenceApplied"];
                     /** @description Seconds to wait before asking again. */
                     readonly "Retry-After"?: string;
                     readonly "X-Request-Id": components["headers"]["RequestId"];
@@ -8586,90 +7324,14 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly explainLine: {
@@ -8677,11 +7339,11 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path: {
-                readonly code: string;
-                readonly id: string;
+                readonly code: components["parameters"]["Code"];
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -8697,90 +7359,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["WhyAnswer"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getEstimateRecord: {
@@ -8788,7 +7374,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -8804,90 +7390,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["DefectRecord"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly replayEstimate: {
@@ -8895,7 +7405,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -8911,90 +7421,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Replay"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listRevisions: {
@@ -9002,7 +7436,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -9018,90 +7452,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["RevisionList"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly reviseEstimate: {
@@ -9109,12 +7467,12 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
                 /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
-                readonly "Idempotency-Key"?: string;
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -9127,12 +7485,9 @@ export interface operations {
             /** @description The new revision. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description true when the answer is that of an earlier request with the same key. */
-                    readonly "Idempotency-Replayed"?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9140,140 +7495,19 @@ export interface operations {
                     readonly "application/json": components["schemas"]["StoredEstimate"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly fillBasket: {
@@ -9281,7 +7515,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -9302,120 +7536,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Basket"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly planBondPressure: {
@@ -9423,7 +7554,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -9444,120 +7575,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["BondPressurePlan"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly planCalendar: {
@@ -9565,7 +7593,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -9586,120 +7614,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["JobCalendar"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly billCore: {
@@ -9707,7 +7632,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -9728,120 +7653,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["CoreBill"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly rollUpCost: {
@@ -9849,7 +7671,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -9870,120 +7692,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["PricedJob"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly planCure: {
@@ -9991,7 +7710,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -10012,120 +7731,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["CureAndWeather"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly planCutting: {
@@ -10133,7 +7749,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -10154,120 +7770,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["CuttingPlan"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly scheduleLaminate: {
@@ -10275,7 +7788,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -10296,120 +7809,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["LaminateSchedule"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly planOpenings: {
@@ -10417,7 +7827,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -10438,120 +7848,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["ExtentAndOpenings"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly checkPanel: {
@@ -10559,7 +7866,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -10580,120 +7887,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["PanelAnswer"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly readQuantities: {
@@ -10701,7 +7905,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -10722,120 +7926,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["QuantitiesRead"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly planResinBatches: {
@@ -10843,7 +7944,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -10864,120 +7965,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["BatchPlan"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly compareVariants: {
@@ -10985,7 +7983,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
-                readonly "Accept-Units"?: "si" | "us";
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -11078,120 +8076,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["VariantComparison"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listKeys: {
@@ -11216,90 +8111,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["KeyList"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly createKey: {
@@ -11318,10 +8137,8 @@ export interface operations {
             /** @description The answer. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -11329,120 +8146,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["NewKey"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getKey: {
@@ -11450,7 +8164,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -11459,8 +8173,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -11468,90 +8181,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Key"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly revokeKey: {
@@ -11559,10 +8196,10 @@ export interface operations {
             readonly query?: never;
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -11576,120 +8213,17 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listAllLabourRates: {
@@ -11698,7 +8232,7 @@ export interface operations {
                 /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
                 readonly edition?: string;
                 /** @description Only those in this currency. */
-                readonly kind?: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
+                readonly kind?: components["parameters"]["Kind"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -11720,87 +8254,20 @@ export interface operations {
                     readonly "text/csv": string;
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly createLabourRates: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -11815,10 +8282,8 @@ export interface operations {
             /** @description The answer. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -11826,140 +8291,19 @@ export interface operations {
                     readonly "application/json": components["schemas"]["LabourRatesInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getLabourRates: {
@@ -11970,7 +8314,7 @@ export interface operations {
             };
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -11979,8 +8323,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -11988,104 +8331,28 @@ export interface operations {
                     readonly "application/json": components["schemas"]["LabourRatesInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly deleteLabourRates: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -12099,134 +8366,31 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly updateLabourRates: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -12241,8 +8405,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -12250,160 +8413,21 @@ export interface operations {
                     readonly "application/json": components["schemas"]["LabourRatesInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getLabourRatesHistory: {
@@ -12411,7 +8435,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -12427,97 +8451,21 @@ export interface operations {
                     readonly "application/json": components["schemas"]["History"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly importAllLabourRates: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -12541,140 +8489,19 @@ export interface operations {
                     };
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getLetterhead: {
@@ -12689,8 +8516,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -12698,80 +8524,13 @@ export interface operations {
                     readonly "application/json": components["schemas"]["OrganisationLetterhead"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly setLetterhead: {
@@ -12779,7 +8538,7 @@ export interface operations {
             readonly query?: never;
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -12793,8 +8552,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -12802,140 +8560,19 @@ export interface operations {
                     readonly "application/json": components["schemas"]["OrganisationLetterhead"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getLogo: {
@@ -12950,8 +8587,7 @@ export interface operations {
             /** @description The answer, in the form agreed by Accept. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -12967,90 +8603,14 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly setLogo: {
@@ -13058,7 +8618,7 @@ export interface operations {
             readonly query?: never;
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -13073,8 +8633,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -13082,140 +8641,19 @@ export interface operations {
                     readonly "application/json": components["schemas"]["OrganisationLetterhead"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly removeLogo: {
@@ -13223,7 +8661,7 @@ export interface operations {
             readonly query?: never;
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -13238,110 +8676,16 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listMaterials: {
@@ -13372,87 +8716,20 @@ export interface operations {
                     readonly "text/csv": string;
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly createMaterial: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -13467,10 +8744,8 @@ export interface operations {
             /** @description The answer. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -13478,140 +8753,19 @@ export interface operations {
                     readonly "application/json": components["schemas"]["CoreSheetInput"] | components["schemas"]["ReinforcementInput"] | components["schemas"]["ResinSystemInput"] | components["schemas"]["FillerInput"] | components["schemas"]["CoatingInput"] | components["schemas"]["ConsumableInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getMaterial: {
@@ -13622,7 +8776,7 @@ export interface operations {
             };
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -13631,8 +8785,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -13640,104 +8793,28 @@ export interface operations {
                     readonly "application/json": components["schemas"]["CoreSheetInput"] | components["schemas"]["ReinforcementInput"] | components["schemas"]["ResinSystemInput"] | components["schemas"]["FillerInput"] | components["schemas"]["CoatingInput"] | components["schemas"]["ConsumableInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly deleteMaterial: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -13751,134 +8828,31 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly updateMaterial: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -13893,8 +8867,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -13902,160 +8875,21 @@ export interface operations {
                     readonly "application/json": components["schemas"]["CoreSheetInput"] | components["schemas"]["ReinforcementInput"] | components["schemas"]["ResinSystemInput"] | components["schemas"]["FillerInput"] | components["schemas"]["CoatingInput"] | components["schemas"]["ConsumableInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getMaterialHistory: {
@@ -14063,7 +8897,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -14079,97 +8913,21 @@ export interface operations {
                     readonly "application/json": components["schemas"]["History"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly importMaterials: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -14193,140 +8951,19 @@ export interface operations {
                     };
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getOperation: {
@@ -14334,7 +8971,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -14352,90 +8989,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["LongOperation"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getOperationResult: {
@@ -14443,7 +9004,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -14452,8 +9013,7 @@ export interface operations {
             /** @description The answer, in the form agreed by Accept. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -14470,100 +9030,15 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listOrganisations: {
@@ -14585,80 +9060,13 @@ export interface operations {
                     readonly "application/json": components["schemas"]["OrganisationList"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly createOrganisation: {
@@ -14677,10 +9085,8 @@ export interface operations {
             /** @description The answer. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -14688,120 +9094,17 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Organisation"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getOrganisation: {
@@ -14809,7 +9112,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -14818,8 +9121,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -14827,90 +9129,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Organisation"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly updateOrganisation: {
@@ -14918,10 +9144,10 @@ export interface operations {
             readonly query?: never;
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly id: string;
+                readonly id: components["parameters"]["Id"];
             };
             readonly cookie?: never;
         };
@@ -14940,8 +9166,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -14949,150 +9174,20 @@ export interface operations {
                     readonly "application/json": components["schemas"]["Organisation"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listPriceLists: {
@@ -15101,7 +9196,7 @@ export interface operations {
                 /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
                 readonly edition?: string;
                 /** @description Only those in this currency. */
-                readonly kind?: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
+                readonly kind?: components["parameters"]["Kind"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -15123,87 +9218,20 @@ export interface operations {
                     readonly "text/csv": string;
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly createPriceList: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -15218,10 +9246,8 @@ export interface operations {
             /** @description The answer. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -15229,140 +9255,19 @@ export interface operations {
                     readonly "application/json": components["schemas"]["PriceListInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getPriceList: {
@@ -15373,7 +9278,7 @@ export interface operations {
             };
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -15382,8 +9287,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -15391,104 +9295,28 @@ export interface operations {
                     readonly "application/json": components["schemas"]["PriceListInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly deletePriceList: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -15502,134 +9330,31 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly updatePriceList: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -15644,8 +9369,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -15653,160 +9377,21 @@ export interface operations {
                     readonly "application/json": components["schemas"]["PriceListInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getPriceListHistory: {
@@ -15814,7 +9399,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -15830,90 +9415,14 @@ export interface operations {
                     readonly "application/json": components["schemas"]["History"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listPacks: {
@@ -15924,7 +9433,7 @@ export interface operations {
             };
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -15933,8 +9442,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -15945,104 +9453,28 @@ export interface operations {
                     readonly "text/csv": string;
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly replacePacks: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -16055,8 +9487,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -16066,167 +9497,28 @@ export interface operations {
                     };
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly importPriceLists: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -16250,140 +9542,19 @@ export interface operations {
                     };
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly listSources: {
@@ -16414,87 +9585,20 @@ export interface operations {
                     readonly "text/csv": string;
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly createSource: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -16509,10 +9613,8 @@ export interface operations {
             /** @description The answer. */
             readonly 201: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
-                    /** @description Where the new resource is. */
-                    readonly Location?: string;
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -16520,140 +9622,19 @@ export interface operations {
                     readonly "application/json": components["schemas"]["SourceInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getSource: {
@@ -16664,7 +9645,7 @@ export interface operations {
             };
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -16673,8 +9654,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -16682,104 +9662,28 @@ export interface operations {
                     readonly "application/json": components["schemas"]["SourceInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly deleteSource: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -16793,134 +9697,31 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly updateSource: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
                 /** @description ETag of the version that is to be changed. */
-                readonly "If-Match": string;
+                readonly "If-Match": components["parameters"]["IfMatch"];
             };
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -16935,8 +9736,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
-                    /** @description The version of the resource. */
-                    readonly ETag?: string;
+                    readonly ETag: components["headers"]["ETag"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -16944,160 +9744,21 @@ export interface operations {
                     readonly "application/json": components["schemas"]["SourceInput"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The resource was changed in the meantime. */
-            readonly 412: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description State which version is to be changed. */
-            readonly 428: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly getSourceHistory: {
@@ -17105,7 +9766,7 @@ export interface operations {
             readonly query?: never;
             readonly header?: never;
             readonly path: {
-                readonly code: string;
+                readonly code: components["parameters"]["Code"];
             };
             readonly cookie?: never;
         };
@@ -17121,97 +9782,21 @@ export interface operations {
                     readonly "application/json": components["schemas"]["History"];
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
     readonly importSources: {
         readonly parameters: {
             readonly query: {
                 /** @description Code of a draft. */
-                readonly edition: string;
+                readonly edition: components["parameters"]["Edition"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -17235,140 +9820,19 @@ export interface operations {
                     };
                 };
             };
-            /** @description The request could not be read. */
-            readonly 400: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description A valid key is needed. */
-            readonly 401: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The key may not do this. */
-            readonly 403: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description There is no such thing here. */
-            readonly 404: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description No acceptable form of the answer exists. */
-            readonly 406: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request took too long to arrive. */
-            readonly 408: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request conflicts with the present state. */
-            readonly 409: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request is too large. */
-            readonly 413: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The content type cannot be read. */
-            readonly 415: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The request was understood but cannot be answered. */
-            readonly 422: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description Too many requests. */
-            readonly 429: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service failed. */
-            readonly 500: {
-                headers: {
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
-            /** @description The service cannot answer now. */
-            readonly 503: {
-                headers: {
-                    /** @description Seconds to wait before trying again. */
-                    readonly "Retry-After"?: number;
-                    readonly "X-Request-Id": components["headers"]["RequestId"];
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/problem+json": components["schemas"]["ProblemDocument"];
-                };
-            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
         };
     };
 }
