@@ -44,10 +44,16 @@ const declarations = new Map();
 const named = new Map();
 let componentNames = new Map();
 
+function sourceOf(file) {
+  const source = program.getSourceFile(file);
+  if (source === undefined) throw new Error(`${file} is not part of the program`);
+  return source;
+}
+
 function requestedNames() {
   const names = new Set();
   for (const file of apiFiles)
-    ts.forEachChild(program.getSourceFile(file), function look(node) {
+    ts.forEachChild(sourceOf(file), function look(node) {
       for (const name of namesAskedAt(node)) names.add(name);
       ts.forEachChild(node, look);
     });
@@ -63,7 +69,8 @@ function namesAskedAt(node) {
   if (['Answers', 'AnswersIn'].includes(called) && ts.isStringLiteral(first)) return [first.text];
   if (called !== 'RoomEndpoint' || !ts.isObjectLiteralExpression(first)) return [];
   return first.properties
-    .filter((property) => ts.isPropertyAssignment(property) && property.name.getText() === 'result')
+    .filter(ts.isPropertyAssignment)
+    .filter(({ name }) => name.getText() === 'result')
     .map(({ initializer }) => initializer)
     .filter(ts.isStringLiteral)
     .map(({ text }) => text);
@@ -72,7 +79,7 @@ function namesAskedAt(node) {
 function exportedType(name) {
   const found = new Map();
   for (const file of [...roomIndexes, ...apiFiles]) {
-    const module = checker.getSymbolAtLocation(program.getSourceFile(file));
+    const module = checker.getSymbolAtLocation(sourceOf(file));
     if (module === undefined) continue;
     const symbol = checker.getExportsOfModule(module).find((candidate) => candidate.name === name);
     if (symbol === undefined) continue;

@@ -10,6 +10,7 @@ const sdk = join(root, 'libs', 'sdk');
 const dist = join(sdk, 'dist');
 
 rmSync(dist, { recursive: true, force: true });
+/** @type {import('esbuild').BuildOptions} */
 const shared = {
   entryPoints: [join(sdk, 'src', 'index.ts')],
   bundle: true,

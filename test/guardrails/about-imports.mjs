@@ -1,7 +1,7 @@
 /**
  * A rule about each place that a file imports from, by any of the four ways to import.
  * @param {Record<string, string>} messages
- * @param {(file: string, specifier: string) => { messageId: string, data?: Record<string, string> } | undefined} faultOf
+ * @param {(file: string, specifier: string) => { messageId: string, data?: Record<string, any> } | undefined} faultOf
  * @returns {import('eslint').Rule.RuleModule}
  */
 export const aboutImports = (messages, faultOf) => ({

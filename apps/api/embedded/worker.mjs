@@ -7,6 +7,8 @@ import { PGLiteSocketServer } from '@electric-sql/pglite-socket';
  * socket with the ordinary driver; the socket asks for no password, so its folder belongs to one user alone.
  * Plain JavaScript, because a worker is loaded from a file by Node itself, under the test runner too.
  */
+if (parentPort === null) throw new Error('The embedded Postgres runs in a thread of its own.');
+const service = parentPort;
 const database = await PGlite.create({ dataDir: workerData.folder });
 const server = new PGLiteSocketServer({
   db: database,
@@ -14,11 +16,11 @@ const server = new PGLiteSocketServer({
   maxConnections: workerData.connections,
 });
 await server.start();
-parentPort.postMessage({ ready: true });
+service.postMessage({ ready: true });
 
-parentPort.once('message', async () => {
+service.once('message', async () => {
   await server.stop();
   await database.close();
-  parentPort.postMessage({ closed: true });
-  parentPort.close();
+  service.postMessage({ closed: true });
+  service.close();
 });

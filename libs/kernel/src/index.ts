@@ -1,6 +1,7 @@
 export { Defect, unreachable } from './defect.js';
 export { inOrder, type InOrder } from './in-order.js';
 export { given } from './given.js';
+export { normalCdf, normalDensity, normalQuantile } from './normal.js';
 export {
   allOf,
   allOfList,

@@ -1,5 +1,3 @@
-import type { Settings } from './settings.js';
-
 /** What `console` can do; any logger with these four will do. */
 export interface Logger {
   debug(message: string): void;
@@ -12,8 +10,14 @@ type Level = keyof Logger;
 
 const order: readonly (Level | 'off')[] = ['debug', 'info', 'warn', 'error', 'off'];
 
+/** The part of a client's settings that is asked here. */
+interface Listener {
+  readonly logger: Logger | undefined;
+  readonly logLevel: Level | 'off';
+}
+
 /** Says it when the client's level lets it through. Keys and bodies are never handed in. */
-export function log({ logger, logLevel }: Settings, level: Level, message: string): void {
+export function log({ logger, logLevel }: Listener, level: Level, message: string): void {
   if (order.indexOf(level) < order.indexOf(logLevel)) return;
   logger?.[level](`kingplank: ${withoutSecrets(message)}`);
 }
