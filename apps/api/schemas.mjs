@@ -95,8 +95,30 @@ function exportedType(name) {
   );
 }
 
-/** The symbol that names an object type, when it has one. */
+const isMapped = (type) => ((type.objectFlags ?? 0) & ts.ObjectFlags.Mapped) !== 0;
+
+/** Types that a room works out from a value (a request from its questions) and exports under a name of their own. */
+const workedOut = roomIndexes
+  .flatMap((file) => checker.getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(file))))
+  .map((symbol) => (symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol))
+  .filter((symbol) => symbol.flags & ts.SymbolFlags.TypeAlias)
+  .map((symbol) => ({ symbol, type: checker.getDeclaredTypeOfSymbol(symbol) }))
+  .filter(({ symbol, type }) => isMapped(type) && symbol.declarations[0].typeParameters === undefined);
+
+const propertyNames = (type) =>
+  checker
+    .getPropertiesOfType(type)
+    .map(({ name }) => name)
+    .sort()
+    .join();
+const isSame = (a, b) =>
+  propertyNames(a) === propertyNames(b) &&
+  checker.isTypeAssignableTo(a, b) &&
+  checker.isTypeAssignableTo(b, a);
+
+/** The symbol that names an object type, when it has one; a generic alias names no single type. */
 function symbolOf(type) {
+  if (isMapped(type)) return workedOut.find((one) => isSame(one.type, type))?.symbol;
   const symbol = type.aliasSymbol ?? type.symbol;
   if (symbol === undefined || symbol.name === '__type' || symbol.name === '__object') return undefined;
   return symbol;

@@ -142,7 +142,7 @@ export const houseRules = [
     files: [
       'libs/units/src/brands.ts',
       'libs/provenance/src/{arithmetic,formula}.ts',
-      'libs/estimate/src/job/choice.ts',
+      'libs/asking/src/settled-or.ts',
     ],
     rules: { '@typescript-eslint/consistent-type-assertions': 'off' },
   },

@@ -1,6 +1,38 @@
+export { ask, type NumberAsked, type NumberQuestion, type Wording } from './ask-number.js';
 export {
-  type Default,
-  type ProcessAssumption,
+  askCode,
+  askDay,
+  askFor,
+  askLabel,
+  askSome,
+  askText,
+  askWhether,
+  askWhich,
+  assumptionOf,
+  dayFaults,
+  statedInRecord,
+  type ValueQuestion,
+} from './ask-value.js';
+export { askList, askPart, type ListQuestion, type PartQuestion } from './ask-part.js';
+export { commonPractice, fromMemory, practice } from './practice.js';
+export { settle } from './settle.js';
+export type {
+  Answer,
+  Answers,
+  AnswersTo,
+  Assumption,
+  Assumption as ProcessAssumption,
+  Count,
+  Default,
+  Form,
+  Otherwise,
+  Question,
+  Questions,
+  Settlement,
+  Settling,
+  TextLimits,
+} from './question.js';
+export {
   assumedIn,
   assumptionFrom,
   catalogueIn,
@@ -17,4 +49,6 @@ export {
   optionalChoiceFaults,
   optionalFaults,
   repeatFaults,
+  wholeFaults,
+  within,
 } from './request-faults.js';

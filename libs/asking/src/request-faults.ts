@@ -1,46 +1,42 @@
-import { problem, type Problem } from '#lib/kernel';
+import { liesWithin, problem, rangeInWords, type Problem, type Range } from '#lib/kernel';
 
-export interface Bounds {
-  readonly above?: number;
-  readonly from?: number;
-  readonly below?: number;
-  readonly upTo?: number;
+/** A range with the unit that its words need. */
+export interface Bounds extends Range {
   readonly unit: string;
 }
 
-/** What is wrong with one number of a request; absent numbers are judged by `missing`. */
-export function numberFaults(at: string, value: number | undefined, bounds: Bounds): readonly Problem[] {
-  if (value === undefined) return [problem('missing', at, { expected: `a number in ${bounds.unit}` })];
+/** The bounds of what is asked in several places. */
+export const within = ({ range, unit }: { readonly range: Range; readonly unit: string }): Bounds => ({
+  ...range,
+  unit,
+});
+
+/** What is wrong with one number of a request; an absent one is missing. */
+export function numberFaults(at: string, value: unknown, bounds: Bounds): readonly Problem[] {
+  const { unit } = bounds;
+  if (value === undefined) return [problem('missing', at, { expected: `a number in ${unit}` })];
   if (typeof value !== 'number' || !Number.isFinite(value))
-    return [problem('not-a-number', at, { value: String(value), hint: ` in ${bounds.unit}` })];
+    return [problem('not-a-number', at, { value: String(value), hint: unit === '1' ? '' : ` in ${unit}` })];
   return liesWithin(value, bounds)
     ? []
-    : [problem('out-of-range', at, { value, range: boundsInWords(bounds) })];
+    : [problem('out-of-range', at, { value, range: rangeInWords(bounds, unit) })];
 }
+
+/** The same for a number of things. */
+export const wholeFaults = (at: string, value: unknown, bounds: Bounds): readonly Problem[] => {
+  const found = numberFaults(at, value, bounds);
+  return found.length > 0 || Number.isInteger(value)
+    ? found
+    : [problem('not-a-number', at, { hint: ' without a fraction', value: String(value) })];
+};
 
 /** The same for a number that may be left out. */
 export const optionalFaults = (at: string, value: number | undefined, bounds: Bounds): readonly Problem[] =>
   value === undefined ? [] : numberFaults(at, value, bounds);
 
-export const liesWithin = (value: number, { above, from, below, upTo }: Bounds): boolean =>
-  (above === undefined || value > above) &&
-  (from === undefined || value >= from) &&
-  (below === undefined || value < below) &&
-  (upTo === undefined || value <= upTo);
-
-function boundsInWords({ above, from, below, upTo, unit }: Bounds): string {
-  const lower = above !== undefined ? [`above ${above}`] : from !== undefined ? [`${from} or more`] : [];
-  const upper = below !== undefined ? [`below ${below}`] : upTo !== undefined ? [`at most ${upTo}`] : [];
-  return `${[...lower, ...upper].join(' and ')} ${unit}`.trim();
-}
-
 /** One of a closed list. */
-export const choiceFaults = (
-  at: string,
-  value: string | undefined,
-  choices: readonly string[],
-): readonly Problem[] =>
-  value !== undefined && choices.includes(value)
+export const choiceFaults = (at: string, value: unknown, choices: readonly string[]): readonly Problem[] =>
+  choices.some((choice) => choice === value)
     ? []
     : [problem('not-one-of', at, { value: String(value), choices: choices.join(', ') })];
 
@@ -55,6 +51,12 @@ export function repeatFaults(at: string, key: string, values: readonly string[])
     values.indexOf(value) === index ? [] : [problem('duplicate', `${at}/${index}/${key}`, { value })],
   );
 }
+
+/** Words of a list that stand in it twice. */
+export const repeatedFaults = (at: string, values: readonly unknown[]): readonly Problem[] =>
+  values.flatMap((value, index) =>
+    values.indexOf(value) === index ? [] : [problem('duplicate', `${at}/${index}`, { value: String(value) })],
+  );
 
 export const countFaults = (
   at: string,

@@ -2,6 +2,7 @@ import { Defect } from '#lib/kernel';
 import { assumed, derived, entered, fromCatalogue, type Cite, type Figure } from '#lib/provenance';
 import type { Datum } from '#lib/catalogue';
 import type { In } from '#lib/units';
+import type { Assumption, Default } from './question.js';
 
 const isIn = <U extends string>(value: number, unit: U): value is In<U> =>
   Number.isFinite(value) && unit !== '';
@@ -14,14 +15,6 @@ export function inUnit<U extends string>(unit: U, value: number): In<U> {
 
 export const enteredIn = <U extends string>(unit: U, value: number, meaning: string, at: string): Figure<U> =>
   entered(unit, inUnit(unit, value), meaning, at);
-
-export interface Default {
-  readonly value: number;
-  readonly low?: number;
-  readonly high?: number;
-  readonly because: string;
-  readonly cite: Cite;
-}
 
 export const assumedIn = <U extends string>(
   unit: U,
@@ -62,16 +55,8 @@ export const workedOut = <U extends string>(
   },
 ): Figure<U> => derived(unit, inUnit(unit, value), meaning, method);
 
-/** One default that an answer rests on, as a reader of the estimate sees it. */
-export interface ProcessAssumption {
-  readonly at: string;
-  readonly meaning: string;
-  readonly value: string;
-  readonly because: string;
-  readonly source: string;
-}
-
-export function assumptionFrom(figure: Figure): readonly ProcessAssumption[] {
+/** A figure that nobody stated, as a reader of the answer sees it. */
+export function assumptionFrom(figure: Figure): readonly Assumption[] {
   if (figure.origin.kind !== 'assumed') return [];
   const { at, because, cite } = figure.origin;
   return [

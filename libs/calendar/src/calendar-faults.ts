@@ -1,10 +1,17 @@
 import { problem, type Problem, type ThreePoint } from '#lib/kernel';
 import { operations } from '#lib/work';
 import { drivers, type OperationFlags } from '#lib/work';
-import { choiceFaults, countFaults, numberFaults, optionalChoiceFaults, optionalFaults } from '#lib/asking';
+import {
+  dayFaults,
+  choiceFaults,
+  countFaults,
+  numberFaults,
+  optionalChoiceFaults,
+  optionalFaults,
+} from '#lib/asking';
 import { epochOf, forecastFaults } from '#lib/cure';
 import { warmthFaults } from '#lib/cure';
-import { dateFaults, zoneFaults, zoneOffset } from '#lib/cure';
+import { zoneFaults, zoneOffset } from '#lib/cure';
 import { weekdays } from '#lib/cure';
 import type { CalendarRequest, CustomOperation } from './calendar-request.js';
 
@@ -27,8 +34,8 @@ const flagChoices: { readonly [K in keyof OperationFlags]: readonly OperationFla
 export function calendarFaults(request: CalendarRequest): readonly Problem[] {
   const hardeners = request.resin.hardeners.map(({ code }) => code);
   return [
-    ...dateFaults('/startDate', request.startDate),
-    ...(request.today === undefined ? [] : dateFaults('/today', request.today)),
+    ...dayFaults('/startDate', request.startDate),
+    ...(request.today === undefined ? [] : dayFaults('/today', request.today)),
     ...zoneFaults('/timeZone', request.timeZone),
     ...driverFaults(request),
     ...Object.entries(flagChoices).flatMap(([name, choices]) =>
@@ -123,7 +130,7 @@ function crewFaults(crew: CalendarRequest['crew']): readonly Problem[] {
               : [problem('duplicate', `/crew/workingDays/${index}`, { value: day })]),
           ]),
         ]),
-    ...(crew.daysOff ?? []).flatMap((date, index) => dateFaults(`/crew/daysOff/${index}`, date)),
+    ...(crew.daysOff ?? []).flatMap((date, index) => dayFaults(`/crew/daysOff/${index}`, date)),
   ];
 }
 

@@ -8,7 +8,6 @@ export { weatherGates } from './weather/windows.js';
 export { type PlaceClock, type Sky, clockOf, deckAt, skyOf } from './weather/sky.js';
 export {
   type ZoneOffset,
-  dateFaults,
   instantFaults,
   readInstant,
   writeInstant,

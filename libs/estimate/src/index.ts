@@ -1,4 +1,18 @@
 export type * from './job/defect-record.js';
+export { craftQuestions } from './job/questions/craft.js';
+export {
+  coreQuestions,
+  innerSkinQuestions,
+  outerSkinQuestions,
+  panelQuestions,
+  plyQuestions,
+  supportQuestions,
+} from './job/questions/deck.js';
+export { causeQuestions, fittingQuestions, zoneQuestions } from './job/questions/defect.js';
+export { methodQuestions } from './job/questions/method.js';
+export { conditionQuestions, crewQuestions } from './job/questions/place.js';
+export { pricingQuestions } from './job/questions/pricing.js';
+export { recordQuestions } from './job/questions/record.js';
 export type * from './document/estimate-document.js';
 export { pricedDocumentOf } from './document/priced-document.js';
 export { estimate } from './estimate.js';

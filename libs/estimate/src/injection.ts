@@ -170,7 +170,7 @@ const LEAST_HOLES = 4;
 const HOLE_MM = 6.35;
 
 const stepsFor = (
-  { numbers }: Job,
+  { answers }: Job,
   { injectedM2, injectionHoles }: JobQuantities,
 ): readonly ResinStepRequest[] => [
   { step: 'inject', areaM2: injectedM2.value },
@@ -179,7 +179,7 @@ const stepsFor = (
     title: 'Fill the injection holes',
     holes: injectionHoles.value,
     diameterMm: HOLE_MM,
-    depthMm: numbers.outerSkinMm.value,
+    depthMm: answers.outerSkin.thicknessMm.value,
   },
 ];
 

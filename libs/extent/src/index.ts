@@ -1,4 +1,4 @@
-export type * from './reading.js';
+export * from './reading.js';
 export type { Finding, FindingCode } from './finding.js';
 export {
   estimateExtent,
@@ -32,14 +32,21 @@ export type { Join } from './openings/merge.js';
 export type {
   FittingKind,
   FittingOnDeck,
-  OpeningMethod,
   OpeningRequest,
-  OpeningRules,
   PanelShape,
   SupportShape,
   ZoneShape,
 } from './openings/request.js';
-export { openingRules } from './openings/rules.js';
+export {
+  bondableQuestions,
+  openingMethodQuestions,
+  openingRuleQuestions,
+  skinMethodAsked,
+  taperRatioAsked,
+  type OpeningMethod,
+  type OpeningRules,
+} from './openings/rules.js';
+export { coreThicknessAsked, fittingBaseAsked, fittingHolesAsked, skinThicknessAsked } from './deck-asked.js';
 import { cutDepth, taperWidth } from './openings/depth.js';
 import { grownArea } from './evidence-grade.js';
 import { bayesOdds } from './map/reading-odds.js';

@@ -41,4 +41,5 @@ export interface Survey {
 }
 
 /** How well the extent is known: plugs on both sides of the boundary, sounding and meter, or one symptom. */
-export type EvidenceGrade = 'mapped-with-plugs' | 'sounded-and-metered' | 'single-symptom';
+export const evidenceGrades = ['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'] as const;
+export type EvidenceGrade = (typeof evidenceGrades)[number];

@@ -1,6 +1,7 @@
 import { pointer, problem, type Problem } from '#lib/kernel';
 import { readPoint } from '#lib/geometry';
-import { rangeProblem } from './openings/rules.js';
+import { coreThicknessAsked, skinThicknessAsked } from './deck-asked.js';
+import { optionalFaults, within } from '#lib/asking';
 import { problemsOf } from './panel-reading.js';
 import type { Reading, Survey } from './reading.js';
 
@@ -27,7 +28,7 @@ function readingProblems(reading: Reading, at: string): readonly Problem[] {
     case 'moisture':
       return [
         ...place,
-        ...rangeProblem(reading.value, `${at}/value`, {
+        ...optionalFaults(`${at}/value`, reading.value, {
           from: -10_000,
           upTo: 10_000,
           unit: 'on the meter’s scale',
@@ -43,10 +44,14 @@ function readingProblems(reading: Reading, at: string): readonly Problem[] {
           'rotten',
           'debonded-dry',
         ]),
-        ...rangeProblem(reading.moisturePercent, `${at}/moisturePercent`, { from: 0, upTo: 1000, unit: '%' }),
-        ...rangeProblem(reading.outerSkinMm, `${at}/outerSkinMm`, { from: 0.1, upTo: 60, unit: 'mm' }),
-        ...rangeProblem(reading.innerSkinMm, `${at}/innerSkinMm`, { from: 0.1, upTo: 60, unit: 'mm' }),
-        ...rangeProblem(reading.coreMm, `${at}/coreMm`, { from: 1, upTo: 200, unit: 'mm' }),
+        ...optionalFaults(`${at}/moisturePercent`, reading.moisturePercent, {
+          from: 0,
+          upTo: 1000,
+          unit: '%',
+        }),
+        ...optionalFaults(`${at}/outerSkinMm`, reading.outerSkinMm, within(skinThicknessAsked)),
+        ...optionalFaults(`${at}/innerSkinMm`, reading.innerSkinMm, within(skinThicknessAsked)),
+        ...optionalFaults(`${at}/coreMm`, reading.coreMm, within(coreThicknessAsked)),
       ];
     default:
       return [
@@ -79,8 +84,8 @@ function meterProblems({ readings, meter }: Survey, at: string): readonly Proble
   const { dryReference, wetReference } = meter;
   const range = { from: -10_000, upTo: 10_000, unit: 'on the meter’s scale' };
   const problems = [
-    ...rangeProblem(dryReference, `${at}/meter/dryReference`, range),
-    ...rangeProblem(wetReference, `${at}/meter/wetReference`, range),
+    ...optionalFaults(`${at}/meter/dryReference`, dryReference, range),
+    ...optionalFaults(`${at}/meter/wetReference`, wetReference, range),
   ];
   if (problems.length > 0 || dryReference !== wetReference) return problems;
   return [

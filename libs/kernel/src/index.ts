@@ -24,6 +24,8 @@ export {
   type Problem,
   type ProblemCode,
 } from './problem.js';
+export { isKnown, type Known } from './known.js';
+export { liesWithin, rangeInWords, type Range } from './range.js';
 export { randomStream, type RandomStream } from './random.js';
 export { problemWords } from './problem-words.js';
 export { scaled, triangularQuantile, type ThreePoint } from './three-point.js';

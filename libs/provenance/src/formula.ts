@@ -1,4 +1,13 @@
-import { Defect, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import {
+  Defect,
+  liesWithin,
+  problem,
+  rangeInWords,
+  refusal,
+  success,
+  type Outcome,
+  type Problem,
+} from '#lib/kernel';
 import type { In } from '#lib/units';
 import type { Cite } from './cite.js';
 import { derived, type Figure } from './figure.js';
@@ -111,22 +120,11 @@ function faultsOf(name: string, input: FormulaInput, figure: Figure): readonly P
   if (figure.unit !== input.unit)
     throw new Defect(`${name} is in ${figure.unit}; ${input.unit} was expected`);
   const { value } = figure;
-  const isInside =
-    Number.isFinite(value) &&
-    (input.above === undefined || value > input.above) &&
-    (input.from === undefined || value >= input.from) &&
-    (input.below === undefined || value < input.below) &&
-    (input.upTo === undefined || value <= input.upTo);
-  if (isInside) return [];
-  return [problem('out-of-range', originField(figure, name), { value, range: rangeInWords(input) })];
+  if (liesWithin(value, input)) return [];
+  return [
+    problem('out-of-range', originField(figure, name), { value, range: rangeInWords(input, input.unit) }),
+  ];
 }
 
 const originField = (figure: Figure, name: string): string =>
   figure.origin.kind === 'entered' || figure.origin.kind === 'assumed' ? figure.origin.at : `/${name}`;
-
-export function rangeInWords({ above, from, below, upTo, unit }: FormulaInput): string {
-  const lower = above === undefined ? (from === undefined ? [] : [`${from} or more`]) : [`above ${above}`];
-  const upper = below === undefined ? (upTo === undefined ? [] : [`at most ${upTo}`]) : [`below ${below}`];
-  const words = [...lower, ...upper].join(' and ');
-  return words === '' ? `a finite number of ${unit}` : `${words} ${unit === '1' ? '' : unit}`.trim();
-}

@@ -17,7 +17,6 @@ export {
   compute,
   computeChecked,
   defineFormula,
-  rangeInWords,
   type AnyFormula,
   type Formula,
   type FormulaInput,

@@ -1,21 +1,35 @@
-import type {
-  CauseClass,
-  CauseRecord,
-  Conditions,
-  Craft,
-  Crew,
-  DefectRecord,
-  EdgeKind,
-  FittingKind,
-  FittingRecord,
-  MethodChoice,
-  OldCore,
-  PanelRecord,
-  PricingChoice,
-  SkinRecord,
-  SupportLine,
-  ZoneCondition,
-  ZoneRecord,
+import {
+  causeQuestions,
+  conditionQuestions,
+  coreQuestions,
+  craftQuestions,
+  crewQuestions,
+  fittingQuestions,
+  methodQuestions,
+  outerSkinQuestions,
+  panelQuestions,
+  plyQuestions,
+  pricingQuestions,
+  recordQuestions,
+  supportQuestions,
+  zoneQuestions,
+  type CauseClass,
+  type CauseRecord,
+  type Conditions,
+  type Craft,
+  type Crew,
+  type DefectRecord,
+  type EdgeKind,
+  type FittingKind,
+  type FittingRecord,
+  type MethodChoice,
+  type OldCore,
+  type PanelRecord,
+  type PricingChoice,
+  type SkinRecord,
+  type SupportLine,
+  type ZoneCondition,
+  type ZoneRecord,
 } from '#lib/estimate';
 import type {
   EvidenceGrade,
@@ -32,87 +46,24 @@ import { DepreciationDto } from './depreciation.dto.js';
 import { DeckWarmthDto, ForecastDto } from './weather.dto.js';
 import { ApiExtraModels } from '@nestjs/swagger';
 import {
-  Area,
-  CalendarDate,
-  Code,
+  Asked,
+  AskedPart,
+  AskedParts,
   Flag,
-  Label,
   Length,
-  Mass,
   Num,
   OneOf,
   Outline,
   Outlines,
   Part,
-  Parts,
   PartsByKind,
   Point,
-  SomeOf,
-  Temperature,
-  Text,
-  Whole,
+  saidOf,
 } from '../edge/dto/index.js';
 
 /** Every member of a union of words, held to the union by the compiler in both directions. */
 const wordsOf = <T extends string>(words: Readonly<Record<T, true>>): readonly string[] => Object.keys(words);
 
-const edgeKinds = wordsOf<EdgeKind>({
-  'hull-joint': true,
-  'coaming': true,
-  'hatch': true,
-  'toe-rail': true,
-  'bulkhead': true,
-  'beam': true,
-  'other': true,
-});
-const surfaces = wordsOf<NonNullable<PanelRecord['surface']>>({
-  'smooth-paint': true,
-  'painted-nonskid': true,
-  'moulded-nonskid': true,
-  'planked': true,
-});
-const beneath = wordsOf<NonNullable<PanelRecord['under']>[number]>({
-  'wiring': true,
-  'fuel-tank': true,
-  'water-tank': true,
-  'hoses': true,
-  'lining': true,
-  'insulation': true,
-});
-const coreTypes = wordsOf<NonNullable<OldCore['coreType']>>({
-  'end-grain-balsa': true,
-  'cross-linked-foam': true,
-  'san-foam': true,
-  'linear-foam': true,
-  'marine-plywood': true,
-});
-const conditions = wordsOf<ZoneCondition>({ 'wet-rotten': true, 'wet-bonded': true, 'dry-debonded': true });
-const fittingKinds = wordsOf<FittingKind>({
-  'stanchion': true,
-  'cleat': true,
-  'winch': true,
-  'windlass': true,
-  'chainplate': true,
-  'mast-step': true,
-  'track': true,
-  'hatch': true,
-  'fill': true,
-  'vent': true,
-  'pad-eye': true,
-  'other': true,
-});
-const evidenceGrades = wordsOf<EvidenceGrade>({
-  'mapped-with-plugs': true,
-  'sounded-and-metered': true,
-  'single-symptom': true,
-});
-const causes = wordsOf<CauseRecord['cause']>({
-  'leaking-fitting': true,
-  'impact': true,
-  'construction': true,
-  'unknown': true,
-});
-const causeClasses = wordsOf<CauseClass>({ 'sudden': true, 'pre-existing': true, 'maintenance': true });
 const sounds = wordsOf<HammerSound>({ sharp: true, dull: true, void: true });
 const plugConditions = wordsOf<PlugCondition>({
   'dry-sound': true,
@@ -121,152 +72,102 @@ const plugConditions = wordsOf<PlugCondition>({
   'rotten': true,
   'debonded-dry': true,
 });
-const days = wordsOf<NonNullable<Crew['workingDays']>[number]>({
-  mon: true,
-  tue: true,
-  wed: true,
-  thu: true,
-  fri: true,
-  sat: true,
-  sun: true,
-});
 
 export class CraftDto implements Craft {
-  @OneOf(['sail', 'motor'], { optional: true })
+  @Asked(craftQuestions.craftType)
   readonly craftType?: Craft['craftType'];
 
-  @Num({ optional: true, from: 2, upTo: 120, unit: 'm' })
+  @Asked(craftQuestions.lengthHullM)
   readonly lengthHullM?: number;
 
-  @Num({ optional: true, from: 2, upTo: 120, unit: 'm' })
+  @Asked(craftQuestions.lengthWaterlineM)
   readonly lengthWaterlineM?: number;
 
-  @Mass({ optional: true, above: 0, upTo: 10_000_000, description: 'Loaded mass: kg, or text with a unit.' })
+  @Asked(craftQuestions.massLoadedKg)
   readonly massLoadedKg?: number;
 
-  @OneOf(['A', 'B', 'C', 'D'], { optional: true, description: 'Design category.' })
+  @Asked(craftQuestions.designCategory)
   readonly designCategory?: Craft['designCategory'];
 
-  @Whole({ optional: true, from: 1900, upTo: 2200 })
+  @Asked(craftQuestions.yearBuilt)
   readonly yearBuilt?: number;
 }
 
 export class SupportLineDto implements SupportLine {
-  @OneOf(edgeKinds)
+  @Asked(supportQuestions.kind)
   readonly kind!: EdgeKind;
 
-  @Point()
+  @Point(saidOf(supportQuestions.from))
   readonly from!: Place;
 
-  @Point()
+  @Point(saidOf(supportQuestions.to))
   readonly to!: Place;
 }
 
 export class PanelDto implements PanelRecord {
-  @Text({ optional: true, atMost: 100 })
+  @Asked(panelQuestions.name)
   readonly name?: string;
 
-  @Outline({
-    description: 'The edge of the panel, from support to support.',
-    example: [
-      [0, 0],
-      [1600, 0],
-      [1600, 1200],
-      [0, 1200],
-    ],
-  })
+  @Outline(saidOf(panelQuestions.outline))
   readonly outline!: readonly Place[];
 
-  @Outlines({ optional: true, description: 'Hatches and other openings in the deck.' })
+  @Outlines(saidOf(panelQuestions.holes))
   readonly holes?: readonly (readonly Place[])[];
 
-  @Parts(() => SupportLineDto, {
-    optional: true,
-    most: 100,
-    description: 'Lines the deck rests on: no joint of core or skin over them.',
-  })
+  @AskedParts(panelQuestions.supports, () => SupportLineDto)
   readonly supports?: readonly SupportLineDto[];
 
-  @OneOf(['simply-supported', 'clamped'], { optional: true })
+  @Asked(panelQuestions.edges)
   readonly edges?: PanelRecord['edges'];
 
-  @Length({
-    optional: true,
-    from: 500,
-    upTo: 1_000_000,
-    description: 'Radius of the camber; absent means flat.',
-  })
+  @Asked(panelQuestions.camberRadiusMm)
   readonly camberRadiusMm?: number;
 
-  @SomeOf(beneath, {
-    optional: true,
-    most: 6,
-    description: 'What lies below: each brings its caution and its checks.',
-  })
+  @Asked(panelQuestions.under)
   readonly under?: PanelRecord['under'];
 
-  @OneOf(['open', 'lined', 'none'], { optional: true })
+  @Asked(panelQuestions.accessBelow)
   readonly accessBelow?: PanelRecord['accessBelow'];
 
-  @OneOf(surfaces, { optional: true })
+  @Asked(panelQuestions.surface)
   readonly surface?: PanelRecord['surface'];
 }
 
 export class KnownPlyDto {
-  @Code({ description: 'Code of a reinforcement in the catalogue.' })
+  @Asked(plyQuestions.material)
   readonly material!: string;
 }
 
 export class SkinDto implements SkinRecord {
-  @Length({
-    above: 0,
-    upTo: 60,
-    description: 'Thickness of the skin: mm, or text with a unit.',
-    example: '1/8 in',
-  })
+  @Asked(outerSkinQuestions.thicknessMm)
   readonly thicknessMm!: number;
 
-  @Parts(() => KnownPlyDto, {
-    optional: true,
-    most: 60,
-    description: 'Known plies, from the face of the skin inwards.',
-  })
+  @AskedParts(outerSkinQuestions.plies, () => KnownPlyDto)
   readonly plies?: readonly KnownPlyDto[];
 }
 
 export class OldCoreDto implements OldCore {
-  @Length({
-    above: 0,
-    upTo: 200,
-    description: 'Thickness of the old core: mm, or text with a unit.',
-    example: '1/2 in',
-  })
+  @Asked(coreQuestions.thicknessMm)
   readonly thicknessMm!: number;
 
-  @Length({
-    optional: true,
-    above: 0,
-    upTo: 220,
-    description:
-      'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.',
-  })
+  @Asked(coreQuestions.cavityMm)
   readonly cavityMm?: number;
 
-  @OneOf(coreTypes, { optional: true })
+  @Asked(coreQuestions.coreType)
   readonly coreType?: OldCore['coreType'];
 
-  @Num({ optional: true, from: 30, upTo: 1200, unit: 'kg/m3' })
+  @Asked(coreQuestions.densityKgPerM3)
   readonly densityKgPerM3?: number;
 }
 
 export class ZoneDto implements ZoneRecord {
-  @Label()
+  @Asked(zoneQuestions.id)
   readonly id!: string;
 
-  @Outline({ description: 'The region of bad core.' })
+  @Outline(saidOf(zoneQuestions.outline))
   readonly outline!: readonly Place[];
 
-  @OneOf(conditions, { optional: true })
+  @Asked(zoneQuestions.condition)
   readonly condition?: ZoneCondition;
 }
 
@@ -337,213 +238,183 @@ export class SurveyDto implements Survey {
 }
 
 export class FittingDto implements FittingRecord {
-  @Label()
+  @Asked(fittingQuestions.id)
   readonly id!: string;
 
-  @OneOf(fittingKinds)
+  @Asked(fittingQuestions.kind)
   readonly kind!: FittingKind;
 
-  @Point()
+  @Point(saidOf(fittingQuestions.at))
   readonly at!: Place;
 
-  @Whole({ optional: true, from: 0, upTo: 200 })
+  @Asked(fittingQuestions.holes)
   readonly holes?: number;
 
-  @Length({ optional: true, above: 0, upTo: 150 })
+  @Asked(fittingQuestions.holeDiameterMm)
   readonly holeDiameterMm?: number;
 
-  @Length({ optional: true, above: 0, upTo: 3000, description: 'Largest size of its base on deck.' })
+  @Asked(fittingQuestions.baseMm)
   readonly baseMm?: number;
 
-  @Flag({ optional: true })
+  @Asked(fittingQuestions.isLeaking)
   readonly isLeaking?: boolean;
 }
 
 export class CauseDto implements CauseRecord {
-  @OneOf(causes)
+  @Asked(causeQuestions.cause)
   readonly cause!: CauseRecord['cause'];
 
-  @OneOf(causeClasses, {
-    optional: true,
-    description: 'What the insurer will ask: sudden, already there, or upkeep.',
-  })
+  @Asked(causeQuestions.causeClass)
   readonly causeClass?: CauseClass;
 
-  @Text({ optional: true, atMost: 2000 })
+  @Asked(causeQuestions.note)
   readonly note?: string;
 }
 
 export class MethodDto implements MethodChoice {
-  @OneOf(['re-bed', 'relay'], { optional: true })
+  @Asked(methodQuestions.skin)
   readonly skin?: MethodChoice['skin'];
 
-  @OneOf(['from-above', 'from-below'], { optional: true })
+  @Asked(methodQuestions.access)
   readonly access?: MethodChoice['access'];
 
-  @OneOf(['weights', 'battens', 'vacuum'], { optional: true })
+  @Asked(methodQuestions.press)
   readonly press?: MethodChoice['press'];
 
-  @Code({ optional: true, description: 'Code of a core sheet in the catalogue.' })
+  @Asked(methodQuestions.core)
   readonly core?: string;
 
-  @Code({ optional: true, description: 'Code of a resin system in the catalogue.' })
+  @Asked(methodQuestions.resin)
   readonly resin?: string;
 
-  @Num({
-    optional: true,
-    above: 0,
-    upTo: 500,
-    unit: 'ml',
-    description: 'What one stroke of the resin pump gives; the batch cards then count strokes.',
-  })
+  @Asked(methodQuestions.pumpResinMlPerStroke)
   readonly pumpResinMlPerStroke?: number;
 
-  @OneOf(['patch', 'panel', 'whole-deck'], { optional: true })
+  @Asked(methodQuestions.finish)
   readonly finish?: MethodChoice['finish'];
 
-  @Area({ optional: true, above: 0, upTo: 2000 })
+  @Asked(methodQuestions.wholeDeckAreaM2)
   readonly wholeDeckAreaM2?: number;
 
-  @Num({ optional: true, from: 3, upTo: 100 })
+  @Asked(methodQuestions.taperRatio)
   readonly taperRatio?: number;
 
-  @Length({ optional: true, from: 0, upTo: 500 })
+  @Asked(methodQuestions.cutMarginMm)
   readonly cutMarginMm?: number;
 
-  @Length({ optional: true, from: 0, upTo: 300 })
+  @Asked(methodQuestions.flangeMm)
   readonly flangeMm?: number;
 }
 
 export class ConditionsDto implements Conditions {
-  @Temperature({ optional: true, from: -20, upTo: 50 })
+  @Asked(conditionQuestions.temperatureC)
   readonly temperatureC?: number;
 
-  @Num({ optional: true, from: 0, upTo: 100, unit: '%' })
+  @Asked(conditionQuestions.relativeHumidityPercent)
   readonly relativeHumidityPercent?: number;
 
-  @OneOf(['shed', 'tent', 'open'], { optional: true })
+  @Asked(conditionQuestions.shelter)
   readonly shelter?: Conditions['shelter'];
 
-  @Num({ optional: true, from: -450, upTo: 5000, unit: 'm' })
+  @Asked(conditionQuestions.altitudeM)
   readonly altitudeM?: number;
 
-  @Flag({ optional: true })
+  @Asked(conditionQuestions.isAfloat)
   readonly isAfloat?: boolean;
 
-  @Part(() => ForecastDto, {
-    optional: true,
-    description:
-      'With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere.',
-  })
+  @Part(() => ForecastDto, saidOf(conditionQuestions.forecast))
   readonly forecast?: ForecastDto;
 
-  @Part(() => DeckWarmthDto, {
-    optional: true,
-    description: "How much warmer the deck is than the forecast's air.",
-  })
+  @Part(() => DeckWarmthDto, saidOf(conditionQuestions.warmth))
   readonly warmth?: DeckWarmthDto;
 }
 
 export class CrewDto implements Crew {
-  @Whole({ optional: true, from: 1, upTo: 20 })
+  @Asked(crewQuestions.people)
   readonly people?: number;
 
-  @OneOf(['professional', 'owner'], { optional: true })
+  @Asked(crewQuestions.skill)
   readonly skill?: Crew['skill'];
 
-  @Num({ optional: true, from: 1, upTo: 16, unit: 'h' })
+  @Asked(crewQuestions.hoursPerDay)
   readonly hoursPerDay?: number;
 
-  @CalendarDate({ optional: true, description: 'The day on which work may start.' })
+  @Asked(crewQuestions.startDate)
   readonly startDate?: string;
 
-  @SomeOf(days, { optional: true, least: 1, most: 7 })
+  @Asked(crewQuestions.workingDays)
   readonly workingDays?: Crew['workingDays'];
 }
 
 export class PricingDto implements PricingChoice {
-  @Code({ optional: true })
+  @Asked(pricingQuestions.priceList)
   readonly priceList?: string;
 
-  @Code({ optional: true })
+  @Asked(pricingQuestions.labourRates)
   readonly labourRates?: string;
 
-  @Num({
-    optional: true,
-    from: 0,
-    upTo: 100,
-    unit: '%',
-    description: 'Absent: P80 minus the point estimate.',
-  })
+  @Asked(pricingQuestions.contingencyPercent)
   readonly contingencyPercent?: number;
 
-  @Whole({ optional: true, from: 0, upTo: 4_294_967_295 })
+  @Asked(pricingQuestions.seed)
   readonly seed?: number;
 
-  @Whole({ optional: true, from: 1000, upTo: 100_000 })
+  @Asked(pricingQuestions.samples)
   readonly samples?: number;
 
-  @Part(() => DepreciationDto, {
-    optional: true,
-    description: 'Wear of the parts that are replaced; shown beside the price, which it does not change.',
-  })
+  @Part(() => DepreciationDto, saidOf(pricingQuestions.depreciation))
   readonly depreciation?: DepreciationDto;
 }
 
-/** A defect record: only the panel's outline, one of `zones` and `survey`, and the thicknesses are needed. */
 export class DefectRecordDto implements DefectRecord {
-  @Text({ optional: true, atMost: 200 })
+  @Asked(recordQuestions.title)
   readonly title?: string;
 
-  @Text({ optional: true, atMost: 100, description: "The caller's own reference." })
+  @Asked(recordQuestions.reference)
   readonly reference?: string;
 
-  @Part(() => CraftDto, { optional: true })
+  @AskedPart(recordQuestions.craft, () => CraftDto)
   readonly craft?: CraftDto;
 
-  @Part(() => PanelDto)
+  @AskedPart(recordQuestions.panel, () => PanelDto)
   readonly panel!: PanelDto;
 
-  @Part(() => SkinDto)
+  @AskedPart(recordQuestions.outerSkin, () => SkinDto)
   readonly outerSkin!: SkinDto;
 
-  @Part(() => SkinDto)
+  @AskedPart(recordQuestions.innerSkin, () => SkinDto)
   readonly innerSkin!: SkinDto;
 
-  @Part(() => OldCoreDto)
+  @AskedPart(recordQuestions.core, () => OldCoreDto)
   readonly core!: OldCoreDto;
 
-  @Parts(() => ZoneDto, { optional: true, least: 1, most: 50 })
+  @AskedParts(recordQuestions.zones, () => ZoneDto)
   readonly zones?: readonly ZoneDto[];
 
-  @Part(() => SurveyDto, { optional: true })
+  @Part(() => SurveyDto, saidOf(recordQuestions.survey))
   readonly survey?: SurveyDto;
 
-  @Parts(() => FittingDto, { optional: true, most: 200 })
+  @AskedParts(recordQuestions.fittings, () => FittingDto)
   readonly fittings?: readonly FittingDto[];
 
-  @OneOf(evidenceGrades, { optional: true })
+  @Asked(recordQuestions.evidence)
   readonly evidence?: EvidenceGrade;
 
-  @Part(() => CauseDto, { optional: true })
+  @AskedPart(recordQuestions.cause, () => CauseDto)
   readonly cause?: CauseDto;
 
-  @Part(() => MethodDto, { optional: true })
+  @AskedPart(recordQuestions.method, () => MethodDto)
   readonly method?: MethodDto;
 
-  @Part(() => ConditionsDto, { optional: true })
+  @AskedPart(recordQuestions.conditions, () => ConditionsDto)
   readonly conditions?: ConditionsDto;
 
-  @Part(() => CrewDto, { optional: true })
+  @AskedPart(recordQuestions.crew, () => CrewDto)
   readonly crew?: CrewDto;
 
-  @Part(() => PricingDto, { optional: true })
+  @AskedPart(recordQuestions.pricing, () => PricingDto)
   readonly pricing?: PricingDto;
 
-  @Text({
-    optional: true,
-    atMost: 35,
-    form: { pattern: /^[a-zA-Z]{2,8}(?:-[a-zA-Z0-9]{1,8})*$/, words: 'a language tag such as en-GB' },
-  })
+  @Asked(recordQuestions.locale)
   readonly locale?: string;
 }

@@ -89,18 +89,6 @@ export const zoneFaults = (at: string, timeZone: string | undefined): readonly P
         }),
       ];
 
-const FIRST_DATE = '2000-01-01';
-const LAST_DATE = '2199-12-31';
-
-/** A calendar date that exists, in the years that work can be planned for. */
-export function dateFaults(at: string, date: string): readonly Problem[] {
-  if (readInstant(`${date}T00:00:00Z`) === undefined)
-    return [problem('not-in-form', at, { value: String(date), form: 'a date such as 2026-05-04' })];
-  return date >= FIRST_DATE && date <= LAST_DATE
-    ? []
-    : [problem('out-of-range', at, { value: date, range: `from ${FIRST_DATE} to ${LAST_DATE}` })];
-}
-
 export const instantFaults = (at: string, text: string): readonly Problem[] =>
   readInstant(text) === undefined ? [problem('no-time-zone', at, { value: text })] : [];
 

@@ -1,5 +1,5 @@
 import { assumptionsOf, type Figure } from '#lib/provenance';
-import { triangularQuantile } from '#lib/kernel';
+import { isKnown, triangularQuantile } from '#lib/kernel';
 import type { Assumption, Check, EstimateWithWhy, Range, Summary } from './estimate-document.js';
 import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
@@ -15,6 +15,7 @@ import { cureSection, weatherChecks, weatherSection } from '../sections/weather-
 /** Puts everything worked out into the document, and keeps the derivations beside it. */
 export function documentOf(work: WorkedJob, engineVersion: string): EstimateWithWhy {
   const { job, core, laminate, cost, pricing } = work;
+  const { startDate } = job.answers.crew;
   const panel = panelChecks(work.panel, bayOf(work.job));
   const checks: readonly Check[] = [
     ...core.checks,
@@ -36,7 +37,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
         ...processSection(job, work.process, work.press),
         cure: cureSection(job, work.process, work.weather),
         ...weatherSection(work.weather),
-        calendar: calendarSection(work.calendar, job.startDate?.value),
+        calendar: calendarSection(work.calendar, isKnown(startDate) ? startDate.value : undefined),
       },
       sections: sectionsSection(cost.rollUp),
       lines: linesSection(cost.rollUp, pricing.needs),
@@ -111,14 +112,8 @@ function assumptionsIn(work: WorkedJob): readonly Assumption[] {
   return [...once.values()];
 }
 
-function recordAssumptions({ job }: WorkedJob): readonly Assumption[] {
-  const chosen = job.choices.flatMap(({ at, value, because, assumedFrom }): readonly Assumption[] =>
-    assumedFrom === undefined
-      ? []
-      : [{ of: 'record', at, meaning: meaningOf(at), value, because, source: assumedFrom.source }],
-  );
-  return [...chosen, ...ofRecord(Object.values(job.numbers))];
-}
+const recordAssumptions = ({ job }: WorkedJob): readonly Assumption[] =>
+  job.assumptions.map((assumption) => ({ of: 'record', ...assumption }));
 
 /** What stands behind hours and quantities: shares and coats of the record's method, and once more what the rooms assumed. */
 const quantityAssumptions = ({ pricing, labour, quantities }: WorkedJob): readonly Assumption[] =>
@@ -182,8 +177,6 @@ const weatherAssumptions = (found: readonly Omit<Assumption, 'of'>[]): readonly 
       ? { of: '/v1/estimating/cure-plan', ...assumption }
       : { of: 'record', ...assumption, at: `/conditions${assumption.at}` },
   );
-
-const meaningOf = (at: string): string => at.split('/').at(-1) ?? at;
 
 function assumptionFrom({ origin, meaning, value, unit }: Figure, of: string): readonly Assumption[] {
   if (origin.kind !== 'assumed') return [];

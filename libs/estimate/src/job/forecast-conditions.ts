@@ -1,31 +1,24 @@
-import { skyOf } from '#lib/cure';
-import { chosenByDefault, saidByCaller, type Choice, type Fallback } from './choice.js';
-import { commonPractice, fallbacks } from './defaults.js';
-import type { DefectRecord } from './defect-record.js';
+import { skyOf, type DeckWarmth, type Forecast } from '#lib/cure';
+import { practice, type Default } from '#lib/asking';
 
 /** Hours of the day that speak for the conditions of work. */
 const DAY_FROM_HOUR = 8;
 const DAY_UNTIL_HOUR = 17;
 const because = `mean of the forecast between ${DAY_FROM_HOUR} and ${DAY_UNTIL_HOUR} o'clock; resin and pots are planned for it`;
 
-/** What is taken where the record states no conditions: the forecast's own days, else the usual defaults. */
-export function conditionFallbacks({
-  conditions,
-}: DefectRecord): Pick<typeof fallbacks, 'temperatureC' | 'relativeHumidityPercent'> {
-  const { forecast, warmth } = conditions ?? {};
-  if (forecast === undefined) return fallbacks;
+/** What is taken where the record states no conditions but has a forecast: the mean of its own days. */
+export function dayMean(
+  forecast: Forecast,
+  warmth: DeckWarmth | undefined,
+  what: 'deckC' | 'relativeHumidityPercent',
+): Default {
   const sky = skyOf(forecast, warmth);
   const byDay = forecast.hours.flatMap((_, hour) => (isDay(localHour(sky, hour)) ? [hour] : []));
   const hours = byDay.length === 0 ? forecast.hours.map((_, hour) => hour) : byDay;
-  const mean = (valueAt: (hour: number) => number): Fallback<number> => ({
-    value: Math.round((10 * hours.reduce((sum, hour) => sum + valueAt(hour), 0)) / hours.length) / 10,
-    because,
-    cite: commonPractice,
-  });
-  return {
-    temperatureC: mean((hour) => sky.deckC[hour]),
-    relativeHumidityPercent: mean((hour) => forecast.hours[hour].relativeHumidityPercent),
-  };
+  const valueAt = (hour: number): number =>
+    what === 'deckC' ? sky.deckC[hour] : forecast.hours[hour].relativeHumidityPercent;
+  const sum = hours.reduce((total, hour) => total + valueAt(hour), 0);
+  return practice(Math.round((10 * sum) / hours.length) / 10, because);
 }
 
 type Sky = ReturnType<typeof skyOf>;
@@ -35,11 +28,6 @@ const localMs = ({ startMs, offset }: Sky, hour: number): number =>
 const localHour = (sky: Sky, hour: number): number => new Date(localMs(sky, hour)).getUTCHours();
 const isDay = (hour: number): boolean => hour >= DAY_FROM_HOUR && hour < DAY_UNTIL_HOUR;
 
-/** The day on which work may start: as stated, else the first of the forecast; with neither there are no dates. */
-export function startOf({ crew, conditions }: DefectRecord): Choice<string> | undefined {
-  const at = '/crew/startDate';
-  if (crew?.startDate !== undefined) return saidByCaller(crew.startDate, at);
-  if (conditions?.forecast === undefined) return undefined;
-  const first = new Date(localMs(skyOf(conditions.forecast), 0)).toISOString().slice(0, 10);
-  return chosenByDefault(first, at, 'the first day of the forecast', commonPractice);
-}
+/** The first day of a forecast, by the clock of the place. */
+export const firstDayOf = (forecast: Forecast): string =>
+  new Date(localMs(skyOf(forecast), 0)).toISOString().slice(0, 10);

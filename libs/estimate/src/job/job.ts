@@ -1,4 +1,14 @@
-import { allOf, andThen, success, type Outcome } from '#lib/kernel';
+import {
+  allOf,
+  andThen,
+  isKnown,
+  mapValue,
+  problem,
+  refusal,
+  success,
+  unlessProblems,
+  type Outcome,
+} from '#lib/kernel';
 import {
   findMaterial,
   materialsOf,
@@ -8,242 +18,141 @@ import {
   type PriceList,
   type ResinSystem,
 } from '#lib/catalogue';
-import type { EvidenceGrade } from '#lib/extent';
-import type { Figure } from '#lib/provenance';
-import { problem, refusal } from '#lib/kernel';
-import { choiceOr, figureOr, type Choice } from './choice.js';
-import { commonPractice, fallbacks, skinMethodFor } from './defaults.js';
-import type { DefectRecord, OldCore } from './defect-record.js';
-import { conditionFallbacks, startOf } from './forecast-conditions.js';
-import { faultsOfRecord } from './record-faults.js';
+import {
+  assumptionOf,
+  commonPractice,
+  settle,
+  statedInRecord,
+  type Answer,
+  type Assumption,
+  type Settlement,
+} from '#lib/asking';
+import { contradictionsIn } from './contradictions.js';
+import type { DefectRecord } from './defect-record.js';
+import { methodQuestions } from './questions/method.js';
+import { pricingQuestions } from './questions/pricing.js';
+import { recordQuestions } from './questions/record.js';
 
 /** A record with every question answered: by the caller, or by a default that says so. */
 export interface Job {
   readonly record: DefectRecord;
   readonly catalogue: Catalogue;
-  readonly skin: Choice<'re-bed' | 'relay'>;
-  readonly access: Choice<'from-above' | 'from-below'>;
-  readonly press: Choice<'weights' | 'battens' | 'vacuum'>;
-  readonly finish: Choice<'patch' | 'panel' | 'whole-deck'>;
-  readonly evidence: Choice<EvidenceGrade>;
-  readonly edges: Choice<'simply-supported' | 'clamped'>;
-  readonly surface: Choice<NonNullable<DefectRecord['panel']['surface']>>;
-  readonly accessBelow: Choice<NonNullable<DefectRecord['panel']['accessBelow']>>;
-  readonly shelter: Choice<'shed' | 'tent' | 'open'>;
-  readonly workers: Choice<'professional' | 'owner'>;
-  readonly oldCoreType: Choice<NonNullable<OldCore['coreType']>>;
+  /** Every question of the record, settled. */
+  readonly answers: Settlement<typeof recordQuestions>;
+  /** Each default that the answers rest on. */
+  readonly assumptions: readonly Assumption[];
+  /** What the catalogue supplies, by the record's choice or the catalogue's first fit. */
+  readonly supplied: Readonly<Record<'core' | 'resin' | 'priceList' | 'labourRates', Answer<string>>>;
   readonly core: CoreSheet;
   readonly resin: ResinSystem;
   readonly priceList: PriceList;
   readonly labourRates: LabourRates;
-  readonly numbers: JobNumbers;
-  /** Absent when the record names no day and has no forecast: the calendar then counts days without dates. */
-  readonly startDate?: Choice<string>;
-  readonly choices: readonly Choice<string>[];
-}
-
-export interface JobNumbers {
-  readonly outerSkinMm: Figure<'mm'>;
-  readonly innerSkinMm: Figure<'mm'>;
-  readonly coreMm: Figure<'mm'>;
-  readonly cavityMm: Figure<'mm'>;
-  readonly taperRatio: Figure<'1'>;
-  readonly cutMarginMm: Figure<'mm'>;
-  readonly flangeMm: Figure<'mm'>;
-  readonly temperatureC: Figure<'degC'>;
-  readonly relativeHumidityPercent: Figure<'%'>;
-  readonly altitudeM: Figure<'m'>;
-  readonly people: Figure<'1'>;
-  readonly hoursPerDay: Figure<'h'>;
 }
 
 /** Answers every question of the record, or lists everything that stands in the way. */
 export function jobOf(record: DefectRecord, catalogue: Catalogue): Outcome<Job> {
-  const faults = faultsOfRecord(record);
-  const oldCoreType = choiceOr(record.core.coreType, '/core/coreType', fallbacks.oldCoreType);
   const found = allOf({
-    record: faults.length === 0 ? success(record) : refusal(...faults),
-    core: coreFor(record, catalogue, oldCoreType),
+    record: unlessProblems(contradictionsIn(record), () => record),
+    settled: settle(record, recordQuestions),
+    statedCore: statedCore(record, catalogue),
     resin: resinFor(record, catalogue),
     priceList: listFor(catalogue.priceLists, record.pricing?.priceList, '/pricing/priceList', 'price list'),
   });
-  return andThen(found, ({ core, resin, priceList }) =>
-    andThen(labourRatesFor(record, catalogue, priceList), (labourRates) =>
-      success(assembled({ record, catalogue, core, resin, priceList, labourRates, oldCoreType })),
-    ),
+  return andThen(
+    found,
+    ({ settled: { value: answers, assumptions }, statedCore: stated, resin, priceList }) =>
+      mapValue(
+        allOf({
+          core: stated === undefined ? coreAlike(answers.core, catalogue) : success(stated),
+          labourRates: labourRatesFor(record, catalogue, priceList),
+        }),
+        ({ core, labourRates }) => {
+          const supply = { core, resin, priceList, labourRates };
+          const supplied = suppliedFor(record, supply);
+          return {
+            ...{ record, catalogue, answers, ...supply, supplied },
+            assumptions: [...assumptions, ...supplyAssumptions(supplied)],
+          };
+        },
+      ),
   );
 }
 
-type Found = Pick<
-  Job,
-  'record' | 'catalogue' | 'core' | 'resin' | 'priceList' | 'labourRates' | 'oldCoreType'
->;
+type Supply = Pick<Job, 'core' | 'resin' | 'priceList' | 'labourRates'>;
 
-function assembled(found: Found): Job {
-  const { record } = found;
-  const { method, panel, conditions, crew } = record;
-  const surface = choiceOr(panel.surface, '/panel/surface', fallbacks.surface);
-  const choices = {
-    skin: choiceOr(method?.skin, '/method/skin', skinMethodFor(record, surface.value)),
-    access: choiceOr(method?.access, '/method/access', fallbacks.access),
-    press: choiceOr(method?.press, '/method/press', fallbacks.press),
-    finish: choiceOr(method?.finish, '/method/finish', fallbacks.finish),
-    evidence: choiceOr(record.evidence, '/evidence', fallbacks.evidence),
-    edges: choiceOr(panel.edges, '/panel/edges', fallbacks.edges),
-    surface,
-    accessBelow: choiceOr(panel.accessBelow, '/panel/accessBelow', fallbacks.accessBelow),
-    shelter: choiceOr(conditions?.shelter, '/conditions/shelter', fallbacks.shelter),
-    workers: choiceOr(crew?.skill, '/crew/skill', fallbacks.workers),
-  };
-  const materials = [
-    choiceOr(method?.core, '/method/core', {
-      value: found.core.code,
-      because: 'the same kind of core as the old one, nearest in density',
-      cite: commonPractice,
-    }),
-    choiceOr(method?.resin, '/method/resin', {
-      value: found.resin.code,
-      because: 'first laminating epoxy of the catalogue',
-      cite: commonPractice,
-    }),
-    choiceOr(record.pricing?.priceList, '/pricing/priceList', {
-      value: found.priceList.code,
-      because: 'first price list of the catalogue',
-      cite: commonPractice,
-    }),
-    choiceOr(record.pricing?.labourRates, '/pricing/labourRates', {
-      value: found.labourRates.code,
-      because: 'labour rates in the currency of the price list',
-      cite: commonPractice,
-    }),
-  ];
-  const startDate = startOf(record);
-  const all = [
-    ...Object.values(choices),
-    found.oldCoreType,
-    ...materials,
-    ...(startDate === undefined ? [] : [startDate]),
-  ];
+/** What the catalogue answers where the record does not choose. */
+function suppliedFor({ method, pricing }: DefectRecord, supply: Supply): Job['supplied'] {
+  const chosen = (
+    said: string | undefined,
+    at: string,
+    { code }: { readonly code: string },
+    because: string,
+  ): Answer<string> =>
+    said === undefined
+      ? { value: code, at, because, assumedFrom: commonPractice }
+      : { value: said, at, because: statedInRecord };
   return {
-    ...found,
-    ...choices,
-    numbers: numbersOf(record),
-    choices: all,
-    ...(startDate === undefined ? {} : { startDate }),
-  };
-}
-
-const asked = <U extends string>(unit: U, meaning: string, at: string) => ({ unit, meaning, at });
-
-const numbersOf = (record: DefectRecord): JobNumbers => ({
-  ...deckNumbers(record),
-  ...methodNumbers(record),
-  ...placeNumbers(record),
-});
-
-const deckNumbers = (
-  record: DefectRecord,
-): Pick<JobNumbers, 'outerSkinMm' | 'innerSkinMm' | 'coreMm' | 'cavityMm'> => ({
-  outerSkinMm: figureOr(
-    record.outerSkin.thicknessMm,
-    asked('mm', 'outer skin thickness', '/outerSkin/thicknessMm'),
-    fallbacks.never,
-  ),
-  innerSkinMm: figureOr(
-    record.innerSkin.thicknessMm,
-    asked('mm', 'inner skin thickness', '/innerSkin/thicknessMm'),
-    fallbacks.never,
-  ),
-  coreMm: figureOr(
-    record.core.thicknessMm,
-    asked('mm', 'old core thickness', '/core/thicknessMm'),
-    fallbacks.never,
-  ),
-  cavityMm: figureOr(
-    record.core.cavityMm,
-    asked('mm', 'cavity between the skins', '/core/cavityMm'),
-    fallbacks.cavityMm(record.core.thicknessMm),
-  ),
-});
-
-const methodNumbers = (record: DefectRecord): Pick<JobNumbers, 'taperRatio' | 'cutMarginMm' | 'flangeMm'> => {
-  const { method } = record;
-  return {
-    taperRatio: figureOr(
-      method?.taperRatio,
-      asked('1', 'taper ratio, length to one of thickness', '/method/taperRatio'),
-      fallbacks.taperRatio(
-        (method?.access === 'from-below' ? record.innerSkin : record.outerSkin).thicknessMm,
-      ),
+    core: chosen(
+      method?.core,
+      '/method/core',
+      supply.core,
+      'the same kind of core as the old one, nearest in density',
     ),
-    cutMarginMm: figureOr(
-      method?.cutMarginMm,
-      asked('mm', 'margin of the cut beyond the bad core', '/method/cutMarginMm'),
-      fallbacks.cutMarginMm,
+    resin: chosen(method?.resin, '/method/resin', supply.resin, 'first laminating epoxy of the catalogue'),
+    priceList: chosen(
+      pricing?.priceList,
+      '/pricing/priceList',
+      supply.priceList,
+      'first price list of the catalogue',
     ),
-    flangeMm: figureOr(
-      method?.flangeMm,
-      asked('mm', 'sound deck kept at every edge', '/method/flangeMm'),
-      fallbacks.flangeMm,
-    ),
-  };
-};
-
-function placeNumbers(
-  record: DefectRecord,
-): Omit<JobNumbers, keyof ReturnType<typeof deckNumbers> | keyof ReturnType<typeof methodNumbers>> {
-  const { conditions, crew } = record;
-  const usual = conditionFallbacks(record);
-  return {
-    temperatureC: figureOr(
-      conditions?.temperatureC,
-      asked('degC', 'working temperature of the deck', '/conditions/temperatureC'),
-      usual.temperatureC,
-    ),
-    relativeHumidityPercent: figureOr(
-      conditions?.relativeHumidityPercent,
-      asked('%', 'relative humidity', '/conditions/relativeHumidityPercent'),
-      usual.relativeHumidityPercent,
-    ),
-    altitudeM: figureOr(
-      conditions?.altitudeM,
-      asked('m', 'altitude', '/conditions/altitudeM'),
-      fallbacks.altitudeM,
-    ),
-    people: figureOr(crew?.people, asked('1', 'people at work', '/crew/people'), fallbacks.people),
-    hoursPerDay: figureOr(
-      crew?.hoursPerDay,
-      asked('h', 'working hours in a day', '/crew/hoursPerDay'),
-      fallbacks.hoursPerDay,
+    labourRates: chosen(
+      pricing?.labourRates,
+      '/pricing/labourRates',
+      supply.labourRates,
+      'labour rates in the currency of the price list',
     ),
   };
 }
 
-function coreFor(
-  record: DefectRecord,
-  catalogue: Catalogue,
-  oldCoreType: Choice<NonNullable<OldCore['coreType']>>,
-): Outcome<CoreSheet> {
+const supplyAssumptions = ({
+  core,
+  resin,
+  priceList,
+  labourRates,
+}: Job['supplied']): readonly Assumption[] => [
+  ...assumptionOf(core, methodQuestions.core.meaning),
+  ...assumptionOf(resin, methodQuestions.resin.meaning),
+  ...assumptionOf(priceList, pricingQuestions.priceList.meaning),
+  ...assumptionOf(labourRates, pricingQuestions.labourRates.meaning),
+];
+
+function statedCore(record: DefectRecord, catalogue: Catalogue): Outcome<CoreSheet | undefined> {
   const asked = record.method?.core;
+  if (asked === undefined) return success(undefined);
+  return known(findMaterial(catalogue, 'core', asked), {
+    at: '/method/core',
+    value: asked,
+    kind: 'core sheet',
+    known: materialsOf(catalogue, 'core').map(({ code }) => code),
+  });
+}
+
+/** The same kind of core as the old one, nearest in density, the densest where nobody knows the old one's. */
+function coreAlike(
+  { coreType: { value: oldType }, densityKgPerM3: density }: Job['answers']['core'],
+  catalogue: Catalogue,
+): Outcome<CoreSheet> {
   const cores = materialsOf(catalogue, 'core');
-  if (asked !== undefined)
-    return known(findMaterial(catalogue, 'core', asked), {
-      at: '/method/core',
-      value: asked,
-      kind: 'core sheet',
-      known: cores.map(({ code }) => code),
-    });
-  const density = record.core.densityKgPerM3;
   const alike = cores
-    .filter(({ coreType }) => coreType === oldCoreType.value)
+    .filter(({ coreType }) => coreType === oldType)
     .sort((a, b) =>
-      density === undefined
-        ? b.densityKgPerM3.value - a.densityKgPerM3.value
-        : Math.abs(a.densityKgPerM3.value - density) - Math.abs(b.densityKgPerM3.value - density),
+      isKnown(density)
+        ? Math.abs(a.densityKgPerM3.value - density.value) - Math.abs(b.densityKgPerM3.value - density.value)
+        : b.densityKgPerM3.value - a.densityKgPerM3.value,
     );
   return known(alike.at(0), {
     at: '/core/coreType',
-    value: oldCoreType.value,
+    value: oldType,
     kind: 'core type with a sheet',
     known: [...new Set(cores.map(({ coreType }) => coreType))],
   });

@@ -8,7 +8,7 @@ export function coreSection(job: Job, bill: CoreBill): CoreSection {
     material: job.core.code,
     materialName: job.core.name,
     stack: stackRows(bill),
-    cavityMm: job.numbers.cavityMm.value,
+    cavityMm: job.answers.core.cavityMm.value,
     stackMm: stack.height.value,
     flushMm: stack.flush.value,
     netAreaM2: bill.netArea.value,

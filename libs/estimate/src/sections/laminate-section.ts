@@ -18,7 +18,7 @@ export function relaidSection(
   const best = choice.chosen.schedule;
   return {
     method: 'relay',
-    taperRatio: job.numbers.taperRatio.value,
+    taperRatio: job.answers.method.taperRatio.value,
     taperWidthMm: laid.taperWidthMm.value,
     plies: laid.plies.map((ply) => ({
       order: ply.order,
@@ -172,7 +172,7 @@ export function closingSection(
   return {
     section: {
       method: 're-bed',
-      taperRatio: job.numbers.taperRatio.value,
+      taperRatio: job.answers.method.taperRatio.value,
       taperWidthMm: closed.taperWidthMm.value,
       plies: closed.plies.map((ply) => ({
         order: ply.order,
@@ -190,7 +190,9 @@ export function closingSection(
       })),
       totalThicknessMm: total,
       oldThicknessMm:
-        job.access.value === 'from-above' ? job.numbers.outerSkinMm.value : job.numbers.innerSkinMm.value,
+        job.answers.method.access.value === 'from-above'
+          ? job.answers.outerSkin.thicknessMm.value
+          : job.answers.innerSkin.thicknessMm.value,
       glassKg: closed.glassKg.value,
       resinKg: closed.resinKg.value,
       alternatives: [],

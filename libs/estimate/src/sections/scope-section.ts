@@ -71,34 +71,32 @@ const fittingScope = ({
   isHighlyLoaded,
 });
 
-const choiceNames: Readonly<Record<string, string>> = {
-  '/method/skin': 'Skin',
-  '/method/access': 'Access',
-  '/method/press': 'Pressure on the bond',
-  '/method/finish': 'Finish',
-  '/method/core': 'New core',
-  '/method/resin': 'Resin',
-  '/conditions/shelter': 'Shelter',
-  '/evidence': 'Evidence',
+const methodOf = ({ answers: { method, conditions, evidence }, supplied }: Job): Scope['method'] => {
+  const choices = {
+    'Skin': method.skin,
+    'Access': method.access,
+    'Pressure on the bond': method.press,
+    'Finish': method.finish,
+    'Evidence': evidence,
+    'Shelter': conditions.shelter,
+    'New core': supplied.core,
+    'Resin': supplied.resin,
+  };
+  return Object.entries(choices).map(([choice, { value, because }]) => ({ choice, value, reason: because }));
 };
 
-const methodOf = ({ choices }: Job): Scope['method'] =>
-  choices.flatMap(({ at, value, because }) =>
-    Object.hasOwn(choiceNames, at) ? [{ choice: choiceNames[at], value, reason: because }] : [],
-  );
-
-const isShed = (job: Job): boolean => job.shelter.value === 'shed';
+const isShed = (job: Job): boolean => job.answers.conditions.shelter.value === 'shed';
 
 /** What a reader would otherwise argue about later. */
 function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'excluded'> {
-  const isLined = job.accessBelow.value === 'lined';
-  const hasFinish = job.access.value === 'from-above';
+  const isLined = job.answers.panel.accessBelow.value === 'lined';
+  const hasFinish = job.answers.method.access.value === 'from-above';
   return {
     included: [
       'opening, removal of bad core, drying, new core, bonding and closing of the openings listed',
       ...(plan.fittings.length > 0 ? ['fittings listed: off, holes potted, re-bedded'] : []),
       ...(isLined ? ['lining below the openings out and back'] : []),
-      ...(hasFinish ? [`finish of the ${job.finish.value.replace('-', ' ')}`] : []),
+      ...(hasFinish ? [`finish of the ${job.answers.method.finish.value.replace('-', ' ')}`] : []),
       'protection of the craft, protection of people, waste',
       'yard charges listed',
       'sounding, hose test and photographs on completion',

@@ -76,7 +76,12 @@ export function cureSection(
   const step = own.length === 0 ? 'every bonding and laminating step' : 'every step after the forecast';
   return [
     ...own,
-    { step, temperatureC: job.numbers.temperatureC.value, basis: 'stated', ...cureHours(cure, cure.notes) },
+    {
+      step,
+      temperatureC: job.answers.conditions.temperatureC.value,
+      basis: 'stated',
+      ...cureHours(cure, cure.notes),
+    },
   ];
 }
 
@@ -105,7 +110,7 @@ function statedCheck(
   job: Job,
   { code, title, limits }: { readonly code: string; readonly title: string; readonly limits: GateLimits },
 ): readonly Check[] {
-  const measured = requirementsOf(limits, job.shelter.value).flatMap((requirement) =>
+  const measured = requirementsOf(limits, job.answers.conditions.shelter.value).flatMap((requirement) =>
     measuredBy(requirement, job),
   );
   const governing =
@@ -119,7 +124,7 @@ function statedCheck(
     utilisation,
     passes,
   } = governing;
-  const { temperatureC, relativeHumidityPercent } = job.numbers;
+  const { temperatureC, relativeHumidityPercent } = job.answers.conditions;
   return [
     {
       code: `weather-stated-${code}`,
@@ -139,7 +144,11 @@ function statedCheck(
 /** What the stated conditions say about a requirement; rain, wind and the core's moisture they do not know. */
 function measuredBy(
   requirement: Requirement,
-  { numbers: { temperatureC, relativeHumidityPercent } }: Job,
+  {
+    answers: {
+      conditions: { temperatureC, relativeHumidityPercent },
+    },
+  }: Job,
 ): readonly Measured[] {
   const { gate, limit } = requirement;
   const [deckC, humidity] = [temperatureC.value, relativeHumidityPercent.value];

@@ -1,4 +1,4 @@
-import { refusal, type Outcome } from '#lib/kernel';
+import { isKnown, refusal, type Outcome } from '#lib/kernel';
 import { planCalendar, type CalendarPlan, type CalendarRequest } from '#lib/calendar';
 import { strictestCoating } from './coatings.js';
 import type { CalendarSection } from '../document/estimate-document.js';
@@ -37,9 +37,10 @@ const calendarFields = {
 
 function requestOf({ job, quantities, labour, process }: CalendarContext): CalendarRequest {
   const { conditions, pricing } = job.record;
+  const { startDate } = job.answers.crew;
   const coating = strictestCoating(job);
   return {
-    startDate: job.startDate?.value ?? ANY_MONDAY,
+    startDate: isKnown(startDate) ? startDate.value : ANY_MONDAY,
     drivers: { ...driverAmountsOf(quantities), day: Math.ceil(labour.crewDays.value) },
     flags: labour.flags,
     crew: crewOf(job),
@@ -51,7 +52,7 @@ function requestOf({ job, quantities, labour, process }: CalendarContext): Calen
     resin: job.resin,
     hardener: process.batches.resin.hardener,
     ...(coating === undefined ? {} : { coating }),
-    deckTemperatureC: job.numbers.temperatureC.value - steadyWarmthK(job),
+    deckTemperatureC: job.answers.conditions.temperatureC.value - steadyWarmthK(job),
     runs: CALENDARS,
     ...(conditions?.forecast === undefined ? {} : { forecast: conditions.forecast }),
     ...(conditions?.warmth === undefined ? {} : { warmth: conditions.warmth }),
@@ -59,10 +60,14 @@ function requestOf({ job, quantities, labour, process }: CalendarContext): Calen
   };
 }
 
-export const crewOf = ({ record: { crew }, numbers }: Job): CalendarRequest['crew'] => ({
-  people: numbers.people.value,
-  hoursPerDay: numbers.hoursPerDay.value,
-  ...(crew?.workingDays === undefined ? {} : { workingDays: crew.workingDays }),
+export const crewOf = ({
+  answers: {
+    crew: { people, hoursPerDay, workingDays },
+  },
+}: Job): CalendarRequest['crew'] => ({
+  people: people.value,
+  hoursPerDay: hoursPerDay.value,
+  ...(isKnown(workingDays) ? { workingDays: workingDays.value } : {}),
 });
 
 /** The stated temperature is that of the deck as it is worked; the calendar counts heater and tent on top of what it is told. */

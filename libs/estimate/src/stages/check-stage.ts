@@ -33,7 +33,7 @@ function requestOf(context: CheckContext): PanelCheckRequest {
   const opening = extentOfOutline(plan.openings[0]?.area.outer ?? job.record.panel.outline);
   const craft = craftOf(job);
   return {
-    panel: { lengthXMm, widthYMm, edges: job.edges.value },
+    panel: { lengthXMm, widthYMm, edges: job.answers.panel.edges.value },
     asBuilt: asBuilt(job, skins),
     repaired: repairedWith(job, { skins, coreMm: core.coreMm, schedule: laminate.schedule }),
     asFound: { degradedFraction: Math.min(1, plan.openedAreaM2 / plan.panelAreaM2) },

@@ -2,8 +2,8 @@ import { materialsOf, type Coating } from '#lib/catalogue';
 import type { Job } from '../job/job.js';
 
 /** The first coating of each kind, when the deck is painted: what the job lays on. */
-export const coatingsOf = ({ access, catalogue }: Pick<Job, 'access' | 'catalogue'>): readonly Coating[] => {
-  if (access.value !== 'from-above') return [];
+export const coatingsOf = ({ answers, catalogue }: Job): readonly Coating[] => {
+  if (answers.method.access.value !== 'from-above') return [];
   const all = materialsOf(catalogue, 'coating');
   const kinds = [...new Set(all.map(({ coating }) => coating))];
   return kinds.flatMap((kind) => all.filter(({ coating }) => coating === kind).slice(0, 1));

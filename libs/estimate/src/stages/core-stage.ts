@@ -52,13 +52,13 @@ const ofRecord = (found: Problem): Problem =>
 const QUICK_WORK = 50;
 
 function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
-  const { record, core, numbers } = job;
+  const { record, core, answers } = job;
   return {
     openings: plan.openings.map(({ label, area, undercut }) => ({ label, area, undercut })),
     ...(record.panel.supports === undefined
       ? {}
       : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
-    cavityMm: numbers.cavityMm.value,
+    cavityMm: answers.core.cavityMm.value,
     core,
     ...alikeThickness(job),
     ...(record.panel.camberRadiusMm === undefined
@@ -79,21 +79,22 @@ const ALIKE_MM = 0.3;
 const LEAST_BEDS_MM = 0.5;
 
 /** A new core of the old core's thickness, where it is sold and leaves room for its beds: common practice, no published source. */
-function alikeThickness({ core, numbers: { coreMm, cavityMm } }: Job): { readonly wantedMm?: number } {
+function alikeThickness({ core, answers: { core: old } }: Job): { readonly wantedMm?: number } {
   const alike = core.thicknessesMm.find(
     (thicknessMm) =>
-      Math.abs(thicknessMm - coreMm.value) <= ALIKE_MM && cavityMm.value - thicknessMm >= LEAST_BEDS_MM,
+      Math.abs(thicknessMm - old.thicknessMm.value) <= ALIKE_MM &&
+      old.cavityMm.value - thicknessMm >= LEAST_BEDS_MM,
   );
   return alike === undefined ? {} : { wantedMm: alike };
 }
 
 /** Formats that the price list sells of this core, at the price of the thickness nearest to the old core's. */
-function sheetsOnSale({ core, priceList, numbers }: Job): CoreBillRequest['sheets'] {
+function sheetsOnSale({ core, priceList, answers }: Job): CoreBillRequest['sheets'] {
   const packs = priceList.packs.filter(
     ({ content }) => content.material === core.code && content.sheet !== undefined,
   );
   if (packs.length === 0) return undefined;
-  const awayFrom = (thicknessMm = 0): number => Math.abs(thicknessMm - numbers.coreMm.value);
+  const awayFrom = (thicknessMm = 0): number => Math.abs(thicknessMm - answers.core.thicknessMm.value);
   const nearest = Math.min(...packs.map(({ content }) => awayFrom(content.thicknessMm)));
   const formats = new Map<string, { lengthMm: number; widthMm: number; cost: number }>();
   for (const {

@@ -22,13 +22,13 @@ export interface ExtentWork {
 export const extentOf = (job: Job): Outcome<ExtentWork> =>
   mapValue(estimateExtent(requestOf(job)), (extent) => extentWork(job, extent));
 
-function requestOf({ record, evidence }: Job): Parameters<typeof estimateExtent>[0] {
+function requestOf({ record, answers }: Job): Parameters<typeof estimateExtent>[0] {
   const isGradedByReadings = record.survey !== undefined && record.evidence === undefined;
   return {
     panel: record.panel,
     ...(record.survey === undefined ? {} : { survey: record.survey }),
     ...(record.zones === undefined || record.zones.length === 0 ? {} : { zones: record.zones }),
-    ...(isGradedByReadings ? {} : { evidence: evidence.value }),
+    ...(isGradedByReadings ? {} : { evidence: answers.evidence.value }),
   };
 }
 

@@ -14,7 +14,7 @@ export function gateGroups(job: Job, hardener: string): readonly GateGroup[] {
     ({ coating }) =>
       coating === 'primer' ||
       coating === 'topcoat' ||
-      (coating === 'nonskid' && job.surface.value.endsWith('nonskid')),
+      (coating === 'nonskid' && job.answers.panel.surface.value.endsWith('nonskid')),
   );
   return [
     { code: 'resin', title: 'Bonding and laminating', limits: resinLimits(job.resin, hardener) },
@@ -23,7 +23,7 @@ export function gateGroups(job: Job, hardener: string): readonly GateGroup[] {
       title: coating.name,
       limits: coatingLimits(coating),
     })),
-    ...(job.shelter.value === 'open'
+    ...(job.answers.conditions.shelter.value === 'open'
       ? [
           {
             code: 'dry-deck',

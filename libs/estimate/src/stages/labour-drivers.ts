@@ -3,7 +3,7 @@ import { assumed, derived, productOf, sumOf, type Figure } from '#lib/provenance
 import type { DriverAmounts, OperationFlags } from '#lib/work';
 import { fraction, m, m2, m2FromMm2, mm2, type In } from '#lib/units';
 import type { ZoneCondition } from '../job/defect-record.js';
-import { commonPractice } from '../job/defaults.js';
+import { commonPractice } from '#lib/asking';
 import type { Job } from '../job/job.js';
 import type { LaminateWork } from './laminate-stage.js';
 import type { ScopeWork } from './scope-stage.js';
@@ -142,13 +142,13 @@ function fairedArea(
   { openedArea, taperBandArea }: ScopeWork['plan']['figures'],
   laminate: LaminateWork,
 ): Figure<'m2'> {
-  if (job.skin.value === 're-bed') return laminate.largestPlyM2;
+  if (job.answers.method.skin.value === 're-bed') return laminate.largestPlyM2;
   return sumOf('m2', 'area to fair', { opened: openedArea, taperBand: taperBandArea });
 }
 
 function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
   const panel = m2FromMm2(mm2(panelAreaMm2(job)));
-  switch (job.finish.value) {
+  switch (job.answers.method.finish.value) {
     case 'patch':
       return productOf('m2', 'area to finish', { faired: fairedM2, blend: blendFactor });
     case 'panel':
@@ -181,7 +181,9 @@ function panelAreaMm2({ record: { panel } }: Job): number {
 }
 
 const nonskidArea = (job: Job, finishM2: Figure<'m2'>): Figure<'m2'> => {
-  const hasNonskid = job.surface.value === 'painted-nonskid' || job.surface.value === 'moulded-nonskid';
+  const hasNonskid =
+    job.answers.panel.surface.value === 'painted-nonskid' ||
+    job.answers.panel.surface.value === 'moulded-nonskid';
   const share = assumed('1', fraction(hasNonskid ? 0.75 : 0), 'share of the finish that is nonskid', {
     at: '/panel/surface',
     because: hasNonskid
@@ -193,7 +195,7 @@ const nonskidArea = (job: Job, finishM2: Figure<'m2'>): Figure<'m2'> => {
 };
 
 const liningArea = (job: Job, openedArea: Figure<'m2'>): Figure<'m2'> => {
-  const factor = job.accessBelow.value === 'lined' ? 1.3 : 0;
+  const factor = job.answers.panel.accessBelow.value === 'lined' ? 1.3 : 0;
   return productOf('m2', 'lining to take out', {
     opened: openedArea,
     reach: assumed('1', fraction(factor), 'lining taken out over opened area', {
@@ -306,7 +308,7 @@ export function flagsOf(job: Job, { plan }: ScopeWork, needsProps: boolean): Ope
   const isBare = plan.fittings.length === 0 && job.record.panel.camberRadiusMm === undefined;
   return {
     ...circumstancesOf(job),
-    skin: job.skin.value,
+    skin: job.answers.method.skin.value,
     condition: worstCondition(job.record.zones?.map(({ condition }) => condition)),
     props: needsProps ? 'needed' : 'not-needed',
     panel: isBare && plan.openedAreaM2 > LARGE_FLAT_M2 ? 'large-flat' : 'usual',
@@ -323,13 +325,13 @@ export const injectionFlags = (job: Job): OperationFlags => ({
 });
 
 const circumstancesOf = (job: Job): Omit<OperationFlags, 'skin' | 'condition' | 'props' | 'panel'> => ({
-  access: job.access.value,
-  press: job.press.value,
-  shelter: job.shelter.value,
-  below: job.accessBelow.value,
-  skill: job.workers.value,
-  finish: job.access.value === 'from-above' ? 'painted' : 'none',
-  nonskid: job.surface.value.endsWith('nonskid') ? 'yes' : 'no',
+  access: job.answers.method.access.value,
+  press: job.answers.method.press.value,
+  shelter: job.answers.conditions.shelter.value,
+  below: job.answers.panel.accessBelow.value,
+  skill: job.answers.crew.skill.value,
+  finish: job.answers.method.access.value === 'from-above' ? 'painted' : 'none',
+  nonskid: job.answers.panel.surface.value.endsWith('nonskid') ? 'yes' : 'no',
   berth: job.record.conditions?.isAfloat === true ? 'afloat' : 'ashore',
 });
 

@@ -42,7 +42,14 @@ const hoursFigure = ({ title, hours, cite }: OperationHours): Figure<'h'> =>
     inputs: {},
   });
 
-function crewDaysFor({ numbers: { people, hoursPerDay } }: Job, total: Figure<'h'>): Figure<'d'> {
+function crewDaysFor(
+  {
+    answers: {
+      crew: { people, hoursPerDay },
+    },
+  }: Job,
+  total: Figure<'h'>,
+): Figure<'d'> {
   const perDay = productOf<string>('h/d', 'crew hours in a day', { people, hoursPerDay });
   return derived<'d'>('d', inDays(total.value / perDay.value), 'days of the crew', {
     formula: 'labour.crew-days',

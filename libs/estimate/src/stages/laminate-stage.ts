@@ -51,7 +51,7 @@ export interface LaminateWork {
 
 /** The laminate that closes the openings: a new skin, or tapes over the cut of the old one. */
 export const laminateFor = (job: Job, scope: ScopeWork, around: PanelAround): Outcome<LaminateWork> =>
-  job.skin.value === 'relay' ? relaid(job, scope, around) : rebedded(job, scope, around.skins);
+  job.answers.method.skin.value === 'relay' ? relaid(job, scope, around) : rebedded(job, scope, around.skins);
 
 function relaid(job: Job, { plan }: ScopeWork, around: PanelAround): Outcome<LaminateWork> {
   const { skins } = around;
@@ -75,7 +75,7 @@ function relaid(job: Job, { plan }: ScopeWork, around: PanelAround): Outcome<Lam
       opening: openingRegion(plan),
       oldThicknessMm: workedSkin(job, skins).workedMm.value,
       plies,
-      taperRatio: job.numbers.taperRatio.value,
+      taperRatio: job.answers.method.taperRatio.value,
       soundSkin: plan.retained.concat(openingRegion(plan)),
     });
     return laid.ok ? success(relaidWork(job, { laid: laid.value, search, choice, isRelaxed })) : laid;
@@ -175,15 +175,21 @@ function scheduleRequest(job: Job, skins: OldSkins): Outcome<ScheduleRequest> {
       resin: resinConstantsOf(job.resin),
       method: plyMethodName,
       panel: {
-        core: { thicknessMm: job.numbers.coreMm.value, youngMPa: oldCoreOf(job).inPlaneModulusMPa.value },
-        newCore: { thicknessMm: job.numbers.coreMm.value, youngMPa: job.core.inPlaneModulusMPa.value },
+        core: {
+          thicknessMm: job.answers.core.thicknessMm.value,
+          youngMPa: oldCoreOf(job).inPlaneModulusMPa.value,
+        },
+        newCore: {
+          thicknessMm: job.answers.core.thicknessMm.value,
+          youngMPa: job.core.inPlaneModulusMPa.value,
+        },
         otherSkin: {
           thicknessMm: otherMm.value,
           alongNPerMm: other.measure.alongNPerMm,
           acrossNPerMm: other.measure.acrossNPerMm,
         },
       },
-      limits: { taperRatio: job.numbers.taperRatio.value },
+      limits: { taperRatio: job.answers.method.taperRatio.value },
     }),
   );
 }
@@ -220,7 +226,7 @@ function rebedded(job: Job, { plan }: ScopeWork, skins: OldSkins): Outcome<Lamin
     const closed = closingPlies({
       skinThicknessMm: skinMm,
       opening: openingRegion(plan),
-      taperRatio: job.numbers.taperRatio.value,
+      taperRatio: job.answers.method.taperRatio.value,
       plies,
       roomMm: roomBeside(job, plan),
     });

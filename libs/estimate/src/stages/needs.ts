@@ -4,7 +4,7 @@ import type { OperationFlags } from '#lib/work';
 import type { ResinDemand, StepDemand } from '#lib/resin';
 import type { DriverQuantities, JobFlag, NeedRequest } from '#lib/takeoff';
 import { fraction, kg, m, m2, mFromMm, mm } from '#lib/units';
-import { commonPractice } from '../job/defaults.js';
+import { commonPractice } from '#lib/asking';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
@@ -183,7 +183,7 @@ function massNeed(
 }
 
 function coatingNeeds({ job, quantities }: NeedContext): readonly NeedRequest[] {
-  if (job.access.value === 'from-below') return [];
+  if (job.answers.method.access.value === 'from-below') return [];
   const coatings = materialsOf(job.catalogue, 'coating');
   const first = (kind: Coating['coating']): readonly Coating[] =>
     coatings.filter(({ coating }) => coating === kind).slice(0, 1);
@@ -290,8 +290,10 @@ export const consumableFlagsOf = (
   skin: OperationFlags['skin'],
 ): readonly JobFlag[] => [
   ...(skin === 'inject' ? [] : [skin]),
-  job.press.value,
+  job.answers.method.press.value,
   job.resin.chemistry === 'epoxy' ? 'epoxy' : 'polyester',
-  ...(job.access.value === 'from-below' ? ['from-below' as const] : ['paint' as const]),
-  ...(job.access.value === 'from-above' && quantities.nonskidM2.value > 0 ? ['nonskid' as const] : []),
+  ...(job.answers.method.access.value === 'from-below' ? ['from-below' as const] : ['paint' as const]),
+  ...(job.answers.method.access.value === 'from-above' && quantities.nonskidM2.value > 0
+    ? ['nonskid' as const]
+    : []),
 ];

@@ -51,7 +51,7 @@ export const craftOf = ({ record: { craft } }: Job): CraftForPanel | undefined =
 export const asBuilt = (job: Job, { outer, inner }: OldSkins): SandwichValues => ({
   outer: oldSkinValues(outer),
   inner: oldSkinValues(inner),
-  core: coreValues(oldCoreOf(job), job.numbers.coreMm.value),
+  core: coreValues(oldCoreOf(job), job.answers.core.thicknessMm.value),
 });
 
 export interface Repair {
@@ -63,7 +63,7 @@ export interface Repair {
 
 export function repairedWith(job: Job, { skins, coreMm, schedule }: Repair): SandwichValues {
   const fresh = schedule === undefined ? undefined : newSkinValues(job, schedule);
-  const isFromAbove = job.access.value === 'from-above';
+  const isFromAbove = job.answers.method.access.value === 'from-above';
   return {
     outer: isFromAbove && fresh !== undefined ? fresh : oldSkinValues(skins.outer),
     inner: !isFromAbove && fresh !== undefined ? fresh : oldSkinValues(skins.inner),
@@ -135,7 +135,7 @@ const coreValues = (core: CoreSheet, thicknessMm: number): SandwichValues['core'
 /** The catalogue's core of the old core's type nearest to it in density. */
 export const oldCoreOf = (job: Job) =>
   materialsOf(job.catalogue, 'core')
-    .filter(({ coreType }) => coreType === job.oldCoreType.value)
+    .filter(({ coreType }) => coreType === job.answers.core.coreType.value)
     .sort(
       (a, b) =>
         Math.abs(a.densityKgPerM3.value - wantedDensity(job)) -

@@ -93,7 +93,7 @@ function servicesFor(
     ...lines,
     ...yardLines(
       {
-        shelter: job.shelter.value,
+        shelter: job.answers.conditions.shelter.value,
         days: yardDays(labour, calendar),
         labourH: labour.likelyH,
         openedM2: quantities.openedM2,

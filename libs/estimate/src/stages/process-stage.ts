@@ -26,8 +26,8 @@ export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outc
     resin: job.resin,
     fillers: materialsOf(job.catalogue, 'filler'),
     steps,
-    temperatureC: job.numbers.temperatureC.value,
-    people: job.numbers.people.value,
+    temperatureC: job.answers.conditions.temperatureC.value,
+    people: job.answers.crew.people.value,
     ...(job.record.method?.pumpResinMlPerStroke === undefined
       ? {}
       : { pumpResinMlPerStroke: job.record.method.pumpResinMlPerStroke }),
@@ -36,7 +36,7 @@ export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outc
   const cure = planCure({
     resin: job.resin,
     hardener: batches.value.resin.hardener,
-    temperature: { kind: 'constant', temperatureC: job.numbers.temperatureC.value },
+    temperature: { kind: 'constant', temperatureC: job.answers.conditions.temperatureC.value },
   });
   return cure.ok
     ? success({ batches: batches.value, cure: cure.value })
@@ -61,18 +61,18 @@ export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan
       lengthMm,
       widthMm,
       perimeterM: largest.cutLengthM,
-      prefer: job.press.value,
-      altitudeM: job.numbers.altitudeM.value,
+      prefer: job.answers.method.press.value,
+      altitudeM: job.answers.conditions.altitudeM.value,
       // Round the opening the deck is still a sandwich: the skin alone spans the opening, or the bay where that is shorter.
       innerSkin: { thicknessMm: otherSkinMm(job), spanMm: Math.min(lengthMm, widthMm, ...bayOf(job)) },
-      canPropFromBelow: job.accessBelow.value !== 'none',
+      canPropFromBelow: job.answers.panel.accessBelow.value !== 'none',
       ...(job.record.panel.camberRadiusMm === undefined
         ? {}
         : {
             camber: {
               radiusMm: job.record.panel.camberRadiusMm,
               pieceLengthMm: Math.sqrt(job.core.largestPieceM2.value) * 1000,
-              thicknessMm: job.numbers.coreMm.value,
+              thicknessMm: job.answers.core.thicknessMm.value,
               modulusMPa: job.core.inPlaneModulusMPa.value,
             },
           }),
@@ -84,13 +84,13 @@ export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan
 /** Nothing that presses a deck presses harder than the air. */
 const MOST_PRESSURE_KPA = 100;
 
-const tooTight = ({ record, numbers }: Job, { requiredKPa }: BondPressurePlan) =>
+const tooTight = ({ record, answers }: Job, { requiredKPa }: BondPressurePlan) =>
   problem('not-supported', '/panel/camberRadiusMm', {
-    why: `core of ${numbers.coreMm.value} mm needs ${requiredKPa.toFixed(0)} kPa to be bent to a radius of ${record.panel.camberRadiusMm ?? 0} mm, more than the air can press: take a scored core, or a larger radius if the deck is flatter`,
+    why: `core of ${answers.core.thicknessMm.value} mm needs ${requiredKPa.toFixed(0)} kPa to be bent to a radius of ${record.panel.camberRadiusMm ?? 0} mm, more than the air can press: take a scored core, or a larger radius if the deck is flatter`,
   });
 
-const otherSkinMm = ({ access, numbers }: Job): number =>
-  access.value === 'from-above' ? numbers.innerSkinMm.value : numbers.outerSkinMm.value;
+const otherSkinMm = ({ answers: { method, innerSkin, outerSkin } }: Job): number =>
+  (method.access.value === 'from-above' ? innerSkin : outerSkin).thicknessMm.value;
 
 type Sections = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'findings' | 'bondPressure' | 'gates'>;
 
@@ -149,7 +149,7 @@ export const processSection = (job: Job, { batches }: ProcessWork, press: BondPr
   },
   gates: gateGroups(job, batches.resin.hardener).map(({ title, limits }) => ({
     step: title,
-    requires: requirementsOf(limits, job.shelter.value).map(({ text }) => text),
+    requires: requirementsOf(limits, job.answers.conditions.shelter.value).map(({ text }) => text),
   })),
 });
 

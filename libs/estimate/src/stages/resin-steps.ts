@@ -36,7 +36,7 @@ function beddingSteps({ job, scope: { plan }, core, quantities }: ResinContext):
             step: 'undercut',
             lengthM: quantities.cutM.value,
             widthMm: undercutReachMm,
-            heightMm: job.numbers.coreMm.value,
+            heightMm: job.answers.core.thicknessMm.value,
           },
         ]
       : [];
@@ -75,7 +75,7 @@ function closingSteps({
     arealMassGPerM2: fabric.arealMassGPerM2.value,
     fibreMassFraction,
   }));
-  if (job.skin.value === 'relay') {
+  if (job.answers.method.skin.value === 'relay') {
     return [
       { step: 'top-laminate', plies },
       { step: 'weave-fill', areaM2: quantities.fairedM2.value, coats: 3 },
@@ -92,7 +92,7 @@ function closingSteps({
     {
       step: 'cut-kerf',
       lengthM: quantities.cutM.value,
-      heightMm: job.numbers.outerSkinMm.value + job.numbers.coreMm.value,
+      heightMm: job.answers.outerSkin.thicknessMm.value + job.answers.core.thicknessMm.value,
     },
     { step: 'closing-plies', plies },
   ];
@@ -107,7 +107,9 @@ function pottingStep({ job, scope: { plan } }: ResinContext): readonly ResinStep
       ({ id }) => job.record.fittings?.find((fitting) => fitting.id === id)?.holeDiameterMm ?? USUAL_HOLE_MM,
     ),
   );
-  return [{ step: 'potting', holes, diameterMm: widest * OVERSIZE, depthMm: job.numbers.coreMm.value }];
+  return [
+    { step: 'potting', holes, diameterMm: widest * OVERSIZE, depthMm: job.answers.core.thicknessMm.value },
+  ];
 }
 
 /** Fairing compound is a product of its own; resin is thickened for it only where none is priced. */
@@ -115,7 +117,7 @@ function fairingStep({ job, quantities }: ResinContext): readonly ResinStepReque
   const isSold = job.catalogue.materials.some(
     (material) => material.kind === 'coating' && material.coating === 'fairing-compound',
   );
-  return isSold || job.access.value === 'from-below'
+  return isSold || job.answers.method.access.value === 'from-below'
     ? []
     : [{ step: 'fairing', areaM2: quantities.fairedM2.value }];
 }

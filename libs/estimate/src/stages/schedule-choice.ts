@@ -49,7 +49,7 @@ function judgeOf(job: Job, { skins, coreMm }: PanelAround): Judge | undefined {
   const [lengthXMm, widthYMm] = bayOf(job);
   const craft = craftOf(job);
   const outcome = restorationOf({
-    panel: { lengthXMm, widthYMm, edges: job.edges.value },
+    panel: { lengthXMm, widthYMm, edges: job.answers.panel.edges.value },
     asBuilt: asBuilt(job, skins),
     ...(craft === undefined ? {} : { craft }),
   });

@@ -27,21 +27,21 @@ const nothingFound =
 const nothingToCut = 'nothing is left to cut out; draw each zone as large as the bad core was found';
 
 export function openingRequestOf(
-  { record, skin, access, numbers }: Job,
+  { record, answers: { outerSkin, innerSkin, core, method } }: Job,
   zones: readonly ZoneShape[],
 ): OpeningRequest {
   return {
     panel: record.panel,
-    outerSkin: { thicknessMm: numbers.outerSkinMm.value },
-    innerSkin: { thicknessMm: numbers.innerSkinMm.value },
-    core: { thicknessMm: numbers.coreMm.value },
+    outerSkin: { thicknessMm: outerSkin.thicknessMm.value },
+    innerSkin: { thicknessMm: innerSkin.thicknessMm.value },
+    core: { thicknessMm: core.thicknessMm.value },
     zones,
     ...(record.fittings === undefined ? {} : { fittings: record.fittings }),
     ...(record.survey === undefined ? {} : { survey: record.survey }),
     method: {
-      skin: skin.value,
-      access: access.value,
-      taperRatio: numbers.taperRatio.value,
+      skin: method.skin.value,
+      access: method.access.value,
+      taperRatio: method.taperRatio.value,
       ...(record.method?.cutMarginMm === undefined ? {} : { cutMarginMm: record.method.cutMarginMm }),
       ...(record.method?.flangeMm === undefined ? {} : { flangeMm: record.method.flangeMm }),
     },

@@ -73,20 +73,20 @@ export function pliesOf(
 
 /** The skin that is opened and closed again, and the one that stays. */
 export const workedSkin = (job: Job, skins: OldSkins) =>
-  job.access.value === 'from-above'
+  job.answers.method.access.value === 'from-above'
     ? {
         worked: skins.outer,
         other: skins.inner,
-        workedMm: job.numbers.outerSkinMm,
-        otherMm: job.numbers.innerSkinMm,
+        workedMm: job.answers.outerSkin.thicknessMm,
+        otherMm: job.answers.innerSkin.thicknessMm,
         record: job.record.outerSkin,
         at: '/outerSkin',
       }
     : {
         worked: skins.inner,
         other: skins.outer,
-        workedMm: job.numbers.innerSkinMm,
-        otherMm: job.numbers.outerSkinMm,
+        workedMm: job.answers.innerSkin.thicknessMm,
+        otherMm: job.answers.outerSkin.thicknessMm,
         record: job.record.innerSkin,
         at: '/innerSkin',
       };

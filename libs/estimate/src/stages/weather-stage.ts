@@ -135,7 +135,7 @@ function stepsOf(
     steps: gated.map((operation) => weatherStep(job, calendar, operation)),
     resin: job.resin,
     hardener: process.batches.resin.hardener,
-    shelter: job.shelter.value,
+    shelter: job.answers.conditions.shelter.value,
     forecast,
     workTimes: workTimes({ crew: crewOf(job) }),
     ...(warmth === undefined ? {} : { warmth }),
@@ -214,7 +214,7 @@ function curesOf(
         step: task.title,
         startAt: task.endAt,
         ...(warmth === undefined ? {} : { warmth }),
-        temperature: { kind: 'hourly', forecast, elsewhereDeckC: job.numbers.temperatureC.value },
+        temperature: { kind: 'hourly', forecast, elsewhereDeckC: job.answers.conditions.temperatureC.value },
       }),
       (cure): CureInWeather => ({
         task,
@@ -236,7 +236,7 @@ export const minuteOf = (at: string): string => at.slice(0, 16).replace('T', ' '
 /** What a reader of the dates has to know about the forecast behind them. */
 function notesOn(context: WeatherContext, outlook: Outlook, sky: Sky): readonly string[] {
   const { job, calendar } = context;
-  const stated = `the ${job.numbers.temperatureC.origin.kind === 'entered' ? 'stated' : 'assumed'} ${job.numbers.temperatureC.value.toFixed(1)} degC`;
+  const stated = `the ${job.answers.conditions.temperatureC.origin.kind === 'entered' ? 'stated' : 'assumed'} ${job.answers.conditions.temperatureC.value.toFixed(1)} degC`;
   const startMs = Date.parse(
     calendar.tasks.reduce(
       (first, { startAt }) => (Date.parse(startAt) < Date.parse(first) ? startAt : first),
@@ -269,7 +269,7 @@ const POT_MARGIN_K = 3;
 
 /** Pots are sized for one temperature; a bonding step that the calendar puts on a warmer deck shortens their life. */
 function potNotes({ job, calendar }: WeatherContext, sky: Sky): readonly string[] {
-  const plannedC = job.numbers.temperatureC.value;
+  const plannedC = job.answers.conditions.temperatureC.value;
   return calendar.tasks
     .filter(({ gate, waitKind }) => gate === 'resin' && waitKind === 'cure')
     .flatMap(({ title, startAt }) => {

@@ -2,7 +2,7 @@ import { pointer, problem, type Problem } from '#lib/kernel';
 import { assumed, computeChecked, defineFormula, type Cite, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import type { MapSettings } from '../extent-request.js';
-import { rangeProblem } from '../openings/rules.js';
+import { optionalFaults } from '#lib/asking';
 import type { Survey } from '../reading.js';
 import { ratesBehind, READINGS_BEFOREHAND, type HammerRates } from './hammer-rates.js';
 import { normalQuantile } from './normal.js';
@@ -89,19 +89,19 @@ export function settingProblems(map: MapSettings = {}): readonly Problem[] {
   const proof = { from: 1e-6, upTo: 1e6, unit: '(odds)' };
   const { plug = {}, sounding = {} } = map.odds ?? {};
   return [
-    ...rangeProblem(map.cutProbability, '/map/cutProbability', chance),
-    ...rangeProblem(map.usualBadShare, '/map/usualBadShare', chance),
-    ...rangeProblem(map.draws, '/map/draws', { from: 100, upTo: 5000, unit: 'draws' }),
-    ...rangeProblem(map.seed, '/map/seed', { from: 0, upTo: 4_294_967_295, unit: '(whole number)' }),
+    ...optionalFaults('/map/cutProbability', map.cutProbability, chance),
+    ...optionalFaults('/map/usualBadShare', map.usualBadShare, chance),
+    ...optionalFaults('/map/draws', map.draws, { from: 100, upTo: 5000, unit: 'draws' }),
+    ...optionalFaults('/map/seed', map.seed, { from: 0, upTo: 4_294_967_295, unit: '(whole number)' }),
     ...contourProblems(map.contourProbabilities ?? [], chance),
     ...Object.entries(plug).flatMap(([name, value]) =>
-      rangeProblem(value, pointer('/map/odds/plug', name), proof),
+      optionalFaults(pointer('/map/odds/plug', name), value, proof),
     ),
     ...Object.entries(sounding).flatMap(([name, value]) =>
-      rangeProblem(value, pointer('/map/odds/sounding', name), odd),
+      optionalFaults(pointer('/map/odds/sounding', name), value, odd),
     ),
-    ...rangeProblem(map.odds?.meterWet, '/map/odds/meterWet', odd),
-    ...rangeProblem(map.odds?.unreliableShare, '/map/odds/unreliableShare', {
+    ...optionalFaults('/map/odds/meterWet', map.odds?.meterWet, odd),
+    ...optionalFaults('/map/odds/unreliableShare', map.odds?.unreliableShare, {
       from: 0,
       upTo: 1,
       unit: '(share)',
@@ -118,7 +118,7 @@ const contourProblems = (
   probabilities.length > MOST_CONTOURS
     ? [problem('too-many', '/map/contourProbabilities', { count: probabilities.length, most: MOST_CONTOURS })]
     : probabilities.flatMap((probability, index) =>
-        rangeProblem(probability, pointer('/map/contourProbabilities', index), chance),
+        optionalFaults(pointer('/map/contourProbabilities', index), probability, chance),
       );
 
 /** Every default that the map of this survey rests on. */

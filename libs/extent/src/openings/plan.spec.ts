@@ -301,7 +301,7 @@ describe('bad input', () => {
             ],
           },
         ],
-        method: { flangeMm: 5 },
+        method: { flangeMm: -5 },
         fittings: [{ id: 'f', kind: 'cleat', at: [Number.NaN, 0] }],
       }),
     ).toEqual([

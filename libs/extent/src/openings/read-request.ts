@@ -2,8 +2,15 @@ import { andThen, pointer, problem, refusal, success, type Outcome, type Problem
 import { readPoint, type Region } from '#lib/geometry';
 import { problemsOf, readPanel, readZones, type ZonesRead } from '../panel-reading.js';
 import { fittingKinds } from './fittings.js';
+import {
+  coreThicknessAsked,
+  fittingBaseAsked,
+  fittingHolesAsked,
+  skinThicknessAsked,
+} from '../deck-asked.js';
 import type { FittingOnDeck, OpeningRequest } from './request.js';
-import { rangeProblem, ruleProblems } from './rules.js';
+import { ruleProblems } from './rules.js';
+import { optionalFaults, within } from '#lib/asking';
 
 export interface ReadRequest extends ZonesRead {
   readonly panel: Region;
@@ -27,9 +34,9 @@ export function readOpeningRequest(request: OpeningRequest): Outcome<ReadRequest
 }
 
 const thicknessProblems = ({ outerSkin, innerSkin, core }: OpeningRequest): readonly Problem[] => [
-  ...rangeProblem(outerSkin.thicknessMm, '/outerSkin/thicknessMm', { from: 0.1, upTo: 60, unit: 'mm' }),
-  ...rangeProblem(innerSkin.thicknessMm, '/innerSkin/thicknessMm', { from: 0.1, upTo: 60, unit: 'mm' }),
-  ...rangeProblem(core.thicknessMm, '/core/thicknessMm', { from: 1, upTo: 200, unit: 'mm' }),
+  ...optionalFaults('/outerSkin/thicknessMm', outerSkin.thicknessMm, within(skinThicknessAsked)),
+  ...optionalFaults('/innerSkin/thicknessMm', innerSkin.thicknessMm, within(skinThicknessAsked)),
+  ...optionalFaults('/core/thicknessMm', core.thicknessMm, within(coreThicknessAsked)),
 ];
 
 function fittingProblems(fittings: readonly FittingOnDeck[]): readonly Problem[] {
@@ -45,8 +52,8 @@ function fittingProblems(fittings: readonly FittingOnDeck[]): readonly Problem[]
         ? []
         : [problem('not-one-of', `${here}/kind`, { value: kind, choices: fittingKinds.join(', ') })]),
       ...problemsOf(readPoint(at, `${here}/at`)),
-      ...rangeProblem(holes, `${here}/holes`, { from: 0, upTo: 200, unit: 'holes' }),
-      ...rangeProblem(baseMm, `${here}/baseMm`, { from: 1, upTo: 3000, unit: 'mm' }),
+      ...optionalFaults(`${here}/holes`, holes, within(fittingHolesAsked)),
+      ...optionalFaults(`${here}/baseMm`, baseMm, within(fittingBaseAsked)),
     ];
   });
 }

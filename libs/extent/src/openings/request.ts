@@ -1,4 +1,5 @@
 import type { Place, Survey } from '../reading.js';
+import type { OpeningMethod, OpeningRules } from './rules.js';
 
 /** A panel of deck: its edge, the holes in it, and the lines it rests on. */
 export interface PanelShape {
@@ -55,35 +56,4 @@ export interface OpeningRequest {
   readonly survey?: Survey;
   readonly method?: OpeningMethod;
   readonly rules?: OpeningRules;
-}
-
-export interface OpeningMethod {
-  readonly skin?: 're-bed' | 'relay';
-  readonly access?: 'from-above' | 'from-below';
-  readonly taperRatio?: number;
-  readonly cutMarginMm?: number;
-  readonly flangeMm?: number;
-}
-
-/** Rules of the trade that the caller may set. */
-export interface OpeningRules {
-  readonly cornerRadiusMm?: number;
-  /** How far past the skin the saw is set. */
-  readonly depthMarginMm?: number;
-  /** Core left between the saw and the inner skin at the very least. */
-  readonly innerSkinClearanceMm?: number;
-  /** No cut along a support nearer than this. */
-  readonly supportClearanceMm?: number;
-  /** How far core can be reamed out under skin that stays. */
-  readonly undercutReachMm?: number;
-  /** Fittings within this distance of an opening are taken into the scope. */
-  readonly fittingReachMm?: number;
-  /** Largest skin piece that can be bedded before the resin gels. */
-  readonly bondableAreaM2?: number;
-  readonly bondableLengthMm?: number;
-  /** Hours that decide between one opening and two, and between shapes. */
-  readonly cutHPerM?: number;
-  readonly openedHPerM2?: number;
-  readonly openingH?: number;
-  readonly cornerH?: number;
 }

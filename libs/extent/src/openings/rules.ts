@@ -1,175 +1,211 @@
-import { assumed, entered, type Cite, type Figure } from '#lib/provenance';
-import { problem, type Problem } from '#lib/kernel';
-import { inUnit } from '../in-unit.js';
-import type { OpeningRequest, OpeningRules } from './request.js';
+import {
+  ask,
+  askPart,
+  askWhich,
+  commonPractice,
+  fromMemory,
+  practice,
+  settle,
+  type AnswersTo,
+  type Questions,
+  type Settlement,
+} from '#lib/asking';
+import { Defect, isKnown, type Problem } from '#lib/kernel';
+import type { Figure } from '#lib/provenance';
 
-const commonPractice: Cite = { source: 'COMMON-PRACTICE' };
-const fromMemory: Cite = { source: 'FROM-MEMORY' };
+/** What a taper is asked as; a room that knows the skin has a better default than this room. */
+export const taperRatioAsked = {
+  unit: '1',
+  meaning: 'taper ratio, length to one of thickness',
+  range: { from: 3, upTo: 100 },
+} as const;
 
-interface Rule {
-  readonly unit: string;
-  readonly meaning: string;
-  /** The field that sets it. */
-  readonly at: string;
-  readonly value: number;
-  readonly from: number;
-  readonly upTo: number;
-  readonly because: string;
-  readonly cite: Cite;
-}
+/** What the skin method is asked as; the same holds of its default. */
+export const skinMethodAsked = {
+  meaning: 'what becomes of the skin',
+  description: 'Bond the lifted skin back, or laminate a new one.',
+  choices: ['re-bed', 'relay'],
+} as const;
 
-/** Every rule with its default, the range it may be set to, and where the default comes from. */
-export const openingRules = {
-  cutMarginMm: {
+/** How the deck is opened, as the caller may choose. */
+export const openingMethodQuestions = {
+  skin: askWhich({
+    ...skinMethodAsked,
+    otherwise: practice('relay', 'a new laminate gives the soundest skin'),
+  }),
+  access: askWhich({
+    meaning: 'side from which the deck is opened',
+    choices: ['from-above', 'from-below'],
+    otherwise: practice(
+      'from-above',
+      'most decks are opened from above: the work is face down and the resin stays where it is put',
+    ),
+  }),
+  cutMarginMm: ask({
     unit: 'mm',
     meaning: 'margin of the cut beyond the bad core',
-    at: '/method/cutMarginMm',
-    value: 75,
-    from: 0,
-    upTo: 500,
-    because: 'a few inches all round, 50 to 100 mm, past the sound boundary',
-    cite: commonPractice,
-  },
-  flangeMm: {
+    range: { from: 0, upTo: 500 },
+    otherwise: {
+      value: 75,
+      because: 'a few inches past the sound boundary, 50 to 100 mm',
+      cite: commonPractice,
+    },
+  }),
+  flangeMm: ask({
     unit: 'mm',
     meaning: 'sound deck kept at every edge',
-    at: '/method/flangeMm',
-    value: 50,
-    from: 10,
-    upTo: 500,
-    because: 'about 2 in of deck kept round a cut, so that the new laminate can tie in and be faired',
-    cite: commonPractice,
-  },
-  taperRatio: {
-    unit: '1',
-    meaning: 'taper ratio, length to one of thickness',
-    at: '/method/taperRatio',
-    value: 12,
-    from: 3,
-    upTo: 100,
-    because: 'the usual figure for glass decks; in tests of 1:6, 1:12 and 1:20 the best of the three',
-    cite: { source: 'ROTHBARTH-PINTO-2019' },
-  },
-  cornerRadiusMm: {
+    range: { from: 0, upTo: 500 },
+    otherwise: {
+      value: 50,
+      because: 'about 2 in of deck kept round a cut, so that the new laminate can tie in',
+      cite: commonPractice,
+    },
+  }),
+  taperRatio: ask({
+    ...taperRatioAsked,
+    otherwise: {
+      value: 12,
+      because: 'the usual figure for glass decks; in tests of 1:6, 1:12 and 1:20 the best of the three',
+      cite: { source: 'ROTHBARTH-PINTO-2019' },
+    },
+  }),
+};
+
+/** Rules of the trade that the caller may set. */
+export const openingRuleQuestions = {
+  cornerRadiusMm: ask({
     unit: 'mm',
     meaning: 'radius of the corners of the cut',
-    at: '/rules/cornerRadiusMm',
-    value: 40,
-    from: 5,
-    upTo: 300,
-    because: 'rounded corners of 25 to 50 mm do not start cracks',
-    cite: fromMemory,
-  },
-  depthMarginMm: {
+    range: { from: 5, upTo: 300 },
+    otherwise: { value: 40, because: 'rounded corners of 25 to 50 mm do not start cracks', cite: fromMemory },
+  }),
+  depthMarginMm: ask({
     unit: 'mm',
     meaning: 'depth of the saw past the skin',
-    at: '/rules/depthMarginMm',
-    value: 2,
-    from: 0,
-    upTo: 10,
-    because: 'the saw is set to the measured skin and 1 to 3 mm',
-    cite: commonPractice,
-  },
-  innerSkinClearanceMm: {
+    range: { from: 0, upTo: 10 },
+    otherwise: {
+      value: 2,
+      because: 'the saw is set to the measured skin and 1 to 3 mm',
+      cite: commonPractice,
+    },
+  }),
+  innerSkinClearanceMm: ask({
     unit: 'mm',
     meaning: 'core left above the inner skin by the saw',
-    at: '/rules/innerSkinClearanceMm',
-    value: 5,
-    from: 1,
-    upTo: 50,
-    because: 'the saw stops well short of the inner skin',
-    cite: commonPractice,
-  },
-  supportClearanceMm: {
+    range: { from: 1, upTo: 50 },
+    otherwise: { value: 5, because: 'the saw stops well short of the inner skin', cite: commonPractice },
+  }),
+  supportClearanceMm: ask({
     unit: 'mm',
     meaning: 'distance of a cut from a support it runs along',
-    at: '/rules/supportClearanceMm',
-    value: 100,
-    from: 0,
-    upTo: 500,
-    because:
-      'joints do not lie over a bulkhead edge, and joints of skin and core are staggered by 100 mm or more',
-    cite: fromMemory,
-  },
-  undercutReachMm: {
+    range: { from: 0, upTo: 500 },
+    otherwise: {
+      value: 100,
+      because:
+        'joints do not lie over a bulkhead edge, and joints of skin and core are staggered by 100 mm or more',
+      cite: fromMemory,
+    },
+  }),
+  undercutReachMm: ask({
     unit: 'mm',
     meaning: 'reach of reaming under skin that stays',
-    at: '/rules/undercutReachMm',
-    value: 75,
-    from: 0,
-    upTo: 200,
-    because: 'core is reamed out 25 to 75 mm under the sound lip with hooked tools',
-    cite: commonPractice,
-  },
-  fittingReachMm: {
+    range: { from: 0, upTo: 200 },
+    otherwise: {
+      value: 75,
+      because: 'core is reamed out 25 to 75 mm under the sound lip with hooked tools',
+      cite: commonPractice,
+    },
+  }),
+  fittingReachMm: ask({
     unit: 'mm',
     meaning: 'distance within which fittings belong to the job',
-    at: '/rules/fittingReachMm',
-    value: 300,
-    from: 0,
-    upTo: 2000,
-    because: 'a fitting within about a foot of soft core is a likely cause and is re-bedded with it',
-    cite: fromMemory,
-  },
-  cutHPerM: {
+    range: { from: 0, upTo: 2000 },
+    otherwise: {
+      value: 300,
+      because: 'a fitting within about a foot of soft core is a likely cause and is re-bedded with it',
+      cite: fromMemory,
+    },
+  }),
+  cutHPerM: ask({
     unit: 'h/m',
     meaning: 'labour for a metre of cut: mark, saw, ream, taper, close',
-    at: '/rules/cutHPerM',
-    value: 1.45,
-    from: 0,
-    upTo: 50,
-    because: 'cut 0.3, ream 0.3, taper 0.35, close the seam 0.5',
-    cite: fromMemory,
-  },
-  openedHPerM2: {
+    range: { from: 0, upTo: 50 },
+    otherwise: {
+      value: 1.45,
+      because: 'cut 0.3, ream 0.3, taper 0.35, close the seam 0.5',
+      cite: fromMemory,
+    },
+  }),
+  openedHPerM2: ask({
     unit: 'h/m2',
     meaning: 'labour for a square metre of sound deck opened with the rest',
-    at: '/rules/openedHPerM2',
-    value: 16,
-    from: 0,
-    upTo: 200,
-    because: 'lift 4, core out 6, grind 1, fit core 1.3, bed 1.5, new skin 1.8; finishing is by the panel',
-    cite: fromMemory,
-  },
-  openingH: {
+    range: { from: 0, upTo: 200 },
+    otherwise: {
+      value: 16,
+      because: 'lift 4, core out 6, grind 1, fit core 1.3, bed 1.5, new skin 1.8; finishing is by the panel',
+      cite: fromMemory,
+    },
+  }),
+  openingH: ask({
     unit: 'h',
     meaning: 'labour for each opening whatever its size',
-    at: '/rules/openingH',
-    value: 1,
-    from: 0,
-    upTo: 50,
-    because: 'marking out, test holes, moving props and covers',
-    cite: fromMemory,
-  },
-  cornerH: {
+    range: { from: 0, upTo: 50 },
+    otherwise: { value: 1, because: 'marking out, test holes, moving props and covers', cite: fromMemory },
+  }),
+  cornerH: ask({
     unit: 'h',
     meaning: 'labour for each corner of the cut',
-    at: '/rules/cornerH',
-    value: 0.05,
-    from: 0,
-    upTo: 5,
-    because: 'drill or grind the round, set the saw in again',
-    cite: fromMemory,
-  },
-} as const satisfies Readonly<Record<string, Rule>>;
+    range: { from: 0, upTo: 5 },
+    otherwise: { value: 0.05, because: 'drill or grind the round, set the saw in again', cite: fromMemory },
+  }),
+};
 
-type RuleName = keyof typeof openingRules;
+/** How large a skin may be that is bedded back; nobody has to say. */
+export const bondableQuestions = {
+  bondableAreaM2: ask({
+    unit: 'm2',
+    meaning: 'largest skin piece that can be bedded before the resin gels',
+    range: { from: 0.02, upTo: 50 },
+    otherwise: 'unknown',
+  }),
+  bondableLengthMm: ask({
+    unit: 'mm',
+    meaning: 'longest skin piece that can be bedded before the resin gels',
+    range: { from: 150, upTo: 20_000 },
+    otherwise: 'unknown',
+  }),
+};
 
-const ruleNames: readonly RuleName[] = [
-  'cutMarginMm',
-  'flangeMm',
-  'taperRatio',
-  'cornerRadiusMm',
-  'depthMarginMm',
-  'innerSkinClearanceMm',
-  'supportClearanceMm',
-  'undercutReachMm',
-  'fittingReachMm',
-  'cutHPerM',
-  'openedHPerM2',
-  'openingH',
-  'cornerH',
-];
+const method = askPart({
+  meaning: 'how the deck is opened',
+  of: openingMethodQuestions,
+  otherwise: 'defaults',
+});
+
+const questions = {
+  method,
+  rules: askPart({
+    meaning: 'rules of the trade',
+    of: { ...openingRuleQuestions, ...bondableQuestions },
+    otherwise: 'defaults',
+  }),
+};
+
+/** Those of them that are figures in any case. */
+const figureQuestions = {
+  method,
+  rules: askPart({ meaning: 'rules of the trade', of: openingRuleQuestions, otherwise: 'defaults' }),
+};
+
+export type OpeningMethod = AnswersTo<typeof openingMethodQuestions>;
+export type OpeningRules = AnswersTo<typeof openingRuleQuestions & typeof bondableQuestions>;
+
+interface SaidOfOpening {
+  readonly method?: OpeningMethod;
+  readonly rules?: OpeningRules;
+}
+
+type RuleName = 'cutMarginMm' | 'flangeMm' | 'taperRatio' | keyof typeof openingRuleQuestions;
 
 /** The rules in force as plain numbers. */
 export type Rules = Readonly<Record<RuleName, number>> & {
@@ -185,111 +221,40 @@ export type RuleFigures = Readonly<Record<RuleName, Figure>>;
 /** Practice of the trade: a re-used skin longer than this is cut, because it cannot be bedded before the resin gels. */
 export const usualBondable = { lengthMm: 900, areaM2: 0.6 } as const;
 
-const ruleEntries = (): readonly (readonly [RuleName, Rule])[] =>
-  ruleNames.map((name) => [name, openingRules[name]] as const);
-
-export function rulesOf(request: OpeningRequest): Rules {
-  const numbers = { ...defaults, ...given(request) };
-  const skin = request.method?.skin ?? 'relay';
+export function rulesOf(request: SaidOfOpening): Rules {
+  const { method: how, rules } = settled(request, questions);
+  const usual = how.skin.value === 're-bed' ? usualBondable : undefined;
+  const areaM2 = isKnown(rules.bondableAreaM2) ? rules.bondableAreaM2.value : usual?.areaM2;
+  const lengthMm = isKnown(rules.bondableLengthMm) ? rules.bondableLengthMm.value : usual?.lengthMm;
   return {
-    ...numbers,
-    skin,
-    access: request.method?.access ?? 'from-above',
-    ...(skin === 're-bed'
-      ? { bondableAreaM2: usualBondable.areaM2, bondableLengthMm: usualBondable.lengthMm }
-      : {}),
-    ...(request.rules?.bondableAreaM2 === undefined ? {} : { bondableAreaM2: request.rules.bondableAreaM2 }),
-    ...(request.rules?.bondableLengthMm === undefined
-      ? {}
-      : { bondableLengthMm: request.rules.bondableLengthMm }),
+    ...valuesOf(ruleFigures(request)),
+    skin: how.skin.value,
+    access: how.access.value,
+    ...(areaM2 === undefined ? {} : { bondableAreaM2: areaM2 }),
+    ...(lengthMm === undefined ? {} : { bondableLengthMm: lengthMm }),
   };
 }
 
-export function ruleFigures(request: OpeningRequest): RuleFigures {
-  const said: Partial<Record<RuleName, number>> = given(request);
-  return {
-    cutMarginMm: ruleFigure('cutMarginMm', said),
-    flangeMm: ruleFigure('flangeMm', said),
-    taperRatio: ruleFigure('taperRatio', said),
-    cornerRadiusMm: ruleFigure('cornerRadiusMm', said),
-    depthMarginMm: ruleFigure('depthMarginMm', said),
-    innerSkinClearanceMm: ruleFigure('innerSkinClearanceMm', said),
-    supportClearanceMm: ruleFigure('supportClearanceMm', said),
-    undercutReachMm: ruleFigure('undercutReachMm', said),
-    fittingReachMm: ruleFigure('fittingReachMm', said),
-    cutHPerM: ruleFigure('cutHPerM', said),
-    openedHPerM2: ruleFigure('openedHPerM2', said),
-    openingH: ruleFigure('openingH', said),
-    cornerH: ruleFigure('cornerH', said),
-  };
+export function ruleFigures(request: SaidOfOpening): RuleFigures {
+  const { method: how, rules } = settled(request, figureQuestions);
+  const { cutMarginMm, flangeMm, taperRatio } = how;
+  return { cutMarginMm, flangeMm, taperRatio, ...rules };
 }
 
-function ruleFigure(name: RuleName, said: Partial<Record<RuleName, number>>): Figure {
-  const { unit, meaning, at, value, because, cite, from, upTo } = openingRules[name];
-  const stated = said[name];
-  return stated === undefined
-    ? assumed<string>(unit, inUnit(value), meaning, { at, because, cite, low: from, high: upTo })
-    : entered<string>(unit, inUnit(stated), meaning, at);
+/** The bare numbers of named figures. */
+function valuesOf<K extends string>(figures: Readonly<Record<K, Figure>>): Readonly<Record<K, number>> {
+  const pairs = Object.entries<Figure>(figures).map(([name, { value }]): readonly unknown[] => [name, value]);
+  return Object.fromEntries(pairs);
 }
 
 /** Every rule the caller set outside what a deck allows. */
-export function ruleProblems(request: OpeningRequest): readonly Problem[] {
-  const said: Partial<Record<RuleName, number>> = given(request);
-  const { bondableAreaM2, bondableLengthMm } = request.rules ?? {};
-  return [
-    ...ruleEntries().flatMap(([name, { at, from, upTo, unit }]) =>
-      rangeProblem(said[name], at, { from, upTo, unit }),
-    ),
-    ...rangeProblem(bondableAreaM2, '/rules/bondableAreaM2', { from: 0.02, upTo: 50, unit: 'm2' }),
-    ...rangeProblem(bondableLengthMm, '/rules/bondableLengthMm', { from: 150, upTo: 20_000, unit: 'mm' }),
-  ];
-}
-
-export interface NumberRange {
-  readonly from: number;
-  readonly upTo: number;
-  readonly unit: string;
-}
-
-export function rangeProblem(
-  value: number | undefined,
-  at: string,
-  { from, upTo, unit }: NumberRange,
-): readonly Problem[] {
-  if (value === undefined) return [];
-  if (!Number.isFinite(value))
-    return [problem('not-a-number', at, { hint: ` in ${unit}`, value: String(value) })];
-  return value >= from && value <= upTo
-    ? []
-    : [problem('out-of-range', at, { value, range: `between ${from} and ${upTo} ${unit}` })];
-}
-
-function given({ method, rules }: OpeningRequest): Partial<Record<RuleName, number>> {
-  const { cutMarginMm, flangeMm, taperRatio } = method ?? {};
-  const said: readonly (readonly [RuleName, number | undefined])[] = [
-    ['cutMarginMm', cutMarginMm],
-    ['flangeMm', flangeMm],
-    ['taperRatio', taperRatio],
-    ...ruleNames.slice(3).map((name) => [name, ruleOf(rules, name)] as const),
-  ];
-  return Object.fromEntries(said.filter(([, value]) => value !== undefined));
-}
-
-const ruleOf = (rules: OpeningRules | undefined, name: RuleName): number | undefined =>
-  name === 'cutMarginMm' || name === 'flangeMm' || name === 'taperRatio' ? undefined : rules?.[name];
-
-const defaults: Readonly<Record<RuleName, number>> = {
-  cutMarginMm: openingRules.cutMarginMm.value,
-  flangeMm: openingRules.flangeMm.value,
-  taperRatio: openingRules.taperRatio.value,
-  cornerRadiusMm: openingRules.cornerRadiusMm.value,
-  depthMarginMm: openingRules.depthMarginMm.value,
-  innerSkinClearanceMm: openingRules.innerSkinClearanceMm.value,
-  supportClearanceMm: openingRules.supportClearanceMm.value,
-  undercutReachMm: openingRules.undercutReachMm.value,
-  fittingReachMm: openingRules.fittingReachMm.value,
-  cutHPerM: openingRules.cutHPerM.value,
-  openedHPerM2: openingRules.openedHPerM2.value,
-  openingH: openingRules.openingH.value,
-  cornerH: openingRules.cornerH.value,
+export const ruleProblems = (request: SaidOfOpening): readonly Problem[] => {
+  const found = settle(request, questions);
+  return found.ok ? [] : found.problems;
 };
+
+function settled<Q extends Questions>(request: AnswersTo<Q>, asked: Q): Settlement<Q> {
+  const found = settle(request, asked);
+  if (found.ok) return found.value.value;
+  throw new Defect('Rules of an opening were settled before their faults were looked for');
+}

@@ -3,6 +3,7 @@ import type { components } from './schema.js';
 
 export type Area = components['schemas']['Area'];
 export type AsFoundInput = components['schemas']['AsFoundInput'];
+export type AskingAssumption = components['schemas']['AskingAssumption'];
 export type Assumed = components['schemas']['Assumed'];
 export type BackingPlateInput = components['schemas']['BackingPlateInput'];
 export type Basket = components['schemas']['Basket'];
@@ -257,7 +258,6 @@ export type ProbabilityMap = components['schemas']['ProbabilityMap'];
 export type Problem = components['schemas']['Problem'];
 export type ProblemDocument = components['schemas']['ProblemDocument'];
 export type ProblemEntry = components['schemas']['ProblemEntry'];
-export type ProcessAssumption = components['schemas']['ProcessAssumption'];
 export type ProcessSection = components['schemas']['ProcessSection'];
 export type ProvenanceStamp = components['schemas']['ProvenanceStamp'];
 export type Quantiles = components['schemas']['Quantiles'];

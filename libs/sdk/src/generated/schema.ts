@@ -1038,6 +1038,14 @@ export type components = {
             /** @description What is left of the strengths there; absent: 0.1. */
             readonly strengthFraction?: number;
         };
+        /** @description One default that an answer rests on, as a reader of the estimate sees it. */
+        readonly AskingAssumption: {
+            readonly at: string;
+            readonly because: string;
+            readonly meaning: string;
+            readonly source: string;
+            readonly value: string;
+        };
         /** @description Nobody said it; we took a default and say so. `at` is the field that would replace it. */
         readonly Assumed: {
             readonly at: string;
@@ -1224,7 +1232,7 @@ export type components = {
         };
         readonly BatchPlan: {
             readonly adiabaticRiseK: number;
-            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             readonly batches: readonly components["schemas"]["PlannedBatch"][];
             readonly considered: readonly components["schemas"]["HardenerVerdict"][];
             readonly demand: components["schemas"]["ResinDemand"];
@@ -1280,7 +1288,7 @@ export type components = {
         };
         readonly BondPressurePlan: {
             readonly ambientKPa: number;
-            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             readonly availableKPa?: number;
             readonly innerSkin: components["schemas"]["InnerSkinCheck"];
             /** @enum {string} */
@@ -1501,22 +1509,23 @@ export type components = {
             readonly words: string;
         };
         readonly CauseInput: {
-            /** @enum {string} */
+            /**
+             * @description What let the water in.
+             * @enum {string}
+             */
             readonly cause: "leaking-fitting" | "impact" | "construction" | "unknown";
             /**
              * @description What the insurer will ask: sudden, already there, or upkeep.
              * @enum {string}
              */
             readonly causeClass?: "sudden" | "pre-existing" | "maintenance";
+            /** @description Note on the cause. */
             readonly note?: string;
         };
         readonly CauseRecord: {
             /** @enum {string} */
             readonly cause: "construction" | "impact" | "leaking-fitting" | "unknown";
-            /**
-             * @description What the insurer will ask: sudden, already there, or upkeep.
-             * @enum {string}
-             */
+            /** @enum {string} */
             readonly causeClass?: "maintenance" | "pre-existing" | "sudden";
             readonly note?: string;
         };
@@ -1721,25 +1730,29 @@ export type components = {
         };
         readonly Conditions: {
             readonly altitudeM?: number;
-            /** @description Windows, calendar and cures follow it as far as it reaches; elsewhere the stated conditions count. */
             readonly forecast?: components["schemas"]["Forecast"];
             readonly isAfloat?: boolean;
             readonly relativeHumidityPercent?: number;
             /** @enum {string} */
             readonly shelter?: "open" | "shed" | "tent";
             readonly temperatureC?: number;
-            /** @description How much warmer the deck is than the forecast's air. */
             readonly warmth?: components["schemas"]["DeckWarmth"];
         };
         readonly ConditionsInput: {
+            /** @description Altitude. Absent: 0 (most decks are repaired at sea level). */
             readonly altitudeM?: number;
             /** @description With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere. */
             readonly forecast?: components["schemas"]["ForecastInput"];
+            /** @description Whether the boat is afloat. */
             readonly isAfloat?: boolean;
+            /** @description Relative humidity. */
             readonly relativeHumidityPercent?: number;
-            /** @enum {string} */
+            /**
+             * @description Shelter over the work. Absent: tent (an opened deck needs cover; a tent is the least that keeps rain and dew out).
+             * @enum {string}
+             */
             readonly shelter?: "shed" | "tent" | "open";
-            /** @description A number in degC, or text with a unit. */
+            /** @description Working temperature of the deck. */
             readonly temperatureC?: number | string;
             /** @description How much warmer the deck is than the forecast's air. */
             readonly warmth?: components["schemas"]["DeckWarmthInput"];
@@ -2286,17 +2299,23 @@ export type components = {
             readonly shareOfWaterline?: number;
         };
         readonly CraftInput: {
-            /** @enum {string} */
+            /**
+             * @description Kind of craft.
+             * @enum {string}
+             */
             readonly craftType?: "sail" | "motor";
             /**
              * @description Design category.
              * @enum {string}
              */
             readonly designCategory?: "A" | "B" | "C" | "D";
+            /** @description Length of the hull. */
             readonly lengthHullM?: number;
+            /** @description Length of the waterline. */
             readonly lengthWaterlineM?: number;
-            /** @description Loaded mass: kg, or text with a unit. */
+            /** @description Loaded mass. */
             readonly massLoadedKg?: number | string;
+            /** @description Year of building. */
             readonly yearBuilt?: number;
         };
         readonly Crew: {
@@ -2304,20 +2323,25 @@ export type components = {
             readonly people?: number;
             /** @enum {string} */
             readonly skill?: "owner" | "professional";
-            /** @description ISO 8601 date on which work may start. */
             readonly startDate?: string;
             readonly workingDays?: readonly ("fri" | "mon" | "sat" | "sun" | "thu" | "tue" | "wed")[];
         };
         readonly CrewInput: {
+            /** @description Working hours in a day. Absent: 8 (a working day). */
             readonly hoursPerDay?: number;
+            /** @description People at work. Absent: 2 (bedding core and fastening through the deck take two). */
             readonly people?: number;
-            /** @enum {string} */
+            /**
+             * @description Who does the work. Absent: professional (the hours of the catalogue are for a skilled hand).
+             * @enum {string}
+             */
             readonly skill?: "professional" | "owner";
             /**
              * Format: date
              * @description The day on which work may start.
              */
             readonly startDate?: string;
+            /** @description Working days. */
             readonly workingDays?: readonly ("mon" | "tue" | "wed" | "thu" | "fri" | "sat" | "sun")[];
         };
         readonly CriteriaInput: {
@@ -2360,7 +2384,7 @@ export type components = {
                 readonly likely: number;
                 readonly low: number;
             };
-            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             readonly deck: {
                 readonly coldestC: number;
                 readonly meanC: number;
@@ -2552,8 +2576,8 @@ export type components = {
             readonly tentK?: number;
         };
         /**
-         * @description What somebody knows about a soft deck. Only `panel.outline`, one of `zones` and `survey`, and the
-         *     thicknesses are needed; everything else has a default that the estimate lists under `assumptions`.
+         * @description What somebody knows about a soft deck, as its questions ask for it. Only `panel.outline`, one of `zones` and `survey`,
+         *     and the thicknesses are needed; everything else has a default that the estimate lists under `assumptions`.
          *
          *     Lengths in mm, areas in m2, masses in kg, temperatures in degC; points `[xMm, yMm]` in the deck plane.
          */
@@ -2578,24 +2602,42 @@ export type components = {
             readonly zones?: readonly components["schemas"]["ZoneRecord"][];
         };
         readonly DefectRecordInput: {
+            /** @description The cause. */
             readonly cause?: components["schemas"]["CauseInput"];
+            /** @description Conditions of work. */
             readonly conditions?: components["schemas"]["ConditionsInput"];
+            /** @description The old core. */
             readonly core: components["schemas"]["OldCoreInput"];
+            /** @description The craft. */
             readonly craft?: components["schemas"]["CraftInput"];
+            /** @description The crew. */
             readonly crew?: components["schemas"]["CrewInput"];
-            /** @enum {string} */
+            /**
+             * @description How well the extent is known. Absent: sounded-and-metered (a drawn boundary is taken to have been sounded and metered; plugs on both sides of it would narrow the range).
+             * @enum {string}
+             */
             readonly evidence?: "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            /** @description Fittings through the deck. */
             readonly fittings?: readonly components["schemas"]["FittingInput"][];
+            /** @description The inner skin. */
             readonly innerSkin: components["schemas"]["SkinInput"];
+            /** @description Language of documents. */
             readonly locale?: string;
+            /** @description How it is repaired. */
             readonly method?: components["schemas"]["MethodInput"];
+            /** @description The outer skin. */
             readonly outerSkin: components["schemas"]["SkinInput"];
+            /** @description The panel of deck. */
             readonly panel: components["schemas"]["PanelInput"];
+            /** @description Pricing. */
             readonly pricing?: components["schemas"]["PricingInput"];
             /** @description The caller's own reference. */
             readonly reference?: string;
+            /** @description Readings of hammer, meter and plugs. */
             readonly survey?: components["schemas"]["SurveyInput"];
+            /** @description Title. */
             readonly title?: string;
+            /** @description Zones of bad core. */
             readonly zones?: readonly components["schemas"]["ZoneInput"][];
         };
         readonly DepreciationInput: {
@@ -3019,16 +3061,28 @@ export type components = {
             readonly uses: readonly ("bedding" | "filleting" | "potting" | "fairing" | "thickening")[];
         };
         readonly FittingInput: {
-            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            /**
+             * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
+             * @example [
+             *       400,
+             *       300
+             *     ]
+             */
             readonly at: readonly number[];
             /** @description Largest size of its base on deck. */
             readonly baseMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Diameter of its holes. */
             readonly holeDiameterMm?: number | string;
+            /** @description Holes through the deck. */
             readonly holes?: number;
+            /** @description Name of the fitting. */
             readonly id: string;
+            /** @description Whether it leaks. */
             readonly isLeaking?: boolean;
-            /** @enum {string} */
+            /**
+             * @description Kind of fitting.
+             * @enum {string}
+             */
             readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
         };
         /** @description What the job does to one fitting, and why it is in the scope. */
@@ -3054,7 +3108,6 @@ export type components = {
         };
         readonly FittingRecord: {
             readonly at: readonly number[];
-            /** @description Largest size of its base on deck. */
             readonly baseMm?: number;
             readonly holeDiameterMm?: number;
             readonly holes?: number;
@@ -3233,7 +3286,7 @@ export type components = {
             readonly verdict: "fails" | "passes";
         };
         readonly JobCalendar: {
-            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             readonly calendarDays: components["schemas"]["DayRange"];
             readonly criticalChain: readonly string[];
             readonly finish: {
@@ -3693,7 +3746,6 @@ export type components = {
         readonly MethodChoice: {
             /** @enum {string} */
             readonly access?: "from-above" | "from-below";
-            /** @description Code of a core sheet in the catalogue. */
             readonly core?: string;
             readonly cutMarginMm?: number;
             /** @enum {string} */
@@ -3701,7 +3753,6 @@ export type components = {
             readonly flangeMm?: number;
             /** @enum {string} */
             readonly press?: "battens" | "vacuum" | "weights";
-            /** @description What one stroke of the resin pump gives, ml; the cards then count strokes. Weighed and measured without pumps when absent. */
             readonly pumpResinMlPerStroke?: number;
             readonly resin?: string;
             /** @enum {string} */
@@ -3710,26 +3761,39 @@ export type components = {
             readonly wholeDeckAreaM2?: number;
         };
         readonly MethodInput: {
-            /** @enum {string} */
+            /**
+             * @description Side from which the deck is opened. Absent: from-above (most decks are opened from above: the work is face down and the resin stays where it is put).
+             * @enum {string}
+             */
             readonly access?: "from-above" | "from-below";
             /** @description Code of a core sheet in the catalogue. */
             readonly core?: string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Margin of the cut beyond the bad core. Absent: 75 (a few inches past the sound boundary, 50 to 100 mm). */
             readonly cutMarginMm?: number | string;
-            /** @enum {string} */
+            /**
+             * @description How far the finish goes. Absent: panel (a patch inside a panel shows; a panel ends at natural edges).
+             * @enum {string}
+             */
             readonly finish?: "patch" | "panel" | "whole-deck";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Sound deck kept at every edge. Absent: 50 (about 2 in of deck kept round a cut, so that the new laminate can tie in). */
             readonly flangeMm?: number | string;
-            /** @enum {string} */
+            /**
+             * @description What presses the core down. Absent: weights (needs no fastening into the deck and no airtight inner skin).
+             * @enum {string}
+             */
             readonly press?: "weights" | "battens" | "vacuum";
             /** @description What one stroke of the resin pump gives; the batch cards then count strokes. */
             readonly pumpResinMlPerStroke?: number;
             /** @description Code of a resin system in the catalogue. */
             readonly resin?: string;
-            /** @enum {string} */
+            /**
+             * @description Bond the lifted skin back, or laminate a new one.
+             * @enum {string}
+             */
             readonly skin?: "re-bed" | "relay";
+            /** @description Taper ratio, length to one of thickness. */
             readonly taperRatio?: number;
-            /** @description A number in m2, or text with a unit. */
+            /** @description Area of the whole deck. */
             readonly wholeDeckAreaM2?: number | string;
         };
         /** @description When something may be done: likely, with the band of the spec and of the temperature law. */
@@ -3875,7 +3939,6 @@ export type components = {
             };
         };
         readonly OldCore: {
-            /** @description From the inner skin to the underside of the outer skin, where somebody measured it: the core with its old bond lines. */
             readonly cavityMm?: number;
             /** @enum {string} */
             readonly coreType?: "cross-linked-foam" | "end-grain-balsa" | "linear-foam" | "marine-plywood" | "san-foam";
@@ -3885,11 +3948,15 @@ export type components = {
         readonly OldCoreInput: {
             /** @description From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines. */
             readonly cavityMm?: number | string;
-            /** @enum {string} */
+            /**
+             * @description Kind of the old core. Absent: end-grain-balsa (the commonest deck core; a plug would tell).
+             * @enum {string}
+             */
             readonly coreType?: "end-grain-balsa" | "cross-linked-foam" | "san-foam" | "linear-foam" | "marine-plywood";
+            /** @description Density of the old core. */
             readonly densityKgPerM3?: number;
             /**
-             * @description Thickness of the old core: mm, or text with a unit.
+             * @description Thickness of the core: mm, or text with a unit.
              * @example 1/2 in
              */
             readonly thicknessMm: number | string;
@@ -3986,20 +4053,20 @@ export type components = {
         };
         readonly OpeningMethodInput: {
             /**
-             * @description Absent: from-above.
+             * @description Side from which the deck is opened. Absent: from-above (most decks are opened from above: the work is face down and the resin stays where it is put).
              * @enum {string}
              */
             readonly access?: "from-above" | "from-below";
-            /** @description The margin of the cut beyond the bad core; absent: 75 (a few inches all round, 50 to 100 mm, past the sound boundary). */
+            /** @description Margin of the cut beyond the bad core. Absent: 75 (a few inches past the sound boundary, 50 to 100 mm). */
             readonly cutMarginMm?: number | string;
-            /** @description The sound deck kept at every edge; absent: 50 (about 2 in of deck kept round a cut, so that the new laminate can tie in and be faired). */
+            /** @description Sound deck kept at every edge. Absent: 50 (about 2 in of deck kept round a cut, so that the new laminate can tie in). */
             readonly flangeMm?: number | string;
             /**
-             * @description Bond the lifted skin back, or laminate a new one; absent: relay.
+             * @description Bond the lifted skin back, or laminate a new one. Absent: relay (a new laminate gives the soundest skin).
              * @enum {string}
              */
             readonly skin?: "re-bed" | "relay";
-            /** @description The taper ratio, length to one of thickness; absent: 12 (the usual figure for glass decks; in tests of 1:6, 1:12 and 1:20 the best of the three). */
+            /** @description Taper ratio, length to one of thickness. Absent: 12 (the usual figure for glass decks; in tests of 1:6, 1:12 and 1:20 the best of the three). */
             readonly taperRatio?: number;
         };
         /** @description Where to saw, how deep, what to ream out, what stays, and what does not fit. */
@@ -4044,28 +4111,28 @@ export type components = {
         };
         readonly OpeningRulesInput: {
             /** @description Largest skin piece that can be bedded before the resin gels. */
-            readonly bondableAreaM2?: number;
+            readonly bondableAreaM2?: number | string;
             /** @description Longest skin piece that can be bedded before the resin gels. */
             readonly bondableLengthMm?: number | string;
-            /** @description The labour for each corner of the cut; absent: 0.05 (drill or grind the round, set the saw in again). */
+            /** @description Labour for each corner of the cut. Absent: 0.05 (drill or grind the round, set the saw in again). */
             readonly cornerH?: number;
-            /** @description The radius of the corners of the cut; absent: 40 (rounded corners of 25 to 50 mm do not start cracks). */
+            /** @description Radius of the corners of the cut. Absent: 40 (rounded corners of 25 to 50 mm do not start cracks). */
             readonly cornerRadiusMm?: number | string;
-            /** @description The labour for a metre of cut: mark, saw, ream, taper, close; absent: 1.45 (cut 0.3, ream 0.3, taper 0.35, close the seam 0.5). */
+            /** @description Labour for a metre of cut: mark, saw, ream, taper, close. Absent: 1.45 (cut 0.3, ream 0.3, taper 0.35, close the seam 0.5). */
             readonly cutHPerM?: number;
-            /** @description The depth of the saw past the skin; absent: 2 (the saw is set to the measured skin and 1 to 3 mm). */
+            /** @description Depth of the saw past the skin. Absent: 2 (the saw is set to the measured skin and 1 to 3 mm). */
             readonly depthMarginMm?: number | string;
-            /** @description The distance within which fittings belong to the job; absent: 300 (a fitting within about a foot of soft core is a likely cause and is re-bedded with it). */
+            /** @description Distance within which fittings belong to the job. Absent: 300 (a fitting within about a foot of soft core is a likely cause and is re-bedded with it). */
             readonly fittingReachMm?: number | string;
-            /** @description The core left above the inner skin by the saw; absent: 5 (the saw stops well short of the inner skin). */
+            /** @description Core left above the inner skin by the saw. Absent: 5 (the saw stops well short of the inner skin). */
             readonly innerSkinClearanceMm?: number | string;
-            /** @description The labour for a square metre of sound deck opened with the rest; absent: 16 (lift 4, core out 6, grind 1, fit core 1.3, bed 1.5, new skin 1.8; finishing is by the panel). */
+            /** @description Labour for a square metre of sound deck opened with the rest. Absent: 16 (lift 4, core out 6, grind 1, fit core 1.3, bed 1.5, new skin 1.8; finishing is by the panel). */
             readonly openedHPerM2?: number;
-            /** @description The labour for each opening whatever its size; absent: 1 (marking out, test holes, moving props and covers). */
+            /** @description Labour for each opening whatever its size. Absent: 1 (marking out, test holes, moving props and covers). */
             readonly openingH?: number;
-            /** @description The distance of a cut from a support it runs along; absent: 100 (joints do not lie over a bulkhead edge, and joints of skin and core are staggered by 100 mm or more). */
+            /** @description Distance of a cut from a support it runs along. Absent: 100 (joints do not lie over a bulkhead edge, and joints of skin and core are staggered by 100 mm or more). */
             readonly supportClearanceMm?: number | string;
-            /** @description The reach of reaming under skin that stays; absent: 75 (core is reamed out 25 to 75 mm under the sound lip with hooked tools). */
+            /** @description Reach of reaming under skin that stays. Absent: 75 (core is reamed out 25 to 75 mm under the sound lip with hooked tools). */
             readonly undercutReachMm?: number | string;
         };
         readonly OpeningsRequest: {
@@ -4087,12 +4154,16 @@ export type components = {
             readonly zones?: readonly components["schemas"]["OpeningZoneInput"][];
         };
         readonly OpeningZoneInput: {
-            /** @enum {string} */
+            /**
+             * @description Condition of the core.
+             * @enum {string}
+             */
             readonly condition?: "wet-rotten" | "wet-bonded" | "dry-debonded";
             /** @description Sound core inside the zone. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
+            /** @description Name of the zone. */
             readonly id: string;
-            /** @description The region of bad core. */
+            /** @description The region of bad core.. */
             readonly outline: readonly (readonly number[])[];
         };
         readonly OpenSkinAnswer: {
@@ -4346,17 +4417,24 @@ export type components = {
             readonly washerMm?: number | string;
         };
         readonly PanelInput: {
-            /** @enum {string} */
+            /**
+             * @description Access from below. Absent: lined (most decks have a lining that comes down before work and goes back after it).
+             * @enum {string}
+             */
             readonly accessBelow?: "open" | "lined" | "none";
             /** @description Radius of the camber; absent means flat. */
             readonly camberRadiusMm?: number | string;
-            /** @enum {string} */
+            /**
+             * @description How the panel is held at its edges. Absent: simply-supported (gives the larger deflection, so the comparison errs on the safe side).
+             * @enum {string}
+             */
             readonly edges?: "simply-supported" | "clamped";
-            /** @description Hatches and other openings in the deck. */
+            /** @description Hatches and other openings in the deck.. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
+            /** @description Name of the panel. */
             readonly name?: string;
             /**
-             * @description The edge of the panel, from support to support.
+             * @description The edge of the panel, from support to support..
              * @example [
              *       [
              *         0,
@@ -4377,32 +4455,28 @@ export type components = {
              *     ]
              */
             readonly outline: readonly (readonly number[])[];
-            /** @description Lines the deck rests on: no joint of core or skin over them. */
+            /** @description Lines the deck rests on: no joint of core or skin over them.. */
             readonly supports?: readonly components["schemas"]["SupportLineInput"][];
-            /** @enum {string} */
+            /**
+             * @description Surface of the deck. Absent: painted-nonskid (the usual surface of an older deck).
+             * @enum {string}
+             */
             readonly surface?: "smooth-paint" | "painted-nonskid" | "moulded-nonskid" | "planked";
             /** @description What lies below: each brings its caution and its checks. */
             readonly under?: readonly ("wiring" | "fuel-tank" | "water-tank" | "hoses" | "lining" | "insulation")[];
         };
         readonly PanelRecord: {
-            /**
-             * @description Height clear for a person below.
-             * @enum {string}
-             */
+            /** @enum {string} */
             readonly accessBelow?: "lined" | "none" | "open";
-            /** @description Radius of the deck's camber; absent means flat. */
             readonly camberRadiusMm?: number;
             /** @enum {string} */
             readonly edges?: "clamped" | "simply-supported";
-            /** @description Hatches and other openings in the deck. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
             readonly name?: string;
             readonly outline: readonly (readonly number[])[];
-            /** @description Lines the deck rests on (bulkheads, beams): no joint of core or skin over them. */
             readonly supports?: readonly components["schemas"]["SupportLine"][];
             /** @enum {string} */
             readonly surface?: "moulded-nonskid" | "painted-nonskid" | "planked" | "smooth-paint";
-            /** @description What lies below: each brings its caution and its checks. */
             readonly under?: readonly ("fuel-tank" | "hoses" | "insulation" | "lining" | "water-tank" | "wiring")[];
         };
         /** @description The panel as built, as found, opened and repaired, under the same loads. A comparison, never a design approval. */
@@ -4810,9 +4884,7 @@ export type components = {
             readonly validTo: string;
         };
         readonly PricingChoice: {
-            /** @description Absent: P80 minus the point estimate. */
             readonly contingencyPercent?: number;
-            /** @description Wear of the parts that are replaced, where an insurer pays their worth: it is shown beside the price and changes none of it. */
             readonly depreciation?: components["schemas"]["DepreciationTerms"];
             readonly labourRates?: string;
             readonly priceList?: string;
@@ -4824,9 +4896,13 @@ export type components = {
             readonly contingencyPercent?: number;
             /** @description Wear of the parts that are replaced; shown beside the price, which it does not change. */
             readonly depreciation?: components["schemas"]["DepreciationInput"];
+            /** @description Labour rates. */
             readonly labourRates?: string;
+            /** @description Price list. */
             readonly priceList?: string;
+            /** @description Draws of the simulation. */
             readonly samples?: number;
+            /** @description Seed of the simulation. */
             readonly seed?: number;
         };
         readonly ProbabilityContour: {
@@ -4903,14 +4979,6 @@ export type components = {
              */
             readonly pointer?: string;
             readonly title: string;
-        };
-        /** @description One default that an answer rests on, as a reader of the estimate sees it. */
-        readonly ProcessAssumption: {
-            readonly at: string;
-            readonly because: string;
-            readonly meaning: string;
-            readonly source: string;
-            readonly value: string;
         };
         readonly ProcessSection: {
             readonly batches: readonly components["schemas"]["BatchCard"][];
@@ -5140,7 +5208,7 @@ export type components = {
             readonly wasteFraction?: number;
         };
         readonly ResinDemand: {
-            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             readonly hardener: string;
             readonly mixedDensityGPerCm3: number;
             readonly partsByMass: number;
@@ -5651,7 +5719,6 @@ export type components = {
             readonly thicknessMm: number | string;
         };
         readonly SkinRecord: {
-            /** @description Known plies, from the face of the skin inwards; otherwise a stated guess from thickness. */
             readonly plies?: readonly {
                 readonly material: string;
             }[];
@@ -6006,11 +6073,26 @@ export type components = {
             readonly to: readonly number[];
         };
         readonly SupportLineInput: {
-            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            /**
+             * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
+             * @example [
+             *       400,
+             *       300
+             *     ]
+             */
             readonly from: readonly number[];
-            /** @enum {string} */
+            /**
+             * @description What it is.
+             * @enum {string}
+             */
             readonly kind: "hull-joint" | "coaming" | "hatch" | "toe-rail" | "bulkhead" | "beam" | "other";
-            /** @description [xMm, yMm]: x forward, y to starboard, in the deck plane. */
+            /**
+             * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
+             * @example [
+             *       400,
+             *       300
+             *     ]
+             */
             readonly to: readonly number[];
         };
         readonly Survey: {
@@ -6193,7 +6275,7 @@ export type components = {
             };
         };
         readonly WeatherPlan: {
-            readonly assumptions: readonly components["schemas"]["ProcessAssumption"][];
+            readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             readonly hours: readonly components["schemas"]["WeatherHour"][];
             readonly steps: readonly components["schemas"]["StepWeather"][];
         };
@@ -6333,10 +6415,14 @@ export type components = {
             readonly name?: string;
         };
         readonly ZoneInput: {
-            /** @enum {string} */
+            /**
+             * @description Condition of the core.
+             * @enum {string}
+             */
             readonly condition?: "wet-rotten" | "wet-bonded" | "dry-debonded";
+            /** @description Name of the zone. */
             readonly id: string;
-            /** @description The region of bad core. */
+            /** @description The region of bad core.. */
             readonly outline: readonly (readonly number[])[];
         };
         readonly ZoneRecord: {

@@ -1,15 +1,9 @@
-import { problem, type Problem } from '#lib/kernel';
-import { rangeInWords } from '#lib/provenance';
+import { liesWithin, problem, rangeInWords, type Problem, type Range } from '#lib/kernel';
+
 import { exampleOf, readQuantity, siUnitOf, unitsOf, type Dimension, type QuantityFault } from '#lib/units';
 import { Field, shownValue, type Said } from './field.js';
 
-/** Limits of a number: `above` and `below` exclude the limit, `from` and `upTo` include it. */
-export interface Range {
-  readonly above?: number;
-  readonly from?: number;
-  readonly below?: number;
-  readonly upTo?: number;
-}
+export type { Range };
 
 /** A length: a number in mm, or text with a unit such as "5/8 in" or "2 ft 3 in". The room receives mm. */
 export const Length = (said: Range & Said = {}): PropertyDecorator => typed('length', said);
@@ -28,7 +22,7 @@ export const Speed = (said: Range & Said = {}): PropertyDecorator => typed('spee
 export const Num = (said: Range & Said & { readonly unit?: string } = {}): PropertyDecorator =>
   Field({
     ...said,
-    expected: `a number, ${rangeInWords({ ...said, symbol: '', meaning: '', unit: said.unit ?? '1' })}`,
+    expected: `a number, ${rangeInWords(said, said.unit ?? '1')}`,
     check: (value) => numberFaults(value, said, said.unit ?? '1'),
     schema: { ...described(said), ...numberSchema(said) },
   });
@@ -103,19 +97,9 @@ export function numberFaults(value: unknown, range: Range, unit: string): readon
     return [
       problem('not-a-number', '', { hint: unit === '1' ? '' : ` in ${unit}`, value: shownValue(value) }),
     ];
-  const isInside =
-    (range.above === undefined || value > range.above) &&
-    (range.from === undefined || value >= range.from) &&
-    (range.below === undefined || value < range.below) &&
-    (range.upTo === undefined || value <= range.upTo);
-  return isInside
+  return liesWithin(value, range)
     ? []
-    : [
-        problem('out-of-range', '', {
-          value,
-          range: rangeInWords({ ...range, symbol: '', meaning: '', unit }),
-        }),
-      ];
+    : [problem('out-of-range', '', { value, range: rangeInWords(range, unit) })];
 }
 
 const described = ({ description, example }: Said) => ({

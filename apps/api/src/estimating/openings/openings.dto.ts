@@ -1,5 +1,7 @@
 import {
-  openingRules,
+  bondableQuestions,
+  openingMethodQuestions,
+  openingRuleQuestions,
   type EvidenceGrade,
   type ExtentAndOpeningsRequest,
   type MapSettings,
@@ -15,105 +17,60 @@ import {
   SurveyDto,
   ZoneDto,
 } from '../../inputs/defect-record.dto.js';
-import { Length, Num, Nums, OneOf, Outlines, Part, Parts, Whole } from '../../edge/dto/index.js';
-
-const {
-  cutMarginMm,
-  flangeMm,
-  taperRatio,
-  cornerRadiusMm,
-  depthMarginMm,
-  innerSkinClearanceMm,
-  supportClearanceMm,
-  undercutReachMm,
-  fittingReachMm,
-  cutHPerM,
-  openedHPerM2,
-  openingH,
-  cornerH,
-} = openingRules;
-
-/** What is said of a rule: its meaning, and the default that stands when it is absent. */
-const rule = ({
-  meaning,
-  value,
-  from,
-  upTo,
-  because,
-}: {
-  readonly meaning: string;
-  readonly value: number;
-  readonly from: number;
-  readonly upTo: number;
-  readonly because: string;
-}) => ({ optional: true, from, upTo, description: `The ${meaning}; absent: ${value} (${because}).` });
+import { Asked, Num, Nums, OneOf, Outlines, Part, Parts, Whole } from '../../edge/dto/index.js';
 
 export class OpeningMethodDto implements OpeningMethod {
-  @OneOf(['re-bed', 'relay'], {
-    optional: true,
-    description: 'Bond the lifted skin back, or laminate a new one; absent: relay.',
-  })
+  @Asked(openingMethodQuestions.skin)
   readonly skin?: OpeningMethod['skin'];
 
-  @OneOf(['from-above', 'from-below'], { optional: true, description: 'Absent: from-above.' })
+  @Asked(openingMethodQuestions.access)
   readonly access?: OpeningMethod['access'];
 
-  @Num(rule(taperRatio))
+  @Asked(openingMethodQuestions.taperRatio)
   readonly taperRatio?: number;
 
-  @Length(rule(cutMarginMm))
+  @Asked(openingMethodQuestions.cutMarginMm)
   readonly cutMarginMm?: number;
 
-  @Length(rule(flangeMm))
+  @Asked(openingMethodQuestions.flangeMm)
   readonly flangeMm?: number;
 }
 
 export class OpeningRulesDto implements OpeningRules {
-  @Length(rule(cornerRadiusMm))
+  @Asked(openingRuleQuestions.cornerRadiusMm)
   readonly cornerRadiusMm?: number;
 
-  @Length(rule(depthMarginMm))
+  @Asked(openingRuleQuestions.depthMarginMm)
   readonly depthMarginMm?: number;
 
-  @Length(rule(innerSkinClearanceMm))
+  @Asked(openingRuleQuestions.innerSkinClearanceMm)
   readonly innerSkinClearanceMm?: number;
 
-  @Length(rule(supportClearanceMm))
+  @Asked(openingRuleQuestions.supportClearanceMm)
   readonly supportClearanceMm?: number;
 
-  @Length(rule(undercutReachMm))
+  @Asked(openingRuleQuestions.undercutReachMm)
   readonly undercutReachMm?: number;
 
-  @Length(rule(fittingReachMm))
+  @Asked(openingRuleQuestions.fittingReachMm)
   readonly fittingReachMm?: number;
 
-  @Num({
-    optional: true,
-    from: 0.02,
-    upTo: 50,
-    unit: 'm2',
-    description: 'Largest skin piece that can be bedded before the resin gels.',
-  })
+  @Asked(bondableQuestions.bondableAreaM2)
   readonly bondableAreaM2?: number;
 
-  @Length({
-    optional: true,
-    from: 150,
-    upTo: 20_000,
-    description: 'Longest skin piece that can be bedded before the resin gels.',
-  })
+  @Asked(bondableQuestions.bondableLengthMm)
   readonly bondableLengthMm?: number;
 
-  @Num(rule(cutHPerM))
+  @Asked(openingRuleQuestions.cutHPerM)
   readonly cutHPerM?: number;
 
-  @Num(rule(openedHPerM2))
+  @Asked(openingRuleQuestions.openedHPerM2)
   readonly openedHPerM2?: number;
 
-  @Num(rule(openingH))
+  @Asked(openingRuleQuestions.openingH)
   readonly openingH?: number;
 
-  @Num(rule(cornerH))
+  @Asked(openingRuleQuestions.cornerH)
   readonly cornerH?: number;
 }
 

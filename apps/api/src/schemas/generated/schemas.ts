@@ -34,6 +34,34 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "holes"
     ]
   },
+  "AskingAssumption": {
+    "type": "object",
+    "description": "One default that an answer rests on, as a reader of the estimate sees it.",
+    "properties": {
+      "at": {
+        "type": "string"
+      },
+      "meaning": {
+        "type": "string"
+      },
+      "value": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "at",
+      "meaning",
+      "value",
+      "because",
+      "source"
+    ]
+  },
   "Assumed": {
     "type": "object",
     "description": "Nobody said it; we took a default and say so. `at` is the field that would replace it.",
@@ -513,7 +541,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/ProcessAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         }
       }
     },
@@ -578,7 +606,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/ProcessAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         }
       }
     },
@@ -941,8 +969,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maintenance",
           "pre-existing",
           "sudden"
-        ],
-        "description": "What the insurer will ask: sudden, already there, or upkeep."
+        ]
       },
       "note": {
         "type": "string"
@@ -1484,10 +1511,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Conditions": {
     "type": "object",
     "properties": {
-      "temperatureC": {
+      "relativeHumidityPercent": {
         "type": "number"
       },
-      "relativeHumidityPercent": {
+      "temperatureC": {
         "type": "number"
       },
       "shelter": {
@@ -1505,12 +1532,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "boolean"
       },
       "forecast": {
-        "$ref": "#/components/schemas/Forecast",
-        "description": "Windows, calendar and cures follow it as far as it reaches; elsewhere the stated conditions count."
+        "$ref": "#/components/schemas/Forecast"
       },
       "warmth": {
-        "$ref": "#/components/schemas/DeckWarmth",
-        "description": "How much warmer the deck is than the forecast's air."
+        "$ref": "#/components/schemas/DeckWarmth"
       }
     }
   },
@@ -2708,8 +2733,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "startDate": {
-        "type": "string",
-        "description": "ISO 8601 date on which work may start."
+        "type": "string"
       },
       "workingDays": {
         "type": "array",
@@ -2873,7 +2897,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/ProcessAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         }
       }
     },
@@ -3154,16 +3178,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "DefectRecord": {
     "type": "object",
-    "description": "What somebody knows about a soft deck. Only `panel.outline`, one of `zones` and `survey`, and the\nthicknesses are needed; everything else has a default that the estimate lists under `assumptions`.\n\nLengths in mm, areas in m2, masses in kg, temperatures in degC; points `[xMm, yMm]` in the deck plane.",
+    "description": "What somebody knows about a soft deck, as its questions ask for it. Only `panel.outline`, one of `zones` and `survey`,\nand the thicknesses are needed; everything else has a default that the estimate lists under `assumptions`.\n\nLengths in mm, areas in m2, masses in kg, temperatures in degC; points `[xMm, yMm]` in the deck plane.",
     "properties": {
-      "title": {
-        "type": "string"
-      },
-      "reference": {
-        "type": "string"
-      },
-      "craft": {
-        "$ref": "#/components/schemas/Craft"
+      "core": {
+        "$ref": "#/components/schemas/OldCore"
       },
       "panel": {
         "$ref": "#/components/schemas/PanelRecord"
@@ -3174,8 +3192,29 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "innerSkin": {
         "$ref": "#/components/schemas/SkinRecord"
       },
-      "core": {
-        "$ref": "#/components/schemas/OldCore"
+      "title": {
+        "type": "string"
+      },
+      "reference": {
+        "type": "string"
+      },
+      "cause": {
+        "$ref": "#/components/schemas/CauseRecord"
+      },
+      "pricing": {
+        "$ref": "#/components/schemas/PricingChoice"
+      },
+      "method": {
+        "$ref": "#/components/schemas/MethodChoice"
+      },
+      "conditions": {
+        "$ref": "#/components/schemas/Conditions"
+      },
+      "crew": {
+        "$ref": "#/components/schemas/Crew"
+      },
+      "locale": {
+        "type": "string"
       },
       "zones": {
         "type": "array",
@@ -3200,30 +3239,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "sounded-and-metered"
         ]
       },
-      "cause": {
-        "$ref": "#/components/schemas/CauseRecord"
-      },
-      "method": {
-        "$ref": "#/components/schemas/MethodChoice"
-      },
-      "conditions": {
-        "$ref": "#/components/schemas/Conditions"
-      },
-      "crew": {
-        "$ref": "#/components/schemas/Crew"
-      },
-      "pricing": {
-        "$ref": "#/components/schemas/PricingChoice"
-      },
-      "locale": {
-        "type": "string"
+      "craft": {
+        "$ref": "#/components/schemas/Craft"
       }
     },
     "required": [
+      "core",
       "panel",
       "outerSkin",
-      "innerSkin",
-      "core"
+      "innerSkin"
     ]
   },
   "DepreciationTerms": {
@@ -4391,9 +4415,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "FittingRecord": {
     "type": "object",
     "properties": {
-      "id": {
-        "type": "string"
-      },
       "kind": {
         "type": "string",
         "enum": [
@@ -4419,6 +4440,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "minItems": 2,
         "maxItems": 2
       },
+      "id": {
+        "type": "string"
+      },
       "holes": {
         "type": "number"
       },
@@ -4426,17 +4450,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "baseMm": {
-        "type": "number",
-        "description": "Largest size of its base on deck."
+        "type": "number"
       },
       "isLeaking": {
         "type": "boolean"
       }
     },
     "required": [
-      "id",
       "kind",
-      "at"
+      "at",
+      "id"
     ]
   },
   "FittingScope": {
@@ -4868,7 +4891,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/ProcessAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         }
       },
       "notes": {
@@ -5768,18 +5791,30 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "MethodChoice": {
     "type": "object",
     "properties": {
-      "skin": {
-        "type": "string",
-        "enum": [
-          "re-bed",
-          "relay"
-        ]
+      "core": {
+        "type": "string"
+      },
+      "resin": {
+        "type": "string"
       },
       "access": {
         "type": "string",
         "enum": [
           "from-above",
           "from-below"
+        ]
+      },
+      "cutMarginMm": {
+        "type": "number"
+      },
+      "flangeMm": {
+        "type": "number"
+      },
+      "skin": {
+        "type": "string",
+        "enum": [
+          "re-bed",
+          "relay"
         ]
       },
       "press": {
@@ -5790,16 +5825,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "weights"
         ]
       },
-      "core": {
-        "type": "string",
-        "description": "Code of a core sheet in the catalogue."
-      },
-      "resin": {
-        "type": "string"
-      },
       "pumpResinMlPerStroke": {
-        "type": "number",
-        "description": "What one stroke of the resin pump gives, ml; the cards then count strokes. Weighed and measured without pumps when absent."
+        "type": "number"
       },
       "finish": {
         "type": "string",
@@ -5813,12 +5840,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "taperRatio": {
-        "type": "number"
-      },
-      "cutMarginMm": {
-        "type": "number"
-      },
-      "flangeMm": {
         "type": "number"
       }
     }
@@ -6058,8 +6079,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "cavityMm": {
-        "type": "number",
-        "description": "From the inner skin to the underside of the outer skin, where somebody measured it: the core with its old bond lines."
+        "type": "number"
       },
       "coreType": {
         "type": "string",
@@ -6675,9 +6695,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "PanelRecord": {
     "type": "object",
     "properties": {
-      "name": {
-        "type": "string"
-      },
       "outline": {
         "type": "array",
         "items": {
@@ -6688,6 +6705,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "minItems": 2,
           "maxItems": 2
         }
+      },
+      "name": {
+        "type": "string"
       },
       "holes": {
         "type": "array",
@@ -6701,15 +6721,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "minItems": 2,
             "maxItems": 2
           }
-        },
-        "description": "Hatches and other openings in the deck."
+        }
       },
       "supports": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/SupportLine"
-        },
-        "description": "Lines the deck rests on (bulkheads, beams): no joint of core or skin over them."
+        }
       },
       "edges": {
         "type": "string",
@@ -6719,8 +6737,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ]
       },
       "camberRadiusMm": {
-        "type": "number",
-        "description": "Radius of the deck's camber; absent means flat."
+        "type": "number"
       },
       "under": {
         "type": "array",
@@ -6734,8 +6751,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "water-tank",
             "wiring"
           ]
-        },
-        "description": "What lies below: each brings its caution and its checks."
+        }
       },
       "accessBelow": {
         "type": "string",
@@ -6743,8 +6759,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "lined",
           "none",
           "open"
-        ],
-        "description": "Height clear for a person below."
+        ]
       },
       "surface": {
         "type": "string",
@@ -7657,8 +7672,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string"
       },
       "contingencyPercent": {
-        "type": "number",
-        "description": "Absent: P80 minus the point estimate."
+        "type": "number"
       },
       "seed": {
         "type": "number"
@@ -7667,8 +7681,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "depreciation": {
-        "$ref": "#/components/schemas/DepreciationTerms",
-        "description": "Wear of the parts that are replaced, where an insurer pays their worth: it is shown beside the price and changes none of it."
+        "$ref": "#/components/schemas/DepreciationTerms"
       }
     }
   },
@@ -7827,34 +7840,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "code",
       "at",
       "facts"
-    ]
-  },
-  "ProcessAssumption": {
-    "type": "object",
-    "description": "One default that an answer rests on, as a reader of the estimate sees it.",
-    "properties": {
-      "at": {
-        "type": "string"
-      },
-      "meaning": {
-        "type": "string"
-      },
-      "value": {
-        "type": "string"
-      },
-      "because": {
-        "type": "string"
-      },
-      "source": {
-        "type": "string"
-      }
-    },
-    "required": [
-      "at",
-      "meaning",
-      "value",
-      "because",
-      "source"
     ]
   },
   "ProcessSection": {
@@ -8328,7 +8313,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/ProcessAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         }
       }
     },
@@ -9323,8 +9308,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "required": [
             "material"
           ]
-        },
-        "description": "Known plies, from the face of the skin inwards; otherwise a stated guess from thickness."
+        }
       }
     },
     "required": [
@@ -10439,13 +10423,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "values": {
         "type": "object",
         "properties": {
+          "labourH": {
+            "type": "number"
+          },
           "cost": {
             "type": "number"
           },
           "p80": {
-            "type": "number"
-          },
-          "labourH": {
             "type": "number"
           },
           "days": {
@@ -10550,7 +10534,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions": {
         "type": "array",
         "items": {
-          "$ref": "#/components/schemas/ProcessAssumption"
+          "$ref": "#/components/schemas/AskingAssumption"
         }
       }
     },
@@ -10827,9 +10811,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "ZoneRecord": {
     "type": "object",
     "properties": {
-      "id": {
-        "type": "string"
-      },
       "outline": {
         "type": "array",
         "items": {
@@ -10841,6 +10822,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maxItems": 2
         }
       },
+      "id": {
+        "type": "string"
+      },
       "condition": {
         "type": "string",
         "enum": [
@@ -10851,8 +10835,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     },
     "required": [
-      "id",
-      "outline"
+      "outline",
+      "id"
     ]
   }
 };

@@ -1,0 +1,86 @@
+import type { Form, ListQuestion, PartQuestion, Question, Questions } from '#lib/asking';
+import { Defect } from '#lib/kernel';
+import type { DtoClass, Said } from './field.js';
+import { CalendarDate, Flag, OneOf, Part, Parts, SomeOf, Text } from './plain-fields.js';
+import { ArealMass, Area, Length, Mass, Num, Speed, Temperature, Whole, type Range } from './quantities.js';
+
+/**
+ * A field of a request, all of it taken from the question it answers: bounds, choices, unit, whether it may be left out,
+ * what is taken then, and the words of the contract.
+ */
+export function Asked({ form, ...question }: Question): PropertyDecorator {
+  const said = saidOf(question);
+  switch (form.kind) {
+    case 'number':
+      return numberField(form, said);
+    case 'choice':
+      return OneOf(form.choices, said);
+    case 'choices':
+      return SomeOf(form.choices, { ...said, least: form.least, most: form.most });
+    case 'text':
+      return Text({ ...said, ...form });
+    case 'flag':
+      return Flag(said);
+    case 'date':
+      return CalendarDate(said);
+    default:
+      throw new Defect(`"${question.meaning}" has parts of its own: name their class`);
+  }
+}
+
+/** An object of the request, by the class that reads it. */
+export const AskedPart = <Q extends Questions>(
+  question: PartQuestion<Q, unknown>,
+  type: () => DtoClass,
+): PropertyDecorator => Part(type, saidOf(question));
+
+/** A list of such objects. */
+export function AskedParts<Q extends Questions>(
+  question: ListQuestion<Q, unknown>,
+  type: () => DtoClass,
+): PropertyDecorator {
+  const { least, most } = question;
+  return Parts(type, { ...saidOf(question), least, most });
+}
+
+/** What the contract says of a question whose form a field of its own knows, such as an outline. */
+export const saidOf = ({
+  meaning,
+  description,
+  example,
+  otherwise,
+}: Pick<Question, 'meaning' | 'description' | 'example' | 'otherwise'>): Said => ({
+  optional: otherwise !== undefined,
+  description: `${description ?? sentenceOf(meaning)}${defaultInWords(otherwise)}`,
+  ...(example === undefined ? {} : { example }),
+});
+
+const sentenceOf = (meaning: string): string => `${meaning.charAt(0).toUpperCase()}${meaning.slice(1)}.`;
+
+/** A default that depends on other answers is said with the answer, not with the contract. */
+function defaultInWords(otherwise: unknown): string {
+  if (!isDefault(otherwise)) return '';
+  return ` Absent: ${String(otherwise.value)} (${otherwise.because}).`;
+}
+
+const isDefault = (otherwise: unknown): otherwise is { readonly value: unknown; readonly because: string } =>
+  typeof otherwise === 'object' && otherwise !== null && 'value' in otherwise && 'because' in otherwise;
+
+/** A person types a length or a mass with a unit; whatever has no unit of measure in the shop is a plain number. */
+const typedUnits: Readonly<Record<string, (said: Range & Said) => PropertyDecorator>> = {
+  'mm': Length,
+  'm2': Area,
+  'kg': Mass,
+  'degC': Temperature,
+  'g/m2': ArealMass,
+  'm/s': Speed,
+};
+
+function numberField(
+  { unit, range, isWhole }: Form & { readonly kind: 'number' },
+  said: Said,
+): PropertyDecorator {
+  if (isWhole) return Whole({ ...range, ...said });
+  const typed = Object.hasOwn(typedUnits, unit) ? typedUnits[unit] : undefined;
+  return typed === undefined ? Num({ ...range, ...said, unit }) : typed({ ...range, ...said });
+}

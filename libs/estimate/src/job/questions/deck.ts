@@ -1,0 +1,161 @@
+import {
+  ask,
+  askCode,
+  askFor,
+  askList,
+  askPart,
+  askSome,
+  askText,
+  askWhich,
+  fromMemory,
+  practice,
+  type Answers,
+} from '#lib/asking';
+import { coreThicknessAsked, skinThicknessAsked, type Place } from '#lib/extent';
+import { readOutline } from '#lib/geometry';
+import { pointer, problem, type Problem } from '#lib/kernel';
+
+const edgeKinds = ['hull-joint', 'coaming', 'hatch', 'toe-rail', 'bulkhead', 'beam', 'other'] as const;
+
+type Corners = readonly Place[];
+
+/** The corners of a shape, judged by the geometry that will work with it. */
+export const outlineFaults = (outline: Corners, at: string): readonly Problem[] => {
+  const read = readOutline(outline, at);
+  return read.ok ? [] : read.problems;
+};
+
+const MOST_HOLES = 100;
+
+const holeFaults = (holes: readonly Corners[], at: string): readonly Problem[] =>
+  holes.length > MOST_HOLES
+    ? [problem('too-many', at, { count: holes.length, most: MOST_HOLES })]
+    : holes.flatMap((hole, index) => outlineFaults(hole, pointer(at, index)));
+
+/** A place that the contract has read as two numbers; where it may lie is for the shapes it belongs to. */
+export const askPlace = (meaning: string) =>
+  askFor<Place>({ meaning, faults: () => [], example: [400, 300] });
+
+export const supportQuestions = {
+  kind: askWhich({ meaning: 'what it is', choices: edgeKinds }),
+  from: askPlace('where it starts'),
+  to: askPlace('where it ends'),
+};
+
+export const panelQuestions = {
+  name: askText({ meaning: 'name of the panel', atMost: 100, otherwise: 'unknown' }),
+  outline: askFor<Corners>({
+    meaning: 'The edge of the panel, from support to support.',
+    faults: outlineFaults,
+    example: [
+      [0, 0],
+      [1600, 0],
+      [1600, 1200],
+      [0, 1200],
+    ],
+  }),
+  holes: askFor<readonly Corners[], 'unknown'>({
+    meaning: 'Hatches and other openings in the deck.',
+    faults: holeFaults,
+    otherwise: 'unknown',
+  }),
+  supports: askList({
+    meaning: 'Lines the deck rests on: no joint of core or skin over them.',
+    least: 0,
+    most: 100,
+    of: supportQuestions,
+    otherwise: 'none',
+  }),
+  edges: askWhich({
+    meaning: 'how the panel is held at its edges',
+    choices: ['simply-supported', 'clamped'],
+    otherwise: practice(
+      'simply-supported',
+      'gives the larger deflection, so the comparison errs on the safe side',
+    ),
+  }),
+  camberRadiusMm: ask({
+    unit: 'mm',
+    meaning: 'radius of the camber',
+    description: 'Radius of the camber; absent means flat.',
+    range: { above: 300, upTo: 1_000_000 },
+    otherwise: 'unknown',
+  }),
+  under: askSome({
+    meaning: 'what lies below',
+    description: 'What lies below: each brings its caution and its checks.',
+    choices: ['wiring', 'fuel-tank', 'water-tank', 'hoses', 'lining', 'insulation'],
+    otherwise: 'unknown',
+  }),
+  accessBelow: askWhich({
+    meaning: 'access from below',
+    choices: ['open', 'lined', 'none'],
+    otherwise: practice(
+      'lined',
+      'most decks have a lining that comes down before work and goes back after it',
+    ),
+  }),
+  surface: askWhich({
+    meaning: 'surface of the deck',
+    choices: ['smooth-paint', 'painted-nonskid', 'moulded-nonskid', 'planked'],
+    otherwise: practice('painted-nonskid', 'the usual surface of an older deck'),
+  }),
+};
+
+export const plyQuestions = {
+  material: askCode({ meaning: 'reinforcement', description: 'Code of a reinforcement in the catalogue.' }),
+};
+
+const skinQuestions = (skin: string) => ({
+  thicknessMm: ask({ ...skinThicknessAsked, meaning: `${skin} thickness` }),
+  plies: askList({
+    meaning: 'known plies',
+    description: 'Known plies, from the face of the skin inwards.',
+    least: 0,
+    most: 60,
+    of: plyQuestions,
+    otherwise: 'unknown',
+  }),
+});
+
+export const outerSkinQuestions = skinQuestions('outer skin');
+export const innerSkinQuestions = skinQuestions('inner skin');
+
+const OLD_BOND_LINES_MM = 1;
+
+const thicknessMm = ask({ ...coreThicknessAsked, meaning: 'old core thickness' });
+
+export const coreQuestions = {
+  thicknessMm,
+  cavityMm: ask({
+    unit: 'mm',
+    meaning: 'cavity between the skins',
+    description:
+      'From the inner skin to the underside of the outer skin, where measured: the core with its old bond lines.',
+    range: { above: 0, upTo: 220 },
+    otherwise: (answers: Answers) => ({
+      value: answers.of(thicknessMm).value + OLD_BOND_LINES_MM,
+      because: 'the old core was bedded on a line of about half a millimetre at each face',
+      cite: fromMemory,
+    }),
+  }),
+  coreType: askWhich({
+    meaning: 'kind of the old core',
+    choices: ['end-grain-balsa', 'cross-linked-foam', 'san-foam', 'linear-foam', 'marine-plywood'],
+    otherwise: practice('end-grain-balsa', 'the commonest deck core; a plug would tell'),
+  }),
+  densityKgPerM3: ask({
+    unit: 'kg/m3',
+    meaning: 'density of the old core',
+    range: { above: 20, upTo: 1200 },
+    otherwise: 'unknown',
+  }),
+};
+
+/** Parts of the record that describe the deck. */
+export const deckParts = {
+  panel: askPart({ meaning: 'the panel of deck', of: panelQuestions }),
+  outerSkin: askPart({ meaning: 'the outer skin', of: outerSkinQuestions }),
+  innerSkin: askPart({ meaning: 'the inner skin', of: innerSkinQuestions }),
+  core: askPart({ meaning: 'the old core', of: coreQuestions }),
+};

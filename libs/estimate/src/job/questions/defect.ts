@@ -1,0 +1,95 @@
+import {
+  ask,
+  askFor,
+  askLabel,
+  askList,
+  askPart,
+  askText,
+  askWhether,
+  askWhich,
+  practice,
+} from '#lib/asking';
+import {
+  evidenceGrades,
+  fittingBaseAsked,
+  fittingHolesAsked,
+  fittingKinds,
+  type Place,
+  type Survey,
+} from '#lib/extent';
+import { askPlace, outlineFaults } from './deck.js';
+
+export const zoneQuestions = {
+  id: askLabel({ meaning: 'name of the zone' }),
+  outline: askFor<readonly Place[]>({ meaning: 'The region of bad core.', faults: outlineFaults }),
+  condition: askWhich({
+    meaning: 'condition of the core',
+    choices: ['wet-rotten', 'wet-bonded', 'dry-debonded'],
+    otherwise: 'unknown',
+  }),
+};
+
+export const zones = askList({
+  meaning: 'zones of bad core',
+  least: 0,
+  most: 50,
+  unlike: 'id',
+  of: zoneQuestions,
+  otherwise: 'none',
+});
+
+export const fittingQuestions = {
+  id: askLabel({ meaning: 'name of the fitting' }),
+  kind: askWhich({ meaning: 'kind of fitting', choices: fittingKinds }),
+  at: askPlace('where it stands'),
+  holes: ask({ ...fittingHolesAsked, otherwise: 'unknown' }),
+  holeDiameterMm: ask({
+    unit: 'mm',
+    meaning: 'diameter of its holes',
+    range: { above: 0, upTo: 200 },
+    otherwise: 'unknown',
+  }),
+  baseMm: ask({ ...fittingBaseAsked, otherwise: 'unknown' }),
+  isLeaking: askWhether({ meaning: 'whether it leaks', otherwise: 'unknown' }),
+};
+
+export const causeQuestions = {
+  cause: askWhich({
+    meaning: 'what let the water in',
+    choices: ['leaking-fitting', 'impact', 'construction', 'unknown'],
+  }),
+  causeClass: askWhich({
+    meaning: 'class of the cause',
+    description: 'What the insurer will ask: sudden, already there, or upkeep.',
+    choices: ['sudden', 'pre-existing', 'maintenance'],
+    otherwise: 'unknown',
+  }),
+  note: askText({ meaning: 'note on the cause', atMost: 2000, otherwise: 'unknown' }),
+};
+
+/** Parts of the record that describe what is wrong with the deck, and how well that is known. */
+export const defectParts = {
+  zones,
+  survey: askFor<Survey, 'unknown'>({
+    meaning: 'readings of hammer, meter and plugs',
+    faults: () => [],
+    otherwise: 'unknown',
+  }),
+  fittings: askList({
+    meaning: 'fittings through the deck',
+    least: 0,
+    most: 200,
+    unlike: 'id',
+    of: fittingQuestions,
+    otherwise: 'none',
+  }),
+  evidence: askWhich({
+    meaning: 'how well the extent is known',
+    choices: evidenceGrades,
+    otherwise: practice(
+      'sounded-and-metered',
+      'a drawn boundary is taken to have been sounded and metered; plugs on both sides of it would narrow the range',
+    ),
+  }),
+  cause: askPart({ meaning: 'the cause', of: causeQuestions, otherwise: 'unknown' }),
+};

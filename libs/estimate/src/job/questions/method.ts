@@ -1,0 +1,69 @@
+import { ask, askCode, askWhich, practice, type Answers, type Default } from '#lib/asking';
+import { openingMethodQuestions, skinMethodAsked, taperRatioAsked } from '#lib/extent';
+import { usualTaper } from '#lib/laminate';
+import { innerSkinQuestions, outerSkinQuestions, panelQuestions } from './deck.js';
+import { zones } from './defect.js';
+
+const { access, cutMarginMm, flangeMm } = openingMethodQuestions;
+
+export const methodQuestions = {
+  skin: askWhich({ ...skinMethodAsked, otherwise: skinMethod }),
+  access,
+  press: askWhich({
+    meaning: 'what presses the core down',
+    choices: ['weights', 'battens', 'vacuum'],
+    otherwise: practice('weights', 'needs no fastening into the deck and no airtight inner skin'),
+  }),
+  core: askCode({
+    meaning: 'core sheet',
+    description: 'Code of a core sheet in the catalogue.',
+    otherwise: 'unknown',
+  }),
+  resin: askCode({
+    meaning: 'resin system',
+    description: 'Code of a resin system in the catalogue.',
+    otherwise: 'unknown',
+  }),
+  pumpResinMlPerStroke: ask({
+    unit: 'ml',
+    meaning: 'stroke of the resin pump',
+    description: 'What one stroke of the resin pump gives; the batch cards then count strokes.',
+    range: { above: 0, upTo: 500 },
+    otherwise: 'unknown',
+  }),
+  finish: askWhich({
+    meaning: 'how far the finish goes',
+    choices: ['patch', 'panel', 'whole-deck'],
+    otherwise: practice('panel', 'a patch inside a panel shows; a panel ends at natural edges'),
+  }),
+  wholeDeckAreaM2: ask({
+    unit: 'm2',
+    meaning: 'area of the whole deck',
+    range: { above: 0, upTo: 2000 },
+    otherwise: 'unknown',
+  }),
+  taperRatio: ask({ ...taperRatioAsked, otherwise: taperOfWorkedSkin }),
+  cutMarginMm,
+  flangeMm,
+};
+
+/** Moulded nonskid is worth saving where the core under it is not rotten; anything else is laminated anew. */
+function skinMethod(answers: Answers): Default<'re-bed' | 'relay'> {
+  const surface = answers.of(panelQuestions.surface).value;
+  const drawn = answers.of(zones);
+  const isBonded = drawn.every(
+    ({ condition }) => condition === 'unknown' || condition.value !== 'wet-rotten',
+  );
+  return surface === 'moulded-nonskid' && drawn.length > 0 && isBonded
+    ? practice('re-bed', 'moulded nonskid cannot be matched, and a skin over bonded core comes off whole')
+    : practice(
+        'relay',
+        'a new laminate gives the soundest skin; a lifted skin rarely comes off whole over rotten core',
+      );
+}
+
+function taperOfWorkedSkin(answers: Answers): Default {
+  const worked = answers.of(access).value === 'from-below' ? innerSkinQuestions : outerSkinQuestions;
+  const { value, because, cite } = usualTaper(answers.of(worked.thicknessMm).value);
+  return { value, because, cite };
+}

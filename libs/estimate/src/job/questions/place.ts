@@ -1,0 +1,94 @@
+import { ask, askDay, askFor, askSome, askWhether, askWhich, practice, type Answers } from '#lib/asking';
+import { forecastFaults, warmthFaults, weekdays, type DeckWarmth, type Forecast } from '#lib/cure';
+import { dayMean, firstDayOf } from '../forecast-conditions.js';
+
+const forecast = askFor<Forecast, 'unknown'>({
+  meaning: 'forecast of the weather',
+  description:
+    'With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere.',
+  faults: forecastFaults,
+  otherwise: 'unknown',
+});
+
+const warmth = askFor<DeckWarmth, 'unknown'>({
+  meaning: 'warmth of the deck above the air',
+  description: "How much warmer the deck is than the forecast's air.",
+  faults: (said, at) => warmthFaults(at, said),
+  otherwise: 'unknown',
+});
+
+export const conditionQuestions = {
+  temperatureC: ask({
+    unit: 'degC',
+    meaning: 'working temperature of the deck',
+    range: { from: -20, upTo: 50 },
+    otherwise: (answers: Answers) =>
+      byForecast(answers, 'deckC') ??
+      practice(20, 'a heated or summer workplace; state the real one, it decides hardener and waits'),
+  }),
+  relativeHumidityPercent: ask({
+    unit: '%',
+    meaning: 'relative humidity',
+    // Air without any water has no dew point, so 0 itself cannot be worked with.
+    range: { above: 0, upTo: 100 },
+    otherwise: (answers: Answers) =>
+      byForecast(answers, 'relativeHumidityPercent') ?? practice(60, 'a dry workplace; state the real one'),
+  }),
+  shelter: askWhich({
+    meaning: 'shelter over the work',
+    choices: ['shed', 'tent', 'open'],
+    otherwise: practice(
+      'tent',
+      'an opened deck needs cover; a tent is the least that keeps rain and dew out',
+    ),
+  }),
+  altitudeM: ask({
+    unit: 'm',
+    meaning: 'altitude',
+    range: { from: -450, upTo: 5000 },
+    otherwise: practice(0, 'most decks are repaired at sea level'),
+  }),
+  isAfloat: askWhether({ meaning: 'whether the boat is afloat', otherwise: 'unknown' }),
+  forecast,
+  warmth,
+};
+
+const byForecast = (answers: Answers, what: 'deckC' | 'relativeHumidityPercent') => {
+  const said = answers.of(forecast);
+  const warm = answers.of(warmth);
+  return said === 'unknown'
+    ? undefined
+    : dayMean(said.value, warm === 'unknown' ? undefined : warm.value, what);
+};
+
+export const crewQuestions = {
+  people: ask({
+    unit: '1',
+    meaning: 'people at work',
+    range: { from: 1, upTo: 20 },
+    isWhole: true,
+    otherwise: practice(2, 'bedding core and fastening through the deck take two'),
+  }),
+  skill: askWhich({
+    meaning: 'who does the work',
+    choices: ['professional', 'owner'],
+    otherwise: practice('professional', 'the hours of the catalogue are for a skilled hand'),
+  }),
+  hoursPerDay: ask({
+    unit: 'h',
+    meaning: 'working hours in a day',
+    range: { from: 1, upTo: 16 },
+    otherwise: practice(8, 'a working day'),
+  }),
+  startDate: askDay({
+    meaning: 'day on which work may start',
+    description: 'The day on which work may start.',
+    otherwise: (answers: Answers) => {
+      const said = answers.of(forecast);
+      return said === 'unknown'
+        ? 'unknown'
+        : practice(firstDayOf(said.value), 'the first day of the forecast');
+    },
+  }),
+  workingDays: askSome({ meaning: 'working days', choices: weekdays, least: 1, otherwise: 'unknown' }),
+};

@@ -1,0 +1,31 @@
+import { askPart, askText } from '#lib/asking';
+import { craftQuestions } from './craft.js';
+import { deckParts } from './deck.js';
+import { defectParts } from './defect.js';
+import { methodQuestions } from './method.js';
+import { conditionQuestions, crewQuestions } from './place.js';
+import { pricingQuestions } from './pricing.js';
+
+/** Everything that may be asked about a soft deck. */
+export const recordQuestions = {
+  title: askText({ meaning: 'title', atMost: 200, otherwise: 'unknown' }),
+  reference: askText({
+    meaning: 'reference',
+    description: "The caller's own reference.",
+    atMost: 100,
+    otherwise: 'unknown',
+  }),
+  craft: askPart({ meaning: 'the craft', of: craftQuestions, otherwise: 'defaults' }),
+  ...deckParts,
+  ...defectParts,
+  method: askPart({ meaning: 'how it is repaired', of: methodQuestions, otherwise: 'defaults' }),
+  conditions: askPart({ meaning: 'conditions of work', of: conditionQuestions, otherwise: 'defaults' }),
+  crew: askPart({ meaning: 'the crew', of: crewQuestions, otherwise: 'defaults' }),
+  pricing: askPart({ meaning: 'pricing', of: pricingQuestions, otherwise: 'defaults' }),
+  locale: askText({
+    meaning: 'language of documents',
+    atMost: 35,
+    form: { pattern: /^[a-zA-Z]{2,8}(?:-[a-zA-Z0-9]{1,8})*$/, words: 'a language tag such as en-GB' },
+    otherwise: 'unknown',
+  }),
+};

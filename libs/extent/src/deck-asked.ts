@@ -1,0 +1,28 @@
+/** What every room asks of a deck in the same words and ranges. Less than the lower limits is a slip of unit. */
+export const skinThicknessAsked = {
+  unit: 'mm',
+  description: 'Thickness of the skin: mm, or text with a unit.',
+  range: { from: 0.1, upTo: 60 },
+  example: '1/8 in',
+} as const;
+
+export const coreThicknessAsked = {
+  unit: 'mm',
+  description: 'Thickness of the core: mm, or text with a unit.',
+  range: { from: 1, upTo: 200 },
+  example: '1/2 in',
+} as const;
+
+export const fittingHolesAsked = {
+  unit: '1',
+  meaning: 'holes through the deck',
+  range: { from: 0, upTo: 200 },
+  isWhole: true,
+} as const;
+
+export const fittingBaseAsked = {
+  unit: 'mm',
+  meaning: 'size of its base',
+  description: 'Largest size of its base on deck.',
+  range: { from: 1, upTo: 3000 },
+} as const;
