@@ -1,4 +1,5 @@
 export { massConcentration } from './exposure.js';
+export { MOST_INJECTED_M2 } from './work-rules.js';
 export { cautionRules, cautionsFor } from './cautions.js';
 export type {
   CautionContext,

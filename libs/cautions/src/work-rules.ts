@@ -1,3 +1,4 @@
+import { MOST_CORE_MOISTURE_PERCENT } from '#lib/cure';
 import type { CautionContext, CautionRule } from './caution-context.js';
 
 const isEpoxy = ({ resin }: CautionContext): boolean => resin?.chemistry === 'epoxy';
@@ -8,9 +9,8 @@ const hasPrimer = ({ coatings = [] }: CautionContext): boolean =>
   coatings.some(({ coating }) => coating === 'primer');
 const onePart = ({ coatings = [] }: CautionContext) =>
   coatings.filter(({ coating, isIsocyanate }) => coating === 'topcoat' && !isIsocyanate);
-/** Injection is refused above this. Source: [INJECTION-LIMITS]. */
-const MOST_INJECTED_M2 = 0.2;
-const DRY_PERCENT = 12;
+/** Injection is refused above this: it is for small, dry, unloaded debonding only, one to two square feet in all. Source: [INJECTION-LIMITS]. */
+export const MOST_INJECTED_M2 = 0.2;
 
 /** The trade's mistakes that a plan can see coming. */
 export const workRules: readonly CautionRule[] = [
@@ -37,10 +37,10 @@ export const workRules: readonly CautionRule[] = [
         ? flags.condition === 'dry-debonded'
           ? undefined
           : 'the core was found wet and no dry reading is stated'
-        : coreMoisturePercent > DRY_PERCENT
+        : coreMoisturePercent > MOST_CORE_MOISTURE_PERCENT
           ? `the core reads ${coreMoisturePercent} %`
           : undefined,
-    text: 'Core closed in wet rots again. Bond at 12 % or less, or within two points of the dry reading of the same deck, read twice a few days apart.',
+    text: `Core closed in wet rots again. Bond at ${MOST_CORE_MOISTURE_PERCENT} % or less, or within two points of the dry reading of the same deck, read twice a few days apart.`,
   },
   {
     code: 'cause-open',

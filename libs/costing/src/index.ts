@@ -90,7 +90,7 @@ export {
   type CostWithRisk,
   type CostWithRiskRequest,
 } from './cost-with-risk.js';
-export { basketCsv, comparisonCsv, csv, type Cell as CsvCell } from './exports/csv.js';
+export { basketCsv, comparisonCsv, csv, runsInSpreadsheet, type Cell as CsvCell } from './exports/csv.js';
 export type { DocumentLine, PricedDocument } from './priced-document.js';
 export {
   ublOrders,

@@ -27,6 +27,7 @@ export {
   type GateLimits,
   type GateName,
   type Requirement,
+  MOST_CORE_MOISTURE_PERCENT,
   coatingLimits,
   requirementsOf,
   resinLimits,

@@ -1,4 +1,6 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
+import { MOST_INJECTED_M2 } from '#lib/cautions';
+import { MOST_CORE_MOISTURE_PERCENT } from '#lib/cure';
 import type { VariantResult } from '#lib/costing';
 import { containsPoint, distanceToEdge, areaMm2, type Region } from '#lib/geometry';
 import type { Reading } from '#lib/extent';
@@ -22,13 +24,8 @@ export interface InjectionRefusal {
   readonly why: string;
 }
 
-/** Injection is for small, dry, unloaded debonding only: trade guidance puts the limit at one to two square feet in all. */
-const MOST_INJECTED_M2 = 0.2;
 /** Core that a fitting stands on or near is replaced by something dense. */
 const FITTING_REACH_MM = 300;
-/** Core wetter than this does not take epoxy. */
-const MOST_MOISTURE_PERCENT = 12;
-
 /**
  * The rule that refuses injection for this record, or nothing.
  *
@@ -77,7 +74,7 @@ export function injectionRefusal({
 
 const isDry = ({ condition, moisturePercent }: Extract<Reading, { kind: 'plug' }>): boolean =>
   (condition === 'debonded-dry' || condition === 'dry-sound') &&
-  (moisturePercent ?? 0) <= MOST_MOISTURE_PERCENT;
+  (moisturePercent ?? 0) <= MOST_CORE_MOISTURE_PERCENT;
 
 const zoneAreaM2 = (zones: NonNullable<DefectRecord['zones']>): In<'m2'> =>
   m2FromMm2(mm2(zones.reduce((sum, { outline }) => sum + areaMm2([{ outer: outline, holes: [] }]), 0)));

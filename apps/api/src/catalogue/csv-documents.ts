@@ -1,5 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { stringify } from 'csv-stringify/sync';
+import { runsInSpreadsheet } from '#lib/costing';
 import { pointer, problem, type Problem } from '#lib/kernel';
 import { isRecord, ruleOf, type DtoClass } from '../edge/dto/field.js';
 import { HttpProblem } from '../edge/problems.js';
@@ -29,7 +30,9 @@ function cellsOf(value: unknown, path: string): readonly (readonly [string, stri
 
 /** Text that a spreadsheet would run as a formula is marked by a leading apostrophe, which reading takes off again. */
 const inert = (value: unknown): string =>
-  typeof value === 'string' && /^['=+\-@\t\r]/.test(value) ? `'${value}` : String(value);
+  typeof value === 'string' && (value.startsWith("'") || runsInSpreadsheet(value))
+    ? `'${value}`
+    : String(value);
 
 const MOST_ROWS = 5000;
 const LONGEST_PATH = 8;

@@ -9,9 +9,12 @@ const LINE_END = '\r\n';
 /** A plain number, which no spreadsheet takes for a formula although it may begin with a minus. */
 const isPlainNumber = (text: string): boolean => /^-?\d+(\.\d+)?$/.test(text);
 
-/** What a spreadsheet would run as a formula, also behind blanks and in full-width form, gets an apostrophe in front. */
-const neutral = (text: string): string =>
-  /^\s*[=+\-@\t\r\n＝＋－＠]/.test(text) && !isPlainNumber(text) ? `'${text}` : text;
+/** Whether a spreadsheet would run a text as a formula, also behind blanks and in full-width form. */
+export const runsInSpreadsheet = (text: string): boolean =>
+  /^\s*[=+\-@\t\r\n＝＋－＠]/.test(text) && !isPlainNumber(text);
+
+/** What would be run gets an apostrophe in front. */
+const neutral = (text: string): string => (runsInSpreadsheet(text) ? `'${text}` : text);
 
 function field(cell: Cell): string {
   const text = typeof cell === 'number' ? String(cell) : neutral(cell);
