@@ -1,0 +1,40 @@
+import { describe, expect, test } from '@jest/globals';
+import { shippedCatalogue } from '#lib/catalogue';
+import { aRecord } from '../../../../test/samples/a-record.js';
+import { estimate } from '../estimate.js';
+import type { DefectRecord } from './defect-record.js';
+
+const problemsOf = (changes: Partial<DefectRecord>): readonly string[] => {
+  const outcome = estimate(aRecord(changes), shippedCatalogue, 'test');
+  return outcome.ok ? [] : outcome.problems.map(({ code, at }) => `${code} ${at}`);
+};
+
+/** The ends of the ranges in which the contract and the engine used to differ. */
+describe('what the contract takes the engine takes', () => {
+  test.each<[string, Partial<DefectRecord>]>([
+    ['a skin of 0.1 mm', { outerSkin: { thicknessMm: 0.1 } }],
+    ['a core of 1 mm', { core: { thicknessMm: 1 } }],
+    ['a density of 1200', { core: { thicknessMm: 12.7, densityKgPerM3: 1200 } }],
+    ['a hull of 120 m', { craft: { lengthHullM: 120, lengthWaterlineM: 120 } }],
+    ['a boat of 1900', { craft: { yearBuilt: 1900 } }],
+    ['a light boat', { craft: { massLoadedKg: 0.5 } }],
+    ['a ship', { craft: { massLoadedKg: 10_000_000 } }],
+    ['a deck of 2000 m2', { method: { finish: 'whole-deck', wholeDeckAreaM2: 2000 } }],
+    ['no flange', { method: { flangeMm: 0 } }],
+    ['dry air', { conditions: { relativeHumidityPercent: 0.5 } }],
+    ['a place below the sea', { conditions: { altitudeM: -450 } }],
+  ])('%s', (_, changes) => expect(problemsOf(changes)).toEqual([]));
+});
+
+/** Rooms below still draw narrower limits than the record; the refusal is kept here until they take what it takes. */
+describe('what the contract takes and a room below refuses', () => {
+  test.each<[string, Partial<DefectRecord>, readonly string[]]>([
+    ['a skin of 60 mm', { outerSkin: { thicknessMm: 60 } }, ['out-of-range /outerSkin/thicknessMm']],
+    ['a core of 200 mm', { core: { thicknessMm: 200 } }, ['out-of-range /core/cavityMm']],
+    [
+      'a base of 3 m',
+      { fittings: [{ id: 'c', kind: 'cleat', at: [400, 300], baseMm: 3000 }] },
+      ['out-of-range /fittings/0/backingPlate/lengthMm', 'out-of-range /fittings/0/backingPlate/widthMm'],
+    ],
+  ])('%s', (_, changes, refused) => expect(problemsOf(changes)).toEqual(refused));
+});
