@@ -138,7 +138,11 @@ describe('a database that fails', () => {
   test('an unreachable server: the start fails and says so', async () => {
     await expect(
       start(
-        readConfiguration({ PORT: '0', DATABASE_URL: 'postgresql://nobody@127.0.0.1:1/nothing' }),
+        readConfiguration({
+          PORT: '0',
+          DATABASE_URL: 'postgresql://nobody@127.0.0.1:1/nothing',
+          DATABASE_WAIT_MS: '0',
+        }),
         new Log('silent'),
       ),
     ).rejects.toThrow(/ECONNREFUSED/);

@@ -141,7 +141,7 @@ describe('the queue of operations', () => {
     const claim = (await claimed(0))!;
     await asWorker((operations) => operations.renew(claim, 60));
     expect(await claimed()).toBeUndefined();
-    await asWorker((operations) => operations.giveBack(claim));
+    await asWorker((operations) => operations.giveBack(claim, 0));
     expect(await found(ours, id)).toMatchObject({ status: 'waiting', attempts: 0 });
   });
 

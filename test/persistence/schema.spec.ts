@@ -66,6 +66,7 @@ describe('the database', () => {
       'operation',
       'organisation',
       'price_list',
+      'request_count',
       'source',
     ]);
     for (const { table, guarded, forced, policies } of tables)

@@ -15,6 +15,9 @@ const server = new PGLiteSocketServer({
   path: workerData.socketPath,
   maxConnections: workerData.connections,
 });
+server.addEventListener('error', ({ detail }) => {
+  parentPort.postMessage({ fault: String(detail) });
+});
 await server.start();
 service.postMessage({ ready: true });
 

@@ -16,6 +16,7 @@ import { Log } from './edge/log.js';
 import { MediaGuard } from './edge/media.guard.js';
 import { ProblemFilter } from './edge/problem-filter.js';
 import { ProblemsController } from './edge/problems.controller.js';
+import { PathGuard } from './edge/path.guard.js';
 import { QueryGuard } from './edge/query.guard.js';
 import { LetterheadModule } from './letterhead/letterhead.module.js';
 import { WorkbenchModule } from './workbench/workbench.module.js';
@@ -45,6 +46,7 @@ export class AppModule {
         Metrics,
         { provide: entitiesToken, useValue: entities },
         { provide: seedsToken, useValue: seeds },
+        { provide: APP_GUARD, useClass: PathGuard },
         { provide: APP_GUARD, useClass: QueryGuard },
         { provide: APP_GUARD, useClass: MediaGuard },
         { provide: APP_PIPE, useClass: DtoPipe },

@@ -2,6 +2,7 @@ import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
 import { problemKinds, type ProblemKind } from './edge/problems.js';
+import { otherPathPattern, pathPatterns } from './edge/path.guard.js';
 import { UNITS_HEADER } from './edge/units.js';
 import { schemasWithUsDisplay } from './edge/us-display.js';
 import { isRecord } from './edge/dto/field.js';
@@ -17,6 +18,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   const document = SwaggerModule.createDocument(app, builder().build());
   addSchemas(document);
   forEachOperation(document, addCommonAnswers);
+  forEachOperation(document, addPathPatterns);
   addExamples(document);
   inModernForm(document);
   shareEqualParts(document, operationsOf(document));
@@ -118,6 +120,16 @@ function operationsOf(document: OpenAPIObject): readonly Node[] {
   const operations: Node[] = [];
   forEachOperation(document, (operation) => operations.push(operation));
   return operations;
+}
+
+/** A part of a path is looked at before anything is asked about it, by the pattern that is documented. */
+function addPathPatterns(operation: Node): void {
+  const parameters = Array.isArray(operation.parameters) ? operation.parameters.filter(isRecord) : [];
+  for (const parameter of parameters) {
+    if (parameter.in !== 'path') continue;
+    const pattern = pathPatterns[String(parameter.name)] ?? otherPathPattern;
+    Object.assign(parameter, { schema: { type: 'string', pattern } });
+  }
 }
 
 /** Answers that the edge of the service can give to any request of a kind; routes only state their own. */

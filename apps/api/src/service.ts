@@ -1,6 +1,7 @@
 import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { Server } from 'node:http';
+import { setTimeout as delay } from 'node:timers/promises';
 import { AppModule } from './app.module.js';
 import type { Configuration } from './settings/configuration.js';
 import { Metrics } from './edge/metrics.js';
@@ -67,8 +68,12 @@ export async function start(
   return { url: await app.getUrl(), app, firstKey, stop };
 }
 
-async function stopGently(app: NestExpressApplication, { drainMs }: Configuration): Promise<void> {
+async function stopGently(
+  app: NestExpressApplication,
+  { drainMs, lameDuckMs }: Configuration,
+): Promise<void> {
   app.get(Readiness).stop();
+  await delay(lameDuckMs);
   const server: Server = app.getHttpServer();
   const closed = new Promise<void>((resolve) => {
     server.close(() => {

@@ -1,28 +1,23 @@
-import { Inject, Injectable, type CanActivate, type ExecutionContext } from '@nestjs/common';
+import { Injectable, type CanActivate, type ExecutionContext } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
 import type { Request, Response } from 'express';
-import { configurationToken, type Configuration } from '../settings/configuration.js';
 import { HttpProblem } from '../edge/problems.js';
-import { RateLimit } from '../edge/rate-limit.js';
 import { publicKey } from '../edge/public.js';
 import { rolesKey } from './access.decorators.js';
 import { rememberCaller } from './caller.js';
 import { KeyRing } from './key-ring.js';
+import { SharedLimit } from './shared-limit.js';
 import { keyFromHeader } from './key-text.js';
 import type { Caller, Role } from './roles.js';
 
 /** Who may pass, and how often. Every route needs a key unless it is marked public. */
 @Injectable()
 export class AccessGuard implements CanActivate {
-  private readonly limit: RateLimit;
-
   constructor(
     private readonly reflector: Reflector,
     private readonly keys: KeyRing,
-    @Inject(configurationToken) configuration: Configuration,
-  ) {
-    this.limit = new RateLimit(configuration.requestsPerMinute);
-  }
+    private readonly limit: SharedLimit,
+  ) {}
 
   async canActivate(context: ExecutionContext): Promise<boolean> {
     const http = context.switchToHttp();
@@ -31,7 +26,7 @@ export class AccessGuard implements CanActivate {
     const targets = [context.getHandler(), context.getClass()];
     if (this.reflector.getAllAndOverride<boolean | undefined>(publicKey, targets) === true) return true;
     const caller = await this.callerOf(request, response);
-    this.limit.take(caller.keyId, response);
+    this.limit.takeFor(caller, response);
     refuseUnlessAllowed(
       caller,
       this.reflector.getAllAndOverride<readonly Role[] | undefined>(rolesKey, targets) ?? [],
@@ -45,7 +40,7 @@ export class AccessGuard implements CanActivate {
     const key = keyFromHeader(request.headers.authorization);
     const caller = key === undefined ? undefined : await this.keys.findCaller(key);
     if (caller !== undefined) return caller;
-    this.limit.take(`address ${request.ip ?? ''}`, response);
+    this.limit.takeForAddress(request.ip ?? '', response);
     throw unauthenticated(request.headers.authorization !== undefined);
   }
 }

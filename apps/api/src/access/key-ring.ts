@@ -10,7 +10,7 @@ interface Remembered {
 }
 
 /** How long a key is believed without asking the database again; a revoked key may work this long in other copies. */
-const REMEMBERED_MS = 5000;
+const REMEMBERED_MS = 900;
 const MOST_REMEMBERED = 10_000;
 
 /** Who holds which key. */

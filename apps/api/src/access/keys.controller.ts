@@ -50,7 +50,7 @@ export class KeysController {
   @AnswersNothing()
   @ApiOperation({
     operationId: 'revokeKey',
-    summary: 'Revoke a key; copies of the service may still take it for five seconds',
+    summary: 'Revoke a key; other copies of the service refuse it within a second',
   })
   @ChangesVersion()
   @Refuses('conflict')

@@ -60,6 +60,13 @@ export const notFound = (what: string): HttpProblem =>
 export const unavailable = (detail: string, cause?: unknown, retryAfterS = 2): HttpProblem =>
   new HttpProblem('unavailable', { detail, cause, headers: { 'Retry-After': String(retryAfterS) } });
 
+/** There was no room to begin: nothing was tried, and nothing is wrong but the hour. */
+export class TooBusy extends HttpProblem {
+  constructor(detail: string, retryAfterS: number) {
+    super('unavailable', { detail, headers: { 'Retry-After': String(retryAfterS) } });
+  }
+}
+
 /** The value of a room's outcome; its problems become one 422 that names them all. */
 export function answer<T>(outcome: Outcome<T>): T {
   if (outcome.ok) return outcome.value;

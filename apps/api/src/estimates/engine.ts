@@ -1,4 +1,4 @@
-import { Injectable, type OnModuleInit } from '@nestjs/common';
+import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
 import { shippedCatalogue, type Catalogue } from '#lib/catalogue';
 import type { DefectRecord } from '#lib/estimate';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
@@ -6,6 +6,7 @@ import { answer } from '../edge/problems.js';
 import { checkedAs } from '../edge/dto.pipe.js';
 import { DefectRecordDto } from '../inputs/defect-record.dto.js';
 import { leastRecord } from '../inputs/least-record.js';
+import { configurationToken, type Configuration } from '../settings/configuration.js';
 import { engineVersion } from '../settings/engine-version.js';
 import { stocked } from '../estimating/stocked.js';
 import { Workbench } from '../workbench/workbench.js';
@@ -17,6 +18,7 @@ import type { WrittenEstimate } from './estimating.js';
 interface Asked {
   readonly record: DefectRecord;
   readonly organisationId: string;
+  readonly isDerived: boolean;
 }
 
 /** Estimates with the edition they are to be made with. */
@@ -25,16 +27,22 @@ export class Engine implements OnModuleInit {
   constructor(
     private readonly catalogues: CurrentCatalogue,
     private readonly workbench: Workbench,
+    @Inject(configurationToken) private readonly configuration: Configuration,
   ) {}
 
   onModuleInit(): void {
     const record = checkedAs(DefectRecordDto, leastRecord);
-    this.workbench.rehearse(estimateJob, { record, engineVersion }, stocked(shippedCatalogue));
+    this.workbench.rehearse(
+      estimateJob,
+      { record, engineVersion, isDerived: true },
+      stocked(shippedCatalogue),
+    );
   }
 
   /** An estimate with the organisation's current edition. @throws {HttpProblem} unprocessable, with every problem */
   async estimate(record: DefectRecord, organisationId: string): Promise<WrittenEstimate> {
-    return this.estimateWith({ record, organisationId }, await this.catalogues.of(organisationId));
+    const isDerived = this.configuration.keepDerivations;
+    return this.estimateWith({ record, organisationId, isDerived }, await this.catalogues.of(organisationId));
   }
 
   /** The same estimate once more: with the edition and under the version name that it was made with. */
@@ -44,19 +52,19 @@ export class Engine implements OnModuleInit {
     { edition, engineVersion: version }: Pick<SummaryRow, 'edition' | 'engineVersion'>,
   ): Promise<{ readonly made: WrittenEstimate; readonly catalogueHash: string }> {
     const catalogue = await this.catalogues.edition(organisationId, edition);
-    const made = await this.estimateWith({ record, organisationId }, catalogue, version);
+    const made = await this.estimateWith({ record, organisationId, isDerived: true }, catalogue, version);
     return { made, catalogueHash: catalogue.hash };
   }
 
   private async estimateWith(
-    { record, organisationId }: Asked,
+    { record, organisationId, isDerived }: Asked,
     catalogue: Catalogue,
     version = engineVersion,
   ): Promise<WrittenEstimate> {
     return answer(
       await this.workbench.do(
         estimateJob,
-        { record, engineVersion: version },
+        { record, engineVersion: version, isDerived },
         { organisationId },
         stocked(catalogue),
       ),

@@ -78,6 +78,6 @@ export class EstimateRow {
   readonly result!: Estimate;
 
   /** Every figure once, compressed: see derivation-graph.ts. */
-  @Column('bytea')
-  readonly derivations!: Uint8Array;
+  @Column('bytea', { nullable: true })
+  readonly derivations!: Uint8Array | null;
 }

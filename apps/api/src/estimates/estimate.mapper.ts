@@ -20,7 +20,8 @@ export type SummaryRow = Omit<EstimateRow, 'input' | 'result' | 'derivations'>;
 export interface NewEstimateRow extends Omit<SummaryRow, 'createdAt'> {
   readonly input: DefectRecord;
   readonly resultJson: string;
-  readonly derivations: Uint8Array;
+  /** Null where they are worked out again when asked for. */
+  readonly derivations: Uint8Array | null;
 }
 
 export function rowOf(

@@ -127,6 +127,7 @@ export class EstimatesController {
     summary: 'Why a line, a check (check:<code>) or a quantity (quantity:<code>) is what it is',
   })
   @Answers('WhyAnswer')
+  @Refuses('conflict')
   why(
     @CallerParam() caller: Caller,
     @Param('id') id: string,

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { OldKeys } from './old-keys.js';
 import { RunningKeys } from '../idempotency/running-keys.js';
 import { EstimatingModule } from '../estimating/estimating.module.js';
 import { BasketController } from './basket.controller.js';
@@ -23,7 +24,15 @@ import { RevisionsController } from './revisions.controller.js';
     EstimateCalendarController,
     BasketController,
   ],
-  providers: [EstimatesService, Engine, EstimateForms, EstimateDocuments, EstimateBasketService, RunningKeys],
+  providers: [
+    EstimatesService,
+    Engine,
+    EstimateForms,
+    EstimateDocuments,
+    EstimateBasketService,
+    RunningKeys,
+    OldKeys,
+  ],
   exports: [Engine],
 })
 export class EstimatesModule {}

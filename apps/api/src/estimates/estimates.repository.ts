@@ -62,7 +62,11 @@ export class EstimatesRepository {
       .createQueryBuilder()
       .insert()
       .into(EstimateRow)
-      .values({ ...columns, derivations: Buffer.from(derivations), result: () => ':resultJson::json' })
+      .values({
+        ...columns,
+        derivations: derivations === null ? null : Buffer.from(derivations),
+        result: () => ':resultJson::json',
+      })
       .setParameters({ resultJson })
       .returning('created_at')
       .updateEntity(false)
@@ -104,7 +108,7 @@ export class EstimatesRepository {
   }
 
   async findDerivations(id: string): Promise<Uint8Array | null> {
-    const [found]: readonly ({ readonly derivations: Uint8Array } | undefined)[] = await this.tx.query(
+    const [found]: readonly ({ readonly derivations: Uint8Array | null } | undefined)[] = await this.tx.query(
       'SELECT derivations FROM estimate WHERE id = $1',
       [id],
     );

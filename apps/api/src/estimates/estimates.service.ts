@@ -85,15 +85,13 @@ export class EstimatesService {
     return (await this.row(caller, id)).input;
   }
 
-  async why({ organisationId }: Caller, id: string, code: string): Promise<WhyAnswer> {
+  async why(caller: Caller, id: string, code: string): Promise<WhyAnswer> {
+    const { organisationId } = caller;
     const checked = checkedId(id);
-    const packed = found(
-      await this.database.inOrganisation(organisationId, (tx) =>
-        EstimatesRepository.in(tx).findDerivations(checked),
-      ),
-      id,
+    const kept = await this.database.inOrganisation(organisationId, (tx) =>
+      EstimatesRepository.in(tx).findDerivations(checked),
     );
-    const figure = derivationOf(packed, code);
+    const figure = derivationOf(kept ?? (await this.derivedAgain(caller, id)), code);
     if (figure === undefined)
       throw notFound(`A derivation of ${JSON.stringify(code.slice(0, 80))} in estimate ${id}`);
     return { code, figure };
@@ -162,6 +160,20 @@ export class EstimatesService {
         ...(await issuerIn(tx, organisationId)),
         ...(before === null ? {} : { before }),
       };
+    });
+  }
+
+  /**
+   * Derivations that were not kept, worked out again. They count only if the document comes out again to the last digit.
+   *
+   * @throws {HttpProblem} conflict, when the program is no longer the one that made the estimate
+   */
+  private async derivedAgain(caller: Caller, id: string): Promise<Uint8Array> {
+    const { row, resultJson } = await this.written(caller, id);
+    const { made } = await this.engine.again(await this.record(caller, id), caller.organisationId, row);
+    if (made.resultJson === resultJson && made.derivations !== null) return made.derivations;
+    throw new HttpProblem('conflict', {
+      detail: `This estimate was made by version ${row.engineVersion} of the program, which derives its figures otherwise than the present one; its derivations were not kept. A revision with the same record has derivations of its own.`,
     });
   }
 

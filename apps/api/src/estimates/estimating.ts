@@ -7,6 +7,8 @@ import { packedDerivations } from './derivation-graph.js';
 export interface EstimatingOrder {
   readonly record: DefectRecord;
   readonly engineVersion: string;
+  /** Whether the derivations are wanted beside the document. */
+  readonly isDerived: boolean;
 }
 
 /** The estimate as text, written once where it was computed, and the few values that the table keeps in columns. */
@@ -15,14 +17,17 @@ export interface WrittenEstimate extends Pick<
   'title' | 'reference' | 'summary' | 'totals' | 'provenance'
 > {
   readonly resultJson: string;
-  /** See derivation-graph.ts. */
-  readonly derivations: Uint8Array;
+  /** See derivation-graph.ts; null where they were not wanted. */
+  readonly derivations: Uint8Array | null;
 }
 
 export type EstimatingAnswer = Outcome<WrittenEstimate>;
 
 /** Computes and writes one estimate. Runs in a thread; takes and gives plain data only. */
-export const run = ({ record, engineVersion }: EstimatingOrder, catalogue: Catalogue): EstimatingAnswer =>
+export const run = (
+  { record, engineVersion, isDerived }: EstimatingOrder,
+  catalogue: Catalogue,
+): EstimatingAnswer =>
   mapValue(estimate(record, catalogue, engineVersion), ({ estimate: made, derivations }) => ({
     title: made.title,
     reference: made.reference,
@@ -30,5 +35,5 @@ export const run = ({ record, engineVersion }: EstimatingOrder, catalogue: Catal
     totals: made.totals,
     provenance: made.provenance,
     resultJson: JSON.stringify(made),
-    derivations: packedDerivations(derivations),
+    derivations: isDerived ? packedDerivations(derivations) : null,
   }));

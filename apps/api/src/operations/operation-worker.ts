@@ -2,13 +2,18 @@ import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Defect } from '#lib/kernel';
 import type { Content } from '../edge/content.js';
 import { failureFacts, Log } from '../edge/log.js';
-import { HttpProblem, problemKinds } from '../edge/problems.js';
-import { Database } from '../persistence/database.js';
+import { HttpProblem, problemKinds, TooBusy } from '../edge/problems.js';
+import { Database, type Transaction } from '../persistence/database.js';
 import type { OperationProblem } from './long-operation.js';
 import { OperationsRepository, type Claim } from './operations.repository.js';
 
 /** Does one kind of task. It must give the same answer when it is asked again: a worker may die before it could tell. */
 export type Handler = (organisationId: string, task: unknown, signal: AbortSignal) => Promise<Content>;
+
+/** Removes what has expired; doing it twice does no harm. */
+export type Chore = (tx: Transaction) => Promise<void>;
+
+const KEEP_HOUSE_EVERY_MS = 3_600_000;
 
 /** A task that makes its worker die must not go round for ever. */
 const MOST_ATTEMPTS = 3;
@@ -16,7 +21,10 @@ const MOST_ATTEMPTS = 3;
 const LEASE_S = 15;
 const SIGN_OF_LIFE_MS = 5000;
 const LONGEST_MS = 120_000;
+/** After the first failure; twice as long after each further one, and never for two tasks at the same moment. */
 const TRY_AGAIN_S = 5;
+/** Tasks of one copy at the same time; there are as many presses. */
+const AT_ONCE = 2;
 /** How often a copy looks for tasks that others left behind; its own begin at once. */
 const LOOK_EVERY_MS = 5000;
 
@@ -35,11 +43,18 @@ export class OperationWorker implements OnModuleDestroy {
   private timer: NodeJS.Timeout | undefined;
   private round: Promise<void> | undefined;
   private isWanted = false;
+  private readonly chores: Chore[] = [];
+  private keptHouseAt = 0;
 
   constructor(
     private readonly database: Database,
     private readonly log: Log,
   ) {}
+
+  /** Something to be done about once an hour by one copy or another. */
+  everyHour(chore: Chore): void {
+    this.chores.push(chore);
+  }
 
   handle(kind: string, handler: Handler): void {
     this.handlers.set(kind, handler);
@@ -74,11 +89,24 @@ export class OperationWorker implements OnModuleDestroy {
       while (this.isWanted && !this.stopping.signal.aborted) {
         this.isWanted = false;
         await this.database.asWorker((tx) => OperationsRepository.in(tx).sweep(MOST_ATTEMPTS, exhausted));
-        while (await this.workOne());
+        await this.keepHouse();
+        await Promise.all(Array.from({ length: AT_ONCE }, () => this.workOn()));
       }
     } catch (failure) {
       this.log.entry('warn', 'Operations could not be worked off', failureFacts(failure));
     }
+  }
+
+  private async workOn(): Promise<void> {
+    while (await this.workOne());
+  }
+
+  /** Once in a while, what other features keep for a time only is removed by whoever is at it. */
+  private async keepHouse(): Promise<void> {
+    const now = Date.now();
+    if (now < this.keptHouseAt + KEEP_HOUSE_EVERY_MS) return;
+    this.keptHouseAt = now;
+    for (const chore of this.chores) await this.database.asWorker(chore);
   }
 
   private async workOne(): Promise<boolean> {
@@ -113,15 +141,16 @@ export class OperationWorker implements OnModuleDestroy {
       const content = await this.handlerOf(claim)(claim.organisationId, claim.task, signal);
       return (operations) => operations.finish(claim, content);
     } catch (failure) {
-      if (this.stopping.signal.aborted) return (operations) => operations.giveBack(claim);
+      if (this.stopping.signal.aborted) return (operations) => operations.giveBack(claim, 0);
       this.log.entry('warn', 'An operation failed', {
         operation: claim.id,
         attempt: claim.attempt,
         ...failureFacts(failure),
       });
+      if (isBusy(failure)) return (operations) => operations.giveBack(claim, TRY_AGAIN_S * jitter());
       const isPassing = !(failure instanceof HttpProblem) || failure.kind === 'unavailable';
       if (isPassing && claim.attempt < MOST_ATTEMPTS)
-        return (operations) => operations.postpone(claim, TRY_AGAIN_S);
+        return (operations) => operations.postpone(claim, TRY_AGAIN_S * 2 ** (claim.attempt - 1) * jitter());
       return (operations) => operations.fail(claim, problemOf(failure));
     }
   }
@@ -132,6 +161,12 @@ export class OperationWorker implements OnModuleDestroy {
     return handler;
   }
 }
+
+/** Between a half and one and a half, so that tasks that failed together are not tried together. */
+const jitter = (): number => 0.5 + Math.random();
+
+/** The workbench was full: nothing was tried, so no attempt is spent. */
+const isBusy = (failure: unknown): boolean => failure instanceof TooBusy;
 
 function problemOf(failure: unknown): OperationProblem {
   if (!(failure instanceof HttpProblem))

@@ -88,7 +88,10 @@ export class OperationsRepository {
       : { mediaType: found.media_type, headers: found.headers, content: found.content };
   }
 
-  /** Takes the oldest task that is due, so that no other copy of the service takes it before the lease ends. */
+  /**
+   * Takes a task that is due, so that no other copy of the service takes it before the lease ends: of the organisation
+   * whose last turn is longest ago, the oldest.
+   */
   async claim(mostAttempts: number, leaseS: number): Promise<Claim | undefined> {
     const [rows] = await this.tx.query<
       readonly [
@@ -103,8 +106,9 @@ export class OperationsRepository {
       ]
     >(
       `UPDATE operation SET status = 'running', attempts = attempts + 1, started_at = coalesce(started_at, now()), due_at = now() + make_interval(secs => $2)
-       WHERE id = (SELECT id FROM operation WHERE status IN ('waiting', 'running') AND due_at <= now() AND attempts < $1 AND expires_at > now()
-                   ORDER BY due_at, id LIMIT 1 FOR UPDATE SKIP LOCKED)
+       WHERE id = (SELECT o.id FROM operation o WHERE o.status IN ('waiting', 'running') AND o.due_at <= now() AND o.attempts < $1 AND o.expires_at > now()
+                   ORDER BY (SELECT max(t.started_at) FROM operation t WHERE t.organisation_id = o.organisation_id) NULLS FIRST, o.due_at, o.id
+                   LIMIT 1 FOR UPDATE OF o SKIP LOCKED)
        RETURNING id, organisation_id, kind, task, attempts`,
       [mostAttempts, leaseS],
     );
@@ -151,11 +155,11 @@ export class OperationsRepository {
     );
   }
 
-  /** Back into the queue as if it had not been taken: whoever took it is stopping. */
-  async giveBack({ id, attempt }: Claim): Promise<void> {
+  /** Back into the queue as if it had not been taken: whoever took it is stopping, or has no hand free. */
+  async giveBack({ id, attempt }: Claim, seconds: number): Promise<void> {
     await this.tx.query(
-      "UPDATE operation SET status = 'waiting', attempts = attempts - 1, due_at = now() WHERE id = $1 AND attempts = $2 AND status = 'running'",
-      [id, attempt],
+      "UPDATE operation SET status = 'waiting', attempts = attempts - 1, due_at = now() + make_interval(secs => $3) WHERE id = $1 AND attempts = $2 AND status = 'running'",
+      [id, attempt, seconds],
     );
   }
 

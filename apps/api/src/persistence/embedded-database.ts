@@ -14,6 +14,8 @@ export interface EmbeddedDatabase {
   readonly user: string;
   readonly database: string;
   readonly close: () => Promise<void>;
+  /** Ends one that no longer answers, without asking it. */
+  readonly abandon: () => Promise<void>;
 }
 
 const PORT = 5432;
@@ -22,12 +24,14 @@ const CONNECTIONS = 2;
 /** The kernel takes 107 bytes for a socket's path; the names below it need 30. */
 const LONGEST_SOCKET_FOLDER = 75;
 
-export async function openEmbeddedDatabase(dataDir: string): Promise<EmbeddedDatabase> {
+type OnFault = (fault: string) => void;
+
+export async function openEmbeddedDatabase(dataDir: string, onFault: OnFault): Promise<EmbeddedDatabase> {
   await mkdir(dataDir, { recursive: true, mode: 0o700 });
   const socketFolder = await privateFolder(dataDir);
   const lock = await lockFolder(dataDir, socketFolder);
   try {
-    return await opened(dataDir, socketFolder, lock);
+    return await opened(dataDir, socketFolder, { lock, onFault });
   } catch (failure) {
     await lock.release();
     throw failure;
@@ -46,13 +50,28 @@ async function privateFolder(dataDir: string): Promise<string> {
   return folder;
 }
 
-async function opened(dataDir: string, socketFolder: string, lock: FolderLock): Promise<EmbeddedDatabase> {
+interface Surroundings {
+  readonly lock: FolderLock;
+  readonly onFault: OnFault;
+}
+
+async function opened(
+  dataDir: string,
+  socketFolder: string,
+  { lock, onFault }: Surroundings,
+): Promise<EmbeddedDatabase> {
   const socketPath = path.join(socketFolder, `.s.PGSQL.${PORT}`);
   await rm(socketPath, { force: true });
   const worker = new Worker(path.join(projectRoot, 'apps/api/embedded/worker.mjs'), {
     workerData: { folder: path.join(dataDir, 'postgres'), socketPath, connections: CONNECTIONS },
   });
   await message(worker, 'ready');
+  worker.on('message', (said: unknown) => {
+    if (typeof said === 'object' && said !== null && 'fault' in said) onFault(String(said.fault));
+  });
+  worker.on('error', (failure) => {
+    onFault(String(failure));
+  });
   await chmod(socketPath, 0o600);
   return {
     host: socketFolder,
@@ -66,6 +85,10 @@ async function opened(dataDir: string, socketFolder: string, lock: FolderLock): 
       await worker.terminate();
       await lock.release();
     },
+    abandon: async () => {
+      await worker.terminate();
+      await lock.release();
+    },
   };
 }
 
@@ -75,8 +98,8 @@ function message(worker: Worker, word: string): Promise<void> {
     worker.once('exit', (code) => {
       reject(new Error(`The embedded database ended with ${code} before it was ${word}`));
     });
-    worker.once('message', () => {
-      resolve();
+    worker.on('message', (said: unknown) => {
+      if (typeof said === 'object' && said !== null && word in said) resolve();
     });
   });
 }

@@ -18,3 +18,12 @@ test('a fault of ours stays one', () => {
   const ours = new TypeError('undefined is not a function');
   expect(databaseFailure(ours)).toBe(ours);
 });
+
+test.each([['22021'], ['22P02'], ['22003'], ['22P05']])(
+  'a value that the database cannot take (%s) is the request at fault, not the service',
+  (code) => {
+    expect(databaseFailure(Object.assign(new Error('invalid'), { code }))).toMatchObject({
+      kind: 'bad-request',
+    });
+  },
+);

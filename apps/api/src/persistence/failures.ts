@@ -22,12 +22,17 @@ const released: readonly string[] = [
 export function databaseFailure(failure: unknown): unknown {
   if (failure instanceof HttpProblem) return failure;
   const code = sqlState(failure);
+  if (/^22/.test(code)) return unfitValue(failure);
   const words = passing.find(([pattern]) => pattern.test(code))?.[1];
   if (words !== undefined) return unavailable(words, failure);
   if (failure instanceof Error && (passingWords.test(failure.message) || released.includes(failure.name)))
     return unavailable('The database cannot be reached.', failure);
   return failure;
 }
+
+/** Data exceptions: what was asked holds a value that no column and no comparison takes. */
+const unfitValue = (cause: unknown): HttpProblem =>
+  new HttpProblem('bad-request', { detail: 'A value of the request cannot be stored or looked up.', cause });
 
 export const isUniqueViolation = (failure: unknown, constraint?: string): boolean =>
   sqlState(failure) === '23505' && (constraint === undefined || constraintOf(failure) === constraint);

@@ -1,6 +1,12 @@
 import { Foundation1764028800000 } from './migrations/1764028800000-foundation.js';
 import { Operations1764115200000 } from './migrations/1764115200000-operations.js';
+import { HouseKeeping1764288000000 } from './migrations/1764288000000-house-keeping.js';
 import { Letterhead1764201600000 } from './migrations/1764201600000-letterhead.js';
 
 /** Oldest first. */
-export const migrations = [Foundation1764028800000, Operations1764115200000, Letterhead1764201600000];
+export const migrations = [
+  Foundation1764028800000,
+  Operations1764115200000,
+  Letterhead1764201600000,
+  HouseKeeping1764288000000,
+];

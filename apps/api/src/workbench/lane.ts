@@ -1,5 +1,5 @@
 import type { Pool } from 'workerpool';
-import { HttpProblem, unavailable } from '../edge/problems.js';
+import { HttpProblem, TooBusy, unavailable } from '../edge/problems.js';
 import { problem } from '#lib/kernel';
 import { FairQueue, type Waiting } from './fair-queue.js';
 import { Hand, ranOutOfMemory, type HandKind, type Task } from './hand.js';
@@ -223,9 +223,8 @@ const stopping = (): HttpProblem => unavailable('The service is stopping.');
 
 const tooBusy = (waitMs: number): HttpProblem => {
   const seconds = Math.max(1, Math.ceil(waitMs / 1000));
-  return unavailable(
+  return new TooBusy(
     `There is more to work out than can be answered soon; the wait would be about ${seconds} s.`,
-    undefined,
     seconds,
   );
 };
