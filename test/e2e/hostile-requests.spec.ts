@@ -298,3 +298,38 @@ test('a stopping service closes idle connections at once and finishes quickly', 
   await service.stop();
   expect(Date.now() - startedAt).toBeLessThan(2000);
 });
+
+describe('parts of a path', () => {
+  let service: TestService;
+  beforeAll(async () => {
+    service = await startService();
+  });
+  afterAll(async () => {
+    await service.stop();
+  });
+  const nowhere = ['%00', 'a%00b', '%1F', 'x'.repeat(200)];
+  const places = [
+    '/v1/materials/*',
+    '/v1/materials/*/history',
+    '/v1/price-lists/*',
+    '/v1/price-lists/*/history',
+    '/v1/price-lists/*/packs',
+    '/v1/labour-rates/*',
+    '/v1/labour-rates/*/history',
+    '/v1/sources/*',
+    '/v1/sources/*/history',
+    '/v1/editions/*',
+    '/v1/editions/*/history',
+    '/v1/estimates/*',
+    '/v1/estimates/*/drawings/*',
+    '/v1/operations/*',
+    '/v1/keys/*',
+    '/v1/organisations/*',
+  ];
+  test.each(places)('%s holds nothing whose name cannot be written', async (place) => {
+    for (const name of nowhere) {
+      const answer = await service.get(place.replaceAll('*', name));
+      expect({ name, status: answer.status }).toEqual({ name, status: 404 });
+    }
+  });
+});

@@ -603,7 +603,7 @@ export type paths = {
         readonly get: operations["getKey"];
         readonly put?: never;
         readonly post?: never;
-        /** Revoke a key; copies of the service may still take it for five seconds */
+        /** Revoke a key; other copies of the service refuse it within a second */
         readonly delete: operations["revokeKey"];
         readonly options?: never;
         readonly head?: never;
@@ -7450,6 +7450,7 @@ export interface operations {
             readonly 403: components["responses"]["Forbidden"];
             readonly 404: components["responses"]["NotFound"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
             readonly 503: components["responses"]["Unavailable"];
