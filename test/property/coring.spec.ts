@@ -1,8 +1,10 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
-import { areaMm2, difference, offset, regionOf, union } from '#lib/geometry';
-import { coreBill, cutMosaic, planStack } from '#lib/coring';
 import { aCoreSheet } from '../support/core-sample.js';
+import { areaMm2, difference, interiorPoint, offset, regionOf, union } from '#lib/geometry';
+import { coreBill, cutMosaic, planStack, type Mosaic } from '#lib/coring';
+import { conflictsOf } from './bedding-checker.js';
+import { randomOpenings, type RandomOpening } from './random-openings.js';
 
 const seed = 20_261_125;
 
@@ -27,34 +29,76 @@ const openings = fc
     return { label: 'A', area, undercut: lip === 0 ? [] : difference(offset([area], lip, 'miter'), [area]) };
   });
 
-describe('any opening', () => {
-  test('pieces lie inside the cavity, apart from each other, cover it but for gaps, and each has a way in', () => {
-    fc.assert(
-      fc.property(openings, fc.boolean(), (opening, isScored) => {
-        const outcome = cutMosaic({
-          openings: [opening],
-          core: aCoreSheet(),
-          layers: [{ thicknessMm: 12.7, form: isScored ? 'scored' : 'plain' }],
-          isFlat: true,
-        });
-        if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-        const regions = outcome.value.pieces.map(({ outline, holes }) => regionOf(outline, holes));
-        const cavity = union([opening.area], opening.undercut);
-        const covered = union(...regions);
-        expect(areaMm2(difference(covered, cavity))).toBeLessThan(1);
-        expect(
-          Math.abs(areaMm2(covered) - regions.reduce((sum, region) => sum + areaMm2(region), 0)),
-        ).toBeLessThan(1);
-        expect(areaMm2(covered) / areaMm2(cavity)).toBeGreaterThan(0.93);
-        expect(outcome.value.pieces.filter(({ entry }) => entry === undefined)).toEqual([]);
-        expect(new Set(outcome.value.pieces.map(({ label }) => label)).size).toBe(
-          outcome.value.pieces.length,
-        );
-      }),
-      { seed, numRuns: 15, verbose: 1 },
-    );
+const cut = (opening: RandomOpening, form: 'plain' | 'scored'): Mosaic => {
+  const outcome = cutMosaic({
+    openings: [opening],
+    core: aCoreSheet(),
+    layers: [{ thicknessMm: 12.7, form }],
+    cavityMm: 14.3,
+    sheets: [{ lengthMm: 1220, widthMm: 610 }],
+  });
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
+  return outcome.value;
+};
+
+describe('300 random openings', () => {
+  const cases = randomOpenings(seed, 300).map((opening, k) => ({
+    k,
+    opening,
+    mosaic: cut(opening, k % 2 === 0 ? 'plain' : 'scored'),
+  }));
+
+  test('played through in their order, no piece meets another, a solid place or the wall', () => {
+    expect(
+      cases.flatMap(({ k, opening, mosaic }) => conflictsOf(mosaic, opening).map((one) => `${k}: ${one}`)),
+    ).toEqual([]);
+    const slid = cases.flatMap(({ mosaic }) => mosaic.pieces.filter(({ entry }) => entry?.way === 'slides'));
+    expect(slid.length).toBeGreaterThan(100);
   });
 
+  test('pieces, joints and solid places are the cavity to 1 mm2, and no two of them overlap', () => {
+    for (const { k, opening, mosaic } of cases) {
+      const parts = [...mosaic.pieces, ...mosaic.solidFills].map(({ outline, holes }) =>
+        regionOf(outline, holes),
+      );
+      const cavity = union([opening.area], opening.undercut);
+      const covered = union(...parts);
+      const sum = parts.reduce((all, part) => all + areaMm2(part), 0);
+      expect({ k, overlapMm2: Math.abs(Math.round(sum - areaMm2(covered))) }).toEqual({ k, overlapMm2: 0 });
+      expect(areaMm2(difference(covered, cavity))).toBeLessThan(1);
+      expect(Math.abs(sum + mosaic.jointAreaM2 * 1e6 - areaMm2(cavity))).toBeLessThan(1);
+      // A joint is 2 mm wide, and half of one runs round the rim: a circle of 8 mm fits nowhere between.
+      expect({ k, bareMm2: Math.round(areaMm2(offset(difference(cavity, covered), -4))) }).toEqual({
+        k,
+        bareMm2: 0,
+      });
+    }
+  });
+
+  test('no piece is narrower than 40 mm or smaller than 25 cm2, none that is slid is narrower than 100 mm, and none is larger than a hand slides', () => {
+    for (const piece of cases.flatMap(({ mosaic }) => mosaic.pieces)) {
+      const widthMm = 2 * (interiorPoint(regionOf(piece.outline, piece.holes))?.clearanceMm ?? 0);
+      // The largest circle is found to 1 % of the piece's own width.
+      expect(widthMm).toBeGreaterThan(0.99 * (piece.entry?.way === 'slides' ? 100 : 40));
+      expect(piece.areaM2).toBeGreaterThanOrEqual(0.0025);
+      if (piece.entry?.way === 'slides') expect(piece.areaM2).toBeLessThan(1.6 * 0.046);
+    }
+  });
+
+  test('with the skin off, pieces are as many as bed and sheet ask for, and few over 150 x 300 mm are left small', () => {
+    const open = cases.filter(({ opening }) => opening.undercut.length === 0);
+    expect(open.length).toBeGreaterThan(60);
+    const areas = open.map(({ opening, mosaic }) => ({
+      least: Math.ceil(areaMm2([opening.area]) / 1e6 / (0.45 * 1.1)),
+      count: mosaic.pieces.length,
+    }));
+    const sum = (key: 'least' | 'count'): number => areas.reduce((all, one) => all + one[key], 0);
+    // Sheets of 1220 x 610 mm and bent outlines ask for more than the area alone.
+    expect(sum('count') / sum('least')).toBeLessThan(1.5);
+  });
+});
+
+describe('any opening', () => {
   test('the waste of its sheets adds up to the sheets exactly, whatever the kerf and the trim', () => {
     fc.assert(
       fc.property(

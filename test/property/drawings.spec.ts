@@ -196,7 +196,7 @@ describe('any deck', () => {
 test('a template of any piece shows all of its outline at full size', () => {
   fc.assert(
     fc.property(outline(60, 600), fc.constantFrom('a4' as const, 'letter' as const), (shape, paper) => {
-      const tiles = templateTiles({ label: 'P1', outline: shape, bleedHoles: [] }, paper, {
+      const tiles = templateTiles({ label: 'P1', outline: shape, holes: [], bleedHoles: [] }, paper, {
         reader: defaultReader,
         block,
       });

@@ -14,10 +14,15 @@ export { planStack, type StackCheck, type StackLayer, type StackPlan } from './s
 export type { StackChoice } from './stack/choices.js';
 export type { CamberPlan } from './stack/camber.js';
 export type { CamberRequest, OldCoreRequest, StackRequest, StackRules } from './stack/request.js';
-export { cutMosaic, type CorePiece, type Mosaic, type MosaicFinding } from './mosaic/cut-mosaic.js';
+export { cutMosaic, type Mosaic } from './mosaic/cut-mosaic.js';
+export type { DivisionChoice, MosaicDivision } from './mosaic/division.js';
+export type { Entry } from './mosaic/entry.js';
+export type { MosaicFinding } from './mosaic/findings.js';
+export type { CorePiece } from './mosaic/piece.js';
 export type { MosaicRequest, MosaicRules, OpeningToFill } from './mosaic/request.js';
-export type { Entry } from './mosaic/slide.js';
+export type { SolidFill, SolidKind } from './mosaic/solid-fill.js';
 export { coreBill, type CoreBill, type CoreCut, type CutCoreSheet } from './bill/core-bill.js';
+export type { DivisionByCost, DivisionOption } from './bill/division-choice.js';
 export { coreBillFrom, type CoreBillByCode, type DrawnOpening } from './bill/bill-from-catalogue.js';
 export type { CoreBillRequest, OwnOffcut, SheetOnSale } from './bill/request.js';
 export type { SheetUse } from './bill/waste.js';

@@ -156,7 +156,7 @@ describe('a full-size template', () => {
     [150, 330],
     [-10, 240],
   ] as const;
-  const tiles = templateTiles({ label: 'A1', outline, grainDeg: 0, bleedHoles: [] }, 'a4', {
+  const tiles = templateTiles({ label: 'A1', outline, holes: [], grainDeg: 0, bleedHoles: [] }, 'a4', {
     reader: defaultReader,
     block,
   });

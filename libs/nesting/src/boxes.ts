@@ -1,3 +1,4 @@
+import { Defect } from '#lib/kernel';
 import { boxOf, type Box } from './ring.js';
 import type { SheetJob } from './sheet-job.js';
 import type { Packing, PlacedPiece } from './sheets.js';
@@ -17,36 +18,90 @@ interface Nest {
   readonly top: number;
 }
 
+/** A sheet that is being filled. */
+interface OpenSheet {
+  readonly kind: number;
+  skyline: readonly Step[];
+  readonly top: number;
+}
+
 /**
  * All pieces by their bounding boxes on one sheet of a kind, each where its top comes lowest (skyline, lowest then leftmost).
  *
  * No outline is looked at, so it is quick and free of overlap by construction; a job that fits this way on the cheapest sheet
  * needs no search, because no layout costs less. Nothing when it does not fit, or when the sheet is no plain rectangle.
  */
-export function boxedOn(job: SheetJob, kind: number, order: readonly number[]): Packing | undefined {
-  const { room, blocks, stock, area } = job.kinds[kind];
-  if (blocks.length > 0) return undefined;
-  // Half the kerf round a piece may lie outside the room, so the ground begins that much outside.
-  const { padding } = job;
-  let skyline: readonly Step[] = [
-    { x: room.minX - padding, y: room.minY - padding, width: room.maxX - room.minX + 2 * padding },
-  ];
+export const boxedOn = (job: SheetJob, kind: number, order: readonly number[]): Packing | undefined =>
+  boxedOver(job, [kind], order);
+
+/**
+ * All pieces by their bounding boxes on sheets in the order in which they may be opened: each piece on the first sheet that has
+ * room for it. Nothing when the sheets do not hold them, or when one of them is no plain rectangle.
+ */
+export function boxedOver(
+  job: SheetJob,
+  kinds: readonly number[],
+  order: readonly number[],
+): Packing | undefined {
+  if (kinds.some((kind) => job.kinds[kind].blocks.length > 0)) return undefined;
+  const open: OpenSheet[] = [];
   const placed: PlacedPiece[] = [];
   for (const piece of order) {
-    const nest = lowestNest(
-      skyline,
-      job.set.choicesOf[piece].map((shape) => ({
-        shape,
-        box: boxOf(job.set.table.shapes[shape].padded.outer),
-      })),
-      room.maxY + padding,
-    );
-    if (nest === undefined) return undefined;
-    const { shape, box, x, y } = nest;
-    placed.push({ piece, sheet: 0, shape, x: x - box.minX, y: y - box.minY });
-    skyline = raised(skyline, { x, y: y + box.maxY - box.minY, width: box.maxX - box.minX });
+    const choices = boxesOf(job, piece);
+    let at = open.findIndex((sheet) => nestOn(sheet, choices) !== undefined);
+    for (; at < 0 && open.length < kinds.length;) {
+      open.push(opened(job, kinds[open.length]));
+      if (nestOn(open[open.length - 1], choices) !== undefined) at = open.length - 1;
+    }
+    if (at < 0) return undefined;
+    placed.push(laid(open[at], { piece, sheet: at, choices }));
   }
-  return { sheets: [kind], placed, cost: stock.cost, area };
+  return withoutEmpty(job, open, placed);
+}
+
+function opened({ kinds, padding }: SheetJob, kind: number): OpenSheet {
+  const { room } = kinds[kind];
+  // Half the kerf round a piece may lie outside the room, so the ground begins that much outside.
+  return {
+    kind,
+    skyline: [{ x: room.minX - padding, y: room.minY - padding, width: room.maxX - room.minX + 2 * padding }],
+    top: room.maxY + padding,
+  };
+}
+
+const boxesOf = (job: SheetJob, piece: number): readonly Boxed[] =>
+  job.set.choicesOf[piece].map((shape) => ({
+    shape,
+    box: boxOf(job.set.table.shapes[shape].padded.outer),
+  }));
+
+const nestOn = ({ skyline, top }: OpenSheet, choices: readonly Boxed[]): Nest | undefined =>
+  lowestNest(skyline, choices, top);
+
+interface Laying {
+  readonly piece: number;
+  readonly sheet: number;
+  readonly choices: readonly Boxed[];
+}
+
+function laid(sheet: OpenSheet, { piece, sheet: at, choices }: Laying): PlacedPiece {
+  const nest = nestOn(sheet, choices);
+  if (nest === undefined) throw new Defect(`No room for piece ${piece} on a sheet that had room`);
+  const { shape, box, x, y } = nest;
+  sheet.skyline = raised(sheet.skyline, { x, y: y + box.maxY - box.minY, width: box.maxX - box.minX });
+  return { piece, sheet: at, shape, x: x - box.minX, y: y - box.minY };
+}
+
+/** A sheet too small for every piece that was left is opened in vain and not cut. */
+function withoutEmpty(job: SheetJob, open: readonly OpenSheet[], placed: readonly PlacedPiece[]): Packing {
+  const used = [...new Set(placed.map(({ sheet }) => sheet))].sort((p, q) => p - q);
+  const sheets = used.map((sheet) => open[sheet].kind);
+  return {
+    sheets,
+    placed: placed.map((one) => ({ ...one, sheet: used.indexOf(one.sheet) })),
+    cost: sheets.reduce((sum, kind) => sum + job.kinds[kind].stock.cost, 0),
+    area: sheets.reduce((sum, kind) => sum + job.kinds[kind].area, 0),
+  };
 }
 
 /** A piece in one of its turns, with the box round it and half the kerf. */

@@ -1,5 +1,5 @@
 import { randomStream } from '#lib/kernel';
-import { boxedOn } from './boxes.js';
+import { boxedOn, boxedOver } from './boxes.js';
 import {
   constructOn,
   fits,
@@ -30,14 +30,98 @@ export function piecesBySize(job: SheetJob): readonly number[] {
   return all.sort((p, q) => job.pieces[q].area - job.pieces[p].area || p - q);
 }
 
-/** A first packing on the best single kind of sheet after the free ones, then on any set that costs less. */
+/**
+ * By bounding boxes first, on one sheet or several; then the outlines are searched, but only for money that is still to be won
+ * and only where the work allows to look at all pairs of shapes. The answer is never dearer than the boxes.
+ */
 export function choose(job: SheetJob, seed: number, budget: Budget): Packing | undefined {
-  const boxed = inBoxes(job);
-  if (boxed !== undefined) return boxed;
-  const first = quickest(job, budget);
+  const onOne = inBoxes(job);
+  if (onOne !== undefined) return onOne;
+  const boxed = boxedBest(job);
+  if (boxed !== undefined && (!isMoneyToBeWon(job, boxed) || !isWithinWork(job, budget))) return boxed;
+  const first = better(boxed, quickest(job, budget));
   if (first === undefined) return undefined;
   const tidy = improvedByOrder(job, first, seed, budget);
   return improvedBySets(job, tidy, seed, budget);
+}
+
+const better = (one: Packing | undefined, other: Packing | undefined): Packing | undefined =>
+  one === undefined || (other !== undefined && isBetter(other, one)) ? other : one;
+
+/** Some set of sheets that is large enough costs less. */
+const isMoneyToBeWon = (job: SheetJob, packing: Packing): boolean =>
+  betterSets(job, packing, scopeOf(job, packing)).some(({ cost }) => cost < packing.cost);
+
+/** Pairs of edges that take about as long in a no-fit polygon as looking at one pair of placed pieces. */
+const EDGE_PAIRS = 20;
+
+/** Each pair of turned shapes takes a no-fit polygon, which is most of the work. */
+function isWithinWork({ set }: SheetJob, { workLimit }: Budget): boolean {
+  const edges = set.choicesOf
+    .flat()
+    .reduce((sum, shape) => sum + set.table.shapes[shape].outline.outer.length / 2, 0);
+  return edges * edges <= EDGE_PAIRS * workLimit;
+}
+
+/** The cheapest of all orders and kinds by boxes alone; each sheet is then changed for a cheaper one that holds the same pieces. */
+function boxedBest(job: SheetJob): Packing | undefined {
+  const packings = ordersOf(job).flatMap((order) =>
+    job.kinds.flatMap((_, kind) => {
+      const packing = boxedOver(job, sheetsLedBy(job, kind, order.length), order);
+      return packing === undefined ? [] : [cheapened(job, packing)];
+    }),
+  );
+  return packings.reduce<Packing | undefined>((best, packing) => better(best, packing), undefined);
+}
+
+/** Free sheets, then one kind, then the others for when it runs out; irregular ones are left to the search. */
+function sheetsLedBy(job: SheetJob, kind: number, most: number): readonly number[] {
+  const isPlain = (other: number): boolean => job.kinds[other].blocks.length === 0;
+  const paid = job.kinds.flatMap(({ stock }, k) => (stock.cost > 0 ? [k] : []));
+  const led = [...paid.filter((k) => k === kind), ...paid.filter((k) => k !== kind)];
+  const asMany = led.flatMap((k) => Array.from({ length: Math.min(most, job.kinds[k].available) }, () => k));
+  return [...freeSheets(job), ...asMany].filter(isPlain);
+}
+
+function cheapened(job: SheetJob, packing: Packing): Packing {
+  const { sheets } = packing;
+  const left = job.kinds.map(
+    ({ available }, kind) => available - sheets.filter((one) => one === kind).length,
+  );
+  const byCost = job.kinds
+    .map((_, kind) => kind)
+    .sort((p, q) => job.kinds[p].stock.cost - job.kinds[q].stock.cost);
+  let now = packing;
+  sheets.forEach((kind, sheet) => {
+    const order = packing.placed.filter((one) => one.sheet === sheet).map(({ piece }) => piece);
+    for (const other of byCost) {
+      if (job.kinds[other].stock.cost >= job.kinds[kind].stock.cost) return;
+      const own = left[other] > 0 ? boxedOver(job, [other], order) : undefined;
+      if (own === undefined) continue;
+      left[other]--;
+      left[kind]++;
+      now = exchanged(job, now, { sheet, kind: other, placed: own.placed });
+      return;
+    }
+  });
+  return now;
+}
+
+function exchanged(
+  job: SheetJob,
+  { sheets, placed }: Packing,
+  change: { readonly sheet: number; readonly kind: number; readonly placed: Packing['placed'] },
+): Packing {
+  const kinds = sheets.map((kind, sheet) => (sheet === change.sheet ? change.kind : kind));
+  return {
+    sheets: kinds,
+    placed: [
+      ...placed.filter(({ sheet }) => sheet !== change.sheet),
+      ...change.placed.map((one) => ({ ...one, sheet: change.sheet })),
+    ],
+    cost: kinds.reduce((sum, kind) => sum + job.kinds[kind].stock.cost, 0),
+    area: kinds.reduce((sum, kind) => sum + job.kinds[kind].area, 0),
+  };
 }
 
 /** Everything on one of the cheapest sheets by bounding boxes: then nothing can cost less, and no search is needed. */

@@ -54,7 +54,7 @@ export const stepDefinitions: Readonly<Record<StepCode, StepDefinition>> = {
     amount: remembered(0.25, 0.15, 0.4, 'litres to wet out a ground inner skin'),
   },
   'undercut': {
-    title: 'Fill the undercut under the lip',
+    title: 'Fill the undercut and what is too narrow for core',
     basis: 'section',
     filler: 'bedding',
     layerMm: 12,

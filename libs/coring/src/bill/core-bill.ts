@@ -8,27 +8,36 @@ import {
   type Outcome,
   type Problem,
 } from '#lib/kernel';
-import { areaMm2, union } from '#lib/geometry';
+import { areaMm2 } from '#lib/geometry';
 import { nestInSheets, type CutSheet, type NestPiece, type SheetLayout, type StockSheet } from '#lib/nesting';
 import { assumed, computeChecked, derived, entered, type Cite, type Figure } from '#lib/provenance';
 import { m2FromMm2, mm, mm2, fraction } from '#lib/units';
-import { cutMosaic, type CorePiece, type Mosaic } from '../mosaic/cut-mosaic.js';
+import { cutMosaic, divisionProblems, type Mosaic } from '../mosaic/cut-mosaic.js';
+import type { CorePiece } from '../mosaic/piece.js';
+import { mosaicNumbers } from '../mosaic/rules.js';
+import { cavityDivision } from '../mosaic/solid-fill.js';
 import { wasteShare } from '../stack/formulas.js';
 import { planStack, type StackPlan } from '../stack/plan-stack.js';
-import type { CoreBillRequest } from './request.js';
+import { dividedByCost, type DividedMosaic, type DivisionByCost } from './division-choice.js';
+import type { CoreBillRequest, SheetOnSale } from './request.js';
 import { allUse, useOf, type SheetUse } from './waste.js';
 
 /** Pieces, sheets and what becomes of every square millimetre of them. */
 export interface CoreBill {
   readonly stack: StackPlan;
   readonly mosaic: Mosaic;
+  /** How many pieces, and why so many. */
+  readonly division: DivisionByCost;
   /** One for each thickness and form. */
   readonly cuts: readonly CoreCut[];
+  readonly kerfMm: number;
   readonly sheetCount: number;
   readonly cost: number;
   readonly netArea: Figure<'m2'>;
   readonly boughtArea: Figure<'m2'>;
-  readonly wasteFraction: Figure<'1'>;
+  /** Absent where no core is bought. */
+  readonly wasteFraction?: Figure<'1'>;
+  /** 0 where no core is bought. */
   readonly utilisation: number;
   readonly waste: SheetUse;
   readonly assumptions: readonly Figure[];
@@ -61,13 +70,22 @@ export function coreBill(
 ): Outcome<CoreBill> {
   if (sheetsOnSale(request).length === 0)
     return refusal(problem('too-few', '/sheets', { count: 0, least: 1 }));
-  const cavities = request.openings.map(({ area, undercut }) => union([area], undercut));
-  const areaM2 = m2FromMm2(mm2(cavities.reduce((sum, cavity) => sum + areaMm2(cavity), 0)));
-  return andThen(stackFor(request, areaM2), (stack) =>
-    andThen(mosaicFor(request, stack), (mosaic) =>
-      mapValue(cutsFor(request, mosaic, shouldStop), (cuts) => billOf(request, { stack, mosaic, cuts })),
+  const problems = divisionProblems(request.openings, request.mosaicRules);
+  if (problems.length > 0) return refusal(...problems);
+  return andThen(stackFor(request, coredM2(request)), (stack) =>
+    andThen(dividedFor(request, stack), ({ mosaic, byCost }) =>
+      mapValue(cutsFor(request, mosaic, shouldStop), (cuts) =>
+        billOf(request, { stack, mosaic, division: byCost, cuts }),
+      ),
     ),
   );
+}
+
+/** What takes core; the rest of the cavities is filled solid. */
+function coredM2({ openings, mosaicRules }: CoreBillRequest): number {
+  const numbers = mosaicNumbers(mosaicRules);
+  const cored = openings.map((opening) => areaMm2(cavityDivision(opening, numbers).coreable));
+  return m2FromMm2(mm2(cored.reduce((sum, area) => sum + area, 0)));
 }
 
 function stackFor(request: CoreBillRequest, areaM2: number): Outcome<StackPlan> {
@@ -84,23 +102,40 @@ function stackFor(request: CoreBillRequest, areaM2: number): Outcome<StackPlan> 
   });
 }
 
-function mosaicFor(request: CoreBillRequest, stack: StackPlan): Outcome<Mosaic> {
+/** The division with the lowest cost, by first layouts of its sheets. */
+const dividedFor = (request: CoreBillRequest, stack: StackPlan): Outcome<DividedMosaic> =>
+  dividedByCost(sheetsOnSale(request), request.hourCost, {
+    cut: (sheets, share) => mosaicFor(request, stack, { sheets, share }),
+    costOf: (mosaic) =>
+      mapValue(
+        cutsFor({ ...request, workUnits: 0 }, mosaic, () => false),
+        (cuts) => cuts.reduce((sum, { cost }) => sum + cost, 0),
+      ),
+  });
+
+interface Way {
+  readonly sheets: readonly SheetOnSale[];
+  readonly share: number;
+}
+
+function mosaicFor(request: CoreBillRequest, stack: StackPlan, { sheets, share }: Way): Outcome<Mosaic> {
   const { openings, supports, core, grainDeg, mosaicRules } = request;
-  const shortSides = sheetsOnSale(request).map(
-    ({ lengthMm, widthMm }) => Math.min(lengthMm, widthMm) - 2 * settings(request).edgeTrimMm.value,
-  );
-  const acrossCamber = stack.camber?.way === 'shorter-pieces' ? stack.camber.longestFlatPieceMm : Infinity;
-  const outcome = cutMosaic({
+  const trimMm = 2 * settings(request).edgeTrimMm.value;
+  const largestPieceM2 = share * (mosaicRules?.largestPieceM2 ?? core.largestPieceM2.value);
+  return cutMosaic({
     openings,
     core,
     layers: stack.layers,
-    isFlat: request.camber === undefined || stack.camber?.way === 'lies',
-    longestSideMm: Math.min(acrossCamber, Math.max(...shortSides)),
+    cavityMm: request.cavityMm,
+    sheets: sheets.map(({ lengthMm, widthMm }) => ({
+      lengthMm: lengthMm - trimMm,
+      widthMm: widthMm - trimMm,
+    })),
+    ...(stack.camber?.way === 'shorter-pieces' ? { longestSideMm: stack.camber.longestFlatPieceMm } : {}),
     ...(supports === undefined ? {} : { supports }),
     ...(grainDeg === undefined ? {} : { grainDeg }),
-    ...(mosaicRules === undefined ? {} : { rules: mosaicRules }),
+    rules: { ...mosaicRules, largestPieceM2 },
   });
-  return outcome;
 }
 
 interface Settings {
@@ -285,7 +320,7 @@ function narrowest(outline: CutSheet['outline']): number {
 
 function billOf(
   request: CoreBillRequest,
-  { stack, mosaic, cuts }: Pick<CoreBill, 'stack' | 'mosaic' | 'cuts'>,
+  { stack, mosaic, division, cuts }: Pick<CoreBill, 'stack' | 'mosaic' | 'division' | 'cuts'>,
 ): CoreBill {
   const waste = allUse(cuts.map(({ use }) => use));
   const area = (value: number, meaning: string) =>
@@ -303,13 +338,14 @@ function billOf(
   return {
     stack,
     mosaic,
+    division,
     cuts,
+    kerfMm: settings(request).kerfMm.value,
     sheetCount: cuts.reduce((sum, { sheets }) => sum + sheets.filter(({ isBought }) => isBought).length, 0),
     cost: cuts.reduce((sum, { cost }) => sum + cost, 0),
     netArea,
     boughtArea,
-    wasteFraction: computeChecked(wasteShare, { netM2: netArea, boughtM2: boughtArea }),
-    utilisation: fraction(waste.piecesMm2 / waste.sheetMm2),
+    ...shareOf(netArea, boughtArea),
     waste,
     assumptions: [
       ...stack.assumptions,
@@ -317,6 +353,18 @@ function billOf(
       ...Object.values(settings(request)).filter(({ origin }) => origin.kind === 'assumed'),
       ...costAssumption(request),
     ],
+  };
+}
+
+/** Where all is filled solid nothing is bought, and there is no share of nothing. */
+function shareOf(
+  netArea: Figure<'m2'>,
+  boughtArea: Figure<'m2'>,
+): Pick<CoreBill, 'wasteFraction' | 'utilisation'> {
+  if (boughtArea.value === 0) return { utilisation: 0 };
+  return {
+    wasteFraction: computeChecked(wasteShare, { netM2: netArea, boughtM2: boughtArea }),
+    utilisation: fraction(netArea.value / boughtArea.value),
   };
 }
 

@@ -25,6 +25,8 @@ export interface CoreBillRequest {
   readonly edgeTrimMm?: number;
   /** An offcut narrower than this is thrown away. */
   readonly keepFromMm?: number;
+  /** What an hour of work costs, in the currency of the sheets; absent: sheets alone decide how the core is divided. */
+  readonly hourCost?: number;
   readonly seed?: number;
   /** Thousands of pairs looked at for each thickness. */
   readonly workUnits?: number;

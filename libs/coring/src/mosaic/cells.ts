@@ -1,162 +1,268 @@
 import {
   areaMm2,
   bounds,
-  distanceToSegment,
   intersection,
   perimeterMm,
   rectangle,
+  ringsOf,
   union,
   type Point,
   type Region,
+  type Ring,
 } from '#lib/geometry';
 import type { MosaicNumbers } from './rules.js';
+import { isBeddable } from './solid-fill.js';
+import { nearSupport, type Support } from './support.js';
 
-/** A region to be divided into rows along x, and how large a piece may be. */
+/** A region to be divided into as few pieces as its limits allow, in the frame in which the joints run along x and y. */
 export interface CellTask {
   readonly region: Region;
   readonly largestMm2: number;
-  readonly longestSideMm: number;
-  /** The other layer's rows are moved by half a row and half a piece. */
+  /** A piece must fit into one of these. */
+  readonly boxes: readonly PieceBox[];
+  /** The other layer's joints are moved aside. */
   readonly isShifted: boolean;
-  readonly supports: readonly (readonly [Point, Point])[];
+  readonly supports: readonly Support[];
   readonly numbers: MosaicNumbers;
 }
 
-/** Pieces are this much longer along the rows than across. */
-const slenderness = 1.5;
-
-/**
- * Bricks: rows of even height, in each row pieces of even length, every second row beginning with a half piece. Row lines and
- * joints step aside from supports that run along them. Slivers are joined to a neighbour.
- */
-export function cellsOf(task: CellTask): readonly Region[] {
-  const box = bounds(task.region);
-  if (box === undefined) return [];
-  const across = Math.min(Math.sqrt(task.largestMm2 / slenderness), task.longestSideMm);
-  const rows = linesBetween({ from: box.minY, to: box.maxY, most: across, isShifted: task.isShifted }, (y) =>
-    nearSupport(task, [
-      [box.minX, y],
-      [box.maxX, y],
-    ]),
-  );
-  const cells = rows.slice(1).flatMap((top, k) => {
-    const strip = intersection(task.region, [rectangleRegion(box.minX - 1, rows[k], box.maxX + 1, top)]);
-    return strip.flatMap((part) => rowCells(task, [part], { height: top - rows[k], isOdd: k % 2 === 1 }));
-  });
-  return withoutSlivers(cells, task);
+export interface PieceBox {
+  readonly alongMm: number;
+  readonly acrossMm: number;
 }
 
-const rectangleRegion = (x1: number, y1: number, x2: number, y2: number) => ({
-  outer: rectangle(x1, y1, x2, y2),
-  holes: [],
+/** Whole where it can be; otherwise rows of pieces or columns of them, whichever takes fewer pieces and then less joint. */
+export const cellsOf = (task: CellTask): readonly Region[] =>
+  joinedWhereRoom(
+    withoutSlivers(
+      task.region.flatMap((polygon) => dividedWell({ ...task, region: [polygon] })),
+      task,
+    ),
+    task,
+  );
+
+const MORE_ROWS = 2;
+const MOST_ROWS = 40;
+
+function dividedWell(task: CellTask): readonly Region[] {
+  if (isWithinLimits(task.region, task)) return [task.region];
+  const upright = turned(task);
+  const divisions = [
+    ...inFewestRows(task),
+    ...inFewestRows(upright).map((cells) => cells.map((cell) => swapped(cell))),
+  ];
+  const better = (one: readonly Region[], other: readonly Region[]): boolean =>
+    one.length < other.length || (one.length === other.length && edgeOf(one) < edgeOf(other) - 1);
+  return divisions.reduce((best, other) => (better(other, best) ? other : best));
+}
+
+const edgeOf = (cells: readonly Region[]): number => cells.reduce((sum, cell) => sum + perimeterMm(cell), 0);
+
+/** The fewest rows in which every piece keeps the limits, and a few more rows than that: they may give fewer pieces. */
+function inFewestRows(task: CellTask): readonly (readonly Region[])[] {
+  const found: (readonly Region[])[] = [];
+  for (let rows = 1; rows <= MOST_ROWS && found.length <= MORE_ROWS; rows++) {
+    const cells = inRows(task, rows);
+    if (cells.every((cell) => isWithinLimits(cell, task)) || rows === MOST_ROWS) found.push(cells);
+    if (found.length > 1 && cells.length > found[0].length) break;
+  }
+  return found;
+}
+
+const swapped = (region: Region): Region =>
+  region.map(({ outer, holes }) => ({ outer: swappedRing(outer), holes: holes.map(swappedRing) }));
+const swappedRing = (ring: readonly Point[]): readonly Point[] =>
+  ring.map(([x, y]): Point => [y, x]).reverse();
+
+const turned = (task: CellTask): CellTask => ({
+  ...task,
+  region: swapped(task.region),
+  boxes: task.boxes.map(({ alongMm, acrossMm }) => ({ alongMm: acrossMm, acrossMm: alongMm })),
+  supports: task.supports.map(
+    ([from, to]) =>
+      [
+        [from[1], from[0]],
+        [to[1], to[0]],
+      ] as const,
+  ),
 });
 
-function rowCells(
-  task: CellTask,
-  part: Region,
-  { height, isOdd }: { readonly height: number; readonly isOdd: boolean },
-): readonly Region[] {
-  const box = bounds(part);
+/** Where joints stepped aside a piece may be a little over its limit of area. */
+const OVER_LIMIT = 1.1;
+
+function isWithinLimits(cell: Region, task: Pick<CellTask, 'largestMm2' | 'boxes'>): boolean {
+  return areaMm2(cell) <= OVER_LIMIT * task.largestMm2 && fitsBox(cell, task);
+}
+
+function fitsBox(cell: Region, { boxes }: Pick<CellTask, 'boxes'>): boolean {
+  const box = bounds(cell);
+  if (box === undefined) return true;
+  const [along, across] = [box.maxX - box.minX, box.maxY - box.minY];
+  return boxes.some(({ alongMm, acrossMm }) => along <= alongMm && across <= acrossMm);
+}
+
+function inRows(task: CellTask, rows: number): readonly Region[] {
+  const box = bounds(task.region);
   if (box === undefined) return [];
-  const most = Math.min(task.largestMm2 / height, task.longestSideMm);
-  const isShifted = isOdd !== task.isShifted;
-  const joints = linesBetween({ from: box.minX, to: box.maxX, most, isShifted }, (x) =>
-    nearSupport(task, [
-      [x, box.minY],
-      [x, box.maxY],
-    ]),
+  const lines = linesBetween(
+    swapped(task.region),
+    { count: rows, isShifted: task.isShifted, numbers: task.numbers },
+    (y) => nearSupport(task, [box.minX, y], [box.maxX, y]),
   );
-  return joints
-    .slice(1)
-    .flatMap((right, k) =>
-      intersection(part, [rectangleRegion(joints[k], box.minY - 1, right, box.maxY + 1)]).map((polygon) => [
-        polygon,
-      ]),
+  return lines.slice(1).flatMap((top, k) => {
+    const strip = intersection(task.region, [
+      { outer: rectangle(box.minX - 1, lines[k], box.maxX + 1, top), holes: [] },
+    ]);
+    return strip.flatMap((part) =>
+      inColumns({ ...task, region: [part], isShifted: (k % 2 === 1) !== task.isShifted }),
     );
+  });
+}
+
+/** Pieces of one row, of equal area; more of them until each fits. */
+function inColumns(task: CellTask): readonly Region[] {
+  const box = bounds(task.region);
+  if (box === undefined) return [];
+  const longest = Math.max(...task.boxes.map(({ alongMm }) => alongMm));
+  const least = Math.max(
+    1,
+    Math.ceil(areaMm2(task.region) / task.largestMm2 - OVER_LIMIT + 1),
+    Math.ceil((box.maxX - box.minX) / longest - 1e-9),
+  );
+  for (let count = least; ; count++) {
+    const lines = linesBetween(
+      task.region,
+      { count, isShifted: task.isShifted && count > 1, numbers: task.numbers },
+      (x) => nearSupport(task, [x, box.minY], [x, box.maxY]),
+    );
+    const cells = lines
+      .slice(1)
+      .flatMap((right, k) =>
+        intersection(task.region, [
+          { outer: rectangle(lines[k], box.minY - 1, right, box.maxY + 1), holes: [] },
+        ]).map((polygon): Region => [polygon]),
+      );
+    if (count >= least + 2 || cells.every((cell) => isWithinLimits(cell, task))) return cells;
+  }
 }
 
 interface Division {
-  readonly from: number;
-  readonly to: number;
-  readonly most: number;
+  readonly count: number;
   readonly isShifted: boolean;
+  readonly numbers: MosaicNumbers;
 }
 
-/** Lines that divide a length evenly, half a division at both ends when shifted; each steps aside where `cost` says so. */
+/** Lines across x that part a region into pieces of equal area; each steps aside where `cost` says so. */
 function linesBetween(
-  { from, to, most, isShifted }: Division,
+  region: Region,
+  { count, isShifted, numbers }: Division,
   cost: (at: number) => number,
 ): readonly number[] {
-  const length = to - from;
-  const count = Math.max(1, Math.ceil(length / most - 1e-9));
-  if (count === 1) return [from, to];
-  const even = length / count;
-  const places = isShifted
-    ? Array.from({ length: count }, (_, k) => from + (k + 0.5) * even)
-    : Array.from({ length: count - 1 }, (_, k) => from + (k + 1) * even);
-  return [from, ...places.map((place) => steppedAside(place, even / 4, cost)), to];
+  const box = bounds(region);
+  if (box === undefined) return [0, 0];
+  const whole = areaMm2(region);
+  const even = (box.maxX - box.minX) / count;
+  const aside = isShifted ? Math.min(numbers.staggerMm, even / 2) : 0;
+  const places = Array.from(
+    { length: count - 1 },
+    (_, k) => placeOf(region, (whole * (k + 1)) / count, box) - aside,
+  );
+  return [box.minX, ...places.map((place) => steppedAside(place, even / 8, cost)), box.maxX];
 }
+
+/** To a fraction of a millimetre on any deck. */
+const HALVINGS = 16;
+
+/** Where a line across x leaves so much area on its near side. */
+function placeOf(
+  region: Region,
+  wantedMm2: number,
+  { minX, maxX }: { readonly minX: number; readonly maxX: number },
+): number {
+  const rings = ringsOf(region);
+  let [low, high] = [minX, maxX];
+  for (let k = 0; k < HALVINGS; k++) {
+    const middle = (low + high) / 2;
+    if (areaUpTo(rings, middle) < wantedMm2) low = middle;
+    else high = middle;
+  }
+  return Math.round((low + high) / 2);
+}
+
+/** Area of the part of a region on the near side of a line across x: the integral of the lesser of x and the line over y. */
+function areaUpTo(rings: readonly Ring[], line: number): number {
+  let sum = 0;
+  for (const ring of rings) {
+    for (let k = 0; k < ring.length; k++) {
+      const [from, to] = [ring[k], ring[(k + 1) % ring.length]];
+      sum += (to[1] - from[1]) * meanBelow(from[0], to[0], line);
+    }
+  }
+  return sum;
+}
+
+function meanBelow(a: number, b: number, line: number): number {
+  const [low, high] = a < b ? [a, b] : [b, a];
+  if (high <= line) return (a + b) / 2;
+  if (low >= line) return line;
+  const share = (line - low) / (high - low);
+  return (share * (low + line)) / 2 + (1 - share) * line;
+}
+
+const TRIES = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1];
 
 function steppedAside(place: number, reach: number, cost: (at: number) => number): number {
-  const tries = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1].map((share) => place + share * reach);
-  return tries.reduce((best, at) => (cost(at) < cost(best) ? at : best), place);
+  let best = { at: place, cost: cost(place) };
+  if (best.cost === 0) return place;
+  for (const share of TRIES.slice(1)) {
+    const at = place + share * reach;
+    const here = cost(at);
+    if (here < best.cost) best = { at, cost: here };
+  }
+  return best.at;
 }
 
-/** Length of a joint that runs within the clearance of a support, beyond what a plain crossing takes. */
-export function nearSupport(
-  { supports, numbers }: Pick<CellTask, 'supports' | 'numbers'>,
-  [from, to]: readonly [Point, Point],
-): number {
-  const clearance = numbers.supportClearanceMm;
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  const count = Math.max(8, Math.ceil(length / 10));
-  let near = 0;
-  for (const [a, b] of supports) {
-    const samples = Array.from({ length: count }, (_, k) => (k + 0.5) / count).filter(
-      (t) =>
-        distanceToSegment([from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1])], a, b) <
-        clearance,
-    );
-    near += Math.max(0, (samples.length / count) * length - 4 * clearance);
-  }
-  return near;
-}
+/** A little over the limit is less trouble than a sliver, and a good deal over it less than a place without core. */
+const OVER_FOR_SLIVERS = [1.25, 1.6];
 
 /** Narrow or tiny cells join the neighbour with which they share most edge, as long as that stays bedable. */
-function withoutSlivers(cells: readonly Region[], task: CellTask): readonly Region[] {
+export function withoutSlivers(cells: readonly Region[], task: CellTask): readonly Region[] {
   let current = [...cells];
-  for (const sliver of cells.filter((cell) => isSliver(cell, task)).sort((a, b) => areaMm2(a) - areaMm2(b))) {
-    if (!current.includes(sliver)) continue;
-    const partner = bestPartner(sliver, current, task);
-    if (partner === undefined) continue;
-    current = [...current.filter((cell) => cell !== sliver && cell !== partner), union(sliver, partner)];
+  const slivers = cells.filter((cell) => !isBeddable(cell, task.numbers));
+  for (const over of OVER_FOR_SLIVERS) {
+    for (const sliver of [...slivers].sort((a, b) => areaMm2(a) - areaMm2(b))) {
+      const partner = current.includes(sliver) ? bestPartner(sliver, current, task, over) : undefined;
+      if (partner === undefined) continue;
+      current = [...current.filter((cell) => cell !== sliver && cell !== partner), union(sliver, partner)];
+    }
   }
   return current;
 }
 
-export function isSliver(
-  cell: Region,
-  { numbers, largestMm2 }: Pick<CellTask, 'numbers' | 'largestMm2'>,
-): boolean {
-  const box = bounds(cell);
-  if (box === undefined) return true;
-  const area = areaMm2(cell);
-  const narrow = Math.min(box.maxX - box.minX, box.maxY - box.minY);
-  return narrow < numbers.narrowestMm || area < Math.min(largestMm2 / 12, numbers.narrowestMm ** 2 * 2);
+/** No joint that could be left out: two pieces that keep the limits together are one. */
+function joinedWhereRoom(cells: readonly Region[], task: CellTask): readonly Region[] {
+  if (cells.length < 2) return cells;
+  for (const cell of [...cells].sort((a, b) => areaMm2(a) - areaMm2(b))) {
+    const partner = bestPartner(cell, cells, task, 1);
+    if (partner === undefined) continue;
+    const others = cells.filter((other) => other !== cell && other !== partner);
+    return joinedWhereRoom([...others, union(cell, partner)], task);
+  }
+  return cells;
 }
 
-/** A little over the limit is less trouble than a sliver. */
-const overLimit = 1.25;
-
-function bestPartner(sliver: Region, cells: readonly Region[], { largestMm2 }: CellTask): Region | undefined {
+function bestPartner(
+  sliver: Region,
+  cells: readonly Region[],
+  task: CellTask,
+  over: number,
+): Region | undefined {
   const joined = cells
-    .filter((cell) => cell !== sliver)
+    .filter((cell) => cell !== sliver && areaMm2(cell) + areaMm2(sliver) <= over * task.largestMm2)
     .flatMap((cell) => {
       const both = union(sliver, cell);
-      const isOne = both.length === 1 && both[0].holes.length === 0;
-      return isOne && areaMm2(both) <= overLimit * largestMm2
-        ? [{ cell, outline: perimeterMm(both) - perimeterMm(cell) }]
-        : [];
+      const isOne = both.length === 1 && both[0].holes.length === cell[0].holes.length;
+      return isOne && fitsBox(both, task) ? [{ cell, outline: perimeterMm(both) - perimeterMm(cell) }] : [];
     });
   return joined.sort((a, b) => a.outline - b.outline)[0]?.cell;
 }

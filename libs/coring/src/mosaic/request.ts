@@ -1,5 +1,5 @@
 import type { Point, Polygon, Region } from '#lib/geometry';
-import type { CoreSheet } from '#lib/catalogue';
+import type { CoreSheet, SheetFormat } from '#lib/catalogue';
 import type { StackLayer } from '../stack/plan-stack.js';
 
 /** Openings to fill with core, and how. */
@@ -9,11 +9,13 @@ export interface MosaicRequest {
   readonly supports?: readonly { readonly from: Point; readonly to: Point }[];
   readonly core: CoreSheet;
   readonly layers: readonly StackLayer[];
-  /** Only a flat deck takes large pieces. */
-  readonly isFlat: boolean;
+  /** Height from skin to skin: how deep a place is that is filled solid. */
+  readonly cavityMm: number;
+  /** What a sheet gives after its edges are trimmed. A piece comes out of one sheet. */
+  readonly sheets: readonly SheetFormat[];
   /** Longest side across the camber for pieces that do not bend. */
   readonly longestSideMm?: number;
-  /** Direction of the grain on the deck, degrees from x towards y. */
+  /** Direction of the grain on the deck, degrees from x towards y; of no account for core that has none. */
   readonly grainDeg?: number;
   readonly rules?: MosaicRules;
 }
@@ -28,14 +30,26 @@ export interface OpeningToFill {
 
 /** Absent rules have defaults, each listed among the assumptions. */
 export interface MosaicRules {
-  /** Largest piece wherever there is undercut, or plain sheet on a larger area. */
+  /** Largest piece that is slid under a lip. */
   readonly handPieceM2?: number;
+  /** Largest piece bedded from above; absent: what the material's own figure says. */
+  readonly largestPieceM2?: number;
+  /** What is bedded before the bed stiffens: one bay. */
+  readonly bayM2?: number;
   /** Gap at each joint, filled with bedding. */
   readonly jointGapMm?: number;
   /** Joints of neighbouring rows and layers lie at least this far apart where there is room. */
   readonly staggerMm?: number;
-  /** A piece narrower than this is joined to its neighbour. */
+  /** No piece is narrower than this. */
   readonly narrowestMm?: number;
+  /** No piece that is slid under a lip is narrower than this. */
+  readonly leastLipPieceMm?: number;
+  /** No piece is smaller than this. */
+  readonly leastPieceCm2?: number;
+  /** A slot narrower than this is filled solid. */
+  readonly leastSlotMm?: number;
+  /** An undercut no deeper than this is filled solid. */
+  readonly lipFillMm?: number;
   readonly supportClearanceMm?: number;
   readonly bleedSpacingMm?: number;
   readonly bleedDiameterMm?: number;

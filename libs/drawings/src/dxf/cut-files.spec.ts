@@ -3,7 +3,9 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from '@jest/globals';
+import { sampleEstimate, smallSample } from '../../../../test/support/sample-estimate.js';
 import { piecesDxf, sheetsDxf } from './cut-files.js';
+import { cutFile } from './estimate-cut-files.js';
 
 const square = (x: number, y: number, size: number) =>
   [
@@ -108,6 +110,30 @@ describe(`files for a cutting machine${reader.can ? '' : ` (not audited: ${reade
       count: 3,
       layers: ['grain', 'label', 'offcut kept', 'piece edge', 'sheet edge'],
     });
+  });
+
+  test('a viewer is told that the drawing is metric and where it lies', () => {
+    const lines = piecesDxf(pieces)
+      .split('\n')
+      .map((line) => line.trim());
+    const after = (name: string): readonly string[] =>
+      lines.slice(lines.indexOf(name) + 1, lines.indexOf(name) + 5);
+    expect(after('$MEASUREMENT').slice(0, 2)).toEqual(['70', '1']);
+    expect(after('$EXTMIN')).toEqual(['10', '0', '20', '0']);
+    // 200 mm, 50 mm between, 120.5 mm; the taller piece is 200 mm.
+    expect(after('$EXTMAX')).toEqual(['10', '370.5', '20', '200']);
+  });
+
+  test('a hole of a core piece survives into the file of the estimate', () => {
+    const estimate = sampleEstimate(smallSample);
+    const [first, ...others] = estimate.core.pieces;
+    const [[x, y]] = first.outline;
+    const holes = [square(x + 20, y + 20, 30)];
+    const text = cutFile('piece-plan', {
+      core: { ...estimate.core, pieces: [{ ...first, holes }, ...others] },
+    });
+    const count = (of: string | undefined): number => (of?.match(/\nhole\n/g) ?? []).length;
+    expect(count(text)).toBe(count(cutFile('piece-plan', estimate)) + 1);
   });
 
   test('the same pieces give the same file, byte for byte, and no label breaks a line', () => {

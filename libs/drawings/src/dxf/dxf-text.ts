@@ -40,9 +40,39 @@ export type DxfMark =
 export function dxfText(marks: readonly DxfMark[]): string {
   const writer = new DxfWriter();
   writer.setUnits(Units.Millimeters);
+  writer.setVariable('$MEASUREMENT', { 70: METRIC });
+  const { low, high } = extentsOf(marks);
+  writer.setVariable('$EXTMIN', { 10: low[0], 20: low[1], 30: 0 });
+  writer.setVariable('$EXTMAX', { 10: high[0], 20: high[1], 30: 0 });
   for (const purpose of purposes) writer.addLayer(purpose, colours[purpose], 'Continuous');
   for (const mark of marks) add(writer, mark);
   return writer.stringify();
+}
+
+/** The code of the format for metric drawings: a viewer then takes metric line types and hatches. */
+const METRIC = 1;
+
+/** Corners of the box round everything drawn, so that a viewer opens at it. */
+function extentsOf(marks: readonly DxfMark[]): { readonly low: DxfPoint; readonly high: DxfPoint } {
+  const points = marks.flatMap(pointsOf);
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return { low: [Math.min(...xs), Math.min(...ys)], high: [Math.max(...xs), Math.max(...ys)] };
+}
+
+function pointsOf(mark: DxfMark): readonly DxfPoint[] {
+  switch (mark.kind) {
+    case 'outline':
+      return mark.corners;
+    case 'line':
+      return [mark.from, mark.to];
+    case 'circle':
+      return [
+        [mark.centre[0] - mark.radiusMm, mark.centre[1] - mark.radiusMm],
+        [mark.centre[0] + mark.radiusMm, mark.centre[1] + mark.radiusMm],
+      ];
+    case 'text':
+      return [mark.at];
+  }
 }
 
 function add(writer: DxfWriter, mark: DxfMark): void {

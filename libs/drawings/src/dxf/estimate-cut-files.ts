@@ -14,18 +14,19 @@ export function cutFile(name: string, { core }: Pick<Estimate, 'core'>): string 
 
 type Core = Estimate['core'];
 
-const pieceToCut = ({ label, outline, bleedHoles, grainDeg }: Core['pieces'][number]): PieceToCut => ({
+const pieceToCut = ({ label, outline, holes, bleedHoles, grainDeg }: Core['pieces'][number]): PieceToCut => ({
   label,
   outline,
+  holes,
   bleedHoles,
   ...(grainDeg === undefined ? {} : { grainDeg }),
 });
 
 const sheetToCut = (
   { label, lengthMm, widthMm, thicknessMm, placed, offcutsKept }: Core['sheets'][number],
-  { pieces }: Core,
+  { pieces, kerfMm }: Core,
 ): SheetToCut => ({
-  label: `${label}: ${lengthMm} x ${widthMm} x ${thicknessMm} mm`,
+  label: `${label}: ${lengthMm} x ${widthMm} x ${thicknessMm} mm, ${kerfMm} mm kerf, saw outside the outlines`,
   outline: [
     [0, 0],
     [lengthMm, 0],

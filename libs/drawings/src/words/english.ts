@@ -145,6 +145,7 @@ const words = {
     check: 'Print at 100 %. This line measures 100 mm',
     checkInches: '(3 15/16 in, just under)',
     grain: 'grain',
+    cut: 'Saw outside the outline.',
     overlap: 'Lay the crosses of neighbouring tiles on each other.',
     forward: 'forward',
   },

@@ -14,6 +14,7 @@ import type { Drawing } from '../sheet/svg.js';
 export interface TemplatePiece {
   readonly label: string;
   readonly outline: Outline;
+  readonly holes: readonly Outline[];
   readonly grainDeg?: number;
   readonly bleedHoles: readonly Place[];
 }
@@ -91,7 +92,13 @@ function laidOut(
   }));
   const grain = piece.grainDeg === undefined ? {} : { grainDeg: piece.grainDeg - (isTurned ? 90 : 0) };
   return {
-    piece: { ...piece, ...grain, outline, bleedHoles: piece.bleedHoles.map(turned) },
+    piece: {
+      ...piece,
+      ...grain,
+      outline,
+      holes: piece.holes.map((hole) => hole.map(turned)),
+      bleedHoles: piece.bleedHoles.map(turned),
+    },
     isTurned,
     tiling,
     wanted: cells.filter((cell) => isTouched(outline, cell, tiling)),
@@ -150,7 +157,9 @@ function tileMarks(page: Tile): readonly Mark[] {
   const { window } = tiling;
   const view = fullSizeView(cellOrigin(cell, tiling), window);
   const bleed = grown(window, BLEED_MM - 0.5);
-  const outline = clippedRing(view.ring(piece.outline), bleed).map((part) => line('visible', ...part));
+  const outline = [piece.outline, ...piece.holes].flatMap((ring) =>
+    clippedRing(view.ring(ring), bleed).map((part) => line('visible', ...part)),
+  );
   const holes = holesOf(page).flatMap((hole): readonly Mark[] => [
     circle(hole, 2, 'fine', 'none'),
     line('fine', [hole[0] - 3, hole[1]], [hole[0] + 3, hole[1]]),
@@ -244,7 +253,7 @@ function foot({ piece, cell, tiling, reader, tile, tiles, isTurned }: Tile): rea
   return [
     line('visible', [from, y], [to, y]),
     ...ticks,
-    text([from, y + 4], check, { sizeMm: sizes.fine }),
+    text([from, y + 4], `${check}. ${said.cut}`, { sizeMm: sizes.fine }),
     text([to + 4, y - 0.4], title, { sizeMm: sizes.strong, weight: 'bold' }),
     ...(tiles === '1' ? [] : [text([from, y - 5], said.overlap, { sizeMm: sizes.fine })]),
     ...bowMark([to + 8, y - 5.6], isTurned, reader),

@@ -152,7 +152,13 @@ export interface CoreSection {
   readonly purchaseAreaM2: number;
   readonly wasteByCause: readonly { readonly cause: string; readonly areaM2: number }[];
   readonly pieces: readonly CorePiece[];
+  /** Why it is so many pieces. */
+  readonly division: string;
+  /** Places that take no core: too narrow, or too far under the lip. */
+  readonly solidFills: readonly CoreSolidFill[];
   readonly sheets: readonly CoreSheetLayout[];
+  /** Left between the pieces on a sheet for the blade. */
+  readonly kerfMm: number;
   readonly utilisation: number;
   readonly massChangeKg: number;
   readonly waterLeavingKg?: number;
@@ -163,15 +169,36 @@ export interface CorePiece {
   readonly label: string;
   readonly beddingOrder: number;
   readonly opening: string;
+  /** What is bedded in one go; counted from 1 in each layer of an opening. */
+  readonly bay: number;
   /** In deck coordinates. */
   readonly outline: Outline;
+  readonly holes: readonly Outline[];
   readonly thicknessMm: number;
   readonly form: 'plain' | 'scored';
   /** 1 lies on the inner skin. */
   readonly layer: number;
   readonly areaM2: number;
+  /** Slid under the skin that stays; the others drop in. */
+  readonly isUnderLip: boolean;
+  /** Only for core that has a grain in its plane. */
   readonly grainDeg?: number;
   readonly bleedHoles: readonly Place[];
+}
+
+/** Filled solid from skin to skin, before the core goes in. */
+export interface CoreSolidFill {
+  readonly opening: string;
+  readonly kind: 'paste' | 'solid-laminate' | 'high-density-strip';
+  /** In deck coordinates. */
+  readonly outline: Outline;
+  readonly holes: readonly Outline[];
+  readonly areaM2: number;
+  readonly volumeL: number;
+  readonly widthMm: number;
+  /** As paste: how many lifts, for its heat. */
+  readonly lifts: number;
+  readonly isUnderLip: boolean;
 }
 
 export interface CoreSheetLayout {
@@ -186,6 +213,7 @@ export interface CoreSheetLayout {
   readonly placed: readonly {
     readonly piece: string;
     readonly outline: Outline;
+    readonly holes: readonly Outline[];
     readonly turnDeg: number;
     readonly cutOrder: number;
   }[];

@@ -1,4 +1,4 @@
-import type { CoreBill, CutCoreSheet } from '#lib/coring';
+import type { CoreBill, CorePiece, CutCoreSheet, MosaicFinding, SolidFill } from '#lib/coring';
 import type { Check, CoreSection, CoreSheetLayout } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 
@@ -20,34 +20,13 @@ export function coreSection(job: Job, bill: CoreBill): CoreSection {
       { cause: 'whole sheets', areaM2: squareMetres(waste.roundingMm2) },
       { cause: 'scraps', areaM2: squareMetres(waste.scrapsMm2) },
     ],
-    pieces: mosaic.pieces.map(
-      ({
-        label,
-        beddingOrder,
-        opening,
-        outline,
-        thicknessMm,
-        areaM2,
-        grainDeg,
-        bleedHoles,
-        form,
-        layer,
-      }) => ({
-        label,
-        beddingOrder,
-        opening,
-        outline,
-        thicknessMm,
-        areaM2,
-        grainDeg,
-        bleedHoles,
-        form,
-        layer,
-      }),
-    ),
+    pieces: mosaic.pieces.map((piece) => pieceSection(piece)),
+    division: bill.division.words,
+    solidFills: mosaic.solidFills.map((fill) => solidSection(fill)),
     sheets: bill.cuts.flatMap(({ thicknessMm, form, sheets }) =>
       sheets.map((sheet) => sheetSection(sheet, thicknessMm, form)),
     ),
+    kerfMm: bill.kerfMm,
     utilisation: bill.utilisation,
     massChangeKg: stack.massChange.value,
     ...(stack.waterLeaving === undefined ? {} : { waterLeavingKg: stack.waterLeaving.value }),
@@ -58,6 +37,58 @@ export function coreSection(job: Job, bill: CoreBill): CoreSection {
     ],
   };
 }
+
+const pieceSection = ({
+  label,
+  beddingOrder,
+  opening,
+  bay,
+  outline,
+  holes,
+  thicknessMm,
+  areaM2,
+  isUnderLip,
+  grainDeg,
+  bleedHoles,
+  form,
+  layer,
+}: CorePiece): CoreSection['pieces'][number] => ({
+  label,
+  beddingOrder,
+  opening,
+  bay,
+  outline,
+  holes,
+  thicknessMm,
+  areaM2,
+  isUnderLip,
+  ...(grainDeg === undefined ? {} : { grainDeg }),
+  bleedHoles,
+  form,
+  layer,
+});
+
+const solidSection = ({
+  opening,
+  kind,
+  outline,
+  holes,
+  areaM2,
+  volumeL,
+  widthMm,
+  lifts,
+  isUnderLip,
+}: SolidFill): CoreSection['solidFills'][number] => ({
+  opening,
+  kind,
+  outline,
+  holes,
+  areaM2,
+  volumeL,
+  widthMm,
+  lifts,
+  isUnderLip,
+});
 
 const squareMetres = (areaMm2: number): number => areaMm2 / (1000 * 1000);
 
@@ -84,9 +115,10 @@ const sheetSection = (
   form,
   isBought: sheet.isBought,
   utilisation: sheet.utilisation,
-  placed: sheet.placements.map(({ pieceId, outline, turnDeg, cutOrder }) => ({
+  placed: sheet.placements.map(({ pieceId, outline, holes, turnDeg, cutOrder }) => ({
     piece: pieceId,
     outline,
+    holes,
     turnDeg,
     cutOrder,
   })),
@@ -106,12 +138,20 @@ export const coreChecks = ({ stack: { check, flush }, mosaic }: CoreBill): reado
     source: 'DECK-REPAIR-PRACTICE',
     ...(check.nextBest === undefined ? {} : { remedy: check.nextBest.words }),
   },
-  ...mosaic.findings.map(({ code, piece, words }): Check => ({
-    code: piece === undefined ? `core-${code}` : `core-${code}-${piece}`,
-    title: 'Division of the core',
-    unit: '1',
-    verdict: code === 'cannot-be-slid-in' ? 'fails' : 'not-established',
-    governs: words,
-    source: 'COMMON-PRACTICE',
-  })),
+  ...mosaic.findings.flatMap((finding) => findingCheck(finding)),
 ];
+
+/** What is filled solid is told, not checked; it is priced as it is. */
+function findingCheck({ code, opening, words }: MosaicFinding): readonly Check[] {
+  if (code === 'filled-solid' || code === 'much-filled-solid') return [];
+  return [
+    {
+      code: opening === undefined ? `core-${code}` : `core-${code}-${opening}`,
+      title: 'Division of the core',
+      unit: '1',
+      verdict: code === 'cannot-be-slid-in' ? 'fails' : 'not-established',
+      governs: words,
+      source: 'COMMON-PRACTICE',
+    },
+  ];
+}

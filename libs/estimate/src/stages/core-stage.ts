@@ -1,6 +1,6 @@
 import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
 import type { SheetFormat } from '#lib/catalogue';
-import { coreBill, type CoreBill, type CoreBillRequest, type CoreCut } from '#lib/coring';
+import { coreBill, type CoreBill, type CoreBillRequest, type CoreCut, type SolidFill } from '#lib/coring';
 import { areaMm2 } from '#lib/geometry';
 import { derived, sumOf, type Figure } from '#lib/provenance';
 import { fraction, m2, m2FromMm2, mm2 } from '#lib/units';
@@ -22,14 +22,23 @@ export interface SheetsWanted {
 export interface CoreWork {
   readonly bill: CoreBill;
   readonly sheets: readonly SheetsWanted[];
-  /** Ground to be cored, joints counted: what is bedded and wetted out. */
+  /** Ground to be cored, joints counted and what is filled solid left out: what is bedded and wetted out. */
   readonly beddedM2: Figure<'m2'>;
+  /** What is filled solid, as one section along its length; absent when nothing is. */
+  readonly solid?: SolidSection;
   readonly pieces: readonly { readonly label: string; readonly areaM2: number }[];
   readonly scores?: { readonly spacingMm: number; readonly widthMm: number; readonly depthMm: number };
   /** Total thickness of the new core. */
   readonly coreMm: number;
   readonly section: CoreSection;
   readonly checks: readonly Check[];
+}
+
+/** Mean width and depth of what is filled solid, and how long it is. */
+export interface SolidSection {
+  readonly lengthM: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
 }
 
 /** Stack, mosaic and sheets for the openings. */
@@ -68,6 +77,7 @@ function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
       ? {}
       : { oldCore: { densityKgPerM3: record.core.densityKgPerM3 } }),
     sheets: sheetsOnSale(job),
+    hourCost: Number(job.labourRates.perHour.laminator),
     seed: record.pricing?.seed ?? 1,
     workUnits: QUICK_WORK,
   };
@@ -118,10 +128,11 @@ function coreWork(job: Job, { plan }: ScopeWork, bill: CoreBill): CoreWork {
   return {
     bill,
     sheets: bill.cuts.flatMap((cut) => sheetsWanted(cut)),
-    beddedM2: sumOf('m2', 'ground to be cored', {
+    beddedM2: coredGround(bill, {
       opened: plan.figures.openedArea,
       undercut: plan.figures.undercutArea,
     }),
+    ...solidSection(bill),
     pieces: bill.mosaic.pieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
     ...(scored?.scoreSpacingMm === undefined ||
     scored.scoreWidthMm === undefined ||
@@ -137,6 +148,47 @@ function coreWork(job: Job, { plan }: ScopeWork, bill: CoreBill): CoreWork {
     coreMm: bill.stack.layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0),
     section: coreSection(job, bill),
     checks: coreChecks(bill),
+  };
+}
+
+function coredGround(
+  { stack, mosaic }: CoreBill,
+  ground: Readonly<Record<'opened' | 'undercut', Figure<'m2'>>>,
+): Figure<'m2'> {
+  const inputs = { ...ground, solid: solidFigure(mosaic.solidAreaM2 / stack.layers.length) };
+  const value = inputs.opened.value + inputs.undercut.value - inputs.solid.value;
+  return derived('m2', m2(Math.max(0, value)), 'ground to be cored', {
+    formula: 'coring.cored-ground',
+    title: 'Opened and undercut, less what is filled solid',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs,
+  });
+}
+
+const solidFigure = (areaM2: number): Figure<'m2'> =>
+  derived('m2', m2(areaM2), 'filled solid', {
+    formula: 'geometry.area',
+    title: 'Area of outlines',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
+
+const MM_PER_M = 1000;
+
+/** One section of the same volume, its width the mean by area. */
+function solidSection({ mosaic: { solidFills } }: CoreBill): Pick<CoreWork, 'solid'> {
+  const areaM2 = solidFills.reduce((sum, fill) => sum + fill.areaM2, 0);
+  if (areaM2 === 0) return {};
+  const mean = (of: (fill: SolidFill) => number): number =>
+    solidFills.reduce((sum, fill) => sum + fill.areaM2 * of(fill), 0) / areaM2;
+  const widthMm = Math.max(
+    1,
+    mean((fill) => fill.widthMm),
+  );
+  return {
+    solid: { lengthM: (areaM2 * MM_PER_M) / widthMm, widthMm, heightMm: mean((fill) => fill.depthMm) },
   };
 }
 

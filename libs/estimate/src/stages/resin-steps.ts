@@ -25,21 +25,12 @@ export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[]
   ...fairingStep(context),
 ];
 
-function beddingSteps({ job, scope: { plan }, core, quantities }: ResinContext): readonly ResinStepRequest[] {
+function beddingSteps({ job, core, quantities }: ResinContext): readonly ResinStepRequest[] {
   const areaM2 = quantities.openedM2.value;
   const beddedM2 = core.beddedM2.value;
-  const undercutReachMm = Math.max(...plan.openings.map(({ undercutReachMm }) => undercutReachMm), 0);
   const undercut: readonly ResinStepRequest[] =
-    undercutReachMm > 0
-      ? [
-          {
-            step: 'undercut',
-            lengthM: quantities.cutM.value,
-            widthMm: undercutReachMm,
-            heightMm: job.answers.core.thicknessMm.value,
-          },
-        ]
-      : [];
+    core.solid === undefined ? [] : [{ step: 'undercut', ...core.solid }];
+  if (beddedM2 === 0) return [{ step: 'seal', areaM2 }, ...undercut];
   const scores: readonly ResinStepRequest[] =
     core.scores === undefined
       ? []
@@ -65,7 +56,6 @@ function beddingSteps({ job, scope: { plan }, core, quantities }: ResinContext):
 function closingSteps({
   job,
   scope: { plan },
-  core,
   laminate,
   quantities,
 }: ResinContext): readonly ResinStepRequest[] {
@@ -84,7 +74,7 @@ function closingSteps({
   return [
     {
       step: 'bed-skin',
-      areaM2: core.beddedM2.value,
+      areaM2: quantities.openedM2.value,
       pieces: plan.openings.flatMap(({ skinPieces }) =>
         skinPieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
       ),

@@ -113,9 +113,27 @@ export class MosaicRulesDto implements MosaicRules {
     from: 0.0025,
     upTo: 4,
     unit: 'm2',
-    description: 'Largest piece under a lip or of plain sheet; absent: 0.046.',
+    description: 'Largest piece that is slid under a lip; absent: 0.046.',
   })
   readonly handPieceM2?: number;
+
+  @Num({
+    optional: true,
+    from: 0.0025,
+    upTo: 4,
+    unit: 'm2',
+    description: "Largest piece bedded from above; absent: the material's own figure.",
+  })
+  readonly largestPieceM2?: number;
+
+  @Num({
+    optional: true,
+    from: 0.05,
+    upTo: 20,
+    unit: 'm2',
+    description: 'Core bedded in one go, before the bed stiffens; absent: 1.',
+  })
+  readonly bayM2?: number;
 
   @Length({ optional: true, from: 0, upTo: 10 })
   readonly jointGapMm?: number;
@@ -123,8 +141,35 @@ export class MosaicRulesDto implements MosaicRules {
   @Length({ optional: true, from: 0, upTo: 500 })
   readonly staggerMm?: number;
 
-  @Length({ optional: true, from: 5, upTo: 300 })
+  @Length({ optional: true, from: 5, upTo: 300, description: 'Narrowest piece; absent: 40 mm.' })
   readonly narrowestMm?: number;
+
+  @Length({
+    optional: true,
+    from: 5,
+    upTo: 500,
+    description: 'Narrowest piece slid under a lip; absent: 100 mm.',
+  })
+  readonly leastLipPieceMm?: number;
+
+  @Num({ optional: true, from: 1, upTo: 400, unit: 'cm2', description: 'Smallest piece; absent: 25.' })
+  readonly leastPieceCm2?: number;
+
+  @Length({
+    optional: true,
+    from: 5,
+    upTo: 300,
+    description: 'A slot narrower than this is filled solid; absent: 75 mm.',
+  })
+  readonly leastSlotMm?: number;
+
+  @Length({
+    optional: true,
+    from: 0,
+    upTo: 500,
+    description: 'An undercut no deeper than this is filled solid; absent: 75 mm.',
+  })
+  readonly lipFillMm?: number;
 
   @Length({ optional: true, from: 0, upTo: 200 })
   readonly supportClearanceMm?: number;
@@ -255,6 +300,15 @@ export class CoreBillRequestDto implements CoreBillByCode {
     description: 'Narrowest offcut worth keeping; absent: 150 mm.',
   })
   readonly keepFromMm?: number;
+
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 1e6,
+    description:
+      'What an hour of work costs, in the currency of the sheets; absent: the sheets alone decide how the core is divided.',
+  })
+  readonly hourCost?: number;
 
   @Whole({ optional: true, from: 0, upTo: 4_294_967_295 })
   readonly seed?: number;
