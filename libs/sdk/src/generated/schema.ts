@@ -1794,13 +1794,22 @@ export type components = {
             readonly cost: number;
             /** @description One for each thickness and form. */
             readonly cuts: readonly components["schemas"]["CoreCut"][];
+            /** @description How many pieces, and why so many. */
+            readonly division: components["schemas"]["DivisionByCost"];
+            readonly kerfMm: number;
             readonly mosaic: components["schemas"]["Mosaic"];
             readonly netArea: components["schemas"]["Figure"];
             readonly sheetCount: number;
             readonly stack: components["schemas"]["StackPlan"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly kerfMm?: string;
+            };
+            /** @description 0 where no core is bought. */
             readonly utilisation: number;
             readonly waste: components["schemas"]["SheetUse"];
-            readonly wasteFraction: components["schemas"]["Figure"];
+            /** @description Absent where no core is bought. */
+            readonly wasteFraction?: components["schemas"]["Figure"];
         };
         readonly CoreBillRequest: {
             /** @description Absent: the deck is flat. */
@@ -1816,6 +1825,8 @@ export type components = {
             readonly form?: "plain" | "scored";
             /** @description Direction of the grain on the deck, from forward to starboard; absent: 0. */
             readonly grainDeg?: number;
+            /** @description What an hour of work costs, in the currency of the sheets; absent: the sheets alone decide how the core is divided. */
+            readonly hourCost?: number;
             /** @description Narrowest offcut worth keeping; absent: 150 mm. */
             readonly keepFromMm?: number | string;
             /** @description Width that the blade takes; absent: 2 mm. */
@@ -1870,7 +1881,11 @@ export type components = {
         };
         readonly CoreSection: {
             readonly cavityMm: number;
+            /** @description Why it is so many pieces. */
+            readonly division: string;
             readonly flushMm: number;
+            /** @description Left between the pieces on a sheet for the blade. */
+            readonly kerfMm: number;
             readonly massChangeKg: number;
             readonly material: string;
             readonly materialName: string;
@@ -1879,6 +1894,8 @@ export type components = {
             readonly pieces: readonly components["schemas"]["EstimateCorePiece"][];
             readonly purchaseAreaM2: number;
             readonly sheets: readonly components["schemas"]["CoreSheetLayout"][];
+            /** @description Places that take no core: too narrow, or too far under the lip. */
+            readonly solidFills: readonly components["schemas"]["CoreSolidFill"][];
             readonly stack: readonly {
                 readonly layer: string;
                 readonly thicknessMm: number;
@@ -1892,6 +1909,7 @@ export type components = {
             readonly us?: {
                 readonly cavityMm?: string;
                 readonly flushMm?: string;
+                readonly kerfMm?: string;
                 readonly massChangeKg?: string;
                 readonly netAreaM2?: string;
                 readonly purchaseAreaM2?: string;
@@ -1947,6 +1965,7 @@ export type components = {
             readonly offcutsKept: readonly (readonly (readonly number[])[])[];
             readonly placed: readonly {
                 readonly cutOrder: number;
+                readonly holes: readonly (readonly (readonly number[])[])[];
                 readonly outline: readonly (readonly number[])[];
                 readonly piece: string;
                 readonly turnDeg: number;
@@ -1959,6 +1978,27 @@ export type components = {
                 readonly widthMm?: string;
             };
             readonly utilisation: number;
+            readonly widthMm: number;
+        };
+        /** @description Filled solid from skin to skin, before the core goes in. */
+        readonly CoreSolidFill: {
+            readonly areaM2: number;
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            readonly isUnderLip: boolean;
+            /** @enum {string} */
+            readonly kind: "high-density-strip" | "paste" | "solid-laminate";
+            /** @description As paste: how many lifts, for its heat. */
+            readonly lifts: number;
+            readonly opening: string;
+            /** @description In deck coordinates. */
+            readonly outline: readonly (readonly number[])[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly volumeL?: string;
+                readonly widthMm?: string;
+            };
+            readonly volumeL: number;
             readonly widthMm: number;
         };
         readonly CoreValuesInput: {
@@ -1982,15 +2022,18 @@ export type components = {
         /** @description One labelled piece of new core, in deck coordinates. */
         readonly CoringCorePiece: {
             readonly areaM2: number;
+            /** @description What is bedded in one go; counted from 1 in each layer of an opening. */
+            readonly bay: number;
             /** @description Over all openings. */
             readonly beddingOrder: number;
             readonly bleedDiameterMm?: number;
             readonly bleedHoles: readonly (readonly number[])[];
-            /** @description How it gets in; absent when no straight path was found, and the plan says so. */
+            /** @description How it gets in; absent when no way was found, and the plan says so. */
             readonly entry?: components["schemas"]["Entry"];
             /** @enum {string} */
             readonly form: "plain" | "scored";
-            readonly grainDeg: number;
+            /** @description Only for core that has a grain in its plane. */
+            readonly grainDeg?: number;
             readonly holes: readonly (readonly (readonly number[])[])[];
             readonly isUnderLip: boolean;
             /** @description The opening's letter and the bedding order in it. */
@@ -2658,6 +2701,31 @@ export type components = {
             /** @description Exact decimal text, 0 to 100. */
             readonly percent?: string;
         };
+        /** @description The division that was taken, the others looked at, and the reason in words. */
+        readonly DivisionByCost: {
+            readonly chosen: number;
+            readonly options: readonly components["schemas"]["DivisionOption"][];
+            readonly words: string;
+        };
+        readonly DivisionChoice: {
+            /** @description Expected for air shut in under large pieces. */
+            readonly airH: number;
+            readonly largestPieceM2: number;
+            readonly pieces: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly largestPieceM2?: string;
+            };
+            /** @description To cut, fit and bed. */
+            readonly workH: number;
+        };
+        /** @description One way to divide the core, with what its sheets cost and its hours. */
+        readonly DivisionOption: {
+            /** @description To cut, fit and bed, and to mend hollows. */
+            readonly hours: number;
+            readonly pieces: number;
+            readonly sheetCost: number;
+        };
         readonly DrawingList: {
             readonly items: readonly {
                 readonly href: string;
@@ -2829,11 +2897,17 @@ export type components = {
         };
         readonly EstimateCorePiece: {
             readonly areaM2: number;
+            /** @description What is bedded in one go; counted from 1 in each layer of an opening. */
+            readonly bay: number;
             readonly beddingOrder: number;
             readonly bleedHoles: readonly (readonly number[])[];
             /** @enum {string} */
             readonly form: "plain" | "scored";
+            /** @description Only for core that has a grain in its plane. */
             readonly grainDeg?: number;
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            /** @description Slid under the skin that stays; the others drop in. */
+            readonly isUnderLip: boolean;
             readonly label: string;
             /** @description 1 lies on the inner skin. */
             readonly layer: number;
@@ -3814,40 +3888,84 @@ export type components = {
             readonly amount: string;
             readonly currency: string;
         };
+        /** @description Core, joints and what is filled solid: together the cavities of the openings, layer by layer. */
         readonly Mosaic: {
             readonly assumptions: readonly components["schemas"]["Figure"][];
+            readonly division: components["schemas"]["MosaicDivision"];
             readonly findings: readonly components["schemas"]["MosaicFinding"][];
+            /** @description Gaps between pieces and round them. */
+            readonly jointAreaM2: number;
             readonly jointLengthM: number;
             /** @description Length of joint that runs along a support in spite of everything. */
             readonly jointOnSupportM: number;
             readonly netAreaM2: number;
             readonly pieces: readonly components["schemas"]["CoringCorePiece"][];
-            /** @description Opening and undercut, without the gaps at joints. */
+            /** @description Opening and undercut, each as often as there are layers. */
             readonly regionAreaM2: number;
+            /** @description Filled solid, each place as often as it takes the place of a layer. */
+            readonly solidAreaM2: number;
+            /** @description Places that take no core. Never under or over a piece. */
+            readonly solidFills: readonly components["schemas"]["SolidFill"][];
+            readonly solidVolumeL: number;
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
+                readonly jointAreaM2?: string;
                 readonly jointLengthM?: string;
                 readonly jointOnSupportM?: string;
                 readonly netAreaM2?: string;
                 readonly regionAreaM2?: string;
+                readonly solidAreaM2?: string;
+                readonly solidVolumeL?: string;
             };
+        };
+        /** @description How many pieces, and why so many. */
+        readonly MosaicDivision: {
+            /** @description Largest pieces first. */
+            readonly choices: readonly components["schemas"]["DivisionChoice"][];
+            /** @description To cut, fit and bed, and to mend hollows. */
+            readonly hours: number;
+            /** @description Limit of a piece bedded from above, of the choice that was taken. */
+            readonly largestPieceM2: number;
+            /**
+             * @description What keeps it from being fewer pieces.
+             * @enum {string}
+             */
+            readonly limitedBy: "bed" | "camber" | "lip" | "nothing" | "sheet";
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly largestPieceM2?: string;
+            };
+            readonly words: string;
         };
         readonly MosaicFinding: {
             /** @enum {string} */
-            readonly code: "cannot-be-slid-in" | "joint-on-support" | "sliver";
-            readonly piece?: string;
+            readonly code: "cannot-be-slid-in" | "filled-solid" | "joint-on-support" | "much-filled-solid" | "order-not-proven";
+            /** @description The opening it is about; absent when it is about all of them. */
+            readonly opening?: string;
             readonly words: string;
         };
         readonly MosaicRulesInput: {
+            /** @description Core bedded in one go, before the bed stiffens; absent: 1. */
+            readonly bayM2?: number;
             /** @description A number in mm, or text with a unit. */
             readonly bleedDiameterMm?: number | string;
             /** @description A number in mm, or text with a unit. */
             readonly bleedSpacingMm?: number | string;
-            /** @description Largest piece under a lip or of plain sheet; absent: 0.046. */
+            /** @description Largest piece that is slid under a lip; absent: 0.046. */
             readonly handPieceM2?: number;
             /** @description A number in mm, or text with a unit. */
             readonly jointGapMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Largest piece bedded from above; absent: the material's own figure. */
+            readonly largestPieceM2?: number;
+            /** @description Narrowest piece slid under a lip; absent: 100 mm. */
+            readonly leastLipPieceMm?: number | string;
+            /** @description Smallest piece; absent: 25. */
+            readonly leastPieceCm2?: number;
+            /** @description A slot narrower than this is filled solid; absent: 75 mm. */
+            readonly leastSlotMm?: number | string;
+            /** @description An undercut no deeper than this is filled solid; absent: 75 mm. */
+            readonly lipFillMm?: number | string;
+            /** @description Narrowest piece; absent: 40 mm. */
             readonly narrowestMm?: number | string;
             /** @description A number in mm, or text with a unit. */
             readonly staggerMm?: number | string;
@@ -5745,6 +5863,31 @@ export type components = {
              * @example 3
              */
             readonly thicknessMm: number | string;
+        };
+        /** @description What is too narrow or too far under the lip for core, and is filled solid from skin to skin instead. */
+        readonly SolidFill: {
+            readonly areaM2: number;
+            /** @enum {string} */
+            readonly because: "narrow" | "no-way-in" | "shallow-lip";
+            readonly depthMm: number;
+            readonly holes: readonly (readonly (readonly number[])[])[];
+            readonly isUnderLip: boolean;
+            /** @enum {string} */
+            readonly kind: "high-density-strip" | "paste" | "solid-laminate";
+            /** @description As paste: more than half a litre a metre is filled in two lifts, for its heat. */
+            readonly lifts: number;
+            readonly opening: string;
+            readonly outline: readonly (readonly number[])[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly depthMm?: string;
+                readonly volumeL?: string;
+                readonly widthMm?: string;
+            };
+            readonly volumeL: number;
+            /** @description Diameter of the largest circle that fits in. */
+            readonly widthMm: number;
         };
         readonly Sounding: {
             readonly at: readonly number[];

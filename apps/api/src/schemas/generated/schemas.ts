@@ -1592,12 +1592,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "mosaic": {
         "$ref": "#/components/schemas/Mosaic"
       },
+      "division": {
+        "$ref": "#/components/schemas/DivisionByCost",
+        "description": "How many pieces, and why so many."
+      },
       "cuts": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CoreCut"
         },
         "description": "One for each thickness and form."
+      },
+      "kerfMm": {
+        "type": "number"
       },
       "sheetCount": {
         "type": "number"
@@ -1612,10 +1619,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/Figure"
       },
       "wasteFraction": {
-        "$ref": "#/components/schemas/Figure"
+        "$ref": "#/components/schemas/Figure",
+        "description": "Absent where no core is bought."
       },
       "utilisation": {
-        "type": "number"
+        "type": "number",
+        "description": "0 where no core is bought."
       },
       "waste": {
         "$ref": "#/components/schemas/SheetUse"
@@ -1630,12 +1639,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "stack",
       "mosaic",
+      "division",
       "cuts",
+      "kerfMm",
       "sheetCount",
       "cost",
       "netArea",
       "boughtArea",
-      "wasteFraction",
       "utilisation",
       "waste",
       "assumptions"
@@ -1748,11 +1758,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "$ref": "#/components/schemas/EstimateCorePiece"
         }
       },
+      "division": {
+        "type": "string",
+        "description": "Why it is so many pieces."
+      },
+      "solidFills": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CoreSolidFill"
+        },
+        "description": "Places that take no core: too narrow, or too far under the lip."
+      },
       "sheets": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/CoreSheetLayout"
         }
+      },
+      "kerfMm": {
+        "type": "number",
+        "description": "Left between the pieces on a sheet for the blade."
       },
       "utilisation": {
         "type": "number"
@@ -1782,7 +1807,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "purchaseAreaM2",
       "wasteByCause",
       "pieces",
+      "division",
+      "solidFills",
       "sheets",
+      "kerfMm",
       "utilisation",
       "massChangeKg",
       "notes"
@@ -1836,6 +1864,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
                 "maxItems": 2
               }
             },
+            "holes": {
+              "type": "array",
+              "items": {
+                "type": "array",
+                "items": {
+                  "type": "array",
+                  "items": {
+                    "type": "number"
+                  },
+                  "minItems": 2,
+                  "maxItems": 2
+                }
+              }
+            },
             "turnDeg": {
               "type": "number"
             },
@@ -1846,6 +1888,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "required": [
             "piece",
             "outline",
+            "holes",
             "turnDeg",
             "cutOrder"
           ]
@@ -1878,6 +1921,76 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "offcutsKept"
     ]
   },
+  "CoreSolidFill": {
+    "type": "object",
+    "description": "Filled solid from skin to skin, before the core goes in.",
+    "properties": {
+      "opening": {
+        "type": "string"
+      },
+      "kind": {
+        "type": "string",
+        "enum": [
+          "high-density-strip",
+          "paste",
+          "solid-laminate"
+        ]
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        },
+        "description": "In deck coordinates."
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "volumeL": {
+        "type": "number"
+      },
+      "widthMm": {
+        "type": "number"
+      },
+      "lifts": {
+        "type": "number",
+        "description": "As paste: how many lifts, for its heat."
+      },
+      "isUnderLip": {
+        "type": "boolean"
+      }
+    },
+    "required": [
+      "opening",
+      "kind",
+      "outline",
+      "holes",
+      "areaM2",
+      "volumeL",
+      "widthMm",
+      "lifts",
+      "isUnderLip"
+    ]
+  },
   "CoringCorePiece": {
     "type": "object",
     "description": "One labelled piece of new core, in deck coordinates.",
@@ -1896,6 +2009,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "beddingOrder": {
         "type": "number",
         "description": "Over all openings."
+      },
+      "bay": {
+        "type": "number",
+        "description": "What is bedded in one go; counted from 1 in each layer of an opening."
       },
       "outline": {
         "type": "array",
@@ -1936,7 +2053,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ]
       },
       "grainDeg": {
-        "type": "number"
+        "type": "number",
+        "description": "Only for core that has a grain in its plane."
       },
       "bleedHoles": {
         "type": "array",
@@ -1957,7 +2075,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "entry": {
         "$ref": "#/components/schemas/Entry",
-        "description": "How it gets in; absent when no straight path was found, and the plan says so."
+        "description": "How it gets in; absent when no way was found, and the plan says so."
       }
     },
     "required": [
@@ -1965,12 +2083,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "opening",
       "layer",
       "beddingOrder",
+      "bay",
       "outline",
       "holes",
       "areaM2",
       "thicknessMm",
       "form",
-      "grainDeg",
       "bleedHoles",
       "isUnderLip"
     ]
@@ -3270,6 +3388,75 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "ageYears"
     ]
   },
+  "DivisionByCost": {
+    "type": "object",
+    "description": "The division that was taken, the others looked at, and the reason in words.",
+    "properties": {
+      "options": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/DivisionOption"
+        }
+      },
+      "chosen": {
+        "type": "number"
+      },
+      "words": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "options",
+      "chosen",
+      "words"
+    ]
+  },
+  "DivisionChoice": {
+    "type": "object",
+    "properties": {
+      "largestPieceM2": {
+        "type": "number"
+      },
+      "pieces": {
+        "type": "number"
+      },
+      "workH": {
+        "type": "number",
+        "description": "To cut, fit and bed."
+      },
+      "airH": {
+        "type": "number",
+        "description": "Expected for air shut in under large pieces."
+      }
+    },
+    "required": [
+      "largestPieceM2",
+      "pieces",
+      "workH",
+      "airH"
+    ]
+  },
+  "DivisionOption": {
+    "type": "object",
+    "description": "One way to divide the core, with what its sheets cost and its hours.",
+    "properties": {
+      "pieces": {
+        "type": "number"
+      },
+      "sheetCost": {
+        "type": "number"
+      },
+      "hours": {
+        "type": "number",
+        "description": "To cut, fit and bed, and to mend hollows."
+      }
+    },
+    "required": [
+      "pieces",
+      "sheetCost",
+      "hours"
+    ]
+  },
   "DrawingList": {
     "type": "object",
     "properties": {
@@ -3650,6 +3837,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "opening": {
         "type": "string"
       },
+      "bay": {
+        "type": "number",
+        "description": "What is bedded in one go; counted from 1 in each layer of an opening."
+      },
       "outline": {
         "type": "array",
         "items": {
@@ -3661,6 +3852,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maxItems": 2
         },
         "description": "In deck coordinates."
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
       },
       "thicknessMm": {
         "type": "number"
@@ -3679,8 +3884,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "areaM2": {
         "type": "number"
       },
+      "isUnderLip": {
+        "type": "boolean",
+        "description": "Slid under the skin that stays; the others drop in."
+      },
       "grainDeg": {
-        "type": "number"
+        "type": "number",
+        "description": "Only for core that has a grain in its plane."
       },
       "bleedHoles": {
         "type": "array",
@@ -3698,11 +3908,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "label",
       "beddingOrder",
       "opening",
+      "bay",
       "outline",
+      "holes",
       "thicknessMm",
       "form",
       "layer",
       "areaM2",
+      "isUnderLip",
       "bleedHoles"
     ]
   },
@@ -5905,6 +6118,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "Mosaic": {
     "type": "object",
+    "description": "Core, joints and what is filled solid: together the cavities of the openings, layer by layer.",
     "properties": {
       "pieces": {
         "type": "array",
@@ -5912,12 +6126,33 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "$ref": "#/components/schemas/CoringCorePiece"
         }
       },
+      "solidFills": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SolidFill"
+        },
+        "description": "Places that take no core. Never under or over a piece."
+      },
+      "division": {
+        "$ref": "#/components/schemas/MosaicDivision"
+      },
       "netAreaM2": {
         "type": "number"
       },
       "regionAreaM2": {
         "type": "number",
-        "description": "Opening and undercut, without the gaps at joints."
+        "description": "Opening and undercut, each as often as there are layers."
+      },
+      "jointAreaM2": {
+        "type": "number",
+        "description": "Gaps between pieces and round them."
+      },
+      "solidAreaM2": {
+        "type": "number",
+        "description": "Filled solid, each place as often as it takes the place of a layer."
+      },
+      "solidVolumeL": {
+        "type": "number"
       },
       "jointLengthM": {
         "type": "number"
@@ -5941,12 +6176,59 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "pieces",
+      "solidFills",
+      "division",
       "netAreaM2",
       "regionAreaM2",
+      "jointAreaM2",
+      "solidAreaM2",
+      "solidVolumeL",
       "jointLengthM",
       "jointOnSupportM",
       "findings",
       "assumptions"
+    ]
+  },
+  "MosaicDivision": {
+    "type": "object",
+    "description": "How many pieces, and why so many.",
+    "properties": {
+      "largestPieceM2": {
+        "type": "number",
+        "description": "Limit of a piece bedded from above, of the choice that was taken."
+      },
+      "limitedBy": {
+        "type": "string",
+        "enum": [
+          "bed",
+          "camber",
+          "lip",
+          "nothing",
+          "sheet"
+        ],
+        "description": "What keeps it from being fewer pieces."
+      },
+      "hours": {
+        "type": "number",
+        "description": "To cut, fit and bed, and to mend hollows."
+      },
+      "choices": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/DivisionChoice"
+        },
+        "description": "Largest pieces first."
+      },
+      "words": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "largestPieceM2",
+      "limitedBy",
+      "hours",
+      "choices",
+      "words"
     ]
   },
   "MosaicFinding": {
@@ -5956,12 +6238,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "cannot-be-slid-in",
+          "filled-solid",
           "joint-on-support",
-          "sliver"
+          "much-filled-solid",
+          "order-not-proven"
         ]
       },
-      "piece": {
-        "type": "string"
+      "opening": {
+        "type": "string",
+        "description": "The opening it is about; absent when it is about all of them."
       },
       "words": {
         "type": "string"
@@ -9313,6 +9598,89 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "thicknessMm"
+    ]
+  },
+  "SolidFill": {
+    "type": "object",
+    "description": "What is too narrow or too far under the lip for core, and is filled solid from skin to skin instead.",
+    "properties": {
+      "opening": {
+        "type": "string"
+      },
+      "kind": {
+        "type": "string",
+        "enum": [
+          "high-density-strip",
+          "paste",
+          "solid-laminate"
+        ]
+      },
+      "outline": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        }
+      },
+      "holes": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "array",
+            "items": {
+              "type": "number"
+            },
+            "minItems": 2,
+            "maxItems": 2
+          }
+        }
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "depthMm": {
+        "type": "number"
+      },
+      "volumeL": {
+        "type": "number"
+      },
+      "widthMm": {
+        "type": "number",
+        "description": "Diameter of the largest circle that fits in."
+      },
+      "lifts": {
+        "type": "number",
+        "description": "As paste: more than half a litre a metre is filled in two lifts, for its heat."
+      },
+      "isUnderLip": {
+        "type": "boolean"
+      },
+      "because": {
+        "type": "string",
+        "enum": [
+          "narrow",
+          "no-way-in",
+          "shallow-lip"
+        ]
+      }
+    },
+    "required": [
+      "opening",
+      "kind",
+      "outline",
+      "holes",
+      "areaM2",
+      "depthMm",
+      "volumeL",
+      "widthMm",
+      "lifts",
+      "isUnderLip",
+      "because"
     ]
   },
   "Sounding": {
