@@ -17,23 +17,20 @@ import {
   grownArea,
   multiplierCite,
   settledGrade,
+  silentMultipliers,
   type Grading,
 } from './evidence-grade.js';
 import type { ExtentRequest } from './extent-request.js';
 import { finding, roundTo, toWholeMm, type Finding } from './finding.js';
 import { areaDraws } from './map/area-draws.js';
 import { contourAt } from './map/contour.js';
-import { drawable } from './map/drawable.js';
-import {
-  cutProbabilityFigure,
-  mapAssumptions,
-  settingProblems,
-  settingsOf,
-  type Settings,
-} from './map/settings.js';
+import { chosenCut, cutProbabilityFigure, type CutChoice } from './cut-choice.js';
+import { mapAssumptions, settingProblems, settingsOf, type Settings } from './map/settings.js';
+import { sourcesOn } from './map/sources.js';
 import { mapOf, type SurveyMap } from './map/survey-map.js';
 import { problemsOf, readPanel, readZones, type ZoneOnPanel } from './panel-reading.js';
-import { quantilesOf, type Quantiles } from './quantiles.js';
+import { quantilesOf, weighedQuantilesOf, type Quantiles } from './quantiles.js';
+import { plugCount, withSilent } from './silent.js';
 import { readingFindings, sparseFindings, zoneFindings } from './reading-findings.js';
 import type { EvidenceGrade, Place, Survey } from './reading.js';
 import { LEAST_READINGS, surveyProblems } from './survey-reading.js';
@@ -46,6 +43,8 @@ export interface Extent {
   readonly contours: readonly ProbabilityContour[];
   /** Chance of bad core at the middle of each cell of the panel; absent for drawn zones. */
   readonly map?: ProbabilityMap;
+  /** How the cut was decided; absent for drawn zones. */
+  readonly cut?: CutChoice;
   /** Area of the zones. */
   readonly mappedAreaM2: number;
   /** Area of bad core as far as the readings leave it open; absent for drawn zones. */
@@ -69,6 +68,7 @@ export interface ExtentZone {
   readonly outline: Ring;
   readonly holes: readonly Ring[];
   readonly areaM2: number;
+  readonly boundary: 'drawn' | 'mapped';
 }
 
 export interface ProbabilityContour {
@@ -83,7 +83,18 @@ export interface ProbabilityMap {
   /** Distance over which the readings suggest that the damage hangs together. */
   readonly rangeMm: number;
   /** How often the hammer errs, as the readings agree with each other and with plugs; absent where the odds of soundings were given. */
-  readonly hammer?: { readonly falseAlarmShare: number; readonly missedShare: number };
+  readonly hammer?: {
+    readonly falseAlarmShare: number;
+    readonly missedShare: number;
+    /** How likely it is that its errors hang together in patches. */
+    readonly hangingTogether: number;
+  };
+  /** Where the meter reads over sound and over bad core, as shares of its scale from dry to wet reference, and how far it strays. */
+  readonly meter?: {
+    readonly overSoundShare: number;
+    readonly overBadShare: number;
+    readonly sdShare: number;
+  };
   readonly cells: readonly { readonly at: Place; readonly chance: number }[];
 }
 
@@ -145,9 +156,9 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
   const count = survey.readings.length;
   if (count < LEAST_READINGS)
     return refusal(problem('too-few', '/survey/readings', { count, least: LEAST_READINGS }));
-  const settings = settingsOf(request.map);
+  const settings = settingsOf(request.map, sourcesOn(panel, request.fittings ?? []));
   const map = mapOf(panel, survey, settings);
-  const cut = contourAt(settings.cutProbability, map.chance, map.lattice, panel);
+  const { zones: cut, choice } = chosenCut(request, panel, map);
   const zones = zonesFrom(cut);
   const grading = settledGrade(
     request.evidence,
@@ -157,12 +168,12 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
       settings.odds,
     ),
   );
-  const spread = spreadOf(map, grading, settings, panel);
+  const spread = spreadOf(map, { survey, grading, settings }, panel);
   const all = [
     ...findings,
     ...readingFindings(survey, settings.odds),
     ...sparseFindings(map, survey.readings),
-    ...emptyFindings(zones, map, settings),
+    ...emptyFindings(zones, map, { spread, choice }),
     ...grading.findings,
     ...spread.findings,
   ];
@@ -174,9 +185,9 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
       grading,
       spread,
       findings: all,
-      settings,
       map,
-      contours: contoursOf(map, settings, panel, cut),
+      choice,
+      contours: contoursOf(map, settings, panel, choice),
     }),
   );
 }
@@ -185,34 +196,46 @@ function contoursOf(
   map: SurveyMap,
   settings: Settings,
   panel: Region,
-  cut: Region,
+  { probability: cut }: CutChoice,
 ): readonly ProbabilityContour[] {
-  const others = settings.contourProbabilities
-    .filter((probability) => probability !== settings.cutProbability)
-    .map((probability) => ({ probability, areas: contourAt(probability, map.chance, map.lattice, panel) }));
-  return [...others, { probability: settings.cutProbability, areas: cut }]
-    .sort((one, other) => one.probability - other.probability)
+  return [...new Set([...settings.contourProbabilities, cut])]
+    .sort((one, other) => one - other)
+    .map((probability) => ({ probability, areas: contourAt(probability, map.chance, map.lattice, panel) }))
     .map(({ probability, areas }) => ({ probability, areas, areaM2: squareMetres(areas) }));
 }
 
 const squareMetres = (region: Region): number => m2FromMm2(mm2(areaMm2(region)));
 
 const zonesFrom = (cut: Region): readonly ExtentZone[] =>
-  drawable(cut)
-    .map(({ outer, holes }) => ({ outline: outer, holes, areaM2: squareMetres([{ outer, holes }]) }))
+  cut
+    .map(({ outer, holes }) => ({
+      outline: outer,
+      holes,
+      areaM2: squareMetres([{ outer, holes }]),
+      boundary: 'mapped' as const,
+    }))
     .sort((one, other) => other.areaM2 - one.areaM2)
     .map((zone, index) => ({ id: `mapped-${index + 1}`, ...zone }));
 
+/** Nothing is opened only where that costs least; what chance of bad core remains, and what would settle it, is said with it. */
 function emptyFindings(
   zones: readonly ExtentZone[],
-  { chance }: SurveyMap,
-  { cutProbability: threshold }: Settings,
+  { chance, lattice }: SurveyMap,
+  { spread, choice }: { readonly spread: Spread; readonly choice: CutChoice },
 ): readonly Finding[] {
   if (zones.length > 0) return [];
+  const likeliest = lattice.nodes.reduce(
+    (best, { areaMm2: area }, node) => (area > 0 && chance[node] > chance[best] ? node : best),
+    lattice.nodes.findIndex(({ areaMm2: area }) => area > 0),
+  );
+  const [xMm, yMm] = lattice.nodes[likeliest].place.map(toWholeMm);
   return [
     finding('nothing-to-open', {
-      threshold: roundTo(100 * threshold, 0),
-      probability: roundTo(100 * Math.max(...chance), 0),
+      probability: roundTo(100 * chance[likeliest], 0),
+      xMm,
+      yMm,
+      expectedM2: roundTo(choice.expectedLeftM2, 2),
+      upToM2: roundTo(spread.damaged.p90, 2),
     }),
   ];
 }
@@ -223,12 +246,29 @@ interface Spread {
   readonly findings: readonly Finding[];
 }
 
-/** Each draw of the map's area is grown by a draw of the grade's multiplier, and held to the panel. */
-function spreadOf(map: SurveyMap, { grade }: Grading, { draws, seed }: Settings, panel: Region): Spread {
+interface Known {
+  readonly survey: Survey;
+  readonly grading: Grading;
+  readonly settings: Settings;
+}
+
+/** Each draw of the map's area is grown by what symptoms may miss, as far as plugs leave that open, and held to the panel. */
+function spreadOf(map: SurveyMap, { survey, grading, settings }: Known, panel: Region): Spread {
+  const { draws, seed, odds } = settings;
   const areas = areaDraws(map, { draws, seed });
+  const panelMm2 = areaMm2(panel);
   const random = randomStream(seed ^ 0x5bd1e995);
-  const grown = areas.map((area) => area * triangularQuantile(extentMultipliers[grade], random()));
-  return { map: inSquareMetres(quantilesOf(areas)), ...held(grown, panel) };
+  const grown = withSilent(areas, silentMultipliers[grading.grade], {
+    ...plugCount(survey, odds),
+    panelMm2,
+    random,
+  });
+  const inPanel = grown.map(({ areaMm2: area, weight }) => ({ value: Math.min(area, panelMm2), weight }));
+  return {
+    map: inSquareMetres(quantilesOf(areas)),
+    damaged: inSquareMetres(weighedQuantilesOf(inPanel)),
+    findings: cappedFindings(grown.filter(({ areaMm2: area }) => area > panelMm2).length / grown.length),
+  };
 }
 
 const inSquareMetres = ({ p10, p50, p90 }: Quantiles): Quantiles => ({
@@ -245,9 +285,12 @@ function held(grown: Float64Array, panel: Region): Omit<Spread, 'map'> {
   const share = grown.filter((area) => area > most).length / grown.length;
   return {
     damaged: inSquareMetres(quantilesOf(grown.map((area) => Math.min(area, most)))),
-    findings: share >= CAPPED_SHARE ? [finding('growth-capped', { share: roundTo(100 * share, 0) })] : [],
+    findings: cappedFindings(share),
   };
 }
+
+const cappedFindings = (share: number): readonly Finding[] =>
+  share >= CAPPED_SHARE ? [finding('growth-capped', { share: roundTo(100 * share, 0) })] : [];
 
 /** Evenly spread probabilities, of which quantiles are exact: a drawn zone's area grows by the grade's multiplier alone, which needs no chance. */
 const EVEN = Array.from({ length: 1001 }, (_, index) => index / 1000);
@@ -265,6 +308,7 @@ function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOn
       outline: outer,
       holes,
       areaM2: squareMetres([{ outer, holes }]),
+      boundary: 'drawn' as const,
     })),
   );
   const mappedMm2 = areaMm2(union(...drawn.map(({ region }) => region)));
@@ -292,7 +336,6 @@ function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOn
     grading,
     spread,
     findings: all,
-    settings,
     contours: [],
     mappedMm2,
   });
@@ -316,8 +359,8 @@ interface Parts {
   readonly grading: Grading;
   readonly spread: Spread;
   readonly findings: readonly Finding[];
-  readonly settings: Settings;
   readonly map?: SurveyMap;
+  readonly choice?: CutChoice;
   /** Drawn zones may overlap; mapped ones do not. */
   readonly mappedMm2?: number;
 }
@@ -330,14 +373,14 @@ function assembled({
   grading,
   spread,
   findings,
-  settings,
   map,
+  choice,
   mappedMm2,
 }: Parts): Extent {
   const mappedAreaM2 =
     mappedMm2 === undefined ? zones.reduce((sum, { areaM2 }) => sum + areaM2, 0) : m2FromMm2(mm2(mappedMm2));
-  const multiplier = extentMultipliers[grading.grade];
-  const figures = figuresOf({ mappedAreaM2, request, map, settings, grading });
+  const multiplier = (map === undefined ? extentMultipliers : silentMultipliers)[grading.grade];
+  const figures = figuresOf({ mappedAreaM2, request, map, multiplier, grading });
   const { damaged } = spread;
   const growth = {
     p10: damaged.p10 / mappedAreaM2,
@@ -350,6 +393,7 @@ function assembled({
     contours,
     mappedAreaM2,
     ...(map === undefined ? {} : { map: mapForReaders(map) }),
+    ...(choice === undefined ? {} : { cut: choice }),
     ...(spread.map === undefined ? {} : { mapSpreadM2: spread.map }),
     damagedAreaM2: damaged,
     ...(mappedAreaM2 > 0 ? { growth } : {}),
@@ -365,37 +409,57 @@ function assembled({
   };
 }
 
-function mapForReaders({ lattice, chance, rangeMm, rates }: SurveyMap): ProbabilityMap {
+function mapForReaders({
+  lattice,
+  chance,
+  rangeMm,
+  team: { hammer, meter },
+  hangingTogether,
+}: SurveyMap): ProbabilityMap {
   const cells = lattice.nodes.flatMap(({ place: [x, y], areaMm2: inside }, node) =>
     inside > 0 ? [{ at: [roundTo(x, 1), roundTo(y, 1)] as const, chance: roundTo(chance[node], 4) }] : [],
   );
-  const hammer =
-    rates === undefined
+  return {
+    stepMm: lattice.stepMm,
+    rangeMm,
+    ...(hammer === undefined
       ? {}
       : {
           hammer: {
-            falseAlarmShare: roundTo(1 - rates.overSound.sharp, 3),
-            missedShare: roundTo(rates.overBad.sharp, 3),
+            falseAlarmShare: roundTo(1 - hammer.overSound.sharp, 3),
+            missedShare: roundTo(hammer.overBad.sharp, 3),
+            hangingTogether: roundTo(hangingTogether, 3),
           },
-        };
-  return { stepMm: lattice.stepMm, rangeMm, ...hammer, cells };
+        }),
+    ...(meter === undefined
+      ? {}
+      : {
+          meter: {
+            overSoundShare: roundTo(meter.overSound, 3),
+            overBadShare: roundTo(meter.overBad, 3),
+            sdShare: roundTo(meter.sd, 3),
+          },
+        }),
+    cells,
+  };
 }
 
 function figuresOf({
   mappedAreaM2,
   request,
   map,
-  settings,
+  multiplier: { low, likely, high },
   grading,
-}: Pick<Parts, 'request' | 'map' | 'settings' | 'grading'> & {
+}: Pick<Parts, 'request' | 'map' | 'grading'> & {
   readonly mappedAreaM2: number;
+  readonly multiplier: ThreePoint;
 }): ExtentFigures {
   const cut =
     request.map?.cutProbability === undefined
-      ? cutProbabilityFigure()
+      ? cutProbabilityFigure(request.map?.leaveCostHPerM2)
       : entered(
           '1',
-          fraction(settings.cutProbability),
+          fraction(request.map.cutProbability),
           'chance of bad core from which core is taken out',
           '/map/cutProbability',
         );
@@ -409,7 +473,6 @@ function figuresOf({
           cite: { source: 'LINDGREN-2011', clause: 'section 2.2' },
           inputs: { cutProbability: cut },
         });
-  const { low, likely, high } = extentMultipliers[grading.grade];
   const multiplier = assumed(
     '1',
     fraction(likely),

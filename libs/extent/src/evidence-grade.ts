@@ -16,6 +16,16 @@ export const extentMultipliers: Readonly<Record<EvidenceGrade, ThreePoint>> = {
   'single-symptom': { low: 1, likely: 2, high: 4 },
 };
 
+/**
+ * What symptoms miss altogether where the extent is mapped from readings: wet core that still holds and sounds sharp. How far
+ * hammer and meter err is the map's own affair and not in these; judgement, as no published rate was found.
+ */
+export const silentMultipliers: Readonly<Record<EvidenceGrade, ThreePoint>> = {
+  'mapped-with-plugs': { low: 1, likely: 1.03, high: 1.15 },
+  'sounded-and-metered': { low: 1, likely: 1.06, high: 1.4 },
+  'single-symptom': { low: 1, likely: 1.2, high: 2 },
+};
+
 export const multiplierCite: Cite = {
   source: 'TRADE-EXTENT-JUDGEMENT',
   note: 'judgement from told jobs: first and last extent from 0 to more than 10 times; no frequency statistic was found',

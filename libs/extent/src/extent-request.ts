@@ -1,4 +1,10 @@
-import type { PanelShape, ZoneShape } from './openings/request.js';
+import type {
+  FittingOnDeck,
+  OpeningMethod,
+  OpeningRules,
+  PanelShape,
+  ZoneShape,
+} from './openings/request.js';
 import type { EvidenceGrade, HammerSound, PlugCondition, Survey } from './reading.js';
 
 /** Readings, or zones that somebody drew, or both: drawn zones are then the extent, and the readings grade them. */
@@ -9,12 +15,20 @@ export interface ExtentRequest {
   /** The grade as stated; with readings it is believed downwards only. */
   readonly evidence?: EvidenceGrade;
   readonly map?: MapSettings;
+  /** Likely sources of water; what the readings say outweighs them. */
+  readonly fittings?: readonly FittingOnDeck[];
+  /** What decides the cut, where readings are its source: as for `planOpenings`. */
+  readonly outerSkin?: { readonly thicknessMm: number };
+  readonly method?: OpeningMethod;
+  readonly rules?: OpeningRules;
 }
 
 /** Each absent setting has a default, listed among the assumptions. */
 export interface MapSettings {
-  /** Core this likely to be bad, or more, lies inside the zones. */
+  /** Core this likely to be bad, or more, lies inside the zones; absent: chosen by expected hours. */
   readonly cutProbability?: number;
+  /** Hours that a square metre of bad core left under a closed deck costs in the end. */
+  readonly leaveCostHPerM2?: number;
   /** Further contours for the drawing. */
   readonly contourProbabilities?: readonly number[];
   /** Share of such a panel that is bad before any reading. */

@@ -127,8 +127,8 @@ const findingWords = {
     text: 'The record says {stated}; the readings amount to {found}, which is used.',
   },
   'nothing-to-open': {
-    severity: 'note',
-    text: 'Nowhere on the panel is core more likely bad than {threshold} %; the likeliest place is {probability} %.',
+    severity: 'warn',
+    text: 'Opening now would cost more than it is likely to save, so nothing is opened, but bad core is not ruled out: {expectedM2} m2 is to be expected and up to {upToM2} m2 possible (one in ten has more). The likeliest place is ({xMm}, {yMm}) mm with {probability} %: a plug there settles it, and the next readings say where else.',
   },
   'growth-capped': {
     severity: 'note',

@@ -14,7 +14,8 @@ export {
   type ExtentAndOpeningsRequest,
 } from './extent-and-openings.js';
 export type { ExtentRequest, MapSettings } from './extent-request.js';
-export { BRACKET_MM, extentMultipliers, multiplierCite } from './evidence-grade.js';
+export { BRACKET_MM, extentMultipliers, multiplierCite, silentMultipliers } from './evidence-grade.js';
+export { LEAVE_COST, type CutChoice } from './cut-choice.js';
 export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';
 export { usualOdds, type ReadingOdds } from './map/reading-odds.js';
 export { normalCdf, normalQuantile } from './map/normal.js';
@@ -50,6 +51,6 @@ export { coreThicknessAsked, fittingBaseAsked, fittingHolesAsked, skinThicknessA
 import { cutDepth, taperWidth } from './openings/depth.js';
 import { grownArea } from './evidence-grade.js';
 import { bayesOdds } from './map/reading-odds.js';
-import { cutProbability } from './map/settings.js';
+import { cutProbability } from './cut-choice.js';
 
 export const formulas = [cutDepth, taperWidth, grownArea, bayesOdds, cutProbability];

@@ -21,3 +21,20 @@ export function quantilesOf(values: ArrayLike<number>): Quantiles {
   const sorted = Float64Array.from(values).sort();
   return { p10: quantileOf(sorted, 0.1), p50: quantileOf(sorted, 0.5), p90: quantileOf(sorted, 0.9) };
 }
+
+/** The same of values that count for more or less: each stands at the middle of its share of the weight. */
+export function weighedQuantilesOf(
+  values: readonly { readonly value: number; readonly weight: number }[],
+): Quantiles {
+  const sorted = [...values].sort((one, other) => one.value - other.value);
+  const total = sorted.reduce((sum, { weight }) => sum + weight, 0);
+  const at = (probability: number): number => {
+    let passed = 0;
+    for (const { value, weight } of sorted) {
+      passed += weight / total;
+      if (passed >= probability) return value;
+    }
+    return sorted[sorted.length - 1].value;
+  };
+  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
+}

@@ -6,7 +6,7 @@ import { problemsOf } from './panel-reading.js';
 import type { Reading, Survey } from './reading.js';
 
 export const MOST_READINGS = 2000;
-export const LEAST_READINGS = 5;
+export const LEAST_READINGS = 1;
 
 /** Everything wrong with the readings themselves. */
 export function surveyProblems(survey: Survey, at: string): readonly Problem[] {

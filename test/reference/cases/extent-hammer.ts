@@ -85,7 +85,8 @@ const sampled = (id: string, title: string, printed: string, ours: () => number)
   room: 'extent',
   title,
   source: 'MURRAY-2010',
-  locus: 'elliptical slice sampling of the same model, rates and range drawn with it, 2 x 72,000 draws',
+  locus:
+    'elliptical slice sampling of the same model, with rates, range and errors that hang together drawn with it, 2 x 27,000 draws',
   unit: '1',
   printed,
   kind: 'independent-method',
@@ -105,11 +106,11 @@ export const fewDullTaps: readonly PublishedCase[] = [
   sampled(
     'clustered',
     'Five dull taps side by side among fifty: chance of bad core under them',
-    '0.708',
+    '0.785',
     () => chanceUnderDull(5, clustered),
   ),
-  sampled('clustered-again', 'Four on another panel', '0.780', () => chanceUnderDull(6, clustered)),
-  sampled('scattered', 'Five dull taps far apart among fifty: chance of bad core under them', '0.081', () =>
+  sampled('clustered-again', 'Four on another panel', '0.808', () => chanceUnderDull(6, clustered)),
+  sampled('scattered', 'Five dull taps far apart among fifty: chance of bad core under them', '0.050', () =>
     chanceUnderDull(5, scattered),
   ),
 ];

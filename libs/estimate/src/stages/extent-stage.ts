@@ -26,6 +26,7 @@ function requestOf({ record, answers }: Job): Parameters<typeof estimateExtent>[
   const isGradedByReadings = record.survey !== undefined && record.evidence === undefined;
   return {
     panel: record.panel,
+    ...(record.fittings === undefined ? {} : { fittings: record.fittings }),
     ...(record.survey === undefined ? {} : { survey: record.survey }),
     ...(record.zones === undefined || record.zones.length === 0 ? {} : { zones: record.zones }),
     ...(isGradedByReadings ? {} : { evidence: answers.evidence.value }),
@@ -36,7 +37,13 @@ function extentWork({ record }: Job, extent: Extent): ExtentWork {
   const conditionOf = (id: string) => record.zones?.find((zone) => zone.id === id)?.condition ?? 'wet-rotten';
   const { p10, p50, p90 } = extent.damagedAreaM2;
   return {
-    zones: extent.zones.map(({ id, outline, holes }) => ({ id, outline, holes, condition: conditionOf(id) })),
+    zones: extent.zones.map(({ id, outline, holes, boundary }) => ({
+      id,
+      outline,
+      holes,
+      boundary,
+      condition: conditionOf(id),
+    })),
     grade: extent.evidence.grade,
     gradeBecause: extent.evidence.because,
     growth: extent.evidence.multiplier,

@@ -17,16 +17,21 @@ export function areaDraws({ parts, lattice }: SurveyMap, { draws, seed }: DrawCh
     draws,
   );
   const areas = Float64Array.from(lattice.nodes, ({ areaMm2 }) => areaMm2);
-  const drawn = parts.flatMap(({ posterior, bridge }, part) => {
+  const drawn = parts.flatMap(({ posterior, bridge, evenness }, part) => {
     const next = posterior.sampler(seed + part);
+    const middle = carried(posterior.mean, bridge);
     return Array.from({ length: Math.ceil(counts[part] / 2) }, () =>
-      next().map((field) => badArea(carried(field, bridge), areas)),
+      next().map((field) => badArea(lively(carried(field, bridge), middle, evenness), areas)),
     )
       .flat()
       .slice(0, counts[part]);
   });
   return Float64Array.from(drawn);
 }
+
+/** Between the nodes of a coarse lattice a draw strays from the middle as far as on them. */
+const lively = (field: Float64Array, middle: Float64Array, evenness: Float64Array): Float64Array =>
+  field.map((value, node) => middle[node] + (value - middle[node]) / evenness[node]);
 
 function badArea(field: Float64Array, areas: Float64Array): number {
   let sum = 0;

@@ -3,8 +3,7 @@ import {
   boundsOfPoints,
   convexHull,
   edgesOf,
-  intersection,
-  regionOf,
+  ringsOf,
   rotatePoint,
   type Point,
   type Region,
@@ -58,22 +57,27 @@ export function latticeWithStep(panel: Region, stepMm: number): Lattice {
     const [x, y] = toFrame(frame, place);
     return [x / stepMm + (columns - 1) / 2, y / stepMm + (rows - 1) / 2];
   };
-  const areas = cellAreas(panel, { columns, rows, placeOf });
-  return { stepMm, columns, rows, placeOf, cellAt, ...numbered(areas, { columns, rows, placeOf }) };
+  const areas = cellAreas(panel, { columns, rows, placeOf, cellAt, stepMm });
+  return {
+    stepMm,
+    columns,
+    rows,
+    placeOf,
+    cellAt,
+    ...numbered(areas, { columns, rows, placeOf, cellAt, stepMm }),
+  };
 }
 
-type Shape = Pick<Lattice, 'columns' | 'rows' | 'placeOf'>;
+type Shape = Pick<Lattice, 'columns' | 'rows' | 'placeOf' | 'cellAt' | 'stepMm'>;
 
 /** Nodes stand in every cell that holds panel and in the cells round those, so that contours reach the panel's edge. */
-function numbered(
-  areas: Float64Array,
-  { columns, rows, placeOf }: Shape,
-): Pick<Lattice, 'nodeAt' | 'nodes' | 'reach'> {
+function numbered(areas: Float64Array, shape: Shape): Pick<Lattice, 'nodeAt' | 'nodes' | 'reach'> {
+  const { columns, rows, placeOf } = shape;
   const nodeAt = new Int32Array(columns * rows).fill(-1);
   const nodes: LatticeNode[] = [];
   for (let column = 0; column < columns; column += 1) {
     for (let row = 0; row < rows; row += 1) {
-      if (!touchesPanel(areas, column, row, { columns, rows, placeOf })) continue;
+      if (!touchesPanel(areas, column, row, shape)) continue;
       nodeAt[column * rows + row] = nodes.length;
       nodes.push({ column, row, place: placeOf(column, row), areaMm2: areas[column * rows + row] });
     }
@@ -99,37 +103,46 @@ function reachOf(nodeAt: Int32Array, nodes: readonly LatticeNode[], rows: number
   }, 1);
 }
 
-/** Panel within each cell, exactly: the panel is cut into columns first, so that each cell meets few edges. */
-function cellAreas(panel: Region, { columns, rows, placeOf }: Shape): Float64Array {
+/** Panel within each cell, exactly: the panel's rings, in cells, are cut into columns first and then into rows. */
+function cellAreas(panel: Region, { columns, rows, cellAt, stepMm }: Shape): Float64Array {
   const areas = new Float64Array(columns * rows);
-  for (let column = 0; column < columns; column += 1) {
-    const strip = intersection(panel, regionOf(cellsBetween(placeOf, column, 0, rows - 1)));
-    const whole = areaMm2(strip);
-    if (whole > 0) fillColumn(areas, strip, { columns, rows, placeOf }, column);
+  for (const ring of ringsOf(panel)) {
+    const inCells = ring.map(cellAt);
+    for (let column = 0; column < columns; column += 1) {
+      const strip = between(inCells, 0, column);
+      if (strip.length === 0) continue;
+      for (let row = 0; row < rows; row += 1)
+        areas[column * rows + row] += signedArea(between(strip, 1, row)) * stepMm * stepMm;
+    }
   }
-  return areas;
+  return areas.map((area) => Math.max(0, area));
 }
 
-function fillColumn(areas: Float64Array, strip: Region, { rows, placeOf }: Shape, column: number): void {
-  for (let row = 0; row < rows; row += 1) {
-    areas[column * rows + row] = areaMm2(
-      intersection(strip, regionOf(cellsBetween(placeOf, column, row, row))),
-    );
+/** The part of a ring within half a cell of a column (axis 0) or row (axis 1). Source: [SUTHERLAND-HODGMAN-1974] */
+const between = (ring: readonly Point[], axis: 0 | 1, middle: number): readonly Point[] =>
+  onSide(onSide(ring, axis, middle - 0.5, 1), axis, middle + 0.5, -1);
+
+function onSide(ring: readonly Point[], axis: 0 | 1, limit: number, side: 1 | -1): readonly Point[] {
+  const kept: Point[] = [];
+  for (const [index, point] of ring.entries()) {
+    const before = ring[(index + ring.length - 1) % ring.length];
+    const [here, there] = [side * (point[axis] - limit), side * (before[axis] - limit)];
+    if (here >= 0 !== there >= 0) {
+      const share = there / (there - here);
+      kept.push([before[0] + share * (point[0] - before[0]), before[1] + share * (point[1] - before[1])]);
+    }
+    if (here >= 0) kept.push(point);
   }
+  return kept;
 }
 
-function cellsBetween(
-  placeOf: Lattice['placeOf'],
-  column: number,
-  first: number,
-  last: number,
-): readonly Point[] {
-  return [
-    placeOf(column - 0.5, first - 0.5),
-    placeOf(column + 0.5, first - 0.5),
-    placeOf(column + 0.5, last + 0.5),
-    placeOf(column - 0.5, last + 0.5),
-  ];
+function signedArea(ring: readonly Point[]): number {
+  let sum = 0;
+  for (const [index, [x, y]] of ring.entries()) {
+    const next = ring[(index + 1) % ring.length];
+    sum += x * next[1] - next[0] * y;
+  }
+  return sum / 2;
 }
 
 /** The rectangle of least area round the points: one of its sides lies along a side of their hull. Source: [FREEMAN-SHAPIRA-1975] */

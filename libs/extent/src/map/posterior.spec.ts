@@ -1,7 +1,7 @@
 import { expect, test } from '@jest/globals';
 import { randomStream } from '#lib/kernel';
 import { rectangle, regionOf } from '#lib/geometry';
-import { observedOn, sevenReadings } from '../../../../test/reference/cases/extent-posterior.js';
+import { givenOn, sevenReadings } from '../../../../test/reference/cases/extent-posterior.js';
 import {
   banded,
   addTo,
@@ -18,7 +18,7 @@ import { fillNormal, normalCdf } from './normal.js';
 import { noSites, posteriorOf } from './posterior.js';
 import { SYMPTOM_EDGE } from './reading-odds.js';
 
-const DRAWS = 8000;
+const DRAWS = 30_000;
 
 test('chances agree with draws of the prior weighed by the likelihood: to 0.04 between readings, to 0.1 on one', () => {
   const { lattice, prior, readings, rangeMm } = sevenReadings;
@@ -48,7 +48,7 @@ test('chances agree with draws of the prior weighed by the likelihood: to 0.04 b
       sum[node] += height > 0 ? weight : 0;
     });
   }
-  const { chance } = posteriorOf(field, observedOn(readings), prior, noSites(readings.length));
+  const { chance } = posteriorOf(givenOn(field, readings, prior), noSites(readings.length));
   const read = new Set(readings.map(({ node }) => node));
   for (const node of lattice.nodes.keys())
     expect(Math.abs(chance[node] - sum[node] / total)).toBeLessThan(read.has(node) ? 0.1 : 0.04);
@@ -57,9 +57,7 @@ test('chances agree with draws of the prior weighed by the likelihood: to 0.04 b
 test('without readings every place is as likely bad as was believed before', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500)), 200);
   const { chance, logEvidence } = posteriorOf(
-    fieldOn(lattice, 300),
-    observedOn([]),
-    { level: -0.5, levelSd: 0.7 },
+    givenOn(fieldOn(lattice, 300), [], { level: -0.5, levelSd: 0.7 }),
     noSites(0),
   );
   for (const value of chance) expect(value).toBeCloseTo(normalCdf(-0.5 / Math.hypot(1, 0.7)), 9);
@@ -70,9 +68,7 @@ test('evidence of a single reading is its chance before it was made', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500)), 200);
   const reading = { node: 40, ifBad: 0.8, ifSound: 0.2, edge: SYMPTOM_EDGE };
   const { logEvidence } = posteriorOf(
-    fieldOn(lattice, 300),
-    observedOn([reading]),
-    { level: -0.5, levelSd: 0.7 },
+    givenOn(fieldOn(lattice, 300), [reading], { level: -0.5, levelSd: 0.7 }),
     noSites(1),
   );
   expect(logEvidence).toBeCloseTo(
@@ -109,6 +105,6 @@ test('a banded matrix is factorised, solved and inverted within its band', () =>
 test('the field varies alike everywhere, at the edge of the panel and round a hatch too', () => {
   const lattice = latticeOver(regionOf(rectangle(0, 0, 900, 500), [rectangle(300, 200, 500, 300)]), 300);
   const field = fieldOn(lattice, 300);
-  const { sd } = posteriorOf(field, observedOn([]), { level: 0, levelSd: 0.7 }, noSites(0));
+  const { sd } = posteriorOf(givenOn(field, [], { level: 0, levelSd: 0.7 }), noSites(0));
   for (const value of sd) expect(value).toBeCloseTo(Math.hypot(1, 0.7), 9);
 });

@@ -1,6 +1,7 @@
 import { defineFormula, type Cite } from '#lib/provenance';
 import { fraction } from '#lib/units';
-import type { HammerRates } from './hammer-rates.js';
+import { seenBy, shareOfScale } from './meter-response.js';
+import type { Team } from './team.js';
 import type { PlugCondition, HammerSound, Reading, Survey } from '../reading.js';
 
 /**
@@ -59,29 +60,32 @@ export const bayesOdds = defineFormula({
   worked: [{ at: 'by hand', given: { chanceBefore: 0.25, odds: 4 }, printed: '0.5714' }],
 });
 
-/** A sounding by the rates of this survey's hammer, where they are sought; anything else by its odds. */
+/** A sounding by the rates of this survey's hammer and a meter reading by its response, where they are sought; anything else by its odds. */
 export function evidenceOf(
   reading: Reading,
   meter: Survey['meter'],
   odds: ReadingOdds,
-  rates?: HammerRates,
+  team: Team,
 ): Evidence {
-  const isRated = rates !== undefined && reading.kind === 'sounding';
-  if (isRated && reading.isUnreliable !== true)
-    return {
-      ifBad: rates.overBad[reading.sound],
-      ifSound: rates.overSound[reading.sound],
-      edge: SYMPTOM_EDGE,
-    };
-  const whole = isRated
-    ? rates.overBad[reading.sound] / rates.overSound[reading.sound]
-    : oddsOf(reading, meter, odds);
-  const ratio = whole ** (reading.isUnreliable === true ? odds.unreliableShare : 1);
-  return {
-    ifBad: ratio / (1 + ratio),
-    ifSound: 1 / (1 + ratio),
-    edge: reading.kind === 'plug' ? PLUG_EDGE : SYMPTOM_EDGE,
-  };
+  const { ifBad, ifSound } = likelihoodOf(reading, meter, odds, team);
+  const edge = reading.kind === 'plug' ? PLUG_EDGE : SYMPTOM_EDGE;
+  if (reading.isUnreliable !== true) return { ifBad, ifSound, edge };
+  const ratio = (ifBad / ifSound) ** odds.unreliableShare;
+  return { ifBad: ratio / (1 + ratio), ifSound: 1 / (1 + ratio), edge };
+}
+
+function likelihoodOf(
+  reading: Reading,
+  meter: Survey['meter'],
+  odds: ReadingOdds,
+  team: Team,
+): Pick<Evidence, 'ifBad' | 'ifSound'> {
+  if (reading.kind === 'sounding' && team.hammer !== undefined)
+    return { ifBad: team.hammer.overBad[reading.sound], ifSound: team.hammer.overSound[reading.sound] };
+  if (reading.kind === 'moisture' && team.meter !== undefined && meter !== undefined)
+    return seenBy(team.meter, shareOfScale(reading.value, meter));
+  const ratio = oddsOf(reading, meter, odds);
+  return { ifBad: ratio / (1 + ratio), ifSound: 1 / (1 + ratio) };
 }
 
 /** Odds of bad core to sound core that one reading speaks for. */

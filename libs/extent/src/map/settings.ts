@@ -1,73 +1,42 @@
 import { pointer, problem, type Problem } from '#lib/kernel';
-import { assumed, computeChecked, defineFormula, type Cite, type Figure } from '#lib/provenance';
+import { assumed, type Cite, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
+import { LEAVE_COST, leaveCostFigure } from '../cut-choice.js';
 import type { MapSettings } from '../extent-request.js';
 import { optionalFaults } from '#lib/asking';
 import type { Survey } from '../reading.js';
-import { ratesBehind, READINGS_BEFOREHAND, type HammerRates } from './hammer-rates.js';
+import { ratesBehind, READINGS_BEFOREHAND } from './hammer-rates.js';
+import { usualResponse } from './meter-response.js';
 import { normalQuantile } from './normal.js';
-import type { Prior } from './posterior.js';
+import { levelAlone, type Effects } from './observed.js';
 import { oddsCite, usualOdds, type ReadingOdds } from './reading-odds.js';
+import { withSources, type Source } from './sources.js';
+import type { Team } from './team.js';
 
 /** Settings in force. */
 export interface Settings {
-  readonly cutProbability: number;
   readonly contourProbabilities: readonly number[];
   readonly usualBadShare: number;
   readonly draws: number;
   readonly seed: number;
   readonly odds: ReadingOdds;
-  readonly prior: Prior;
-  /** Beforehand; absent where the odds of soundings are given. */
-  readonly rates?: HammerRates;
+  readonly effects: Effects;
+  /** Beforehand; a part is absent where its odds are given. */
+  readonly team: Team;
 }
-
-/** Bad core left under a closed deck is opened a second time; sound core taken is only new core. */
-const LEAVING_TO_TAKING = 2;
-
-export const cutProbability = defineFormula({
-  id: 'extent.cut-probability',
-  title: 'Chance of bad core from which core is taken out',
-  cite: { source: 'BERGER-1985', clause: 'decision between two actions with linear losses' },
-  inputs: {
-    lossRatio: {
-      symbol: 'k',
-      unit: '1',
-      meaning: 'loss of leaving bad core to loss of taking sound core',
-      above: 0,
-    },
-  },
-  output: { symbol: 'p', unit: '1', meaning: 'chance from which taking core out loses less' },
-  evaluate: ({ lossRatio }) => fraction(1 / (1 + lossRatio)),
-  // By hand: leaving costs three times taking: 1 / 4.
-  worked: [{ at: 'by hand', given: { lossRatio: 3 }, printed: '0.25' }],
-});
 
 const judgement: Cite = { source: 'FROM-MEMORY', note: 'judgement; no published figure was found' };
 
 export const USUAL_BAD_SHARE = 0.25;
-export const LEVEL_SD = 0.7;
+export const LEVEL_SD = 1;
 export const USUAL_DRAWS = 500;
 export const USUAL_SEED = 20_011;
 export const USUAL_CONTOURS: readonly number[] = [0.1, 0.5, 0.9];
 
-const lossRatio = (): Figure<'1'> =>
-  assumed('1', fraction(LEAVING_TO_TAKING), 'loss of leaving bad core to loss of taking sound core', {
-    at: '/map/cutProbability',
-    because: 'bad core left in is opened a second time, sound core taken out is only replaced',
-    cite: judgement,
-    low: 1,
-    high: 5,
-  });
-
-export const cutProbabilityFigure = (): Figure<'1'> =>
-  computeChecked(cutProbability, { lossRatio: lossRatio() });
-
-export function settingsOf(map: MapSettings = {}): Settings {
+export function settingsOf(map: MapSettings = {}, sources: readonly Source[] = []): Settings {
   const usualBadShare = map.usualBadShare ?? USUAL_BAD_SHARE;
   return {
     usualBadShare,
-    cutProbability: map.cutProbability ?? cutProbabilityFigure().value,
     contourProbabilities: map.contourProbabilities ?? USUAL_CONTOURS,
     draws: map.draws ?? USUAL_DRAWS,
     seed: map.seed ?? USUAL_SEED,
@@ -78,8 +47,14 @@ export function settingsOf(map: MapSettings = {}): Settings {
       unreliableShare: map.odds?.unreliableShare ?? usualOdds.unreliableShare,
     },
     // The share that is bad is the chance that level + field lies above 0.
-    prior: { level: normalQuantile(usualBadShare) * Math.sqrt(1 + LEVEL_SD ** 2), levelSd: LEVEL_SD },
-    ...(map.odds?.sounding === undefined ? { rates: ratesBehind(usualOdds.sounding) } : {}),
+    effects: withSources(
+      levelAlone(normalQuantile(usualBadShare) * Math.sqrt(1 + LEVEL_SD ** 2), LEVEL_SD),
+      sources,
+    ),
+    team: {
+      ...(map.odds?.sounding === undefined ? { hammer: ratesBehind(usualOdds.sounding) } : {}),
+      ...(map.odds?.meterWet === undefined ? { meter: usualResponse } : {}),
+    },
   };
 }
 
@@ -90,6 +65,7 @@ export function settingProblems(map: MapSettings = {}): readonly Problem[] {
   const { plug = {}, sounding = {} } = map.odds ?? {};
   return [
     ...optionalFaults('/map/cutProbability', map.cutProbability, chance),
+    ...optionalFaults(LEAVE_COST.at, map.leaveCostHPerM2, LEAVE_COST),
     ...optionalFaults('/map/usualBadShare', map.usualBadShare, chance),
     ...optionalFaults('/map/draws', map.draws, { from: 100, upTo: 5000, unit: 'draws' }),
     ...optionalFaults('/map/seed', map.seed, { from: 0, upTo: 4_294_967_295, unit: '(whole number)' }),
@@ -132,7 +108,9 @@ export function mapAssumptions(map: MapSettings = {}, { readings }: Survey): rea
     'somebody had a reason to survey it, and most of a deck is sound',
   );
   return [
-    ...(map.cutProbability === undefined ? [lossRatio()] : []),
+    ...(map.cutProbability === undefined && map.leaveCostHPerM2 === undefined
+      ? [leaveCostFigure(undefined)]
+      : []),
     ...(map.usualBadShare === undefined ? [share] : []),
     ...oddsAssumptions(map, readings),
   ];

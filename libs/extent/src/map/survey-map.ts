@@ -1,18 +1,14 @@
 import type { Region } from '#lib/geometry';
 import type { Survey } from '../reading.js';
 import { fieldOn, type Field } from './field.js';
-import {
-  agreementWith,
-  averageRates,
-  greatestChange,
-  learntRates,
-  type HammerRates,
-} from './hammer-rates.js';
+import { withHearing } from './hearing.js';
 import { carried, tiesTo, type Ties } from './interpolation.js';
 import { latticeOver, latticeWithStep, type Lattice } from './lattice.js';
 import { normalCdf } from './normal.js';
-import { noSites, observed, posteriorOf, type Posterior, type Prior, type Sites } from './posterior.js';
-import { evidenceOf, type ReadingOdds } from './reading-odds.js';
+import { makeupOf, type Effects } from './observed.js';
+import { noSites, posteriorOf, type Given, type Posterior, type Sites } from './posterior.js';
+import { evidenceOf, type Evidence, type ReadingOdds } from './reading-odds.js';
+import { agreement, averageTeam, doubts, learnt, movedBy, trusting, type Team } from './team.js';
 
 /** The chance that core is bad, over the panel. */
 export interface SurveyMap {
@@ -21,148 +17,258 @@ export interface SurveyMap {
   readonly parts: readonly MapPart[];
   /** Range of the damage as the readings suggest it. */
   readonly rangeMm: number;
-  /** How often the hammer errs as the readings suggest it; absent where the odds of soundings are given. */
-  readonly rates?: HammerRates;
+  /** How often hammer and meter err as the readings suggest it; parts are absent where their odds are given. */
+  readonly team: Team;
+  /** How sure it is that the hammer's errors hang together. */
+  readonly hangingTogether: number;
 }
 
-/** What holds if the damage has one range, with the weight that the readings give this range. */
+/** What holds if the damage has one range and the team one set of errors, with the weight that the readings give it. */
 export interface MapPart {
   readonly rangeMm: number;
+  readonly hearingSd: number;
+  readonly given: Given;
   readonly posterior: Posterior;
-  readonly rates?: HammerRates;
-  /** From the lattice of this range to that of the map. */
+  readonly team: Team;
+  /** From the lattice of this range to that of the map, and how much too even the field is there. */
   readonly bridge: Ties;
+  readonly evenness: Float64Array;
   readonly weight: number;
 }
 
-/** Ranges tried, longest first: damage that hangs together over more than a metre down to a hand's breadth. */
-export const RANGES_MM: readonly number[] = [1000, 450, 200];
+/** What is believed before any reading. */
+export interface Beliefs {
+  readonly odds: ReadingOdds;
+  readonly effects: Effects;
+  /** What the team's errors are taken to be beforehand. */
+  readonly team: Team;
+}
 
-/** Enough cells that a contour is smooth and few enough that 2,000 readings take well under a second. */
-const CELLS = 1000;
+/** Ranges tried, shortest first, because what few taps side by side tell is found there and kept: from a hand's breadth to the whole panel. */
+export const RANGES_MM: readonly number[] = [100, 200, 400, 800, 1600];
+
+/** Enough cells that a contour is smooth, more of them where many readings tell more. */
+const CELLS = 600;
+const MOST_CELLS = 1000;
 
 /** A field needs no cells smaller than this part of its range. */
-const STEPS_PER_RANGE = 8;
+const STEPS_PER_RANGE = 5;
 
-/** A range less likely than this is left out of the draws. */
-const LEAST_WEIGHT = 0.02;
+/** Size of the observer's own field where errors hang together, in standard deviations of the deck's, and how likely that is beforehand. */
+const HEARING_SD = 0.9;
+const HEARING_SHARE = 0.25;
 
-/** Rates are settled when none moves by more than this. */
+/** Only what is at least this likely is split by the doubt about the team's errors. */
+const DOUBTED_WEIGHT = 0.15;
+
+/** Coarser than this the observer's field would not be short. */
+const HEARING_STEP_MM = 120;
+
+/** What is less likely than this is not followed up, and left out in the end. */
+const LEAST_WEIGHT = 0.03;
+
+/** Errors are settled when none moves by more than this. */
 const SETTLED_RATE = 0.005;
 
-const MOST_ROUNDS = 12;
+/** With more taps than this the errors are known well enough. */
+const TAPS_WITHOUT_DOUBT = 500;
 
 /**
- * Map of the chance of bad core from readings: one Gaussian field for each range, weighed by how well it explains the
- * readings, and averaged.
- * Source: [RUE-2009] section 3 (averaging over the field's own parameters on a grid of values)
+ * Map of the chance of bad core from readings: one Gaussian field for each range, with and without errors of the hammer that
+ * hang together, with the errors of hammer and meter learnt and their doubt carried along; all weighed by how well they
+ * explain the readings, and averaged.
+ * Source: [RUE-2009] section 3 and 6.5 (averaging over the parameters of the field on a design of points)
  */
-export function mapOf(panel: Region, survey: Survey, { odds, prior, rates }: Beliefs): SurveyMap {
-  const lattice = latticeOver(panel, CELLS);
-  const parts = weighed(candidatesOn(panel, lattice, survey, { odds, prior, rates }), rates);
+export function mapOf(panel: Region, survey: Survey, beliefs: Beliefs): SurveyMap {
+  const cells = Math.min(MOST_CELLS, Math.max(CELLS, survey.readings.length));
+  const lattice = latticeOver(panel, cells);
+  const ranged = weighed(rangesOf(panel, lattice, survey, beliefs));
+  const hung = weighed(
+    ranged.flatMap((part) => withErrorsHanging(part, { panel, lattice }, survey, beliefs)),
+  );
+  const parts = weighed(hung.flatMap((part) => withDoubts(part, survey, beliefs)));
   const chances = parts.map(({ posterior: { mean, sd }, bridge }) =>
     chancesFrom(carried(mean, bridge), carried(sd, bridge)),
   );
+  const average = (of: (part: MapPart) => number) =>
+    parts.reduce((sum, part) => sum + part.weight * of(part), 0);
   return {
     lattice,
     parts,
     chance: Float64Array.from(lattice.nodes, (_, node) =>
       parts.reduce((sum, { weight }, index) => sum + weight * chances[index][node], 0),
     ),
-    rangeMm: parts.reduce((sum, { weight, rangeMm }) => sum + weight * rangeMm, 0),
-    ...(rates === undefined
-      ? {}
-      : {
-          rates: averageRates(
-            parts.flatMap(({ weight, rates: own }) => (own === undefined ? [] : [{ weight, rates: own }])),
-          ),
-        }),
+    rangeMm: average(({ rangeMm }) => rangeMm),
+    team: averageTeam(parts),
+    hangingTogether: average(({ hearingSd }) => (hearingSd > 0 ? 1 : 0)),
   };
-}
-
-/** What is believed before any reading. */
-export interface Beliefs {
-  readonly odds: ReadingOdds;
-  readonly prior: Prior;
-  /** Where the hammer's error rates are to be found from the readings: what they are taken to be beforehand. */
-  readonly rates?: HammerRates;
 }
 
 const chancesFrom = (means: Float64Array, sds: Float64Array): Float64Array =>
   means.map((mean, node) => normalCdf(mean / sds[node]));
 
-/** A part that the readings have not weighed yet. */
-type Candidate = Omit<MapPart, 'weight'>;
+/** A part that is not yet weighed against the others. */
+type Candidate = Omit<MapPart, 'weight'> & { readonly logWeight: number };
 
-function candidatesOn(
-  panel: Region,
-  lattice: Lattice,
-  survey: Survey,
-  beliefs: Beliefs,
-): readonly Candidate[] {
+function rangesOf(panel: Region, lattice: Lattice, survey: Survey, beliefs: Beliefs): readonly Candidate[] {
   const fits = RANGES_MM.filter((rangeMm) => rangeMm >= 2 * lattice.stepMm);
   const ranges = fits.length > 0 ? fits : [2 * lattice.stepMm];
   return ranges.reduce<readonly Candidate[]>((found, rangeMm) => {
     const stepMm = rangeMm / STEPS_PER_RANGE;
     const own = stepMm > lattice.stepMm ? latticeWithStep(panel, stepMm) : lattice;
-    return [
-      ...found,
-      {
-        rangeMm,
-        bridge: tiesTo(
-          own,
-          lattice.nodes.map(({ place }) => place),
-        ),
-        ...settled(fieldOn(own, rangeMm), survey, beliefs, found.at(-1)),
-      },
-    ];
+    const candidate = candidateOn(fieldOn(own, rangeMm), lattice, { survey, beliefs }, found.at(-1));
+    return [...found, candidate];
   }, []);
 }
 
+function candidateOn(
+  field: Field,
+  lattice: Lattice,
+  { survey, beliefs }: Asked,
+  last: Candidate | undefined,
+): Candidate {
+  const makeup = makeupOf(
+    field,
+    survey.readings.map(({ at }) => at),
+    beliefs.effects,
+  );
+  const found = settled({ field, effects: beliefs.effects, makeup }, survey, beliefs, {
+    team: last?.team ?? trusting(beliefs.team),
+    sites: last?.posterior.sites ?? noSites(survey.readings.length),
+  });
+  return {
+    rangeMm: field.rangeMm,
+    hearingSd: 0,
+    ...bridged(field, lattice),
+    ...found,
+    logWeight: found.logWeight + Math.log(1 - HEARING_SHARE),
+  };
+}
+
+function bridged(field: Field, lattice: Lattice): Pick<MapPart, 'bridge' | 'evenness'> {
+  const bridge = tiesTo(
+    field.lattice,
+    lattice.nodes.map(({ place }) => place),
+  );
+  return { bridge, evenness: field.sdAt(bridge) };
+}
+
+interface Asked {
+  readonly survey: Survey;
+  readonly beliefs: Beliefs;
+}
+
+interface Start {
+  readonly team: Team;
+  readonly sites: Sites;
+}
+
 /**
- * The posterior, and with it the hammer's error rates: each is found from the other in turn until the rates settle,
- * beginning with those of the range before.
+ * The posterior, and with it the team's errors: each is found from the other in turn until the errors settle.
  * Source: [DAWID-SKENE-1979]
  */
 function settled(
-  field: Field,
+  given: Omit<Given, 'evidence'>,
   survey: Survey,
-  { odds, prior, rates: before }: Beliefs,
-  last?: Candidate,
-): Pick<Candidate, 'posterior' | 'rates'> {
-  const ties = tiesTo(
-    field.lattice,
-    survey.readings.map(({ at }) => at),
-  );
-  const posteriorWith = (rates: HammerRates | undefined, sites: Sites): Posterior =>
-    posteriorOf(
-      field,
-      observed(
-        ties,
-        survey.readings.map((reading) => evidenceOf(reading, survey.meter, odds, rates)),
-      ),
-      prior,
-      sites,
-    );
-  let rates = last?.rates ?? before;
-  let posterior = posteriorWith(rates, last?.posterior.sites ?? noSites(survey.readings.length));
-  for (let round = 0; round < MOST_ROUNDS && before !== undefined && rates !== undefined; round += 1) {
-    const next = learntRates(before, survey.readings, posterior.badAt);
-    const isSettled = greatestChange(next, rates) < SETTLED_RATE;
-    rates = next;
-    if (isSettled) break;
-    posterior = posteriorWith(rates, posterior.sites);
-  }
-  return { posterior, rates };
+  beliefs: Beliefs,
+  start: Start,
+): Pick<Candidate, 'given' | 'posterior' | 'team' | 'logWeight'> {
+  let team = start.team;
+  const learn = (badAt: Float64Array) => {
+    const next = learnt(beliefs.team, survey, badAt);
+    const isSettled = movedBy(next, team) < SETTLED_RATE;
+    team = next;
+    return { evidence: evidenceFor(survey, beliefs, team), isSettled };
+  };
+  const whole = { ...given, evidence: evidenceFor(survey, beliefs, team) };
+  const posterior = posteriorOf(whole, start.sites, { learn, sweeps: sweepsOn(given.field) });
+  return { given: whole, posterior, team, logWeight: posterior.logEvidence + agreement(beliefs.team, team) };
 }
 
-function weighed(candidates: readonly Candidate[], before: HammerRates | undefined): readonly MapPart[] {
-  const logs = candidates.map(
-    ({ posterior, rates }) =>
-      posterior.logEvidence +
-      (before === undefined || rates === undefined ? 0 : agreementWith(before, rates)),
-  );
-  const likelihoods = logs.map((log) => Math.exp(log - Math.max(...logs)));
+/** Work is counted and not timed: sweeps are fewer where a lattice is large, as it is where readings are many and settle soon. */
+const WORK_A_PART = 4e7;
+const [LEAST_SWEEPS, MOST_SWEEPS] = [5, 20];
+
+const sweepsOn = ({ precision: { size, band } }: Field): number =>
+  Math.min(MOST_SWEEPS, Math.max(LEAST_SWEEPS, Math.floor(WORK_A_PART / (size * band * band))));
+
+const evidenceFor = (survey: Survey, { odds }: Beliefs, team: Team): readonly Evidence[] =>
+  survey.readings.map((reading) => evidenceOf(reading, survey.meter, odds, team));
+
+interface Ground {
+  readonly panel: Region;
+  readonly lattice: Lattice;
+}
+
+/** The part as it is, and beside it the same range with an observer's field of its own. */
+function withErrorsHanging(
+  part: Candidate,
+  { panel, lattice }: Ground,
+  survey: Survey,
+  beliefs: Beliefs,
+): readonly Candidate[] {
+  const isHammer = survey.readings.map(({ kind }) => kind === 'sounding');
+  if (isHammer.filter(Boolean).length < 8) return [part];
+  const { field: coarse } = part.given;
+  const isCoarse = coarse.lattice.stepMm > HEARING_STEP_MM;
+  const stepMm = Math.max(lattice.stepMm, HEARING_STEP_MM);
+  const base = isCoarse ? fieldOn(latticeWithStep(panel, stepMm), part.rangeMm) : coarse;
+  const places = survey.readings.map(({ at }) => at);
+  const hearing = withHearing(base, places, isHammer);
+  const makeup = makeupOf(hearing.field, places, beliefs.effects, { of: hearing, sd: HEARING_SD });
+  const found = settled({ field: hearing.field, effects: beliefs.effects, makeup }, survey, beliefs, {
+    team: part.team,
+    sites: part.posterior.sites,
+  });
+  return [
+    part,
+    {
+      ...found,
+      rangeMm: part.rangeMm,
+      hearingSd: HEARING_SD,
+      ...bridged(base, lattice),
+      logWeight: found.logWeight + Math.log(HEARING_SHARE),
+    },
+  ];
+}
+
+/** Points of the design stand this many standard deviations out, and weigh as the rule of third degree says. */
+const OUT = Math.sqrt(3);
+
+/**
+ * The part split by what its errors may be instead: a star of points round the learnt ones, each weighed by how well it explains
+ * the readings against the normal shape that the design assumes.
+ * Source: [RUE-2009] section 6.5
+ */
+function withDoubts(part: Candidate & MapPart, survey: Survey, beliefs: Beliefs): readonly Candidate[] {
+  const taps = survey.readings.filter(({ kind }) => kind === 'sounding').length;
+  if (taps < 5 || taps > TAPS_WITHOUT_DOUBT || part.weight < DOUBTED_WEIGHT) return [part];
+  const directions = doubts(part.team, survey, part.posterior.badAt, OUT);
+  const arms = directions
+    .flatMap(({ low, high }) => [low, high])
+    .map((team) => shiftedTo(part, team, survey, beliefs));
+  const arm = 1 / 6;
+  const middle = 1 - arm * arms.length;
+  return [
+    { ...part, logWeight: part.logWeight + Math.log(middle) },
+    ...arms.map((one) => ({ ...one, logWeight: one.logWeight + Math.log(arm) + OUT ** 2 / 2 })),
+  ];
+}
+
+function shiftedTo(part: Candidate, team: Team, survey: Survey, beliefs: Beliefs): Candidate {
+  const given = { ...part.given, evidence: evidenceFor(survey, beliefs, team) };
+  const posterior = posteriorOf(given, part.posterior.sites, { sweeps: 3 });
+  const change =
+    posterior.logEvidence +
+    agreement(beliefs.team, team) -
+    part.posterior.logEvidence -
+    agreement(beliefs.team, part.team);
+  return { ...part, given, posterior, team, logWeight: part.logWeight + change };
+}
+
+function weighed(candidates: readonly Candidate[]): readonly (MapPart & Candidate)[] {
+  const most = Math.max(...candidates.map(({ logWeight }) => logWeight));
+  const likelihoods = candidates.map(({ logWeight }) => Math.exp(logWeight - most));
   const total = likelihoods.reduce((sum, value) => sum + value, 0);
   const kept = candidates
     .map((part, index) => ({ ...part, weight: likelihoods[index] / total }))

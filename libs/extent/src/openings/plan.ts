@@ -5,8 +5,6 @@ import {
   distance,
   intersection,
   offset,
-  regionOf,
-  simplifyRing,
   union,
   type Point,
   type Polygon,
@@ -19,9 +17,10 @@ import { finding, roundTo, toWholeMm, type Finding } from '../finding.js';
 import { cornerRadii, shapeOf, type CutShape } from './cut-shape.js';
 import { depthOf, taperFigure, type CutDepth } from './depth.js';
 import { fittingsInScope, type FittingInScope, type FittingsFound } from './fittings.js';
-import { groundOf, type Ground } from './ground.js';
+import type { Ground } from './ground.js';
+import { allBad, ARC_MM, layoutOf, type Layout } from './layout.js';
 import { markingOut, type MarkingOut } from './marking-out.js';
-import { gapBetween, groupFor, joined, type Join, type OpeningGroup } from './merge.js';
+import { gapBetween, type Join, type OpeningGroup } from './merge.js';
 import { skinPieces } from './pieces.js';
 import { reachUnder } from './reach.js';
 import { readOpeningRequest, type ReadRequest } from './read-request.js';
@@ -99,20 +98,14 @@ export interface PlannedOpening {
 export const planOpenings = (request: OpeningRequest): Outcome<OpeningPlan> =>
   mapValue(readOpeningRequest(request), (read) => planned(request, read));
 
-/** Rounded margins are marked with a pencil: chords this near to the arc are the arc. */
-const ARC_MM = 0.2;
-
-interface Layout {
-  readonly ground: Ground;
-  readonly groups: readonly OpeningGroup[];
-  readonly unopened: readonly Region[];
-}
-
 function planned(request: OpeningRequest, read: ReadRequest): OpeningPlan {
   const rules = rulesOf(request);
   const figures = ruleFigures(request);
   const taper = taperFigure(request, rules, figures);
-  const layout = layoutFor(request, read, taper.value);
+  const layout = layoutOf(allBad(read.zones), read.panel, request.panel, {
+    rules,
+    taperWidthMm: taper.value,
+  });
   const depth = depthOf(request, rules, figures);
   const openings = openingsOf(layout, read, request, depth);
   const opened = union(...openings.map(({ planned: { area } }) => [area]));
@@ -133,51 +126,6 @@ function planned(request: OpeningRequest, read: ReadRequest): OpeningPlan {
   const plans = openings.map(({ planned: one }) => one);
   return assembled({ request, read, layout, depth, taper, figures, fittings, plans, opened, findings });
 }
-
-/** Far from the edges where the taper wants it, unless the damage then lies out of reach; the flange is kept in any case. */
-function layoutFor(request: OpeningRequest, { panel, zones }: ReadRequest, taperWidthMm: number): Layout {
-  const rules = rulesOf(request);
-  const bad = union(...zones.map(({ region }) => region));
-  const at = (insetMm: number): Layout =>
-    laidOut(bad, groundOf(panel, request.panel, rules, { insetMm, taperWidthMm }));
-  const wide = at(Math.max(rules.flangeMm, taperWidthMm));
-  if (taperWidthMm <= rules.flangeMm || isWithinReach(wide)) return wide;
-  return at(rules.flangeMm);
-}
-
-const isWithinReach = ({ groups, unopened, ground }: Layout): boolean =>
-  unopened.length === 0 &&
-  groups.every(
-    ({ seeds, shape }) =>
-      reachUnder(difference(seeds, shape.region), shape.region) <= ground.rules.undercutReachMm,
-  );
-
-function laidOut(bad: Region, ground: Ground): Layout {
-  const targets = withFewCorners(
-    intersection(offset(bad, ground.rules.cutMarginMm, 'round', ARC_MM), ground.panel),
-  );
-  const designed = targets.map((target) => ({
-    target,
-    group: groupFor([target], intersection(bad, [target]), ground),
-  }));
-  const groups = joined(
-    designed.flatMap(({ group }) => (group === undefined ? [] : [group])),
-    ground,
-  );
-  const unopened = designed.flatMap(({ target, group }) =>
-    group === undefined ? [intersection(bad, [target])] : [],
-  );
-  return { ground, groups, unopened };
-}
-
-/** A zone drawn with thousands of corners is planned with those that matter to a saw. */
-const withFewCorners = (region: Region): Region =>
-  region.flatMap(({ outer, holes }) =>
-    regionOf(
-      simplifyRing(outer, ARC_MM),
-      holes.map((hole) => simplifyRing(hole, ARC_MM)),
-    ),
-  );
 
 function unopenedFindings({ unopened, ground }: Layout, { zones }: ReadRequest): readonly Finding[] {
   return unopened

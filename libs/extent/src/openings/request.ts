@@ -19,6 +19,8 @@ export interface ZoneShape {
   readonly id: string;
   readonly outline: readonly Place[];
   readonly holes?: readonly (readonly Place[])[];
+  /** A mapped boundary holds its own doubt, so that no margin is added to it; absent: drawn. */
+  readonly boundary?: 'drawn' | 'mapped';
 }
 
 export type FittingKind =

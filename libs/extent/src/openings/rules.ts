@@ -11,7 +11,8 @@ import {
   type Settlement,
 } from '#lib/asking';
 import { Defect, isKnown, type Problem } from '#lib/kernel';
-import type { Figure } from '#lib/provenance';
+import { assumed, type Figure } from '#lib/provenance';
+import { mm } from '#lib/units';
 
 /** What a taper is asked as; a room that knows the skin has a better default than this room. */
 export const taperRatioAsked = {
@@ -201,6 +202,7 @@ export type OpeningMethod = AnswersTo<typeof openingMethodQuestions>;
 export type OpeningRules = AnswersTo<typeof openingRuleQuestions & typeof bondableQuestions>;
 
 interface SaidOfOpening {
+  readonly zones?: readonly { readonly boundary?: 'drawn' | 'mapped' }[];
   readonly method?: OpeningMethod;
   readonly rules?: OpeningRules;
 }
@@ -237,9 +239,21 @@ export function rulesOf(request: SaidOfOpening): Rules {
 
 export function ruleFigures(request: SaidOfOpening): RuleFigures {
   const { method: how, rules } = settled(request, figureQuestions);
-  const { cutMarginMm, flangeMm, taperRatio } = how;
+  const { flangeMm, taperRatio } = how;
+  const cutMarginMm = isWithoutMargin(request) ? noMargin() : how.cutMarginMm;
   return { cutMarginMm, flangeMm, taperRatio, ...rules };
 }
+
+/** Every zone is a contour of the map, chosen with its doubt, and nobody asks for more. */
+const isWithoutMargin = ({ method: how, zones = [] }: SaidOfOpening): boolean =>
+  how?.cutMarginMm === undefined && zones.length > 0 && zones.every(({ boundary }) => boundary === 'mapped');
+
+const noMargin = (): Figure<'mm'> =>
+  assumed('mm', mm(0), openingMethodQuestions.cutMarginMm.meaning, {
+    at: '/method/cutMarginMm',
+    because: 'the cut was chosen from the map with its doubt; a margin beyond it costs more than it saves',
+    cite: commonPractice,
+  });
 
 /** The bare numbers of named figures. */
 function valuesOf<K extends string>(figures: Readonly<Record<K, Figure>>): Readonly<Record<K, number>> {

@@ -1,4 +1,5 @@
 import {
+  LEAVE_COST,
   bondableQuestions,
   openingMethodQuestions,
   openingRuleQuestions,
@@ -79,9 +80,18 @@ export class MapSettingsDto implements MapSettings {
     optional: true,
     from: 0.01,
     upTo: 0.99,
-    description: 'Core this likely to be bad, or more, lies inside the zones; absent: 1/3.',
+    description: 'Core this likely to be bad, or more, lies inside the zones; absent: chosen by expected hours.',
   })
   readonly cutProbability?: number;
+
+  @Num({
+    optional: true,
+    from: LEAVE_COST.from,
+    upTo: LEAVE_COST.upTo,
+    unit: LEAVE_COST.unit,
+    description: `The ${LEAVE_COST.meaning}; absent: ${LEAVE_COST.value} (${LEAVE_COST.because}).`,
+  })
+  readonly leaveCostHPerM2?: number;
 
   @Nums({ optional: true, most: 12, description: 'Further contours; absent: 0.1, 0.5 and 0.9.' })
   readonly contourProbabilities?: readonly number[];

@@ -1,0 +1,115 @@
+import { cpus } from 'node:os';
+import { THRESHOLDS, LEAVE_H_PER_M2, type Trial } from './trial.js';
+import { damageNames } from './truth.js';
+
+const mean = (values: readonly number[]): number =>
+  values.length === 0 ? NaN : values.reduce((sum, value) => sum + value, 0) / values.length;
+const share = (trials: readonly Trial[], is: (one: Trial) => boolean): string =>
+  trials.length === 0 ? '-' : `${Math.round(100 * mean(trials.map((one) => (is(one) ? 1 : 0))))} %`;
+
+/** Area that must be opened, over the bad area, so that nine tenths of the bad core of all these decks is enclosed. */
+function areaFor(trials: readonly Trial[], which: 0 | 1): number {
+  const cells = trials.flatMap((one) => one.cells.map((cell) => ({ chance: cell[which], isBad: cell[2], weight: 1 / one.cells.length / one.share }))); // prettier-ignore
+  cells.sort((a, b) => b.chance - a.chance);
+  const bad = cells.reduce((sum, { isBad, weight }) => sum + (isBad ? weight : 0), 0);
+  let [enclosed, opened] = [0, 0];
+  for (const { isBad, weight } of cells) {
+    opened += weight;
+    enclosed += isBad ? weight : 0;
+    if (enclosed >= 0.9 * bad) break;
+  }
+  return opened / bad;
+}
+
+function row(name: string, trials: readonly Trial[]): string {
+  const thresholds = THRESHOLDS.map((_, index) => mean(trials.map((one) => one.costByThresholdH[index])));
+  const cost = mean(trials.map(({ costH }) => costH));
+  const best = Math.min(...thresholds);
+  const [area, oracleArea] = [areaFor(trials, 0), areaFor(trials, 1)];
+  const cells = [
+    name,
+    mean(trials.map(({ brier }) => brier)).toFixed(4),
+    (mean(trials.map(({ brier }) => brier)) / mean(trials.map(({ oracleBrier }) => oracleBrier))).toFixed(2),
+    share(trials, ({ isMapHolding }) => isMapHolding),
+    share(trials, ({ isBelow }) => isBelow),
+    share(trials, ({ isPriceHolding }) => isPriceHolding),
+    share(trials, ({ isPriceBelow }) => isPriceBelow),
+    `${area.toFixed(2)} / ${oracleArea.toFixed(2)}`,
+    (area / oracleArea).toFixed(2),
+    `${mean(trials.map(({ enclosed }) => enclosed)).toFixed(2)} / ${mean(trials.map(({ opened }) => opened)).toFixed(2)}`,
+    `${cost.toFixed(1)} / ${best.toFixed(1)} (${THRESHOLDS[thresholds.indexOf(best)]})`,
+    (cost / best).toFixed(3),
+    share(trials, ({ isEmpty }) => isEmpty),
+    share(trials, ({ isEmptySilent }) => isEmptySilent),
+    mean(trials.map(({ ms }) => ms)).toFixed(0),
+  ];
+  return `| ${cells.join(' | ')} |`;
+}
+
+const header = [
+  'decks',
+  'Brier',
+  'x oracle',
+  'truth in map P10 to P90',
+  'below P10',
+  'truth in priced P10 to P90',
+  'below P10',
+  'area for 90 %: map / oracle',
+  'x oracle',
+  'plan: enclosed / opened',
+  'cost h: plan / best threshold',
+  'x best',
+  'empty plans',
+  'of these without a next step',
+  'CPU ms',
+];
+
+function table(trials: readonly Trial[], counts: readonly number[]): readonly string[] {
+  const teams = [...new Set(trials.map(({ setting }) => setting.team.name))];
+  const of = (count: number, is: (one: Trial) => boolean) =>
+    trials.filter((one) => one.setting.count === count && is(one));
+  const lines = counts.flatMap((count) => [
+    ...damageNames.map((damage) =>
+      row(
+        `${count}, ${damage}`,
+        of(count, ({ setting }) => setting.damage === damage),
+      ),
+    ),
+    ...teams.map((team) =>
+      row(
+        `${count}, hammer ${team}`,
+        of(count, ({ setting }) => setting.team.name === team),
+      ),
+    ),
+    row(
+      `${count}, bad share under 5 %`,
+      of(count, (one) => one.share < 0.05),
+    ),
+    row(
+      `${count}, over 60 %`,
+      of(count, (one) => one.share > 0.6),
+    ),
+    row(
+      `**${count}, all**`,
+      of(count, () => true),
+    ),
+  ]);
+  return [`| ${header.join(' | ')} |`, `|${header.map(() => '---').join('|')}|`, ...lines];
+}
+
+export function report(
+  { tuned, heldOut }: { readonly tuned: readonly Trial[]; readonly heldOut: readonly Trial[] },
+  counts: readonly number[],
+): string {
+  return [
+    '# How well readings find bad core',
+    '',
+    `Four kinds of damage and four teams a table, ${tuned.length + heldOut.length} surveys in all, ${cpus().length}-core ${cpus()[0].model.trim()} class machine. Damage: water that fills the core from leaking fittings, along the grain and downhill; ellipses with wavy rims; rough domains of a noisy two-state lattice; a smooth random field. None of them is the field that the map assumes, and no error rate is told to it. Of the readings three in four are taps and one a meter, and up to three plugs are taken where the symptoms point.`,
+    `Oracle: a probit process told the true share, error rates and the range that suits the kind of damage; not the kind itself, nor where errors hang together. Cost: hours of the opening and ${LEAVE_H_PER_M2} h for each square metre of bad core left; best threshold: the one that would have been best over the decks of the row.`,
+    '',
+    ...(tuned.length === 0 ? [] : ['## Decks the map was built on', '', ...table(tuned, counts), '']),
+    ...(heldOut.length === 0
+      ? []
+      : ['## Held out: other teams, other shares, other seeds', '', ...table(heldOut, counts), '']),
+  ].join('\n');
+}
