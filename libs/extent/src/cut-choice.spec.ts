@@ -50,7 +50,7 @@ test('one plug alone is an answer', () => {
   const rotten = found({}, [{ kind: 'plug', at: [1300, 400], condition: 'rotten' }]);
   expect(rotten.zones).toHaveLength(1);
   expect(rotten.damagedAreaM2.p10).toBeLessThan(0.9);
-  expect(rotten.damagedAreaM2.p90).toBe(2);
+  expect(rotten.damagedAreaM2.p90).toBeGreaterThan(2 * rotten.damagedAreaM2.p10);
   const dry = found({}, [{ kind: 'plug', at: [1300, 400], condition: 'dry-sound' }]);
   expect(dry.damagedAreaM2.p50).toBeLessThan(rotten.damagedAreaM2.p50);
 });

@@ -37,13 +37,16 @@ test('bad core where nothing had said so makes a silent part likelier', () => {
   expect(median(3, 2)).toBeGreaterThan(median(3, 0) * 1.03);
 });
 
-test('a plug is silent only where no symptom within 100 mm spoke for bad core', () => {
+test('only plugs where symptoms within 100 mm call the core sound are counted', () => {
   const readings: readonly Reading[] = [
     { kind: 'sounding', at: [100, 100], sound: 'dull' },
     { kind: 'sounding', at: [500, 100], sound: 'sharp' },
     { kind: 'plug', at: [150, 100], condition: 'rotten' },
     { kind: 'plug', at: [500, 120], condition: 'wet-bonded' },
+    { kind: 'sounding', at: [850, 100], sound: 'sharp' },
     { kind: 'plug', at: [900, 100], condition: 'dry-sound' },
+    { kind: 'plug', at: [900, 700], condition: 'rotten' },
+    { kind: 'plug', at: [100, 700], condition: 'dry-sound' },
     { kind: 'plug', at: [900, 300], condition: 'rotten', isUnreliable: true },
   ];
   expect(plugCount({ readings }, usualOdds)).toEqual({ sound: 1, silent: 1 });

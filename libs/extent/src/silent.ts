@@ -3,7 +3,7 @@ import { distance } from '#lib/geometry';
 import type { Survey } from './reading.js';
 import { verdictOf, type ReadingOdds } from './map/reading-odds.js';
 
-/** Plugs against what symptoms miss: how many found core sound, and how many found bad core where nothing near them had said so. */
+/** Plugs where the symptoms near them call the core sound: how many agree, and how many found it bad. */
 export interface PlugCount {
   readonly sound: number;
   readonly silent: number;
@@ -13,15 +13,18 @@ export interface PlugCount {
 const PLUG_SHOWS_MM = 100;
 
 export function plugCount({ readings, meter }: Survey, odds: ReadingOdds): PlugCount {
-  const reliable = readings.filter(({ isUnreliable }) => isUnreliable !== true);
-  const alarms = reliable.filter((one) => one.kind !== 'plug' && verdictOf(one, meter, odds) === 'bad');
-  const plugs = reliable.filter(({ kind }) => kind === 'plug');
-  const isBad = (plug: Survey['readings'][number]) => verdictOf(plug, meter, odds) === 'bad';
+  const said = readings
+    .filter(({ isUnreliable }) => isUnreliable !== true)
+    .map((reading) => ({ kind: reading.kind, at: reading.at, verdict: verdictOf(reading, meter, odds) }));
+  const symptoms = said.filter(({ kind }) => kind !== 'plug');
+  const calledSound = said.filter(({ kind, at }) => {
+    if (kind !== 'plug') return false;
+    const near = symptoms.filter((symptom) => distance(symptom.at, at) <= PLUG_SHOWS_MM);
+    return near.some(({ verdict }) => verdict === 'sound') && !near.some(({ verdict }) => verdict === 'bad');
+  });
   return {
-    sound: plugs.filter((plug) => !isBad(plug)).length,
-    silent: plugs.filter(
-      (plug) => isBad(plug) && !alarms.some(({ at }) => distance(at, plug.at) <= PLUG_SHOWS_MM),
-    ).length,
+    sound: calledSound.filter(({ verdict }) => verdict === 'sound').length,
+    silent: calledSound.filter(({ verdict }) => verdict === 'bad').length,
   };
 }
 

@@ -80,6 +80,7 @@ export type CurePlan = components['schemas']['CurePlan'];
 export type CurePlanRequest = components['schemas']['CurePlanRequest'];
 export type CureTemperatureInput = components['schemas']['CureTemperatureInput'];
 export type CustomOperationInput = components['schemas']['CustomOperationInput'];
+export type CutChoice = components['schemas']['CutChoice'];
 export type CutCoreSheet = components['schemas']['CutCoreSheet'];
 export type CutSheet = components['schemas']['CutSheet'];
 export type CuttingPlan = components['schemas']['CuttingPlan'];

@@ -2499,6 +2499,24 @@ export type components = {
             /** @description Hours that pass before its successors may start. */
             readonly waitH?: components["schemas"]["ThreePointInput"];
         };
+        /** @description Where to cut, as one decision between opening now and coming back. */
+        readonly CutChoice: {
+            /** @enum {string} */
+            readonly chosenBy: "expected-hours" | "record";
+            /** @description Bad core that this leaves, as the map expects it. */
+            readonly expectedLeftM2: number;
+            /** @description What opening nothing would come to. */
+            readonly hoursWithoutOpening: number;
+            readonly leavingHours: number;
+            /** @description Hours of the openings, and those of leaving what is left. */
+            readonly openingHours: number;
+            /** @description Core this likely to be bad, or more, is opened. */
+            readonly probability: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly expectedLeftM2?: string;
+            };
+        };
         readonly CutCoreSheet: {
             readonly holes: readonly (readonly (readonly number[])[])[];
             /** @description A sheet that is bought, or a piece that the customer has. */
@@ -3016,6 +3034,8 @@ export type components = {
         readonly Extent: {
             readonly assumptions: readonly components["schemas"]["Figure"][];
             readonly contours: readonly components["schemas"]["ProbabilityContour"][];
+            /** @description How the cut was decided; absent for drawn zones. */
+            readonly cut?: components["schemas"]["CutChoice"];
             /** @description Area of bad core once the deck is open: the map's spread widened by the evidence grade. */
             readonly damagedAreaM2: components["schemas"]["Quantiles"];
             readonly evidence: {
@@ -3083,6 +3103,8 @@ export type components = {
         };
         readonly ExtentZone: {
             readonly areaM2: number;
+            /** @enum {string} */
+            readonly boundary: "drawn" | "mapped";
             readonly holes: readonly (readonly (readonly number[])[])[];
             readonly id: string;
             readonly outline: readonly (readonly number[])[];
@@ -3693,10 +3715,12 @@ export type components = {
         readonly MapSettingsInput: {
             /** @description Further contours; absent: 0.1, 0.5 and 0.9. */
             readonly contourProbabilities?: readonly number[];
-            /** @description Core this likely to be bad, or more, lies inside the zones; absent: 1/3. */
+            /** @description Core this likely to be bad, or more, lies inside the zones; absent: chosen by expected hours. */
             readonly cutProbability?: number;
             /** @description Draws behind the range of the area. */
             readonly draws?: number;
+            /** @description The hours that a square metre of bad core left under a closed deck costs in the end; absent: 120 (a second repair opens, cores and closes that square metre again with a cut of its own (about 25 h), the patch has grown by then (about double), and a deck set up and finished anew for it takes as much again). */
+            readonly leaveCostHPerM2?: number;
             /** @description The same seed gives the same range. */
             readonly seed?: number;
             /** @description Share of such a panel that is bad before any reading; absent: 0.25. */
@@ -5041,7 +5065,15 @@ export type components = {
             /** @description How often the hammer errs, as the readings agree with each other and with plugs; absent where the odds of soundings were given. */
             readonly hammer?: {
                 readonly falseAlarmShare: number;
+                /** @description How likely it is that its errors hang together in patches. */
+                readonly hangingTogether: number;
                 readonly missedShare: number;
+            };
+            /** @description Where the meter reads over sound and over bad core, as shares of its scale from dry to wet reference, and how far it strays. */
+            readonly meter?: {
+                readonly overBadShare: number;
+                readonly overSoundShare: number;
+                readonly sdShare: number;
             };
             /** @description Distance over which the readings suggest that the damage hangs together. */
             readonly rangeMm: number;

@@ -3032,6 +3032,46 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions"
     ]
   },
+  "CutChoice": {
+    "type": "object",
+    "description": "Where to cut, as one decision between opening now and coming back.",
+    "properties": {
+      "probability": {
+        "type": "number",
+        "description": "Core this likely to be bad, or more, is opened."
+      },
+      "chosenBy": {
+        "type": "string",
+        "enum": [
+          "expected-hours",
+          "record"
+        ]
+      },
+      "expectedLeftM2": {
+        "type": "number",
+        "description": "Bad core that this leaves, as the map expects it."
+      },
+      "openingHours": {
+        "type": "number",
+        "description": "Hours of the openings, and those of leaving what is left."
+      },
+      "leavingHours": {
+        "type": "number"
+      },
+      "hoursWithoutOpening": {
+        "type": "number",
+        "description": "What opening nothing would come to."
+      }
+    },
+    "required": [
+      "probability",
+      "chosenBy",
+      "expectedLeftM2",
+      "openingHours",
+      "leavingHours",
+      "hoursWithoutOpening"
+    ]
+  },
   "CutCoreSheet": {
     "type": "object",
     "properties": {
@@ -4265,6 +4305,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/ProbabilityMap",
         "description": "Chance of bad core at the middle of each cell of the panel; absent for drawn zones."
       },
+      "cut": {
+        "$ref": "#/components/schemas/CutChoice",
+        "description": "How the cut was decided; absent for drawn zones."
+      },
       "mappedAreaM2": {
         "type": "number",
         "description": "Area of the zones."
@@ -4468,13 +4512,21 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "areaM2": {
         "type": "number"
+      },
+      "boundary": {
+        "type": "string",
+        "enum": [
+          "drawn",
+          "mapped"
+        ]
       }
     },
     "required": [
       "id",
       "outline",
       "holes",
-      "areaM2"
+      "areaM2",
+      "boundary"
     ]
   },
   "Figure": {
@@ -8011,13 +8063,38 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           },
           "missedShare": {
             "type": "number"
+          },
+          "hangingTogether": {
+            "type": "number",
+            "description": "How likely it is that its errors hang together in patches."
           }
         },
         "required": [
           "falseAlarmShare",
-          "missedShare"
+          "missedShare",
+          "hangingTogether"
         ],
         "description": "How often the hammer errs, as the readings agree with each other and with plugs; absent where the odds of soundings were given."
+      },
+      "meter": {
+        "type": "object",
+        "properties": {
+          "overSoundShare": {
+            "type": "number"
+          },
+          "overBadShare": {
+            "type": "number"
+          },
+          "sdShare": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "overSoundShare",
+          "overBadShare",
+          "sdShare"
+        ],
+        "description": "Where the meter reads over sound and over bad core, as shares of its scale from dry to wet reference, and how far it strays."
       },
       "cells": {
         "type": "array",
