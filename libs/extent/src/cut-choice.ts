@@ -1,7 +1,7 @@
 import { areaMm2, containsPoint, difference, union, type Region } from '#lib/geometry';
-import { computeChecked, defineFormula, assumed, entered, type Cite, type Figure } from '#lib/provenance';
+import { computeChecked, defineFormula, type Cite, type Figure } from '#lib/provenance';
 import { fraction, m2FromMm2, mm2 } from '#lib/units';
-import { inUnit } from './in-unit.js';
+import { enteredOrAssumed, inUnit } from '#lib/asking';
 import type { ExtentRequest } from './extent-request.js';
 import type { Place } from './reading.js';
 import { contourAt } from './map/contour.js';
@@ -37,16 +37,10 @@ export const LEAVE_COST = {
     'a second repair opens, cores and closes that square metre again with a cut of its own (about 25 h), the patch has grown by then (about double), and a deck set up and finished anew for it takes as much again',
 } as const;
 
-export const leaveCostFigure = (stated: number | undefined): Figure<'h/m2'> =>
-  stated === undefined
-    ? assumed(LEAVE_COST.unit, inUnit<'h/m2'>(LEAVE_COST.value), LEAVE_COST.meaning, {
-        at: LEAVE_COST.at,
-        because: LEAVE_COST.because,
-        cite: judgement,
-        low: 50,
-        high: 300,
-      })
-    : entered(LEAVE_COST.unit, inUnit<'h/m2'>(stated), LEAVE_COST.meaning, LEAVE_COST.at);
+export const leaveCostFigure = (stated: number | undefined): Figure<'h/m2'> => {
+  const { unit, value, meaning, at, because } = LEAVE_COST;
+  return enteredOrAssumed(unit, stated, meaning, { at, value, because, cite: judgement, low: 50, high: 300 });
+};
 
 export const cutProbability = defineFormula({
   id: 'extent.cut-probability',
@@ -70,7 +64,7 @@ export const cutProbability = defineFormula({
 export const cutProbabilityFigure = (stated: number | undefined): Figure<'1'> => {
   const { openedHPerM2 } = ruleFigures({});
   return computeChecked(cutProbability, {
-    takeHPerM2: { ...openedHPerM2, unit: 'h/m2', value: inUnit<'h/m2'>(openedHPerM2.value) },
+    takeHPerM2: { ...openedHPerM2, unit: 'h/m2', value: inUnit('h/m2', openedHPerM2.value) },
     leaveHPerM2: leaveCostFigure(stated),
   });
 };

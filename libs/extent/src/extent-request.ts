@@ -1,10 +1,5 @@
-import type {
-  FittingOnDeck,
-  OpeningMethod,
-  OpeningRules,
-  PanelShape,
-  ZoneShape,
-} from './openings/request.js';
+import type { FittingOnDeck, PanelShape, ZoneShape } from './openings/request.js';
+import type { OpeningMethod, OpeningRules } from './openings/rules.js';
 import type { EvidenceGrade, HammerSound, PlugCondition, Survey } from './reading.js';
 
 /** Readings, or zones that somebody drew, or both: drawn zones are then the extent, and the readings grade them. */

@@ -80,7 +80,8 @@ export class MapSettingsDto implements MapSettings {
     optional: true,
     from: 0.01,
     upTo: 0.99,
-    description: 'Core this likely to be bad, or more, lies inside the zones; absent: chosen by expected hours.',
+    description:
+      'Core this likely to be bad, or more, lies inside the zones; absent: chosen by expected hours.',
   })
   readonly cutProbability?: number;
 
