@@ -304,3 +304,59 @@ describe('the bill of core', () => {
     );
   });
 });
+
+describe('the number of pieces', () => {
+  const sheets = [
+    { lengthMm: 1220, widthMm: 610, cost: 50 },
+    { lengthMm: 2440, widthMm: 1220, cost: 160 },
+  ];
+  const wide = { label: 'A', area: { outer: rectangle(0, 0, 1000, 640), holes: [] }, undercut: [] };
+  const largest = { largestPieceM2: datum(0.7) };
+
+  test('a piece that asks for a dearer sheet is cut in two where that costs less than the hours', () => {
+    const {
+      mosaic: divided,
+      division,
+      cost,
+    } = bill({
+      openings: [wide],
+      sheets,
+      hourCost: 50,
+      core: aCoreSheet(largest),
+    });
+    expect(divided.pieces).toHaveLength(2);
+    expect(cost).toBeLessThan(160);
+    expect(division.words).toContain('cheaper sheets');
+    expect(division.options[0]).toMatchObject({ pieces: 1, sheetCost: 160 });
+  });
+
+  test('where an hour costs more than the sheet saves, it stays whole', () => {
+    const { mosaic: divided, division } = bill({
+      openings: [wide],
+      sheets,
+      hourCost: 2000,
+      core: aCoreSheet(largest),
+    });
+    expect(divided.pieces).toHaveLength(1);
+    expect(division.chosen).toBe(0);
+  });
+
+  test('an opening that is filled solid throughout buys no sheet', () => {
+    const slot = { label: 'A', area: { outer: rectangle(0, 0, 700, 50), holes: [] }, undercut: [] };
+    const { sheetCount, mosaic: none, wasteFraction } = bill({ openings: [slot] });
+    expect(sheetCount).toBe(0);
+    expect(none.pieces).toEqual([]);
+    expect(none.solidVolumeL).toBeCloseTo((0.7 * 50 * 0.0143 * 1000) / 1000, 2);
+    expect(wasteFraction).toBeUndefined();
+  });
+
+  test('sheets narrower than the narrowest core are refused, not filled around', () => {
+    const outcome = coreBill({
+      openings: [wide],
+      cavityMm: 14.3,
+      core: aCoreSheet(),
+      sheets: [{ lengthMm: 120, widthMm: 60, cost: 5 }],
+    });
+    expect(outcome).toMatchObject({ ok: false, problems: [{ code: 'not-supported', at: '/sheets' }] });
+  });
+});

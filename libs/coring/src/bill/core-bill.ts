@@ -70,7 +70,7 @@ export function coreBill(
 ): Outcome<CoreBill> {
   if (sheetsOnSale(request).length === 0)
     return refusal(problem('too-few', '/sheets', { count: 0, least: 1 }));
-  const problems = divisionProblems(request.openings, request.mosaicRules);
+  const problems = [...divisionProblems(request.openings, request.mosaicRules), ...sheetProblems(request)];
   if (problems.length > 0) return refusal(...problems);
   return andThen(stackFor(request, coredM2(request)), (stack) =>
     andThen(dividedFor(request, stack), ({ mosaic, byCost }) =>
@@ -79,6 +79,22 @@ export function coreBill(
       ),
     ),
   );
+}
+
+/** A sheet narrower than the narrowest core would leave everything to be filled solid. */
+function sheetProblems(request: CoreBillRequest): readonly Problem[] {
+  const trimMm = 2 * settings(request).edgeTrimMm.value;
+  const { leastSlotMm } = mosaicNumbers(request.mosaicRules);
+  const isWide = sheetsOnSale(request).some(
+    ({ lengthMm, widthMm }) => Math.min(lengthMm, widthMm) - trimMm >= leastSlotMm,
+  );
+  return isWide
+    ? []
+    : [
+        problem('not-supported', '/sheets', {
+          why: `no sheet, less its trim, is ${leastSlotMm} mm wide, the narrowest core that is bedded; offer a wider one`,
+        }),
+      ];
 }
 
 /** What takes core; the rest of the cavities is filled solid. */

@@ -42,7 +42,8 @@ export const cellsOf = (task: CellTask): readonly Region[] =>
   );
 
 const MORE_ROWS = 2;
-const MOST_ROWS = 40;
+/** Rows beyond the fewest that a sheet allows. */
+const MOST_TRIES = 8;
 
 function dividedWell(task: CellTask): readonly Region[] {
   if (isWithinLimits(task.region, task)) return [task.region];
@@ -61,9 +62,14 @@ const edgeOf = (cells: readonly Region[]): number => cells.reduce((sum, cell) =>
 /** The fewest rows in which every piece keeps the limits, and a few more rows than that: they may give fewer pieces. */
 function inFewestRows(task: CellTask): readonly (readonly Region[])[] {
   const found: (readonly Region[])[] = [];
-  for (let rows = 1; rows <= MOST_ROWS && found.length <= MORE_ROWS; rows++) {
+  const box = bounds(task.region);
+  if (box === undefined) return [];
+  const highest = Math.max(...task.boxes.map(({ acrossMm }) => acrossMm));
+  const least = Math.ceil((box.maxY - box.minY) / highest - 1e-9);
+  const most = least + MOST_TRIES;
+  for (let rows = least; rows <= most && found.length <= MORE_ROWS; rows++) {
     const cells = inRows(task, rows);
-    if (cells.every((cell) => isWithinLimits(cell, task)) || rows === MOST_ROWS) found.push(cells);
+    if (cells.every((cell) => isWithinLimits(cell, task)) || rows === most) found.push(cells);
     if (found.length > 1 && cells.length > found[0].length) break;
   }
   return found;
@@ -239,9 +245,12 @@ export function withoutSlivers(cells: readonly Region[], task: CellTask): readon
   return current;
 }
 
+/** With more cells than this the limits leave nothing to join. */
+const MOST_JOINED = 200;
+
 /** No joint that could be left out: two pieces that keep the limits together are one. */
 function joinedWhereRoom(cells: readonly Region[], task: CellTask): readonly Region[] {
-  if (cells.length < 2) return cells;
+  if (cells.length < 2 || cells.length > MOST_JOINED) return cells;
   for (const cell of [...cells].sort((a, b) => areaMm2(a) - areaMm2(b))) {
     const partner = bestPartner(cell, cells, task, 1);
     if (partner === undefined) continue;
@@ -258,11 +267,22 @@ function bestPartner(
   over: number,
 ): Region | undefined {
   const joined = cells
-    .filter((cell) => cell !== sliver && areaMm2(cell) + areaMm2(sliver) <= over * task.largestMm2)
+    .filter((cell) => cell !== sliver && mayJoin(cell, sliver, task))
+    .filter((cell) => areaMm2(cell) + areaMm2(sliver) <= over * task.largestMm2)
     .flatMap((cell) => {
       const both = union(sliver, cell);
       const isOne = both.length === 1 && both[0].holes.length === cell[0].holes.length;
       return isOne && fitsBox(both, task) ? [{ cell, outline: perimeterMm(both) - perimeterMm(cell) }] : [];
     });
   return joined.sort((a, b) => a.outline - b.outline)[0]?.cell;
+}
+
+/** They touch, and the box round both is within the limits: asked before anything is drawn. */
+function mayJoin(one: Region, other: Region, { boxes }: Pick<CellTask, 'boxes'>): boolean {
+  const [a, b] = [bounds(one), bounds(other)];
+  if (a === undefined || b === undefined) return false;
+  const isApart = a.minX > b.maxX + 1 || b.minX > a.maxX + 1 || a.minY > b.maxY + 1 || b.minY > a.maxY + 1;
+  const along = Math.max(a.maxX, b.maxX) - Math.min(a.minX, b.minX);
+  const across = Math.max(a.maxY, b.maxY) - Math.min(a.minY, b.minY);
+  return !isApart && boxes.some(({ alongMm, acrossMm }) => along <= alongMm && across <= acrossMm);
 }
