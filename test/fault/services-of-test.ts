@@ -5,7 +5,8 @@ import { runService, type RunningService } from './running-service.js';
 /** Processes on one database of a test: to be called inside `describe`, which ends them all and removes the database. */
 export function servicesOfTest(): {
   readonly environment: () => Readonly<Record<string, string>>;
-  readonly started: () => Promise<RunningService>;
+  /** With settings beside those of the database. */
+  readonly started: (settings?: Readonly<Record<string, string>>) => Promise<RunningService>;
 } {
   let place: TestDatabase;
   const running: RunningService[] = [];
@@ -18,8 +19,8 @@ export function servicesOfTest(): {
     await place.remove();
   });
   const environment = (): Readonly<Record<string, string>> => ({ ...place.environment });
-  const started = async (): Promise<RunningService> => {
-    const service = await runService(environment());
+  const started = async (settings: Readonly<Record<string, string>> = {}): Promise<RunningService> => {
+    const service = await runService({ ...environment(), ...settings });
     running.push(service);
     return service;
   };
