@@ -9,6 +9,7 @@ export function summaryText(estimate: Estimate): string {
     '',
     estimate.title,
     '='.repeat(estimate.title.length),
+    ...methodLines(estimate),
     ...scopeLines(estimate),
     ...quantityLines(estimate),
     ...workLines(estimate),
@@ -49,15 +50,10 @@ function scopeLines({ scope }: Estimate): readonly string[] {
 }
 
 function quantityLines({ core, laminate, process }: Estimate): readonly string[] {
-  const bought = core.sheets.filter(({ isBought }) => isBought);
   return [
     ...heading('Quantities'),
-    row(
-      'core',
-      `${core.pieces.length} pieces, ${fixed(core.netAreaM2, 2)} m2 net from ${bought.length} sheet(s) of ${core.materialName}`,
-    ),
-    row('stack', core.notes[0] ?? ''),
-    ...laminate.plies.map(({ order, materialName, areaM2 }) =>
+    ...(core === undefined ? [] : coreLines(core)),
+    ...(laminate?.plies ?? []).map(({ order, materialName, areaM2 }) =>
       row(`ply ${order}`, `${materialName}, ${fixed(areaM2, 2)} m2`),
     ),
     row(
@@ -70,7 +66,38 @@ function quantityLines({ core, laminate, process }: Estimate): readonly string[]
         1,
       )} l with waste, in ${process.batches.length} pots; ${process.resin.hardenerName}`,
     ),
-    row('pressure', process.bondPressure.recommendation),
+    ...(process.bondPressure === undefined ? [] : [row('pressure', process.bondPressure.recommendation)]),
+  ];
+}
+
+function coreLines(core: NonNullable<Estimate['core']>): readonly string[] {
+  const bought = core.sheets.filter(({ isBought }) => isBought);
+  return [
+    row(
+      'core',
+      `${core.pieces.length} pieces, ${fixed(core.netAreaM2, 2)} m2 net from ${bought.length} sheet(s) of ${core.materialName}`,
+    ),
+    row('stack', core.notes[0] ?? ''),
+  ];
+}
+
+/** Every way to mend the deck with the reason that decides; what fits has its hours and price. */
+function methodLines({ methods, hardware, leak }: Estimate): readonly string[] {
+  return [
+    ...heading(`Method: ${methods.planned.title}`),
+    ...methods.rungs.map(({ title, verdict, deciding, labourH, priceRange }) =>
+      row(
+        verdict,
+        `${title}${labourH === undefined || priceRange === undefined ? '' : ` (${fixed(labourH.p50, 0)} h, P50 ${money(priceRange.p50)})`}: ${deciding.text}`,
+      ),
+    ),
+    ...hardware.map(({ id, fasteners, fastenerMm, fastenerLengthMm, insert, plate }) =>
+      row(
+        id,
+        `${fasteners} x ${fixed(fastenerMm, 1)} x ${fastenerLengthMm} mm${insert === undefined ? '' : `, solid ${fixed(insert.sideMm, 0)} mm`}${plate === undefined ? '' : `, plate ${plate.lengthMm} x ${plate.widthMm} x ${plate.thicknessMm} mm`}`,
+      ),
+    ),
+    row('leak', leak.text),
   ];
 }
 
@@ -115,6 +142,7 @@ function costLines({ sections, totals }: Estimate): readonly string[] {
 }
 
 function checkLines({ checks, panel }: Estimate): readonly string[] {
+  if (panel === undefined) return [];
   const failed = checks.filter(
     ({ verdict, state }) => verdict === 'fails' && (state === undefined || state === 'repaired'),
   );

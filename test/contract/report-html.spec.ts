@@ -15,6 +15,7 @@ import {
 import { sampleRequest, smallSample, type SampleSize } from '../support/sample-estimate.js';
 import { hostileRequest, hostileStrings } from './hostile-strings.js';
 import { findTool } from './report-parts.js';
+import { opened } from '../samples/opened.js';
 
 jest.setTimeout(120_000);
 
@@ -76,8 +77,8 @@ function written(request: ReportRequest): ReportRequest {
         fittings: estimate.scope.fittings.map((fitting) => ({ ...fitting, id: EVIL })),
       },
       core: {
-        ...estimate.core,
-        pieces: estimate.core.pieces.map((piece) => ({ ...piece, label: EVIL, opening: EVIL })),
+        ...opened(estimate).core,
+        pieces: opened(estimate).core.pieces.map((piece) => ({ ...piece, label: EVIL, opening: EVIL })),
         notes: [EVIL],
       },
     },

@@ -11,6 +11,7 @@ import {
 import { sampleRequest, smallSample, type SampleSize } from '../support/sample-estimate.js';
 import { hostileRequest, hostileStrings } from './hostile-strings.js';
 import { bare, findTool, readPdf, runOn, textOf, type PdfReading } from './report-parts.js';
+import { opened } from '../samples/opened.js';
 
 jest.setTimeout(120_000);
 
@@ -81,7 +82,7 @@ describe('the report says what the data says', () => {
   });
 
   test('areas, lengths, hours, days, batches and checks are the data rounded to the digits shown', () => {
-    const { summary, scope, core, process, checks } = estimate;
+    const { summary, scope, core, process, checks } = opened(estimate);
     const said = [
       `${summary.openedAreaM2.toFixed(2)}m²`,
       `${summary.labourH.p50.toFixed(1)}h(${summary.labourH.p10.toFixed(1)}hto${summary.labourH.p90.toFixed(1)}h)`,
@@ -103,7 +104,7 @@ describe('the report says what the data says', () => {
   });
 
   test('so are pieces, plies, the four states of the panel, pressures, cures, days, drivers and what changed', () => {
-    const { core, laminate, panel, process, totals } = estimate;
+    const { core, laminate, panel, process, totals } = opened(estimate);
     const grouped = (value: number, decimals: number): string =>
       value.toLocaleString('en-GB', { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
     const fewest = (value: number, decimals: number): string =>

@@ -8,6 +8,7 @@ import { readConfiguration } from '../../apps/api/src/settings/configuration.js'
 import { compiledModule } from '../support/compiled.js';
 import { chunk, chunksOf, greyJpeg, png, PNG_SIGNATURE, sizeOfPng } from '../support/pictures.js';
 import { alternativeTexts, bare, readPdf, textOf } from './report-parts.js';
+import { opened } from '../samples/opened.js';
 
 jest.setTimeout(120_000);
 
@@ -103,8 +104,8 @@ describe('drawings by name', () => {
 
   test('the templates come as one document', async () => {
     const reading = await readPdf(await service.pdf(subject, 'templates'));
-    expect(reading.pages.length).toBeGreaterThanOrEqual(estimate.core.pieces.length);
-    for (const piece of estimate.core.pieces)
+    expect(reading.pages.length).toBeGreaterThanOrEqual(opened(estimate).core.pieces.length);
+    for (const piece of opened(estimate).core.pieces)
       expect(bare(textOf(reading))).toContain(bare(`Template ${piece.label}, tile 1`));
   });
 
@@ -128,8 +129,8 @@ describe('drawings by name', () => {
           excluded: [],
           method: [],
         },
-        core: { ...estimate.core, pieces: [], sheets: [], stack: [], notes: [] },
-        laminate: { ...estimate.laminate, plies: [], alternatives: [], properties: [] },
+        core: { ...opened(estimate).core, pieces: [], sheets: [], stack: [], notes: [] },
+        laminate: { ...opened(estimate).laminate, plies: [], alternatives: [], properties: [] },
         process: {
           ...estimate.process,
           demands: [],

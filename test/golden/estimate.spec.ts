@@ -3,9 +3,10 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from '@jest/globals';
 import { shippedCatalogue } from '#lib/catalogue';
-import { estimate, type Estimate } from '#lib/estimate';
+import { estimate } from '#lib/estimate';
 import { DefectRecordDto } from '../../apps/api/src/inputs/defect-record.dto.js';
 import { checkedAs } from '../../apps/api/src/edge/dto.pipe.js';
+import { opened, type Opened } from '../samples/opened.js';
 
 /**
  * The figures of the two sample jobs that somebody would act on, to nine significant digits (more would hold the
@@ -24,14 +25,15 @@ const recordOf = (name: string): DefectRecordDto =>
     JSON.parse(readFileSync(fileOf('../../apps/workshop/samples', `${name}.json`), 'utf8')),
   );
 
-function estimateOf(name: string): Estimate {
+function estimateOf(name: string): Opened {
   const outcome = estimate(structuredClone(recordOf(name)), shippedCatalogue, 'golden');
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-  return outcome.value.estimate;
+  return opened(outcome.value.estimate);
 }
 
 const figuresOf = ({
   summary,
+  methods,
   scope,
   core,
   laminate,
@@ -41,8 +43,17 @@ const figuresOf = ({
   sections,
   lines,
   totals,
-}: Estimate) => ({
+}: Opened) => ({
   summary,
+  ladder: {
+    planned: methods.planned.rung,
+    rungs: methods.rungs.map(({ rung, verdict, priceRange, labourH }) => ({
+      rung,
+      verdict,
+      ...(labourH === undefined ? {} : { labourH: labourH.p50 }),
+      ...(priceRange === undefined ? {} : { price: priceRange.p50 }),
+    })),
+  },
   scope: {
     damagedAreaM2: scope.damagedAreaM2,
     openedAreaM2: scope.openedAreaM2,

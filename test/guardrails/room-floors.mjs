@@ -10,6 +10,7 @@ export const floors = [
   ['work'],
   ['cure'],
   ['extent', 'coring', 'laminate', 'panel', 'resin', 'press', 'calendar', 'cautions'],
+  ['methods'],
   ['takeoff'],
   ['costing'],
   ['estimate'],

@@ -75,6 +75,63 @@ const titles = [
   'Tent hire',
 ];
 
+const methodsOf = (): Estimate['methods'] => ({
+  recommended: {
+    rung: 'above-new-skin',
+    title: 'From above, a new skin',
+    because: 'the deck is painted anyway',
+  },
+  planned: {
+    rung: 'above-new-skin',
+    title: 'From above, a new skin',
+    because: 'the deck is painted anyway',
+    isNamedInRecord: false,
+  },
+  rungs: [
+    {
+      rung: 'rebed',
+      title: 'Re-bed the fitting',
+      verdict: 'unfit',
+      deciding: {
+        code: 'wet-plug',
+        text: 'the core here is wet and rotten, 0.27 m2 of it: new bedding would shut the water in',
+        value: 0.27,
+        limit: 0,
+        unit: 'm2',
+        source: 'METHODS-IN-PRINT',
+        wouldFit: 'a plug beside the hole that is dry and pale',
+      },
+      conditions: [],
+      leavesUndone: [],
+      stages: ['fitting off', 'bed and bolt'],
+      isRough: true,
+    },
+    {
+      rung: 'above-new-skin',
+      title: 'From above, a new skin',
+      verdict: 'fit',
+      deciding: { code: 'new-laminate', text: 'the deck is painted anyway', source: 'METHODS-IN-PRINT' },
+      conditions: [],
+      leavesUndone: ['matching of the old nonskid beyond the finished area'],
+      stages: ['cut', 'core out', 'fit and bed the core', 'laminate'],
+      isRough: false,
+      labourH: range(48.2, 63.5, 88.1),
+      workingDays: range(14, 19, 27),
+      calendarDays: range(22, 30, 44),
+      priceRange: total,
+    },
+  ],
+  places: [
+    {
+      place: 'Z1',
+      badAreaM2: 0.27,
+      rung: 'above-new-skin',
+      title: 'From above, a new skin',
+      because: 'painted',
+    },
+  ],
+});
+
 export const sampleEstimate = (size: SampleSize): Estimate => ({
   title: lengthened('Foredeck of a sailing yacht', size),
   reference: 'Job 2026-014',
@@ -90,6 +147,17 @@ export const sampleEstimate = (size: SampleSize): Estimate => ({
     total: eur('9333.21'),
     totalRange: total,
     verdict: 'some-checks-fail',
+  },
+  methods: methodsOf(),
+  leftOut: [],
+  hardware: [],
+  leak: {
+    cause: 'fittings',
+    title: 'Fittings through the deck',
+    remedy: 'every fitting within 300 mm off, its holes potted, bedded anew',
+    verify: 'the meter within 2 points of the dry reference',
+    isRemedied: true,
+    text: 'The way in of the water is stopped in this plan.',
   },
   scope: scopeOf(size),
   core: coreOf(),

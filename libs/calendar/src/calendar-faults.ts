@@ -16,7 +16,7 @@ import { weekdays } from '#lib/cure';
 import type { CalendarRequest, CustomOperation } from './calendar-request.js';
 
 const flagChoices: { readonly [K in keyof OperationFlags]: readonly OperationFlags[K][] } = {
-  skin: ['re-bed', 'relay', 'inject'],
+  skin: ['re-bed', 'relay', 'inject', 'closed'],
   access: ['from-above', 'from-below'],
   condition: ['wet-rotten', 'wet-bonded', 'dry-debonded'],
   press: ['weights', 'battens', 'vacuum'],

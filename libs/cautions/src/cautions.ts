@@ -1,10 +1,16 @@
+import { belowRules } from './below-rules.js';
 import type { CautionContext, CautionRule, CautionSeverity, ProcessCaution } from './caution-context.js';
 import { statementsFor } from './hazard-statements.js';
 import { healthRules } from './health-rules.js';
 import { siteRules } from './site-rules.js';
 import { workRules } from './work-rules.js';
 
-export const cautionRules: readonly CautionRule[] = [...healthRules, ...siteRules, ...workRules];
+export const cautionRules: readonly CautionRule[] = [
+  ...healthRules,
+  ...siteRules,
+  ...belowRules,
+  ...workRules,
+];
 
 const severities: readonly CautionSeverity[] = ['danger', 'warning', 'caution'];
 

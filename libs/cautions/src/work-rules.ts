@@ -232,7 +232,10 @@ export const workRules: readonly CautionRule[] = [
     kind: 'structure',
     harm: 59,
     source: 'COMMON-PRACTICE',
-    when: (context) => (isOpened(context) ? `${context.openedAreaM2?.toFixed(1)} m2 stand open` : undefined),
+    when: (context) =>
+      isOpened(context) && context.flags.access === 'from-above'
+        ? `${context.openedAreaM2?.toFixed(1)} m2 stand open`
+        : undefined,
     text: 'Nobody steps on an opened or unfilled deck: boards from sound deck to sound deck.',
   },
   {
@@ -242,7 +245,7 @@ export const workRules: readonly CautionRule[] = [
     harm: 41,
     source: 'COMMON-PRACTICE',
     when: ({ innerSkinHasHoles, flags }) =>
-      innerSkinHasHoles === true || flags.below === 'lined'
+      flags.access === 'from-above' && (innerSkinHasHoles === true || flags.below === 'lined')
         ? innerSkinHasHoles === true
           ? 'the inner skin has holes'
           : 'a lining hangs below'

@@ -5,6 +5,7 @@ import { aRecord } from '../../../test/samples/a-record.js';
 import type { DefectRecord } from './job/defect-record.js';
 import type { Estimate } from './document/estimate-document.js';
 import { estimate } from './estimate.js';
+import { opened } from '../../../test/samples/opened.js';
 
 const estimated = (changes: Partial<DefectRecord> = {}): Estimate => {
   const outcome = estimate(aRecord(changes), shippedCatalogue, 'test');
@@ -133,7 +134,7 @@ describe('cautions', () => {
   const codesOf = ({ cautions }: Estimate) => cautions.map(({ code }) => code);
 
   test('come of the press that was planned, the holes through the deck and the pumps, each by its own condition', () => {
-    const pressed = estimated();
+    const pressed = opened(estimated());
     const kg = pressed.process.bondPressure.quantities.find(({ code }) => code === 'weights')!.value;
     expect(pressed.cautions.find(({ code }) => code === 'heavy-weights')?.because).toContain(
       `${kg.toFixed(0)} kg`,
@@ -221,14 +222,16 @@ describe('the new skin', () => {
         alternatives: [chosen, cheaper],
       },
       panel: { verdict },
-    } = estimated({
-      craft,
-      panel,
-      zones,
-      core,
-      outerSkin: { thicknessMm: 3 },
-      innerSkin: { thicknessMm: 2 },
-    });
+    } = opened(
+      estimated({
+        craft,
+        panel,
+        zones,
+        core,
+        outerSkin: { thicknessMm: 3 },
+        innerSkin: { thicknessMm: 2 },
+      }),
+    );
     expect([verdict, chosen.rank, cheaper.rank]).toEqual(['restored', 2, 1]);
     expect(cheaper.reason).toMatch(/^cheaper by \d+\.\d\d per m2; leaves the panel short: Shear in the core/);
   });
@@ -263,7 +266,7 @@ describe('what is printed', () => {
   });
 
   test('carries no tail of digits from a conversion of units', () => {
-    const { process } = estimated({ conditions: { temperatureC: (65 - 32) / 1.8 } });
+    const { process } = opened(estimated({ conditions: { temperatureC: (65 - 32) / 1.8 } }));
     expect(
       [process.resin.why, process.bondPressure.props.why, process.bondPressure.recommendation].join(' '),
     ).not.toMatch(/\d\.\d{3}/);
@@ -272,7 +275,7 @@ describe('what is printed', () => {
   test('names the way of pressing that each refusal refuses', () => {
     const {
       process: { bondPressure },
-    } = estimated();
+    } = opened(estimated());
     expect(bondPressure.refusals.length).toBeGreaterThan(0);
     for (const refusal of bondPressure.refusals) expect(refusal).toMatch(/^(weights|battens|vacuum): /);
     expect(bondPressure.refusals.join(' ')).not.toContain('no sound deck');

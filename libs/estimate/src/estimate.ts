@@ -1,9 +1,15 @@
 import type { Catalogue } from '#lib/catalogue';
 import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
+import { closedDocumentOf } from './document/closed-document.js';
 import { documentOf } from './document/document.js';
 import type { EstimateWithWhy } from './document/estimate-document.js';
 import type { DefectRecord } from './job/defect-record.js';
 import { jobOf, type Job } from './job/job.js';
+import { workOutClosed, type ClosedJob } from './ladder/closed-job.js';
+import { ladderOf, type LadderWork } from './ladder/method-ladder.js';
+import { openedZones, withBesides } from './ladder/opened-places.js';
+import { pricedLadder } from './ladder/priced-ladder.js';
+import { takingRung } from './ladder/taking-rung.js';
 import { calendarOf } from './stages/calendar-stage.js';
 import { panelCheckOf } from './stages/check-stage.js';
 import { coreFor } from './stages/core-stage.js';
@@ -31,18 +37,36 @@ export const estimate = (
   engineVersion: string,
 ): Outcome<EstimateWithWhy> =>
   andThen(jobOf(record, catalogue), (job) =>
-    mapValue(workOut(job), (worked) => documentOf(worked, engineVersion)),
+    mapValue(workedWay(job), (worked) =>
+      worked.kind === 'opened'
+        ? documentOf(worked.work, engineVersion)
+        : closedDocumentOf(worked.work, engineVersion),
+    ),
+  );
+
+/** The planned rung worked out in full: a deck that is opened, or one that stays closed. */
+export type WorkedWay =
+  | { readonly kind: 'opened'; readonly work: WorkedJob }
+  | { readonly kind: 'closed'; readonly work: ClosedJob };
+
+export const workedWay = (job: Job): Outcome<WorkedWay> =>
+  andThen(ladderOf(job), (ladder): Outcome<WorkedWay> =>
+    ladder.chosen.method.reach === 'opening'
+      ? mapValue(workOut(takingRung(job, ladder.chosen), ladder), (work) => ({ kind: 'opened', work }))
+      : mapValue(workOutClosed(job, ladder), (work) => ({ kind: 'closed', work })),
   );
 
 /** The stages in the order in which each needs the ones before. */
-export const workOut = (job: Job): Outcome<WorkedJob> =>
-  inOrder({ job })
-    .then('extent', () => extentOf(job))
-    .then('scope', ({ extent }) => scopeOf(job, extent.zones))
+const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
+  inOrder({ job, ladder })
+    .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
+    .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones)))
     .then('skins', () => oldSkinsOf(job))
     .then('core', ({ scope }) => coreFor(job, scope))
     .then('laminate', ({ scope, skins, core }) => laminateFor(job, scope, { skins, coreMm: core.coreMm }))
-    .then('quantities', ({ scope, laminate }) => success(quantitiesOf(job, scope, laminate)))
+    .then('quantities', ({ scope, laminate }) =>
+      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate))),
+    )
     .then('press', ({ scope }) => pressOf(job, scope))
     .then('process', (work) => processOf(work))
     .then('panel', (work) => panelCheckOf({ ...work, clampPressureKPa: work.press.requiredKPa }))
@@ -59,4 +83,5 @@ export const workOut = (job: Job): Outcome<WorkedJob> =>
       ),
     )
     .then('cost', (work) => costOf(work, work.pricing.lines))
+    .then('rungs', (work) => success(pricedLadder(job, ladder, work)))
     .done();

@@ -4,6 +4,7 @@ export {
   coreQuestions,
   innerSkinQuestions,
   outerSkinQuestions,
+  overlayQuestions,
   panelQuestions,
   plyQuestions,
   supportQuestions,
@@ -17,3 +18,5 @@ export type * from './document/estimate-document.js';
 export { pricedDocumentOf } from './document/priced-document.js';
 export { estimate } from './estimate.js';
 export { estimateVariants, type VariantAsked, type VariantsRequest } from './variants.js';
+export { jobOf } from './job/job.js';
+export { judgedLadder } from './ladder/method-ladder.js';

@@ -15,7 +15,8 @@ import { compareVariants, type VariantComparison, type VariantResult } from '#li
 import type { Conditions, DefectRecord, MethodChoice } from './job/defect-record.js';
 import { injectionRefusal, resinLeftKg, workOutInjection, type Injected } from './injection.js';
 import { jobOf } from './job/job.js';
-import { workOut } from './estimate.js';
+import { workedWay, type WorkedWay } from './estimate.js';
+import type { ClosedJob } from './ladder/closed-job.js';
 import type { WorkedJob } from './worked-job.js';
 
 /** One way of doing the job: what differs from the record's own method and conditions. */
@@ -61,6 +62,7 @@ interface Tried {
   readonly code: string;
   readonly title: string;
   readonly work?: WorkedJob;
+  readonly closed?: ClosedJob;
   readonly injected?: Injected;
   readonly refusal?: { readonly rule: string; readonly why: string };
 }
@@ -79,7 +81,7 @@ function triedOf(variant: VariantAsked, record: DefectRecord, { catalogue, at }:
   const worked =
     variant.inject === true
       ? mapValue(workOutInjection(job.value), (injected) => ({ injected }))
-      : mapValue(workOut(job.value), (work) => ({ work }));
+      : mapValue(workedWay(job.value), (way) => triedWay(way));
   // What cannot be worked out for this record is a refusal of the variant, with the reason; the others still stand.
   if (!worked.ok)
     return success({
@@ -89,6 +91,9 @@ function triedOf(variant: VariantAsked, record: DefectRecord, { catalogue, at }:
     });
   return success({ code, title, ...worked.value });
 }
+
+const triedWay = (way: WorkedWay): Pick<Tried, 'work' | 'closed'> =>
+  way.kind === 'opened' ? { work: way.work } : { closed: way.work };
 
 /** The panel as built is the same whatever is done to it. */
 const asBuiltOf = (all: readonly Tried[]): number | undefined =>
@@ -100,10 +105,21 @@ const asBuiltOf = (all: readonly Tried[]): number | undefined =>
     .at(0);
 
 function resultOf(
-  { code, title, work, injected, refusal: refused }: Tried,
+  { code, title, work, closed, injected, refusal: refused }: Tried,
   asBuilt: number | undefined,
 ): VariantResult {
   if (work !== undefined) return valuesOf({ code, title }, work);
+  if (closed !== undefined)
+    return {
+      code,
+      title,
+      rollUp: closed.cost.rollUp,
+      risk: closed.cost.risk,
+      days: closed.calendar.calendarDays.p50,
+      massKg: resinLeftKg(closed.process),
+      note: closed.ladder.chosen.leavesUndone.join(' '),
+      ...(asBuilt === undefined ? {} : { utilisation: asBuilt }),
+    };
   if (injected !== undefined)
     return { code, title, ...injected, ...(asBuilt === undefined ? {} : { utilisation: asBuilt }) };
   return { code, title, ...(refused === undefined ? {} : { refusal: refused }) };

@@ -1,6 +1,8 @@
 import type { CalendarPlan } from '#lib/calendar';
 import type { PanelCheck } from '#lib/panel';
 import type { BondPressurePlan } from '#lib/press';
+import type { LadderWork } from './ladder/method-ladder.js';
+import type { PricedRung } from './ladder/priced-ladder.js';
 import type { CostWork } from './stages/cost-stage.js';
 import type { ExtentWork } from './stages/extent-stage.js';
 import type { LabourWork } from './stages/labour-stage.js';
@@ -12,6 +14,8 @@ import type { WeatherWork } from './stages/weather-stage.js';
 
 /** Everything worked out for one job, before it becomes a document. */
 export interface WorkedJob extends ResinContext {
+  readonly ladder: LadderWork;
+  readonly rungs: readonly PricedRung[];
   readonly extent: ExtentWork;
   readonly skins: OldSkins;
   readonly press: BondPressurePlan;

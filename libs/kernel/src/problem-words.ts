@@ -48,6 +48,19 @@ export const problemWords = {
     title: 'There are too few entries',
     detail: '{field} is a list of {count}; it must hold {least} or more.',
   },
+  'method-unfit': {
+    title: 'The method named does not fit this deck',
+    detail: '{method}: {reason}. Instead, {instead}.',
+  },
+  'no-method-fits': {
+    title: 'No method fits this deck',
+    detail: '{method} does not fit: {reason}. What would have to change: {wouldFit}.',
+  },
+  'nothing-to-repair': {
+    title: 'Nothing here is to be repaired',
+    detail:
+      'No bad core and no leaking fitting follows from the record: draw a zone, add readings, or say which fitting leaks.',
+  },
   'outline-crosses-itself': {
     title: 'An outline crosses itself',
     detail: '{field} crosses itself near ({xMm}, {yMm}) mm; list its corners in order round the edge.',

@@ -6,6 +6,7 @@ import { threePoint } from './operations/cites.js';
 import { modifiersFor, type Modifier } from './modifiers.js';
 import {
   appliesTo,
+  type AppliesWhen,
   drivers,
   type Driver,
   type DriverAmounts,
@@ -36,9 +37,13 @@ export interface OperationHours {
 /** The operations that belong to a job with these drivers and flags, in trade order. */
 export function operationsFor(amounts: DriverAmounts, flags: OperationFlags): readonly Operation[] {
   return operations.filter(
-    (operation) => appliesTo(operation.appliesWhen, flags) && amountOf(amounts, operation.driver) > 0,
+    ({ appliesWhen, driver }) =>
+      appliesTo({ ...unlessClosed, ...appliesWhen }, flags) && amountOf(amounts, driver) > 0,
   );
 }
+
+/** An operation that names no skin belongs to a deck that is opened or injected: a closed one has its own. */
+const unlessClosed: AppliesWhen = { skin: ['re-bed', 'relay', 'inject'] };
 
 /** Three-point hours per operation that has any: unit rate times driver times every modifier that touches it. */
 export function labourFor(amounts: DriverAmounts, flags: OperationFlags): Outcome<readonly OperationHours[]> {

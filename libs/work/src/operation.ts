@@ -26,6 +26,20 @@ export const drivers = [
   'plate',
   'support-m2-below',
   'injection-hole',
+  'bedded-hole',
+  'dry-hole',
+  'dry-set-up',
+  'dry-reading',
+  'strip-m',
+  'upstand-m',
+  'rail-m',
+  'bow',
+  'overlay-screwed-m2',
+  'overlay-glued-m2',
+  'overlay-relay-m2',
+  'lining-zipped-m2',
+  'lining-panel-m2',
+  'lining-glued-m2',
 ] as const;
 export type Driver = (typeof drivers)[number];
 
@@ -34,8 +48,8 @@ export type DriverAmounts = Readonly<Partial<Record<Driver, number>>>;
 
 /** The choices and circumstances that decide which operations belong to a job, and what slows them. */
 export interface OperationFlags {
-  /** What becomes of the skin: bedded back, laid anew, or left in place and injected under. */
-  readonly skin: 're-bed' | 'relay' | 'inject';
+  /** What becomes of the skin: bedded back, laid anew, left in place and injected under, or not touched at all. */
+  readonly skin: 're-bed' | 'relay' | 'inject' | 'closed';
   readonly access: 'from-above' | 'from-below';
   /** Core state that decides how it comes out, and how hard the skin lifts. */
   readonly condition: 'wet-rotten' | 'wet-bonded' | 'dry-debonded';

@@ -7,6 +7,7 @@ import {
   fittingQuestions,
   methodQuestions,
   outerSkinQuestions,
+  overlayQuestions,
   panelQuestions,
   plyQuestions,
   pricingQuestions,
@@ -24,6 +25,7 @@ import {
   type FittingRecord,
   type MethodChoice,
   type OldCore,
+  type OverlayRecord,
   type PanelRecord,
   type PricingChoice,
   type SkinRecord,
@@ -104,6 +106,17 @@ export class SupportLineDto implements SupportLine {
   readonly to!: Place;
 }
 
+export class OverlayDto implements OverlayRecord {
+  @Asked(overlayQuestions.kind)
+  readonly kind!: OverlayRecord['kind'];
+
+  @Asked(overlayQuestions.thicknessMm)
+  readonly thicknessMm!: number;
+
+  @Asked(overlayQuestions.then)
+  readonly then?: OverlayRecord['then'];
+}
+
 export class PanelDto implements PanelRecord {
   @Asked(panelQuestions.name)
   readonly name?: string;
@@ -131,6 +144,21 @@ export class PanelDto implements PanelRecord {
 
   @Asked(panelQuestions.surface)
   readonly surface?: PanelRecord['surface'];
+
+  @AskedPart(panelQuestions.overlay, () => OverlayDto)
+  readonly overlay?: OverlayDto;
+
+  @Asked(panelQuestions.outerSkinState)
+  readonly outerSkinState?: PanelRecord['outerSkinState'];
+
+  @Asked(panelQuestions.lining)
+  readonly lining?: PanelRecord['lining'];
+
+  @Asked(panelQuestions.workingHeightMm)
+  readonly workingHeightMm?: number;
+
+  @Asked(panelQuestions.coreEndsMm)
+  readonly coreEndsMm?: number;
 }
 
 export class KnownPlyDto {
@@ -258,6 +286,24 @@ export class FittingDto implements FittingRecord {
 
   @Asked(fittingQuestions.isLeaking)
   readonly isLeaking?: boolean;
+
+  @Asked(fittingQuestions.wetReachMm)
+  readonly wetReachMm?: number;
+
+  @Asked(fittingQuestions.boltMm)
+  readonly boltMm?: number;
+
+  @Asked(fittingQuestions.boltLengthMm)
+  readonly boltLengthMm?: number;
+
+  @Asked(fittingQuestions.plateMm)
+  readonly plateMm?: number;
+
+  @Asked(fittingQuestions.plateThicknessMm)
+  readonly plateThicknessMm?: number;
+
+  @Asked(fittingQuestions.insertMm)
+  readonly insertMm?: number;
 }
 
 export class CauseDto implements CauseRecord {
@@ -267,11 +313,17 @@ export class CauseDto implements CauseRecord {
   @Asked(causeQuestions.causeClass)
   readonly causeClass?: CauseClass;
 
+  @Asked(causeQuestions.leak)
+  readonly leak?: CauseRecord['leak'];
+
   @Asked(causeQuestions.note)
   readonly note?: string;
 }
 
 export class MethodDto implements MethodChoice {
+  @Asked(methodQuestions.rung)
+  readonly rung?: MethodChoice['rung'];
+
   @Asked(methodQuestions.skin)
   readonly skin?: MethodChoice['skin'];
 
@@ -321,6 +373,12 @@ export class ConditionsDto implements Conditions {
 
   @Asked(conditionQuestions.isAfloat)
   readonly isAfloat?: boolean;
+
+  @Asked(conditionQuestions.daysAvailable)
+  readonly daysAvailable?: number;
+
+  @Asked(conditionQuestions.isFreezeExpected)
+  readonly isFreezeExpected?: boolean;
 
   @Part(() => ForecastDto, saidOf(conditionQuestions.forecast))
   readonly forecast?: ForecastDto;

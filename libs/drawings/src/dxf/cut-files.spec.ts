@@ -57,6 +57,7 @@ lines = [e for e in space if e.dxftype() == 'LWPOLYLINE']
 print(json.dumps({'errors': len(report.errors), 'fixes': len(report.fixes), 'units': doc.units, 'closed': all(e.closed for e in lines),
   'count': len(lines), 'layers': sorted({e.dxf.layer for e in space}), 'corners': [[round(v, 6) for v in p] for p in lines[0].get_points('xy')]}))
 `;
+import { opened } from '../../../../test/samples/opened.js';
 
 function readerOrReason(): { readonly can: boolean; readonly reason: string } {
   try {
@@ -125,7 +126,7 @@ describe(`files for a cutting machine${reader.can ? '' : ` (not audited: ${reade
   });
 
   test('a hole of a core piece survives into the file of the estimate', () => {
-    const estimate = sampleEstimate(smallSample);
+    const estimate = opened(sampleEstimate(smallSample));
     const [first, ...others] = estimate.core.pieces;
     const [[x, y]] = first.outline;
     const holes = [square(x + 20, y + 20, 30)];

@@ -6,13 +6,14 @@ export const cutFileNames = ['piece-plan', 'sheet-layout'] as const;
 
 /** The pieces or the sheets at 1:1 as an open drawing exchange file; undefined where the estimate has none, or for another name. */
 export function cutFile(name: string, { core }: Pick<Estimate, 'core'>): string | undefined {
+  if (core === undefined) return undefined;
   if (name === 'piece-plan' && core.pieces.length > 0) return piecesDxf(core.pieces.map(pieceToCut));
   if (name === 'sheet-layout' && core.sheets.length > 0)
     return sheetsDxf(core.sheets.map((sheet) => sheetToCut(sheet, core)));
   return undefined;
 }
 
-type Core = Estimate['core'];
+type Core = NonNullable<Estimate['core']>;
 
 const pieceToCut = ({ label, outline, holes, bleedHoles, grainDeg }: Core['pieces'][number]): PieceToCut => ({
   label,

@@ -24,7 +24,7 @@ import {
   sheetLayoutInputs,
 } from './inputs.js';
 import { templatePages } from './job-pack.js';
-import type { ReportRequest } from './request.js';
+import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
 import { shortDateText } from './said.js';
 
 /** What a name stands for: the sheets that are drawn when it is asked for. */
@@ -36,35 +36,11 @@ interface NamedDrawing {
 /** Every drawing that this estimate has, by stable names, in the order of the sheets. */
 function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
   const { estimate } = request;
-  const { pieces, sheets } = estimate.core;
+  const opened = openedOf(request);
   const bars = checkBars(request);
-  const layouts = sheetLayoutInputs(request);
   return [
     { name: 'defect-map', draw: (drawing) => defectMap(defectMapInput(request), drawing) },
-    { name: 'opening-plan', draw: (drawing) => openingPlan(openingPlanInput(request), drawing) },
-    ...(pieces.length === 0
-      ? []
-      : [
-          {
-            name: 'piece-plan',
-            draw: (drawing: DrawingRequest) => piecePlan(piecePlanInput(request, undefined), drawing),
-          },
-        ]),
-    ...(sheets.length === 0
-      ? []
-      : layouts.map((input, index) => ({
-          name: numbered('sheet-layout', index),
-          draw: (drawing: DrawingRequest) => sheetLayout(input, drawing),
-        }))),
-    ...(estimate.laminate.plies.length === 0
-      ? []
-      : [
-          {
-            name: 'ply-plan',
-            draw: (drawing: DrawingRequest) => plyPlan(plyPlanInput(request, undefined), drawing),
-          },
-        ]),
-    { name: 'section', draw: (drawing) => jointSection(sectionInput(request), drawing) },
+    ...(opened === undefined ? [] : openedDrawings(opened)),
     ...(bars.length === 0
       ? []
       : [
@@ -86,6 +62,37 @@ function drawingsOf(request: ReportRequest): readonly NamedDrawing[] {
       name: `batch-${batch.number}`,
       draw: (drawing: DrawingRequest) => batchCard(batchInput(request, batch), drawing),
     })),
+  ];
+}
+
+/** Drawings of a cut: a deck that stays closed has none of them. */
+function openedDrawings(request: OpenedRequest): readonly NamedDrawing[] {
+  const { core, laminate } = request.estimate;
+  return [
+    { name: 'opening-plan', draw: (drawing) => openingPlan(openingPlanInput(request), drawing) },
+    ...(core.pieces.length === 0
+      ? []
+      : [
+          {
+            name: 'piece-plan',
+            draw: (drawing: DrawingRequest) => piecePlan(piecePlanInput(request, undefined), drawing),
+          },
+        ]),
+    ...(core.sheets.length === 0
+      ? []
+      : sheetLayoutInputs(request).map((input, index) => ({
+          name: numbered('sheet-layout', index),
+          draw: (drawing: DrawingRequest) => sheetLayout(input, drawing),
+        }))),
+    ...(laminate.plies.length === 0
+      ? []
+      : [
+          {
+            name: 'ply-plan',
+            draw: (drawing: DrawingRequest) => plyPlan(plyPlanInput(request, undefined), drawing),
+          },
+        ]),
+    { name: 'section', draw: (drawing) => jointSection(sectionInput(request), drawing) },
   ];
 }
 

@@ -8,20 +8,21 @@ import {
   scopeSections,
   summarySection,
 } from './opening-sections.js';
-import type { ReportRequest } from './request.js';
+import { methodSection } from './method-section.js';
+import { openedOf, type ReportRequest } from './request.js';
 import { dateText } from './said.js';
 import { checkSection, coreSection, laminateSection, processSections } from './work-sections.js';
 
 /** The report a surveyor attaches: the same structure becomes the PDF and the page on a screen. */
-export const reportOf = (request: ReportRequest): ReportDocument =>
-  documentOf(request, 'estimate-report', request.reader.words.report.kind, [
+export function reportOf(request: ReportRequest): ReportDocument {
+  const opened = openedOf(request);
+  return documentOf(request, 'estimate-report', request.reader.words.report.kind, [
     identitySection(request),
     summarySection(request),
+    methodSection(request),
     ...basisSections(request),
     ...scopeSections(request),
-    coreSection(request),
-    laminateSection(request),
-    checkSection(request),
+    ...(opened === undefined ? [] : [coreSection(opened), laminateSection(opened), checkSection(opened)]),
     ...processSections(request),
     ...costSections(request),
     cautionSection(request),
@@ -29,6 +30,7 @@ export const reportOf = (request: ReportRequest): ReportDocument =>
     ...readingSections(request),
     ...closingSections(request),
   ]);
+}
 
 /** The frame that report and job pack share. */
 export function documentOf(

@@ -23,7 +23,7 @@ import {
   sectionInput,
   sheetLayoutInputs,
 } from './inputs.js';
-import type { ReportRequest } from './request.js';
+import type { OpenedRequest, ReportRequest } from './request.js';
 
 /** Side margins of a report page in mm. */
 export const PAGE_SIDE_MM = 17;
@@ -79,14 +79,14 @@ export const openingPlanFigure = (request: ReportRequest): FigureBlock =>
   figureOf(request, (drawing) => openingPlan(openingPlanInput(request), drawing), MOST_HEIGHT_MM);
 
 /** All pieces, or those of one opening at a larger scale. */
-export const piecePlanFigure = (request: ReportRequest, opening: string | undefined): FigureBlock =>
+export const piecePlanFigure = (request: OpenedRequest, opening: string | undefined): FigureBlock =>
   figureOf(
     request,
     (drawing) => named(piecePlan(piecePlanInput(request, opening), drawing), opening),
     MOST_HEIGHT_MM,
   );
 
-export const plyPlanFigure = (request: ReportRequest, opening: string | undefined): FigureBlock =>
+export const plyPlanFigure = (request: OpenedRequest, opening: string | undefined): FigureBlock =>
   figureOf(
     request,
     (drawing) => named(plyPlan(plyPlanInput(request, opening), drawing), opening),
@@ -98,7 +98,7 @@ const named = (drawing: Drawing, opening: string | undefined): Drawing =>
     ? drawing
     : { ...drawing, name: `${drawing.name}-${opening.toLowerCase().replace(/[^a-z0-9]+/g, '-')}` };
 
-export const sheetFigures = (request: ReportRequest): readonly FigureBlock[] =>
+export const sheetFigures = (request: OpenedRequest): readonly FigureBlock[] =>
   sheetLayoutInputs(request).map((input, index) =>
     figureOf(
       request,
@@ -110,7 +110,7 @@ export const sheetFigures = (request: ReportRequest): readonly FigureBlock[] =>
     ),
   );
 
-export const sectionFigure = (request: ReportRequest): FigureBlock =>
+export const sectionFigure = (request: OpenedRequest): FigureBlock =>
   fixedFigure(request, (drawing) => jointSection(sectionInput(request), drawing), 92);
 
 export const chartFigure = (request: ReportRequest): FigureBlock => {

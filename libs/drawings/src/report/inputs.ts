@@ -11,10 +11,11 @@ import type { UtilisationBar } from '../joint/utilisation-chart.js';
 import { boxOf, overlaps } from '../sheet/shapes.js';
 import type { BatchCardInput } from '../work/batch-card.js';
 import type { GanttInput } from '../work/gantt.js';
-import type { ReportRequest } from './request.js';
+import type { OpenedRequest, ReportRequest } from './request.js';
 import { codeText, word } from './said.js';
 
 type Given = Pick<ReportRequest, 'estimate' | 'record' | 'reader'>;
+type GivenOpened = Pick<OpenedRequest, 'estimate' | 'record' | 'reader'>;
 
 export const panelOf = ({ estimate: { scope }, record }: Given): Panel => ({
   name: scope.panel.name,
@@ -48,14 +49,14 @@ export const openingPlanInput = (given: Given): OpeningPlanInput => ({
 const openingsNamed = ({ scope }: Estimate, label: string | undefined): readonly Opening[] =>
   scope.openings.filter((opening) => label === undefined || opening.label === label);
 
-export const piecePlanInput = (given: Given, opening: string | undefined): PiecePlanInput => ({
+export const piecePlanInput = (given: GivenOpened, opening: string | undefined): PiecePlanInput => ({
   panel: panelOf(given),
   openings: openingsNamed(given.estimate, opening),
   pieces: given.estimate.core.pieces.filter((piece) => opening === undefined || piece.opening === opening),
 });
 
 /** A ply belongs to the openings whose boxes its parts meet. */
-export const plyPlanInput = (given: Given, opening: string | undefined): PlyPlanInput => {
+export const plyPlanInput = (given: GivenOpened, opening: string | undefined): PlyPlanInput => {
   const openings = openingsNamed(given.estimate, opening);
   const isOver = (area: Area): boolean =>
     openings.some((cut) => overlaps(boxOf(cut.area.outer), boxOf(area.outer)));
@@ -72,7 +73,7 @@ export const plyPlanInput = (given: Given, opening: string | undefined): PlyPlan
 
 const SHEETS_PER_FIGURE = 6;
 
-export const sheetLayoutInputs = ({ estimate: { core } }: Given): readonly SheetLayoutInput[] => {
+export const sheetLayoutInputs = ({ estimate: { core } }: GivenOpened): readonly SheetLayoutInput[] => {
   const hasGrain = core.pieces.some(({ grainDeg }) => grainDeg !== undefined);
   return Array.from({ length: Math.ceil(core.sheets.length / SHEETS_PER_FIGURE) }, (_, index) => ({
     hasGrain,
@@ -82,7 +83,7 @@ export const sheetLayoutInputs = ({ estimate: { core } }: Given): readonly Sheet
 
 const THINNEST_CORE_MM = 3;
 
-export const sectionInput = ({ estimate: { core, laminate }, record }: Given): SectionInput => ({
+export const sectionInput = ({ estimate: { core, laminate }, record }: GivenOpened): SectionInput => ({
   method: laminate.method,
   innerSkinMm: record.innerSkin.thicknessMm,
   outerSkinMm: record.outerSkin.thicknessMm,

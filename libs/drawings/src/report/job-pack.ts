@@ -5,17 +5,17 @@ import { cautionCallouts } from './cost-sections.js';
 import { documentOf } from './estimate-report.js';
 import { batchFigures, openingPlanFigure, piecePlanFigure, plyPlanFigure } from './figures.js';
 import { cornerTable, fittingTable } from './opening-sections.js';
-import type { ReportRequest } from './request.js';
+import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
 import { cureBlocks, gateTable, pieceTable, plyTable, weatherBlocks } from './work-sections.js';
 
 /** What goes out on deck: one task a page, large, with the hold point in its place. */
 export function jobPackOf(request: ReportRequest): ReportDocument {
+  const opened = openedOf(request);
   const tasks = [
     ...safetyTasks(request),
     ...markOutTasks(request),
     ...fittingTasks(request),
-    ...pieceTasks(request),
-    ...plyTasks(request),
+    ...(opened === undefined ? [] : [...pieceTasks(opened), ...plyTasks(opened)]),
     ...batchTasks(request),
     gateTask(request),
     checkListTask(request),
@@ -72,7 +72,7 @@ const fittingTasks = (request: ReportRequest): readonly Section[] => {
     : [task('fitting-list', jobPack.fittings, [paragraph(jobPack.fittingsLead), fittingTable(request)])];
 };
 
-const pieceTasks = (request: ReportRequest): readonly Section[] => {
+const pieceTasks = (request: OpenedRequest): readonly Section[] => {
   const {
     estimate,
     reader: {
@@ -90,7 +90,7 @@ const pieceTasks = (request: ReportRequest): readonly Section[] => {
     );
 };
 
-const plyTasks = (request: ReportRequest): readonly Section[] => {
+const plyTasks = (request: OpenedRequest): readonly Section[] => {
   const {
     estimate,
     reader: {
@@ -145,7 +145,7 @@ function checkListTask({
 
 /** Full size is for paper; a screen shows the plans and says where the templates are. */
 export const templatePages = ({ estimate, reader, paper, medium }: ReportRequest): readonly Section[] =>
-  (medium === 'screen' ? [] : estimate.core.pieces).flatMap((piece) => {
+  (medium === 'screen' ? [] : (estimate.core?.pieces ?? [])).flatMap((piece) => {
     const block = { job: '', reference: '', made: '', sheet: '' };
     const tiles = templateTiles(piece, paper, { reader, block });
     return tiles.map((tile, index): Section => ({

@@ -338,7 +338,7 @@ function methodTable({ estimate: { scope, core, process }, reader }: ReportReque
   const said = reader.words.columns;
   const names = {
     ...reader.words.scope.choices,
-    [core.material]: core.materialName,
+    ...(core === undefined ? {} : { [core.material]: core.materialName }),
     [process.resin.code]: process.resin.name,
   };
   return table(

@@ -9,6 +9,7 @@ import type { Block, ReportDocument } from './document.js';
 import { drawingNames, namedDrawing } from './drawings.js';
 import { reportOf } from './estimate-report.js';
 import { jobPackOf } from './job-pack.js';
+import { opened } from '../../../../test/samples/opened.js';
 
 const many = { lines: 60, fittings: 40, zones: 6, nameLength: 0 };
 const long = { lines: 24, fittings: 12, zones: 6, nameLength: 180 };
@@ -49,6 +50,7 @@ describe('the report', () => {
     expect(report.sections.filter(({ level }) => level === 1).map(({ id }) => id)).toEqual([
       'identity',
       'summary',
+      'methods',
       'basis',
       'scope',
       'core',
@@ -133,7 +135,7 @@ describe('the job pack', () => {
   });
 
   test('has a template for each piece', () => {
-    const labels = sampleRequest(smallSample).estimate.core.pieces.map(({ label }) => label);
+    const labels = opened(sampleRequest(smallSample).estimate).core.pieces.map(({ label }) => label);
     const titles = pack.sections.filter(({ layout }) => layout === 'template').map(({ title }) => title);
     for (const label of labels)
       expect(titles).toContain(

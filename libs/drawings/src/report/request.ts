@@ -1,5 +1,5 @@
 import type { ChangeOrder } from '#lib/costing';
-import type { DefectRecord, Estimate } from '#lib/estimate';
+import type { CoreSection, DefectRecord, Estimate, LaminateSection, PanelSection } from '#lib/estimate';
 import type { MoneyJson } from '#lib/money';
 import type { Reader } from '../reader.js';
 import type { PaperName } from '../sheet/formats.js';
@@ -39,6 +39,25 @@ export type Change =
       readonly after: number;
     }
   | { readonly kind: 'sum'; readonly what: string; readonly before: MoneyJson; readonly after: MoneyJson };
+
+/** An estimate of a deck that is opened: it has core, laminate and panel. */
+export type OpenedEstimate = Estimate & {
+  readonly core: CoreSection;
+  readonly laminate: LaminateSection;
+  readonly panel: PanelSection;
+};
+
+export interface OpenedRequest extends ReportRequest {
+  readonly estimate: OpenedEstimate;
+}
+
+/** The same request where the deck is opened; nothing where the method leaves it closed. */
+export function openedOf(request: ReportRequest): OpenedRequest | undefined {
+  const { core, laminate, panel } = request.estimate;
+  return core === undefined || laminate === undefined || panel === undefined
+    ? undefined
+    : { ...request, estimate: { ...request.estimate, core, laminate, panel } };
+}
 
 export interface ReportRequest {
   readonly estimate: Estimate;

@@ -35,7 +35,7 @@ import {
   sectionFigure,
   sheetFigures,
 } from './figures.js';
-import type { ReportRequest } from './request.js';
+import type { OpenedRequest, ReportRequest } from './request.js';
 import {
   codeText,
   dateText,
@@ -48,7 +48,7 @@ import {
   word,
 } from './said.js';
 
-export function coreSection(request: ReportRequest): Section {
+export function coreSection(request: OpenedRequest): Section {
   const {
     estimate: { core },
     reader,
@@ -80,7 +80,7 @@ export function coreSection(request: ReportRequest): Section {
   ]);
 }
 
-function stackTable({ estimate: { core }, reader }: ReportRequest): Table {
+function stackTable({ estimate: { core }, reader }: OpenedRequest): Table {
   const said = reader.words.columns;
   return table(
     reader.words.core.stack,
@@ -89,7 +89,7 @@ function stackTable({ estimate: { core }, reader }: ReportRequest): Table {
   );
 }
 
-export function pieceTable({ estimate: { core }, reader }: ReportRequest, opening?: string): Table {
+export function pieceTable({ estimate: { core }, reader }: OpenedRequest, opening?: string): Table {
   const said = reader.words.columns;
   const pieces = core.pieces.filter((piece) => opening === undefined || piece.opening === opening);
   return table(
@@ -115,7 +115,7 @@ export function pieceTable({ estimate: { core }, reader }: ReportRequest, openin
   );
 }
 
-function sheetTable({ estimate: { core }, reader }: ReportRequest): Table {
+function sheetTable({ estimate: { core }, reader }: OpenedRequest): Table {
   const said = reader.words.columns;
   return table(
     reader.words.core.sheets,
@@ -131,7 +131,7 @@ function sheetTable({ estimate: { core }, reader }: ReportRequest): Table {
   );
 }
 
-export function laminateSection(request: ReportRequest): Section {
+export function laminateSection(request: OpenedRequest): Section {
   const {
     estimate: { laminate },
     reader,
@@ -172,7 +172,7 @@ export function laminateSection(request: ReportRequest): Section {
   ]);
 }
 
-export function plyTable({ estimate: { laminate }, reader }: ReportRequest): Table {
+export function plyTable({ estimate: { laminate }, reader }: OpenedRequest): Table {
   const said = reader.words.columns;
   return table(
     reader.words.laminate.plies,
@@ -201,7 +201,7 @@ export function plyTable({ estimate: { laminate }, reader }: ReportRequest): Tab
   );
 }
 
-function alternativesTable({ estimate: { laminate }, reader }: ReportRequest): readonly Table[] {
+function alternativesTable({ estimate: { laminate }, reader }: OpenedRequest): readonly Table[] {
   const { columns, laminate: said } = reader.words;
   if (laminate.alternatives.length === 0) return [];
   return [
@@ -221,7 +221,7 @@ function alternativesTable({ estimate: { laminate }, reader }: ReportRequest): r
   ];
 }
 
-export function checkSection(request: ReportRequest): Section {
+export function checkSection(request: OpenedRequest): Section {
   const {
     estimate: { checks },
     reader,
@@ -249,7 +249,7 @@ export function checkSection(request: ReportRequest): Section {
 }
 
 /** The four states of the panel side by side, and what the comparison comes to. */
-function panelBlocks({ estimate: { panel }, reader }: ReportRequest): readonly Block[] {
+function panelBlocks({ estimate: { panel }, reader }: OpenedRequest): readonly Block[] {
   const said = reader.words.panel;
   const named = (values: typeof panel.loads): readonly (readonly [string, string])[] =>
     values.map(({ name, value, unit, note }) => [
@@ -435,6 +435,7 @@ function pressureBlocks({
   },
   reader,
 }: ReportRequest): readonly Block[] {
+  if (bondPressure === undefined) return [];
   const said = reader.words.process;
   const { props } = bondPressure;
   const spacing =

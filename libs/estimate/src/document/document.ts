@@ -1,11 +1,21 @@
 import { assumptionsOf, type Figure } from '#lib/provenance';
 import { isKnown, triangularQuantile } from '#lib/kernel';
-import type { Assumption, Check, EstimateWithWhy, Range, Summary } from './estimate-document.js';
+import type {
+  Assumption,
+  Check,
+  EstimateWithWhy,
+  ProvenanceStamp,
+  Range,
+  Summary,
+} from './estimate-document.js';
 import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
 import { cautionsOf } from '../stages/caution-stage.js';
 import { panelChecks, panelSection, verdictOf } from '../sections/check-section.js';
 import { DEFAULT_SEED } from '../stages/cost-stage.js';
+import { cardsFor } from '../ladder/hardware.js';
+import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
+import { figuresOf } from '../stages/labour-drivers.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
 import { processSection } from '../stages/process-stage.js';
 import { scopeSection } from '../sections/scope-section.js';
@@ -14,8 +24,12 @@ import { cureSection, weatherChecks, weatherSection } from '../sections/weather-
 
 /** Puts everything worked out into the document, and keeps the derivations beside it. */
 export function documentOf(work: WorkedJob, engineVersion: string): EstimateWithWhy {
-  const { job, core, laminate, cost, pricing } = work;
+  const { job, core, laminate, cost, pricing, scope } = work;
   const { startDate } = job.answers.crew;
+  const hardware = cardsFor(
+    job,
+    scope.plan.fittings.map(({ id }) => id),
+  );
   const panel = panelChecks(work.panel, bayOf(work.job));
   const checks: readonly Check[] = [
     ...core.checks,
@@ -28,10 +42,14 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
       title: job.record.title ?? 'Deck repair',
       ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
       summary: summaryOf(work, checks),
+      methods: methodsSection(work.ladder, work.rungs),
       scope: scopeSection(job, work.scope, work.extent),
       core: core.section,
       laminate: laminate.section,
       panel: panelSection(work.panel, bayOf(job)),
+      leftOut: [],
+      hardware: hardware.map(hardwareCard),
+      leak: leakSection(job, work.ladder.chosen, hardware.length > 0),
       checks,
       process: {
         ...processSection(job, work.process, work.press),
@@ -45,14 +63,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
       cautions: cautionsOf(work, checks),
       assumptions: assumptionsIn(work),
       limits: limitsOf(work),
-      provenance: {
-        engineVersion,
-        edition: job.catalogue.edition,
-        catalogueHash: job.catalogue.hash,
-        seed: job.record.pricing?.seed ?? DEFAULT_SEED,
-        priceList: job.priceList.code,
-        labourRates: job.labourRates.code,
-      },
+      provenance: stampOf(job, engineVersion),
     },
     derivations: {
       ...Object.fromEntries(cost.rollUp.lines.map(({ code, why }) => [code, why])),
@@ -61,6 +72,15 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
     },
   };
 }
+
+export const stampOf = (job: WorkedJob['job'], engineVersion: string): ProvenanceStamp => ({
+  engineVersion,
+  edition: job.catalogue.edition,
+  catalogueHash: job.catalogue.hash,
+  seed: job.record.pricing?.seed ?? DEFAULT_SEED,
+  priceList: job.priceList.code,
+  labourRates: job.labourRates.code,
+});
 
 function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
   const {
@@ -87,32 +107,33 @@ function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
 }
 
 /** Three points read as a triangle: its tenth, middle and ninetieth percentiles. */
-const rangeOf = (low: number, likely: number, high: number): Range => {
+export const rangeOf = (low: number, likely: number, high: number): Range => {
   const at = (p: number): number => triangularQuantile({ low, likely, high }, p);
   return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
 };
 
 const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Record<string, Figure>> =>
   Object.fromEntries([
-    ...Object.entries(quantities).map(([name, figure]) => [`quantity:${name}`, figure] as const),
+    ...figuresOf(quantities).map(([name, figure]) => [`quantity:${name}`, figure] as const),
     ['quantity:coreM2', core.beddedM2],
     ['quantity:largestPlyM2', laminate.largestPlyM2],
   ]);
 
-/** Every default taken anywhere, once: under the record where it has the field, otherwise under the room that has; counting to one is not an assumption. */
-function assumptionsIn(work: WorkedJob): readonly Assumption[] {
-  const all = [...recordAssumptions(work), ...roomAssumptions(work), ...quantityAssumptions(work)].filter(
-    ({ source }) => source !== 'ARITHMETIC',
-  );
+/** Each once: the first place that names it. */
+export function onceEach(all: readonly Assumption[]): readonly Assumption[] {
   const once = new Map<string, Assumption>();
-  for (const assumption of all) {
+  for (const assumption of all.filter(({ source }) => source !== 'ARITHMETIC')) {
     const key = `${assumption.at} ${assumption.meaning}`;
     if (!once.has(key)) once.set(key, assumption);
   }
   return [...once.values()];
 }
 
-const recordAssumptions = ({ job }: WorkedJob): readonly Assumption[] =>
+/** Every default taken anywhere, once: under the record where it has the field, otherwise under the room that has; counting to one is not an assumption. */
+const assumptionsIn = (work: WorkedJob): readonly Assumption[] =>
+  onceEach([...recordAssumptions(work), ...roomAssumptions(work), ...quantityAssumptions(work)]);
+
+export const recordAssumptions = ({ job }: Pick<WorkedJob, 'job'>): readonly Assumption[] =>
   job.assumptions.map((assumption) => ({ of: 'record', ...assumption }));
 
 /** What stands behind hours and quantities: shares and coats of the record's method, and once more what the rooms assumed. */
@@ -120,10 +141,10 @@ const quantityAssumptions = ({ pricing, labour, quantities }: WorkedJob): readon
   ofRecord([
     ...pricing.assumptions,
     ...labour.operations.map(({ driverFigure }) => driverFigure),
-    ...Object.values(quantities),
+    ...figuresOf(quantities).map(([, figure]) => figure),
   ]);
 
-const ofRecord = (figures: readonly Figure[]): readonly Assumption[] =>
+export const ofRecord = (figures: readonly Figure[]): readonly Assumption[] =>
   figures.flatMap((figure) => assumptionsOf(figure)).flatMap((figure) => assumptionFrom(figure, 'record'));
 
 /** Defaults of the rooms, each under the endpoint that lets a caller set it. */
@@ -178,7 +199,7 @@ const weatherAssumptions = (found: readonly Omit<Assumption, 'of'>[]): readonly 
       : { of: 'record', ...assumption, at: `/conditions${assumption.at}` },
   );
 
-function assumptionFrom({ origin, meaning, value, unit }: Figure, of: string): readonly Assumption[] {
+export function assumptionFrom({ origin, meaning, value, unit }: Figure, of: string): readonly Assumption[] {
   if (origin.kind !== 'assumed') return [];
   return [
     {

@@ -13,10 +13,19 @@ export interface Estimate {
   readonly title: string;
   readonly reference?: string;
   readonly summary: Summary;
+  /** Every way to mend this deck, which one is planned, and why. */
+  readonly methods: MethodsSection;
   readonly scope: Scope;
-  readonly core: CoreSection;
-  readonly laminate: LaminateSection;
-  readonly panel: PanelSection;
+  /** Absent where the method opens nothing; `leftOut` says why. */
+  readonly core?: CoreSection;
+  readonly laminate?: LaminateSection;
+  readonly panel?: PanelSection;
+  /** Sections that this method has no use for, each with the reason. */
+  readonly leftOut: readonly LeftOutSection[];
+  /** One card for each fitting that comes off. */
+  readonly hardware: readonly HardwareCard[];
+  /** How the water came in, and whether this plan stops it. */
+  readonly leak: LeakSection;
   readonly checks: readonly Check[];
   readonly process: ProcessSection;
   readonly sections: readonly CostSection[];
@@ -26,6 +35,104 @@ export interface Estimate {
   readonly assumptions: readonly Assumption[];
   readonly limits: readonly string[];
   readonly provenance: ProvenanceStamp;
+}
+
+export interface LeftOutSection {
+  readonly section: 'core' | 'laminate' | 'panel' | 'bond-pressure';
+  readonly because: string;
+}
+
+export type RungVerdict = 'fit' | 'fit-with-conditions' | 'unfit';
+
+/** The ladder as judged on the place where the defect is largest. */
+export interface MethodsSection {
+  readonly recommended?: RungNamed;
+  readonly runnerUp?: RungNamed;
+  readonly planned: RungNamed & { readonly isNamedInRecord: boolean };
+  readonly rungs: readonly RungSection[];
+  /** What each place gets; the set-up of the job is counted once. */
+  readonly places: readonly PlaceSection[];
+}
+
+export interface RungNamed {
+  readonly rung: string;
+  readonly title: string;
+  readonly because: string;
+}
+
+export interface PlaceSection extends RungNamed {
+  readonly place: string;
+  readonly badAreaM2: number;
+}
+
+/** One rung: whether it fits, the one reason that decides, what it takes and what it leaves undone. */
+export interface RungSection {
+  readonly rung: string;
+  readonly title: string;
+  readonly verdict: RungVerdict;
+  readonly deciding: RungReason;
+  readonly conditions: readonly RungReason[];
+  readonly leavesUndone: readonly string[];
+  readonly stages: readonly string[];
+  /** True where openings were taken as boxes round the places; the planned rung is worked out in full. */
+  readonly isRough: boolean;
+  /** Why a rung that fits could not be worked out, where it could not. */
+  readonly notWorkedOut?: string;
+  /** Absent for a rung that is refused: it is not priced. */
+  readonly labourH?: Range;
+  readonly workingDays?: Range;
+  readonly calendarDays?: Range;
+  readonly priceRange?: MoneyRange;
+}
+
+export interface RungReason {
+  readonly code: string;
+  readonly text: string;
+  readonly value?: number;
+  readonly limit?: number;
+  readonly unit?: string;
+  readonly source: string;
+  readonly wouldFit?: string;
+}
+
+/** What one fitting takes, from the record where it says so and from its kind where it does not. */
+export interface HardwareCard {
+  readonly id: string;
+  readonly kind: string;
+  readonly fasteners: number;
+  readonly fastenerMm: number;
+  readonly fastenerLengthMm: number;
+  readonly plugMm: number;
+  readonly plugMl: number;
+  readonly pours: number;
+  readonly baseMm: number;
+  readonly insert?: { readonly sideMm: number; readonly thicknessMm: number; readonly material: string };
+  readonly plate?: {
+    readonly lengthMm: number;
+    readonly widthMm: number;
+    readonly thicknessMm: number;
+    readonly material: string;
+    readonly rule: string;
+  };
+  readonly sealant: { readonly kind: string; readonly ml: number };
+  readonly tightening: string;
+  readonly offH: Range;
+  readonly onH: Range;
+  readonly needsSecondPerson: boolean;
+  readonly referral?: string;
+  readonly note?: string;
+  readonly assumed: readonly string[];
+  readonly source: string;
+}
+
+export interface LeakSection {
+  readonly cause: string;
+  readonly title: string;
+  readonly remedy: string;
+  /** What is measured again, and the value that passes. */
+  readonly verify: string;
+  readonly isRemedied: boolean;
+  readonly text: string;
 }
 
 /** What `estimate()` returns: the document, and the derivation of each figure that has a code. */
@@ -63,7 +170,7 @@ export interface Summary {
   readonly total: MoneyJson;
   readonly totalRange: MoneyRange;
   /** Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more. */
-  readonly verdict: 'all-checks-pass' | 'no-worse-than-built' | 'some-checks-fail';
+  readonly verdict: 'all-checks-pass' | 'no-worse-than-built' | 'some-checks-fail' | 'nothing-to-check';
 }
 
 export type Outline = readonly Place[];
@@ -320,7 +427,8 @@ export interface ProcessSection {
   readonly batches: readonly BatchCard[];
   /** What stands against these pots at this temperature with this crew. */
   readonly findings: readonly Finding[];
-  readonly bondPressure: BondPressureSection;
+  /** Absent where nothing is bedded that would have to be pressed. */
+  readonly bondPressure?: BondPressureSection;
   readonly cure: readonly CureMilestones[];
   readonly gates: readonly { readonly step: string; readonly requires: readonly string[] }[];
   /** When each step may start; only with a forecast. Without one the gates say what to require. */
@@ -409,7 +517,7 @@ export interface BatchCard {
 
 export interface BondPressureSection {
   /** Absent when no way to press can be recommended; the refusals say why. */
-  readonly method?: 'weights' | 'battens' | 'vacuum';
+  readonly method?: 'weights' | 'battens' | 'vacuum' | 'jacks';
   readonly requiredKPa: number;
   readonly availableKPa?: number;
   readonly restsOn: string;

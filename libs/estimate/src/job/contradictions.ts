@@ -1,6 +1,8 @@
 import { pointer, problem, type Problem } from '#lib/kernel';
 import { distanceToRegion, regionOf } from '#lib/geometry';
-import type { DefectRecord } from './defect-record.js';
+import { methods } from '#lib/methods';
+import type { DefectRecord, MethodChoice, PanelRecord } from './defect-record.js';
+import { hardwareFaults } from './fitting-stated.js';
 
 const MOST_OLD_BOND_MM = 10;
 
@@ -10,6 +12,10 @@ export const contradictionsIn = (record: DefectRecord): readonly Problem[] => [
   ...strayFittings(record),
   ...extentFaults(record),
   ...warmthWithoutForecast(record),
+  ...hardwareFaults(record.fittings ?? []),
+  ...overlayFaults(record.panel),
+  ...edgeFaults(record.panel),
+  ...methodFaults(record.method),
 ];
 
 /** The cavity holds the core: it cannot be thinner, and much thicker means that one of the two is wrong. */
@@ -61,3 +67,57 @@ function warmthWithoutForecast({ conditions }: DefectRecord): readonly Problem[]
     }),
   ];
 }
+
+/** What lies on the deck comes off before it is cut: nobody can price that without knowing how thick it is. */
+function overlayFaults({ surface, overlay }: PanelRecord): readonly Problem[] {
+  const expected =
+    'say what lies on the deck: kind, thickness, and whether it goes back, is replaced by paint, or is not included';
+  return overlay === undefined && surface === 'planked'
+    ? [problem('missing', '/panel/overlay', { expected })]
+    : [];
+}
+
+/** Core that ends farther in than the panel is wide is a slip of the keyboard. */
+function edgeFaults({ outline, coreEndsMm }: PanelRecord): readonly Problem[] {
+  const xs = outline.map(([x]) => x);
+  const ys = outline.map(([, y]) => y);
+  const narrowMm = Math.min(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
+  return [
+    ...(coreEndsMm !== undefined && 2 * coreEndsMm >= narrowMm
+      ? [
+          problem('contradiction', '/panel/coreEndsMm', {
+            other: '/panel/outline',
+            why: `core that ends ${coreEndsMm} mm from both edges leaves none in a panel ${Math.round(narrowMm)} mm wide; it must be less than ${Math.floor(narrowMm / 2)} mm`,
+          }),
+        ]
+      : []),
+  ];
+}
+
+/** A rung that is named, and an access or a skin that is not its own. */
+function methodFaults(method: MethodChoice | undefined): readonly Problem[] {
+  const rung = methods.find(({ code }) => code === method?.rung);
+  if (rung === undefined || method === undefined) return [];
+  const access =
+    rung.cutSide === 'inner' ? 'from-below' : rung.cutSide === 'outer' ? 'from-above' : undefined;
+  const skin = rung.skin === 'bonded-back' ? 're-bed' : rung.skin === 'new' ? 'relay' : undefined;
+  return [
+    ...contradicting('/method/access', method.access, access, rung.title),
+    ...contradicting('/method/skin', method.skin, skin, rung.title),
+  ];
+}
+
+const contradicting = (
+  at: string,
+  said: string | undefined,
+  own: string | undefined,
+  title: string,
+): readonly Problem[] =>
+  said === undefined || own === undefined || said === own
+    ? []
+    : [
+        problem('contradiction', at, {
+          other: '/method/rung',
+          why: `the rung "${title}" is done ${own}; leave the field out or name another rung`,
+        }),
+      ];

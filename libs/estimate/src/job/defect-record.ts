@@ -3,6 +3,7 @@ import type { craftQuestions } from './questions/craft.js';
 import type {
   coreQuestions,
   outerSkinQuestions,
+  overlayQuestions,
   panelQuestions,
   supportQuestions,
 } from './questions/deck.js';
@@ -21,6 +22,7 @@ import type { recordQuestions } from './questions/record.js';
 export type DefectRecord = AnswersTo<typeof recordQuestions>;
 
 export type Craft = AnswersTo<typeof craftQuestions>;
+export type OverlayRecord = AnswersTo<typeof overlayQuestions>;
 export type PanelRecord = AnswersTo<typeof panelQuestions>;
 export type SupportLine = AnswersTo<typeof supportQuestions>;
 export type EdgeKind = SupportLine['kind'];

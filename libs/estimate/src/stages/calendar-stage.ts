@@ -12,7 +12,7 @@ import { atRecord } from '../job/record-pointers.js';
 const ANY_MONDAY = '2001-01-01';
 
 /** Enough for days rounded to whole ones; the calendar endpoint runs as many as it is asked for. */
-const CALENDARS = 300;
+export const CALENDARS = 300;
 
 export interface CalendarContext {
   readonly job: Job;
@@ -21,8 +21,8 @@ export interface CalendarContext {
   readonly process: ProcessWork;
 }
 
-export function calendarOf(context: CalendarContext): Outcome<CalendarPlan> {
-  const outcome = planCalendar(requestOf(context));
+export function calendarOf(context: CalendarContext, runs: number = CALENDARS): Outcome<CalendarPlan> {
+  const outcome = planCalendar(requestOf(context, runs));
   return outcome.ok ? outcome : refusal(...atRecord(outcome.problems, calendarFields, '/crew'));
 }
 
@@ -35,7 +35,7 @@ const calendarFields = {
   '/warmth': '/conditions/warmth',
 };
 
-function requestOf({ job, quantities, labour, process }: CalendarContext): CalendarRequest {
+function requestOf({ job, quantities, labour, process }: CalendarContext, runs: number): CalendarRequest {
   const { conditions, pricing } = job.record;
   const { startDate } = job.answers.crew;
   const coating = strictestCoating(job);
@@ -53,7 +53,7 @@ function requestOf({ job, quantities, labour, process }: CalendarContext): Calen
     hardener: process.batches.resin.hardener,
     ...(coating === undefined ? {} : { coating }),
     deckTemperatureC: job.answers.conditions.temperatureC.value - steadyWarmthK(job),
-    runs: CALENDARS,
+    runs,
     ...(conditions?.forecast === undefined ? {} : { forecast: conditions.forecast }),
     ...(conditions?.warmth === undefined ? {} : { warmth: conditions.warmth }),
     ...(pricing?.seed === undefined ? {} : { seed: pricing.seed }),

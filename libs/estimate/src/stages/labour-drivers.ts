@@ -1,6 +1,6 @@
 import { areaMm2 } from '#lib/geometry';
 import { assumed, derived, productOf, sumOf, type Figure } from '#lib/provenance';
-import type { DriverAmounts, OperationFlags } from '#lib/work';
+import type { Driver, DriverAmounts, OperationFlags } from '#lib/work';
 import { fraction, m, m2, m2FromMm2, mm2, type In } from '#lib/units';
 import type { ZoneCondition } from '../job/defect-record.js';
 import { commonPractice } from '#lib/asking';
@@ -30,23 +30,28 @@ export interface JobQuantities {
   /** Under a skin that stays; none where the deck is opened. */
   readonly injectedM2: Figure<'m2'>;
   readonly injectionHoles: Figure<'1'>;
+  /** What only some methods count by: strips, bows, rails, overlays, linings by their kind. */
+  readonly besides: Besides;
 }
 
-const noArea = derived('m2', m2(0), 'none', {
+export type Besides = Readonly<Partial<Record<Driver, Figure>>>;
+export const nothingBesides: Besides = {};
+
+export const noArea = derived('m2', m2(0), 'none', {
   formula: 'scope.count',
   title: 'None in this job',
   symbol: '0',
   cite: { source: 'ARITHMETIC' },
   inputs: {},
 });
-const none = derived('1', fraction(0), 'none', {
+export const none = derived('1', fraction(0), 'none', {
   formula: 'scope.count',
   title: 'None in this job',
   symbol: '0',
   cite: { source: 'ARITHMETIC' },
   inputs: {},
 });
-const noLength = derived('m', m(0), 'none', {
+export const noLength = derived('m', m(0), 'none', {
   formula: 'scope.count',
   title: 'None in this job',
   symbol: '0',
@@ -58,7 +63,7 @@ const one = fraction(1);
 const PLIES_IN_THE_UNIT_RATE = 2;
 
 /** Fittings that take two people and an afternoon rather than four bolts. */
-const largeKinds: readonly string[] = ['winch', 'windlass', 'track', 'mast-step', 'hatch'];
+export const largeKinds: readonly string[] = ['winch', 'windlass', 'track', 'mast-step', 'hatch'];
 
 export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWork): JobQuantities {
   const { openedArea, cutLength, splitLength } = plan.figures;
@@ -79,13 +84,14 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
     ...coatsAndCycles(),
     injectedM2: noArea,
     injectionHoles: none,
+    besides: nothingBesides,
     nonskidM2: nonskidArea(job, finishM2),
     liningM2: liningArea(job, openedArea),
     ...fittingCounts(plan),
   };
 }
 
-const coatsAndCycles = (): Pick<JobQuantities, 'fairingCycles' | 'primerCoats' | 'topcoatCoats'> => ({
+export const coatsAndCycles = (): Pick<JobQuantities, 'fairingCycles' | 'primerCoats' | 'topcoatCoats'> => ({
   fairingCycles: assumed('1', fraction(4), 'fairing cycles', {
     at: '/method/finish',
     because: 'three to six are seen; four is usual for a panel',
@@ -128,6 +134,7 @@ export function injectionQuantities(
     nonskidM2: nonskidArea(job, finishM2),
     injectedM2,
     injectionHoles,
+    besides: nothingBesides,
     holes: none,
     smallFittings: none,
     largeFittings: none,
@@ -146,7 +153,7 @@ function fairedArea(
   return sumOf('m2', 'area to fair', { opened: openedArea, taperBand: taperBandArea });
 }
 
-function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
+export function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
   const panel = m2FromMm2(mm2(panelAreaMm2(job)));
   switch (job.answers.method.finish.value) {
     case 'patch':
@@ -180,7 +187,7 @@ function panelAreaMm2({ record: { panel } }: Job): number {
   return areaMm2([{ outer: panel.outline, holes: [] }]) - holes;
 }
 
-const nonskidArea = (job: Job, finishM2: Figure<'m2'>): Figure<'m2'> => {
+export const nonskidArea = (job: Job, finishM2: Figure<'m2'>): Figure<'m2'> => {
   const hasNonskid =
     job.answers.panel.surface.value === 'painted-nonskid' ||
     job.answers.panel.surface.value === 'moulded-nonskid';
@@ -270,6 +277,7 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'plate': quantities.plates.value,
   'support-m2-below': quantities.liningM2.value,
   'injection-hole': quantities.injectionHoles.value,
+  ...Object.fromEntries(Object.entries(quantities.besides).map(([driver, { value }]) => [driver, value])),
 });
 
 /** The same amounts as figures, so that an hour can say what it was counted by. */
@@ -300,6 +308,7 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
   'plate': quantities.plates,
   'support-m2-below': quantities.liningM2,
   'injection-hole': quantities.injectionHoles,
+  ...quantities.besides,
 });
 
 const LARGE_FLAT_M2 = 4;
@@ -324,7 +333,9 @@ export const injectionFlags = (job: Job): OperationFlags => ({
   panel: 'usual',
 });
 
-const circumstancesOf = (job: Job): Omit<OperationFlags, 'skin' | 'condition' | 'props' | 'panel'> => ({
+export const circumstancesOf = (
+  job: Job,
+): Omit<OperationFlags, 'skin' | 'condition' | 'props' | 'panel'> => ({
   access: job.answers.method.access.value,
   press: job.answers.method.press.value,
   shelter: job.answers.conditions.shelter.value,
@@ -342,3 +353,9 @@ const worstCondition = (conditions: readonly (ZoneCondition | undefined)[] = [])
     : conditions.length > 0 && conditions.every((condition) => condition === 'dry-debonded')
       ? 'dry-debonded'
       : 'wet-rotten';
+
+/** Every quantity by its name, with what only this method counts by. */
+export const figuresOf = ({ besides, ...rest }: JobQuantities): readonly (readonly [string, Figure])[] => [
+  ...Object.entries(rest),
+  ...Object.entries(besides),
+];

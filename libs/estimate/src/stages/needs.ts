@@ -289,7 +289,7 @@ export const consumableFlagsOf = (
   { job, quantities }: NeedContext,
   skin: OperationFlags['skin'],
 ): readonly JobFlag[] => [
-  ...(skin === 'inject' ? [] : [skin]),
+  ...(skin === 'inject' || skin === 'closed' ? [] : [skin]),
   job.answers.method.press.value,
   job.resin.chemistry === 'epoxy' ? 'epoxy' : 'polyester',
   ...(job.answers.method.access.value === 'from-below' ? ['from-below' as const] : ['paint' as const]),

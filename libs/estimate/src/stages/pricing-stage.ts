@@ -91,15 +91,18 @@ function servicesFor(
   }));
   return mapValue(labourLines(worked, services), (lines) => [
     ...lines,
-    ...yardLines(
-      {
-        shelter: job.answers.conditions.shelter.value,
-        days: yardDays(labour, calendar),
-        labourH: labour.likelyH,
-        openedM2: quantities.openedM2,
-      },
-      services,
-    ),
+    // A closed deck needs neither lift-out nor lay days: work on fittings is done where the craft lies.
+    ...(labour.flags.skin === 'closed'
+      ? []
+      : yardLines(
+          {
+            shelter: job.answers.conditions.shelter.value,
+            days: yardDays(labour, calendar),
+            labourH: labour.likelyH,
+            openedM2: quantities.openedM2,
+          },
+          services,
+        )),
   ]);
 }
 

@@ -92,9 +92,19 @@ const tooTight = ({ record, answers }: Job, { requiredKPa }: BondPressurePlan) =
 const otherSkinMm = ({ answers: { method, innerSkin, outerSkin } }: Job): number =>
   (method.access.value === 'from-above' ? innerSkin : outerSkin).thicknessMm.value;
 
-type Sections = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'findings' | 'bondPressure' | 'gates'>;
+type Pots = Pick<ProcessSection, 'resin' | 'demands' | 'batches' | 'findings' | 'gates'>;
 
-export const processSection = (job: Job, { batches }: ProcessWork, press: BondPressurePlan): Sections => ({
+/** Pots, presses and gates of a deck that is opened. */
+export const processSection = (
+  job: Job,
+  process: ProcessWork,
+  press: BondPressurePlan,
+): Pots & Pick<ProcessSection, 'bondPressure'> => ({
+  ...potsSection(job, process),
+  bondPressure: pressSection(press),
+});
+
+export const potsSection = (job: Job, { batches }: ProcessWork): Pots => ({
   resin: batches.resin,
   demands: batches.demand.steps.map(({ step, title, netL, wasteL, totalL, totalKg, fillerG, filler }) => ({
     step,
@@ -137,23 +147,26 @@ export const processSection = (job: Job, { batches }: ProcessWork, press: BondPr
     }),
   ),
   findings: batches.findings,
-  bondPressure: {
-    ...(press.method === undefined ? {} : { method: press.method }),
-    requiredKPa: press.requiredKPa,
-    ...(press.availableKPa === undefined ? {} : { availableKPa: press.availableKPa }),
-    restsOn: press.restsOn,
-    quantities: press.quantities,
-    props: propsOf(press),
-    recommendation: press.recommendation,
-    refusals: press.refusals,
-  },
   gates: gateGroups(job, batches.resin.hardener).map(({ title, limits }) => ({
     step: title,
     requires: requirementsOf(limits, job.answers.conditions.shelter.value).map(({ text }) => text),
   })),
 });
 
-const propsOf = ({ innerSkin: { props } }: BondPressurePlan): ProcessSection['bondPressure']['props'] => ({
+const pressSection = (press: BondPressurePlan): NonNullable<ProcessSection['bondPressure']> => ({
+  ...(press.method === undefined ? {} : { method: press.method }),
+  requiredKPa: press.requiredKPa,
+  ...(press.availableKPa === undefined ? {} : { availableKPa: press.availableKPa }),
+  restsOn: press.restsOn,
+  quantities: press.quantities,
+  props: propsOf(press),
+  recommendation: press.recommendation,
+  refusals: press.refusals,
+});
+
+const propsOf = ({
+  innerSkin: { props },
+}: BondPressurePlan): NonNullable<ProcessSection['bondPressure']>['props'] => ({
   needed: props.needed,
   why: props.why,
   ...(props.spacingMm === undefined ? {} : { spacingMm: props.spacingMm }),

@@ -22,7 +22,7 @@ export const scopeOf = (job: Job, zones: readonly ZoneShape[]): Outcome<ScopeWor
           : success({ zones, plan }),
       );
 
-const nothingFound =
+export const nothingFound =
   'they show no place where bad core is likely enough to cut the deck; read closer together where it sounds dull, take a plug there, or draw the zone that is known';
 const nothingToCut = 'nothing is left to cut out; draw each zone as large as the bad core was found';
 
@@ -43,7 +43,9 @@ export function openingRequestOf(
       access: method.access.value,
       taperRatio: method.taperRatio.value,
       ...(record.method?.cutMarginMm === undefined ? {} : { cutMarginMm: record.method.cutMarginMm }),
-      ...(record.method?.flangeMm === undefined ? {} : { flangeMm: record.method.flangeMm }),
+      ...(record.method?.flangeMm === undefined && method.flangeMm.value !== 0
+        ? {}
+        : { flangeMm: method.flangeMm.value }),
     },
   };
 }

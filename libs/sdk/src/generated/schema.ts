@@ -1350,7 +1350,7 @@ export type components = {
              * @description Absent when no way to press can be recommended; the refusals say why.
              * @enum {string}
              */
-            readonly method?: "battens" | "vacuum" | "weights";
+            readonly method?: "battens" | "jacks" | "vacuum" | "weights";
             readonly props: {
                 readonly needed: boolean;
                 readonly spacingMm?: number;
@@ -1519,6 +1519,11 @@ export type components = {
              * @enum {string}
              */
             readonly causeClass?: "sudden" | "pre-existing" | "maintenance";
+            /**
+             * @description Where the water came in; its remedy becomes part of the plan.
+             * @enum {string}
+             */
+            readonly leak?: "fittings" | "hull-deck-joint" | "hatch" | "overlay-screws" | "chainplate" | "crack" | "not-known";
             /** @description Note on the cause. */
             readonly note?: string;
         };
@@ -1527,6 +1532,8 @@ export type components = {
             readonly cause: "construction" | "impact" | "leaking-fitting" | "unknown";
             /** @enum {string} */
             readonly causeClass?: "maintenance" | "pre-existing" | "sudden";
+            /** @enum {string} */
+            readonly leak?: "chainplate" | "crack" | "fittings" | "hatch" | "hull-deck-joint" | "not-known" | "overlay-screws";
             readonly note?: string;
         };
         readonly Caution: {
@@ -1730,8 +1737,10 @@ export type components = {
         };
         readonly Conditions: {
             readonly altitudeM?: number;
+            readonly daysAvailable?: number;
             readonly forecast?: components["schemas"]["Forecast"];
             readonly isAfloat?: boolean;
+            readonly isFreezeExpected?: boolean;
             readonly relativeHumidityPercent?: number;
             /** @enum {string} */
             readonly shelter?: "open" | "shed" | "tent";
@@ -1741,10 +1750,14 @@ export type components = {
         readonly ConditionsInput: {
             /** @description Altitude. Absent: 0 (most decks are repaired at sea level). */
             readonly altitudeM?: number;
+            /** @description Drying in place goes by it. */
+            readonly daysAvailable?: number;
             /** @description With it each step has its windows, and the calendar and the cures follow the weather as far as it reaches; the stated conditions count elsewhere. */
             readonly forecast?: components["schemas"]["ForecastInput"];
             /** @description Whether the boat is afloat. */
             readonly isAfloat?: boolean;
+            /** @description Whether frost is due before the core could be dry. */
+            readonly isFreezeExpected?: boolean;
             /** @description Relative humidity. */
             readonly relativeHumidityPercent?: number;
             /**
@@ -2876,11 +2889,20 @@ export type components = {
             readonly assumptions: readonly components["schemas"]["EstimateAssumption"][];
             readonly cautions: readonly components["schemas"]["Caution"][];
             readonly checks: readonly components["schemas"]["Check"][];
-            readonly core: components["schemas"]["CoreSection"];
-            readonly laminate: components["schemas"]["LaminateSection"];
+            /** @description Absent where the method opens nothing; `leftOut` says why. */
+            readonly core?: components["schemas"]["CoreSection"];
+            /** @description One card for each fitting that comes off. */
+            readonly hardware: readonly components["schemas"]["HardwareCard"][];
+            readonly laminate?: components["schemas"]["LaminateSection"];
+            /** @description How the water came in, and whether this plan stops it. */
+            readonly leak: components["schemas"]["LeakSection"];
+            /** @description Sections that this method has no use for, each with the reason. */
+            readonly leftOut: readonly components["schemas"]["LeftOutSection"][];
             readonly limits: readonly string[];
             readonly lines: readonly components["schemas"]["EstimateLine"][];
-            readonly panel: components["schemas"]["PanelSection"];
+            /** @description Every way to mend this deck, which one is planned, and why. */
+            readonly methods: components["schemas"]["MethodsSection"];
+            readonly panel?: components["schemas"]["PanelSection"];
             readonly process: components["schemas"]["ProcessSection"];
             readonly provenance: components["schemas"]["ProvenanceStamp"];
             readonly reference?: string;
@@ -3167,12 +3189,18 @@ export type components = {
             readonly at: readonly number[];
             /** @description Largest size of its base on deck. */
             readonly baseMm?: number | string;
+            /** @description Length of its bolts. */
+            readonly boltLengthMm?: number | string;
+            /** @description Size of its bolts. */
+            readonly boltMm?: number | string;
             /** @description Diameter of its holes. */
             readonly holeDiameterMm?: number | string;
             /** @description Holes through the deck. */
             readonly holes?: number;
             /** @description Name of the fitting. */
             readonly id: string;
+            /** @description Side of the solid that goes under it. */
+            readonly insertMm?: number | string;
             /** @description Whether it leaks. */
             readonly isLeaking?: boolean;
             /**
@@ -3180,6 +3208,12 @@ export type components = {
              * @enum {string}
              */
             readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
+            /** @description Side of its backing plate; not smaller than the base. */
+            readonly plateMm?: number | string;
+            /** @description Thickness of its backing plate. */
+            readonly plateThicknessMm?: number | string;
+            /** @description From the side of a hole to the first dry, clean core, as far as somebody dug. */
+            readonly wetReachMm?: number | string;
         };
         /** @description What the job does to one fitting, and why it is in the scope. */
         readonly FittingInScope: {
@@ -3205,12 +3239,18 @@ export type components = {
         readonly FittingRecord: {
             readonly at: readonly number[];
             readonly baseMm?: number;
+            readonly boltLengthMm?: number;
+            readonly boltMm?: number;
             readonly holeDiameterMm?: number;
             readonly holes?: number;
             readonly id: string;
+            readonly insertMm?: number;
             readonly isLeaking?: boolean;
             /** @enum {string} */
             readonly kind: "chainplate" | "cleat" | "fill" | "hatch" | "mast-step" | "other" | "pad-eye" | "stanchion" | "track" | "vent" | "winch" | "windlass";
+            readonly plateMm?: number;
+            readonly plateThicknessMm?: number;
+            readonly wetReachMm?: number;
         };
         readonly FittingScope: {
             readonly at: readonly number[];
@@ -3302,6 +3342,61 @@ export type components = {
             readonly reasons: readonly string[];
             /** @enum {string} */
             readonly verdict: "chosen" | "refused" | "workable";
+        };
+        /** @description What one fitting takes, from the record where it says so and from its kind where it does not. */
+        readonly HardwareCard: {
+            readonly assumed: readonly string[];
+            readonly baseMm: number;
+            readonly fastenerLengthMm: number;
+            readonly fastenerMm: number;
+            readonly fasteners: number;
+            readonly id: string;
+            readonly insert?: {
+                readonly material: string;
+                readonly sideMm: number;
+                readonly thicknessMm: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly sideMm?: string;
+                    readonly thicknessMm?: string;
+                };
+            };
+            readonly kind: string;
+            readonly needsSecondPerson: boolean;
+            readonly note?: string;
+            readonly offH: components["schemas"]["Range"];
+            readonly onH: components["schemas"]["Range"];
+            readonly plate?: {
+                readonly lengthMm: number;
+                readonly material: string;
+                readonly rule: string;
+                readonly thicknessMm: number;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly lengthMm?: string;
+                    readonly thicknessMm?: string;
+                    readonly widthMm?: string;
+                };
+                readonly widthMm: number;
+            };
+            readonly plugMl: number;
+            readonly plugMm: number;
+            readonly pours: number;
+            readonly referral?: string;
+            readonly sealant: {
+                readonly kind: string;
+                readonly ml: number;
+            };
+            readonly source: string;
+            readonly tightening: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly baseMm?: string;
+                readonly fastenerLengthMm?: string;
+                readonly fastenerMm?: string;
+                readonly plugMl?: string;
+                readonly plugMm?: string;
+            };
         };
         readonly HistogramBar: {
             readonly count: number;
@@ -3584,9 +3679,23 @@ export type components = {
             /** @description Thickest wet stack in one go; absent: 4 mm. */
             readonly wetLimitMm?: number | string;
         };
+        readonly LeakSection: {
+            readonly cause: string;
+            readonly isRemedied: boolean;
+            readonly remedy: string;
+            readonly text: string;
+            readonly title: string;
+            /** @description What is measured again, and the value that passes. */
+            readonly verify: string;
+        };
         readonly LeftOut: {
             readonly material: string;
             readonly problems: readonly components["schemas"]["Problem"][];
+        };
+        readonly LeftOutSection: {
+            readonly because: string;
+            /** @enum {string} */
+            readonly section: "bond-pressure" | "core" | "laminate" | "panel";
         };
         /** @description What remains of a bought good when every need is met. */
         readonly Leftover: {
@@ -3854,6 +3963,8 @@ export type components = {
             readonly pumpResinMlPerStroke?: number;
             readonly resin?: string;
             /** @enum {string} */
+            readonly rung?: "above-new-skin" | "above-old-skin" | "dry-in-place" | "edge-rail-off" | "edge-rout-and-fill" | "edge-wrap" | "from-below" | "inject" | "ream-and-pot" | "rebed" | "solid-spot" | "whole-panel";
+            /** @enum {string} */
             readonly skin?: "re-bed" | "relay";
             readonly taperRatio?: number;
             readonly wholeDeckAreaM2?: number;
@@ -3885,6 +3996,11 @@ export type components = {
             /** @description Code of a resin system in the catalogue. */
             readonly resin?: string;
             /**
+             * @description A rung of the ladder by name; without one the recommended rung is planned. One that does not fit is answered with the reason.
+             * @enum {string}
+             */
+            readonly rung?: "rebed" | "ream-and-pot" | "dry-in-place" | "inject" | "above-old-skin" | "above-new-skin" | "from-below" | "edge-rout-and-fill" | "edge-wrap" | "edge-rail-off" | "whole-panel" | "solid-spot";
+            /**
              * @description Bond the lifted skin back, or laminate a new one.
              * @enum {string}
              */
@@ -3893,6 +4009,20 @@ export type components = {
             readonly taperRatio?: number;
             /** @description Area of the whole deck. */
             readonly wholeDeckAreaM2?: number | string;
+        };
+        /** @description The ladder as judged on the place where the defect is largest. */
+        readonly MethodsSection: {
+            /** @description What each place gets; the set-up of the job is counted once. */
+            readonly places: readonly components["schemas"]["PlaceSection"][];
+            readonly planned: {
+                readonly because: string;
+                readonly isNamedInRecord: boolean;
+                readonly rung: string;
+                readonly title: string;
+            };
+            readonly recommended?: components["schemas"]["RungNamed"];
+            readonly rungs: readonly components["schemas"]["RungSection"][];
+            readonly runnerUp?: components["schemas"]["RungNamed"];
         };
         /** @description When something may be done: likely, with the band of the spec and of the temperature law. */
         readonly Milestone: {
@@ -4362,7 +4492,7 @@ export type components = {
             /** @enum {string} */
             readonly skill: "professional" | "owner";
             /** @enum {string} */
-            readonly skin: "re-bed" | "relay" | "inject";
+            readonly skin: "re-bed" | "relay" | "inject" | "closed";
         };
         /** @description The members of an RFC 9457 problem document that outlast the request. */
         readonly OperationProblem: {
@@ -4398,6 +4528,27 @@ export type components = {
             readonly alongNPerMm: number;
             /** @description A number in mm, or text with a unit. */
             readonly thicknessMm: number | string;
+        };
+        readonly OverlayInput: {
+            /**
+             * @description Kind of overlay.
+             * @enum {string}
+             */
+            readonly kind: "screwed-planks" | "glued-planks" | "synthetic";
+            /**
+             * @description Laid again, replaced by paint, or left to others by the wish of the customer. Absent: paint (most decks that lose their planks are painted).
+             * @enum {string}
+             */
+            readonly then?: "back" | "paint" | "not-included";
+            /** @description Screws, caulk and the step that is left follow from it. */
+            readonly thicknessMm: number | string;
+        };
+        readonly OverlayRecord: {
+            /** @enum {string} */
+            readonly kind: "glued-planks" | "screwed-planks" | "synthetic";
+            /** @enum {string} */
+            readonly then?: "back" | "not-included" | "paint";
+            readonly thicknessMm: number;
         };
         readonly OwnOffcutInput: {
             /**
@@ -4566,6 +4717,8 @@ export type components = {
             readonly accessBelow?: "open" | "lined" | "none";
             /** @description Radius of the camber; absent means flat. */
             readonly camberRadiusMm?: number | string;
+            /** @description From the edge inwards; 0 where the core runs right out. */
+            readonly coreEndsMm?: number | string;
             /**
              * @description How the panel is held at its edges. Absent: simply-supported (gives the larger deflection, so the comparison errs on the safe side).
              * @enum {string}
@@ -4573,8 +4726,18 @@ export type components = {
             readonly edges?: "simply-supported" | "clamped";
             /** @description Hatches and other openings in the deck.. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
+            /**
+             * @description A bonded moulded liner is no way through.
+             * @enum {string}
+             */
+            readonly lining?: "none" | "zipped-vinyl" | "screwed-panels" | "glued-vinyl" | "moulded-liner";
             /** @description Name of the panel. */
             readonly name?: string;
+            /**
+             * @description Whether the outer skin is whole, or cracked or crazed.
+             * @enum {string}
+             */
+            readonly outerSkinState?: "whole" | "cracked";
             /**
              * @description The edge of the panel, from support to support..
              * @example [
@@ -4597,6 +4760,8 @@ export type components = {
              *     ]
              */
             readonly outline: readonly (readonly number[])[];
+            /** @description What lies on the deck and must come off before the skin is cut; asked for where the surface is planked. */
+            readonly overlay?: components["schemas"]["OverlayInput"];
             /** @description Lines the deck rests on: no joint of core or skin over them.. */
             readonly supports?: readonly components["schemas"]["SupportLineInput"][];
             /**
@@ -4606,20 +4771,29 @@ export type components = {
             readonly surface?: "smooth-paint" | "painted-nonskid" | "moulded-nonskid" | "planked";
             /** @description What lies below: each brings its caution and its checks. */
             readonly under?: readonly ("wiring" | "fuel-tank" | "water-tank" | "hoses" | "lining" | "insulation")[];
+            /** @description Height clear for a person to work overhead. */
+            readonly workingHeightMm?: number | string;
         };
         readonly PanelRecord: {
             /** @enum {string} */
             readonly accessBelow?: "lined" | "none" | "open";
             readonly camberRadiusMm?: number;
+            readonly coreEndsMm?: number;
             /** @enum {string} */
             readonly edges?: "clamped" | "simply-supported";
             readonly holes?: readonly (readonly (readonly number[])[])[];
+            /** @enum {string} */
+            readonly lining?: "glued-vinyl" | "moulded-liner" | "none" | "screwed-panels" | "zipped-vinyl";
             readonly name?: string;
+            /** @enum {string} */
+            readonly outerSkinState?: "cracked" | "whole";
             readonly outline: readonly (readonly number[])[];
+            readonly overlay?: components["schemas"]["OverlayRecord"];
             readonly supports?: readonly components["schemas"]["SupportLine"][];
             /** @enum {string} */
             readonly surface?: "moulded-nonskid" | "painted-nonskid" | "planked" | "smooth-paint";
             readonly under?: readonly ("fuel-tank" | "hoses" | "insulation" | "lining" | "water-tank" | "wiring")[];
+            readonly workingHeightMm?: number;
         };
         /** @description The panel as built, as found, opened and repaired, under the same loads. A comparison, never a design approval. */
         readonly PanelSection: {
@@ -4734,6 +4908,17 @@ export type components = {
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 readonly moveMm?: readonly string[];
+            };
+        };
+        readonly PlaceSection: {
+            readonly badAreaM2: number;
+            readonly because: string;
+            readonly place: string;
+            readonly rung: string;
+            readonly title: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly badAreaM2?: string;
             };
         };
         readonly PlanFigures: {
@@ -5089,7 +5274,7 @@ export type components = {
             /** @description JSON Pointer (RFC 6901) to the offending field; '' is the whole document. */
             readonly at: string;
             /** @enum {string} */
-            readonly code: "breaks-out-of-order" | "clock-change" | "contradiction" | "duplicate" | "duplicate-name" | "forecast-gap" | "forecast-order" | "hardener-without-resin" | "malformed-json" | "missing" | "network-cycle" | "no-time-zone" | "not-a-decimal" | "not-a-flag" | "not-a-list" | "not-a-number" | "not-a-point" | "not-a-quantity" | "not-an-object" | "not-in-form" | "not-one-of" | "not-supported" | "not-text" | "nothing-left" | "other-currency" | "out-of-range" | "outline-crosses-itself" | "outline-without-area" | "outside-panel" | "reserved-name" | "resin-too-cold" | "text-length" | "too-deep" | "too-few" | "too-large-for-stock" | "too-many" | "unit-mismatch" | "unknown-code" | "unknown-field" | "unusable-text" | "wrong-unit" | "wrong-zone";
+            readonly code: "breaks-out-of-order" | "clock-change" | "contradiction" | "duplicate" | "duplicate-name" | "forecast-gap" | "forecast-order" | "hardener-without-resin" | "malformed-json" | "method-unfit" | "missing" | "network-cycle" | "no-method-fits" | "no-time-zone" | "not-a-decimal" | "not-a-flag" | "not-a-list" | "not-a-number" | "not-a-point" | "not-a-quantity" | "not-an-object" | "not-in-form" | "not-one-of" | "not-supported" | "not-text" | "nothing-left" | "nothing-to-repair" | "other-currency" | "out-of-range" | "outline-crosses-itself" | "outline-without-area" | "outside-panel" | "reserved-name" | "resin-too-cold" | "text-length" | "too-deep" | "too-few" | "too-large-for-stock" | "too-many" | "unit-mismatch" | "unknown-code" | "unknown-field" | "unusable-text" | "wrong-unit" | "wrong-zone";
             readonly facts: {
                 readonly [key: string]: boolean | string | number;
             };
@@ -5132,7 +5317,8 @@ export type components = {
         };
         readonly ProcessSection: {
             readonly batches: readonly components["schemas"]["BatchCard"][];
-            readonly bondPressure: components["schemas"]["BondPressureSection"];
+            /** @description Absent where nothing is bedded that would have to be pressed. */
+            readonly bondPressure?: components["schemas"]["BondPressureSection"];
             readonly calendar: components["schemas"]["CalendarSection"];
             readonly cure: readonly components["schemas"]["CureMilestones"][];
             readonly demands: readonly components["schemas"]["ResinStep"][];
@@ -5563,6 +5749,45 @@ export type components = {
             /** @enum {string} */
             readonly verdict: "fails" | "not-established" | "passes";
             readonly words: string;
+        };
+        readonly RungNamed: {
+            readonly because: string;
+            readonly rung: string;
+            readonly title: string;
+        };
+        readonly RungReason: {
+            readonly code: string;
+            readonly limit?: number;
+            readonly source: string;
+            readonly text: string;
+            readonly unit?: string;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly limit?: string;
+                readonly value?: string;
+            };
+            readonly value?: number;
+            readonly wouldFit?: string;
+        };
+        /** @description One rung: whether it fits, the one reason that decides, what it takes and what it leaves undone. */
+        readonly RungSection: {
+            readonly calendarDays?: components["schemas"]["Range"];
+            readonly conditions: readonly components["schemas"]["RungReason"][];
+            readonly deciding: components["schemas"]["RungReason"];
+            /** @description True where openings were taken as boxes round the places; the planned rung is worked out in full. */
+            readonly isRough: boolean;
+            /** @description Absent for a rung that is refused: it is not priced. */
+            readonly labourH?: components["schemas"]["Range"];
+            readonly leavesUndone: readonly string[];
+            /** @description Why a rung that fits could not be worked out, where it could not. */
+            readonly notWorkedOut?: string;
+            readonly priceRange?: components["schemas"]["EstimateMoneyRange"];
+            readonly rung: string;
+            readonly stages: readonly string[];
+            readonly title: string;
+            /** @enum {string} */
+            readonly verdict: "fit" | "fit-with-conditions" | "unfit";
+            readonly workingDays?: components["schemas"]["Range"];
         };
         readonly SandwichValuesInput: {
             readonly core: components["schemas"]["CoreValuesInput"];
@@ -6207,7 +6432,7 @@ export type components = {
              * @description Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more.
              * @enum {string}
              */
-            readonly verdict: "all-checks-pass" | "no-worse-than-built" | "some-checks-fail";
+            readonly verdict: "all-checks-pass" | "no-worse-than-built" | "nothing-to-check" | "some-checks-fail";
             readonly workingDays: components["schemas"]["Range"];
         };
         readonly SupplierInput: {

@@ -2,6 +2,17 @@ import { deckOpened, fromMemory, noWait, threePoint } from './cites.js';
 import { defineOperation } from '../operation.js';
 
 const lifted = ['lift-skin-debonded', 'lift-skin-bonded'];
+/** Nothing is cut through an overlay, under a rail or over a lining. */
+const takenOff = [
+  'overlay-fill-holes',
+  'overlay-scrape-screwed',
+  'overlay-scrape-glued',
+  'rail-off',
+  'deck-bows',
+  'lining-out-zipped',
+  'lining-out-panel',
+  'lining-out-glued',
+];
 const emptied = ['core-out-rotten', 'core-out-bonded'];
 
 /** From the saw to a dry, clean, tapered hole with new core that fits. */
@@ -14,7 +25,7 @@ export const openOperations = [
     hours: threePoint(0.15, 0.3, 0.6),
     skill: 'laminator',
     appliesWhen: {},
-    after: ['protect', 'prop'],
+    after: ['protect', 'prop', ...takenOff],
     waits: noWait,
     gate: 'dry-deck',
     strains: ['overhead-from-below', 'on-deck', 'by-area'],

@@ -44,7 +44,7 @@ export class DriverAmountsDto implements Partial<Record<Driver, number>> {
 }
 
 export class OperationFlagsDto implements OperationFlags {
-  @OneOf(['re-bed', 'relay', 'inject']) readonly skin!: OperationFlags['skin'];
+  @OneOf(['re-bed', 'relay', 'inject', 'closed']) readonly skin!: OperationFlags['skin'];
   @OneOf(['from-above', 'from-below']) readonly access!: OperationFlags['access'];
   @OneOf(['wet-rotten', 'wet-bonded', 'dry-debonded']) readonly condition!: OperationFlags['condition'];
   @OneOf(['weights', 'battens', 'vacuum']) readonly press!: OperationFlags['press'];

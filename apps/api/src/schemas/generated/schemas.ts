@@ -630,6 +630,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "battens",
+          "jacks",
           "vacuum",
           "weights"
         ],
@@ -969,6 +970,18 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maintenance",
           "pre-existing",
           "sudden"
+        ]
+      },
+      "leak": {
+        "type": "string",
+        "enum": [
+          "chainplate",
+          "crack",
+          "fittings",
+          "hatch",
+          "hull-deck-joint",
+          "not-known",
+          "overlay-screws"
         ]
       },
       "note": {
@@ -1529,6 +1542,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "isAfloat": {
+        "type": "boolean"
+      },
+      "daysAvailable": {
+        "type": "number"
+      },
+      "isFreezeExpected": {
         "type": "boolean"
       },
       "forecast": {
@@ -3356,6 +3375,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "reference": {
         "type": "string"
       },
+      "fittings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/FittingRecord"
+        }
+      },
       "cause": {
         "$ref": "#/components/schemas/CauseRecord"
       },
@@ -3382,12 +3407,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "survey": {
         "$ref": "#/components/schemas/Survey"
-      },
-      "fittings": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/FittingRecord"
-        }
       },
       "evidence": {
         "type": "string",
@@ -3713,17 +3732,40 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "summary": {
         "$ref": "#/components/schemas/Summary"
       },
+      "methods": {
+        "$ref": "#/components/schemas/MethodsSection",
+        "description": "Every way to mend this deck, which one is planned, and why."
+      },
       "scope": {
         "$ref": "#/components/schemas/Scope"
       },
       "core": {
-        "$ref": "#/components/schemas/CoreSection"
+        "$ref": "#/components/schemas/CoreSection",
+        "description": "Absent where the method opens nothing; `leftOut` says why."
       },
       "laminate": {
         "$ref": "#/components/schemas/LaminateSection"
       },
       "panel": {
         "$ref": "#/components/schemas/PanelSection"
+      },
+      "leftOut": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LeftOutSection"
+        },
+        "description": "Sections that this method has no use for, each with the reason."
+      },
+      "hardware": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/HardwareCard"
+        },
+        "description": "One card for each fitting that comes off."
+      },
+      "leak": {
+        "$ref": "#/components/schemas/LeakSection",
+        "description": "How the water came in, and whether this plan stops it."
       },
       "checks": {
         "type": "array",
@@ -3774,10 +3816,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "title",
       "summary",
+      "methods",
       "scope",
-      "core",
-      "laminate",
-      "panel",
+      "leftOut",
+      "hardware",
+      "leak",
       "checks",
       "process",
       "sections",
@@ -4719,6 +4762,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "isLeaking": {
         "type": "boolean"
+      },
+      "wetReachMm": {
+        "type": "number"
+      },
+      "boltMm": {
+        "type": "number"
+      },
+      "boltLengthMm": {
+        "type": "number"
+      },
+      "plateMm": {
+        "type": "number"
+      },
+      "plateThicknessMm": {
+        "type": "number"
+      },
+      "insertMm": {
+        "type": "number"
       }
     },
     "required": [
@@ -4902,6 +4963,145 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "name",
       "verdict",
       "reasons"
+    ]
+  },
+  "HardwareCard": {
+    "type": "object",
+    "description": "What one fitting takes, from the record where it says so and from its kind where it does not.",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "kind": {
+        "type": "string"
+      },
+      "fasteners": {
+        "type": "number"
+      },
+      "fastenerMm": {
+        "type": "number"
+      },
+      "fastenerLengthMm": {
+        "type": "number"
+      },
+      "plugMm": {
+        "type": "number"
+      },
+      "plugMl": {
+        "type": "number"
+      },
+      "pours": {
+        "type": "number"
+      },
+      "baseMm": {
+        "type": "number"
+      },
+      "insert": {
+        "type": "object",
+        "properties": {
+          "sideMm": {
+            "type": "number"
+          },
+          "thicknessMm": {
+            "type": "number"
+          },
+          "material": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "sideMm",
+          "thicknessMm",
+          "material"
+        ]
+      },
+      "plate": {
+        "type": "object",
+        "properties": {
+          "lengthMm": {
+            "type": "number"
+          },
+          "widthMm": {
+            "type": "number"
+          },
+          "thicknessMm": {
+            "type": "number"
+          },
+          "material": {
+            "type": "string"
+          },
+          "rule": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "lengthMm",
+          "widthMm",
+          "thicknessMm",
+          "material",
+          "rule"
+        ]
+      },
+      "sealant": {
+        "type": "object",
+        "properties": {
+          "kind": {
+            "type": "string"
+          },
+          "ml": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "kind",
+          "ml"
+        ]
+      },
+      "tightening": {
+        "type": "string"
+      },
+      "offH": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "onH": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "needsSecondPerson": {
+        "type": "boolean"
+      },
+      "referral": {
+        "type": "string"
+      },
+      "note": {
+        "type": "string"
+      },
+      "assumed": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "id",
+      "kind",
+      "fasteners",
+      "fastenerMm",
+      "fastenerLengthMm",
+      "plugMm",
+      "plugMl",
+      "pours",
+      "baseMm",
+      "sealant",
+      "tightening",
+      "offH",
+      "onH",
+      "needsSecondPerson",
+      "assumed",
+      "source"
     ]
   },
   "HistogramBar": {
@@ -5551,6 +5751,38 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "notes"
     ]
   },
+  "LeakSection": {
+    "type": "object",
+    "properties": {
+      "cause": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "remedy": {
+        "type": "string"
+      },
+      "verify": {
+        "type": "string",
+        "description": "What is measured again, and the value that passes."
+      },
+      "isRemedied": {
+        "type": "boolean"
+      },
+      "text": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "cause",
+      "title",
+      "remedy",
+      "verify",
+      "isRemedied",
+      "text"
+    ]
+  },
   "LeftOut": {
     "type": "object",
     "properties": {
@@ -5567,6 +5799,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "material",
       "problems"
+    ]
+  },
+  "LeftOutSection": {
+    "type": "object",
+    "properties": {
+      "section": {
+        "type": "string",
+        "enum": [
+          "bond-pressure",
+          "core",
+          "laminate",
+          "panel"
+        ]
+      },
+      "because": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "section",
+      "because"
     ]
   },
   "Leftover": {
@@ -6075,6 +6328,23 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "flangeMm": {
         "type": "number"
       },
+      "rung": {
+        "type": "string",
+        "enum": [
+          "above-new-skin",
+          "above-old-skin",
+          "dry-in-place",
+          "edge-rail-off",
+          "edge-rout-and-fill",
+          "edge-wrap",
+          "from-below",
+          "inject",
+          "ream-and-pot",
+          "rebed",
+          "solid-spot",
+          "whole-panel"
+        ]
+      },
       "skin": {
         "type": "string",
         "enum": [
@@ -6108,6 +6378,59 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       }
     }
+  },
+  "MethodsSection": {
+    "type": "object",
+    "description": "The ladder as judged on the place where the defect is largest.",
+    "properties": {
+      "recommended": {
+        "$ref": "#/components/schemas/RungNamed"
+      },
+      "runnerUp": {
+        "$ref": "#/components/schemas/RungNamed"
+      },
+      "planned": {
+        "type": "object",
+        "properties": {
+          "rung": {
+            "type": "string"
+          },
+          "title": {
+            "type": "string"
+          },
+          "because": {
+            "type": "string"
+          },
+          "isNamedInRecord": {
+            "type": "boolean"
+          }
+        },
+        "required": [
+          "rung",
+          "title",
+          "because",
+          "isNamedInRecord"
+        ]
+      },
+      "rungs": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/RungSection"
+        }
+      },
+      "places": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PlaceSection"
+        },
+        "description": "What each place gets; the set-up of the job is counted once."
+      }
+    },
+    "required": [
+      "planned",
+      "rungs",
+      "places"
+    ]
   },
   "Milestone": {
     "type": "object",
@@ -6802,6 +7125,34 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "items"
     ]
   },
+  "OverlayRecord": {
+    "type": "object",
+    "properties": {
+      "kind": {
+        "type": "string",
+        "enum": [
+          "glued-planks",
+          "screwed-planks",
+          "synthetic"
+        ]
+      },
+      "thicknessMm": {
+        "type": "number"
+      },
+      "then": {
+        "type": "string",
+        "enum": [
+          "back",
+          "not-included",
+          "paint"
+        ]
+      }
+    },
+    "required": [
+      "kind",
+      "thicknessMm"
+    ]
+  },
   "PanelAnswer": {
     "type": "object",
     "description": "The four states of one panel under the same loads. A comparison, never a design approval.",
@@ -7043,6 +7394,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maxItems": 2
         }
       },
+      "lining": {
+        "type": "string",
+        "enum": [
+          "glued-vinyl",
+          "moulded-liner",
+          "none",
+          "screwed-panels",
+          "zipped-vinyl"
+        ]
+      },
       "name": {
         "type": "string"
       },
@@ -7106,6 +7467,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "planked",
           "smooth-paint"
         ]
+      },
+      "overlay": {
+        "$ref": "#/components/schemas/OverlayRecord"
+      },
+      "outerSkinState": {
+        "type": "string",
+        "enum": [
+          "cracked",
+          "whole"
+        ]
+      },
+      "workingHeightMm": {
+        "type": "number"
+      },
+      "coreEndsMm": {
+        "type": "number"
       }
     },
     "required": [
@@ -7248,6 +7625,33 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "parts",
       "depreciation",
       "remaining"
+    ]
+  },
+  "PlaceSection": {
+    "type": "object",
+    "properties": {
+      "place": {
+        "type": "string"
+      },
+      "badAreaM2": {
+        "type": "number"
+      },
+      "rung": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "place",
+      "badAreaM2",
+      "rung",
+      "title",
+      "because"
     ]
   },
   "Placement": {
@@ -8142,8 +8546,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "forecast-order",
           "hardener-without-resin",
           "malformed-json",
+          "method-unfit",
           "missing",
           "network-cycle",
+          "no-method-fits",
           "no-time-zone",
           "not-a-decimal",
           "not-a-flag",
@@ -8157,6 +8563,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "not-supported",
           "not-text",
           "nothing-left",
+          "nothing-to-repair",
           "other-currency",
           "out-of-range",
           "outline-crosses-itself",
@@ -8254,7 +8661,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "description": "What stands against these pots at this temperature with this crew."
       },
       "bondPressure": {
-        "$ref": "#/components/schemas/BondPressureSection"
+        "$ref": "#/components/schemas/BondPressureSection",
+        "description": "Absent where nothing is bedded that would have to be pressed."
       },
       "cure": {
         "type": "array",
@@ -8296,7 +8704,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "demands",
       "batches",
       "findings",
-      "bondPressure",
       "cure",
       "gates",
       "calendar"
@@ -8864,6 +9271,128 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "verdict",
       "outsideM2",
       "words"
+    ]
+  },
+  "RungNamed": {
+    "type": "object",
+    "properties": {
+      "rung": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "because": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "rung",
+      "title",
+      "because"
+    ]
+  },
+  "RungReason": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "text": {
+        "type": "string"
+      },
+      "value": {
+        "type": "number"
+      },
+      "limit": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      },
+      "wouldFit": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "code",
+      "text",
+      "source"
+    ]
+  },
+  "RungSection": {
+    "type": "object",
+    "description": "One rung: whether it fits, the one reason that decides, what it takes and what it leaves undone.",
+    "properties": {
+      "rung": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "fit",
+          "fit-with-conditions",
+          "unfit"
+        ]
+      },
+      "deciding": {
+        "$ref": "#/components/schemas/RungReason"
+      },
+      "conditions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/RungReason"
+        }
+      },
+      "leavesUndone": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "stages": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "isRough": {
+        "type": "boolean",
+        "description": "True where openings were taken as boxes round the places; the planned rung is worked out in full."
+      },
+      "notWorkedOut": {
+        "type": "string",
+        "description": "Why a rung that fits could not be worked out, where it could not."
+      },
+      "labourH": {
+        "$ref": "#/components/schemas/Range",
+        "description": "Absent for a rung that is refused: it is not priced."
+      },
+      "workingDays": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "calendarDays": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "priceRange": {
+        "$ref": "#/components/schemas/EstimateMoneyRange"
+      }
+    },
+    "required": [
+      "rung",
+      "title",
+      "verdict",
+      "deciding",
+      "conditions",
+      "leavesUndone",
+      "stages",
+      "isRough"
     ]
   },
   "SawLine": {
@@ -10403,6 +10932,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "all-checks-pass",
           "no-worse-than-built",
+          "nothing-to-check",
           "some-checks-fail"
         ],
         "description": "Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more."

@@ -13,6 +13,7 @@ import {
 } from '#lib/asking';
 import { coreThicknessAsked, skinThicknessAsked, type Place } from '#lib/extent';
 import { readOutline } from '#lib/geometry';
+import { liningKinds } from '#lib/methods';
 import { pointer, problem, type Problem } from '#lib/kernel';
 
 const edgeKinds = ['hull-joint', 'coaming', 'hatch', 'toe-rail', 'bulkhead', 'beam', 'other'] as const;
@@ -40,6 +41,22 @@ export const supportQuestions = {
   kind: askWhich({ meaning: 'what it is', choices: edgeKinds }),
   from: askPlace('where it starts'),
   to: askPlace('where it ends'),
+};
+
+export const overlayQuestions = {
+  kind: askWhich({ meaning: 'kind of overlay', choices: ['screwed-planks', 'glued-planks', 'synthetic'] }),
+  thicknessMm: ask({
+    unit: 'mm',
+    meaning: 'thickness of the overlay',
+    description: 'Screws, caulk and the step that is left follow from it.',
+    range: { above: 0, upTo: 60 },
+  }),
+  then: askWhich({
+    meaning: 'what becomes of the overlay',
+    description: 'Laid again, replaced by paint, or left to others by the wish of the customer.',
+    choices: ['back', 'paint', 'not-included'],
+    otherwise: practice('paint', 'most decks that lose their planks are painted'),
+  }),
 };
 
 export const panelQuestions = {
@@ -99,6 +116,38 @@ export const panelQuestions = {
     meaning: 'surface of the deck',
     choices: ['smooth-paint', 'painted-nonskid', 'moulded-nonskid', 'planked'],
     otherwise: practice('painted-nonskid', 'the usual surface of an older deck'),
+  }),
+  overlay: askPart({
+    meaning: 'what lies on the deck',
+    description:
+      'What lies on the deck and must come off before the skin is cut; asked for where the surface is planked.',
+    of: overlayQuestions,
+    otherwise: 'unknown',
+  }),
+  outerSkinState: askWhich({
+    meaning: 'state of the outer skin',
+    description: 'Whether the outer skin is whole, or cracked or crazed.',
+    choices: ['whole', 'cracked'],
+    otherwise: 'unknown',
+  }),
+  lining: askWhich({
+    meaning: 'kind of lining below',
+    description: 'A bonded moulded liner is no way through.',
+    choices: liningKinds,
+    otherwise: 'unknown',
+  }),
+  workingHeightMm: ask({
+    unit: 'mm',
+    meaning: 'height clear for a person to work overhead',
+    range: { from: 0, upTo: 5000 },
+    otherwise: 'unknown',
+  }),
+  coreEndsMm: ask({
+    unit: 'mm',
+    meaning: 'where the core ends before the edge of the deck',
+    description: 'From the edge inwards; 0 where the core runs right out.',
+    range: { from: 0, upTo: 500 },
+    otherwise: 'unknown',
   }),
 };
 

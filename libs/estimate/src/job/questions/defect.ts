@@ -17,6 +17,7 @@ import {
   type Place,
   type Survey,
 } from '#lib/extent';
+import { leakCauses } from '#lib/methods';
 import { askPlace, outlineFaults } from './deck.js';
 
 export const zoneQuestions = {
@@ -51,6 +52,44 @@ export const fittingQuestions = {
   }),
   baseMm: ask({ ...fittingBaseAsked, otherwise: 'unknown' }),
   isLeaking: askWhether({ meaning: 'whether it leaks', otherwise: 'unknown' }),
+  wetReachMm: ask({
+    unit: 'mm',
+    meaning: 'reach of wet core from a hole',
+    description: 'From the side of a hole to the first dry, clean core, as far as somebody dug.',
+    range: { from: 0, upTo: 500 },
+    otherwise: 'unknown',
+  }),
+  boltMm: ask({
+    unit: 'mm',
+    meaning: 'size of its bolts',
+    range: { above: 0, upTo: 40 },
+    otherwise: 'unknown',
+  }),
+  boltLengthMm: ask({
+    unit: 'mm',
+    meaning: 'length of its bolts',
+    range: { above: 0, upTo: 400 },
+    otherwise: 'unknown',
+  }),
+  plateMm: ask({
+    unit: 'mm',
+    meaning: 'side of its backing plate',
+    description: 'Side of its backing plate; not smaller than the base.',
+    range: { above: 0, upTo: 3000 },
+    otherwise: 'unknown',
+  }),
+  plateThicknessMm: ask({
+    unit: 'mm',
+    meaning: 'thickness of its backing plate',
+    range: { above: 0, upTo: 60 },
+    otherwise: 'unknown',
+  }),
+  insertMm: ask({
+    unit: 'mm',
+    meaning: 'side of the solid that goes under it',
+    range: { above: 0, upTo: 3000 },
+    otherwise: 'unknown',
+  }),
 };
 
 export const causeQuestions = {
@@ -62,6 +101,12 @@ export const causeQuestions = {
     meaning: 'class of the cause',
     description: 'What the insurer will ask: sudden, already there, or upkeep.',
     choices: ['sudden', 'pre-existing', 'maintenance'],
+    otherwise: 'unknown',
+  }),
+  leak: askWhich({
+    meaning: 'where the water came in',
+    description: 'Where the water came in; its remedy becomes part of the plan.',
+    choices: leakCauses,
     otherwise: 'unknown',
   }),
   note: askText({ meaning: 'note on the cause', atMost: 2000, otherwise: 'unknown' }),

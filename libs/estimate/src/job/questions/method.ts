@@ -1,12 +1,20 @@
 import { ask, askCode, askWhich, practice, type Answers, type Default } from '#lib/asking';
 import { openingMethodQuestions, skinMethodAsked, taperRatioAsked } from '#lib/extent';
 import { usualTaper } from '#lib/laminate';
+import { rungCodes } from '#lib/methods';
 import { innerSkinQuestions, outerSkinQuestions, panelQuestions } from './deck.js';
 import { zones } from './defect.js';
 
 const { access, cutMarginMm, flangeMm } = openingMethodQuestions;
 
 export const methodQuestions = {
+  rung: askWhich({
+    meaning: 'rung of the ladder of methods',
+    description:
+      'A rung of the ladder by name; without one the recommended rung is planned. One that does not fit is answered with the reason.',
+    choices: rungCodes,
+    otherwise: 'unknown',
+  }),
   skin: askWhich({ ...skinMethodAsked, otherwise: skinMethod }),
   access,
   press: askWhich({

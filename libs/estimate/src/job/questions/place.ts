@@ -49,6 +49,18 @@ export const conditionQuestions = {
     otherwise: practice(0, 'most decks are repaired at sea level'),
   }),
   isAfloat: askWhether({ meaning: 'whether the boat is afloat', otherwise: 'unknown' }),
+  daysAvailable: ask({
+    unit: 'd',
+    meaning: 'days until the deck must be closed',
+    description: 'Drying in place goes by it.',
+    range: { from: 0, upTo: 1000 },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  isFreezeExpected: askWhether({
+    meaning: 'whether frost is due before the core could be dry',
+    otherwise: 'unknown',
+  }),
   forecast,
   warmth,
 };

@@ -1,0 +1,113 @@
+import type { HardwareCard, RungSection } from '#lib/estimate';
+import {
+  flow,
+  list,
+  paragraph,
+  row,
+  table,
+  narrow,
+  numeric,
+  wide,
+  type Block,
+  type Section,
+  type Table,
+} from './document.js';
+import type { ReportRequest } from './request.js';
+import { lengthText, upTo } from '../reader.js';
+import { moneyText } from './said.js';
+
+/** Every way to mend the deck with the reason that decides, the hardware that comes off, and the leak. */
+export function methodSection(request: ReportRequest): Section {
+  const {
+    estimate: { methods, leak, leftOut, hardware },
+    reader,
+  } = request;
+  const said = reader.words.methods;
+  const { planned, recommended, runnerUp, rungs } = methods;
+  const undone = rungs.find(({ rung }) => rung === planned.rung)?.leavesUndone ?? [];
+  return flow('methods', 1, reader.words.sections.methods, [
+    paragraph(said.planned(planned.title, planned.because)),
+    ...(planned.isNamedInRecord ? [paragraph(said.asNamed)] : []),
+    ...(planned.isNamedInRecord && recommended !== undefined && recommended.rung !== planned.rung
+      ? [paragraph(said.recommended(recommended.title, recommended.because))]
+      : []),
+    ...(runnerUp === undefined ? [] : [paragraph(said.runnerUp(runnerUp.title))]),
+    ladderTable(request),
+    paragraph(said.note),
+    ...(undone.length === 0 ? [] : [paragraph(`${said.undone}:`), list(undone)]),
+    ...hardwareBlocks(request, hardware),
+    paragraph(`${reader.words.sections.leak}: ${leak.title}. ${leak.text}`),
+    ...(leftOut.length === 0
+      ? []
+      : [paragraph(`${said.leftOut}: ${[...new Set(leftOut.map(({ because }) => because))].join('; ')}.`)]),
+  ]);
+}
+
+function ladderTable({ estimate: { methods }, reader }: ReportRequest): Table {
+  const said = reader.words.methods;
+  return table(
+    reader.words.sections.methods,
+    [
+      wide(said.method, 2),
+      narrow(said.verdict),
+      wide(said.reason, 4),
+      numeric(said.hours),
+      numeric(said.days),
+      numeric(said.price),
+    ],
+    methods.rungs.map((rung) =>
+      row(
+        rung.title,
+        said.verdicts[rung.verdict],
+        rung.deciding.text,
+        spanText(rung.labourH, (value) => upTo(reader, value, value < 10 ? 1 : 0)),
+        spanText(rung.calendarDays, (value) => upTo(reader, value, 0)),
+        priceText(rung, reader),
+      ),
+    ),
+  );
+}
+
+const spanText = (range: RungSection['labourH'], say: (value: number) => string): string =>
+  range === undefined ? '–' : `${say(range.p10)} – ${say(range.p90)}`;
+
+const priceText = ({ priceRange }: RungSection, reader: ReportRequest['reader']): string =>
+  priceRange === undefined
+    ? '–'
+    : `${moneyText(reader, priceRange.p10)} – ${moneyText(reader, priceRange.p90)}`;
+
+function hardwareBlocks({ reader }: ReportRequest, hardware: readonly HardwareCard[]): readonly Block[] {
+  if (hardware.length === 0) return [];
+  const said = reader.words.methods;
+  const length = (valueMm: number): string => lengthText(reader, valueMm, 1);
+  return [
+    table(
+      reader.words.sections.hardware,
+      [
+        wide(said.fitting),
+        wide(said.fasteners),
+        wide(said.plug),
+        wide(said.insert, 2),
+        wide(said.plate, 2),
+        wide(said.sealant),
+        wide(said.tighten, 2),
+      ],
+      hardware.map((card) =>
+        row(
+          `${card.id} (${card.kind.replace('-', ' ')})`,
+          `${card.fasteners} × ${length(card.fastenerMm)} × ${length(card.fastenerLengthMm)}`,
+          `${length(card.plugMm)}, ${upTo(reader, card.plugMl, 0)} ml`,
+          card.insert === undefined ? '–' : `${length(card.insert.sideMm)}, ${card.insert.material}`,
+          card.plate === undefined
+            ? '–'
+            : `${length(card.plate.lengthMm)} × ${length(card.plate.widthMm)} × ${length(card.plate.thicknessMm)}, ${card.plate.rule}`,
+          `${card.sealant.kind.replace('-', ' ')}, ${card.sealant.ml} ml`,
+          card.tightening,
+        ),
+      ),
+    ),
+    ...hardware.flatMap(({ id, referral, note }) =>
+      [referral, note].flatMap((text) => (text === undefined ? [] : [paragraph(`${id}: ${text}.`)])),
+    ),
+  ];
+}

@@ -1,0 +1,189 @@
+import { materialsOf } from '#lib/catalogue';
+import { cautionsFor } from '#lib/cautions';
+import { areaMm2 } from '#lib/geometry';
+import { isKnown } from '#lib/kernel';
+import { m2FromMm2, mm2 } from '#lib/units';
+import type { ClosedJob } from '../ladder/closed-job.js';
+import { netAreaMm2 } from '../ladder/deck-facts.js';
+import { linesSection, sectionsSection } from '../sections/lines-section.js';
+import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
+import { calendarSection } from '../stages/calendar-stage.js';
+import { figuresOf } from '../stages/labour-drivers.js';
+import { potsSection } from '../stages/process-stage.js';
+import { ofRecord, onceEach, rangeOf, recordAssumptions, stampOf } from './document.js';
+import type {
+  Caution,
+  EstimateWithWhy,
+  FittingScope,
+  LeftOutSection,
+  Scope,
+  Summary,
+} from './estimate-document.js';
+
+/** The document of a job that leaves the deck closed: what it has no use for is left out with the reason. */
+export function closedDocumentOf(work: ClosedJob, engineVersion: string): EstimateWithWhy {
+  const { job, ladder, cost, pricing, process, calendar } = work;
+  const { startDate } = job.answers.crew;
+  return {
+    estimate: {
+      title: job.record.title ?? 'Deck repair',
+      ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
+      summary: summaryOf(work),
+      methods: methodsSection(ladder, work.rungs),
+      scope: scopeOf(work),
+      leftOut: leftOut(work),
+      hardware: work.cards.map(hardwareCard),
+      leak: leakSection(job, ladder.chosen, work.cards.length > 0),
+      checks: [],
+      process: {
+        ...potsSection(job, process),
+        cure: [],
+        calendar: calendarSection(calendar, isKnown(startDate) ? startDate.value : undefined),
+      },
+      sections: sectionsSection(cost.rollUp),
+      lines: linesSection(cost.rollUp, pricing.needs),
+      totals: cost.totals,
+      cautions: cautionsOf(work),
+      assumptions: onceEach([
+        ...recordAssumptions(work),
+        ...ofRecord([...pricing.assumptions, ...figuresOf(work.plan.quantities).map(([, figure]) => figure)]),
+      ]),
+      limits: limitsOf(work),
+      provenance: stampOf(job, engineVersion),
+    },
+    derivations: {
+      ...Object.fromEntries(cost.rollUp.lines.map(({ code, why }) => [code, why])),
+      ...Object.fromEntries(
+        figuresOf(work.plan.quantities).map(([name, figure]) => [`quantity:${name}`, figure] as const),
+      ),
+    },
+  };
+}
+
+const leftOut = ({ ladder }: ClosedJob): readonly LeftOutSection[] => {
+  const because = `${ladder.chosen.method.title.toLowerCase()}: the deck stays closed`;
+  return [
+    { section: 'core', because: `${because}, so no core is cut` },
+    { section: 'laminate', because: `${because}, so no skin is laid` },
+    { section: 'panel', because: `${because}: its skins carry as they did` },
+    { section: 'bond-pressure', because: `${because}, so nothing is bedded that would have to be pressed` },
+  ];
+};
+
+function summaryOf({ process, labour, cost, calendar }: ClosedJob): Summary {
+  return {
+    openedAreaM2: 0,
+    cutLengthM: 0,
+    coreSheets: 0,
+    mixedResinL: process.batches.demand.totals.totalL,
+    labourLikelyH: labour.likelyH.value,
+    labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH),
+    workingDays: calendar.workingDays,
+    calendarDays: calendar.calendarDays,
+    total: cost.totals.total,
+    totalRange: cost.totals.range,
+    verdict: 'nothing-to-check',
+  };
+}
+
+function scopeOf({ job, ladder, cards }: ClosedJob): Scope {
+  const { panel } = job.record;
+  const zones = ladder.extent?.zones ?? [];
+  const dug = ladder.combination.reduce((sum, { place }) => sum + place.badAreaM2, 0);
+  return {
+    panel: {
+      name: panel.name ?? 'Panel',
+      outline: panel.outline,
+      holes: panel.holes ?? [],
+      areaM2: m2FromMm2(mm2(netAreaMm2(panel))),
+    },
+    evidence: ladder.extent?.grade ?? job.answers.evidence.value,
+    damagedAreaM2: ladder.extent?.damagedAreaM2 ?? { p10: dug, p50: dug, p90: dug },
+    zones: zones.map(({ id, outline, condition }) => ({
+      id,
+      outline,
+      condition,
+      areaM2: m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }]))),
+    })),
+    contours: ladder.extent?.contours ?? [],
+    openings: [],
+    openedAreaM2: 0,
+    retainedAreaM2: m2FromMm2(mm2(netAreaMm2(panel))),
+    undercutAreaM2: 0,
+    cutLengthM: 0,
+    taperBandM2: 0,
+    fittings: (job.record.fittings ?? []).flatMap(({ id, kind, at }): readonly FittingScope[] => {
+      const card = cards.find((one) => one.id === id);
+      return card === undefined
+        ? []
+        : [
+            {
+              id,
+              kind,
+              at,
+              holes: card.fasteners,
+              where: 'near',
+              work: ['remove', 'pot', 'refit'],
+              isHighlyLoaded: card.referral !== undefined,
+            },
+          ];
+    }),
+    findings: ladder.extent?.findings ?? [],
+    method: [{ choice: 'Method', value: ladder.chosen.method.title, reason: ladder.chosen.deciding.text }],
+    included: [
+      ...ladder.chosen.method.stages,
+      ...(cards.length === 0
+        ? []
+        : [`fittings off, bedded and bolted: ${cards.map(({ id }) => id).join(', ')}`]),
+    ],
+    excluded: [
+      ...ladder.chosen.leavesUndone,
+      'lift-out, lay days and cover: none is needed for this',
+      'lining below, beyond what is unscrewed to reach the nuts',
+    ],
+  };
+}
+
+function cautionsOf({ job, process, labour, plan, cards, ladder }: ClosedJob): readonly Caution[] {
+  const { record, catalogue } = job;
+  return cautionsFor({
+    flags: labour.flags,
+    resin: job.resin,
+    hardener: process.batches.resin.hardener,
+    fillers: materialsOf(catalogue, 'filler').filter(({ code }) =>
+      process.batches.demand.totals.fillers.some(({ filler }) => filler === code),
+    ),
+    usesSolvent: true,
+    injectedAreaM2: plan.quantities.injectedM2.value,
+    surface: job.answers.panel.surface.value,
+    ...(record.craft?.yearBuilt === undefined ? {} : { yearBuilt: record.craft.yearBuilt }),
+    ...(record.panel.under === undefined ? {} : { under: record.panel.under }),
+    isUnderKnown: record.panel.under !== undefined,
+    fittings: cards.map(({ id, kind, fasteners, referral }) => ({
+      id,
+      kind,
+      isHighlyLoaded: referral !== undefined,
+      isThroughBolted: fasteners > 0,
+    })),
+    temperatureC: job.answers.conditions.temperatureC.value,
+    relativeHumidityPercent: job.answers.conditions.relativeHumidityPercent.value,
+    evidence: ladder.extent?.grade ?? 'mapped-with-plugs',
+    plugs: record.survey?.readings.filter(({ kind }) => kind === 'plug').length ?? 0,
+    ...(record.cause === undefined ? {} : { cause: record.cause.cause }),
+    innerSkinHasHoles: cards.length > 0,
+    largestPotG: Math.max(0, ...process.batches.batches.map(({ mixedG }) => mixedG)),
+    batchFindings: process.batches.findings.map(({ code }) => code),
+  });
+}
+
+const limitsOf = ({ pricing, ladder }: ClosedJob): readonly string[] => {
+  const unpriced = pricing.needs.filter(({ id }) => pricing.missing.includes(id)).map(({ title }) => title);
+  return [
+    'The core was seen at its holes and plugs only: what lies between them is judged.',
+    ...ladder.chosen.conditions.map(({ text }) => `Condition: ${text}.`),
+    ...(unpriced.length === 0
+      ? []
+      : [`Not in the price list, and so not in the total: ${unpriced.join(', ')}.`]),
+    'Local rules and licensed or qualified people decide; this document plans and prices, it approves nothing.',
+  ];
+};

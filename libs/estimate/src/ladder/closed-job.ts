@@ -1,0 +1,29 @@
+import { mapValue, type Outcome } from '#lib/kernel';
+import type { FittingCard } from '#lib/methods';
+import type { Job } from '../job/job.js';
+import { CALENDARS } from '../stages/calendar-stage.js';
+import { closedCards, closedPlan } from './closed-plan.js';
+import type { LadderWork } from './method-ladder.js';
+import { growthOfAPlug, pricedLadder, type PricedRung } from './priced-ladder.js';
+import { workRung, type RungPlan, type RungWork } from './rung-work.js';
+
+/** A job that leaves the deck closed: fittings, holes, gaps and strips, without core sheets, laminate or panel check. */
+export interface ClosedJob extends RungWork {
+  readonly job: Job;
+  readonly ladder: LadderWork;
+  readonly plan: RungPlan;
+  readonly cards: readonly FittingCard[];
+  readonly rungs: readonly PricedRung[];
+}
+
+export const workOutClosed = (job: Job, ladder: LadderWork): Outcome<ClosedJob> => {
+  const plan = closedPlan(job, ladder.combination);
+  return mapValue(workRung(plan, ladder.extent ?? growthOfAPlug, CALENDARS), (work) => ({
+    ...work,
+    job,
+    ladder,
+    plan,
+    cards: closedCards(job, ladder.combination).all,
+    rungs: pricedLadder(job, ladder, work),
+  }));
+};

@@ -1,0 +1,279 @@
+import { findMaterial } from '#lib/catalogue';
+import { liftsFor, type FittingCard, type PlaceChoice, type RungCode } from '#lib/methods';
+import { assumed, derived, productOf, type Figure } from '#lib/provenance';
+import type { ResinStepRequest } from '#lib/resin';
+import { fraction, m, m2 } from '#lib/units';
+import type { OperationFlags } from '#lib/work';
+import type { Job } from '../job/job.js';
+import {
+  circumstancesOf,
+  coatsAndCycles,
+  largeKinds,
+  noArea,
+  noLength,
+  none,
+  type Besides,
+  type JobQuantities,
+} from '../stages/labour-drivers.js';
+import type { PlyWork } from '../stages/laminate-stage.js';
+import { cardsFor } from './hardware.js';
+import type { RungPlan } from './rung-work.js';
+
+/** Rungs that leave the deck closed: what each place takes, and a set-up that is counted once. */
+export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan {
+  const cards = closedCards(job, places);
+  const plies = tapesFor(job, places);
+  return {
+    job,
+    quantities: closedQuantities(places, cards),
+    flags: closedFlags(job, places),
+    steps: stepsFor(job, places, { cards, plies }),
+    core: { sheets: [] },
+    laminate: { plies, plyCount: plies.length, largestPlyM2: plies.at(0)?.areaM2 ?? noArea },
+    fittingCount: cards.all.length,
+  };
+}
+
+export interface ClosedCards {
+  readonly all: readonly FittingCard[];
+  /** Those whose holes are dug out and potted. */
+  readonly potted: readonly FittingCard[];
+}
+
+export function closedCards(job: Job, places: readonly PlaceChoice[]): ClosedCards {
+  const idsAt = (chosen: readonly PlaceChoice[]): readonly string[] =>
+    chosen.flatMap(({ place }) => place.fittings.map(({ id }) => id));
+  return {
+    all: cardsFor(job, idsAt(places)),
+    potted: cardsFor(job, idsAt(taking(places, 'ream-and-pot'))),
+  };
+}
+
+/** Places that take one rung. */
+const taking = (places: readonly PlaceChoice[], code: RungCode): readonly PlaceChoice[] =>
+  places.filter(({ rung }) => rung.method.code === code);
+
+const counted = (meaning: string, count: number): Figure<'1'> =>
+  derived('1', fraction(count), meaning, {
+    formula: 'scope.count',
+    title: 'Counted from places and fittings',
+    symbol: 'n',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
+
+const area = (meaning: string, valueM2: number): Figure<'m2'> =>
+  derived('m2', m2(valueM2), meaning, {
+    formula: 'geometry.area',
+    title: 'Area of the places',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
+
+const length = (meaning: string, valueM: number): Figure<'m'> =>
+  derived('m', m(valueM), meaning, {
+    formula: 'geometry.length',
+    title: 'Length along the edge',
+    symbol: 'L',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
+
+function closedQuantities(places: readonly PlaceChoice[], { all, potted }: ClosedCards): JobQuantities {
+  const isLarge = ({ kind }: FittingCard): boolean => largeKinds.includes(kind);
+  const holesOf = (cards: readonly FittingCard[]): number =>
+    cards.reduce((sum, { fasteners }) => sum + fasteners, 0);
+  const injected = area('area injected under', areaM2Of(taking(places, 'inject')));
+  return {
+    openedM2: noArea,
+    cutM: noLength,
+    taperM: noLength,
+    laminateM2: noArea,
+    extraPlyM2: noArea,
+    fairedM2: noArea,
+    liningM2: noArea,
+    ...coatsAndCycles(),
+    finishM2: noArea,
+    nonskidM2: noArea,
+    injectedM2: injected,
+    injectionHoles: gridHoles(injected, INJECTION_PER_M2, 'injection holes'),
+    holes: counted('holes to dig out and pot', holesOf(potted)),
+    smallFittings: counted('four-bolt fittings off and on', all.filter((card) => !isLarge(card)).length),
+    largeFittings: counted('large fittings off and on', all.filter(isLarge).length),
+    inserts: none,
+    plates: none,
+    besides: closedBesides(places, holesOf(all)),
+  };
+}
+
+const areaM2Of = (places: readonly PlaceChoice[]): number =>
+  places.reduce((sum, { place }) => sum + place.badAreaM2, 0);
+const stripM = (places: readonly PlaceChoice[]): number =>
+  taking(places, 'edge-rout-and-fill').reduce((sum, { place }) => sum + place.longMm / MM_PER_M, 0);
+const MM_PER_M = 1000;
+
+/** One hole to each square of 6 in; to dry, one to each square of 4 in. Source: [TRADE-INJECTION], [FROM-MEMORY]. */
+const INJECTION_PER_M2 = 43;
+const DRYING_PER_M2 = 97;
+const LEAST_HOLES = 4;
+
+function gridHoles(under: Figure<'m2'>, perM2: number, meaning: string): Figure<'1'> {
+  if (under.value === 0) return none;
+  const density = assumed<string>('1/m2', fraction(perM2), `${meaning} in a square metre`, {
+    at: '/method',
+    because: 'a square grid; four holes at the least, so that one shows where another has run',
+    cite: { source: 'TRADE-INJECTION' },
+    low: 24,
+    high: 172,
+  });
+  const holes = productOf<string>('1', meaning, { area: under, perM2: density });
+  return derived('1', fraction(Math.max(LEAST_HOLES, Math.ceil(holes.value))), meaning, {
+    formula: 'scope.count',
+    title: 'Holes of the grid, four at least',
+    symbol: 'n',
+    cite: { source: 'TRADE-INJECTION' },
+    inputs: { holes },
+  });
+}
+
+/** Two readings a week for three weeks, and one more to see two alike. Source: [FROM-MEMORY]. */
+const READINGS = 7;
+
+function closedBesides(places: readonly PlaceChoice[], beddedHoles: number): Besides {
+  const dried = area('area dried in place', areaM2Of(taking(places, 'dry-in-place')));
+  const strips = stripM(places);
+  return {
+    ...(beddedHoles === 0 ? {} : { 'bedded-hole': counted('holes to bed anew', beddedHoles) }),
+    ...(dried.value === 0
+      ? {}
+      : {
+          'dry-hole': gridHoles(dried, DRYING_PER_M2, 'drying holes'),
+          'dry-set-up': counted('drying set-up', 1),
+          'dry-reading': counted('rounds of readings', READINGS),
+        }),
+    ...(strips === 0 ? {} : { 'strip-m': length('strip at the edge', strips) }),
+  };
+}
+
+function closedFlags(job: Job, places: readonly PlaceChoice[]): OperationFlags {
+  return {
+    ...circumstancesOf(job),
+    skin: taking(places, 'inject').length > 0 ? 'inject' : 'closed',
+    condition: taking(places, 'inject').length === places.length ? 'dry-debonded' : 'wet-bonded',
+    props: 'not-needed',
+    panel: 'usual',
+    access: 'from-above',
+    finish: 'none',
+    nonskid: 'no',
+  };
+}
+
+interface StepContext {
+  readonly cards: ClosedCards;
+  readonly plies: readonly PlyWork[];
+}
+
+const BARE_EDGE_MM = 2;
+const DRILL_MM = 3.2;
+
+function stepsFor(
+  { answers }: Job,
+  places: readonly PlaceChoice[],
+  { cards, plies }: StepContext,
+): readonly ResinStepRequest[] {
+  const depthMm = answers.core.thicknessMm.value;
+  const injectedM2 = areaM2Of(taking(places, 'inject'));
+  const driedM2 = areaM2Of(taking(places, 'dry-in-place'));
+  const bedded = cards.all.filter(({ id }) => !cards.potted.some((one) => one.id === id));
+  return [
+    ...cards.potted.map(({ id, fasteners, plugMm }): ResinStepRequest => ({
+      step: 'potting',
+      title: `Pot the holes of ${id}`,
+      holes: fasteners,
+      diameterMm: plugMm,
+      depthMm,
+    })),
+    ...bedded.map(({ id, fasteners, fastenerMm }): ResinStepRequest => ({
+      step: 'potting',
+      title: `Wet the bare core in the holes of ${id}`,
+      holes: fasteners,
+      diameterMm: fastenerMm + BARE_EDGE_MM,
+      depthMm,
+    })),
+    ...(injectedM2 === 0 ? [] : injectionSteps(injectedM2, answers.outerSkin.thicknessMm.value)),
+    ...(driedM2 === 0
+      ? []
+      : [
+          {
+            step: 'potting' as const,
+            title: 'Plug the drying holes',
+            holes: Math.ceil(driedM2 * DRYING_PER_M2),
+            diameterMm: DRILL_MM,
+            depthMm: depthMm + answers.outerSkin.thicknessMm.value,
+          },
+        ]),
+    ...stripSteps(places, depthMm, plies),
+  ];
+}
+
+/** A quarter of an inch. */
+const INJECTION_HOLE_MM = 6.35;
+
+const injectionSteps = (areaM2: number, skinMm: number): readonly ResinStepRequest[] => [
+  { step: 'inject', areaM2 },
+  {
+    step: 'potting',
+    title: 'Fill the injection holes',
+    holes: Math.max(LEAST_HOLES, Math.ceil(areaM2 * INJECTION_PER_M2)),
+    diameterMm: INJECTION_HOLE_MM,
+    depthMm: skinMm,
+  },
+];
+
+const stripSteps = (
+  places: readonly PlaceChoice[],
+  coreMm: number,
+  plies: readonly PlyWork[],
+): readonly ResinStepRequest[] => {
+  const strips = taking(places, 'edge-rout-and-fill');
+  return [
+    ...strips.map(({ place }): ResinStepRequest => ({
+      step: 'undercut',
+      title: `Fill the strip ${place.id} in ${liftsFor((place.narrowMm * coreMm) / MM_PER_M)} lifts`,
+      lengthM: place.longMm / MM_PER_M,
+      widthMm: place.narrowMm,
+      heightMm: coreMm,
+    })),
+    ...(plies.length === 0
+      ? []
+      : [
+          {
+            step: 'closing-plies' as const,
+            plies: plies.map(({ label, areaM2, fabric, fibreMassFraction }) => ({
+              label,
+              areaM2: areaM2.value,
+              arealMassGPerM2: fabric.arealMassGPerM2.value,
+              fibreMassFraction,
+            })),
+          },
+        ]),
+  ];
+};
+
+/** Two tapes over the slot of a strip, 100 and 150 mm wide. Source: [METHODS-EDGES]. */
+function tapesFor(job: Job, places: readonly PlaceChoice[]): readonly PlyWork[] {
+  const lengthM = stripM(places);
+  const tape = findMaterial(job.catalogue, 'reinforcement', TAPE);
+  if (lengthM === 0 || tape === undefined) return [];
+  return tape.rollWidthsMm.map((widthMm, index) => ({
+    label: `T${index + 1}`,
+    fabric: tape,
+    areaM2: area(`tape ${widthMm} mm wide`, (lengthM * widthMm) / MM_PER_M),
+    rollLengthM: lengthM,
+    rollWidthMm: widthMm,
+    fibreMassFraction: tape.fibreMassFraction.value,
+  }));
+}
+
+const TAPE = 'reinforcement-tape-biaxial-600';

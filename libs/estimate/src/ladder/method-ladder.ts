@@ -1,0 +1,107 @@
+import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import {
+  combinationWith,
+  jobLadder,
+  rungNamed,
+  type JobLadder,
+  type JudgedRung,
+  type PlaceChoice,
+  type RungCode,
+} from '#lib/methods';
+import type { MethodChoice } from '../job/defect-record.js';
+import type { Job } from '../job/job.js';
+import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
+import { nothingFound } from '../stages/scope-stage.js';
+import { deckFactsOf } from './deck-facts.js';
+import { placesOf } from './places.js';
+
+/** Every way to mend this deck judged, and the one that is planned. */
+export interface LadderWork {
+  readonly ladder: JobLadder;
+  readonly chosen: JudgedRung;
+  /** Whether the record named the rung, or the ladder recommends it. */
+  readonly isNamed: boolean;
+  readonly combination: readonly PlaceChoice[];
+  /** Absent where nothing but fittings is looked after. */
+  readonly extent?: ExtentWork;
+}
+
+/** Judges the ladder and takes the rung that the record names, or the recommended one; an unfit one is refused with its reason. */
+export function ladderOf(job: Job): Outcome<LadderWork> {
+  const extent = extentOf(job);
+  const judged = judgedLadder(job, extent);
+  if (!judged.ok) return judged;
+  const { ladder } = judged.value;
+  const named = namedIn(job.record.method, ladder);
+  const chosen = named ?? ladder.recommended;
+  if (chosen === undefined) return refusal(...nothingFits(ladder));
+  if (chosen.verdict === 'unfit') return refusal(unfit(chosen, ladder, pointerTo(job.record.method)));
+  return success({
+    ladder,
+    chosen,
+    isNamed: named !== undefined,
+    combination: combinationWith(ladder, chosen.method.code),
+    ...(extent.ok ? { extent: extent.value } : {}),
+  });
+}
+
+/** The ladder alone, before anything is chosen: also where no rung is fit. */
+export function judgedLadder(
+  job: Job,
+  extent: Outcome<ExtentWork> = extentOf(job),
+): Outcome<{ readonly ladder: JobLadder }> {
+  const places = placesOf(job, extent.ok ? extent.value.zones : []);
+  const [first, ...others] = places;
+  if (first === undefined || (!extent.ok && (job.record.zones ?? []).length > 0))
+    return extent.ok ? refusal(nothingBad(job)) : extent;
+  return success({ ladder: jobLadder(deckFactsOf(job, places), [first, ...others]) });
+}
+
+/** Readings that show nothing, or a record without any. */
+const nothingBad = ({ record }: Job): Problem =>
+  record.survey === undefined
+    ? problem('nothing-to-repair', '/zones')
+    : problem('not-supported', '/survey/readings', { why: nothingFound });
+
+/** Whoever names access or skin has named a rung too. */
+function namedIn(method: MethodChoice | undefined, ladder: JobLadder): JudgedRung | undefined {
+  const code = codeNamed(method);
+  return code === undefined ? undefined : rungNamed(ladder.governing, code);
+}
+
+function codeNamed(method: MethodChoice | undefined): RungCode | undefined {
+  if (method?.rung !== undefined) return method.rung;
+  if (method?.access === 'from-below') return 'from-below';
+  if (method?.skin === 're-bed') return 'above-old-skin';
+  return method?.skin === 'relay' || method?.access === 'from-above' ? 'above-new-skin' : undefined;
+}
+
+const pointerTo = (method: MethodChoice | undefined): string =>
+  method?.rung !== undefined
+    ? '/method/rung'
+    : method?.access !== undefined
+      ? '/method/access'
+      : '/method/skin';
+
+function unfit({ method, deciding }: JudgedRung, { recommended }: JobLadder, at: string): Problem {
+  return problem('method-unfit', at, {
+    method: method.title,
+    reason: deciding.text,
+    instead:
+      recommended === undefined
+        ? 'no other rung fits either'
+        : `${recommended.method.title.toLowerCase()} (${recommended.method.code}) fits: ${recommended.deciding.text}`,
+    ...(deciding.value === undefined ? {} : { value: deciding.value }),
+    ...(deciding.limit === undefined ? {} : { limit: deciding.limit }),
+  });
+}
+
+/** Each rung with the one reason that decides; that is then the answer. */
+const nothingFits = ({ governing }: JobLadder): readonly Problem[] =>
+  governing.rungs.map(({ method, deciding }) =>
+    problem('no-method-fits', '', {
+      method: method.title,
+      reason: deciding.text,
+      wouldFit: deciding.wouldFit ?? 'nothing that is known',
+    }),
+  );

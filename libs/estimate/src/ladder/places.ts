@@ -1,0 +1,178 @@
+import { isHighlyLoaded, type Plug, type ZoneShape } from '#lib/extent';
+import {
+  areaMm2,
+  containsPoint,
+  distance,
+  distanceToRegion,
+  distanceToSegment,
+  edgesOf,
+  type Point,
+  type Region,
+} from '#lib/geometry';
+import type { CoreState, EdgeFacts, FittingFacts, PlaceFacts } from '#lib/methods';
+import { m2FromMm2, mm2 } from '#lib/units';
+import type { FittingRecord, SupportLine, ZoneCondition } from '../job/defect-record.js';
+import type { Job } from '../job/job.js';
+
+/** A fitting this near to bad core belongs to it. Source: [FROM-MEMORY] about a foot. */
+const FITTING_REACH_MM = 300;
+/** A plug this near to a fitting speaks for the core at its holes. Source: [FROM-MEMORY]. */
+const PLUG_REACH_MM = 150;
+
+/** Zones of bad core, and fittings away from them that leak or were found wet. */
+export function placesOf(job: Job, zones: readonly ZoneShape[]): readonly PlaceFacts[] {
+  const regions = zones.map(regionOfZone);
+  const apart = (job.record.fittings ?? []).filter(({ at }) =>
+    regions.every((region) => distanceToRegion(at, region) > FITTING_REACH_MM),
+  );
+  return [
+    ...zones.map((zone, index) => zonePlace(job, zone, regions[index])),
+    ...apart.flatMap((fitting) => fittingPlace(job, fitting)),
+  ];
+}
+
+const regionOfZone = ({ outline, holes = [] }: ZoneShape): Region => [{ outer: outline, holes }];
+
+const plugsOf = ({ record: { survey } }: Job): readonly Plug[] =>
+  (survey?.readings ?? []).flatMap((reading) => (reading.kind === 'plug' ? [reading] : []));
+
+function zonePlace(job: Job, zone: ZoneShape, region: Region): PlaceFacts {
+  const plugs = plugsOf(job).filter(({ at }) => containsPoint(region, at));
+  const drawn = job.record.zones?.find(({ id }) => id === zone.id)?.condition;
+  const fittings = (job.record.fittings ?? []).filter(
+    ({ at }) => distanceToRegion(at, region) <= FITTING_REACH_MM,
+  );
+  const { longMm, narrowMm } = widthsOf(zone.outline);
+  return {
+    id: zone.id,
+    kind: 'zone',
+    badAreaM2: m2FromMm2(mm2(areaMm2(region))),
+    longMm,
+    narrowMm,
+    core: stateOf(plugs, drawn),
+    moisturePercent: wettest(plugs),
+    isProvenByPlug: plugs.length > 0,
+    wetReachMm: 'unknown',
+    fittings: fittings.map((fitting) => factsFor(fitting, distanceToRegion(fitting.at, region) === 0)),
+    edge: edgeOf(job, zone.outline),
+  };
+}
+
+/** A fitting that leaks, was dug at, or has a bad plug beside it; others are none of this job. */
+function fittingPlace(job: Job, fitting: FittingRecord): readonly PlaceFacts[] {
+  const plugs = plugsOf(job).filter(
+    ({ at }) => distance(at, fitting.at) <= PLUG_REACH_MM + (fitting.baseMm ?? 0) / 2,
+  );
+  const isBad = plugs.some(({ condition }) => condition !== 'dry-sound');
+  if (fitting.isLeaking !== true && !isBad && fitting.wetReachMm === undefined) return [];
+  const state = stateOf(plugs, undefined);
+  return [
+    {
+      id: fitting.id,
+      kind: 'fitting',
+      badAreaM2: dugM2(fitting),
+      longMm: fitting.baseMm ?? 0,
+      narrowMm: fitting.baseMm ?? 0,
+      core: plugs.length > 0 ? state : fitting.wetReachMm === undefined ? 'unknown' : 'wet-bonded',
+      moisturePercent: wettest(plugs),
+      isProvenByPlug: plugs.length > 0,
+      wetReachMm: fitting.wetReachMm ?? 'unknown',
+      fittings: [factsFor(fitting, true)],
+      edge: 'none',
+    },
+  ];
+}
+
+/** Pockets round its holes, as far as somebody dug; none where nobody did. */
+function dugM2({ wetReachMm, holes = 4, holeDiameterMm = 6 }: FittingRecord): number {
+  if (wetReachMm === undefined || wetReachMm === 0) return 0;
+  const pocketMm2 = (Math.PI / 4) * (holeDiameterMm + 2 * wetReachMm) ** 2;
+  return m2FromMm2(mm2(holes * pocketMm2));
+}
+
+const factsFor = (
+  { id, kind, holes, isLeaking, baseMm }: FittingRecord,
+  isOnPlace: boolean,
+): FittingFacts => ({
+  id,
+  kind,
+  holes: holes ?? 'unknown',
+  isHighlyLoaded: isHighlyLoaded(kind),
+  isLeaking: isLeaking ?? 'unknown',
+  isOnPlace,
+  baseMm: baseMm ?? 'unknown',
+});
+
+const worstFirst: readonly CoreState[] = [
+  'wet-rotten',
+  'wet-bonded',
+  'dry-debonded',
+  'damp-sound',
+  'dry-sound',
+];
+const fromPlug: Readonly<Record<Plug['condition'], CoreState>> = {
+  'rotten': 'wet-rotten',
+  'wet-bonded': 'wet-bonded',
+  'debonded-dry': 'dry-debonded',
+  'damp-sound': 'damp-sound',
+  'dry-sound': 'dry-sound',
+};
+
+/** A plug is proof and goes before what was drawn; the worst of several decides. Undrawn, the commonest state is taken. */
+function stateOf(plugs: readonly Plug[], drawn: ZoneCondition | undefined): CoreState {
+  const found = plugs.map(({ condition }) => fromPlug[condition]);
+  return worstFirst.find((state) => found.includes(state)) ?? drawn ?? 'wet-rotten';
+}
+
+function wettest(plugs: readonly Plug[]): number | 'unknown' {
+  const values = plugs.flatMap(({ moisturePercent }) => moisturePercent ?? []);
+  return values.length === 0 ? 'unknown' : Math.max(...values);
+}
+
+/** Widths across the outline, over the directions of its own sides. */
+function widthsOf(outline: readonly Point[]): { readonly longMm: number; readonly narrowMm: number } {
+  const spans = edgesOf(outline).flatMap(([a, b]) => {
+    const lengthMm = distance(a, b);
+    if (lengthMm < 1) return [];
+    const across: Point = [-(b[1] - a[1]) / lengthMm, (b[0] - a[0]) / lengthMm];
+    const along: Point = [(b[0] - a[0]) / lengthMm, (b[1] - a[1]) / lengthMm];
+    return [{ across: spanAlong(outline, across), along: spanAlong(outline, along) }];
+  });
+  return {
+    longMm: Math.max(0, ...spans.map(({ along }) => along)),
+    narrowMm: Math.min(...spans.map(({ across }) => across)),
+  };
+}
+
+function spanAlong(outline: readonly Point[], [x, y]: Point): number {
+  const values = outline.map((point) => point[0] * x + point[1] * y);
+  return Math.max(...values) - Math.min(...values);
+}
+
+/** The nearest edge of the panel under whose flange this core runs. */
+function edgeOf({ record: { panel }, answers }: Job, outline: readonly Point[]): EdgeFacts | 'none' {
+  const flangeMm = answers.method.flangeMm.value;
+  const edges = edgesOf(panel.outline).map(([a, b]): EdgeFacts => {
+    const away = outline.map((point) => distanceToSegment(point, a, b));
+    return {
+      kind: kindAt(panel.supports ?? [], a, b),
+      gapMm: Math.min(...away),
+      deepMm: Math.max(...away),
+      coreEndsMm: panel.coreEndsMm ?? 'unknown',
+      flangeMm,
+    };
+  });
+  const [nearest] = edges.filter(({ gapMm }) => gapMm < flangeMm).sort((a, b) => a.gapMm - b.gapMm);
+  return nearest ?? 'none';
+}
+
+const ON_EDGE_MM = 60;
+const edgeKinds: readonly string[] = ['toe-rail', 'hull-joint', 'coaming', 'hatch'];
+
+const kindAt = (supports: readonly SupportLine[], a: Point, b: Point): string =>
+  supports.find(
+    ({ kind, from, to }) =>
+      edgeKinds.includes(kind) &&
+      distanceToSegment(from, a, b) <= ON_EDGE_MM &&
+      distanceToSegment(to, a, b) <= ON_EDGE_MM,
+  )?.kind ?? 'other';

@@ -1,0 +1,64 @@
+import { andThen, detailOf, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { extentMultipliers } from '#lib/extent';
+import { combinationWith, type JudgedRung } from '#lib/methods';
+import type { Job } from '../job/job.js';
+import type { ExtentWork } from '../stages/extent-stage.js';
+import { closedPlan } from './closed-plan.js';
+import type { LadderWork } from './method-ladder.js';
+import { roughOpening } from './opening-plan.js';
+import { rungWorkOf, type RungPlan, type RungWork } from './rung-work.js';
+import { takingRung } from './taking-rung.js';
+
+/** One rung with what it would take; a refused one has none, and one that cannot be worked out says so. */
+export interface PricedRung {
+  readonly rung: JudgedRung;
+  readonly work?: Pick<RungWork, 'labour' | 'calendar' | 'cost'>;
+  readonly isRough: boolean;
+  readonly notWorkedOut?: string;
+}
+
+/** Runs enough for a comparison; the planned rung has its own. */
+const FEW_CALENDARS = 100;
+const FEW_SAMPLES = 1000;
+
+/** Every rung of the ladder that is not refused, worked out in the rough; the planned one is given as it was worked out. */
+export const pricedLadder = (
+  job: Job,
+  ladder: LadderWork,
+  planned: Pick<RungWork, 'labour' | 'calendar' | 'cost'>,
+): readonly PricedRung[] =>
+  ladder.ladder.governing.rungs.map((rung) => {
+    if (rung.method.code === ladder.chosen.method.code) return { rung, work: planned, isRough: false };
+    if (rung.verdict === 'unfit') return { rung, isRough: true };
+    const work = roughly(job, rung, ladder);
+    return work.ok
+      ? { rung, isRough: true, work: work.value }
+      : { rung, isRough: true, notWorkedOut: work.problems.map(detailOf).join(' ') };
+  });
+
+function roughly(job: Job, rung: JudgedRung, { ladder, extent }: LadderWork): Outcome<RungWork> {
+  const combination = combinationWith(ladder, rung.method.code);
+  const quick: Job = {
+    ...job,
+    record: { ...job.record, pricing: { ...job.record.pricing, samples: FEW_SAMPLES } },
+  };
+  return rungWorkOf(planFor(quick, rung, combination), extent ?? growthOfAPlug, FEW_CALENDARS);
+}
+
+function planFor(job: Job, rung: JudgedRung, combination: LadderWork['combination']): Outcome<RungPlan> {
+  if (rung.method.reach !== 'opening') return success(closedPlan(job, combination));
+  const opened = combination.flatMap(({ place, rung: own }) =>
+    own.method.reach === 'opening' ? [place] : [],
+  );
+  return andThen(
+    opened.length === 0
+      ? refusal(problem('not-supported', '/zones', { why: 'no place is opened by this rung' }))
+      : success(opened),
+    (places) => roughOpening(takingRung(job, rung), rung, places),
+  );
+}
+
+/** Where only plugs beside fittings speak: as well known as plugs make it. */
+export const growthOfAPlug: Pick<ExtentWork, 'growth'> = {
+  growth: extentMultipliers['mapped-with-plugs'],
+};

@@ -1,0 +1,108 @@
+import { leakAnswer, type FittingCard, type JudgedRung, type Reason } from '#lib/methods';
+import type {
+  HardwareCard,
+  LeakSection,
+  MethodsSection,
+  Range,
+  RungNamed,
+  RungReason,
+  RungSection,
+} from '../document/estimate-document.js';
+import type { Job } from '../job/job.js';
+import type { LadderWork } from '../ladder/method-ladder.js';
+import type { PricedRung } from '../ladder/priced-ladder.js';
+
+/** The ladder as a reader sees it: every rung with its reason, what it takes, and what is planned. */
+export function methodsSection(work: LadderWork, rungs: readonly PricedRung[]): MethodsSection {
+  const { recommended, runnerUp } = work.ladder;
+  return {
+    ...(recommended === undefined ? {} : { recommended: named(recommended) }),
+    ...(runnerUp === undefined ? {} : { runnerUp: named(runnerUp) }),
+    planned: { ...named(work.chosen), isNamedInRecord: work.isNamed },
+    rungs: rungs.map(rungSection),
+    places: work.combination.map(({ place, rung }) => ({
+      place: place.id,
+      badAreaM2: place.badAreaM2,
+      ...named(rung),
+    })),
+  };
+}
+
+const named = ({ method, deciding }: JudgedRung): RungNamed => ({
+  rung: method.code,
+  title: method.title,
+  because: deciding.text,
+});
+
+export function rungSection({ rung, work, isRough, notWorkedOut }: PricedRung): RungSection {
+  const { method, verdict, deciding, conditions, leavesUndone } = rung;
+  return {
+    rung: method.code,
+    title: method.title,
+    verdict,
+    deciding: reasonOf(deciding),
+    conditions: conditions.map(reasonOf),
+    leavesUndone,
+    stages: method.stages,
+    isRough,
+    ...(notWorkedOut === undefined ? {} : { notWorkedOut }),
+    ...(work === undefined
+      ? {}
+      : {
+          labourH: { p10: work.labour.lowH, p50: work.labour.likelyH.value, p90: work.labour.highH },
+          workingDays: work.calendar.workingDays,
+          calendarDays: work.calendar.calendarDays,
+          priceRange: work.cost.totals.range,
+        }),
+  };
+}
+
+const reasonOf = ({ code, text, value, limit, unit, cite, wouldFit }: Reason): RungReason => ({
+  code,
+  text,
+  ...(value === undefined ? {} : { value }),
+  ...(limit === undefined ? {} : { limit }),
+  ...(unit === undefined ? {} : { unit }),
+  source: cite.source,
+  ...(wouldFit === undefined ? {} : { wouldFit }),
+});
+
+const range = ({ low, likely, high }: FittingCard['offH']): Range => ({ p10: low, p50: likely, p90: high });
+
+export const hardwareCard = (card: FittingCard): HardwareCard => ({
+  id: card.id,
+  kind: card.kind,
+  fasteners: card.fasteners,
+  fastenerMm: card.fastenerMm,
+  fastenerLengthMm: card.fastenerLengthMm,
+  plugMm: card.plugMm,
+  plugMl: card.plugMl,
+  pours: card.pours,
+  baseMm: card.baseMm,
+  ...(card.insert === undefined ? {} : { insert: card.insert }),
+  ...(card.plate === undefined ? {} : { plate: card.plate }),
+  sealant: card.sealant,
+  tightening: card.tightening,
+  offH: range(card.offH),
+  onH: range(card.onH),
+  needsSecondPerson: card.needsSecondPerson,
+  ...(card.referral === undefined ? {} : { referral: card.referral }),
+  ...(card.note === undefined ? {} : { note: card.note }),
+  assumed: card.assumed,
+  source: card.cite.source,
+});
+
+/** A record that names a leaking fitting has named the cause. */
+export function leakSection({ record }: Job, { method }: JudgedRung, bedsFittings: boolean): LeakSection {
+  const cause =
+    record.cause?.leak ??
+    (record.cause?.cause === 'leaking-fitting' ||
+    record.fittings?.some(({ isLeaking }) => isLeaking === true) === true
+      ? 'fittings'
+      : 'not-known');
+  return leakAnswer(cause, {
+    bedsFittings,
+    takesOverlayOff: record.panel.overlay !== undefined && record.panel.overlay.then !== 'not-included',
+    railOff: method.edgeWork === 'rail',
+  });
+}

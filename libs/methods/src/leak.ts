@@ -1,0 +1,119 @@
+import type { Cite } from '#lib/provenance';
+import { commonPractice, fromMemory } from './cites.js';
+import { inPrint } from './tests.js';
+
+export const leakCauses = [
+  'fittings',
+  'hull-deck-joint',
+  'hatch',
+  'overlay-screws',
+  'chainplate',
+  'crack',
+  'not-known',
+] as const;
+export type LeakCause = (typeof leakCauses)[number];
+
+/** How a cause is stopped, and how one finds out that it stays stopped. */
+export interface LeakRemedy {
+  readonly cause: LeakCause;
+  readonly title: string;
+  /** What the plan does about it. */
+  readonly remedy: string;
+  /** Re-inspection: what is measured, when, and the value that passes. */
+  readonly verify: string;
+  /** The remedy is part of the plan as soon as its fittings are. */
+  readonly isInPlan: (facts: {
+    readonly bedsFittings: boolean;
+    readonly takesOverlayOff: boolean;
+    readonly railOff: boolean;
+  }) => boolean;
+  readonly cite: Cite;
+}
+
+const within =
+  'the meter within 2 points of the dry reference at the same marks, three months afloat or after ten hours of hosing';
+
+export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
+  'fittings': {
+    cause: 'fittings',
+    title: 'Fittings through the deck',
+    remedy: 'every fitting within 300 mm off, its holes potted, bedded anew',
+    verify: within,
+    isInPlan: ({ bedsFittings }) => bedsFittings,
+    cite: inPrint,
+  },
+  'hull-deck-joint': {
+    cause: 'hull-deck-joint',
+    title: 'Joint of hull and deck',
+    remedy: 'rail off, joint cleaned and rebuilt, or glassed over with two tapes of 100 and 150 mm',
+    verify: within,
+    isInPlan: ({ railOff }) => railOff,
+    cite: inPrint,
+  },
+  'hatch': {
+    cause: 'hatch',
+    title: 'Hatch or window',
+    remedy: 'frame off, core edge dug back 12 mm or more and sealed, frame bedded in a sealant that flexes',
+    verify: 'ten minutes of hosing from below upwards, no drop inside',
+    isInPlan: ({ bedsFittings }) => bedsFittings,
+    cite: inPrint,
+  },
+  'overlay-screws': {
+    cause: 'overlay-screws',
+    title: 'Screws of the overlay',
+    remedy: 'overlay off, every screw hole reamed and filled twice',
+    verify: within,
+    isInPlan: ({ takesOverlayOff }) => takesOverlayOff,
+    cite: inPrint,
+  },
+  'chainplate': {
+    cause: 'chainplate',
+    title: 'Chainplate slot',
+    remedy: 'cover off, block under it filled solid, slot cut anew, sealed with what flexes',
+    verify: 'dry below the slot after a day of sailing to windward; sealant renewed within five years',
+    isInPlan: ({ bedsFittings }) => bedsFittings,
+    cite: inPrint,
+  },
+  'crack': {
+    cause: 'crack',
+    title: 'Crack in the skin',
+    remedy: 'crack ground out 12:1 and laminated; its cause, a hard spot or a weak panel, looked for',
+    verify: 'no new crack after a season under the same load',
+    isInPlan: () => false,
+    cite: commonPractice,
+  },
+  'not-known': {
+    cause: 'not-known',
+    title: 'Not known',
+    remedy:
+      'hose the deck in sections from the lowest up before it is closed; bed every fitting within 300 mm anew',
+    verify: within,
+    isInPlan: () => false,
+    cite: fromMemory,
+  },
+};
+
+/** What the plan does about the leak, in a sentence that a report can carry. */
+export interface LeakAnswer {
+  readonly cause: LeakCause;
+  readonly title: string;
+  readonly remedy: string;
+  readonly verify: string;
+  readonly isRemedied: boolean;
+  readonly text: string;
+}
+
+export function leakAnswer(cause: LeakCause, facts: Parameters<LeakRemedy['isInPlan']>[0]): LeakAnswer {
+  const { title, remedy, verify, isInPlan } = leakRemedies[cause];
+  const isRemedied = isInPlan(facts);
+  return {
+    cause,
+    title,
+    remedy,
+    verify,
+    isRemedied,
+    text: isRemedied
+      ? `The way in of the water is stopped in this plan: ${remedy}. Verify by ${verify}.`
+      : `The way in of the water is not stopped in this plan, and the repair will not last until it is: ${remedy}. Verify by ${verify}.`,
+  };
+}
