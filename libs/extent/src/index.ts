@@ -27,6 +27,7 @@ export {
   type PlanFigures,
   type PlannedOpening,
 } from './openings/plan.js';
+export { reachOfPlan, type PlanReach } from './openings/reach-of-plan.js';
 export { fittingKinds, isHighlyLoaded, type FittingInScope, type FittingWork } from './openings/fittings.js';
 export type { Datum, MarkedCorner, MarkingOut, SawLine } from './openings/marking-out.js';
 export type { Join } from './openings/merge.js';

@@ -1,4 +1,4 @@
-import type { Reading, Survey } from '../reading.js';
+import type { Survey } from '../reading.js';
 
 /** Where this meter reads over sound and over bad core, as a share of the way from its dry to its wet reference, and how far it strays. */
 export interface MeterResponse {
@@ -73,6 +73,3 @@ export function learntResponse(
 
 /** A reading gone astray altogether does not widen the spread of the rest. */
 const strayed = (off: number, sd: number): number => Math.min(off ** 2, (3 * sd) ** 2);
-
-export const isMetered = (reading: Reading): boolean =>
-  reading.kind === 'moisture' && reading.isUnreliable !== true;
