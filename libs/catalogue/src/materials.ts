@@ -149,13 +149,20 @@ export type UsageDriver =
   | 'cut-m'
   | 'taper-m'
   | 'laminate-m2'
+  | 'laminate-session-m2'
   | 'faired-m2'
   | 'finish-m2'
   | 'hole'
   | 'fitting'
   | 'labour-h'
   | 'mixed-l'
-  | 'bag-perimeter-m';
+  | 'bag-perimeter-m'
+  | 'person'
+  | 'prop'
+  | 'prop-board-m'
+  | 'press-bag'
+  | 'batten-m'
+  | 'batten-screw';
 
 /** Use of an item per unit of a driver, three points. */
 export interface Usage {

@@ -18,6 +18,7 @@ import { extentOf } from './stages/extent-stage.js';
 import { flagsOf, quantitiesOf } from './stages/labour-drivers.js';
 import { labourOf } from './stages/labour-stage.js';
 import { laminateFor } from './stages/laminate-stage.js';
+import { pressedQuantities } from './stages/pressed-quantities.js';
 import { pricedWork } from './stages/pricing-stage.js';
 import { pressOf, processOf } from './stages/process-stage.js';
 import { scopeOf } from './stages/scope-stage.js';
@@ -77,7 +78,11 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
     .then('weather', (work) => weatherOf(work))
     .then('pricing', (work) =>
       pricedWork(
-        { ...work, fittingCount: work.scope.plan.fittings.length },
+        {
+          ...work,
+          fittingCount: work.scope.plan.fittings.length,
+          pressed: pressedQuantities(work.press, work.scope),
+        },
         work.process.batches.demand,
         work,
       ),

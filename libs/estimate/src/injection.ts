@@ -112,9 +112,9 @@ function injectedFor({
   calendar,
 }: InjectionWork): Outcome<Injected> {
   const noSheets = { sheets: [] };
-  const noPlies = { plies: [], plyCount: 0, largestPlyM2: quantities.laminateM2 };
+  const noPlies = { plies: [], plyCount: 0, sessions: 0, largestPlyM2: quantities.laminateM2 };
   const priced = pricedWork(
-    { job, quantities, core: noSheets, laminate: noPlies, fittingCount: 0 },
+    { job, quantities, core: noSheets, laminate: noPlies, fittingCount: 0, pressed: {} },
     process.batches.demand,
     { labour, calendar },
   );

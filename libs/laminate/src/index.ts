@@ -184,6 +184,7 @@ export {
 } from './taper/relaid-plies.js';
 export { layingConsequences, stagesOf, type LayingOrder, type Stage } from './taper/laying.js';
 export { cutFromRoll, type RollCut, type RollPiece, type RollRequest } from './taper/roll-cut.js';
+export { lengthOffRoll, type RollStrip } from './taper/roll-strips.js';
 export { glassMass, plyMass, resinMass } from './ply/ply-mass.js';
 export {
   laminateSchedule,

@@ -29,6 +29,7 @@ export const driverUnits: Readonly<Record<UsageDriver, string>> = {
   'cut-m': 'm',
   'taper-m': 'm',
   'laminate-m2': 'm2',
+  'laminate-session-m2': 'm2',
   'faired-m2': 'm2',
   'finish-m2': 'm2',
   'hole': 'each',
@@ -36,6 +37,12 @@ export const driverUnits: Readonly<Record<UsageDriver, string>> = {
   'labour-h': 'h',
   'mixed-l': 'l',
   'bag-perimeter-m': 'm',
+  'person': 'each',
+  'prop': 'each',
+  'prop-board-m': 'm',
+  'press-bag': 'each',
+  'batten-m': 'm',
+  'batten-screw': 'each',
 };
 
 /**
@@ -48,6 +55,7 @@ export const extentExponents: Readonly<Record<UsageDriver, number>> = {
   'cut-m': 0.5,
   'taper-m': 0.5,
   'laminate-m2': 1,
+  'laminate-session-m2': 1,
   'faired-m2': 1,
   'finish-m2': 1,
   'hole': 0,
@@ -55,6 +63,12 @@ export const extentExponents: Readonly<Record<UsageDriver, number>> = {
   'labour-h': 1,
   'mixed-l': 1,
   'bag-perimeter-m': 0.5,
+  'person': 0,
+  'prop': 1,
+  'prop-board-m': 1,
+  'press-bag': 1,
+  'batten-m': 1,
+  'batten-screw': 1,
 };
 
 const isWanted = ({ when }: Consumable, flags: ReadonlySet<JobFlag>): boolean =>

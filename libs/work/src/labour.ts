@@ -85,8 +85,9 @@ function modified(rate: ThreePoint, amount: number, applied: readonly Modifier[]
   );
 }
 
+/** Where nothing is said of a lip, the whole cut has one. */
 const amountOf = (amounts: DriverAmounts, driver: Driver): number =>
-  amounts[driver] ?? (driver === 'job' ? 1 : 0);
+  amounts[driver] ?? (driver === 'job' ? 1 : driver === 'lip-m' ? (amounts['cut-m'] ?? 0) : 0);
 
 const driverFaults = (amounts: DriverAmounts): readonly Problem[] =>
   Object.entries(amounts).flatMap(([name, amount]) => {

@@ -4,13 +4,14 @@ import type { Cite } from '#lib/provenance';
 
 /**
  * What an operation's hours are counted by. `-coat` and `-cycle` are area times number of coats or cycles;
- * `extra-ply-m2` is the ply area beyond two plies; `day` is a working day of the crew.
+ * `extra-ply-m2` is the ply area beyond two plies, `lip-m` the cut with core taken out under the skin that stays; `day` is a working day of the crew.
  */
 export const drivers = [
   'job',
   'day',
   'opened-m2',
   'cut-m',
+  'lip-m',
   'taper-m',
   'laminate-m2',
   'extra-ply-m2',

@@ -105,13 +105,14 @@ function coredM2({ openings, mosaicRules }: CoreBillRequest): number {
 }
 
 function stackFor(request: CoreBillRequest, areaM2: number): Outcome<StackPlan> {
-  const { cavityMm, core, wantedMm, form, camber, oldCore, stackRules } = request;
+  const { cavityMm, core, wantedMm, form, skin, camber, oldCore, stackRules } = request;
   return planStack({
     cavityMm,
     core,
     areaM2,
     ...(wantedMm === undefined ? {} : { wantedMm }),
     ...(form === undefined ? {} : { form }),
+    ...(skin === undefined ? {} : { skin }),
     ...(camber === undefined ? {} : { camber }),
     ...(oldCore === undefined ? {} : { oldCore }),
     ...(stackRules === undefined ? {} : { rules: stackRules }),

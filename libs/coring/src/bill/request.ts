@@ -11,6 +11,8 @@ export interface CoreBillRequest {
   readonly core: CoreSheet;
   readonly wantedMm?: number;
   readonly form?: 'plain' | 'scored';
+  /** What closes the openings: the old skin bedded again (when absent), or plies laid wet on the core. */
+  readonly skin?: 're-bed' | 'relay';
   readonly camber?: CamberRequest;
   readonly oldCore?: OldCoreRequest;
   /** Direction of the grain on the deck; it lies along the length of the sheet. */

@@ -14,16 +14,26 @@ export interface StackChoice {
   readonly words: string;
 }
 
+/** What closes the stack, and the rules for its beds. */
+interface Closing {
+  readonly rules: RuleFigures;
+  readonly skin?: 're-bed' | 'relay';
+}
+
+/** Beds of paste: under each layer, and under a skin that is bedded again. */
+export const bondLineCount = (layersMm: readonly number[], skin: Closing['skin']): number =>
+  layersMm.length + (skin === 'relay' ? 0 : 1);
+
 /** One layer before two, then bond lines nearest to the usual; what does not fit comes after, the nearest first. */
 export function rankedChoices(
   thicknessesMm: readonly number[],
   cavityMm: number,
-  rules: RuleFigures,
+  { rules, skin = 're-bed' }: Closing,
 ): readonly StackChoice[] {
   const rising = [...new Set(thicknessesMm)].sort((a, b) => a - b);
   const singles = rising.map((thickness) => [thickness]);
   const pairs = rising.flatMap((thickness, k) => rising.slice(k).map((other) => [other, thickness]));
-  const choices = [...singles, ...pairs].map((layersMm) => choiceOf(layersMm, cavityMm, rules));
+  const choices = [...singles, ...pairs].map((layersMm) => choiceOf(layersMm, cavityMm, { rules, skin }));
   const usual = rules.bondLine.value;
   return choices.sort(
     (a, b) =>
@@ -40,9 +50,10 @@ function rank({ fit, layersMm }: StackChoice): number {
   return fit === 'low' ? 2 : 3;
 }
 
-function choiceOf(layersMm: readonly number[], cavityMm: number, rules: RuleFigures): StackChoice {
-  const core = layersMm.reduce((sum, thickness) => sum + thickness, 0);
-  const count = layersMm.length + 1;
+function choiceOf(layersMm: readonly number[], cavityMm: number, { rules, skin }: Closing): StackChoice {
+  const wetMm = skin === 'relay' ? rules.wetLine.value : 0;
+  const core = layersMm.reduce((sum, thickness) => sum + thickness, wetMm);
+  const count = bondLineCount(layersMm, skin);
   const [least, most] = [rules.leastBondLine.value, rules.mostBondLine.value];
   const thickest = (cavityMm + rules.highestFlush.value - core) / count;
   const thinnest = (cavityMm + rules.lowestFlush.value - core) / count;

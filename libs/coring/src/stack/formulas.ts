@@ -8,15 +8,32 @@ export const stackHeight = defineFormula({
   inputs: {
     coreMm: { symbol: 't', unit: 'mm', meaning: 'new core, all layers', above: 0 },
     bondLineMm: { symbol: 'b', unit: 'mm', meaning: 'one bond line', from: 0 },
-    bondLineCount: { symbol: 'n', unit: '1', meaning: 'bond lines: one more than layers of core', from: 2 },
+    bondLineCount: {
+      symbol: 'n',
+      unit: '1',
+      meaning: 'bond lines of paste: as many as layers of core, and one under a skin that is bedded again',
+      from: 1,
+    },
+    wetLineMm: {
+      symbol: 'w',
+      unit: 'mm',
+      meaning: 'resin under a skin that is laid wet on the core',
+      from: 0,
+    },
   },
   output: { symbol: 'H', unit: 'mm', meaning: 'height of the stack' },
-  evaluate: ({ coreMm, bondLineMm, bondLineCount }) => mm(coreMm + bondLineCount * bondLineMm),
+  evaluate: ({ coreMm, bondLineMm, bondLineCount, wetLineMm }) =>
+    mm(coreMm + bondLineCount * bondLineMm + wetLineMm),
   worked: [
     {
-      at: 'by hand: 9.5 + 2 x 1.1',
-      given: { coreMm: 9.5, bondLineMm: 1.1, bondLineCount: 2 },
+      at: 'by hand: 9.5 + 2 x 1.1, the old skin bedded again',
+      given: { coreMm: 9.5, bondLineMm: 1.1, bondLineCount: 2, wetLineMm: 0 },
       printed: '11.7',
+    },
+    {
+      at: 'by hand: 12.7 + 0.9 + 0.1, a skin laid wet',
+      given: { coreMm: 12.7, bondLineMm: 0.9, bondLineCount: 1, wetLineMm: 0.1 },
+      printed: '13.7',
     },
   ],
 });

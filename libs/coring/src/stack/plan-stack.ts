@@ -13,7 +13,7 @@ import { fraction, kg, kgPerM3, l, m2, mm } from '#lib/units';
 import { cambered, type CamberPlan } from './camber.js';
 import { bondResin, coreMass, flushness, kerfVolume, stackHeight, waterLeaving } from './formulas.js';
 import { densityOf, scoredForm } from './core-sheet.js';
-import { rankedChoices, type StackChoice } from './choices.js';
+import { bondLineCount, rankedChoices, type StackChoice } from './choices.js';
 import type { StackRequest } from './request.js';
 import { ruleFigures } from './rules.js';
 
@@ -28,6 +28,8 @@ export interface StackPlan {
   /** Joints of one layer lie away from those of the other. */
   readonly joints: 'single-layer' | 'staggered';
   readonly bondLine: Figure<'mm'>;
+  /** Resin under plies laid wet on the core; 0 where the skin has a bed of its own. */
+  readonly wetLine: Figure<'mm'>;
   readonly height: Figure<'mm'>;
   /** Positive stands proud. */
   readonly flush: Figure<'mm'>;
@@ -60,7 +62,10 @@ export function planStack(request: StackRequest): Outcome<StackPlan> {
   const problems = stackProblems(request);
   if (problems.length > 0) return refusal(...problems);
   const rules = ruleFigures(request);
-  const choices = rankedChoices(request.core.thicknessesMm, request.cavityMm, rules);
+  const choices = rankedChoices(request.core.thicknessesMm, request.cavityMm, {
+    rules,
+    ...(request.skin === undefined ? {} : { skin: request.skin }),
+  });
   const wanted = choices.find(({ layersMm }) => layersMm.length === 1 && layersMm[0] === request.wantedMm);
   const choice = wanted ?? choices[0];
   return success(planned(request, choice, choices));
@@ -116,6 +121,7 @@ function planned(request: StackRequest, choice: StackChoice, choices: readonly S
     layers: choice.layersMm.map((thicknessMm) => ({ thicknessMm, form })),
     joints: choice.layersMm.length > 1 ? 'staggered' : 'single-layer',
     bondLine: heights.bondLine,
+    wetLine: heights.wetLine,
     height: heights.height,
     flush: heights.flush,
     check: checkOf(choice, choices),
@@ -152,17 +158,38 @@ function heightsOf(request: StackRequest, { layersMm, bondLineMm }: StackChoice)
     cite: { source: 'ARITHMETIC' },
     inputs: { ...rules },
   });
-  const count = derived('1', fraction(layersMm.length + 1), 'bond lines', {
+  const isWet = request.skin === 'relay';
+  const count = derived('1', fraction(bondLineCount(layersMm, request.skin)), 'bond lines of paste', {
     formula: 'coring.bond-count',
-    title: 'Layers and one',
+    title: isWet ? 'One under each layer' : 'Layers and one',
     symbol: 'n',
     cite: { source: 'ARITHMETIC' },
     inputs: {},
   });
-  const height = computeChecked(stackHeight, { coreMm, bondLineMm: bondLine, bondLineCount: count });
+  const wetLineMm = isWet ? rules.wetLine : noWetLine;
+  const height = computeChecked(stackHeight, {
+    coreMm,
+    bondLineMm: bondLine,
+    bondLineCount: count,
+    wetLineMm,
+  });
   const cavityMm = entered('mm', mm(request.cavityMm), 'height of the cavity', '/cavityMm');
-  return { bondLine, count, height, flush: computeChecked(flushness, { stackMm: height, cavityMm }) };
+  return {
+    bondLine,
+    count,
+    height,
+    wetLine: wetLineMm,
+    flush: computeChecked(flushness, { stackMm: height, cavityMm }),
+  };
 }
+
+const noWetLine: Figure<'mm'> = derived('mm', mm(0), 'no plies laid wet on the core', {
+  formula: 'coring.no-wet-line',
+  title: 'The skin has a bed of its own',
+  symbol: 'w',
+  cite: { source: 'ARITHMETIC' },
+  inputs: {},
+});
 
 const stockThickness = (core: CoreSheet, thicknessMm: number): Figure<'mm'> =>
   fromCatalogue('mm', mm(thicknessMm), 'stock thickness', {

@@ -11,6 +11,8 @@ export interface StackRequest {
   /** A thickness that somebody insists on; otherwise the best of the list. */
   readonly wantedMm?: number;
   readonly form?: 'plain' | 'scored';
+  /** What closes it: the old skin in a bed of paste (when absent), or plies laid wet, with their own resin alone under them. */
+  readonly skin?: 're-bed' | 'relay';
   readonly camber?: CamberRequest;
   readonly oldCore?: OldCoreRequest;
 }
@@ -23,6 +25,8 @@ export interface StackRules {
   readonly leastBondLineMm?: number;
   /** The thickest bed of filled resin. */
   readonly mostBondLineMm?: number;
+  /** Resin under plies that are laid wet on the core. */
+  readonly wetLineMm?: number;
   /** How low the new skin may sit: 0 or less. */
   readonly lowestFlushMm?: number;
   /** How proud it may sit. */

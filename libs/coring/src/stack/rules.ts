@@ -7,6 +7,7 @@ export interface RuleFigures {
   readonly bondLine: Figure<'mm'>;
   readonly leastBondLine: Figure<'mm'>;
   readonly mostBondLine: Figure<'mm'>;
+  readonly wetLine: Figure<'mm'>;
   readonly lowestFlush: Figure<'mm'>;
   readonly highestFlush: Figure<'mm'>;
 }
@@ -48,6 +49,14 @@ const usual = {
     because: 'a paste bed of 1 to 3 mm',
     cite: { source: 'COMMON-PRACTICE' },
   },
+  wetLineMm: {
+    meaning: 'resin under plies laid wet on the core',
+    value: 0.1,
+    low: 0,
+    high: 0.2,
+    because: 'the first ply lies on the core in its own resin; there is no bed of paste',
+    cite: { source: 'FROM-MEMORY', note: '0 to 0.2 mm' },
+  },
   lowestFlushMm: {
     meaning: 'lowest the skin may sit',
     value: -1,
@@ -74,6 +83,7 @@ export const ruleFigures = ({ rules = {} }: StackRequest): RuleFigures => ({
   bondLine: ruleOf('bondLineMm', rules.bondLineMm),
   leastBondLine: ruleOf('leastBondLineMm', rules.leastBondLineMm),
   mostBondLine: ruleOf('mostBondLineMm', rules.mostBondLineMm),
+  wetLine: ruleOf('wetLineMm', rules.wetLineMm),
   lowestFlush: ruleOf('lowestFlushMm', rules.lowestFlushMm),
   highestFlush: ruleOf('highestFlushMm', rules.highestFlushMm),
 });

@@ -92,8 +92,11 @@ const solidSection = ({
 
 const squareMetres = (areaMm2: number): number => areaMm2 / (1000 * 1000);
 
-function stackRows({ stack: { layers, bondLine } }: CoreBill): CoreSection['stack'] {
-  const bond = (number: number) => ({ layer: `bond line ${number}`, thicknessMm: bondLine.value });
+function stackRows({ stack: { layers, bondLine, wetLine } }: CoreBill): CoreSection['stack'] {
+  const bond = (number: number) =>
+    number > layers.length && wetLine.value > 0
+      ? { layer: 'resin under the new skin, laid wet', thicknessMm: wetLine.value }
+      : { layer: `bond line ${number}`, thicknessMm: bondLine.value };
   return [
     bond(1),
     ...layers.flatMap(({ thicknessMm, form }, index) => [

@@ -69,6 +69,7 @@ function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
       : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
     cavityMm: answers.core.cavityMm.value,
     core,
+    skin: job.skin.value,
     ...alikeThickness(job),
     ...(record.panel.camberRadiusMm === undefined
       ? {}

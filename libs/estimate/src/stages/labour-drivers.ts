@@ -12,12 +12,16 @@ import type { ScopeWork } from './scope-stage.js';
 export interface JobQuantities {
   readonly openedM2: Figure<'m2'>;
   readonly cutM: Figure<'m'>;
+  /** The cut round openings under whose edges core is taken out. */
+  readonly lipM: Figure<'m'>;
   readonly taperM: Figure<'m'>;
   readonly laminateM2: Figure<'m2'>;
   readonly extraPlyM2: Figure<'m2'>;
   readonly fairedM2: Figure<'m2'>;
   readonly fairingCycles: Figure<'1'>;
   readonly finishM2: Figure<'m2'>;
+  /** Finished smooth: nonskid has its own coats on the primer. */
+  readonly topcoatM2: Figure<'m2'>;
   readonly primerCoats: Figure<'1'>;
   readonly topcoatCoats: Figure<'1'>;
   readonly nonskidM2: Figure<'m2'>;
@@ -70,8 +74,11 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
   const cutM = sumOf('m', 'saw cut', { around: cutLength, across: splitLength });
   const fairedM2 = fairedArea(job, plan.figures, laminate);
   const finishM2 = finishArea(job, fairedM2);
+  const nonskidM2 = nonskidArea(job, finishM2);
   return {
     openedM2: openedArea,
+    lipM: lipLength(plan),
+    topcoatM2: smoothArea(finishM2, nonskidM2),
     cutM,
     taperM: cutM,
     fairedM2,
@@ -85,7 +92,7 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
     injectedM2: noArea,
     injectionHoles: none,
     besides: nothingBesides,
-    nonskidM2: nonskidArea(job, finishM2),
+    nonskidM2,
     liningM2: liningArea(job, openedArea),
     ...fittingCounts(plan),
   };
@@ -121,8 +128,11 @@ export function injectionQuantities(
   { injectedM2, injectionHoles }: Pick<JobQuantities, 'injectedM2' | 'injectionHoles'>,
 ): JobQuantities {
   const finishM2 = finishArea(job, injectedM2);
+  const nonskidM2 = nonskidArea(job, finishM2);
   return {
     openedM2: noArea,
+    lipM: noLength,
+    topcoatM2: smoothArea(finishM2, nonskidM2),
     cutM: noLength,
     taperM: noLength,
     laminateM2: noArea,
@@ -131,7 +141,7 @@ export function injectionQuantities(
     liningM2: noArea,
     ...coatsAndCycles(),
     finishM2,
-    nonskidM2: nonskidArea(job, finishM2),
+    nonskidM2,
     injectedM2,
     injectionHoles,
     besides: nothingBesides,
@@ -142,6 +152,34 @@ export function injectionQuantities(
     plates: none,
   };
 }
+
+const smoothArea = (finish: Figure<'m2'>, nonskid: Figure<'m2'>): Figure<'m2'> =>
+  derived('m2', m2(Math.max(0, finish.value - nonskid.value)), 'finished smooth', {
+    formula: 'arithmetic.difference',
+    title: 'Finished area less what gets nonskid',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: { finish, nonskid },
+  });
+
+const lipLength = ({ openings }: ScopeWork['plan']): Figure<'m'> =>
+  derived(
+    'm',
+    m(
+      openings.reduce(
+        (sum, { undercutReachMm, cutLengthM }) => (undercutReachMm > 0 ? sum + cutLengthM : sum),
+        0,
+      ),
+    ),
+    'cut with core taken out under its edge',
+    {
+      formula: 'scope.lip-length',
+      title: 'Cut of the openings that are undercut',
+      symbol: 'L',
+      cite: { source: 'ARITHMETIC' },
+      inputs: {},
+    },
+  );
 
 /** A re-bedded skin is faired over its seams only; a relaid one over the whole laminate. */
 function fairedArea(
@@ -262,12 +300,13 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'job': one,
   'opened-m2': quantities.openedM2.value,
   'cut-m': quantities.cutM.value,
+  'lip-m': quantities.lipM.value,
   'taper-m': quantities.taperM.value,
   'laminate-m2': quantities.laminateM2.value,
   'extra-ply-m2': quantities.extraPlyM2.value,
   'faired-m2-cycle': quantities.fairedM2.value * quantities.fairingCycles.value,
   'primed-m2-coat': quantities.finishM2.value * quantities.primerCoats.value,
-  'topcoat-m2-coat': quantities.finishM2.value * quantities.topcoatCoats.value,
+  'topcoat-m2-coat': quantities.topcoatM2.value * quantities.topcoatCoats.value,
   'finish-m2': quantities.finishM2.value,
   'nonskid-m2': quantities.nonskidM2.value,
   'hole': quantities.holes.value,
@@ -284,6 +323,7 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
 export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<string, Figure>> => ({
   'opened-m2': quantities.openedM2,
   'cut-m': quantities.cutM,
+  'lip-m': quantities.lipM,
   'taper-m': quantities.taperM,
   'laminate-m2': quantities.laminateM2,
   'extra-ply-m2': quantities.extraPlyM2,
@@ -295,8 +335,8 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
     area: quantities.finishM2,
     coats: quantities.primerCoats,
   }),
-  'topcoat-m2-coat': productOf<string>('m2', 'finished area times topcoats', {
-    area: quantities.finishM2,
+  'topcoat-m2-coat': productOf<string>('m2', 'smooth area times topcoats', {
+    area: quantities.topcoatM2,
     coats: quantities.topcoatCoats,
   }),
   'finish-m2': quantities.finishM2,

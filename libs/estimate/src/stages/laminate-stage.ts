@@ -13,6 +13,7 @@ import {
   type FabricOffer,
   type PlyToLay,
   type RelaidPlies,
+  type RollStrip,
   type Schedule,
   type ScheduleRequest,
   type ScheduleSearch,
@@ -35,12 +36,16 @@ export interface PlyWork {
   /** Running length off the roll, cutting allowance apart. */
   readonly rollLengthM: number;
   readonly rollWidthMm: number;
+  /** As they are cut: along the roll and across it. */
+  readonly strips: readonly RollStrip[];
   readonly fibreMassFraction: number;
 }
 
 export interface LaminateWork {
   readonly plies: readonly PlyWork[];
   readonly plyCount: number;
+  /** Times that plies are laid wet on wet before the stack has to cure. */
+  readonly sessions: number;
   readonly largestPlyM2: Figure<'m2'>;
   readonly section: LaminateSection;
   readonly checks: readonly Check[];
@@ -102,6 +107,7 @@ function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): 
             areaM2: ply.areaM2,
             rollLengthM: ply.rollLengthM,
             rollWidthMm: ply.rollWidthMm,
+            strips: ply.pieces.map(({ lengthMm, usedWidthMm }) => ({ lengthMm, widthMm: usedWidthMm })),
             fibreMassFraction: best.plies[ply.order - 1]?.fibreMassFraction ?? fabric.fibreMassFraction.value,
           },
         ];
@@ -109,6 +115,7 @@ function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): 
   return {
     plies,
     plyCount: plies.length,
+    sessions: laid.stages.length,
     largestPlyM2: largestOf(plies),
     schedule: best,
     section: relaidSection(job, laid, { search, choice }),
@@ -243,12 +250,14 @@ function closingWork(job: Job, closed: ClosingPlies, laid: readonly PlyToLay[]):
     areaM2: ply.areaM2,
     rollLengthM: ply.rollLengthM,
     rollWidthMm: ply.rollWidthMm,
+    strips: ply.rollStrips,
     fibreMassFraction: laid[index].fibreMassFraction,
   }));
   const { section, checks } = closingSection(job, closed);
   return {
     plies,
     plyCount: plies.length,
+    sessions: closed.stages.length,
     largestPlyM2: largestOf(plies),
     section,
     checks,

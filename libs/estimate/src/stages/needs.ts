@@ -1,6 +1,7 @@
 import { materialsOf, type Coating, type Datum } from '#lib/catalogue';
 import { assumed, fromCatalogue, productOf, derived, type Figure } from '#lib/provenance';
 import type { OperationFlags } from '#lib/work';
+import { lengthOffRoll } from '#lib/laminate';
 import type { ResinDemand, StepDemand } from '#lib/resin';
 import type { DriverQuantities, JobFlag, NeedRequest } from '#lib/takeoff';
 import { fraction, kg, m, m2, mFromMm, mm } from '#lib/units';
@@ -8,15 +9,18 @@ import { commonPractice } from '#lib/asking';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
-import type { LaminateWork } from './laminate-stage.js';
+import type { LaminateWork, PlyWork } from './laminate-stage.js';
+import type { PressedQuantities } from './pressed-quantities.js';
 
 /** What a job buys by: its sheets, plies, areas and fittings. */
 export interface NeedContext {
   readonly job: Job;
   readonly quantities: JobQuantities;
   readonly core: Pick<CoreWork, 'sheets'>;
-  readonly laminate: Pick<LaminateWork, 'plies' | 'plyCount' | 'largestPlyM2'>;
+  readonly laminate: Pick<LaminateWork, 'plies' | 'plyCount' | 'largestPlyM2' | 'sessions'>;
   readonly fittingCount: number;
+  /** What the press and the props are counted by; nothing where nothing is pressed. */
+  readonly pressed: PressedQuantities;
 }
 
 /** Everything the rooms found the job to need, before waste is turned into packs. */
@@ -74,7 +78,7 @@ function fabricNeeds({ laminate }: NeedContext): readonly NeedRequest[] {
     const plies = laminate.plies.filter((ply) => `${ply.fabric.code}/${ply.rollWidthMm}` === key);
     const areas = Object.fromEntries(plies.map(({ label, areaM2 }) => [label, areaM2]));
     const net = plies.reduce((sum, { areaM2 }) => sum + areaM2.value, 0);
-    const lengthM = plies.reduce((sum, { rollLengthM }) => sum + rollLengthM, 0);
+    const lengthM = rollLengthOf(plies, rollWidthMm);
     const offRoll = lengthM * mFromMm(mm(rollWidthMm));
     return {
       id: `fabric-${fabric.code}-${rollWidthMm}`,
@@ -102,7 +106,7 @@ function fabricNeeds({ laminate }: NeedContext): readonly NeedRequest[] {
           inputs: {
             length: derived('m', m(lengthM), 'length off the roll', {
               formula: 'laminate.roll-length',
-              title: 'Strips side by side with overlaps',
+              title: 'Strips of all plies, side by side on the roll',
               symbol: 'L',
               cite: { source: 'COMMON-PRACTICE' },
               inputs: areas,
@@ -120,6 +124,17 @@ function fabricNeeds({ laminate }: NeedContext): readonly NeedRequest[] {
     };
   });
 }
+
+/** Metres taken off a roll when strips of every ply lie side by side on it, as far as its width goes. */
+const rollLengthOf = (plies: readonly PlyWork[], rollWidthMm: number): number =>
+  mFromMm(
+    mm(
+      lengthOffRoll(
+        plies.flatMap(({ strips }) => strips),
+        rollWidthMm,
+      ),
+    ),
+  );
 
 function resinNeeds({ job }: NeedContext, demand: ResinDemand): readonly NeedRequest[] {
   const hardener = job.resin.hardeners.find(({ code }) => code === demand.hardener);
@@ -190,7 +205,7 @@ function coatingNeeds({ job, quantities }: NeedContext): readonly NeedRequest[] 
   return [
     ...first('fairing-compound').map((coating) => volumeNeed(coating, quantities.fairedM2, undefined)),
     ...first('primer').map((coating) => volumeNeed(coating, quantities.finishM2, quantities.primerCoats)),
-    ...first('topcoat').map((coating) => volumeNeed(coating, quantities.finishM2, quantities.topcoatCoats)),
+    ...first('topcoat').map((coating) => volumeNeed(coating, quantities.topcoatM2, quantities.topcoatCoats)),
     ...(quantities.nonskidM2.value > 0
       ? first('nonskid').map((coating) => volumeNeed(coating, quantities.nonskidM2, undefined))
       : []),
@@ -258,7 +273,7 @@ const catalogueFigure = (
 
 /** What consumables are counted by. */
 export const consumableDriversOf = (
-  { quantities, fittingCount, laminate }: NeedContext,
+  { job, quantities, fittingCount, laminate, pressed }: NeedContext,
   labourH: Figure<'h'>,
   mixedL: number,
 ): DriverQuantities => ({
@@ -276,6 +291,16 @@ export const consumableDriversOf = (
       inputs: {},
     }),
   }),
+  'laminate-session-m2': productOf<string>('m2', 'laminate area of each session', {
+    largestPly: laminate.largestPlyM2,
+    sessions: derived('1', fraction(laminate.sessions), 'sessions of laminating', {
+      formula: 'laminate.count',
+      title: 'Stages laid wet on wet',
+      symbol: 'n',
+      cite: { source: 'ARITHMETIC' },
+      inputs: {},
+    }),
+  }),
   'faired-m2': quantities.fairedM2,
   'finish-m2': quantities.finishM2,
   'hole': quantities.injectionHoles.value > 0 ? quantities.injectionHoles : quantities.holes,
@@ -283,6 +308,8 @@ export const consumableDriversOf = (
   'labour-h': labourH,
   'mixed-l': mixedL,
   'bag-perimeter-m': quantities.cutM,
+  'person': job.numbers.people,
+  ...pressed,
 });
 
 export const consumableFlagsOf = (

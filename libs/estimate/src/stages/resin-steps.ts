@@ -46,12 +46,21 @@ function beddingSteps({ job, core, quantities }: ResinContext): readonly ResinSt
         ];
   return [
     { step: 'seal', areaM2 },
-    ...undercut,
+    ...undercut.map((step) => ({ ...step, ...stifferOnCamber(job) })),
     { step: 'prewet', areaM2: beddedM2, litresPerM2: job.core.wetOutLPerM2.value },
-    { step: 'bed-core', areaM2: beddedM2, pieces: core.pieces },
+    { step: 'bed-core', areaM2: beddedM2, pieces: core.pieces, ...stifferOnCamber(job) },
     ...scores,
   ];
 }
+
+/**
+ * Parts of filler to a hundred of mixed resin that hold a bed on a cambered deck, where the usual 5 run downhill: 6 to
+ * 10, judgement of the trade.
+ */
+const PARTS_ON_CAMBER = 8;
+
+const stifferOnCamber = ({ record }: Job): Pick<ResinStepRequest, 'fillerPartsPerHundred'> =>
+  record.panel.camberRadiusMm === undefined ? {} : { fillerPartsPerHundred: PARTS_ON_CAMBER };
 
 function closingSteps({
   job,

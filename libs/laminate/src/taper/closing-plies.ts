@@ -3,6 +3,7 @@ import { problem, refusal, success, type Outcome, type Problem } from '#lib/kern
 import { assumed, computeChecked, entered, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { fraction, mFromMm, mm } from '#lib/units';
 import { countFaults, optionalRangeFaults, rangeFaults } from '../faults.js';
+import type { RollStrip } from './roll-strips.js';
 import { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
 import { assumptionOf, type Assumption } from '../assumption.js';
 import { areaFigure, plyMass } from '../ply/ply-mass.js';
@@ -45,6 +46,8 @@ export interface ClosingPly {
   readonly strips: number;
   readonly rollWidthMm: number;
   readonly rollLengthM: number;
+  /** As they are cut from the roll. */
+  readonly rollStrips: readonly RollStrip[];
   readonly glassKg: Figure<'kg'>;
   readonly resinKg: Figure<'kg'>;
 }
@@ -259,6 +262,10 @@ function rollOf(rollWidthsMm: readonly number[], { widthMm, lengthMm, strips, ov
     strips: strips * abreast,
     rollWidthMm,
     rollLengthM: mFromMm(mm(Math.ceil((strips * abreast) / lanes) * stripMm)),
+    rollStrips: Array.from({ length: strips * abreast }, () => ({
+      lengthMm: stripMm,
+      widthMm: Math.min(widthMm, rollWidthMm),
+    })),
   };
 }
 

@@ -16,6 +16,8 @@ export interface RollRequest {
 export interface RollPiece {
   readonly lengthMm: number;
   readonly widthMm: number;
+  /** What it takes of the width of the roll. */
+  readonly usedWidthMm: number;
   readonly outline: Region;
 }
 
@@ -126,11 +128,22 @@ function pieceOf(outline: Region, widthMm: number, endAllowanceMm: number): read
   if (parts.length === 0) return [];
   const apart = parts.reduce((sum, { lengthMm }) => sum + lengthMm, 0);
   const together = lengthOf(outline) + endAllowanceMm;
-  if (together <= apart) return [{ lengthMm: together, widthMm, outline }];
-  return parts.map(({ polygon, lengthMm }) => ({ lengthMm, widthMm, outline: [polygon] }));
+  const piece = (lengthMm: number, shape: Region): RollPiece => ({
+    lengthMm,
+    widthMm,
+    usedWidthMm: Math.min(widthMm, acrossOf(shape)),
+    outline: shape,
+  });
+  if (together <= apart) return [piece(together, outline)];
+  return parts.map(({ polygon, lengthMm }) => piece(lengthMm, [polygon]));
 }
 
 function lengthOf(region: Region): number {
   const box = bounds(region);
   return box === undefined ? 0 : box.maxX - box.minX;
+}
+
+function acrossOf(region: Region): number {
+  const box = bounds(region);
+  return box === undefined ? 0 : box.maxY - box.minY;
 }

@@ -112,7 +112,7 @@ export const openOperations = [
     code: 'ream-lip',
     title: 'Ream out core under the lip',
     phase: 'open',
-    driver: 'cut-m',
+    driver: 'lip-m',
     hours: threePoint(0.15, 0.3, 0.6),
     skill: 'general',
     appliesWhen: {},
@@ -124,7 +124,7 @@ export const openOperations = [
   }),
   defineOperation({
     code: 'dry-edges',
-    title: 'Dry the edges and the lip',
+    title: 'Dry the opened face and the edges of the core',
     phase: 'open',
     driver: 'opened-m2',
     hours: threePoint(0.5, 1, 2),

@@ -62,6 +62,7 @@ const drivers = wordsOf<UsageDriver>({
   'cut-m': true,
   'taper-m': true,
   'laminate-m2': true,
+  'laminate-session-m2': true,
   'faired-m2': true,
   'finish-m2': true,
   'hole': true,
@@ -69,6 +70,12 @@ const drivers = wordsOf<UsageDriver>({
   'labour-h': true,
   'mixed-l': true,
   'bag-perimeter-m': true,
+  'person': true,
+  'prop': true,
+  'prop-board-m': true,
+  'press-bag': true,
+  'batten-m': true,
+  'batten-screw': true,
 });
 const units = wordsOf<Consumable['unit']>({
   each: true,

@@ -94,6 +94,9 @@ export class StackRulesDto implements StackRules {
   @Length({ optional: true, from: 0, upTo: 10 })
   readonly bondLineMm?: number;
 
+  @Length({ optional: true, from: 0, upTo: 3, description: 'Resin under plies laid wet on the core.' })
+  readonly wetLineMm?: number;
+
   @Length({ optional: true, from: 0, upTo: 10 })
   readonly leastBondLineMm?: number;
 
@@ -249,6 +252,13 @@ export class CoreBillRequestDto implements CoreBillByCode {
 
   @OneOf(['plain', 'scored'], { optional: true })
   readonly form?: 'plain' | 'scored';
+
+  @OneOf(['re-bed', 'relay'], {
+    optional: true,
+    description:
+      'What closes the openings: the old skin bedded again (absent), or plies laid wet on the core.',
+  })
+  readonly skin?: 're-bed' | 'relay';
 
   @Part(() => CamberDto, { optional: true, description: 'Absent: the deck is flat.' })
   readonly camber?: CamberDto;
