@@ -1,7 +1,7 @@
 import type { Hardener } from '#lib/catalogue';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumptionFrom, assumedIn, type Default, type ProcessAssumption } from '#lib/asking';
-import { warmthAssumptions } from '#lib/cure';
+import { skyAssumptions, warmthAssumptions, warmthUnder } from '#lib/cure';
 import { writeInstant } from '#lib/cure';
 import type { WorkTimes } from '#lib/cure';
 import { operations } from '#lib/work';
@@ -330,7 +330,15 @@ function assumptionsOf(request: CalendarRequest, deckC: number): readonly Proces
   return [
     ...listed,
     ...wordAssumptions(request),
-    ...(request.forecast === undefined ? [] : warmthAssumptions('/warmth', request.warmth)),
+    ...(request.forecast === undefined
+      ? []
+      : [
+          ...warmthAssumptions('/warmth', request.warmth),
+          ...skyAssumptions('/warmth', {
+            warmth: warmthUnder(request.flags.shelter, request.warmth),
+            told: request.warmth,
+          }),
+        ]),
   ];
 }
 

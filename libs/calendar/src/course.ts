@@ -5,7 +5,7 @@ import type { GateKind } from '#lib/work';
 import { deckTemperature } from '#lib/cure';
 import { coatingLimits, resinLimits, type GateLimits } from '#lib/cure';
 import { deckAt, skyOf, type Sky } from '#lib/cure';
-import { openHours } from '#lib/cure';
+import { openHours, warmthUnder } from '#lib/cure';
 import type { CalendarRequest } from './calendar-request.js';
 import { SLOT_H, workable, type SlotClock, type WorkableByGate } from './slots.js';
 
@@ -23,7 +23,10 @@ export function settingFor(
   hardener: Hardener,
   { clock, deckC }: { readonly clock: SlotClock; readonly deckC: number },
 ): Setting {
-  const sky = request.forecast === undefined ? undefined : skyOf(request.forecast, request.warmth);
+  const sky =
+    request.forecast === undefined
+      ? undefined
+      : skyOf(request.forecast, warmthUnder(request.flags.shelter, request.warmth));
   const at = sky === undefined ? 0 : (sky.startMs - clock.startMs) / (SLOT_H * 3_600_000);
   const limits: Readonly<Record<GateKind, GateLimits>> = {
     'none': { kind: 'none' },

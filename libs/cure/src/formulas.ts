@@ -3,6 +3,7 @@ import { arrheniusFormulas } from './arrhenius.js';
 import { coatingFormulas } from './spreading-rate.js';
 import { moistureFormulas } from './moisture.js';
 import { humidAirFormulas } from './weather/humid-air.js';
+import { nightSkyFormulas } from './weather/night-sky.js';
 
 /** Every standard equation of the room, with its source and its worked examples. */
 export const formulas: readonly AnyFormula[] = [
@@ -10,4 +11,5 @@ export const formulas: readonly AnyFormula[] = [
   ...coatingFormulas,
   ...moistureFormulas,
   ...humidAirFormulas,
+  ...nightSkyFormulas,
 ];

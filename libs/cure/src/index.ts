@@ -15,7 +15,15 @@ export {
   zoneOffset,
 } from './weather/instant.js';
 export { type Weekday, type WorkTimes, weekdays, worksAt } from './weather/working-time.js';
-export { type DeckWarmth, deckTemperature, warmthAssumptions, warmthFaults } from './weather/deck.js';
+export {
+  type DeckWarmth,
+  deckTemperature,
+  skyAssumptions,
+  warmthAssumptions,
+  warmthFaults,
+  warmthUnder,
+} from './weather/deck.js';
+export { clearSkyEmissivity, nightCoolingK } from './weather/night-sky.js';
 export {
   type StepWeather,
   type WeatherStep,

@@ -1,13 +1,16 @@
 import {
   absoluteHumidity,
   alduchovEskridge,
+  clearSkyEmissivity,
   dewPointOf,
   fullSaturationPressurePa,
   humidityFromDewPoint,
+  nightCoolingK,
   saturationPressureHPa,
   wmoMagnus,
   type MagnusCoefficients,
 } from '#lib/cure';
+import { inUnit } from '#lib/asking';
 import { geopotentialM, standardPressurePa } from '#lib/press';
 import type { PublishedCase } from '../published-case.js';
 
@@ -33,6 +36,44 @@ const humidity = (
   },
   kind: 'independent-method',
 });
+
+/** Sky temperature by Swinbank's relation, 0.0552 T^1.5, which knows nothing of the dew point: 0.0552 x 283.15^1.5. */
+export const nightSkies: readonly PublishedCase[] = [
+  {
+    id: 'cure-night-sky-swinbank',
+    room: 'cure',
+    title: 'Temperature of a clear sky over air of 10 degC with a dew point of 5 degC',
+    source: 'SWINBANK-1963',
+    locus: 'sky temperature',
+    unit: 'K',
+    printed: '263.0',
+    ours: () => 283.15 * clearSkyEmissivity.evaluate({ dewC: inUnit('degC', 5) }) ** 0.25,
+    tolerance: {
+      absolute: 1,
+      because: 'another relation for the same sky; they part by a kelvin or so with the dew point',
+    },
+    kind: 'independent-method',
+  },
+  {
+    id: 'cure-night-deck-balance',
+    room: 'cure',
+    title:
+      'Deck under a clear sky, air 10 degC, dew point 5 degC, wind 2 m/s: what it loses it gets from the air',
+    source: 'MCADAMS-1954',
+    locus: 'h = 5.7 + 3.8 v',
+    unit: 'W/m2',
+    printed: '0.0',
+    ours: () => {
+      const deckK = 283.15 - nightCoolingK({ airC: 10, dewC: 5, windMPerS: 2, cloudShare: 0 });
+      return 0.9 * 5.670374e-8 * (deckK ** 4 - 0.740825 * 283.15 ** 4) - 13.3 * (283.15 - deckK);
+    },
+    tolerance: {
+      absolute: 0.05,
+      because: 'the balance is solved to rounding; half a unit of the last digit',
+    },
+    kind: 'independent-method',
+  },
+];
 
 export const humidities: readonly PublishedCase[] = [
   humidity('alduchov', alduchovEskridge, [20, 15, '72.93876680928582']),

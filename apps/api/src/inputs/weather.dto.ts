@@ -1,5 +1,5 @@
 import type { DeckWarmth, Forecast, ForecastHour } from '#lib/cure';
-import { Num, Parts, Speed, Temperature, Text } from '../edge/dto/index.js';
+import { Flag, Num, Parts, Speed, Temperature, Text } from '../edge/dto/index.js';
 
 export class ForecastHourDto implements ForecastHour {
   @Text({
@@ -20,6 +20,15 @@ export class ForecastHourDto implements ForecastHour {
 
   @Num({ optional: true, from: 0, upTo: 300, unit: 'mm' })
   readonly rainMm?: number;
+
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 100,
+    unit: '%',
+    description: 'Share of the sky under cloud; absent: a clear sky, which is the coldest at night.',
+  })
+  readonly cloudPercent?: number;
 }
 
 export class ForecastDto implements Forecast {
@@ -50,4 +59,11 @@ export class DeckWarmthDto implements DeckWarmth {
 
   @Num({ optional: true, from: 0, upTo: 30, unit: 'K', description: 'A closed tent over the deck.' })
   readonly tentK?: number;
+
+  @Flag({
+    optional: true,
+    description:
+      'Whether the deck lies open to the sky at night, where it is colder than the air; absent: it does where there is no shed and no tent.',
+  })
+  readonly isUnderSky?: boolean;
 }

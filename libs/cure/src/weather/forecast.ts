@@ -17,6 +17,8 @@ export interface ForecastHour {
   readonly relativeHumidityPercent: number;
   readonly windMPerS?: number;
   readonly rainMm?: number;
+  /** Share of the sky under cloud. */
+  readonly cloudPercent?: number;
 }
 
 export interface Forecast {
@@ -49,6 +51,7 @@ const hourFaults = (hour: ForecastHour, at: string): readonly Problem[] => [
   }),
   ...optionalFaults(`${at}/windMPerS`, hour.windMPerS, { from: 0, upTo: 120, unit: 'm/s' }),
   ...optionalFaults(`${at}/rainMm`, hour.rainMm, { from: 0, upTo: 300, unit: 'mm' }),
+  ...optionalFaults(`${at}/cloudPercent`, hour.cloudPercent, { from: 0, upTo: 100, unit: '%' }),
 ];
 
 interface KnownZone {

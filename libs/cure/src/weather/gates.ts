@@ -1,6 +1,5 @@
 import type { Coating, ResinSystem } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
-import { CURE_REFERENCE_C, rateRatioOf } from '../arrhenius.js';
 import type { GateKind } from '#lib/work';
 
 /** One condition that work waits for. */
@@ -43,16 +42,7 @@ export function resinLimits(resin: ResinSystem, hardenerCode: string): GateLimit
 }
 
 /** Hours a coating stays tender; from memory. */
-const TOUCH_DRY_H = 4;
-const LONGEST_GEL_H = 48;
-
-/** Hours after the work in which rain and dew still hurt: until the resin has gelled at this deck's temperature, or the coat is touch dry. */
-export function tenderHours({ kind, gel }: GateLimits, deckC: number): number {
-  if (kind === 'coating') return TOUCH_DRY_H;
-  return kind !== 'resin' || gel === undefined
-    ? 0
-    : Math.min(LONGEST_GEL_H, gel.ageH / rateRatioOf(gel.activationEnergyKJPerMol, CURE_REFERENCE_C, deckC));
-}
+export const TOUCH_DRY_H = 4;
 
 export const coatingLimits = (coating: Coating): GateLimits => ({
   kind: 'coating',

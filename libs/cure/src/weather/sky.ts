@@ -2,6 +2,7 @@ import { deckTemperature, type DeckWarmth } from './deck.js';
 import { epochOf, type Forecast, type ForecastHour } from './forecast.js';
 import { dewPointOf } from './humid-air.js';
 import { readInstant, zoneOffset, type ZoneOffset } from './instant.js';
+import type { NightAir } from './night-sky.js';
 
 /** A forecast worked out once: deck, dew point, and what falls from the sky. */
 export interface Sky {
@@ -18,20 +19,31 @@ export const HOUR_MS = 3_600_000;
 export function skyOf(forecast: Forecast, warmth?: DeckWarmth): Sky {
   const { hours } = forecast;
   const { offset } = clockOf(forecast);
-  const deckC = Float64Array.from(hours, (hour) => {
-    const epochMs = epochOf(hour);
-    return deckTemperature(hour.temperatureC, localHour(epochMs, offset), warmth);
-  });
+  const dewC = Float64Array.from(hours, ({ temperatureC, relativeHumidityPercent }) =>
+    dewPointOf(temperatureC, relativeHumidityPercent),
+  );
+  const deckC = Float64Array.from(hours, (hour, index) =>
+    deckTemperature(
+      hour.temperatureC,
+      localHour(epochOf(hour), offset),
+      warmth,
+      nightAirOf(hour, dewC[index]),
+    ),
+  );
   return {
     hours,
     startMs: epochOf(hours[0]),
     offset,
     deckC,
-    dewC: Float64Array.from(hours, ({ temperatureC, relativeHumidityPercent }) =>
-      dewPointOf(temperatureC, relativeHumidityPercent),
-    ),
+    dewC,
   };
 }
+
+/** Where the forecast is silent the air is still and the sky clear, which is the coldest. */
+const nightAirOf = (
+  { temperatureC, windMPerS = 0, cloudPercent = 0 }: ForecastHour,
+  dewC: number,
+): NightAir => ({ airC: temperatureC, dewC, windMPerS, cloudShare: cloudPercent / 100 });
 
 const localHour = (epochMs: number, offset: ZoneOffset): number =>
   (((epochMs / HOUR_MS + offset(epochMs) / 60) % 24) + 24) % 24;

@@ -44,10 +44,40 @@ describe('weather', () => {
   });
 
   test('a dry mild forecast is open until the end, less the hours to work and to gel', () => {
-    const [step] = planOf(request(days(1, () => ({})))).steps;
-    expect(step.windows).toHaveLength(1);
-    expect(step.windows[0].startHours).toBe(24 - 2 - 2 + 1);
-    expect(step.windows[0].limitedBy).toBe('end-of-forecast');
+    const hoursUnder = (shelter: WeatherRequest['shelter']) =>
+      planOf(
+        request(
+          days(1, () => ({})),
+          { shelter },
+        ),
+      ).steps[0].windows;
+    expect(hoursUnder('tent')).toHaveLength(1);
+    expect(hoursUnder('tent')[0].startHours).toBe(24 - 2 - 2 + 1);
+    expect(hoursUnder('tent')[0].limitedBy).toBe('end-of-forecast');
+    // In the open the deck is colder at night than the air, and the gel takes an hour more.
+    expect(hoursUnder('open')[0].startHours).toBe(24 - 2 - 3 + 1);
+  });
+
+  test('a window of hours from six to noon ends at noon', () => {
+    const [step] = planOf(request(days(1, (index) => ({ rainMm: index === 9 ? 2 : 0 })))).steps;
+    const first = step.windows.find(({ fromAt }) => fromAt === '2026-05-04T06:00:00.000Z');
+    expect([first?.startHours, first?.untilAt]).toEqual([6, '2026-05-04T12:00:00Z']);
+  });
+
+  test('under a clear still sky the open deck falls below the dew point plus three, under clouds or a cover it does not', () => {
+    const night = days(1, () => ({ temperatureC: 12, relativeHumidityPercent: 72, windMPerS: 1 }));
+    const deckAt = (given: WeatherRequest) => planOf(given).hours[17];
+    expect(deckAt(request(night)).deckC).toBeLessThan(12 - 4);
+    expect(deckAt(request(night)).dewMarginK).toBeLessThan(3);
+    expect(deckAt(request(night, { warmth: { isUnderSky: false } })).deckC).toBe(12);
+    expect(deckAt(request(night.map((one) => ({ ...one, cloudPercent: 100 })))).deckC).toBeGreaterThan(
+      12 - 2,
+    );
+    const said = planOf(request(night)).assumptions.map(({ at }) => at);
+    expect(said).toContain('/warmth/isUnderSky');
+    expect(
+      planOf(request(night, { warmth: { isUnderSky: true } })).assumptions.map(({ at }) => at),
+    ).not.toContain('/warmth/isUnderSky');
   });
 
   test('rain shuts the hours before it, because resin laid then would still be wet', () => {

@@ -3,18 +3,19 @@ import { problem, refusal, success, type Outcome, type Problem } from '#lib/kern
 import type { GateKind } from '#lib/work';
 import { choiceFaults, countFaults, numberFaults, optionalFaults, repeatFaults } from '#lib/asking';
 import type { ProcessAssumption } from '#lib/asking';
-import { warmthAssumptions, warmthFaults, type DeckWarmth } from './deck.js';
+import { skyAssumptions, warmthAssumptions, warmthFaults, warmthUnder, type DeckWarmth } from './deck.js';
 import { epochOf, forecastFaults, type Forecast } from './forecast.js';
 import {
   coatingLimits,
   requirementsOf,
   resinLimits,
-  tenderHours,
+  TOUCH_DRY_H,
   type GateLimits,
   type GateName,
   type Requirement,
 } from './gates.js';
-import { instantFaults, readInstant } from './instant.js';
+import { gelEnds } from './gel-ends.js';
+import { instantFaults, readInstant, writeInstant } from './instant.js';
 import { HOUR_MS, skyOf, type Sky } from './sky.js';
 import { worksAt, type WorkTimes } from './working-time.js';
 
@@ -52,6 +53,7 @@ export type WindowEnd = GateName | 'end-of-forecast' | 'end-of-work';
 export interface WorkWindow {
   readonly rank: number;
   readonly fromAt: string;
+  /** The end of its last hour. */
   readonly untilAt: string;
   readonly startHours: number;
   readonly leastDewMarginK: number;
@@ -86,7 +88,8 @@ export interface WeatherPlan {
 export function weatherGates(request: WeatherRequest): Outcome<WeatherPlan> {
   const problems = weatherFaults(request);
   if (problems.length > 0) return refusal(...problems);
-  const sky = request.forecast === undefined ? undefined : skyOf(request.forecast, request.warmth);
+  const warmth = warmthUnder(request.shelter, request.warmth);
+  const sky = request.forecast === undefined ? undefined : skyOf(request.forecast, warmth);
   return success({
     steps: request.steps.map((step) => stepWeather(request, step, sky)),
     hours:
@@ -96,7 +99,11 @@ export function weatherGates(request: WeatherRequest): Outcome<WeatherPlan> {
         deckC: sky.deckC[index],
         dewMarginK: sky.deckC[index] - sky.dewC[index],
       })) ?? [],
-    assumptions: [...warmthAssumptions('/warmth', request.warmth), ...silenceAssumptions(request)],
+    assumptions: [
+      ...warmthAssumptions('/warmth', request.warmth),
+      ...(sky === undefined ? [] : skyAssumptions('/warmth', { warmth, told: request.warmth })),
+      ...silenceAssumptions(request),
+    ],
   });
 }
 
@@ -116,9 +123,9 @@ function stepWeather(request: WeatherRequest, step: WeatherStep, sky: Sky | unde
   const works = worksIn(sky, request.workTimes).map(
     (isWorked, hour) => isWorked && (fromMs === undefined || sky.startMs + (hour + 1) * HOUR_MS > fromMs),
   );
-  const ends = endsOf(sky, shut, {
+  const ends = endsOf(shut, {
     workH: step.workH,
-    tenderH: (deckC) => step.untilSafeH ?? tenderHours(limits, deckC),
+    safeFrom: step.untilSafeH === undefined ? safeAfter(limits, sky) : later(step.untilSafeH),
   });
   return {
     ...named,
@@ -167,15 +174,26 @@ const worksIn = ({ hours, startMs, offset }: Sky, workTimes: WorkTimes | undefin
 
 interface WorkAhead {
   readonly workH: number;
-  /** Hours after the work until rain and dew no longer hurt, by the temperature of the deck then. */
-  readonly tenderH: (deckC: number) => number;
+  /** The hour from which rain and dew no longer hurt work that ended at an hour. */
+  readonly safeFrom: (endHour: number) => number;
+}
+
+const later =
+  (hours: number) =>
+  (endHour: number): number =>
+    endHour + Math.ceil(hours);
+
+/** Until the resin has gelled along the deck's temperature, or the coat is touch dry. */
+function safeAfter({ kind, gel }: GateLimits, { deckC }: Sky): WorkAhead['safeFrom'] {
+  if (kind !== 'resin' || gel === undefined) return later(kind === 'coating' ? TOUCH_DRY_H : 0);
+  const gelled = gelEnds(deckC, gel);
+  return (endHour) => Math.ceil(gelled(endHour));
 }
 
 /** Nothing where work that starts in the hour is done and safe before a gate shuts; else the gate, or the end of what is known. */
 function endsOf(
-  { deckC }: Sky,
   shut: readonly (GateName | undefined)[],
-  { workH, tenderH }: WorkAhead,
+  { workH, safeFrom }: WorkAhead,
 ): readonly (WindowEnd | undefined)[] {
   const nextShut = nextIn(shut, () => true);
   // Heat and wind matter while resin and cloth go on, not while it gels.
@@ -183,8 +201,7 @@ function endsOf(
   return shut.map((_, start) => {
     const workEnd = Math.min(shut.length, start + Math.max(1, Math.ceil(workH)));
     if (nextShut[start] < workEnd) return shut[nextShut[start]];
-    const safeEnd =
-      start + Math.max(1, Math.ceil(workH)) + Math.ceil(tenderH(deckC[Math.min(workEnd, shut.length - 1)]));
+    const safeEnd = safeFrom(start + Math.max(1, Math.ceil(workH)));
     if (nextHarmful[workEnd] < safeEnd) return shut[nextHarmful[workEnd]];
     return safeEnd > shut.length ? 'end-of-forecast' : undefined;
   });
@@ -226,13 +243,19 @@ function windowAt(sky: Sky, [from, to]: readonly [number, number], limitedBy: Wi
   return {
     rank: 0,
     fromAt: sky.hours[from].at,
-    untilAt: sky.hours[to - 1].at,
+    untilAt: endOf(sky, to - 1),
     startHours: to - from,
     leastDewMarginK: margins.reduce((least, margin) => Math.min(least, margin)),
     meanDeckC: sky.deckC.subarray(from, to).reduce((sum, deck) => sum + deck, 0) / (to - from),
     limitedBy,
   };
 }
+
+/** The end of an hour, written with the offset of its start. */
+const endOf = ({ hours }: Sky, hour: number): string => {
+  const { epochMs, offsetMin } = readInstant(hours[hour].at) ?? { epochMs: Number.NaN, offsetMin: 0 };
+  return writeInstant(epochMs + HOUR_MS, offsetMin);
+};
 
 function tally(ends: readonly (WindowEnd | undefined)[]): StepWeather['shutBy'] {
   const gates = [
@@ -252,10 +275,9 @@ function tally(ends: readonly (WindowEnd | undefined)[]): StepWeather['shutBy'] 
  * along it, and the windows of an hour's work are its runs; the calendar goes on where the forecast ends.
  */
 export const openHours = (place: Place, limits: GateLimits, sky: Sky): readonly boolean[] =>
-  endsOf(sky, shutGates(place, limits, sky), {
-    workH: 1,
-    tenderH: (deckC) => tenderHours(limits, deckC),
-  }).map((end) => end === undefined || end === 'end-of-forecast');
+  endsOf(shutGates(place, limits, sky), { workH: 1, safeFrom: safeAfter(limits, sky) }).map(
+    (end) => end === undefined || end === 'end-of-forecast',
+  );
 
 const NOT_FORECAST: Readonly<Record<'rainMm' | 'windMPerS', string>> = {
   rainMm: 'rain where the forecast is silent',

@@ -28,8 +28,6 @@ export function weatherSection({ outlook, steps, notes }: WeatherWork): {
     : { weather: { ...outlook.said, steps: steps.map((step) => stepSection(step, outlook)), notes } };
 }
 
-const HOUR_MS = 3_600_000;
-
 const stepSection = (
   { code, gate, earliestAt, plannedAt, plannedEndAt, neededH, openH, weather }: StepInWeather,
   { local }: Outlook,
@@ -49,7 +47,7 @@ const stepSection = (
     .map(({ rank, fromAt, untilAt, startHours, leastDewMarginK, meanDeckC, limitedBy }) => ({
       rank,
       fromAt: local(Date.parse(fromAt)),
-      untilAt: local(Date.parse(untilAt) + HOUR_MS),
+      untilAt: local(Date.parse(untilAt)),
       hours: startHours,
       leastDewMarginK,
       meanDeckC,

@@ -4,6 +4,7 @@ import {
   planCure,
   rateRatioOf,
   skyOf,
+  warmthUnder,
   weatherGates,
   writeInstant,
   type CurePlan,
@@ -67,8 +68,9 @@ export interface WeatherContext {
 
 export function weatherOf(context: WeatherContext): Outcome<WeatherWork> {
   const { forecast, warmth } = context.job.record.conditions ?? {};
+  const { shelter } = context.job;
   if (forecast === undefined) return success({ steps: [], cures: [], notes: [], assumptions: [] });
-  const sky = skyOf(forecast, warmth);
+  const sky = skyOf(forecast, warmthUnder(shelter.value, warmth));
   const outlook = outlookOf(sky, context.calendar.timeZone);
   return andThen(stepsOf(context, forecast), ({ steps, assumptions }) =>
     mapValue(curesOf(context, forecast, outlook), (cures): WeatherWork => ({
@@ -213,7 +215,7 @@ function curesOf(
         hardener: process.batches.resin.hardener,
         step: task.title,
         startAt: task.endAt,
-        ...(warmth === undefined ? {} : { warmth }),
+        warmth: warmthUnder(job.shelter.value, warmth),
         temperature: { kind: 'hourly', forecast, elsewhereDeckC: job.answers.conditions.temperatureC.value },
       }),
       (cure): CureInWeather => ({

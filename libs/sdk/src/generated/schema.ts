@@ -1663,6 +1663,8 @@ export type components = {
             readonly outline?: readonly components["schemas"]["Polygon"][];
             readonly resinKg: components["schemas"]["Figure"];
             readonly rollLengthM: number;
+            /** @description As they are cut from the roll. */
+            readonly rollStrips: readonly components["schemas"]["RollStrip"][];
             readonly rollWidthMm: number;
             readonly stage: number;
             readonly strips: number;
@@ -1856,6 +1858,11 @@ export type components = {
             readonly seed?: number;
             /** @description What can be bought; absent: the material's formats, the smallest area being the cheapest. */
             readonly sheets?: readonly components["schemas"]["SheetOnSaleInput"][];
+            /**
+             * @description What closes the openings: the old skin bedded again (absent), or plies laid wet on the core.
+             * @enum {string}
+             */
+            readonly skin?: "re-bed" | "relay";
             readonly stackRules?: components["schemas"]["StackRulesInput"];
             /** @description Lines the deck rests on; no joint runs along one. */
             readonly supports?: readonly components["schemas"]["SupportLineInput"][];
@@ -2636,6 +2643,8 @@ export type components = {
         readonly DeckWarmth: {
             /** @description Lamp, blanket or heater, all the time it is on. */
             readonly heaterK?: number;
+            /** @description Whether it lies open to the sky at night, under which it is colder than the air. */
+            readonly isUnderSky?: boolean;
             /** @description At midday under the sun; falls to nothing at six in the morning and the evening. */
             readonly sunK?: number;
             /** @description A closed tent over the deck, by day and by night. */
@@ -2644,6 +2653,8 @@ export type components = {
         readonly DeckWarmthInput: {
             /** @description Lamp, blanket or heater. */
             readonly heaterK?: number;
+            /** @description Whether the deck lies open to the sky at night, where it is colder than the air; absent: it does where there is no shed and no tent. */
+            readonly isUnderSky?: boolean;
             /** @description How much the midday sun warms the deck above the air; absent: nothing is counted on. */
             readonly sunK?: number;
             /** @description A closed tent over the deck. */
@@ -3278,6 +3289,8 @@ export type components = {
         readonly ForecastHour: {
             /** @description RFC 3339 with offset: the start of the hour. */
             readonly at: string;
+            /** @description Share of the sky under cloud. */
+            readonly cloudPercent?: number;
             readonly rainMm?: number;
             readonly relativeHumidityPercent: number;
             readonly temperatureC: number;
@@ -3289,6 +3302,8 @@ export type components = {
              * @example 2026-05-04T08:00:00+01:00
              */
             readonly at: string;
+            /** @description Share of the sky under cloud; absent: a clear sky, which is the coldest at night. */
+            readonly cloudPercent?: number;
             readonly rainMm?: number;
             readonly relativeHumidityPercent: number;
             /** @description A number in degC, or text with a unit. */
@@ -5734,6 +5749,19 @@ export type components = {
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 readonly lengthMm?: string;
+                readonly usedWidthMm?: string;
+                readonly widthMm?: string;
+            };
+            /** @description What it takes of the width of the roll. */
+            readonly usedWidthMm: number;
+            readonly widthMm: number;
+        };
+        /** @description A strip of cloth: along the roll and across it. */
+        readonly RollStrip: {
+            readonly lengthMm: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly lengthMm?: string;
                 readonly widthMm?: string;
             };
             readonly widthMm: number;
@@ -6249,6 +6277,8 @@ export type components = {
             readonly oldCoreMass: components["schemas"]["Figure"];
             /** @description Only where somebody said how wet the old core is. */
             readonly waterLeaving?: components["schemas"]["Figure"];
+            /** @description Resin under plies laid wet on the core; 0 where the skin has a bed of its own. */
+            readonly wetLine: components["schemas"]["Figure"];
         };
         readonly StackRulesInput: {
             /** @description A number in mm, or text with a unit. */
@@ -6261,6 +6291,8 @@ export type components = {
             readonly lowestFlushMm?: number | string;
             /** @description A number in mm, or text with a unit. */
             readonly mostBondLineMm?: number | string;
+            /** @description Resin under plies laid wet on the core. */
+            readonly wetLineMm?: number | string;
         };
         /** @description A group of plies that may be laid wet on wet. */
         readonly Stage: {
@@ -6594,7 +6626,7 @@ export type components = {
         };
         readonly UsageInput: {
             /** @enum {string} */
-            readonly driver: "job" | "opened-m2" | "cut-m" | "taper-m" | "laminate-m2" | "faired-m2" | "finish-m2" | "hole" | "fitting" | "labour-h" | "mixed-l" | "bag-perimeter-m";
+            readonly driver: "job" | "opened-m2" | "cut-m" | "taper-m" | "laminate-m2" | "laminate-session-m2" | "faired-m2" | "finish-m2" | "hole" | "fitting" | "labour-h" | "mixed-l" | "bag-perimeter-m" | "person" | "prop" | "prop-board-m" | "press-bag" | "batten-m" | "batten-screw";
             readonly perDriver: components["schemas"]["DatumInput"];
         };
         readonly VacuumInput: {
@@ -6791,6 +6823,7 @@ export type components = {
             readonly meanDeckC: number;
             readonly rank: number;
             readonly startHours: number;
+            /** @description The end of its last hour. */
             readonly untilAt: string;
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {

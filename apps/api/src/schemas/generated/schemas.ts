@@ -1382,6 +1382,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "rollLengthM": {
         "type": "number"
       },
+      "rollStrips": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/RollStrip"
+        },
+        "description": "As they are cut from the roll."
+      },
       "glassKg": {
         "$ref": "#/components/schemas/Figure"
       },
@@ -1400,6 +1407,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "strips",
       "rollWidthMm",
       "rollLengthM",
+      "rollStrips",
       "glassKg",
       "resinKg"
     ]
@@ -3350,6 +3358,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "tentK": {
         "type": "number",
         "description": "A closed tent over the deck, by day and by night."
+      },
+      "isUnderSky": {
+        "type": "boolean",
+        "description": "Whether it lies open to the sky at night, under which it is colder than the air."
       }
     }
   },
@@ -4894,6 +4906,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "rainMm": {
         "type": "number"
+      },
+      "cloudPercent": {
+        "type": "number",
+        "description": "Share of the sky under cloud."
       }
     },
     "required": [
@@ -9229,6 +9245,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "widthMm": {
         "type": "number"
       },
+      "usedWidthMm": {
+        "type": "number",
+        "description": "What it takes of the width of the roll."
+      },
       "outline": {
         "type": "array",
         "items": {
@@ -9239,7 +9259,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "lengthMm",
       "widthMm",
+      "usedWidthMm",
       "outline"
+    ]
+  },
+  "RollStrip": {
+    "type": "object",
+    "description": "A strip of cloth: along the roll and across it.",
+    "properties": {
+      "lengthMm": {
+        "type": "number"
+      },
+      "widthMm": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "lengthMm",
+      "widthMm"
     ]
   },
   "RoomCheck": {
@@ -10448,6 +10485,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "bondLine": {
         "$ref": "#/components/schemas/Figure"
       },
+      "wetLine": {
+        "$ref": "#/components/schemas/Figure",
+        "description": "Resin under plies laid wet on the core; 0 where the skin has a bed of its own."
+      },
       "height": {
         "$ref": "#/components/schemas/Figure"
       },
@@ -10499,6 +10540,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "layers",
       "joints",
       "bondLine",
+      "wetLine",
       "height",
       "flush",
       "check",
@@ -11747,7 +11789,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string"
       },
       "untilAt": {
-        "type": "string"
+        "type": "string",
+        "description": "The end of its last hour."
       },
       "startHours": {
         "type": "number"
