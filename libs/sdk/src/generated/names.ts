@@ -298,6 +298,7 @@ export type RevisionRequest = components['schemas']['RevisionRequest'];
 export type RiskTermsInput = components['schemas']['RiskTermsInput'];
 export type RollInput = components['schemas']['RollInput'];
 export type RollPiece = components['schemas']['RollPiece'];
+export type RollStrip = components['schemas']['RollStrip'];
 export type RoomCheck = components['schemas']['RoomCheck'];
 export type RungNamed = components['schemas']['RungNamed'];
 export type RungReason = components['schemas']['RungReason'];
