@@ -143,6 +143,37 @@ describe('the main job', () => {
     expect(collected.body.orders.map((order: { supplier: string }) => order.supplier)).toEqual([supplier]);
   });
 
+  test("at today's prices it says line by line what has changed since it was made", async () => {
+    const at = `/v1/estimates/${made.body.id}/basket`;
+    const before = (await service.get(at)).body;
+    expect([before.pricedAt, before.drift]).toEqual([made.body.edition, []]);
+    const list = made.body.estimate.provenance.priceList as string;
+    await service.post('/v1/editions', { code: 'dearer', note: 'Every pack a tenth dearer' });
+    const packsAt = `/v1/price-lists/${list}/packs?edition=dearer`;
+    const { body: sold } = await service.get(packsAt);
+    const tenthMore = (price: string): string => ((Math.round(Number(price) * 100) * 11) / 1000).toFixed(2);
+    const packs = sold.packs.map((pack: { prices: readonly { fromPacks: number; price: string }[] }) => ({
+      ...pack,
+      prices: pack.prices.map(({ fromPacks, price }) => ({ fromPacks, price: tenthMore(price) })),
+    }));
+    expect((await service.send('PUT', packsAt, { packs })).status).toBe(200);
+    const draft = await service.get('/v1/editions/dearer');
+    const match = { 'if-match': draft.headers.get('etag') ?? '' };
+    expect((await service.send('POST', '/v1/editions/dearer/publication', undefined, match)).status).toBe(
+      200,
+    );
+    const { body: now } = await service.get(`${at}?pricedAt=current`);
+    expect([now.pricedAt, now.drift.length, now.drift[0].gone]).toEqual(['dearer', 1, []]);
+    const bought = (made.body.estimate.lines as readonly { packs: readonly object[] }[]).flatMap(
+      ({ packs: own }) => own,
+    );
+    expect(now.drift[0].lines).toHaveLength(bought.length);
+    const rise = Number(now.drift[0].now.amount) / Number(now.drift[0].then.amount);
+    expect(Math.abs(rise - 1.1)).toBeLessThan(0.001);
+    expect((await service.get(at)).body.total).toEqual(before.total);
+    expect((await service.get(`${at}?pricedAt=nowhere`)).status).toBe(404);
+  });
+
   test('several estimates are bought for in one order, pooled before packs are chosen, and each is told its share', async () => {
     const at = `/v1/estimates/${made.body.id}/basket`;
     const other = await service.post('/v1/estimates', sample('side-deck'));
@@ -167,6 +198,21 @@ describe('the main job', () => {
       ),
     ).toBe(cents(body.total));
     expect(cents(body.total)).toBeLessThan(alone.reduce((sum, one) => sum + cents(one.body.total), 0));
+    // Whichever is named first, it is the same order.
+    const turned = await service.post(`/v1/estimates/${other.body.id}/basket`, {
+      options,
+      together: [made.body.id],
+    });
+    expect(turned.text).toBe((await service.post(at, { options, together: [other.body.id] })).text);
+    const asCsv = await service.post(at, { options, together: [other.body.id] }, { accept: 'text/csv' });
+    expect(asCsv.text.split('\n').length).toBeGreaterThan(body.lines.length);
+    const [{ supplier }] = body.orders as readonly { supplier: string }[];
+    const asOrder = await service.post(
+      `${at}?supplier=${supplier}`,
+      { options, together: [other.body.id] },
+      { accept: 'application/xml' },
+    );
+    expect(asOrder.text).toContain('urn:oasis:names:specification:ubl:schema:xsd:Order-2');
     const nobody = '00000000-0000-7000-8000-000000000000';
     const refused = await service.post(at, { together: [nobody, made.body.id, 'x'] });
     expect(refused.status).toBe(422);

@@ -47,6 +47,7 @@ function calendarOver(
         value: deckC,
         resin: `${request.resin.name} with ${hardener.name}`,
         lowest: hardener.lowestTemperatureC.value,
+        instead: 'a hardener made for the cold',
       }),
     );
   }

@@ -58,6 +58,7 @@ export type {
   SupplierOrder,
 } from './basket/basket.js';
 export { faultsOfBasket, faultsOfPriceList } from './basket/basket-faults.js';
+export { priceDrift, type LineDrift, type PriceDrift, type ReckonedLine } from './basket/price-drift.js';
 export type { Excluded } from './basket/plan-parts.js';
 export type {
   BasketNeed,

@@ -293,6 +293,7 @@ function coldFaults(request: CureRequest, hardener: Hardener): readonly Problem[
       value: warmestC,
       resin: `${request.resin.name} with ${hardener.name}`,
       lowest: hardener.lowestTemperatureC.value,
+      instead: 'a hardener made for the cold',
     }),
   ];
 }

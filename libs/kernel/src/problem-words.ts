@@ -160,7 +160,7 @@ export const problemWords = {
   'resin-too-cold': {
     title: 'The resin would not cure',
     detail:
-      '{field} is {value} degC; {resin} needs at least {lowest} degC: wait, heat the deck, or take a hardener made for the cold.',
+      '{field} is {value} degC; {resin} needs at least {lowest} degC: wait, heat the deck, or take {instead}.',
   },
   'forecast-gap': {
     title: 'The forecast has a gap',

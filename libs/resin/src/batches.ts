@@ -254,6 +254,7 @@ function coldFaults(request: BatchRequest): readonly Problem[] {
           value: Number(coldC),
           resin: request.resin.name,
           lowest: lowestC,
+          instead: 'a hardener made for the cold',
         }),
       ];
 }

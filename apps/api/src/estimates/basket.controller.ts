@@ -1,14 +1,14 @@
 import { Body, Controller, Get, HttpCode, Param, Post, Query, Req } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
-import { basketCsv, type Basket } from '#lib/costing';
+import { basketCsv } from '#lib/costing';
 import { CallerParam, ForRoles } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { Answers, AnswersIn } from '../edge/endpoint.js';
+import { AnswersIn } from '../edge/endpoint.js';
 import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../edge/media.js';
 import { inUnits, ShowsUnits, unitsOf } from '../edge/units.js';
-import { EstimateBasketService } from './basket.service.js';
-import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
+import { EstimateBasketService, type EstimateBasket } from './basket.service.js';
+import { BasketChoicesDto, OrderQueryDto, PricedOrderQueryDto } from './dto/estimates.dto.js';
 
 @ApiTags('Estimates')
 @Controller('v1/estimates/:id/basket')
@@ -23,44 +23,53 @@ export class BasketController {
     operationId: 'getEstimateBasket',
     summary: 'The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier',
   })
-  @AnswersIn('Basket', [CSV_TYPE, XML_TYPE])
+  @AnswersIn('EstimateBasket', [CSV_TYPE, XML_TYPE])
   async basket(
     @CallerParam() caller: Caller,
     @Param('id') id: string,
-    @Query() { supplier }: OrderQueryDto,
+    @Query() { supplier, pricedAt }: PricedOrderQueryDto,
     @Req() request: Request,
+  ): Promise<void> {
+    const basket = await this.baskets.basket(caller, id, pricedAt === undefined ? {} : { pricedAt });
+    await this.send(caller, basket, { id, supplier, request });
+  }
+
+  @Post()
+  @HttpCode(200)
+  @Produces(JSON_TYPE, CSV_TYPE, XML_TYPE)
+  @ShowsUnits()
+  @ApiOperation({
+    operationId: 'fillEstimateBasket',
+    summary:
+      'The cheapest whole packs for an estimate, or for several in one order, under the choices given, as JSON, CSV, or a UBL 2.1 Order to one supplier; nothing is stored',
+  })
+  @AnswersIn('EstimateBasket', [CSV_TYPE, XML_TYPE])
+  async fill(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Query() { supplier }: OrderQueryDto,
+    @Body() choices: BasketChoicesDto,
+    @Req() request: Request,
+  ): Promise<void> {
+    await this.send(caller, await this.baskets.basket(caller, id, choices), { id, supplier, request });
+  }
+
+  private async send(
+    caller: Caller,
+    basket: EstimateBasket,
+    {
+      id,
+      supplier,
+      request,
+    }: { readonly id: string; readonly supplier: string | undefined; readonly request: Request },
   ): Promise<void> {
     const response = request.res;
     if (response === undefined) return;
     const type = String(response.locals.mediaType);
     if (type === XML_TYPE) {
-      response.type(XML_TYPE).send(
-        await this.baskets.ublOrder(caller, id, {
-          supplier,
-          issueDate: new Date().toISOString().slice(0, 10),
-        }),
-      );
-      return;
-    }
-    const basket = await this.baskets.basket(caller, id, {});
-    if (type === CSV_TYPE) response.type(CSV_TYPE).send(basketCsv(basket));
+      const issueDate = new Date().toISOString().slice(0, 10);
+      response.type(XML_TYPE).send(await this.baskets.ublOrder(caller, basket, { id, supplier, issueDate }));
+    } else if (type === CSV_TYPE) response.type(CSV_TYPE).send(basketCsv(basket));
     else response.type(JSON_TYPE).send(inUnits(unitsOf(request), JSON.stringify(basket)));
-  }
-
-  @Post()
-  @HttpCode(200)
-  @ShowsUnits()
-  @ApiOperation({
-    operationId: 'fillEstimateBasket',
-    summary:
-      'The cheapest whole packs for an estimate, or for several in one order, under the choices given; nothing is stored',
-  })
-  @Answers('Basket')
-  fill(
-    @CallerParam() caller: Caller,
-    @Param('id') id: string,
-    @Body() choices: BasketChoicesDto,
-  ): Promise<Basket> {
-    return this.baskets.basket(caller, id, choices);
   }
 }

@@ -1,21 +1,44 @@
 import { Injectable } from '@nestjs/common';
-import { basketFrom, ublOrders, type Basket } from '#lib/costing';
+import type { Catalogue, PriceList } from '#lib/catalogue';
+import { basketFrom, priceDrift, ublOrders, type Basket, type PriceDrift } from '#lib/costing';
 import { pointer, problem, unlessProblems } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { basketJob } from '../estimating/basket/basket.job.js';
 import { Workbench } from '../workbench/workbench.js';
 import { answer, HttpProblem, notFound } from '../edge/problems.js';
-import { basketAskedFor, type BasketChoices, type OrderedEstimate } from './estimate-basket.js';
+import {
+  basketAskedFor,
+  reckonedLines,
+  type BasketChoices,
+  type OrderedEstimate,
+} from './estimate-basket.js';
 import { EstimatesService } from './estimates.service.js';
 
 interface OrderWanted {
-  readonly supplier?: string;
+  readonly supplier?: string | undefined;
   /** ISO 8601 date. */
   readonly issueDate: string;
 }
 
-/** The order an estimate calls for, from the edition it was made with. */
+/** How the prices of a list differ from those that an estimate was reckoned with. */
+export interface EstimateDrift extends PriceDrift {
+  readonly estimate: string;
+}
+
+/** A basket for stored estimates: priced in one edition of the catalogue, with what has changed since each was made. */
+export interface EstimateBasket extends Basket {
+  /** Edition whose prices it is made with. */
+  readonly pricedAt: string;
+  /** For every estimate that was made with another edition, in the currency of the list. */
+  readonly drift: readonly EstimateDrift[];
+}
+
+interface Placed extends OrderedEstimate {
+  readonly edition: string;
+}
+
+/** The order that estimates call for, at the prices of the edition that is asked for. */
 @Injectable()
 export class EstimateBasketService {
   constructor(
@@ -25,19 +48,41 @@ export class EstimateBasketService {
   ) {}
 
   /** Needs of all the estimates are pooled before packs are chosen; each is told its share. */
-  async basket(caller: Caller, id: string, choices: BasketChoices): Promise<Basket> {
+  async basket(caller: Caller, id: string, choices: BasketChoices): Promise<EstimateBasket> {
     const first = await this.ordered(caller, id);
     const others = await this.others(caller, [id, ...(choices.together ?? [])]);
-    const catalogue = await this.catalogues.edition(caller.organisationId, first.edition);
-    const order = answer(basketFrom(basketAskedFor([first, ...others], choices), catalogue));
-    return answer(await this.workbench.do(basketJob, order, caller));
+    const all = inOneOrder([first, ...others]);
+    const catalogue = await this.pricing(caller, all, choices.pricedAt);
+    const asked = basketAskedFor(all, { ...choices, priceList: listOf(all, choices) });
+    const order = answer(basketFrom(asked, catalogue));
+    const basket = answer(await this.workbench.do(basketJob, order, caller));
+    const list = catalogue.priceLists.find(({ code }) => code === asked.priceList);
+    return {
+      ...basket,
+      pricedAt: catalogue.edition,
+      drift: list === undefined ? [] : driftOf(all, catalogue, list),
+    };
+  }
+
+  /** The edition that is named, `current`, or none: then the one they were made with, or today's where they differ. */
+  private async pricing(
+    caller: Caller,
+    all: readonly Placed[],
+    pricedAt: string | undefined,
+  ): Promise<Catalogue> {
+    const { organisationId } = caller;
+    if (pricedAt === undefined) {
+      const editions = new Set(all.map(({ edition }) => edition));
+      return editions.size === 1
+        ? this.catalogues.edition(organisationId, all[0].edition)
+        : this.catalogues.of(organisationId);
+    }
+    if (pricedAt === 'current') return this.catalogues.of(organisationId);
+    return this.catalogues.edition(organisationId, pricedAt);
   }
 
   /** @throws {HttpProblem} unprocessable, naming every id that is none or stands twice */
-  private async others(
-    caller: Caller,
-    [own, ...ids]: readonly string[],
-  ): Promise<readonly OrderedEstimate[]> {
+  private async others(caller: Caller, [own, ...ids]: readonly string[]): Promise<readonly Placed[]> {
     const found = await Promise.all(ids.map((id) => this.ordered(caller, id).catch(absentWhenNotFound)));
     const problems = ids.flatMap((id, index) => {
       const at = pointer('/together', index);
@@ -49,17 +94,20 @@ export class EstimateBasketService {
     return answer(unlessProblems(problems, () => found.filter((one) => one !== undefined)));
   }
 
-  private async ordered(caller: Caller, id: string): Promise<OrderedEstimate & { readonly edition: string }> {
+  private async ordered(caller: Caller, id: string): Promise<Placed> {
     const { result, edition } = await this.estimates.row(caller, id);
     const { priceLists } = await this.catalogues.edition(caller.organisationId, edition);
     return { id, estimate: result, edition, priceLists };
   }
 
   /** A UBL 2.1 Order: it has one seller, so an order from several suppliers needs one of them named. */
-  async ublOrder(caller: Caller, id: string, { supplier, issueDate }: OrderWanted): Promise<string> {
-    const best = await this.basket(caller, id, {});
+  async ublOrder(
+    caller: Caller,
+    basket: EstimateBasket,
+    { id, supplier, issueDate }: OrderWanted & { readonly id: string },
+  ): Promise<string> {
     const { letterhead } = await this.estimates.lineage(caller, id);
-    const orders = ublOrders(best, { id, issueDate, buyer: { name: letterhead.name } });
+    const orders = ublOrders(basket, { id, issueDate, buyer: { name: letterhead.name } });
     const chosen =
       supplier === undefined && orders.length === 1
         ? orders[0]
@@ -80,6 +128,36 @@ export class EstimateBasketService {
     });
   }
 }
+
+/** By id, so that the answer does not hang on which of them was named first. */
+function inOneOrder([first, ...others]: readonly [Placed, ...Placed[]]): readonly [Placed, ...Placed[]] {
+  const [least, ...rest] = [first, ...others].sort((a, b) => (a.id < b.id ? -1 : 1));
+  return [least, ...rest];
+}
+
+/** @throws {HttpProblem} unprocessable, where estimates were priced from different lists and none is named */
+function listOf(all: readonly Placed[], { priceList }: BasketChoices): string {
+  const lists = [...new Set(all.map(({ estimate }) => estimate.provenance.priceList))];
+  const isOpen = priceList === undefined && lists.length > 1;
+  return answer(
+    unlessProblems(
+      isOpen
+        ? [
+            problem('missing', '/priceList', {
+              expected: `one of ${lists.join(', ')}, because they were priced from different lists`,
+            }),
+          ]
+        : [],
+      () => priceList ?? lists[0],
+    ),
+  );
+}
+
+const driftOf = (all: readonly Placed[], { edition }: Catalogue, list: PriceList): readonly EstimateDrift[] =>
+  all.flatMap((one) => {
+    const drift = one.edition === edition ? undefined : priceDrift(reckonedLines(one.estimate), list);
+    return drift === undefined ? [] : [{ estimate: one.id, ...drift }];
+  });
 
 function absentWhenNotFound(failure: unknown): undefined {
   if (failure instanceof HttpProblem && failure.kind === 'not-found') return undefined;

@@ -1,10 +1,12 @@
 import type { PriceList } from '#lib/catalogue';
-import type { BasketByCode, BasketNeed } from '#lib/costing';
+import type { BasketByCode, BasketNeed, ReckonedLine } from '#lib/costing';
 import type { Estimate, EstimateLine } from '#lib/estimate';
 
 /** What a caller may decide about the order of an estimate; the needs are the estimate's own. */
 export interface BasketChoices extends Omit<BasketByCode, 'needs' | 'priceList'> {
   readonly priceList?: string;
+  /** Code of the edition whose prices count, or `current`. */
+  readonly pricedAt?: string;
   /** Ids of other estimates that are bought for in the same order. */
   readonly together?: readonly string[];
 }
@@ -17,17 +19,16 @@ export interface OrderedEstimate {
 }
 
 /**
- * The order that one or several estimates call for, priced from the list of the first unless another is named: each bought line's net and waste, in the variant (thickness, sheet, roll width,
- * hardener) of the pack that priced it, because cuts and mixing were planned for that one.
+ * The order that one or several estimates call for: each bought line's net and waste, in the variant (thickness, sheet,
+ * roll width, hardener) of the pack that priced it, because cuts and mixing were planned for that one.
  */
 export function basketAskedFor(
   estimates: readonly [OrderedEstimate, ...OrderedEstimate[]],
-  choices: BasketChoices,
+  choices: BasketChoices & { readonly priceList: string },
 ): BasketByCode {
   const isShared = estimates.length > 1;
   return {
     ...choices,
-    priceList: choices.priceList ?? estimates[0].estimate.provenance.priceList,
     needs: estimates.flatMap(({ id, estimate: { lines, provenance }, priceLists }) => {
       const pricedWith = priceLists.find(({ code }) => code === provenance.priceList);
       return lines
@@ -36,6 +37,10 @@ export function basketAskedFor(
     }),
   };
 }
+
+/** The bought lines of an estimate with the packs it was reckoned with. */
+export const reckonedLines = ({ lines }: Estimate): readonly ReckonedLine[] =>
+  lines.flatMap(({ code, title, packs }) => (packs.length === 0 ? [] : [{ line: code, title, packs }]));
 
 function needOf(line: EstimateLine, pricedWith: PriceList | undefined): readonly BasketNeed[] {
   const sku = line.packs?.[0]?.sku;

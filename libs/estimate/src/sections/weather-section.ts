@@ -12,6 +12,7 @@ import type {
   WeatherSection,
   WeatherStepSection,
 } from '../document/estimate-document.js';
+import { coatingsFor, resinsFor } from '../stages/fitting-materials.js';
 import { gateGroups } from '../stages/gate-groups.js';
 import type { Job } from '../job/job.js';
 import { cureHours, type ProcessWork } from '../stages/process-stage.js';
@@ -134,9 +135,19 @@ function statedCheck(
       verdict: passes ? 'passes' : 'fails',
       governs: text,
       source: cite.source,
-      ...(passes ? {} : { remedy: remedies[gate] }),
+      ...(passes ? {} : { remedy: remedyFor(job, code, gate) }),
     },
   ];
+}
+
+/** What to do about a stated condition, with what of the catalogue would suit it as it is. */
+function remedyFor({ catalogue, answers: { conditions } }: Job, code: string, gate: GateName): string {
+  const deckC = conditions.temperatureC.value;
+  if (gate !== 'too-cold' && gate !== 'too-warm') return remedies[gate];
+  const names = code === 'resin' ? resinsFor(catalogue, deckC) : coatingsFor(catalogue, code, deckC);
+  return names.length === 0
+    ? `${remedies[gate]}; nothing of the catalogue suits ${deckC.toFixed(0)} degC`
+    : `${remedies[gate]}; of the catalogue ${names.join(', ')} would do at ${deckC.toFixed(0)} degC`;
 }
 
 /** What the stated conditions say about a requirement; rain, wind and the core's moisture they do not know. */

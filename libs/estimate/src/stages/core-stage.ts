@@ -69,7 +69,7 @@ function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
       : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
     cavityMm: answers.core.cavityMm.value,
     core,
-    skin: job.skin.value,
+    skin: job.answers.method.skin.value,
     ...alikeThickness(job),
     ...(record.panel.camberRadiusMm === undefined
       ? {}

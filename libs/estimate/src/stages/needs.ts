@@ -308,7 +308,7 @@ export const consumableDriversOf = (
   'labour-h': labourH,
   'mixed-l': mixedL,
   'bag-perimeter-m': quantities.cutM,
-  'person': job.numbers.people,
+  'person': job.answers.crew.people,
   ...pressed,
 });
 

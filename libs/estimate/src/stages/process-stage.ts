@@ -3,6 +3,7 @@ import { materialsOf } from '#lib/catalogue';
 import { planBatches, type BatchPlan, type ResinStepRequest } from '#lib/resin';
 import { planBondPressure, type BondPressurePlan } from '#lib/press';
 import { planCure, requirementsOf, type CurePlan } from '#lib/cure';
+import { namingResins } from './fitting-materials.js';
 import { bayOf } from './panel-values.js';
 import type { Job } from '../job/job.js';
 import { extentOfOutline } from '../job/outline-size.js';
@@ -32,7 +33,8 @@ export function potsAndWaits(job: Job, steps: readonly ResinStepRequest[]): Outc
       ? {}
       : { pumpResinMlPerStroke: job.record.method.pumpResinMlPerStroke }),
   });
-  if (!batches.ok) return refusal(...atRecord(batches.problems, processFields, '/method'));
+  if (!batches.ok)
+    return refusal(...atRecord(namingResins(batches.problems, job.catalogue), processFields, '/method'));
   const cure = planCure({
     resin: job.resin,
     hardener: batches.value.resin.hardener,

@@ -68,7 +68,7 @@ export interface WeatherContext {
 
 export function weatherOf(context: WeatherContext): Outcome<WeatherWork> {
   const { forecast, warmth } = context.job.record.conditions ?? {};
-  const { shelter } = context.job;
+  const { shelter } = context.job.answers.conditions;
   if (forecast === undefined) return success({ steps: [], cures: [], notes: [], assumptions: [] });
   const sky = skyOf(forecast, warmthUnder(shelter.value, warmth));
   const outlook = outlookOf(sky, context.calendar.timeZone);
@@ -215,7 +215,7 @@ function curesOf(
         hardener: process.batches.resin.hardener,
         step: task.title,
         startAt: task.endAt,
-        warmth: warmthUnder(job.shelter.value, warmth),
+        warmth: warmthUnder(job.answers.conditions.shelter.value, warmth),
         temperature: { kind: 'hourly', forecast, elsewhereDeckC: job.answers.conditions.temperatureC.value },
       }),
       (cure): CureInWeather => ({

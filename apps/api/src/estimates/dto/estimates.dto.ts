@@ -82,12 +82,19 @@ export class DrawingQueryDto {
   readonly paper?: 'a4' | 'letter';
 }
 
+const pricedAtMeaning =
+  'Edition of the catalogue whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since.';
+
 export class BasketChoicesDto implements BasketChoices {
   @Code({
     optional: true,
-    description: 'Price list of the edition; the one the estimate was priced with when absent.',
+    description:
+      'Price list of the edition; the one the estimates were priced with when absent, which must then be the same for all.',
   })
   readonly priceList?: string;
+
+  @Code({ optional: true, description: pricedAtMeaning })
+  readonly pricedAt?: string;
 
   @Texts({
     optional: true,
@@ -112,6 +119,15 @@ export class BasketChoicesDto implements BasketChoices {
 }
 
 export class OrderQueryDto {
-  @Code({ optional: true, description: 'As XML: the supplier whose order is meant, when there are several.' })
+  @Code({
+    optional: true,
+    description:
+      'As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`.',
+  })
   readonly supplier?: string;
+}
+
+export class PricedOrderQueryDto extends OrderQueryDto {
+  @Code({ optional: true, description: pricedAtMeaning })
+  readonly pricedAt?: string;
 }
