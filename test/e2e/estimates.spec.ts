@@ -208,8 +208,8 @@ describe('the main job', () => {
     expect(asCsv.text.split('\n').length).toBeGreaterThan(body.lines.length);
     const [{ supplier }] = body.orders as readonly { supplier: string }[];
     const asOrder = await service.post(
-      `${at}?supplier=${supplier}`,
-      { options, together: [other.body.id] },
+      at,
+      { options, together: [other.body.id], supplier },
       { accept: 'application/xml' },
     );
     expect(asOrder.text).toContain('urn:oasis:names:specification:ubl:schema:xsd:Order-2');

@@ -8,7 +8,7 @@ import { AnswersIn } from '../edge/endpoint.js';
 import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../edge/media.js';
 import { inUnits, ShowsUnits, unitsOf } from '../edge/units.js';
 import { EstimateBasketService, type EstimateBasket } from './basket.service.js';
-import { BasketChoicesDto, OrderQueryDto, PricedOrderQueryDto } from './dto/estimates.dto.js';
+import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
 
 @ApiTags('Estimates')
 @Controller('v1/estimates/:id/basket')
@@ -27,7 +27,7 @@ export class BasketController {
   async basket(
     @CallerParam() caller: Caller,
     @Param('id') id: string,
-    @Query() { supplier, pricedAt }: PricedOrderQueryDto,
+    @Query() { supplier, pricedAt }: OrderQueryDto,
     @Req() request: Request,
   ): Promise<void> {
     const basket = await this.baskets.basket(caller, id, pricedAt === undefined ? {} : { pricedAt });
@@ -47,8 +47,7 @@ export class BasketController {
   async fill(
     @CallerParam() caller: Caller,
     @Param('id') id: string,
-    @Query() { supplier }: OrderQueryDto,
-    @Body() choices: BasketChoicesDto,
+    @Body() { supplier, ...choices }: BasketChoicesDto,
     @Req() request: Request,
   ): Promise<void> {
     await this.send(caller, await this.baskets.basket(caller, id, choices), { id, supplier, request });

@@ -152,7 +152,7 @@ export type paths = {
         /** The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier */
         readonly get: operations["getEstimateBasket"];
         readonly put?: never;
-        /** The cheapest whole packs for an estimate, or for several in one order, under the choices given; nothing is stored */
+        /** The cheapest whole packs for an estimate, or for several in one order, under the choices given, as JSON, CSV, or a UBL 2.1 Order to one supplier; nothing is stored */
         readonly post: operations["fillEstimateBasket"];
         readonly delete?: never;
         readonly options?: never;
@@ -1097,7 +1097,9 @@ export type components = {
             readonly hardeners?: readonly components["schemas"]["HardenerChoiceInput"][];
             readonly onHand?: readonly components["schemas"]["OnHandInput"][];
             readonly options?: components["schemas"]["BasketOptionsInput"];
-            /** @description Price list of the edition; the one the estimate was priced with when absent. */
+            /** @description Edition of the catalogue whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since. */
+            readonly pricedAt?: string;
+            /** @description Price list of the edition; the one the estimates were priced with when absent, which must then be the same for all. */
             readonly priceList?: string;
             readonly substitutes?: readonly components["schemas"]["SubstituteInput"][];
             /** @description Ids of other estimates to buy for in the same order: needs are pooled before packs are chosen, and `byEstimate` says what each pays. */
@@ -2933,6 +2935,42 @@ export type components = {
             readonly source: string;
             readonly value: string;
         };
+        /** @description A basket for stored estimates: priced in one edition of the catalogue, with what has changed since each was made. */
+        readonly EstimateBasket: {
+            readonly byEstimate: readonly {
+                readonly amount: components["schemas"]["MoneyJson"];
+                readonly estimate: string;
+            }[];
+            readonly coverage: readonly components["schemas"]["Coverage"][];
+            readonly currency: string;
+            /** @description For every estimate that was made with another edition, in the currency of the list. */
+            readonly drift: readonly components["schemas"]["EstimateDrift"][];
+            readonly excluded: readonly components["schemas"]["Excluded"][];
+            readonly isComplete: boolean;
+            readonly isInvented: boolean;
+            readonly leftovers: readonly components["schemas"]["Leftover"][];
+            readonly lines: readonly components["schemas"]["BasketLine"][];
+            readonly matched: readonly components["schemas"]["MatchedResin"][];
+            readonly missing: readonly components["schemas"]["CostingMissing"][];
+            readonly orders: readonly components["schemas"]["SupplierOrder"][];
+            /** @description Edition whose prices it is made with. */
+            readonly pricedAt: string;
+            readonly priceList: string;
+            readonly pricesIncludeTax: boolean;
+            readonly proof: {
+                /** @enum {string} */
+                readonly kind: "proven";
+            } | {
+                readonly bound?: components["schemas"]["MoneyJson"];
+                readonly gapFraction?: number;
+                /** @enum {string} */
+                readonly kind: "gap";
+            };
+            readonly secondBest?: components["schemas"]["SecondBest"];
+            readonly substitutions: readonly components["schemas"]["Substitution"][];
+            readonly total: components["schemas"]["MoneyJson"];
+            readonly warnings: readonly string[];
+        };
         /** @description The calendar of an estimate by itself. */
         readonly EstimateCalendar: {
             readonly calendar: components["schemas"]["CalendarSection"];
@@ -2971,6 +3009,17 @@ export type components = {
                 readonly areaM2?: string;
                 readonly thicknessMm?: string;
             };
+        };
+        /** @description How the prices of a list differ from those that an estimate was reckoned with. */
+        readonly EstimateDrift: {
+            readonly difference: components["schemas"]["MoneyJson"];
+            readonly estimate: string;
+            /** @description Packs that are not on the list any more, each once. */
+            readonly gone: readonly string[];
+            readonly lines: readonly components["schemas"]["LineDrift"][];
+            readonly now: components["schemas"]["MoneyJson"];
+            /** @description Of the lines that can still be bought as they were reckoned. */
+            readonly then: components["schemas"]["MoneyJson"];
         };
         /** @description Something measured that does not fit, with its numbers. */
         readonly EstimateFinding: {
@@ -3771,6 +3820,17 @@ export type components = {
             readonly amount: components["schemas"]["MoneyJson"];
             readonly percent: string;
             readonly remaining: components["schemas"]["MoneyJson"];
+        };
+        /** @description The packs of one line at the price of then and of now. */
+        readonly LineDrift: {
+            readonly difference?: components["schemas"]["MoneyJson"];
+            readonly line: string;
+            /** @description Absent where the pack is not on the list any more. */
+            readonly now?: components["schemas"]["MoneyJson"];
+            readonly packCount: number;
+            readonly sku: string;
+            readonly then: components["schemas"]["MoneyJson"];
+            readonly title: string;
         };
         /** @description So many packs of one kind in a line. */
         readonly LinePack: {
@@ -7035,6 +7095,8 @@ export type components = {
         readonly Paper: "a4" | "letter";
         /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
         readonly Prefer: string;
+        /** @description As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`. */
+        readonly Supplier: string;
     };
     requestBodies: never;
     headers: {
@@ -7530,8 +7592,10 @@ export interface operations {
     readonly getEstimateBasket: {
         readonly parameters: {
             readonly query?: {
-                /** @description As XML: the supplier whose order is meant, when there are several. */
-                readonly supplier?: string;
+                /** @description Edition of the catalogue whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since. */
+                readonly pricedAt?: string;
+                /** @description As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`. */
+                readonly supplier?: components["parameters"]["Supplier"];
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
@@ -7551,7 +7615,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/json": components["schemas"]["Basket"];
+                    readonly "application/json": components["schemas"]["EstimateBasket"];
                     readonly "application/xml": string;
                     readonly "text/csv": string;
                 };
@@ -7576,7 +7640,10 @@ export interface operations {
     };
     readonly fillEstimateBasket: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                /** @description As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`. */
+                readonly supplier?: components["parameters"]["Supplier"];
+            };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
                 readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
@@ -7592,15 +7659,25 @@ export interface operations {
             };
         };
         readonly responses: {
-            /** @description The answer. */
+            /** @description The answer, in the form agreed by Accept. */
             readonly 200: {
                 headers: {
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/json": components["schemas"]["Basket"];
+                    readonly "application/json": components["schemas"]["EstimateBasket"];
+                    readonly "application/xml": string;
+                    readonly "text/csv": string;
                 };
+            };
+            /** @description The caller has this version already. */
+            readonly 304: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
             };
             readonly 400: components["responses"]["BadRequest"];
             readonly 401: components["responses"]["Unauthenticated"];

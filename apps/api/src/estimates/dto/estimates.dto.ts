@@ -85,6 +85,9 @@ export class DrawingQueryDto {
 const pricedAtMeaning =
   'Edition of the catalogue whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since.';
 
+const supplierMeaning =
+  'As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`.';
+
 export class BasketChoicesDto implements BasketChoices {
   @Code({
     optional: true,
@@ -95,6 +98,9 @@ export class BasketChoicesDto implements BasketChoices {
 
   @Code({ optional: true, description: pricedAtMeaning })
   readonly pricedAt?: string;
+
+  @Code({ optional: true, description: supplierMeaning })
+  readonly supplier?: string;
 
   @Texts({
     optional: true,
@@ -119,15 +125,9 @@ export class BasketChoicesDto implements BasketChoices {
 }
 
 export class OrderQueryDto {
-  @Code({
-    optional: true,
-    description:
-      'As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`.',
-  })
+  @Code({ optional: true, description: supplierMeaning })
   readonly supplier?: string;
-}
 
-export class PricedOrderQueryDto extends OrderQueryDto {
   @Code({ optional: true, description: pricedAtMeaning })
   readonly pricedAt?: string;
 }

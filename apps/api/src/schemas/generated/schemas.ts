@@ -3877,6 +3877,175 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "source"
     ]
   },
+  "EstimateBasket": {
+    "type": "object",
+    "description": "A basket for stored estimates: priced in one edition of the catalogue, with what has changed since each was made.",
+    "properties": {
+      "pricedAt": {
+        "type": "string",
+        "description": "Edition whose prices it is made with."
+      },
+      "drift": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EstimateDrift"
+        },
+        "description": "For every estimate that was made with another edition, in the currency of the list."
+      },
+      "currency": {
+        "type": "string"
+      },
+      "priceList": {
+        "type": "string"
+      },
+      "isInvented": {
+        "type": "boolean"
+      },
+      "pricesIncludeTax": {
+        "type": "boolean"
+      },
+      "proof": {
+        "oneOf": [
+          {
+            "type": "object",
+            "properties": {
+              "kind": {
+                "type": "string",
+                "enum": [
+                  "proven"
+                ]
+              }
+            },
+            "required": [
+              "kind"
+            ]
+          },
+          {
+            "type": "object",
+            "properties": {
+              "kind": {
+                "type": "string",
+                "enum": [
+                  "gap"
+                ]
+              },
+              "bound": {
+                "$ref": "#/components/schemas/MoneyJson"
+              },
+              "gapFraction": {
+                "type": "number"
+              }
+            },
+            "required": [
+              "kind"
+            ]
+          }
+        ]
+      },
+      "isComplete": {
+        "type": "boolean"
+      },
+      "missing": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/CostingMissing"
+        }
+      },
+      "excluded": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Excluded"
+        }
+      },
+      "byEstimate": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "estimate": {
+              "type": "string"
+            },
+            "amount": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
+          },
+          "required": [
+            "estimate",
+            "amount"
+          ]
+        }
+      },
+      "secondBest": {
+        "$ref": "#/components/schemas/SecondBest"
+      },
+      "warnings": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        }
+      },
+      "total": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/BasketLine"
+        }
+      },
+      "orders": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/SupplierOrder"
+        }
+      },
+      "substitutions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Substitution"
+        }
+      },
+      "leftovers": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Leftover"
+        }
+      },
+      "coverage": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Coverage"
+        }
+      },
+      "matched": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/MatchedResin"
+        }
+      }
+    },
+    "required": [
+      "pricedAt",
+      "drift",
+      "currency",
+      "priceList",
+      "isInvented",
+      "pricesIncludeTax",
+      "proof",
+      "isComplete",
+      "missing",
+      "excluded",
+      "byEstimate",
+      "warnings",
+      "total",
+      "lines",
+      "orders",
+      "substitutions",
+      "leftovers",
+      "coverage",
+      "matched"
+    ]
+  },
   "EstimateCalendar": {
     "type": "object",
     "description": "The calendar of an estimate by itself.",
@@ -4012,6 +4181,46 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "areaM2",
       "isUnderLip",
       "bleedHoles"
+    ]
+  },
+  "EstimateDrift": {
+    "type": "object",
+    "description": "How the prices of a list differ from those that an estimate was reckoned with.",
+    "properties": {
+      "estimate": {
+        "type": "string"
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LineDrift"
+        }
+      },
+      "then": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Of the lines that can still be bought as they were reckoned."
+      },
+      "now": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "gone": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Packs that are not on the list any more, each once."
+      }
+    },
+    "required": [
+      "estimate",
+      "lines",
+      "then",
+      "now",
+      "difference",
+      "gone"
     ]
   },
   "EstimateFinding": {
@@ -5986,6 +6195,41 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "percent",
       "amount",
       "remaining"
+    ]
+  },
+  "LineDrift": {
+    "type": "object",
+    "description": "The packs of one line at the price of then and of now.",
+    "properties": {
+      "line": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "sku": {
+        "type": "string"
+      },
+      "packCount": {
+        "type": "number"
+      },
+      "then": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "now": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Absent where the pack is not on the list any more."
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "line",
+      "title",
+      "sku",
+      "packCount",
+      "then"
     ]
   },
   "LinePack": {
