@@ -1102,6 +1102,8 @@ export type components = {
             /** @description Price list of the edition; the one the estimates were priced with when absent, which must then be the same for all. */
             readonly priceList?: string;
             readonly substitutes?: readonly components["schemas"]["SubstituteInput"][];
+            /** @description As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`. */
+            readonly supplier?: string;
             /** @description Ids of other estimates to buy for in the same order: needs are pooled before packs are chosen, and `byEstimate` says what each pays. */
             readonly together?: readonly string[];
         };
@@ -7095,8 +7097,6 @@ export type components = {
         readonly Paper: "a4" | "letter";
         /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
         readonly Prefer: string;
-        /** @description As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`. */
-        readonly Supplier: string;
     };
     requestBodies: never;
     headers: {
@@ -7595,7 +7595,7 @@ export interface operations {
                 /** @description Edition of the catalogue whose prices and packs count, or `current`. Absent: the one that all the estimates were made with, or the current one where they differ. `drift` says line by line what has changed since. */
                 readonly pricedAt?: string;
                 /** @description As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`. */
-                readonly supplier?: components["parameters"]["Supplier"];
+                readonly supplier?: string;
             };
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
@@ -7640,10 +7640,7 @@ export interface operations {
     };
     readonly fillEstimateBasket: {
         readonly parameters: {
-            readonly query?: {
-                /** @description As XML: the supplier whose order is meant, because an order has one seller; needed when there are several. The JSON form lists them in `orders`. */
-                readonly supplier?: components["parameters"]["Supplier"];
-            };
+            readonly query?: never;
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
                 readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
