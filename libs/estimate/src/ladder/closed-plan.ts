@@ -29,7 +29,12 @@ export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan {
     flags: closedFlags(job, places),
     steps: stepsFor(job, places, { cards, plies }),
     core: { sheets: [] },
-    laminate: { plies, plyCount: plies.length, largestPlyM2: plies.at(0)?.areaM2 ?? noArea },
+    laminate: {
+      plies,
+      plyCount: plies.length,
+      sessions: Math.min(1, plies.length),
+      largestPlyM2: plies.at(0)?.areaM2 ?? noArea,
+    },
     fittingCount: cards.all.length,
   };
 }
@@ -88,6 +93,8 @@ function closedQuantities(places: readonly PlaceChoice[], { all, potted }: Close
   return {
     openedM2: noArea,
     cutM: noLength,
+    lipM: noLength,
+    topcoatM2: noArea,
     taperM: noLength,
     laminateM2: noArea,
     extraPlyM2: noArea,
@@ -272,6 +279,7 @@ function tapesFor(job: Job, places: readonly PlaceChoice[]): readonly PlyWork[] 
     areaM2: area(`tape ${widthMm} mm wide`, (lengthM * widthMm) / MM_PER_M),
     rollLengthM: lengthM,
     rollWidthMm: widthMm,
+    strips: [{ lengthMm: lengthM * MM_PER_M, widthMm }],
     fibreMassFraction: tape.fibreMassFraction.value,
   }));
 }

@@ -11,6 +11,7 @@ import {
   coatsAndCycles,
   finishArea,
   nonskidArea,
+  smoothArea,
   noArea,
   none,
   nothingBesides,
@@ -45,7 +46,7 @@ export function roughOpening(job: Job, rung: JudgedRung, places: readonly PlaceF
       },
       steps: roughSteps(job, { size, plies }),
       core: { sheets },
-      laminate: { plies, plyCount: plies.length, largestPlyM2: quantities.laminateM2 },
+      laminate: { plies, plyCount: plies.length, sessions: 1, largestPlyM2: quantities.laminateM2 },
       fittingCount: places.flatMap(({ fittings }) => fittings).length,
     }),
   );
@@ -111,12 +112,15 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
   const openedM2 = figureOf('m2', m2(size.openedM2), 'opened area, roughly');
   const fairedM2 = figureOf('m2', m2(size.laminateM2), 'area to fair, roughly');
   const finishM2 = finishArea(job, fairedM2);
+  const nonskidM2 = nonskidArea(job, finishM2);
   const fittings = places.flatMap((place) => place.fittings);
   const isLarge = ({ kind }: { readonly kind: string }): boolean => largeKinds.includes(kind);
   const extra = Math.max(0, plyCountFor(job) - 2);
   return {
     openedM2,
     cutM: figureOf('m', m(size.cutM), 'saw cut, roughly'),
+    lipM: figureOf('m', m(0), 'no lip, roughly'),
+    topcoatM2: smoothArea(finishM2, nonskidM2),
     taperM: figureOf('m', m(size.cutM), 'taper, roughly'),
     fairedM2,
     finishM2,
@@ -125,7 +129,7 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
     ...coatsAndCycles(),
     injectedM2: noArea,
     injectionHoles: none,
-    nonskidM2: nonskidArea(job, finishM2),
+    nonskidM2,
     liningM2: figureOf(
       'm2',
       m2(job.answers.panel.accessBelow.value === 'lined' ? 1.3 * size.openedM2 : 0),
@@ -181,6 +185,9 @@ function roughPlies(
     areaM2: figureOf('m2', m2(size.laminateM2), `ply ${index + 1}, roughly`),
     rollLengthM: (ROLL_WASTE * size.laminateM2 * MM_PER_M) / rollWidthMm,
     rollWidthMm,
+    strips: [
+      { lengthMm: (ROLL_WASTE * size.laminateM2 * MM_PER_M * MM_PER_M) / rollWidthMm, widthMm: rollWidthMm },
+    ],
     fibreMassFraction: fabric.fibreMassFraction.value,
   }));
 }

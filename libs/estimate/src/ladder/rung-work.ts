@@ -32,6 +32,13 @@ export interface RungWork {
   readonly cost: CostWork;
 }
 
+/** Bags, props and boards of an opening that is not planned yet, by its area. Source: [FROM-MEMORY]. */
+const roughPressed = ({ quantities: { openedM2 } }: RungPlan): NeedContext['pressed'] => ({
+  'press-bag': Math.ceil(10 * openedM2.value),
+  'prop': Math.ceil(10 * openedM2.value),
+  'prop-board-m': 5 * openedM2.value,
+});
+
 export const workRung = (
   plan: RungPlan,
   growth: Pick<ExtentWork, 'growth'>,
@@ -42,7 +49,9 @@ export const workRung = (
       .then('process', ({ job, steps }) => potsAndWaits(job, steps))
       .then('labour', ({ job, quantities, flags }) => labourOf(job, quantities, flags))
       .then('calendar', (work) => calendarOf(work, calendars))
-      .then('pricing', (work) => pricedWork(work, work.process.batches.demand, work))
+      .then('pricing', (work) =>
+        pricedWork({ ...work, pressed: roughPressed(work) }, work.process.batches.demand, work),
+      )
       .then('cost', ({ job, pricing }) => costOf({ job, extent: growth }, pricing.lines))
       .done(),
     ({ process, labour, calendar, pricing, cost }) => ({ process, labour, calendar, pricing, cost }),

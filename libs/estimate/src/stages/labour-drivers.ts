@@ -153,7 +153,7 @@ export function injectionQuantities(
   };
 }
 
-const smoothArea = (finish: Figure<'m2'>, nonskid: Figure<'m2'>): Figure<'m2'> =>
+export const smoothArea = (finish: Figure<'m2'>, nonskid: Figure<'m2'>): Figure<'m2'> =>
   derived('m2', m2(Math.max(0, finish.value - nonskid.value)), 'finished smooth', {
     formula: 'arithmetic.difference',
     title: 'Finished area less what gets nonskid',
