@@ -16,7 +16,7 @@ const isFormula = (value: unknown): value is AnyFormula =>
 /** Every formula that a room exports, so that a new room needs no registration. Rooms share modules, so one is loaded after the other. */
 export async function allFormulas(): Promise<readonly RoomFormula[]> {
   const rooms = readdirSync(join(here, '..', '..', 'libs'))
-    .filter((room) => room !== 'sdk')
+    .filter((room) => room !== 'sdk' && !room.includes('.'))
     .sort();
   const found: RoomFormula[] = [];
   for (const room of rooms) {

@@ -218,8 +218,9 @@ export const sampleSheetLayout: SheetLayoutInput = {
 
 export const sampleSection: SectionInput = {
   method: 'relay',
-  innerSkinMm: 2,
-  outerSkinMm: 4,
+  cutFrom: 'above',
+  wholeSkinMm: 2,
+  cutSkinMm: 4,
   cavityMm: 13,
   taperRatio: 12,
   taperWidthMm: 48,

@@ -1,7 +1,8 @@
 import type { ProcessAssumption } from '#lib/asking';
 
 export const pressMethods = ['weights', 'battens', 'vacuum'] as const;
-export type PressMethod = (typeof pressMethods)[number];
+/** What may be asked for from above; work from below is held up with jacks or a bag. */
+export type PressMethod = (typeof pressMethods)[number] | 'jacks';
 
 export interface BondPressureRequest {
   /** Area pressed at once, and the size of its largest opening. */
@@ -9,7 +10,7 @@ export interface BondPressureRequest {
   readonly lengthMm: number;
   readonly widthMm: number;
   readonly perimeterM?: number;
-  readonly prefer?: PressMethod;
+  readonly prefer?: (typeof pressMethods)[number];
   /** Pressure the bed needs; the default is for a wet bed under a piece that lies on its camber. */
   readonly requiredKPa?: number;
   /** Plain core that must be bent onto the camber adds its own pressure. */

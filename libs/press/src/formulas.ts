@@ -3,6 +3,7 @@ import { atmosphereFormulas } from './atmosphere.js';
 import { battenFormulas } from './battens.js';
 import { weightFormulas } from './dead-weight.js';
 import { innerSkinFormulas } from './inner-skin.js';
+import { upwardFormulas } from './upward.js';
 
 /** Every standard equation of the room, with its source and its worked examples. */
 export const formulas: readonly AnyFormula[] = [
@@ -10,4 +11,5 @@ export const formulas: readonly AnyFormula[] = [
   ...battenFormulas,
   ...weightFormulas,
   ...innerSkinFormulas,
+  ...upwardFormulas,
 ];

@@ -21,3 +21,4 @@ export {
   pressMethods,
 } from './bond-request.js';
 export { formulas } from './formulas.js';
+export { planUpwardPress, skinLift, upwardForce, type UpwardRequest } from './upward.js';

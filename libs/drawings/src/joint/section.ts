@@ -12,8 +12,12 @@ import { wrapped } from '../sheet/text-size.js';
 
 export interface SectionInput {
   readonly method: 're-bed' | 'relay';
-  readonly innerSkinMm: number;
-  readonly outerSkinMm: number;
+  /** Which skin is cut: the one on deck, or the one seen from below; the section is drawn as the deck lies. */
+  readonly cutFrom: 'above' | 'below';
+  /** The skin that stays whole. */
+  readonly wholeSkinMm: number;
+  /** The skin that is cut and tapered. */
+  readonly cutSkinMm: number;
   /** Height between the skins of the sound deck. */
   readonly cavityMm: number;
   /** What fills the cavity in the opening, from the inner skin upwards. */
@@ -48,7 +52,7 @@ export function jointSection(input: SectionInput, request: DrawingRequest): Draw
   const { reader } = request;
   const said = reader.words.section;
   const reach = reachOf(input);
-  const heightMm = input.innerSkinMm + input.cavityMm + input.outerSkinMm + overheight(input);
+  const heightMm = input.wholeSkinMm + input.cavityMm + input.cutSkinMm + overheight(input);
   const plan = (notes: readonly string[]): OpenSheet =>
     openSheet({
       name: 'section',
@@ -73,9 +77,10 @@ export function jointSection(input: SectionInput, request: DrawingRequest): Draw
     area.x + area.width / 2,
     area.y + area.height - 4 - Math.max(0, (area.height - 24 - heightMm * scale.factor * times) / 2),
   ];
+  const up = (z: number): number => (input.cutFrom === 'above' ? z : heightMm - z);
   const at = ([x, z]: readonly [number, number]): Point => [
     middle[0] + x * scale.factor,
-    middle[1] - z * scale.factor * times,
+    middle[1] - up(z) * scale.factor * times,
   ];
   const marks = [
     ...layers.flatMap((layer) => layerMarks(layer, at)),
@@ -86,8 +91,8 @@ export function jointSection(input: SectionInput, request: DrawingRequest): Draw
 }
 
 /** How far the plies stand above the old skin; drawn, so that it is seen. */
-const overheight = ({ plies, outerSkinMm }: SectionInput): number =>
-  Math.max(0, plies.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0) - outerSkinMm);
+const overheight = ({ plies, cutSkinMm }: SectionInput): number =>
+  Math.max(0, plies.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0) - cutSkinMm);
 
 const reachOf = ({ taperWidthMm }: SectionInput): number => taperWidthMm * 1.25 + 12;
 
@@ -135,19 +140,20 @@ function scaled(
   return { scale, times };
 }
 
+const slab = (fromX: number, toX: number, fromZ: number, toZ: number): Layer['corners'] => [
+  [fromX, fromZ],
+  [toX, fromZ],
+  [toX, toZ],
+  [fromX, toZ],
+];
+
 function layersOf(input: SectionInput, reach: number, reader: Reader): readonly Layer[] {
-  const { innerSkinMm, cavityMm, outerSkinMm } = input;
+  const { wholeSkinMm, cavityMm, cutSkinMm } = input;
   const said = reader.words.section;
-  const coreTop = innerSkinMm + cavityMm;
+  const coreTop = wholeSkinMm + cavityMm;
   const named = (name: string, thicknessMm: number): string =>
     `${lengthText(reader, thicknessMm, 1)}  ${name}`;
-  const slab = (fromX: number, toX: number, fromZ: number, toZ: number): Layer['corners'] => [
-    [fromX, fromZ],
-    [toX, fromZ],
-    [toX, toZ],
-    [fromX, toZ],
-  ];
-  let level = innerSkinMm;
+  let level = wholeSkinMm;
   const stack = input.stack.map(({ layer, thicknessMm, isBond }): Layer => {
     const corners = slab(-reach, 0, level, level + thicknessMm);
     level += thicknessMm;
@@ -161,8 +167,8 @@ function layersOf(input: SectionInput, reach: number, reader: Reader): readonly 
   const outer: Layer['corners'] = [
     [0, coreTop],
     [reach, coreTop],
-    [reach, coreTop + outerSkinMm],
-    [input.taperWidthMm, coreTop + outerSkinMm],
+    [reach, coreTop + cutSkinMm],
+    [input.taperWidthMm, coreTop + cutSkinMm],
   ];
   const lifted: readonly Layer[] =
     input.method === 'relay'
@@ -171,23 +177,27 @@ function layersOf(input: SectionInput, reach: number, reader: Reader): readonly 
           {
             corners: outer.map(([x, z]) => [-x, z + level - coreTop]),
             fill: 'mid',
-            label: { side: 'left', content: named(said.liftedSkin, outerSkinMm) },
+            label: { side: 'left', content: named(said.liftedSkin, cutSkinMm) },
           },
         ];
   return [
     {
-      corners: slab(-reach, reach, 0, innerSkinMm),
+      corners: slab(-reach, reach, 0, wholeSkinMm),
       fill: 'mid',
-      label: { side: 'right', content: named(said.innerSkin, innerSkinMm) },
+      label: { side: 'right', content: named(said.wholeSkin[input.cutFrom], wholeSkinMm) },
     },
     ...stack,
     {
-      corners: slab(0, reach, innerSkinMm, coreTop),
+      corners: slab(0, reach, wholeSkinMm, coreTop),
       fill: 'paper',
       hatch: 'back-diagonal',
       label: { side: 'right', content: named(said.oldCore, cavityMm) },
     },
-    { corners: outer, fill: 'mid', label: { side: 'right', content: named(said.outerSkin, outerSkinMm) } },
+    {
+      corners: outer,
+      fill: 'mid',
+      label: { side: 'right', content: named(said.cutSkin[input.cutFrom], cutSkinMm) },
+    },
     ...lifted,
     ...plyLayers(input, reach, level, reader),
   ];
@@ -200,9 +210,9 @@ interface PlyShape {
 }
 
 function plyLayers(input: SectionInput, reach: number, startLevel: number, reader: Reader): readonly Layer[] {
-  const base = input.innerSkinMm + input.cavityMm;
-  const slope = input.taperWidthMm === 0 ? 0 : input.outerSkinMm / input.taperWidthMm;
-  const ground = (x: number): number => base + Math.min(input.outerSkinMm, Math.abs(x) * slope);
+  const base = input.wholeSkinMm + input.cavityMm;
+  const slope = input.taperWidthMm === 0 ? 0 : input.cutSkinMm / input.taperWidthMm;
+  const ground = (x: number): number => base + Math.min(input.cutSkinMm, Math.abs(x) * slope);
   let below: PlyShape = { corners: [], top: input.method === 'relay' ? () => startLevel : ground };
   return input.plies.map((ply, index): Layer => {
     below =
@@ -379,17 +389,26 @@ function cutMarks(
   at: (corner: readonly [number, number]) => Point,
   reader: Reader,
 ): readonly Mark[] {
-  const top = input.innerSkinMm + input.cavityMm + input.outerSkinMm + overheight(input);
+  const top = input.wholeSkinMm + input.cavityMm + input.cutSkinMm + overheight(input);
   const [x, y] = at([0, top]);
   const [taperX] = at([input.taperWidthMm, top]);
+  // Marks stand off the face that is cut: over the deck, or under it.
+  const away = input.cutFrom === 'above' ? 1 : -1;
   const said = reader.words.section;
   const content = `${said.taperWidth} ${lengthText(reader, input.taperWidthMm)}`;
-  const bottom = at([0, input.innerSkinMm + input.cavityMm])[1];
+  const bottom = at([0, input.wholeSkinMm + input.cavityMm])[1];
   return [
-    line('centre', [x, y - 11], [x, bottom]),
-    text([x - 1.5, y - 8.6], said.cutLine, { sizeMm: sizes.fine, anchor: 'end' }),
+    line('centre', [x, y - 11 * away], [x, bottom]),
+    text([x - 1.5, y - 8.6 * away], said.cutLine, { sizeMm: sizes.fine, anchor: 'end' }),
     ...(input.taperWidthMm <= 0
       ? []
-      : spanDimension({ along: 'x', from: x, to: taperX, level: y - 5, startLevel: y - 0.8, content })),
+      : spanDimension({
+          along: 'x',
+          from: x,
+          to: taperX,
+          level: y - 5 * away,
+          startLevel: y - 0.8 * away,
+          content,
+        })),
   ];
 }

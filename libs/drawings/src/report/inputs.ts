@@ -83,20 +83,30 @@ export const sheetLayoutInputs = ({ estimate: { core } }: GivenOpened): readonly
 
 const THINNEST_CORE_MM = 3;
 
-export const sectionInput = ({ estimate: { core, laminate }, record }: GivenOpened): SectionInput => ({
-  method: laminate.method,
-  innerSkinMm: record.innerSkin.thicknessMm,
-  outerSkinMm: record.outerSkin.thicknessMm,
-  cavityMm: record.core.thicknessMm,
-  stack: core.stack.map(({ layer, thicknessMm }) => ({
-    layer,
-    thicknessMm,
-    isBond: thicknessMm < THINNEST_CORE_MM,
-  })),
-  taperRatio: laminate.taperRatio,
-  taperWidthMm: laminate.taperWidthMm,
-  plies: laminate.plies,
-});
+/** Whether the inner skin is the one that is cut. */
+const isFromBelow = ({ scope }: Estimate): boolean =>
+  scope.method.some(({ value }) => value === 'from-below');
+
+export const sectionInput = ({ estimate, record }: GivenOpened): SectionInput => {
+  const { core, laminate } = estimate;
+  const below = isFromBelow(estimate);
+  const [whole, cut] = below ? [record.outerSkin, record.innerSkin] : [record.innerSkin, record.outerSkin];
+  return {
+    method: laminate.method,
+    cutFrom: below ? 'below' : 'above',
+    wholeSkinMm: whole.thicknessMm,
+    cutSkinMm: cut.thicknessMm,
+    cavityMm: record.core.thicknessMm,
+    stack: core.stack.map(({ layer, thicknessMm }) => ({
+      layer,
+      thicknessMm,
+      isBond: thicknessMm < THINNEST_CORE_MM,
+    })),
+    taperRatio: laminate.taperRatio,
+    taperWidthMm: laminate.taperWidthMm,
+    plies: laminate.plies,
+  };
+};
 
 export const checkBars = ({ estimate, reader }: Given): readonly UtilisationBar[] =>
   estimate.checks.flatMap(({ title, state, utilisation, verdict }) =>

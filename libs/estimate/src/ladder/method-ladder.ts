@@ -13,7 +13,7 @@ import type { Job } from '../job/job.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
 import { nothingFound } from '../stages/scope-stage.js';
 import { deckFactsOf } from './deck-facts.js';
-import { placesOf } from './places.js';
+import { isPlugsAtFittings, placesOf } from './places.js';
 
 /** Every way to mend this deck judged, and the one that is planned. */
 export interface LadderWork {
@@ -28,7 +28,7 @@ export interface LadderWork {
 
 /** Judges the ladder and takes the rung that the record names, or the recommended one; an unfit one is refused with its reason. */
 export function ladderOf(job: Job): Outcome<LadderWork> {
-  const extent = extentOf(job);
+  const extent = mappedExtent(job);
   const judged = judgedLadder(job, extent);
   if (!judged.ok) return judged;
   const { ladder } = judged.value;
@@ -48,7 +48,7 @@ export function ladderOf(job: Job): Outcome<LadderWork> {
 /** The ladder alone, before anything is chosen: also where no rung is fit. */
 export function judgedLadder(
   job: Job,
-  extent: Outcome<ExtentWork> = extentOf(job),
+  extent: Outcome<ExtentWork> = mappedExtent(job),
 ): Outcome<{ readonly ladder: JobLadder }> {
   const places = placesOf(job, extent.ok ? extent.value.zones : []);
   const [first, ...others] = places;
@@ -56,6 +56,10 @@ export function judgedLadder(
     return extent.ok ? refusal(nothingBad(job)) : extent;
   return success({ ladder: jobLadder(deckFactsOf(job, places), [first, ...others]) });
 }
+
+/** A few plugs beside fittings map nothing: they speak for those holes alone. */
+const mappedExtent = (job: Job): Outcome<ExtentWork> =>
+  isPlugsAtFittings(job) ? refusal(nothingBad(job)) : extentOf(job);
 
 /** Readings that show nothing, or a record without any. */
 const nothingBad = ({ record }: Job): Problem =>

@@ -31,6 +31,21 @@ export function placesOf(job: Job, zones: readonly ZoneShape[]): readonly PlaceF
   ];
 }
 
+/** Whether nobody drew a zone and every reading is a plug beside a fitting. */
+export function isPlugsAtFittings({ record: { zones = [], survey, fittings = [] } }: Job): boolean {
+  const readings = survey?.readings ?? [];
+  return (
+    zones.length === 0 &&
+    readings.length > 0 &&
+    readings.every(
+      ({ kind, at }) =>
+        kind === 'plug' && fittings.some((fitting) => distance(at, fitting.at) <= plugReachMm(fitting)),
+    )
+  );
+}
+
+const plugReachMm = ({ baseMm = 0 }: FittingRecord): number => PLUG_REACH_MM + baseMm / 2;
+
 const regionOfZone = ({ outline, holes = [] }: ZoneShape): Region => [{ outer: outline, holes }];
 
 const plugsOf = ({ record: { survey } }: Job): readonly Plug[] =>
@@ -60,9 +75,7 @@ function zonePlace(job: Job, zone: ZoneShape, region: Region): PlaceFacts {
 
 /** A fitting that leaks, was dug at, or has a bad plug beside it; others are none of this job. */
 function fittingPlace(job: Job, fitting: FittingRecord): readonly PlaceFacts[] {
-  const plugs = plugsOf(job).filter(
-    ({ at }) => distance(at, fitting.at) <= PLUG_REACH_MM + (fitting.baseMm ?? 0) / 2,
-  );
+  const plugs = plugsOf(job).filter(({ at }) => distance(at, fitting.at) <= plugReachMm(fitting));
   const isBad = plugs.some(({ condition }) => condition !== 'dry-sound');
   if (fitting.isLeaking !== true && !isBad && fitting.wetReachMm === undefined) return [];
   const state = stateOf(plugs, undefined);

@@ -317,10 +317,14 @@ export const consumableFlagsOf = (
   skin: OperationFlags['skin'],
 ): readonly JobFlag[] => [
   ...(skin === 'inject' || skin === 'closed' ? [] : [skin]),
-  job.answers.method.press.value,
+  ...pressFlags(job),
   job.resin.chemistry === 'epoxy' ? 'epoxy' : 'polyester',
   ...(job.answers.method.access.value === 'from-below' ? ['from-below' as const] : ['paint' as const]),
   ...(job.answers.method.access.value === 'from-above' && quantities.nonskidM2.value > 0
     ? ['nonskid' as const]
     : []),
 ];
+
+/** Nothing is weighed or battened down from below: boards and jacks hold the core up, or a bag does. */
+const pressFlags = ({ answers: { method } }: Job): readonly JobFlag[] =>
+  method.access.value === 'from-below' && method.press.value !== 'vacuum' ? [] : [method.press.value];

@@ -1,7 +1,7 @@
 import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import { planBatches, type BatchPlan, type ResinStepRequest } from '#lib/resin';
-import { planBondPressure, type BondPressurePlan } from '#lib/press';
+import { planBondPressure, planUpwardPress, type BondPressurePlan } from '#lib/press';
 import { planCure, requirementsOf, type CurePlan } from '#lib/cure';
 import { namingResins } from './fitting-materials.js';
 import { bayOf } from './panel-values.js';
@@ -53,7 +53,27 @@ const processFields = {
 };
 
 /** What presses the largest opening, and whether the inner skin can carry it. */
-export function pressOf(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
+export const pressOf = (job: Job, scope: ScopeWork): Outcome<BondPressurePlan> =>
+  job.answers.method.access.value === 'from-below' ? success(heldUp(job, scope)) : pressedDown(job, scope);
+
+const MM_PER_M = 1000;
+
+/** From below the inner skin is cut away: core is held up, and the skin above is kept in its shape. */
+function heldUp({ answers, core }: Job, { plan }: ScopeWork): BondPressurePlan {
+  const largest = plan.openings[0];
+  const box = extentOfOutline(largest.area.outer);
+  return planUpwardPress({
+    areaM2: largest.areaM2,
+    lengthMm: box.maxX - box.minX,
+    widthMm: box.maxY - box.minY,
+    skinAboveMm: answers.outerSkin.thicknessMm.value,
+    coreKgPerM2: (core.densityKgPerM3.value * answers.core.thicknessMm.value) / MM_PER_M,
+    altitudeM: answers.conditions.altitudeM.value,
+    prefer: answers.method.press.value === 'vacuum' ? 'vacuum' : 'jacks',
+  });
+}
+
+function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
   const largest = plan.openings[0];
   const box = extentOfOutline(largest.area.outer);
   const [lengthMm, widthMm] = [box.maxX - box.minX, box.maxY - box.minY];

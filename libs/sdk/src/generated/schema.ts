@@ -1296,7 +1296,7 @@ export type components = {
             readonly availableKPa?: number;
             readonly innerSkin: components["schemas"]["InnerSkinCheck"];
             /** @enum {string} */
-            readonly method: "battens" | "vacuum" | "weights";
+            readonly method: "battens" | "jacks" | "vacuum" | "weights";
             readonly options: readonly components["schemas"]["PressOption"][];
             readonly quantities: readonly components["schemas"]["PressQuantity"][];
             readonly recommendation: string;
@@ -5228,7 +5228,7 @@ export type components = {
             readonly availableKPa?: number;
             readonly evenness: string;
             /** @enum {string} */
-            readonly method: "battens" | "vacuum" | "weights";
+            readonly method: "battens" | "jacks" | "vacuum" | "weights";
             /** @description Load that the inner skin must carry while it cures. */
             readonly onInnerSkinKPa: number;
             readonly quantities: readonly components["schemas"]["PressQuantity"][];

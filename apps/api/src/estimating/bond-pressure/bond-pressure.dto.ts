@@ -1,4 +1,4 @@
-import { pressMethods, type BondPressureRequest, type PressMethod } from '#lib/press';
+import { pressMethods, type BondPressureRequest } from '#lib/press';
 import { Area, Flag, Length, Mass, Num, OneOf, Part } from '../../edge/dto/index.js';
 
 type Battens = NonNullable<BondPressureRequest['battens']>;
@@ -131,7 +131,7 @@ export class BondPressureRequestDto implements BondPressureRequest {
   readonly perimeterM?: number;
 
   @OneOf(pressMethods, { optional: true, description: 'What the crew would like best.' })
-  readonly prefer?: PressMethod;
+  readonly prefer?: BondPressureRequest['prefer'];
 
   @Num({
     optional: true,

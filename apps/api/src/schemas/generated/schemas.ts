@@ -563,6 +563,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "battens",
+          "jacks",
           "vacuum",
           "weights"
         ]
@@ -8565,6 +8566,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "battens",
+          "jacks",
           "vacuum",
           "weights"
         ]
