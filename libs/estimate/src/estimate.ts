@@ -1,4 +1,5 @@
 import type { Catalogue } from '#lib/catalogue';
+import { keptPlates } from '#lib/panel';
 import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
 import { closedDocumentOf } from './document/closed-document.js';
 import { documentOf } from './document/document.js';
@@ -59,12 +60,14 @@ export const workedWay = (job: Job): Outcome<WorkedWay> =>
 
 /** The stages in the order in which each needs the ones before. */
 const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
-  inOrder({ job, ladder })
+  inOrder({ job, ladder, plates: keptPlates() })
     .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
     .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones)))
     .then('skins', () => oldSkinsOf(job))
     .then('core', ({ scope }) => coreFor(job, scope))
-    .then('laminate', ({ scope, skins, core }) => laminateFor(job, scope, { skins, coreMm: core.coreMm }))
+    .then('laminate', ({ scope, skins, core, plates }) =>
+      laminateFor(job, scope, { skins, coreMm: core.coreMm, plates }),
+    )
     .then('quantities', ({ scope, laminate }) =>
       success(withBesides(job, ladder, quantitiesOf(job, scope, laminate))),
     )

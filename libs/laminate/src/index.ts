@@ -117,7 +117,7 @@ export type {
   ScheduleLimits,
   ScheduleRequest,
 } from './schedule/schedule-request.js';
-export { searchSchedules } from './schedule/schedule-search.js';
+export { openSearch, searchSchedules, type OpenSearch } from './schedule/schedule-search.js';
 export type { LeftOut } from './schedule/prepared-search.js';
 export type {
   Missing,

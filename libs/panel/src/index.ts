@@ -59,6 +59,7 @@ export type {
   PanelCheckRequest,
   PanelSize,
 } from './comparison/panel-request.js';
+export { keptPlates, type PlateSource } from './plate/kept-plates.js';
 export {
   plateModel,
   type EdgeFixing,
@@ -89,6 +90,7 @@ export type { Working } from './comparison/state-analysis.js';
 export {
   restorationOf,
   type Ratio,
+  type RepairJudge,
   type Restoration,
   type RestorationRequest,
 } from './comparison/restoration.js';

@@ -1,5 +1,11 @@
 import type { Outcome } from '#lib/kernel';
-import { panelCheck, type FittingRequest, type PanelCheck, type PanelCheckRequest } from '#lib/panel';
+import {
+  panelCheck,
+  type FittingRequest,
+  type PanelCheck,
+  type PanelCheckRequest,
+  type PlateSource,
+} from '#lib/panel';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
 import type { LaminateWork } from './laminate-stage.js';
@@ -15,10 +21,12 @@ export interface CheckContext {
   readonly core: CoreWork;
   readonly laminate: LaminateWork;
   readonly clampPressureKPa: number;
+  readonly plates: PlateSource;
 }
 
 /** The panel as built, as found, opened and repaired. */
-export const panelCheckOf = (context: CheckContext): Outcome<PanelCheck> => panelCheck(requestOf(context));
+export const panelCheckOf = (context: CheckContext): Outcome<PanelCheck> =>
+  panelCheck(requestOf(context), context.plates);
 
 function requestOf(context: CheckContext): PanelCheckRequest {
   const {

@@ -7,10 +7,11 @@ import {
   pliesToFill,
   relaidPlies,
   resinConstantsOf,
-  searchSchedules,
+  openSearch,
   type Assumption,
   type ClosingPlies,
   type FabricOffer,
+  type OpenSearch,
   type PlyToLay,
   type RelaidPlies,
   type RollStrip,
@@ -24,7 +25,12 @@ import type { Job } from '../job/job.js';
 import { closingSection, relaidSection, scheduleChecks } from '../sections/laminate-section.js';
 import { atRecord } from '../job/record-pointers.js';
 import { oldCoreOf } from './panel-values.js';
-import { chooseSchedule, type PanelAround, type ScheduleChoice } from './schedule-choice.js';
+import {
+  chooseSchedule,
+  type FoundSchedules,
+  type PanelAround,
+  type ScheduleChoice,
+} from './schedule-choice.js';
 import type { ScopeWork } from './scope-stage.js';
 import { plyMethodName, pliesOf, workedSkin, type OldSkins } from './skins.js';
 
@@ -60,8 +66,8 @@ export const laminateFor = (job: Job, scope: ScopeWork, around: PanelAround): Ou
 
 function relaid(job: Job, { plan }: ScopeWork, around: PanelAround): Outcome<LaminateWork> {
   const { skins } = around;
-  return andThen(scheduleFor(job, skins), ({ request, search, isRelaxed }) => {
-    const choice = chooseSchedule(job, around, request, search);
+  return andThen(scheduleFor(job, skins), ({ more, search, isRelaxed }) => {
+    const choice = chooseSchedule(job, around, { search, more });
     const best = choice.chosen.schedule;
     const plies = best.plies.flatMap((ply) => {
       const material = fabricOf(job, ply.material);
@@ -127,9 +133,7 @@ function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): 
 const largestOf = (plies: readonly PlyWork[]): Figure<'m2'> =>
   plies.map(({ areaM2 }) => areaM2).reduce((largest, area) => (area.value > largest.value ? area : largest));
 
-interface Found {
-  readonly request: ScheduleRequest;
-  readonly search: ScheduleSearch;
+interface Found extends FoundSchedules {
   readonly isRelaxed: boolean;
 }
 
@@ -144,17 +148,24 @@ const flushSteps = [
 ] as const;
 
 function scheduleFor(job: Job, skins: OldSkins): Outcome<Found> {
-  return andThen(scheduleRequest(job, skins), (request) => {
-    let refused: Outcome<Found> = refusal();
-    for (const { flush, isRelaxed } of flushSteps) {
-      const outcome = searchSchedules({ ...request, flush });
-      if (!outcome.ok) return refusal(...atRecord(outcome.problems, scheduleFields(job, skins), '/method'));
-      if (outcome.value.best.length > 0)
-        return success({ request: { ...request, flush }, search: outcome.value, isRelaxed });
-      refused = refusal(cannotBeDone(outcome.value));
-    }
-    return refused;
-  });
+  const inRecord = <T>(outcome: Outcome<T>): Outcome<T> =>
+    outcome.ok ? outcome : refusal(...atRecord(outcome.problems, scheduleFields(job, skins), '/method'));
+  return andThen(scheduleRequest(job, skins), (request) =>
+    andThen(inRecord(openSearch(request)), ({ find }) => strictestFound((asked) => inRecord(find(asked)))),
+  );
+}
+
+/** The skins of the strictest step that has any; what is said of the last step is said of all. */
+function strictestFound(find: OpenSearch['find']): Outcome<Found> {
+  let refused: Outcome<Found> = refusal();
+  for (const { flush, isRelaxed } of flushSteps) {
+    const outcome = find({ flush });
+    if (!outcome.ok) return outcome;
+    if (outcome.value.best.length > 0)
+      return success({ search: outcome.value, more: (keep) => find({ flush, keep }), isRelaxed });
+    refused = refusal(cannotBeDone(outcome.value));
+  }
+  return refused;
 }
 
 const cannotBeDone = (search: ScheduleSearch) =>

@@ -1,5 +1,6 @@
-import { searchSchedules, type Schedule, type ScheduleRequest, type ScheduleSearch } from '#lib/laminate';
-import { restorationOf, type Restoration } from '#lib/panel';
+import type { Schedule, ScheduleSearch } from '#lib/laminate';
+import type { Outcome } from '#lib/kernel';
+import { restorationOf, type PlateSource, type Restoration } from '#lib/panel';
 import type { Job } from '../job/job.js';
 import { asBuilt, bayOf, craftOf, repairedWith } from './panel-values.js';
 import type { OldSkins } from './skins.js';
@@ -7,7 +8,7 @@ import type { OldSkins } from './skins.js';
 /** A schedule that restores the skin, and what the whole panel comes to with it. */
 export interface TriedSchedule {
   readonly schedule: Schedule;
-  /** Absent where the panel cannot be checked; the panel stage says why. */
+  /** Absent where the panel cannot be checked, the panel stage says why, or where one before leaves no more short. */
   readonly panel?: Restoration;
 }
 
@@ -20,6 +21,13 @@ export interface ScheduleChoice {
 export interface PanelAround {
   readonly skins: OldSkins;
   readonly coreMm: number;
+  readonly plates: PlateSource;
+}
+
+/** The few best schedules, and where more come from. */
+export interface FoundSchedules {
+  readonly search: ScheduleSearch;
+  readonly more: (keep: number) => Outcome<ScheduleSearch>;
 }
 
 /** Every schedule tried costs a panel check; prices have risen by about a fifth when so many have been passed over. */
@@ -32,46 +40,75 @@ const MOST_TRIED = 40;
 export function chooseSchedule(
   job: Job,
   around: PanelAround,
-  request: ScheduleRequest,
-  found: ScheduleSearch,
+  { search: { best: few }, more }: FoundSchedules,
 ): ScheduleChoice {
   const judge = judgeOf(job, around);
-  const few = tried(found.best, judge);
-  const choice = choiceFrom(few);
-  if (judge === undefined || isRestored(choice.chosen)) return choice;
-  const more = searchSchedules({ ...request, keep: MOST_TRIED });
-  return more.ok ? choiceFrom([...few, ...tried(more.value.best.slice(few.length), judge)]) : choice;
+  if (judge === undefined)
+    return { chosen: { schedule: few[0] }, tried: few.map((schedule) => ({ schedule })) };
+  const choice = firstRestored(few, judge);
+  if (isRestored(choice.chosen)) return choice;
+  const many = more(MOST_TRIED);
+  return many.ok ? goneOn(choice, many.value.best.slice(few.length), judge) : choice;
 }
 
-type Judge = (schedule: Schedule) => Restoration;
+interface Judge {
+  readonly judge: (schedule: Schedule) => Restoration;
+  readonly fewestShort: (schedule: Schedule) => number;
+}
 
-function judgeOf(job: Job, { skins, coreMm }: PanelAround): Judge | undefined {
+function judgeOf(job: Job, { skins, coreMm, plates }: PanelAround): Judge | undefined {
   const [lengthXMm, widthYMm] = bayOf(job);
   const craft = craftOf(job);
-  const outcome = restorationOf({
-    panel: { lengthXMm, widthYMm, edges: job.answers.panel.edges.value },
-    asBuilt: asBuilt(job, skins),
-    ...(craft === undefined ? {} : { craft }),
-  });
-  return outcome.ok ? (schedule) => outcome.value(repairedWith(job, { skins, coreMm, schedule })) : undefined;
+  const outcome = restorationOf(
+    {
+      panel: { lengthXMm, widthYMm, edges: job.answers.panel.edges.value },
+      asBuilt: asBuilt(job, skins),
+      ...(craft === undefined ? {} : { craft }),
+    },
+    plates,
+  );
+  if (!outcome.ok) return undefined;
+  const { judge, fewestShort } = outcome.value;
+  const repaired = (schedule: Schedule) => repairedWith(job, { skins, coreMm, schedule });
+  return {
+    judge: (schedule) => judge(repaired(schedule)),
+    fewestShort: (schedule) => fewestShort(repaired(schedule)),
+  };
 }
 
-/** Up to the first that restores the panel: those after it are dearer. */
-function tried(schedules: readonly Schedule[], judge: Judge | undefined): readonly TriedSchedule[] {
-  const all: TriedSchedule[] = [];
-  for (const schedule of schedules) {
-    const one = judge === undefined ? { schedule } : { schedule, panel: judge(schedule) };
-    all.push(one);
-    if (isRestored(one)) break;
+/** Up to the first that restores the panel: those after it are dearer. Each is judged in full, because they are shown. */
+function firstRestored([first, ...others]: readonly Schedule[], { judge }: Judge): ScheduleChoice {
+  let choice = choiceOf({ schedule: first, panel: judge(first) });
+  for (const schedule of others) {
+    if (isRestored(choice.chosen)) return choice;
+    choice = withNext(choice, { schedule, panel: judge(schedule) });
   }
-  return all;
+  return choice;
 }
 
-const isRestored = (one: TriedSchedule): boolean => one.panel !== undefined && countShort(one) === 0;
-
-function choiceFrom([first, ...others]: readonly TriedSchedule[]): ScheduleChoice {
-  const chosen = others.reduce((best, one) => (countShort(one) < countShort(best) ? one : best), first);
-  return { chosen, tried: [first, ...others] };
+/** A schedule that leaves as many short by its section alone cannot be chosen, and its plate is not worked out. */
+function goneOn(
+  start: ScheduleChoice,
+  more: readonly Schedule[],
+  { judge, fewestShort }: Judge,
+): ScheduleChoice {
+  let choice = start;
+  for (const schedule of more) {
+    if (isRestored(choice.chosen)) return choice;
+    const mayBeBetter = fewestShort(schedule) < countShort(choice.chosen);
+    choice = withNext(choice, mayBeBetter ? { schedule, panel: judge(schedule) } : { schedule });
+  }
+  return choice;
 }
 
-const countShort = ({ panel }: TriedSchedule): number => panel?.shortfalls.length ?? 0;
+const choiceOf = (only: TriedSchedule): ScheduleChoice => ({ chosen: only, tried: [only] });
+
+const withNext = ({ chosen, tried }: ScheduleChoice, next: TriedSchedule): ScheduleChoice => ({
+  chosen: countShort(next) < countShort(chosen) ? next : chosen,
+  tried: [...tried, next],
+});
+
+const isRestored = (one: TriedSchedule): boolean => countShort(one) === 0;
+
+/** One whose panel was not worked out is not fewer short than the best before it. */
+const countShort = ({ panel }: TriedSchedule): number => panel?.shortfalls.length ?? Infinity;

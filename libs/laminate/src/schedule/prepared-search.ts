@@ -1,5 +1,6 @@
 import type { Problem } from '#lib/kernel';
 import type { Layup } from '../theory/layup.js';
+import type { LayupFigures } from '../theory/layup-figures.js';
 import type { SkinMeasure } from '../theory/skin.js';
 import type { OldSkinMeasure } from './old-skin.js';
 import type { FabricOffer, ScheduleRequest, SettledRequest } from './schedule-request.js';
@@ -11,6 +12,8 @@ export interface LaidOffer {
   readonly offerIndex: number;
   readonly turnDeg: number;
   readonly layup: Layup;
+  /** Made when first asked for: of many skins kept few are shown. */
+  readonly figures: () => LayupFigures;
 }
 
 export interface LeftOut {

@@ -2,7 +2,8 @@ import { Defect, unreachable } from '#lib/kernel';
 import { derived, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { nPerMm } from '#lib/units';
 import { laminate, type LaminateAnswer } from '../theory/laminate.js';
-import { layupFigures, type LayupFigures } from '../theory/layup-figures.js';
+import type { LayupFigures } from '../theory/layup-figures.js';
+import { once } from '../theory/once.js';
 import type { Assumption } from '../assumption.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { measureSkin, pulls, type SkinMeasure } from '../theory/skin.js';
@@ -152,27 +153,62 @@ function oldReport({ request, old, target }: PreparedSearch): OldSkinReport {
   };
 }
 
+/** What can be long in the making is made when it is asked for: of many skins kept few are looked at closely. */
 function scheduleOf(prepared: PreparedSearch, best: readonly Stack[], i: number): Schedule {
   const stack = best[i];
   const laid = stack.order.map((option) => prepared.offers[option]);
-  const plies = laid.flatMap(({ layup }) => layup.plies);
-  const measure = measureSkin(plies);
-  const figures = laid.map(figuresOf);
-  const checks = checksOf(prepared, stack, measure);
+  const parts = partsOf(prepared, stack, laid);
   return {
     rank: i + 1,
     plies: laid.map(schedulePly),
-    thicknessMm: sumOf('mm', 'thickness of the new skin', numbered(figures, 'thicknessMm')),
-    glassGPerM2: sumOf('g/m2', 'glass in the new skin', numbered(figures, 'glassGPerM2')),
-    resinGPerM2: sumOf('g/m2', 'resin in the new skin, no waste', numbered(figures, 'resinGPerM2')),
-    stiffnessAlongNPerMm: stiffnessFigure('along', measure.alongNPerMm, figures),
-    stiffnessAcrossNPerMm: stiffnessFigure('across', measure.acrossNPerMm, figures),
-    proudMm: measure.thicknessMm - prepared.request.oldSkin.thicknessMm,
+    get thicknessMm() {
+      return parts.thicknessMm();
+    },
+    get glassGPerM2() {
+      return parts.glassGPerM2();
+    },
+    get resinGPerM2() {
+      return parts.resinGPerM2();
+    },
+    get stiffnessAlongNPerMm() {
+      return parts.along();
+    },
+    get stiffnessAcrossNPerMm() {
+      return parts.across();
+    },
+    get proudMm() {
+      return parts.measure().thicknessMm - prepared.request.oldSkin.thicknessMm;
+    },
     ...(isPriced(prepared) ? { pricePerM2: stack.price } : {}),
-    checks,
-    governs: checks.reduce((worst, check) => (check.utilisation > worst.utilisation ? check : worst)).check,
-    laminate: laminateOf(plies),
+    get checks() {
+      return parts.checks();
+    },
+    get governs() {
+      return parts.checks().reduce((worst, check) => (check.utilisation > worst.utilisation ? check : worst))
+        .check;
+    },
+    get laminate() {
+      return parts.laminate();
+    },
     ...(i === 0 ? {} : { lost: lostTo(best[0], stack, isPriced(prepared)) }),
+  };
+}
+
+function partsOf(prepared: PreparedSearch, stack: Stack, laid: readonly LaidOffer[]) {
+  const plies = laid.flatMap(({ layup }) => layup.plies);
+  const measure = once(() => measureSkin(plies));
+  const figures = once(() => laid.map((offer) => offer.figures()));
+  return {
+    measure,
+    thicknessMm: once(() => sumOf('mm', 'thickness of the new skin', numbered(figures(), 'thicknessMm'))),
+    glassGPerM2: once(() => sumOf('g/m2', 'glass in the new skin', numbered(figures(), 'glassGPerM2'))),
+    resinGPerM2: once(() =>
+      sumOf('g/m2', 'resin in the new skin, no waste', numbered(figures(), 'resinGPerM2')),
+    ),
+    along: once(() => stiffnessFigure('along', measure().alongNPerMm, figures())),
+    across: once(() => stiffnessFigure('across', measure().acrossNPerMm, figures())),
+    checks: once(() => checksOf(prepared, stack, measure())),
+    laminate: once(() => laminateOf(plies)),
   };
 }
 
@@ -188,15 +224,6 @@ const numbered = <K extends keyof LayupFigures>(
   key: K,
 ): Readonly<Record<string, LayupFigures[K]>> =>
   Object.fromEntries(figures.map((figure, i) => [`ply${i + 1}`, figure[key]]));
-
-const figuresOf = ({ offer, offerIndex, layup }: LaidOffer): LayupFigures =>
-  layupFigures({
-    material: offer.material,
-    layup,
-    ...(offer.fibreMassFraction === undefined
-      ? {}
-      : { fractionAt: `/fabrics/${offerIndex}/fibreMassFraction` }),
-  });
 
 const stiffnessFigure = (
   direction: string,

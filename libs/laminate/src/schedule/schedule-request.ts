@@ -189,17 +189,20 @@ export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {
     ...countFaults('/fabrics', fabrics.length, 1, MOST_FABRICS),
     ...fabrics.flatMap(offerFaults),
     ...priceFaults(fabrics),
-    ...(flush === undefined
-      ? []
-      : [
-          ...rangeFaults('/flush/proudUpToMm', flush.proudUpToMm, { from: 0, upTo: 20 }),
-          ...rangeFaults('/flush/lowUpToMm', flush.lowUpToMm, { from: 0, upTo: 20 }),
-        ]),
+    ...flushFaults(flush),
     ...limitFaults(request.limits ?? {}),
     ...panelFaults(request.panel),
     ...thickerThanDeck(request),
   ];
 }
+
+export const flushFaults = (flush: ScheduleRequest['flush']): readonly Problem[] =>
+  flush === undefined
+    ? []
+    : [
+        ...rangeFaults('/flush/proudUpToMm', flush.proudUpToMm, { from: 0, upTo: 20 }),
+        ...rangeFaults('/flush/lowUpToMm', flush.lowUpToMm, { from: 0, upTo: 20 }),
+      ];
 
 const offerFaults = (
   { pricePerM2, turnsDeg, fibreMassFraction }: FabricOffer,

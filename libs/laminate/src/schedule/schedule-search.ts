@@ -1,4 +1,14 @@
-import { below, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import {
+  andThen,
+  below,
+  pointer,
+  problem,
+  refusal,
+  success,
+  unlessProblems,
+  type Outcome,
+  type Problem,
+} from '#lib/kernel';
 import type { PlyMethod } from '../ply/ply-method.js';
 import { findPlyMethod } from '../ply/ply-properties.js';
 import { layupOf, type Layup } from '../theory/layup.js';
@@ -11,6 +21,7 @@ import {
   type StripSums,
 } from '../theory/sandwich-strip.js';
 import {
+  flushFaults,
   scheduleFaults,
   settle,
   type CoreLayer,
@@ -20,6 +31,8 @@ import {
 } from './schedule-request.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { scheduleReport, type ScheduleSearch } from './schedule-report.js';
+import { layupFigures, type LayupFigures } from '../theory/layup-figures.js';
+import { once } from '../theory/once.js';
 import { membraneOf } from '../theory/skin.js';
 import { momentCapacity } from './stack-order.js';
 import type { StackOption, StackPanel, StackProblem } from './stack-problem.js';
@@ -32,19 +45,35 @@ import { searchStacks } from './stack-search.js';
  * stiffness and moment capacity; lies flush; has a fabric that suits the core first and one that prints little last.
  * The answer is proven: see `searchStacks`. A skin that cannot be made is an answer too, with what stands in the way.
  */
-export function searchSchedules(request: ScheduleRequest): Outcome<ScheduleSearch> {
+export const searchSchedules = (request: ScheduleRequest): Outcome<ScheduleSearch> =>
+  andThen(openSearch(request), ({ find }) => find({}));
+
+/** A search with the fabrics wet out and the old skin measured, ready to look more than once. */
+export interface OpenSearch {
+  /** As the request says, but for what is asked here. */
+  readonly find: (asked: Pick<ScheduleRequest, 'flush' | 'keep'>) => Outcome<ScheduleSearch>;
+}
+
+export function openSearch(request: ScheduleRequest): Outcome<OpenSearch> {
   const faults = scheduleFaults(request);
   if (faults.length > 0) return refusal(...faults);
-  const settled = settle(request);
-  const method = findPlyMethod(settled.method);
-  if (method === undefined || !givesStrength(method, request))
-    return refusal(noStrengthProblem(settled.method));
+  const { method: name } = settle(request);
+  const method = findPlyMethod(name);
+  if (method === undefined || !givesStrength(method, request)) return refusal(noStrengthProblem(name));
   const old = measureOldSkin(request.oldSkin, method);
   if (!old.ok) return refusal(...below('/oldSkin', old.problems));
   const { offers, leftOut } = layOffers(request, method);
   if (offers.length === 0) return refusal(...leftOut.flatMap(({ problems }) => problems));
-  const prepared = prepare({ request, settled, old: old.value, offers, leftOut });
-  return success(scheduleReport(prepared, searchStacks(prepared.problem)));
+  const options = offers.map((laid) => optionOf(laid, request));
+  const laid = { old: old.value, offers, leftOut, options };
+  return success({
+    find: (asked) =>
+      unlessProblems(flushFaults(asked.flush), () => {
+        const wanted = { ...request, ...asked };
+        const prepared = prepare({ request: wanted, settled: settle(wanted), ...laid });
+        return scheduleReport(prepared, searchStacks(prepared.problem));
+      }),
+  });
 }
 
 const givesStrength = (method: PlyMethod, { resin }: ScheduleRequest): boolean =>
@@ -67,7 +96,7 @@ function layOffers(
   return {
     offers: laid.flatMap(({ offer, offerIndex, outcomes }) =>
       outcomes.flatMap(({ turnDeg, outcome }) =>
-        outcome.ok ? [{ offer, offerIndex, turnDeg, layup: outcome.value }] : [],
+        outcome.ok ? [laidOffer({ offer, offerIndex, turnDeg, layup: outcome.value })] : [],
       ),
     ),
     leftOut: laid.flatMap(({ offer, outcomes }) =>
@@ -79,6 +108,20 @@ function layOffers(
     ),
   };
 }
+
+const laidOffer = (laid: Omit<LaidOffer, 'figures'>): LaidOffer => ({
+  ...laid,
+  figures: once(() => figuresOf(laid)),
+});
+
+const figuresOf = ({ offer, offerIndex, layup }: Omit<LaidOffer, 'figures'>): LayupFigures =>
+  layupFigures({
+    material: offer.material,
+    layup,
+    ...(offer.fibreMassFraction === undefined
+      ? {}
+      : { fractionAt: `/fabrics/${offerIndex}/fibreMassFraction` }),
+  });
 
 function outcomesOf(
   offer: FabricOffer,
@@ -116,17 +159,19 @@ function inField({ material }: FabricOffer, i: number, outcome: Outcome<Layup>):
 
 const USUALLY_KEPT = 3;
 
-type Preparation = Omit<PreparedSearch, 'problem' | 'target'>;
+interface Preparation extends Omit<PreparedSearch, 'problem' | 'target'> {
+  readonly options: readonly StackOption[];
+}
 
-function prepare(preparation: Preparation): PreparedSearch {
-  const { request, settled, old, offers } = preparation;
+function prepare({ options, ...preparation }: Preparation): PreparedSearch {
+  const { request, settled, old } = preparation;
   const build = request.restore === 'strongest' ? (old.high ?? old) : old;
   const target = build.measure;
   const { thicknessMm } = request.oldSkin;
   const steps = Math.floor((settled.taperRatio * thicknessMm) / settled.smallestStepMm);
   const { panel } = request;
   const problem: StackProblem = {
-    options: offers.map((laid) => optionOf(laid, request)),
+    options,
     target: {
       alongNPerMm: target.alongNPerMm,
       acrossNPerMm: target.acrossNPerMm,

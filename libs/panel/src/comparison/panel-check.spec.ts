@@ -1,6 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
-import { detailOf } from '#lib/kernel';
+import { detailOf, randomStream } from '#lib/kernel';
 import {
+  keptPlates,
   panelAnswer,
   panelCheck,
   restorationOf,
@@ -85,16 +86,34 @@ describe('the four states side by side', () => {
   });
 
   test('a search is told of each repair what the whole check says of it, and a shortfall never reads as 100 %', () => {
-    const judge = restorationOf(deck);
+    const judge = restorationOf(deck, keptPlates());
     for (const outerMm of [2, 2.9999, 3, 4]) {
       const repaired = { ...deck.repaired, outer: skin(outerMm) };
       const { shortfalls, ratios } = checked({ ...deck, repaired });
-      expect(judge.ok ? judge.value(repaired) : undefined).toEqual({
+      expect(judge.ok ? judge.value.judge(repaired) : undefined).toEqual({
         shortfalls,
         leastRatio: Math.min(...ratios.map(({ ratio }) => ratio)),
       });
       expect(shortfalls.join()).not.toMatch(/: 100 %/);
     }
+  });
+
+  test('what falls short by the section alone is never more than what falls short of the whole check', () => {
+    const outcome = restorationOf(deck, keptPlates());
+    if (!outcome.ok) throw new Error('refused');
+    const random = randomStream(15);
+    const between = (low: number, high: number): number => low + (high - low) * random();
+    const counts = Array.from({ length: 60 }, () => {
+      const { core } = deck.repaired;
+      const repaired = {
+        outer: skin(between(1, 6)),
+        inner: skin(between(1, 4)),
+        core: { ...core, compressiveModulusMPa: core.compressiveModulusMPa * between(0.2, 3) },
+      };
+      return [outcome.value.fewestShort(repaired), outcome.value.judge(repaired).shortfalls.length];
+    });
+    expect(counts.filter(([fewest, all]) => fewest > all)).toEqual([]);
+    expect(counts.some(([fewest, all]) => fewest > 0 && fewest < all)).toBe(true);
   });
 
   test('rot takes stiffness, opening takes nearly all of it', () => {

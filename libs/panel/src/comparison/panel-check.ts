@@ -18,6 +18,7 @@ import { openSkinAnswer, type OpenSkinAnswer } from '../plate/open-skin.js';
 import { faultsOfRequest, HEEL_RADIUS_MM } from './panel-faults.js';
 import type { PanelCheckRequest } from './panel-request.js';
 import type { Rectangle, RectangularLoad } from '../plate/plate.js';
+import { keptPlates, type PlateSource } from '../plate/kept-plates.js';
 import type { PlateModel } from '../plate/plate-answer.js';
 import { membraneStiffness } from '../plate/sandwich-section.js';
 import {
@@ -124,9 +125,9 @@ export interface PanelAssumption {
 }
 
 /** Compares the panel as built, as found, opened and repaired, or says everything that stands in the way. */
-export function panelCheck(request: PanelCheckRequest): Outcome<PanelCheck> {
+export function panelCheck(request: PanelCheckRequest, plates = keptPlates()): Outcome<PanelCheck> {
   const faults = faultsOfRequest(request);
-  return faults.length > 0 ? refusal(...faults) : success(checked(request));
+  return faults.length > 0 ? refusal(...faults) : success(checked(request, plates));
 }
 
 /** The same without the derivations, which are long, but for those asked for in `explain`. */
@@ -168,10 +169,10 @@ function explainedAnswer(
   }));
 }
 
-function checked(request: PanelCheckRequest): PanelCheck {
+function checked(request: PanelCheckRequest, plates: PlateSource): PanelCheck {
   const criteria = criteriaOf(request.criteria ?? {});
   const loads = loadsOf(request);
-  const states = analysed(request, loads);
+  const states = analysed(request, loads, plates);
   const [built, ...others] = states.map((state) => reasonedChecks(state, request, { loads, criteria }));
   const reasoned = [
     built,
@@ -223,8 +224,12 @@ function derivationsOf(
   ]);
 }
 
-function analysed(request: PanelCheckRequest, loads: readonly ResolvedLoad[]): readonly AnalysedState[] {
-  const setting = { size: request.panel, edges: edgesOf(request.panel), loads };
+function analysed(
+  request: PanelCheckRequest,
+  loads: readonly ResolvedLoad[],
+  plates: PlateSource,
+): readonly AnalysedState[] {
+  const setting = { size: request.panel, edges: edgesOf(request.panel), loads, plates };
   const found = stateAsFound(request);
   const builtFigures = figuresOf(request.asBuilt, '/asBuilt');
   return [
@@ -245,7 +250,7 @@ function openedSetting({ opened = {}, panel }: PanelCheckRequest, setting: Setti
   };
   const edge = opened.edges ?? 'simply-supported';
   const loads = setting.loads.map((load) => ({ ...load, rectangle: movedInto(load.rectangle, panel, size) }));
-  return { size, edges: { xStart: edge, xEnd: edge, yStart: edge, yEnd: edge }, loads };
+  return { ...setting, size, edges: { xStart: edge, xEnd: edge, yStart: edge, yEnd: edge }, loads };
 }
 
 function movedInto(load: RectangularLoad, panel: Rectangle, opening: Rectangle): RectangularLoad {

@@ -5,9 +5,10 @@ import { criteriaOf, type ResolvedCriteria } from './criteria.js';
 import { loadsOf, type ResolvedLoad } from './loads.js';
 import { faultsOfRequest } from './panel-faults.js';
 import type { PanelCheckRequest } from './panel-request.js';
+import type { PlateSource } from '../plate/kept-plates.js';
 import type { EdgeFixing, PlateEdges } from '../plate/plate-answer.js';
 import { analyseSandwich, figuresOf, type AnalysedState } from './state-analysis.js';
-import { checksOf, ratioFigure } from './state-checks.js';
+import { checksOf, dentChecks, ratioFigure } from './state-checks.js';
 import type { SandwichValues } from '../plate/states.js';
 import { yardstickChecks } from './yardstick-checks.js';
 
@@ -35,17 +36,19 @@ export interface Restoration {
   readonly shortfalls: readonly string[];
 }
 
-/**
- * Judges one repair after another by the ratios of the panel check; the deck as built is analysed once.
- * For a search that wants a repair which gives back all there was.
- */
-export function restorationOf(
-  request: RestorationRequest,
-): Outcome<(repaired: SandwichValues) => Restoration> {
+/** For a search that wants a repair which gives back all there was. */
+export interface RepairJudge {
+  readonly judge: (repaired: SandwichValues) => Restoration;
+  /** How many measures fall short at least: those that need no series. */
+  readonly fewestShort: (repaired: SandwichValues) => number;
+}
+
+/** Judges one repair after another by the ratios of the panel check; the deck as built is analysed once. */
+export function restorationOf(request: RestorationRequest, plates: PlateSource): Outcome<RepairJudge> {
   const faults = faultsOfRequest({ ...request, repaired: request.asBuilt });
   if (faults.length > 0) return refusal(...faults);
   const judgedBy = { loads: loadsOf(request), criteria: criteriaOf(request.criteria ?? {}) };
-  const setting = { size: request.panel, edges: edgesOf(request.panel), loads: judgedBy.loads };
+  const setting = { size: request.panel, edges: edgesOf(request.panel), loads: judgedBy.loads, plates };
   const checksIn = (name: 'as-built' | 'repaired', values: SandwichValues): readonly ReasonedCheck[] =>
     reasonedChecks(
       analyseSandwich(
@@ -58,10 +61,14 @@ export function restorationOf(
       judgedBy,
     );
   const built = checksIn('as-built', request.asBuilt);
-  return success((repaired) =>
-    restorationFrom(ratiosOf(built, checksIn('repaired', repaired)).map(({ ratio }) => ratio)),
-  );
+  return success({
+    judge: (repaired) => restorationFrom(plain(ratiosOf(built, checksIn('repaired', repaired)))),
+    fewestShort: (repaired) =>
+      plain(ratiosOf(built, checksWithoutPlate(repaired, request, judgedBy))).filter(isShort).length,
+  });
 }
+
+const plain = (reasoned: readonly ReasonedRatio[]): readonly Ratio[] => reasoned.map(({ ratio }) => ratio);
 
 const restorationFrom = (ratios: readonly Ratio[]): Restoration => ({
   leastRatio: Math.min(...ratios.map(({ ratio }) => ratio)),
@@ -77,23 +84,44 @@ export interface JudgedBy {
 export function reasonedChecks(
   state: AnalysedState,
   request: RestorationRequest,
+  judgedBy: JudgedBy,
+): readonly ReasonedCheck[] {
+  return [
+    ...state.loaded.flatMap((loaded) => checksOf(state, loaded, judgedBy.criteria)),
+    ...sectionChecks(state, request, judgedBy),
+  ];
+}
+
+/** The checks of a repair that follow from its section alone. */
+function checksWithoutPlate(
+  values: SandwichValues,
+  request: RestorationRequest,
+  judgedBy: JudgedBy,
+): readonly ReasonedCheck[] {
+  const state = { name: 'repaired', values, figures: figuresOf(values, '/repaired') } as const;
+  return [
+    ...judgedBy.loads.flatMap((load) => dentChecks(state, load, judgedBy.criteria)),
+    ...sectionChecks(state, request, judgedBy),
+  ];
+}
+
+function sectionChecks(
+  state: Pick<AnalysedState, 'name' | 'values'>,
+  request: RestorationRequest,
   { loads, criteria }: JudgedBy,
 ): readonly ReasonedCheck[] {
   const pressure = loads.find(({ code }) => code.startsWith('yardstick'))?.pressure;
   const isWhole = state.name === 'as-built' || state.name === 'repaired';
-  const yardstick =
-    pressure === undefined || !isWhole
-      ? []
-      : yardstickChecks({
-          state: state.name,
-          values: state.values,
-          field: state.name === 'repaired' ? '/repaired' : '/asBuilt',
-          panel: request.panel,
-          pressure,
-          craft: request.craft,
-          criteria,
-        });
-  return [...state.loaded.flatMap((loaded) => checksOf(state, loaded, criteria)), ...yardstick];
+  if (pressure === undefined || !isWhole) return [];
+  return yardstickChecks({
+    state: state.name,
+    values: state.values,
+    field: state.name === 'repaired' ? '/repaired' : '/asBuilt',
+    panel: request.panel,
+    pressure,
+    craft: request.craft,
+    criteria,
+  });
 }
 
 /** Free edges were refused before. */
@@ -179,10 +207,12 @@ export const besideBuilt = (
 /** Series and polynomials agree to about this; a smaller shortfall is no shortfall. */
 const AGREEMENT = 1e-6;
 
+const isShort = ({ ratio }: Ratio): boolean => ratio < 1 - AGREEMENT;
+
 /** In words, worst first: what the repair does not give back. */
 export const shortfallsOf = (ratios: readonly Ratio[]): readonly string[] =>
   ratios
-    .filter(({ ratio }) => ratio < 1 - AGREEMENT)
+    .filter(isShort)
     .sort((a, b) => a.ratio - b.ratio)
     .map(shortfallInWords);
 

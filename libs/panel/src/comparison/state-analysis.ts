@@ -2,13 +2,8 @@ import { fraction, mm, mPa, newton, nmm, nPerMm } from '#lib/units';
 import { assumed, computeChecked, defineFormula, derived, entered, type Figure } from '#lib/provenance';
 import type { ResolvedLoad } from './loads.js';
 import type { AsFound, PanelCheckRequest } from './panel-request.js';
-import {
-  plateModel,
-  type NamedSpot,
-  type PlateAnswer,
-  type PlateEdges,
-  type PlateModel,
-} from '../plate/plate-answer.js';
+import type { PlateSource } from '../plate/kept-plates.js';
+import type { NamedSpot, PlateAnswer, PlateEdges, PlateModel } from '../plate/plate-answer.js';
 import type { PlateStiffness, Rectangle } from '../plate/plate.js';
 import {
   faceInCommonBending,
@@ -69,7 +64,7 @@ export function analyseSandwich(
   figures: StateFigures,
 ): AnalysedState {
   const section = sandwichSection(values);
-  const bonded = plateModel(section.stiffness, setting.size, setting.edges);
+  const bonded = setting.plates(section.stiffness, setting.size, setting.edges);
   const faces: readonly Face[] = [
     { skin: 'outer', values: values.outer, per: section.outerFace },
     { skin: 'inner', values: values.inner, per: section.innerFace },
@@ -103,6 +98,7 @@ export interface Setting {
   readonly size: Rectangle;
   readonly edges: PlateEdges;
   readonly loads: readonly ResolvedLoad[];
+  readonly plates: PlateSource;
 }
 
 /** Whether skins apart could be the stiffer, judged on the first wave with much to spare. */
@@ -121,7 +117,7 @@ const MUCH = 10;
 
 function apartModel(values: SandwichValues, setting: Setting): (load: ResolvedLoad) => LoadedState {
   const stiffness = separateSkins(values);
-  const model = plateModel(stiffness, setting.size, setting.edges);
+  const model = setting.plates(stiffness, setting.size, setting.edges);
   const faces = bothFaces('outer', values.outer, faceInCommonBending(values.outer, stiffness)).concat(
     bothFaces('inner', values.inner, faceInCommonBending(values.inner, stiffness)),
   );
@@ -147,7 +143,7 @@ export function analyseInnerSkin(
   figures: StateFigures,
 ): AnalysedState {
   const { stiffness, face } = skinPlate(values.inner);
-  const model = plateModel(stiffness, setting.size, setting.edges);
+  const model = setting.plates(stiffness, setting.size, setting.edges);
   const faces = bothFaces('inner', values.inner, face);
   const loaded = setting.loads.map((load): LoadedState => ({
     load,

@@ -2,6 +2,7 @@ import { fraction, mm, mPa, newton, nPerMm } from '#lib/units';
 import { computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { defineCheck, inWords, notEstablished, type ReasonedCheck } from './check.js';
 import type { ResolvedCriteria } from './criteria.js';
+import type { ResolvedLoad } from './loads.js';
 import { roundPatch } from '../plate/indentation.js';
 import { isLarge, largeDeflection, largeDeflectionCite } from '../plate/large-deflection.js';
 import type { NamedSpot } from '../plate/plate-answer.js';
@@ -35,7 +36,7 @@ export function checksOf(
     ...wrinklingChecks(setting),
     ...coreShearChecks(setting),
     deflectionCheck(setting),
-    ...dentChecks(setting),
+    ...(loaded.working === 'inner-skin-alone' ? [] : dentChecks(state, loaded.load, criteria)),
   ];
 }
 
@@ -336,10 +337,15 @@ function deflectionCheck(
   });
 }
 
-/** The dent that a heel makes in the outer skin over the core. */
-function dentChecks({ loaded, state, where, criteria }: Setting): readonly ReasonedCheck[] {
-  const { foot } = loaded.load;
-  if (foot === undefined || loaded.working === 'inner-skin-alone') return [];
+/** The dent that a heel makes in the outer skin over the core; it needs nothing of the plate. */
+export function dentChecks(
+  state: Pick<AnalysedState, 'name' | 'values' | 'figures'>,
+  load: ResolvedLoad,
+  criteria: ResolvedCriteria,
+): readonly ReasonedCheck[] {
+  const { foot } = load;
+  if (foot === undefined) return [];
+  const where = { state: state.name, load: load.code };
   const { outer, core } = state.values;
   const { stiffness } = skinPlate(outer);
   const skinBending = Math.sqrt(stiffness.d11 * stiffness.d22);

@@ -60,14 +60,33 @@ function rationalAnswer(
   const shearX0 = sx * (d66 * b2 * c0 + e * sy * beta);
   const shearX1 = sx * (d11 * c0 + d66 * d66 * b2 - e * e);
   const shearY1 = sy * (beta * (d66 * a0 + d11 * d22 * b2 - e * e) + e * sx);
-  put(into, 0, a0 * c0, d11 * c0 + a0 * d66 - e * e, d11 * d66);
-  put(into, 1, d12 * beta * slopeY0, d11 * slopeX0 + d12 * beta * slopeY1, d11 * slopeX1);
-  put(into, 2, d22 * beta * slopeY0, d12 * slopeX0 + d22 * beta * slopeY1, d12 * slopeX1);
-  put(into, 3, -d66 * (beta * slopeX0 + slopeY0), -d66 * (beta * slopeX1 + slopeY1), 0);
-  put(into, 4, shearX0, shearX1, sx * d11 * d66);
-  put(into, 5, sy * beta * a0 * d22 * b2, shearY1, sy * beta * d11 * d66);
-  put(into, 6, slopeX0, slopeX1, 0);
-  put(into, 7, slopeY0, slopeY1, 0);
+  // One array of all: one for each field costs more than what stands in it.
+  into.set([
+    a0 * c0,
+    d11 * c0 + a0 * d66 - e * e,
+    d11 * d66,
+    d12 * beta * slopeY0,
+    d11 * slopeX0 + d12 * beta * slopeY1,
+    d11 * slopeX1,
+    d22 * beta * slopeY0,
+    d12 * slopeX0 + d22 * beta * slopeY1,
+    d12 * slopeX1,
+    -d66 * (beta * slopeX0 + slopeY0),
+    -d66 * (beta * slopeX1 + slopeY1),
+    0,
+    shearX0,
+    shearX1,
+    sx * d11 * d66,
+    sy * beta * a0 * d22 * b2,
+    shearY1,
+    sy * beta * d11 * d66,
+    slopeX0,
+    slopeX1,
+    0,
+    slopeY0,
+    slopeY1,
+    0,
+  ]);
   return [
     beta * sy * beta * a0 * d22 * b2,
     shearX0 + beta * shearY1,
@@ -77,10 +96,6 @@ function rationalAnswer(
 }
 
 type Cubic = readonly [number, number, number, number];
-
-function put(into: Float64Array, field: number, ...coefficients: readonly [number, number, number]): void {
-  into.set(coefficients, 3 * field);
-}
 
 /** Roots s = -p of c0 + c1 p + c2 p^2 + c3 p^3, as (re, im) pairs. */
 function rootsOf(cubic: Cubic): Float64Array {
@@ -92,17 +107,28 @@ function rootsOf(cubic: Cubic): Float64Array {
   const linear = b + real;
   const constant = real === 0 ? c : -d / real;
   const discriminant = linear * linear - 4 * constant;
-  const pair =
-    discriminant >= 0
-      ? realPair(linear, constant, Math.sqrt(discriminant))
-      : [linear / 2, Math.sqrt(-discriminant) / 2, linear / 2, -Math.sqrt(-discriminant) / 2];
-  return Float64Array.from([-real, 0, ...pair]);
+  const roots = new Float64Array(6);
+  roots[0] = -real;
+  if (discriminant >= 0) putRealPair(roots, linear, constant, Math.sqrt(discriminant));
+  else {
+    roots[2] = linear / 2;
+    roots[3] = Math.sqrt(-discriminant) / 2;
+    roots[4] = roots[2];
+    roots[5] = -roots[3];
+  }
+  return roots;
 }
 
 /** s1, s2 with s1 + s2 = linear and s1 s2 = constant, the larger first to keep its digits. */
-function realPair(linear: number, constant: number, rootOfDiscriminant: number): readonly number[] {
+function putRealPair(
+  roots: Float64Array,
+  linear: number,
+  constant: number,
+  rootOfDiscriminant: number,
+): void {
   const larger = (linear + Math.sign(linear || 1) * rootOfDiscriminant) / 2;
-  return [larger, 0, constant / larger, 0];
+  roots[2] = larger;
+  roots[4] = constant / larger;
 }
 
 /** The most negative real root of p^3 + b p^2 + c p + d, polished by Newton steps. */

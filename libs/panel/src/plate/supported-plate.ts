@@ -89,10 +89,12 @@ function rotationWaves({ size, bank, load }: Series, isEnd: boolean, waves: numb
   const wave = newWaveAnswer();
   const brought = new Float64Array(FIELD_COUNT);
   const where = { span: size.lengthXMm, from: load.x1Mm, to: load.x2Mm, at: isEnd ? size.lengthXMm : 0 };
-  return Float64Array.from({ length: waves }, (_, before) => {
-    alongTheWave(bank(before + 1), where, brought, wave);
-    return brought[SLOPE_X] * harmonicPressure(load, size.widthYMm, before + 1);
-  });
+  const amplitudes = new Float64Array(waves);
+  for (let n = 1; n <= waves; n += 1) {
+    alongTheWave(bank(n), where, brought, wave);
+    amplitudes[n - 1] = brought[SLOPE_X] * harmonicPressure(load, size.widthYMm, n);
+  }
+  return amplitudes;
 }
 
 const clearance = (at: number, from: number, to: number): number =>
