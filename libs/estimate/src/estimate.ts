@@ -58,6 +58,9 @@ export const workedWay = (job: Job): Outcome<WorkedWay> =>
       : mapValue(workOutClosed(job, ladder), (work) => ({ kind: 'closed', work })),
   );
 
+/** Every schedule tried costs a panel check; prices have risen by about a fifth when so many have been passed over. */
+const MOST_TRIED = 40;
+
 /** The stages in the order in which each needs the ones before. */
 const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
   inOrder({ job, ladder, plates: keptPlates() })
@@ -66,7 +69,7 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
     .then('skins', () => oldSkinsOf(job))
     .then('core', ({ scope }) => coreFor(job, scope))
     .then('laminate', ({ scope, skins, core, plates }) =>
-      laminateFor(job, scope, { skins, coreMm: core.coreMm, plates }),
+      laminateFor(job, scope, { skins, coreMm: core.coreMm, plates, mostTried: MOST_TRIED }),
     )
     .then('quantities', ({ scope, laminate }) =>
       success(withBesides(job, ladder, quantitiesOf(job, scope, laminate))),

@@ -17,6 +17,14 @@ export { recordQuestions } from './job/questions/record.js';
 export type * from './document/estimate-document.js';
 export { pricedDocumentOf } from './document/priced-document.js';
 export { estimate } from './estimate.js';
+export { previewOf } from './preview/preview.js';
+export type {
+  EstimatePreview,
+  PreviewedOpening,
+  PreviewPanel,
+  PreviewPrice,
+  PreviewSummary,
+} from './preview/estimate-preview.js';
 export { estimateVariants, type VariantAsked, type VariantsRequest } from './variants.js';
 export { jobOf } from './job/job.js';
 export { judgedLadder } from './ladder/method-ladder.js';

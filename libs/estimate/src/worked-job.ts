@@ -3,6 +3,7 @@ import type { PanelCheck } from '#lib/panel';
 import type { BondPressurePlan } from '#lib/press';
 import type { LadderWork } from './ladder/method-ladder.js';
 import type { PricedRung } from './ladder/priced-ladder.js';
+import type { CoreWork } from './stages/core-stage.js';
 import type { CostWork } from './stages/cost-stage.js';
 import type { ExtentWork } from './stages/extent-stage.js';
 import type { LabourWork } from './stages/labour-stage.js';
@@ -14,6 +15,7 @@ import type { WeatherWork } from './stages/weather-stage.js';
 
 /** Everything worked out for one job, before it becomes a document. */
 export interface WorkedJob extends ResinContext {
+  readonly core: CoreWork;
   readonly ladder: LadderWork;
   readonly rungs: readonly PricedRung[];
   readonly extent: ExtentWork;

@@ -9,6 +9,7 @@ import { CuttingPlanController } from './cutting-plan/cutting-plan.controller.js
 import { LaminateScheduleController } from './laminate-schedule/laminate-schedule.controller.js';
 import { OpeningsController } from './openings/openings.controller.js';
 import { PanelCheckController } from './panel-check/panel-check.controller.js';
+import { PreviewController } from './preview/preview.controller.js';
 import { QuantitiesController } from './quantities/quantities.controller.js';
 import { ResinBatchesController } from './resin-batches/resin-batches.controller.js';
 import { VariantsController } from './variants/variants.controller.js';
@@ -36,6 +37,7 @@ import { VariantsController } from './variants/variants.controller.js';
     LaminateScheduleController,
     OpeningsController,
     PanelCheckController,
+    PreviewController,
     QuantitiesController,
     ResinBatchesController,
     VariantsController,

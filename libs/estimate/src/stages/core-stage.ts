@@ -1,6 +1,13 @@
 import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
 import type { SheetFormat } from '#lib/catalogue';
-import { coreBill, type CoreBill, type CoreBillRequest, type CoreCut, type SolidFill } from '#lib/coring';
+import {
+  coreBill,
+  type CoreBill,
+  type CoreBillRequest,
+  type CoreCut,
+  type SolidFill,
+  type StackPlan,
+} from '#lib/coring';
 import { areaMm2 } from '#lib/geometry';
 import { derived, sumOf, type Figure } from '#lib/provenance';
 import { fraction, m2, m2FromMm2, mm2 } from '#lib/units';
@@ -90,7 +97,7 @@ const ALIKE_MM = 0.3;
 const LEAST_BEDS_MM = 0.5;
 
 /** A new core of the old core's thickness, where it is sold and leaves room for its beds: common practice, no published source. */
-function alikeThickness({ core, answers: { core: old } }: Job): { readonly wantedMm?: number } {
+export function alikeThickness({ core, answers: { core: old } }: Job): { readonly wantedMm?: number } {
   const alike = core.thicknessesMm.find(
     (thicknessMm) =>
       Math.abs(thicknessMm - old.thicknessMm.value) <= ALIKE_MM &&
@@ -100,7 +107,7 @@ function alikeThickness({ core, answers: { core: old } }: Job): { readonly wante
 }
 
 /** Formats that the price list sells of this core, at the price of the thickness nearest to the old core's. */
-function sheetsOnSale({ core, priceList, answers }: Job): CoreBillRequest['sheets'] {
+export function sheetsOnSale({ core, priceList, answers }: Job): CoreBillRequest['sheets'] {
   const packs = priceList.packs.filter(
     ({ content }) => content.material === core.code && content.sheet !== undefined,
   );
@@ -123,9 +130,6 @@ function sheetsOnSale({ core, priceList, answers }: Job): CoreBillRequest['sheet
 }
 
 function coreWork(job: Job, { plan }: ScopeWork, bill: CoreBill): CoreWork {
-  const [{ form }] = bill.stack.layers;
-  const scored = form === 'scored' ? job.core.forms.find((one) => one.form === 'scored') : undefined;
-  const thickest = Math.max(...bill.stack.layers.map(({ thicknessMm }) => thicknessMm));
   return {
     bill,
     sheets: bill.cuts.flatMap((cut) => sheetsWanted(cut)),
@@ -135,17 +139,7 @@ function coreWork(job: Job, { plan }: ScopeWork, bill: CoreBill): CoreWork {
     }),
     ...solidSection(bill),
     pieces: bill.mosaic.pieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
-    ...(scored?.scoreSpacingMm === undefined ||
-    scored.scoreWidthMm === undefined ||
-    scored.scoreDepthFraction === undefined
-      ? {}
-      : {
-          scores: {
-            spacingMm: scored.scoreSpacingMm,
-            widthMm: scored.scoreWidthMm,
-            depthMm: scored.scoreDepthFraction * thickest,
-          },
-        }),
+    ...scoresOf(job, bill.stack.layers),
     coreMm: bill.stack.layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0),
     section: coreSection(job, bill),
     checks: coreChecks(bill),
@@ -190,6 +184,26 @@ function solidSection({ mosaic: { solidFills } }: CoreBill): Pick<CoreWork, 'sol
   );
   return {
     solid: { lengthM: (areaM2 * MM_PER_M) / widthMm, widthMm, heightMm: mean((fill) => fill.depthMm) },
+  };
+}
+
+/** The cuts of scored core, which fill with resin; none where the first layer is plain. */
+export function scoresOf(job: Job, layers: StackPlan['layers']): Pick<CoreWork, 'scores'> {
+  const scored =
+    layers[0].form === 'scored' ? job.core.forms.find(({ form }) => form === 'scored') : undefined;
+  if (
+    scored?.scoreSpacingMm === undefined ||
+    scored.scoreWidthMm === undefined ||
+    scored.scoreDepthFraction === undefined
+  )
+    return {};
+  const thickestMm = Math.max(...layers.map(({ thicknessMm }) => thicknessMm));
+  return {
+    scores: {
+      spacingMm: scored.scoreSpacingMm,
+      widthMm: scored.scoreWidthMm,
+      depthMm: scored.scoreDepthFraction * thickestMm,
+    },
   };
 }
 

@@ -5,10 +5,13 @@ import type { JobQuantities } from './labour-drivers.js';
 import type { LaminateWork } from './laminate-stage.js';
 import type { ScopeWork } from './scope-stage.js';
 
+/** Of the new core only what takes resin. */
+export type CoreToBed = Pick<CoreWork, 'beddedM2' | 'solid' | 'pieces' | 'scores'>;
+
 export interface ResinContext {
   readonly job: Job;
   readonly scope: ScopeWork;
-  readonly core: CoreWork;
+  readonly core: CoreToBed;
   readonly laminate: LaminateWork;
   readonly quantities: JobQuantities;
 }

@@ -1,6 +1,6 @@
 import type { Schedule, ScheduleSearch } from '#lib/laminate';
 import type { Outcome } from '#lib/kernel';
-import { restorationOf, type PlateSource, type Restoration } from '#lib/panel';
+import { restorationOf, type PlateSource, type RepairJudge, type Restoration } from '#lib/panel';
 import type { Job } from '../job/job.js';
 import { asBuilt, bayOf, craftOf, repairedWith } from './panel-values.js';
 import type { OldSkins } from './skins.js';
@@ -22,6 +22,8 @@ export interface PanelAround {
   readonly skins: OldSkins;
   readonly coreMm: number;
   readonly plates: PlateSource;
+  /** Of the schedules that restore the skin, how many are tried on the panel before the best of them is taken. */
+  readonly mostTried: number;
 }
 
 /** The few best schedules, and where more come from. */
@@ -29,9 +31,6 @@ export interface FoundSchedules {
   readonly search: ScheduleSearch;
   readonly more: (keep: number) => Outcome<ScheduleSearch>;
 }
-
-/** Every schedule tried costs a panel check; prices have risen by about a fifth when so many have been passed over. */
-const MOST_TRIED = 40;
 
 /**
  * Of the schedules that restore the skin, the cheapest that restores every measure of the panel too: a skin stiffer than
@@ -46,8 +45,8 @@ export function chooseSchedule(
   if (judge === undefined)
     return { chosen: { schedule: few[0] }, tried: few.map((schedule) => ({ schedule })) };
   const choice = firstRestored(few, judge);
-  if (isRestored(choice.chosen)) return choice;
-  const many = more(MOST_TRIED);
+  if (isRestored(choice.chosen) || around.mostTried <= few.length) return choice;
+  const many = more(around.mostTried);
   return many.ok ? goneOn(choice, many.value.best.slice(few.length), judge) : choice;
 }
 
@@ -56,7 +55,28 @@ interface Judge {
   readonly fewestShort: (schedule: Schedule) => number;
 }
 
+/** What the whole panel comes to with a schedule, or with the old skin bedded again; absent where it cannot be checked. */
+export const restorationWith = (
+  job: Job,
+  { skins, coreMm, plates }: PanelAround,
+  schedule: Schedule | undefined,
+): Restoration | undefined =>
+  panelJudgeOf(job, { skins, plates })?.judge(repairedWith(job, { skins, coreMm, schedule }));
+
 function judgeOf(job: Job, { skins, coreMm, plates }: PanelAround): Judge | undefined {
+  const found = panelJudgeOf(job, { skins, plates });
+  if (found === undefined) return undefined;
+  const repaired = (schedule: Schedule) => repairedWith(job, { skins, coreMm, schedule });
+  return {
+    judge: (schedule) => found.judge(repaired(schedule)),
+    fewestShort: (schedule) => found.fewestShort(repaired(schedule)),
+  };
+}
+
+function panelJudgeOf(
+  job: Job,
+  { skins, plates }: Pick<PanelAround, 'skins' | 'plates'>,
+): RepairJudge | undefined {
   const [lengthXMm, widthYMm] = bayOf(job);
   const craft = craftOf(job);
   const outcome = restorationOf(
@@ -67,13 +87,7 @@ function judgeOf(job: Job, { skins, coreMm, plates }: PanelAround): Judge | unde
     },
     plates,
   );
-  if (!outcome.ok) return undefined;
-  const { judge, fewestShort } = outcome.value;
-  const repaired = (schedule: Schedule) => repairedWith(job, { skins, coreMm, schedule });
-  return {
-    judge: (schedule) => judge(repaired(schedule)),
-    fewestShort: (schedule) => fewestShort(repaired(schedule)),
-  };
+  return outcome.ok ? outcome.value : undefined;
 }
 
 /** Up to the first that restores the panel: those after it are dearer. Each is judged in full, because they are shown. */

@@ -517,6 +517,26 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/estimating/preview": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Openings, hours and price of a defect record while it is still being drawn
+         * @description Takes what POST /v1/estimates takes and keeps nothing. Core is priced by area, the range of the price is worked out without simulation, and few schedules are tried; `leftOut` says what else only the estimate works out.
+         */
+        readonly post: operations["previewEstimate"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/estimating/quantities": {
         readonly parameters: {
             readonly query?: never;
@@ -3094,6 +3114,27 @@ export type components = {
             /** @description Give it as `cursor` to read on; absent on the last page. */
             readonly nextCursor?: string;
         };
+        /** @description What a page shows while somebody still draws: where the saw goes, how long it takes, what it costs. Nothing of it is kept. */
+        readonly EstimatePreview: {
+            readonly findings: readonly components["schemas"]["EstimateFinding"][];
+            /** @description In words: what the estimate works out and this leaves out, or takes a shorter way to. */
+            readonly leftOut: readonly string[];
+            readonly openings: readonly components["schemas"]["PreviewedOpening"][];
+            readonly panel: components["schemas"]["PreviewPanel"];
+            readonly price: components["schemas"]["PreviewPrice"];
+            readonly summary: components["schemas"]["PreviewSummary"];
+            readonly title: string;
+            readonly zones: readonly {
+                readonly areaM2: number;
+                readonly condition: string;
+                readonly id: string;
+                readonly outline: readonly (readonly number[])[];
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly areaM2?: string;
+                };
+            }[];
+        };
         /** @description An estimate in a list. */
         readonly EstimateSummary: {
             readonly createdAt: string;
@@ -5263,6 +5304,62 @@ export type components = {
             readonly kind: "PressureLoadInput";
             readonly name?: string;
             readonly pressureKPa: number;
+        };
+        readonly PreviewedOpening: {
+            readonly area: components["schemas"]["Area"];
+            readonly areaM2: number;
+            /** @description Absent when no depth is safe; a finding says why. */
+            readonly cutDepthMm?: number;
+            readonly cutLengthM: number;
+            readonly label: string;
+            readonly reason: string;
+            /** @description Corners of the saw line before rounding, measured from the datum corner of the panel. */
+            readonly sawLine: readonly (readonly number[])[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly cutDepthMm?: string;
+                readonly cutLengthM?: string;
+            };
+        };
+        /** @description Of the repaired panel beside the deck as built. */
+        readonly PreviewPanel: {
+            /** @description Every measure of which the repair gives back less than there was, worst first. */
+            readonly shortfalls: readonly string[];
+            /** @enum {string} */
+            readonly verdict: "not-established" | "not-restored" | "restored";
+        };
+        readonly PreviewPrice: {
+            /** @description Needs that nothing on the price list covers, and that are not in the price. */
+            readonly missing: readonly string[];
+            /** @description With tax, as the extent and the rates may turn out. */
+            readonly range: components["schemas"]["EstimateMoneyRange"];
+            /** @description Of the recorded extent at likely hours, with overhead, profit and tax; no contingency. */
+            readonly withoutContingency: components["schemas"]["MoneyJson"];
+        };
+        readonly PreviewSummary: {
+            readonly calendarDays: components["schemas"]["Range"];
+            readonly cutLengthM: number;
+            /** @description Absent where the deck stays closed. */
+            readonly damagedAreaM2?: components["schemas"]["Range"];
+            readonly labourH: components["schemas"]["Range"];
+            /** @description Sum of the labour lines: each at its likely hours. */
+            readonly labourLikelyH: number;
+            readonly mixedResinL: number;
+            readonly openedAreaM2: number;
+            readonly plyCount: number;
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly cutLengthM?: string;
+                readonly damagedAreaM2?: {
+                    readonly p10: string;
+                    readonly p50: string;
+                    readonly p90: string;
+                };
+                readonly mixedResinL?: string;
+                readonly openedAreaM2?: string;
+            };
+            readonly workingDays: components["schemas"]["Range"];
         };
         readonly PriceBreakInput: {
             readonly fromPacks: number;
@@ -8479,6 +8576,45 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["PanelAnswer"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly previewEstimate: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["DefectRecordInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EstimatePreview"];
                 };
             };
             readonly 400: components["responses"]["BadRequest"];

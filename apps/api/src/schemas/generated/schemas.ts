@@ -4466,6 +4466,87 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "items"
     ]
   },
+  "EstimatePreview": {
+    "type": "object",
+    "description": "What a page shows while somebody still draws: where the saw goes, how long it takes, what it costs. Nothing of it is kept.",
+    "properties": {
+      "title": {
+        "type": "string"
+      },
+      "summary": {
+        "$ref": "#/components/schemas/PreviewSummary"
+      },
+      "zones": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "id": {
+              "type": "string"
+            },
+            "outline": {
+              "type": "array",
+              "items": {
+                "type": "array",
+                "items": {
+                  "type": "number"
+                },
+                "minItems": 2,
+                "maxItems": 2
+              }
+            },
+            "areaM2": {
+              "type": "number"
+            },
+            "condition": {
+              "type": "string"
+            }
+          },
+          "required": [
+            "id",
+            "outline",
+            "areaM2",
+            "condition"
+          ]
+        }
+      },
+      "openings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PreviewedOpening"
+        }
+      },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EstimateFinding"
+        }
+      },
+      "panel": {
+        "$ref": "#/components/schemas/PreviewPanel"
+      },
+      "price": {
+        "$ref": "#/components/schemas/PreviewPrice"
+      },
+      "leftOut": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "In words: what the estimate works out and this leaves out, or takes a shorter way to."
+      }
+    },
+    "required": [
+      "title",
+      "summary",
+      "zones",
+      "openings",
+      "findings",
+      "panel",
+      "price",
+      "leftOut"
+    ]
+  },
   "EstimateSummary": {
     "type": "object",
     "description": "An estimate in a list.",
@@ -8649,6 +8730,144 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "name",
       "value",
       "unit"
+    ]
+  },
+  "PreviewPanel": {
+    "type": "object",
+    "description": "Of the repaired panel beside the deck as built.",
+    "properties": {
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "not-established",
+          "not-restored",
+          "restored"
+        ]
+      },
+      "shortfalls": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Every measure of which the repair gives back less than there was, worst first."
+      }
+    },
+    "required": [
+      "verdict",
+      "shortfalls"
+    ]
+  },
+  "PreviewPrice": {
+    "type": "object",
+    "properties": {
+      "withoutContingency": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Of the recorded extent at likely hours, with overhead, profit and tax; no contingency."
+      },
+      "range": {
+        "$ref": "#/components/schemas/EstimateMoneyRange",
+        "description": "With tax, as the extent and the rates may turn out."
+      },
+      "missing": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Needs that nothing on the price list covers, and that are not in the price."
+      }
+    },
+    "required": [
+      "withoutContingency",
+      "range",
+      "missing"
+    ]
+  },
+  "PreviewSummary": {
+    "type": "object",
+    "properties": {
+      "damagedAreaM2": {
+        "$ref": "#/components/schemas/Range",
+        "description": "Absent where the deck stays closed."
+      },
+      "openedAreaM2": {
+        "type": "number"
+      },
+      "cutLengthM": {
+        "type": "number"
+      },
+      "plyCount": {
+        "type": "number"
+      },
+      "mixedResinL": {
+        "type": "number"
+      },
+      "labourLikelyH": {
+        "type": "number",
+        "description": "Sum of the labour lines: each at its likely hours."
+      },
+      "labourH": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "workingDays": {
+        "$ref": "#/components/schemas/Range"
+      },
+      "calendarDays": {
+        "$ref": "#/components/schemas/Range"
+      }
+    },
+    "required": [
+      "openedAreaM2",
+      "cutLengthM",
+      "plyCount",
+      "mixedResinL",
+      "labourLikelyH",
+      "labourH",
+      "workingDays",
+      "calendarDays"
+    ]
+  },
+  "PreviewedOpening": {
+    "type": "object",
+    "properties": {
+      "label": {
+        "type": "string"
+      },
+      "area": {
+        "$ref": "#/components/schemas/Area"
+      },
+      "sawLine": {
+        "type": "array",
+        "items": {
+          "type": "array",
+          "items": {
+            "type": "number"
+          },
+          "minItems": 2,
+          "maxItems": 2
+        },
+        "description": "Corners of the saw line before rounding, measured from the datum corner of the panel."
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "cutLengthM": {
+        "type": "number"
+      },
+      "cutDepthMm": {
+        "type": "number",
+        "description": "Absent when no depth is safe; a finding says why."
+      },
+      "reason": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "label",
+      "area",
+      "sawLine",
+      "areaM2",
+      "cutLengthM",
+      "reason"
     ]
   },
   "PricedJob": {

@@ -1,0 +1,199 @@
+import type { Catalogue } from '#lib/catalogue';
+import { commercialRounding, moneyNear, riskLinesOf, rollUp, type CostRollUp } from '#lib/costing';
+import { andThen, Defect, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
+import { exactMoney, findCurrency, moneyJson, type MoneyJson } from '#lib/money';
+import { keptPlates, type Restoration } from '#lib/panel';
+import type { CalendarPlan } from '#lib/calendar';
+import { rangeOf } from '../document/document.js';
+import type { MoneyRange } from '../document/estimate-document.js';
+import type { DefectRecord } from '../job/defect-record.js';
+import { jobOf, type Job } from '../job/job.js';
+import { openedZones, withBesides } from '../ladder/opened-places.js';
+import { workOutClosed, type ClosedJob } from '../ladder/closed-job.js';
+import { ladderOf, type LadderWork } from '../ladder/method-ladder.js';
+import { takingRung } from '../ladder/taking-rung.js';
+import { scopeSection } from '../sections/scope-section.js';
+import { calendarOf } from '../stages/calendar-stage.js';
+import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
+import { flagsOf, quantitiesOf } from '../stages/labour-drivers.js';
+import { labourOf, type LabourWork } from '../stages/labour-stage.js';
+import { laminateFor, type LaminateWork } from '../stages/laminate-stage.js';
+import { pricedWork, pricingTerms, type PricingWork } from '../stages/pricing-stage.js';
+import { pressedQuantities } from '../stages/pressed-quantities.js';
+import { pressOf, processOf, type ProcessWork } from '../stages/process-stage.js';
+import { restorationWith } from '../stages/schedule-choice.js';
+import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
+import { oldSkinsOf } from '../stages/skins.js';
+import type { EstimatePreview, PreviewPanel, PreviewPrice } from './estimate-preview.js';
+import { netRangeOf } from './price-range.js';
+import { roughCoreFor } from './rough-core.js';
+
+/** As many as an estimate shows; it tries more where none of them restores the panel. */
+const MOST_TRIED = 3;
+/** An estimate walks through many more; whole days differ little. */
+const CALENDARS = 100;
+
+/**
+ * Openings, hours and price of a record while it is still being drawn, at a fraction of the work of an estimate.
+ * The same stages as the estimate, but for those that `leftOut` names; refuses what the estimate refuses up to there.
+ */
+export const previewOf = (record: DefectRecord, catalogue: Catalogue): Outcome<EstimatePreview> =>
+  andThen(jobOf(record, catalogue), (job) =>
+    andThen(ladderOf(job), (ladder) =>
+      ladder.chosen.method.reach === 'opening'
+        ? mapValue(workOutRoughly(takingRung(job, ladder.chosen), ladder), previewFrom)
+        : mapValue(workOutClosed(job, ladder), closedPreview),
+    ),
+  );
+
+interface RoughWork {
+  readonly job: Job;
+  readonly extent: ExtentWork;
+  readonly scope: ScopeWork;
+  readonly laminate: LaminateWork;
+  readonly process: ProcessWork;
+  readonly labour: LabourWork;
+  readonly calendar: CalendarPlan;
+  readonly pricing: PricingWork;
+  readonly cost: CostRollUp;
+  readonly panel: PreviewPanel;
+}
+
+const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
+  inOrder({ job, plates: keptPlates() })
+    .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
+    .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones)))
+    .then('skins', () => oldSkinsOf(job))
+    .then('core', ({ scope }) => roughCoreFor(job, scope))
+    .then('around', ({ skins, core, plates }) =>
+      success({ skins, coreMm: core.coreMm, plates, mostTried: MOST_TRIED }),
+    )
+    .then('laminate', ({ scope, around }) => laminateFor(job, scope, around))
+    .then('quantities', ({ scope, laminate }) =>
+      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate))),
+    )
+    .then('press', ({ scope }) => pressOf(job, scope))
+    .then('process', (work) => processOf(work))
+    .then('panel', ({ around, laminate }) =>
+      success(panelOf(restorationWith(job, around, laminate.schedule))),
+    )
+    .then('labour', ({ quantities, scope, press }) =>
+      labourOf(job, quantities, flagsOf(job, scope, press.innerSkin.props.needed)),
+    )
+    .then('calendar', (work) => calendarOf(work, CALENDARS))
+    .then('pricing', (work) =>
+      pricedWork(
+        {
+          ...work,
+          fittingCount: work.scope.plan.fittings.length,
+          pressed: pressedQuantities(work.press, work.scope),
+        },
+        work.process.batches.demand,
+        work,
+      ),
+    )
+    .then('cost', ({ pricing }) => rollUp(pricingTerms(job, pricing.lines)))
+    .done();
+
+const panelOf = (found: Restoration | undefined): PreviewPanel =>
+  found === undefined
+    ? { verdict: 'not-established', shortfalls: [] }
+    : { verdict: found.shortfalls.length === 0 ? 'restored' : 'not-restored', shortfalls: found.shortfalls };
+
+function previewFrom(work: RoughWork): EstimatePreview {
+  const { job, extent, scope, laminate, process, labour, calendar, panel } = work;
+  const { plan } = scope;
+  const { zones, openings, findings, damagedAreaM2 } = scopeSection(job, scope, extent);
+  return {
+    title: job.record.title ?? 'Deck repair',
+    summary: {
+      damagedAreaM2,
+      openedAreaM2: plan.openedAreaM2,
+      cutLengthM: plan.cutLengthM + plan.splitLengthM,
+      plyCount: laminate.plyCount,
+      mixedResinL: process.batches.demand.totals.totalL,
+      labourLikelyH: labour.likelyH.value,
+      labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH),
+      workingDays: calendar.workingDays,
+      calendarDays: calendar.calendarDays,
+    },
+    zones,
+    openings: openings.map(({ label, area, sawLine, areaM2, cutLengthM, cutDepthMm, reason }) => ({
+      label,
+      area,
+      sawLine,
+      areaM2,
+      cutLengthM,
+      ...(cutDepthMm === undefined ? {} : { cutDepthMm }),
+      reason,
+    })),
+    findings,
+    panel,
+    price: priceOf(work),
+    leftOut,
+  };
+}
+
+/** A deck that stays closed has no opening, no laminate and no new core; its work is worked out as in the estimate. */
+function closedPreview({
+  job,
+  ladder,
+  process,
+  labour,
+  calendar,
+  pricing,
+  cost,
+}: ClosedJob): EstimatePreview {
+  return {
+    title: job.record.title ?? 'Deck repair',
+    summary: {
+      openedAreaM2: 0,
+      cutLengthM: 0,
+      plyCount: 0,
+      mixedResinL: process.batches.demand.totals.totalL,
+      labourLikelyH: labour.likelyH.value,
+      labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH),
+      workingDays: calendar.workingDays,
+      calendarDays: calendar.calendarDays,
+    },
+    zones: [],
+    openings: [],
+    findings: ladder.extent?.findings ?? [],
+    panel: { verdict: 'not-established', shortfalls: [] },
+    price: {
+      withoutContingency: cost.totals.withoutContingency.amount,
+      range: cost.totals.range,
+      missing: pricing.missing,
+    },
+    leftOut: ['The deck stays closed: no opening is drawn and the panel is not compared.'],
+  };
+}
+
+const leftOut = [
+  'Core is priced by area at four fifths of each sheet: its pieces, their order and the sheets are laid out in the estimate.',
+  'Of the schedules that restore the skin the three cheapest are tried on the panel; the estimate tries up to forty.',
+  'The panel is compared as built and repaired; as found, opened, fittings and every check stand in the estimate.',
+  'The range of the price is worked out in closed form, without simulation, and no contingency is set aside.',
+  'Days come from a few runs of the calendar; cure, weather and gates stand in the estimate.',
+] as const;
+
+function priceOf({ extent: { growth }, cost, pricing }: RoughWork): PreviewPrice {
+  const net = netRangeOf(riskLinesOf(cost), growth);
+  const priced = taxedIn(cost);
+  const range: MoneyRange = {
+    p10: priced(net.p10),
+    p50: priced(net.p50),
+    p80: priced(net.p80),
+    p90: priced(net.p90),
+  };
+  return { withoutContingency: cost.gross, range, missing: pricing.missing };
+}
+
+/** Tax in the proportion of the point, as in the estimate. */
+function taxedIn({ currency: code, net, gross }: CostRollUp): (amount: number) => MoneyJson {
+  const currency = findCurrency(code);
+  if (currency === undefined) throw new Defect(`A roll-up in ${code}, which is no currency`);
+  const before = Number(exactMoney(net).minor);
+  const factor = before === 0 ? 1 : Number(exactMoney(gross).minor) / before;
+  return (amount) => moneyJson(moneyNear(amount * factor, currency, commercialRounding));
+}
