@@ -97,13 +97,23 @@ function exportedType(name) {
 
 const isMapped = (type) => ((type.objectFlags ?? 0) & ts.ObjectFlags.Mapped) !== 0;
 
+/** @param {import('typescript').Symbol} symbol */
+const isGeneric = (symbol) =>
+  (symbol.declarations ?? []).some(
+    (one) => ts.isTypeAliasDeclaration(one) && one.typeParameters !== undefined,
+  );
+
 /** Types that a room works out from a value (a request from its questions) and exports under a name of their own. */
 const workedOut = roomIndexes
-  .flatMap((file) => checker.getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(file))))
+  .flatMap((file) => {
+    const source = program.getSourceFile(file);
+    const module = source === undefined ? undefined : checker.getSymbolAtLocation(source);
+    return module === undefined ? [] : checker.getExportsOfModule(module);
+  })
   .map((symbol) => (symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol))
   .filter((symbol) => symbol.flags & ts.SymbolFlags.TypeAlias)
   .map((symbol) => ({ symbol, type: checker.getDeclaredTypeOfSymbol(symbol) }))
-  .filter(({ symbol, type }) => isMapped(type) && symbol.declarations[0].typeParameters === undefined);
+  .filter(({ symbol, type }) => isMapped(type) && !isGeneric(symbol));
 
 const propertyNames = (type) =>
   checker

@@ -150,14 +150,23 @@ describe('the main job', () => {
     expect([before.pricedAt, before.drift]).toEqual([current, []]);
     const list = made.body.estimate.provenance.priceList as string;
     await service.post('/v1/editions', { code: 'dearer', note: 'Every pack a tenth dearer' });
-    const packsAt = `/v1/price-lists/${list}/packs?edition=dearer`;
-    const { body: sold } = await service.get(packsAt);
+    const listAt = `/v1/price-lists/${list}?edition=dearer`;
+    const { body: sold, headers } = await service.get(listAt);
     const tenthMore = (price: string): string => ((Math.round(Number(price) * 100) * 11) / 1000).toFixed(2);
     const packs = sold.packs.map((pack: { prices: readonly { fromPacks: number; price: string }[] }) => ({
       ...pack,
       prices: pack.prices.map(({ fromPacks, price }) => ({ fromPacks, price: tenthMore(price) })),
     }));
-    expect((await service.send('PUT', packsAt, { packs })).status).toBe(200);
+    const patched = await service.send(
+      'PATCH',
+      listAt,
+      { packs },
+      {
+        'if-match': headers.get('etag') ?? '',
+        'content-type': 'application/merge-patch+json',
+      },
+    );
+    expect(patched.status).toBe(200);
     const draft = await service.get('/v1/editions/dearer');
     const match = { 'if-match': draft.headers.get('etag') ?? '' };
     expect((await service.send('POST', '/v1/editions/dearer/publication', undefined, match)).status).toBe(

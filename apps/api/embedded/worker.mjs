@@ -15,8 +15,8 @@ const server = new PGLiteSocketServer({
   path: workerData.socketPath,
   maxConnections: workerData.connections,
 });
-server.addEventListener('error', ({ detail }) => {
-  parentPort.postMessage({ fault: String(detail) });
+server.addEventListener('error', (event) => {
+  service.postMessage({ fault: String('detail' in event ? event.detail : event.type) });
 });
 await server.start();
 service.postMessage({ ready: true });

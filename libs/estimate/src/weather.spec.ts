@@ -102,7 +102,12 @@ describe('an estimate with a forecast', () => {
 
   test('that is as warm as the stated deck cures as stated', () => {
     // Covered at night: an open deck would be colder than the air.
-    const same = estimated(lisbon(hourly(50, () => ({ temperatureC: 18 })), { warmth: { isUnderSky: false } }));
+    const same = estimated(
+      lisbon(
+        hourly(50, () => ({ temperatureC: 18 })),
+        { warmth: { isUnderSky: false } },
+      ),
+    );
     const [first, ...others] = same.process.cure.map(({ releaseH, sandableH }) => [releaseH, sandableH]);
     for (const other of others)
       for (const [index, hours] of other.entries()) expect(hours).toBeCloseTo(first[index]!, 6);
