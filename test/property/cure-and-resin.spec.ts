@@ -1,7 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
 import fc from 'fast-check';
 import { materialsOf, shippedCatalogue } from '#lib/catalogue';
-import { cautionsFor } from '#lib/cautions';
+import { cautionsFor, type CautionContext } from '#lib/cautions';
 import { criticalPath, planCalendar, type Activity, type CalendarRequest } from '#lib/calendar';
 import { dewPointOf, equivalentAges, humidityFromDewPoint, planCure } from '#lib/cure';
 import { planBatches, stepCodes, type BatchRequest, type ResinStepRequest } from '#lib/resin';
@@ -385,6 +385,39 @@ describe('calendar', () => {
   });
 });
 
+/** Nothing known that need not be, and nothing used. */
+const plain: Omit<CautionContext, 'flags' | 'resin' | 'hardener' | 'openedAreaM2' | 'yearBuilt'> = {
+  fillers,
+  coatings: [],
+  application: 'brush-and-roller',
+  usesSolvent: true,
+  usesPumps: false,
+  surface: 'painted-nonskid',
+  finishExtent: 'panel',
+  under: 'unknown',
+  fittings: [],
+  solidInserts: 0,
+  temperatureC: 20,
+  coldestNightC: 'unknown',
+  relativeHumidityPercent: 60,
+  coreMoisturePercent: 'unknown',
+  coreReadings: { dryStays: 0, wetStays: 0, dryOut: 0 },
+  evidence: 'single-symptom',
+  plugs: 0,
+  cause: 'unknown',
+  needsBleedHoles: true,
+  proudMm: 0,
+  taperFits: true,
+  innerSkinSpanMm: 'unknown',
+  isInnerSkinAirtight: 'unknown',
+  innerSkinHasHoles: false,
+  weightsKg: 0,
+  largestPotG: 0,
+  forgottenPotPeakC: 0,
+  batchFindings: [],
+  pressRefusals: [],
+};
+
 describe('cautions', () => {
   test('the worst comes first and each says what called it, whatever the job', () => {
     fc.assert(
@@ -395,10 +428,12 @@ describe('cautions', () => {
         fc.double({ min: 0, max: 10, noNaN: true }),
         (chosen, system, yearBuilt, openedAreaM2) => {
           const cautions = cautionsFor({
+            ...plain,
             flags: chosen,
             resin: system,
+            hardener: system.hardeners[0].code,
             openedAreaM2,
-            ...(yearBuilt === undefined ? {} : { yearBuilt }),
+            yearBuilt: yearBuilt ?? 'unknown',
           });
           const ranks = cautions.map(({ severity }) => ['danger', 'warning', 'caution'].indexOf(severity));
           expect(ranks).toEqual([...ranks].sort());

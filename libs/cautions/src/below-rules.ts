@@ -1,6 +1,6 @@
 import type { CautionContext, CautionRule } from './caution-context.js';
 
-const isFromBelow = ({ flags, openedAreaM2 = 0 }: CautionContext): boolean =>
+const isFromBelow = ({ flags, openedAreaM2 }: CautionContext): boolean =>
   flags.access === 'from-below' && openedAreaM2 > 0;
 
 /** Work overhead: what falls, what lifts, and what keeps the deck's shape. */

@@ -1,21 +1,20 @@
 import type { Hardener } from '#lib/catalogue';
+import { isKnown } from '#lib/kernel';
 import type { CautionContext, CautionRule } from './caution-context.js';
 
 /** Paints of decks built up to this year are taken to hold lead until tested. Source: [FROM-MEMORY]. */
 const LEAD_UNTIL = 1990;
 
 const hardenerOf = ({ resin, hardener }: CautionContext): Hardener | undefined =>
-  resin?.hardeners.find(({ code }) => hardener === undefined || code === hardener);
+  resin?.hardeners.find(({ code }) => code === hardener);
 const isEpoxy = ({ resin }: CautionContext): boolean => resin?.chemistry === 'epoxy';
 const isStyrenated = ({ resin }: CautionContext): boolean =>
   resin !== undefined && resin.chemistry !== 'epoxy';
-const isocyanates = ({ coatings = [] }: CautionContext) =>
-  coatings.filter(({ isIsocyanate }) => isIsocyanate);
-const isPaintOld = ({ yearBuilt }: CautionContext): boolean =>
-  yearBuilt === undefined || yearBuilt <= LEAD_UNTIL;
+const isocyanates = ({ coatings }: CautionContext) => coatings.filter(({ isIsocyanate }) => isIsocyanate);
+const isPaintOld = ({ yearBuilt }: CautionContext): boolean => !isKnown(yearBuilt) || yearBuilt <= LEAD_UNTIL;
 const age = ({ yearBuilt }: CautionContext): string =>
-  yearBuilt === undefined ? 'the year of building is not stated' : `built in ${yearBuilt}`;
-const powders = ({ fillers = [] }: CautionContext) =>
+  isKnown(yearBuilt) ? `built in ${yearBuilt}` : 'the year of building is not stated';
+const powders = ({ fillers }: CautionContext) =>
   fillers.filter(({ bulkDensityGPerCm3 }) => bulkDensityGPerCm3.value < 0.3);
 
 export const healthRules: readonly CautionRule[] = [
@@ -101,7 +100,7 @@ export const healthRules: readonly CautionRule[] = [
     decides: 'a laboratory, and a licensed remover if it is found',
     when: (context) =>
       context.surface === 'bonded-mat' && isPaintOld(context)
-        ? `a bonded deck mat on a boat ${context.yearBuilt === undefined ? 'of unknown age' : `of ${context.yearBuilt}`}`
+        ? `a bonded deck mat on a boat ${isKnown(context.yearBuilt) ? `of ${context.yearBuilt}` : 'of unknown age'}`
         : undefined,
     text: 'Old bonded deck mats and their glue may hold asbestos: have a piece tested before anything is torn, ground or sanded.',
     protection: ['leave it alone until tested'],
@@ -141,7 +140,7 @@ export const healthRules: readonly CautionRule[] = [
     harm: 70,
     source: 'OSHA-LIMITS',
     decides: 'local exposure limits for fibrous glass and wood dust',
-    when: ({ openedAreaM2 = 0 }) =>
+    when: ({ openedAreaM2 }) =>
       openedAreaM2 > 0 ? `${openedAreaM2.toFixed(1)} m2 of glass skin is cut, ground and tapered` : undefined,
     text: 'Glass, core and filler dust: extraction at the tool, a P3 filter that fits the face, goggles, sleeves taped; vacuum, never blow down.',
     protection: ['P3 filter', 'goggles', 'coverall', 'hearing protection'],

@@ -1,10 +1,11 @@
+import { isKnown } from '#lib/kernel';
 import type { CautionContext, CautionRule } from './caution-context.js';
 
 const has = (
   context: CautionContext,
   thing: 'wiring' | 'fuel-tank' | 'water-tank' | 'hoses' | 'lining' | 'insulation',
-): boolean => context.under?.includes(thing) === true;
-const highlyLoaded = ({ fittings = [] }: CautionContext) =>
+): boolean => isKnown(context.under) && context.under.includes(thing);
+const highlyLoaded = ({ fittings }: CautionContext) =>
   fittings.filter(({ isHighlyLoaded }) => isHighlyLoaded);
 
 export const siteRules: readonly CautionRule[] = [
@@ -64,8 +65,7 @@ export const siteRules: readonly CautionRule[] = [
     kind: 'site',
     harm: 84,
     source: 'COMMON-PRACTICE',
-    when: ({ under, isUnderKnown }) =>
-      under === undefined || isUnderKnown === false ? 'what lies under the deck is not stated' : undefined,
+    when: ({ under }) => (isKnown(under) ? undefined : 'what lies under the deck is not stated'),
     text: 'Nobody has said what lies under this deck. Wiring, tanks and hoses are found first, by opening the lining or drilling and looking, and only then is it cut.',
     protection: ['look before cutting'],
   },
@@ -77,7 +77,7 @@ export const siteRules: readonly CautionRule[] = [
     source: 'COMMON-PRACTICE',
     when: ({ flags, innerSkinSpanMm }) =>
       flags.props === 'needed'
-        ? `the skin that stays is propped${innerSkinSpanMm === undefined ? '' : `, its span is ${innerSkinSpanMm.toFixed(0)} mm`}`
+        ? `the skin that stays is propped${isKnown(innerSkinSpanMm) ? `, its span is ${innerSkinSpanMm.toFixed(0)} mm` : ''}`
         : undefined,
     text: 'Prop the skin that stays before anything is cut, on boards that follow the camber; a skin alone sags under weights and people and cures so.',
   },
@@ -89,7 +89,7 @@ export const siteRules: readonly CautionRule[] = [
     source: 'VACUUM-PRACTITIONERS',
     when: ({ flags, isInnerSkinAirtight }) =>
       flags.press === 'vacuum' && isInnerSkinAirtight !== true
-        ? 'a vacuum bag on an inner skin that is not proven airtight'
+        ? `a vacuum bag on an inner skin ${isKnown(isInnerSkinAirtight) ? 'that leaks' : 'that is not proven airtight'}`
         : undefined,
     text: 'A bag presses with tonnes on the square metre. On a skin that leaks it draws the compartment down and bends or breaks the panel: seal from below, prove by a drop test, and watch the panel while the pump runs.',
   },
@@ -99,9 +99,9 @@ export const siteRules: readonly CautionRule[] = [
     kind: 'fire',
     harm: 77,
     source: 'UDEL-EPOXY-SMOKE',
-    when: ({ largestPotG = 0, forgottenPotPeakC }) =>
+    when: ({ largestPotG, forgottenPotPeakC }) =>
       largestPotG >= 100
-        ? `pots of up to ${largestPotG.toFixed(0)} g are mixed${forgottenPotPeakC === undefined ? '' : `; one left alone could pass ${Math.min(forgottenPotPeakC, 200).toFixed(0)} degC`}`
+        ? `pots of up to ${largestPotG.toFixed(0)} g are mixed; one left alone could pass ${Math.min(forgottenPotPeakC, 200).toFixed(0)} degC`
         : undefined,
     text: 'A pot left standing cooks, smokes and can burn. Spread it or pour it into a tray at once; a hot pot goes outside on stone, into water or sand, never into a bin. Leftovers in tins of at most two litres, apart.',
     protection: ['tray', 'bucket of water or sand outside'],
@@ -112,7 +112,7 @@ export const siteRules: readonly CautionRule[] = [
     kind: 'fire',
     harm: 62,
     source: 'HARDENER-SAWDUST',
-    when: ({ resin, openedAreaM2 = 0 }) =>
+    when: ({ resin, openedAreaM2 }) =>
       resin?.chemistry === 'epoxy' && openedAreaM2 > 0
         ? 'amine hardener is used beside core and wood dust'
         : undefined,
@@ -125,7 +125,7 @@ export const siteRules: readonly CautionRule[] = [
     kind: 'fire',
     harm: 64,
     source: 'GHS',
-    when: ({ usesSolvent }) => (usesSolvent === true ? 'solvent is used for wiping and cleaning' : undefined),
+    when: ({ usesSolvent }) => (usesSolvent ? 'solvent is used for wiping and cleaning' : undefined),
     text: 'Solvent vapour burns and stuns: small closed tins, no heater or brush motor near, rags spread out to dry outside.',
     protection: ['nitrile gloves', 'ventilation', 'no ignition'],
     hazards: () => ['H225', 'H319', 'H336', 'EUH066'],
@@ -137,7 +137,7 @@ export const siteRules: readonly CautionRule[] = [
     harm: 63,
     source: 'AMPP-41205-190',
     when: ({ flags, temperatureC }) =>
-      flags.shelter === 'tent' && temperatureC !== undefined && temperatureC < 15
+      flags.shelter === 'tent' && temperatureC < 15
         ? `a tent at ${temperatureC.toFixed(0)} degC will be heated`
         : undefined,
     text: 'Heat a tent with electric or vented heat: a gas flame adds water and carbon dioxide, which blush the resin, and it lights vapour.',
@@ -174,7 +174,7 @@ export const siteRules: readonly CautionRule[] = [
     kind: 'site',
     harm: 40,
     source: 'COMMON-PRACTICE',
-    when: ({ flags, weightsKg = 0 }) =>
+    when: ({ flags, weightsKg }) =>
       flags.press === 'weights' && weightsKg > 60
         ? `${weightsKg.toFixed(0)} kg of weights are carried up`
         : undefined,
@@ -200,7 +200,7 @@ export const siteRules: readonly CautionRule[] = [
     harm: 10,
     source: 'COMMON-PRACTICE',
     decides: 'the authority for waste and work, and licensed or qualified people',
-    when: ({ resin, coatings = [] }) =>
+    when: ({ resin, coatings }) =>
       resin === undefined && coatings.length === 0
         ? undefined
         : 'resins, hardeners or coatings are used, stored and thrown away',

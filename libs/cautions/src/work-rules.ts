@@ -1,45 +1,25 @@
 import { MOST_CORE_MOISTURE_PERCENT } from '#lib/cure';
+import { isKnown } from '#lib/kernel';
 import type { CautionContext, CautionRule } from './caution-context.js';
 
 const isEpoxy = ({ resin }: CautionContext): boolean => resin?.chemistry === 'epoxy';
-const findings = ({ batchFindings = [] }: CautionContext, ...codes: readonly string[]): boolean =>
+const findings = ({ batchFindings }: CautionContext, ...codes: readonly string[]): boolean =>
   batchFindings.some((code) => codes.includes(code));
-const isOpened = ({ openedAreaM2 = 0 }: CautionContext): boolean => openedAreaM2 > 0;
-const hasPrimer = ({ coatings = [] }: CautionContext): boolean =>
+const isOpened = ({ openedAreaM2 }: CautionContext): boolean => openedAreaM2 > 0;
+const hasPrimer = ({ coatings }: CautionContext): boolean =>
   coatings.some(({ coating }) => coating === 'primer');
-const onePart = ({ coatings = [] }: CautionContext) =>
+const onePart = ({ coatings }: CautionContext) =>
   coatings.filter(({ coating, isIsocyanate }) => coating === 'topcoat' && !isIsocyanate);
-/** Injection is refused above this: it is for small, dry, unloaded debonding only, one to two square feet in all. Source: [INJECTION-LIMITS]. */
-export const MOST_INJECTED_M2 = 0.2;
 
 /** The trade's mistakes that a plan can see coming. */
 export const workRules: readonly CautionRule[] = [
-  {
-    code: 'injection-refused',
-    severity: 'danger',
-    kind: 'work',
-    harm: 60,
-    source: 'INJECTION-LIMITS',
-    when: ({ injectedAreaM2 = 0, flags }) =>
-      injectedAreaM2 > MOST_INJECTED_M2 || (injectedAreaM2 > 0 && flags.condition === 'wet-rotten')
-        ? `${injectedAreaM2.toFixed(2)} m2 would be injected${flags.condition === 'wet-rotten' ? ', into rotten core' : ''}`
-        : undefined,
-    text: 'Injected areas of this size, or on rot, were later found sodden or let go: open and replace.',
-  },
   {
     code: 'core-wet',
     severity: 'warning',
     kind: 'work',
     harm: 72,
     source: 'INJECTION-LIMITS',
-    when: ({ coreMoisturePercent, flags }) =>
-      coreMoisturePercent === undefined
-        ? flags.condition === 'dry-debonded'
-          ? undefined
-          : 'the core was found wet and no dry reading is stated'
-        : coreMoisturePercent > MOST_CORE_MOISTURE_PERCENT
-          ? `the core reads ${coreMoisturePercent} %`
-          : undefined,
+    when: wetCore,
     text: `Core closed in wet rots again. Bond at ${MOST_CORE_MOISTURE_PERCENT} % or less, or within two points of the dry reading of the same deck, read twice a few days apart.`,
   },
   {
@@ -48,8 +28,7 @@ export const workRules: readonly CautionRule[] = [
     kind: 'work',
     harm: 65,
     source: 'COMMON-PRACTICE',
-    when: ({ cause }) =>
-      cause === undefined || cause === 'unknown' ? 'the way in of the water is not stated' : undefined,
+    when: ({ cause }) => (isKnown(cause) ? undefined : 'the way in of the water is not stated'),
     text: 'Where the water came in is not found yet: every fitting, window and joint within 300 mm is re-bedded, or the rot returns.',
   },
   {
@@ -59,7 +38,7 @@ export const workRules: readonly CautionRule[] = [
     harm: 58,
     source: 'COMMON-PRACTICE',
     when: ({ evidence }) =>
-      evidence === undefined || evidence === 'mapped-with-plugs'
+      evidence === 'mapped-with-plugs'
         ? undefined
         : `the extent rests on ${evidence === 'single-symptom' ? 'one symptom' : 'hammer and meter alone'}`,
     text: 'Expect more than was found: sound 300 mm all round, take plugs on both sides of each boundary, and re-measure at the hold before anything is ordered to size.',
@@ -82,7 +61,7 @@ export const workRules: readonly CautionRule[] = [
     when: (context) =>
       findings(context, 'pot-too-short', 'piece-too-large')
         ? 'the batch plan has a pot or a piece that outlasts the resin'
-        : context.temperatureC !== undefined && context.temperatureC >= 25
+        : context.temperatureC >= 25
           ? `it is ${context.temperatureC.toFixed(0)} degC`
           : undefined,
     text: 'Pots will kick early: smaller pots, cooled resin, slower hardener, pieces dry fitted and in order, hands free before the first stir.',
@@ -96,7 +75,7 @@ export const workRules: readonly CautionRule[] = [
     when: (context) =>
       findings(context, 'layer-heats')
         ? 'the batch plan has a fill that can heat itself'
-        : (context.solidInserts ?? 0) > 0
+        : context.solidInserts > 0
           ? `${context.solidInserts} solid inserts are built up`
           : undefined,
     text: 'Thick fills and solid lay-ups overheat, foam and burn the core: about 4 to 6 mm at a go, cool between.',
@@ -107,7 +86,7 @@ export const workRules: readonly CautionRule[] = [
     kind: 'work',
     harm: 48,
     source: 'COMMON-PRACTICE',
-    when: ({ usesPumps }) => (usesPumps === true ? 'pumps are used' : undefined),
+    when: ({ usesPumps }) => (usesPumps ? 'pumps are used' : undefined),
     text: 'One stroke of each pump, whatever the ratio on the tin: the pumps hold the ratio. Prove them on the scale before the first batch and after every new tin.',
   },
   {
@@ -117,9 +96,7 @@ export const workRules: readonly CautionRule[] = [
     harm: 47,
     source: 'COMMON-PRACTICE',
     when: ({ usesPumps, resin }) =>
-      usesPumps === false && resin !== undefined
-        ? `${resin.name} is weighed or measured, without pumps`
-        : undefined,
+      !usesPumps && resin !== undefined ? `${resin.name} is weighed or measured, without pumps` : undefined,
     text: 'Off its ratio resin stays soft for ever: a scale that shows a gram, a tenth for small pots, set to nothing once, read against the running total on the card; never the lids, never by eye. What stays soft is cut out, not coated over.',
   },
   {
@@ -128,7 +105,7 @@ export const workRules: readonly CautionRule[] = [
     kind: 'work',
     harm: 46,
     source: 'COMMON-PRACTICE',
-    when: ({ needsBleedHoles }) => (needsBleedHoles === true ? 'plain, unscored core is bedded' : undefined),
+    when: ({ needsBleedHoles }) => (needsBleedHoles ? 'plain, unscored core is bedded' : undefined),
     text: 'Plain core traps air: bleed holes of 3 to 5 mm every 75 to 150 mm, notched bed, resin seen at every hole; sound it before it is covered.',
   },
   {
@@ -138,9 +115,7 @@ export const workRules: readonly CautionRule[] = [
     harm: 52,
     source: 'COMMON-PRACTICE',
     when: ({ proudMm }) =>
-      proudMm !== undefined && proudMm > 0.5
-        ? `the new stack stands ${proudMm.toFixed(1)} mm above the old`
-        : undefined,
+      proudMm > 0.5 ? `the new stack stands ${proudMm.toFixed(1)} mm above the old` : undefined,
     text: 'The skin would sit proud: thinner core or bed. Pressed flush or just below is filled; proud is ground away with the strength in it.',
   },
   {
@@ -150,7 +125,7 @@ export const workRules: readonly CautionRule[] = [
     harm: 69,
     source: 'COMMON-PRACTICE',
     when: ({ taperFits }) =>
-      taperFits === false ? 'the taper does not fit between the cut and what stands beside it' : undefined,
+      taperFits ? undefined : 'the taper does not fit between the cut and what stands beside it',
     text: 'Without its taper the joint carries a fraction of the skin: move the cut, laminate up the face beside it, or close from the other side as well.',
   },
   {
@@ -159,10 +134,10 @@ export const workRules: readonly CautionRule[] = [
     kind: 'structure',
     harm: 67,
     source: 'COMMON-PRACTICE',
-    when: ({ fittings = [] }) =>
-      fittings.some(({ isThroughBolted }) => isThroughBolted !== false) && fittings.length > 0
-        ? `${fittings.length} fittings are bolted through`
-        : undefined,
+    when: ({ fittings }) => {
+      const bolted = fittings.filter(({ isThroughBolted }) => isThroughBolted);
+      return bolted.length > 0 ? `bolted through: ${bolted.map(({ id }) => id).join(', ')}` : undefined;
+    },
     text: 'Bolts crush core and let water in: a plug or insert at every bolt, a plate below as large as fits, bedding renewed.',
   },
   {
@@ -172,9 +147,8 @@ export const workRules: readonly CautionRule[] = [
     harm: 53,
     source: 'MARINE-PREP-BOOK',
     when: ({ coldestNightC, resin, hardener }) => {
-      const lowest = resin?.hardeners.find(({ code }) => hardener === undefined || code === hardener)
-        ?.lowestTemperatureC.value;
-      return coldestNightC !== undefined && lowest !== undefined && coldestNightC < lowest
+      const lowest = resin?.hardeners.find(({ code }) => code === hardener)?.lowestTemperatureC.value;
+      return isKnown(coldestNightC) && lowest !== undefined && coldestNightC < lowest
         ? `nights of ${coldestNightC.toFixed(0)} degC, below the ${lowest} degC of the hardener`
         : undefined;
     },
@@ -188,7 +162,7 @@ export const workRules: readonly CautionRule[] = [
     source: 'AMPP-41205-190',
     when: (context) =>
       isEpoxy(context) && context.flags.finish === 'painted'
-        ? `epoxy is coated over${(context.relativeHumidityPercent ?? 0) > 70 ? `, in air of ${context.relativeHumidityPercent} %` : ''}`
+        ? `epoxy is coated over${context.relativeHumidityPercent > 70 ? `, in air of ${context.relativeHumidityPercent} %` : ''}`
         : undefined,
     text: 'Cool, damp air leaves a waxy blush on epoxy: wash with water and a pad, dry, then abrade at 80 to 100 grit before anything is bonded or painted on it.',
   },
@@ -234,7 +208,7 @@ export const workRules: readonly CautionRule[] = [
     source: 'COMMON-PRACTICE',
     when: (context) =>
       isOpened(context) && context.flags.access === 'from-above'
-        ? `${context.openedAreaM2?.toFixed(1)} m2 stand open`
+        ? `${context.openedAreaM2.toFixed(1)} m2 stand open`
         : undefined,
     text: 'Nobody steps on an opened or unfilled deck: boards from sound deck to sound deck.',
   },
@@ -245,8 +219,8 @@ export const workRules: readonly CautionRule[] = [
     harm: 41,
     source: 'COMMON-PRACTICE',
     when: ({ innerSkinHasHoles, flags }) =>
-      flags.access === 'from-above' && (innerSkinHasHoles === true || flags.below === 'lined')
-        ? innerSkinHasHoles === true
+      flags.access === 'from-above' && (innerSkinHasHoles || flags.below === 'lined')
+        ? innerSkinHasHoles
           ? 'the inner skin has holes'
           : 'a lining hangs below'
         : undefined,
@@ -258,7 +232,7 @@ export const workRules: readonly CautionRule[] = [
     kind: 'work',
     harm: 51,
     source: 'COMMON-PRACTICE',
-    when: ({ pressRefusals = [] }) => (pressRefusals.length > 0 ? pressRefusals[0] : undefined),
+    when: ({ pressRefusals }) => (pressRefusals.length > 0 ? pressRefusals[0] : undefined),
     text: 'The press as planned cannot be had: settle it before the first pot, not with gelling resin on the deck.',
   },
   {
@@ -269,7 +243,7 @@ export const workRules: readonly CautionRule[] = [
     source: 'COMMON-PRACTICE',
     when: ({ surface, finishExtent }) =>
       surface === 'moulded-nonskid' && finishExtent !== 'whole-deck'
-        ? `a ${finishExtent ?? 'patch'} in moulded nonskid`
+        ? `a ${finishExtent} in moulded nonskid`
         : undefined,
     text: 'A patch in moulded nonskid shows for ever; agree with the owner on patch, panel or whole deck before the price is agreed.',
   },
@@ -280,9 +254,21 @@ export const workRules: readonly CautionRule[] = [
     harm: 36,
     source: 'COMMON-PRACTICE',
     when: ({ coldestNightC, flags }) =>
-      coldestNightC !== undefined && coldestNightC < 0 && flags.condition !== 'dry-debonded'
+      isKnown(coldestNightC) && coldestNightC < 0 && flags.condition !== 'dry-debonded'
         ? `frost of ${coldestNightC.toFixed(0)} degC on wet core`
         : undefined,
     text: 'Water in the core bursts the bond when it freezes: drain, cover and warm it before the frost.',
   },
 ];
+
+/** What stays must be dry: one wet place is enough, and dry core that comes out says nothing of what is bonded to. */
+function wetCore({ coreMoisturePercent, coreReadings, flags }: CautionContext): string | undefined {
+  const { dryStays, wetStays, dryOut } = coreReadings;
+  if (isKnown(coreMoisturePercent) && coreMoisturePercent > MOST_CORE_MOISTURE_PERCENT)
+    return `a plug in core that stays reads ${coreMoisturePercent} %`;
+  if (wetStays > 0) return `core that stays reads wet at ${wetStays} ${wetStays === 1 ? 'place' : 'places'}`;
+  if (dryStays > 0 || flags.condition === 'dry-debonded') return undefined;
+  return dryOut > 0
+    ? 'the dry readings stated are of core that comes out; none is stated of core that stays'
+    : 'the core was found wet and no dry reading is stated';
+}

@@ -1,5 +1,4 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
-import { MOST_INJECTED_M2 } from '#lib/cautions';
 import { MOST_CORE_MOISTURE_PERCENT } from '#lib/cure';
 import type { VariantResult } from '#lib/costing';
 import { containsPoint, distanceToEdge, areaMm2, type Region } from '#lib/geometry';
@@ -24,6 +23,8 @@ export interface InjectionRefusal {
   readonly why: string;
 }
 
+/** Injection is for small, dry, unloaded debonding only, one to two square feet in all. Source: [INJECTION-LIMITS]. */
+const MOST_INJECTED_M2 = 0.2;
 /** Core that a fitting stands on or near is replaced by something dense. */
 const FITTING_REACH_MM = 300;
 /**

@@ -59,7 +59,7 @@ export interface DeckFacts {
   readonly innerSkinMm: number;
   readonly coreMm: number;
   readonly outerSkin: Known<'whole' | 'cracked'>;
-  readonly surface: 'smooth-paint' | 'painted-nonskid' | 'moulded-nonskid' | 'planked';
+  readonly surface: 'smooth-paint' | 'painted-nonskid' | 'moulded-nonskid' | 'planked' | 'bonded-mat';
   readonly overlay: 'none' | 'stays' | 'comes-off';
   readonly below: 'open' | 'lined' | 'none';
   readonly lining: Known<LiningKind>;

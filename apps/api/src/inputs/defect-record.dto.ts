@@ -142,6 +142,9 @@ export class PanelDto implements PanelRecord {
   @Asked(panelQuestions.accessBelow)
   readonly accessBelow?: PanelRecord['accessBelow'];
 
+  @Asked(panelQuestions.isInnerSkinAirtight)
+  readonly isInnerSkinAirtight?: boolean;
+
   @Asked(panelQuestions.surface)
   readonly surface?: PanelRecord['surface'];
 
@@ -344,6 +347,12 @@ export class MethodDto implements MethodChoice {
 
   @Asked(methodQuestions.finish)
   readonly finish?: MethodChoice['finish'];
+
+  @Asked(methodQuestions.topcoat)
+  readonly topcoat?: string;
+
+  @Asked(methodQuestions.application)
+  readonly application?: MethodChoice['application'];
 
   @Asked(methodQuestions.wholeDeckAreaM2)
   readonly wholeDeckAreaM2?: number;

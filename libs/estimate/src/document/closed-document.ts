@@ -1,5 +1,7 @@
-import { materialsOf } from '#lib/catalogue';
 import { cautionsFor } from '#lib/cautions';
+import { mixedFacts, recordFacts, usesSolvent } from '../stages/caution-facts.js';
+import { coatingsOf } from '../stages/coatings.js';
+import { coreFoundBy } from '../stages/core-readings.js';
 import { areaMm2 } from '#lib/geometry';
 import { isKnown } from '#lib/kernel';
 import { m2FromMm2, mm2 } from '#lib/units';
@@ -144,37 +146,41 @@ function scopeOf({ job, ladder, cards }: ClosedJob): Scope {
   };
 }
 
-function cautionsOf({ job, process, labour, plan, cards, ladder }: ClosedJob): readonly Caution[] {
-  const { record, catalogue } = job;
+function cautionsOf(work: ClosedJob): readonly Caution[] {
+  const { job, process, labour, cards, ladder, pricing, plan } = work;
+  const found = coreFoundBy(job.record.survey, []);
   return cautionsFor({
     flags: labour.flags,
-    resin: job.resin,
-    hardener: process.batches.resin.hardener,
-    fillers: materialsOf(catalogue, 'filler').filter(({ code }) =>
-      process.batches.demand.totals.fillers.some(({ filler }) => filler === code),
-    ),
-    usesSolvent: true,
-    injectedAreaM2: plan.quantities.injectedM2.value,
-    surface: job.answers.panel.surface.value,
-    ...(record.craft?.yearBuilt === undefined ? {} : { yearBuilt: record.craft.yearBuilt }),
-    ...(record.panel.under === undefined ? {} : { under: record.panel.under }),
-    isUnderKnown: record.panel.under !== undefined,
+    ...recordFacts(job),
+    ...mixedFacts(job, process.batches),
+    ...nothingOpened,
+    coatings: coatingsOf(job).filter(({ code }) => pricing.needs.some(({ material }) => material === code)),
+    usesSolvent: usesSolvent(job, pricing.needs),
     fittings: cards.map(({ id, kind, fasteners, referral }) => ({
       id,
       kind,
       isHighlyLoaded: referral !== undefined,
       isThroughBolted: fasteners > 0,
     })),
-    temperatureC: job.answers.conditions.temperatureC.value,
-    relativeHumidityPercent: job.answers.conditions.relativeHumidityPercent.value,
+    solidInserts: plan.quantities.inserts.value,
+    coreMoisturePercent: found.wettestPlugPercent,
+    coreReadings: found.readings,
     evidence: ladder.extent?.grade ?? 'mapped-with-plugs',
-    plugs: record.survey?.readings.filter(({ kind }) => kind === 'plug').length ?? 0,
-    ...(record.cause === undefined ? {} : { cause: record.cause.cause }),
     innerSkinHasHoles: cards.length > 0,
-    largestPotG: Math.max(0, ...process.batches.batches.map(({ mixedG }) => mixedG)),
-    batchFindings: process.batches.findings.map(({ code }) => code),
   });
 }
+
+/** A deck that stays closed is not cut, tapered, pressed or left open to the night. */
+const nothingOpened = {
+  openedAreaM2: 0,
+  coldestNightC: 'unknown',
+  needsBleedHoles: false,
+  proudMm: 0,
+  taperFits: true,
+  innerSkinSpanMm: 'unknown',
+  weightsKg: 0,
+  pressRefusals: [],
+} as const;
 
 const limitsOf = ({ pricing, ladder }: ClosedJob): readonly string[] => {
   const unpriced = pricing.needs.filter(({ id }) => pricing.missing.includes(id)).map(({ title }) => title);

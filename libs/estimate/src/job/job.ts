@@ -13,6 +13,7 @@ import {
   findMaterial,
   materialsOf,
   type Catalogue,
+  type Coating,
   type CoreSheet,
   type LabourRates,
   type PriceList,
@@ -42,9 +43,13 @@ export interface Job {
   /** Each default that the answers rest on. */
   readonly assumptions: readonly Assumption[];
   /** What the catalogue supplies, by the record's choice or the catalogue's first fit. */
-  readonly supplied: Readonly<Record<'core' | 'resin' | 'priceList' | 'labourRates', Answer<string>>>;
+  readonly supplied: Readonly<Record<'core' | 'resin' | 'priceList' | 'labourRates', Answer<string>>> & {
+    readonly topcoat: Answer<string> | undefined;
+  };
   readonly core: CoreSheet;
   readonly resin: ResinSystem;
+  /** Absent where the catalogue has none. */
+  readonly topcoat: Coating | undefined;
   readonly priceList: PriceList;
   readonly labourRates: LabourRates;
 }
@@ -56,18 +61,19 @@ export function jobOf(record: DefectRecord, catalogue: Catalogue): Outcome<Job> 
     settled: settle(record, recordQuestions),
     statedCore: statedCore(record, catalogue),
     resin: resinFor(record, catalogue),
+    topcoat: topcoatFor(record, catalogue),
     priceList: listFor(catalogue.priceLists, record.pricing?.priceList, '/pricing/priceList', 'price list'),
   });
   return andThen(
     found,
-    ({ settled: { value: answers, assumptions }, statedCore: stated, resin, priceList }) =>
+    ({ settled: { value: answers, assumptions }, statedCore: stated, resin, topcoat, priceList }) =>
       mapValue(
         allOf({
           core: stated === undefined ? coreAlike(answers.core, catalogue) : success(stated),
           labourRates: labourRatesFor(record, catalogue, priceList),
         }),
         ({ core, labourRates }) => {
-          const supply = { core, resin, priceList, labourRates };
+          const supply = { core, resin, topcoat, priceList, labourRates };
           const supplied = suppliedFor(record, supply);
           return {
             ...{ record, catalogue, answers, ...supply, supplied },
@@ -78,7 +84,7 @@ export function jobOf(record: DefectRecord, catalogue: Catalogue): Outcome<Job> 
   );
 }
 
-type Supply = Pick<Job, 'core' | 'resin' | 'priceList' | 'labourRates'>;
+type Supply = Pick<Job, 'core' | 'resin' | 'topcoat' | 'priceList' | 'labourRates'>;
 
 /** What the catalogue answers where the record does not choose. */
 function suppliedFor({ method, pricing }: DefectRecord, supply: Supply): Job['supplied'] {
@@ -99,6 +105,10 @@ function suppliedFor({ method, pricing }: DefectRecord, supply: Supply): Job['su
       'the same kind of core as the old one, nearest in density',
     ),
     resin: chosen(method?.resin, '/method/resin', supply.resin, 'first laminating epoxy of the catalogue'),
+    topcoat:
+      supply.topcoat === undefined
+        ? undefined
+        : chosen(method?.topcoat, '/method/topcoat', supply.topcoat, 'first topcoat of the catalogue'),
     priceList: chosen(
       pricing?.priceList,
       '/pricing/priceList',
@@ -117,11 +127,13 @@ function suppliedFor({ method, pricing }: DefectRecord, supply: Supply): Job['su
 const supplyAssumptions = ({
   core,
   resin,
+  topcoat,
   priceList,
   labourRates,
 }: Job['supplied']): readonly Assumption[] => [
   ...assumptionOf(core, methodQuestions.core.meaning),
   ...assumptionOf(resin, methodQuestions.resin.meaning),
+  ...(topcoat === undefined ? [] : assumptionOf(topcoat, methodQuestions.topcoat.meaning)),
   ...assumptionOf(priceList, pricingQuestions.priceList.meaning),
   ...assumptionOf(labourRates, pricingQuestions.labourRates.meaning),
 ];
@@ -171,6 +183,17 @@ function resinFor(record: DefectRecord, catalogue: Catalogue): Outcome<ResinSyst
     kind: 'resin system',
     known: resins.map(({ code }) => code),
   });
+}
+
+/** The one that the record names, else the first. */
+function topcoatFor({ method }: DefectRecord, catalogue: Catalogue): Outcome<Coating | undefined> {
+  const topcoats = materialsOf(catalogue, 'coating').filter(({ coating }) => coating === 'topcoat');
+  const asked = method?.topcoat;
+  if (asked === undefined) return success(topcoats.at(0));
+  return known(
+    topcoats.find(({ code }) => code === asked),
+    { at: '/method/topcoat', value: asked, kind: 'topcoat', known: topcoats.map(({ code }) => code) },
+  );
 }
 
 function listFor<T extends { readonly code: string }>(

@@ -106,6 +106,9 @@ function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'exclud
       'structure under the deck, tanks, wiring beyond isolation',
       'mast out, rigging, sea trial',
       'matching of old nonskid pattern and colour beyond the area finished',
+      ...(job.answers.panel.surface.value === 'bonded-mat'
+        ? ['taking off the bonded deck mat with its glue, and laying a new one']
+        : []),
       ...(hasFinish ? [] : ['finish of the surfaces below deck']),
       ...(isShed(job) ? [] : ['hire of a building']),
       'storage, survey re-inspection, transport of the craft',

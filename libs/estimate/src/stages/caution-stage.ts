@@ -1,6 +1,7 @@
-import { materialsOf } from '#lib/catalogue';
 import { cautionsFor, type CautionContext } from '#lib/cautions';
+import { mixedFacts, recordFacts, usesSolvent, type Facts } from './caution-facts.js';
 import { coatingsOf } from './coatings.js';
+import { coreFoundBy, coreTakenOut } from './core-readings.js';
 import type { Caution, Check, Outline } from '../document/estimate-document.js';
 import { extentOfOutline } from '../job/outline-size.js';
 import type { WorkedJob } from '../worked-job.js';
@@ -19,57 +20,67 @@ export function cautionsOf(work: WorkedJob, checks: readonly Check[]): readonly 
 
 const severities: readonly Caution['severity'][] = ['danger', 'warning', 'caution'];
 
-function contextOf(
-  { job, scope: { plan }, core, process, press, labour, extent, weather }: WorkedJob,
-  checks: readonly Check[],
-): CautionContext {
-  const { record, catalogue } = job;
+const contextOf = (work: WorkedJob, checks: readonly Check[]): CautionContext => ({
+  flags: work.labour.flags,
+  ...recordFacts(work.job),
+  ...mixedFacts(work.job, work.process.batches),
+  ...coreFacts(work),
+  ...deckFacts(work, checks),
+});
+
+/** How the core was found, and what goes in. */
+function coreFacts({
+  job,
+  scope: { plan },
+  core,
+  extent,
+  weather,
+}: WorkedJob): Facts<
+  'coreMoisturePercent' | 'coreReadings' | 'evidence' | 'needsBleedHoles' | 'proudMm' | 'coldestNightC'
+> {
+  const found = coreFoundBy(job.record.survey, coreTakenOut(plan));
   return {
-    flags: labour.flags,
-    resin: job.resin,
-    hardener: process.batches.resin.hardener,
-    fillers: materialsOf(catalogue, 'filler').filter(({ code }) =>
-      process.batches.demand.totals.fillers.some(({ filler }) => filler === code),
-    ),
-    coatings: coatingsOf(job),
-    application: 'brush-and-roller',
-    usesSolvent: true,
-    usesPumps: record.method?.pumpResinMlPerStroke !== undefined,
-    openedAreaM2: plan.openedAreaM2,
-    surface: job.answers.panel.surface.value,
-    finishExtent: job.answers.method.finish.value,
-    ...(record.craft?.yearBuilt === undefined ? {} : { yearBuilt: record.craft.yearBuilt }),
-    ...(record.panel.under === undefined ? {} : { under: record.panel.under }),
-    isUnderKnown: record.panel.under !== undefined,
-    fittings: plan.fittings.map(({ id, kind, isHighlyLoaded, holes }) => ({
-      id,
-      kind,
-      isHighlyLoaded,
-      isThroughBolted: holes > 0,
-    })),
-    solidInserts: plan.fittings.filter(({ work }) => work.includes('insert')).length,
-    temperatureC: job.answers.conditions.temperatureC.value,
-    relativeHumidityPercent: job.answers.conditions.relativeHumidityPercent.value,
-    ...(weather.outlook === undefined ? {} : { coldestNightC: weather.outlook.said.coldestDeckC }),
+    coreMoisturePercent: found.wettestPlugPercent,
+    coreReadings: found.readings,
     evidence: extent.grade,
-    plugs: record.survey?.readings.filter(({ kind }) => kind === 'plug').length ?? 0,
-    ...(record.cause === undefined ? {} : { cause: record.cause.cause }),
-    needsBleedHoles: job.core.needsBleedHoles,
+    needsBleedHoles: job.core.needsBleedHoles && core.bill.stack.layers.some(({ form }) => form === 'plain'),
     proudMm: core.bill.stack.flush.value,
-    taperFits: checks.every(({ code, verdict }) => !code.endsWith('taper-room') || verdict !== 'fails'),
-    innerSkinSpanMm: spanOf(plan.openings[0].area.outer),
-    innerSkinHasHoles: plan.fittings.some(({ where, holes }) => where === 'inside' && holes > 0),
-    weightsKg:
-      press.method === 'weights' ? (press.quantities.find(({ code }) => code === 'weights')?.value ?? 0) : 0,
-    largestPotG: Math.max(0, ...process.batches.batches.map(({ mixedG }) => mixedG)),
-    forgottenPotPeakC: Math.max(
-      0,
-      ...process.batches.batches.map(({ forgottenPotPeakC }) => forgottenPotPeakC),
-    ),
-    batchFindings: process.batches.findings.map(({ code }) => code),
-    ...(press.method === undefined ? { pressRefusals: press.refusals } : {}),
+    coldestNightC: weather.outlook?.said.coldestDeckC ?? 'unknown',
   };
 }
+
+/** What is opened, pressed, bolted and laid. */
+const deckFacts = (
+  { job, scope: { plan }, press, pricing }: WorkedJob,
+  checks: readonly Check[],
+): Facts<
+  | 'coatings'
+  | 'usesSolvent'
+  | 'openedAreaM2'
+  | 'fittings'
+  | 'solidInserts'
+  | 'taperFits'
+  | 'innerSkinSpanMm'
+  | 'innerSkinHasHoles'
+  | 'weightsKg'
+  | 'pressRefusals'
+> => ({
+  coatings: coatingsOf(job),
+  usesSolvent: usesSolvent(job, pricing.needs),
+  openedAreaM2: plan.openedAreaM2,
+  fittings: plan.fittings.map(({ id, kind, isHighlyLoaded, holes }) => ({
+    id,
+    kind,
+    isHighlyLoaded,
+    isThroughBolted: holes > 0,
+  })),
+  solidInserts: plan.fittings.filter(({ work }) => work.includes('insert')).length,
+  taperFits: checks.every(({ code, verdict }) => !code.endsWith('taper-room') || verdict !== 'fails'),
+  innerSkinSpanMm: spanOf(plan.openings[0].area.outer),
+  innerSkinHasHoles: plan.fittings.some(({ where, holes }) => where === 'inside' && holes > 0),
+  weightsKg: press.quantities.find(({ code }) => code === 'weights')?.value ?? 0,
+  pressRefusals: press.method === undefined ? press.refusals : [],
+});
 
 /** Short side of the largest opening: what the skin that stays spans alone. */
 const spanOf = (outline: Outline): number => {

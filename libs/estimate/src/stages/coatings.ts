@@ -1,12 +1,16 @@
 import { materialsOf, type Coating } from '#lib/catalogue';
 import type { Job } from '../job/job.js';
 
-/** The first coating of each kind, when the deck is painted: what the job lays on. */
-export const coatingsOf = ({ answers, catalogue }: Job): readonly Coating[] => {
+/** When the deck is painted, what the job lays on: the topcoat of the job, and the first coating of each other kind. */
+export const coatingsOf = ({ answers, catalogue, topcoat }: Job): readonly Coating[] => {
   if (answers.method.access.value !== 'from-above') return [];
   const all = materialsOf(catalogue, 'coating');
   const kinds = [...new Set(all.map(({ coating }) => coating))];
-  return kinds.flatMap((kind) => all.filter(({ coating }) => coating === kind).slice(0, 1));
+  return kinds.flatMap((kind) =>
+    kind === 'topcoat' && topcoat !== undefined
+      ? [topcoat]
+      : all.filter(({ coating }) => coating === kind).slice(0, 1),
+  );
 };
 
 const laidBy: Readonly<Record<string, Coating['coating']>> = {

@@ -1,4 +1,5 @@
-import { materialsOf, type Coating, type Datum } from '#lib/catalogue';
+import type { Coating, Datum } from '#lib/catalogue';
+import { coatingsOf } from './coatings.js';
 import { assumed, fromCatalogue, productOf, derived, type Figure } from '#lib/provenance';
 import type { OperationFlags } from '#lib/work';
 import { lengthOffRoll } from '#lib/laminate';
@@ -198,16 +199,15 @@ function massNeed(
 }
 
 function coatingNeeds({ job, quantities }: NeedContext): readonly NeedRequest[] {
-  if (job.answers.method.access.value === 'from-below') return [];
-  const coatings = materialsOf(job.catalogue, 'coating');
-  const first = (kind: Coating['coating']): readonly Coating[] =>
-    coatings.filter(({ coating }) => coating === kind).slice(0, 1);
+  const coatings = coatingsOf(job);
+  const laid = (kind: Coating['coating']): readonly Coating[] =>
+    coatings.filter(({ coating }) => coating === kind);
   return [
-    ...first('fairing-compound').map((coating) => volumeNeed(coating, quantities.fairedM2, undefined)),
-    ...first('primer').map((coating) => volumeNeed(coating, quantities.finishM2, quantities.primerCoats)),
-    ...first('topcoat').map((coating) => volumeNeed(coating, quantities.topcoatM2, quantities.topcoatCoats)),
+    ...laid('fairing-compound').map((coating) => volumeNeed(coating, quantities.fairedM2, undefined)),
+    ...laid('primer').map((coating) => volumeNeed(coating, quantities.finishM2, quantities.primerCoats)),
+    ...laid('topcoat').map((coating) => volumeNeed(coating, quantities.topcoatM2, quantities.topcoatCoats)),
     ...(quantities.nonskidM2.value > 0
-      ? first('nonskid').map((coating) => volumeNeed(coating, quantities.nonskidM2, undefined))
+      ? laid('nonskid').map((coating) => volumeNeed(coating, quantities.nonskidM2, undefined))
       : []),
   ];
 }

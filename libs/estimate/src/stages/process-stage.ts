@@ -1,4 +1,4 @@
-import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { andThen, isKnown, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import { planBatches, type BatchPlan, type ResinStepRequest } from '#lib/resin';
 import { planBondPressure, planUpwardPress, type BondPressurePlan } from '#lib/press';
@@ -77,6 +77,7 @@ function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
   const largest = plan.openings[0];
   const box = extentOfOutline(largest.area.outer);
   const [lengthMm, widthMm] = [box.maxX - box.minX, box.maxY - box.minY];
+  const airtight = job.answers.panel.isInnerSkinAirtight;
   return andThen(
     planBondPressure({
       areaM2: largest.areaM2,
@@ -86,7 +87,11 @@ function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
       prefer: job.answers.method.press.value,
       altitudeM: job.answers.conditions.altitudeM.value,
       // Round the opening the deck is still a sandwich: the skin alone spans the opening, or the bay where that is shorter.
-      innerSkin: { thicknessMm: otherSkinMm(job), spanMm: Math.min(lengthMm, widthMm, ...bayOf(job)) },
+      innerSkin: {
+        thicknessMm: otherSkinMm(job),
+        spanMm: Math.min(lengthMm, widthMm, ...bayOf(job)),
+        ...(isKnown(airtight) ? { isAirtight: airtight.value } : {}),
+      },
       canPropFromBelow: job.answers.panel.accessBelow.value !== 'none',
       ...(job.record.panel.camberRadiusMm === undefined
         ? {}

@@ -4071,6 +4071,8 @@ export type components = {
         readonly MethodChoice: {
             /** @enum {string} */
             readonly access?: "from-above" | "from-below";
+            /** @enum {string} */
+            readonly application?: "brush-and-roller" | "spray-elsewhere" | "spray-in-booth";
             readonly core?: string;
             readonly cutMarginMm?: number;
             /** @enum {string} */
@@ -4085,6 +4087,7 @@ export type components = {
             /** @enum {string} */
             readonly skin?: "re-bed" | "relay";
             readonly taperRatio?: number;
+            readonly topcoat?: string;
             readonly wholeDeckAreaM2?: number;
         };
         readonly MethodInput: {
@@ -4093,6 +4096,11 @@ export type components = {
              * @enum {string}
              */
             readonly access?: "from-above" | "from-below";
+            /**
+             * @description How the topcoats go on. Absent: brush-and-roller (what a deck gets where no booth stands).
+             * @enum {string}
+             */
+            readonly application?: "brush-and-roller" | "spray-in-booth" | "spray-elsewhere";
             /** @description Code of a core sheet in the catalogue. */
             readonly core?: string;
             /** @description Margin of the cut beyond the bad core. Absent: 75 (a few inches past the sound boundary, 50 to 100 mm). */
@@ -4125,6 +4133,8 @@ export type components = {
             readonly skin?: "re-bed" | "relay";
             /** @description Taper ratio, length to one of thickness. */
             readonly taperRatio?: number;
+            /** @description Code of a topcoat in the catalogue. */
+            readonly topcoat?: string;
             /** @description Area of the whole deck. */
             readonly wholeDeckAreaM2?: number | string;
         };
@@ -4844,6 +4854,8 @@ export type components = {
             readonly edges?: "simply-supported" | "clamped";
             /** @description Hatches and other openings in the deck.. */
             readonly holes?: readonly (readonly (readonly number[])[])[];
+            /** @description Shown by a drop test with every hole sealed from below; a vacuum bag needs it. */
+            readonly isInnerSkinAirtight?: boolean;
             /**
              * @description A bonded moulded liner is no way through.
              * @enum {string}
@@ -4886,7 +4898,7 @@ export type components = {
              * @description Surface of the deck. Absent: painted-nonskid (the usual surface of an older deck).
              * @enum {string}
              */
-            readonly surface?: "smooth-paint" | "painted-nonskid" | "moulded-nonskid" | "planked";
+            readonly surface?: "smooth-paint" | "painted-nonskid" | "moulded-nonskid" | "planked" | "bonded-mat";
             /** @description What lies below: each brings its caution and its checks. */
             readonly under?: readonly ("wiring" | "fuel-tank" | "water-tank" | "hoses" | "lining" | "insulation")[];
             /** @description Height clear for a person to work overhead. */
@@ -4900,6 +4912,7 @@ export type components = {
             /** @enum {string} */
             readonly edges?: "clamped" | "simply-supported";
             readonly holes?: readonly (readonly (readonly number[])[])[];
+            readonly isInnerSkinAirtight?: boolean;
             /** @enum {string} */
             readonly lining?: "glued-vinyl" | "moulded-liner" | "none" | "screwed-panels" | "zipped-vinyl";
             readonly name?: string;
@@ -4909,7 +4922,7 @@ export type components = {
             readonly overlay?: components["schemas"]["OverlayRecord"];
             readonly supports?: readonly components["schemas"]["SupportLine"][];
             /** @enum {string} */
-            readonly surface?: "moulded-nonskid" | "painted-nonskid" | "planked" | "smooth-paint";
+            readonly surface?: "bonded-mat" | "moulded-nonskid" | "painted-nonskid" | "planked" | "smooth-paint";
             readonly under?: readonly ("fuel-tank" | "hoses" | "insulation" | "lining" | "water-tank" | "wiring")[];
             readonly workingHeightMm?: number;
         };

@@ -6664,6 +6664,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "from-below"
         ]
       },
+      "topcoat": {
+        "type": "string"
+      },
       "cutMarginMm": {
         "type": "number"
       },
@@ -6711,6 +6714,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "panel",
           "patch",
           "whole-deck"
+        ]
+      },
+      "application": {
+        "type": "string",
+        "enum": [
+          "brush-and-roller",
+          "spray-elsewhere",
+          "spray-in-booth"
         ]
       },
       "wholeDeckAreaM2": {
@@ -7801,9 +7812,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "open"
         ]
       },
+      "isInnerSkinAirtight": {
+        "type": "boolean"
+      },
       "surface": {
         "type": "string",
         "enum": [
+          "bonded-mat",
           "moulded-nonskid",
           "painted-nonskid",
           "planked",

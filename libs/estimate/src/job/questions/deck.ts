@@ -6,6 +6,7 @@ import {
   askPart,
   askSome,
   askText,
+  askWhether,
   askWhich,
   fromMemory,
   practice,
@@ -112,9 +113,14 @@ export const panelQuestions = {
       'most decks have a lining that comes down before work and goes back after it',
     ),
   }),
+  isInnerSkinAirtight: askWhether({
+    meaning: 'whether the inner skin is airtight',
+    description: 'Shown by a drop test with every hole sealed from below; a vacuum bag needs it.',
+    otherwise: 'unknown',
+  }),
   surface: askWhich({
     meaning: 'surface of the deck',
-    choices: ['smooth-paint', 'painted-nonskid', 'moulded-nonskid', 'planked'],
+    choices: ['smooth-paint', 'painted-nonskid', 'moulded-nonskid', 'planked', 'bonded-mat'],
     otherwise: practice('painted-nonskid', 'the usual surface of an older deck'),
   }),
   overlay: askPart({

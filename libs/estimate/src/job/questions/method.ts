@@ -44,6 +44,16 @@ export const methodQuestions = {
     choices: ['patch', 'panel', 'whole-deck'],
     otherwise: practice('panel', 'a patch inside a panel shows; a panel ends at natural edges'),
   }),
+  topcoat: askCode({
+    meaning: 'topcoat',
+    description: 'Code of a topcoat in the catalogue.',
+    otherwise: 'unknown',
+  }),
+  application: askWhich({
+    meaning: 'how the topcoats go on',
+    choices: ['brush-and-roller', 'spray-in-booth', 'spray-elsewhere'],
+    otherwise: practice('brush-and-roller', 'what a deck gets where no booth stands'),
+  }),
   wholeDeckAreaM2: ask({
     unit: 'm2',
     meaning: 'area of the whole deck',
