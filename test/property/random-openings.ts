@@ -8,6 +8,7 @@ import {
   regionOf,
   rotate,
   roundCorners,
+  union,
   type Point,
   type Polygon,
   type Region,
@@ -109,9 +110,20 @@ function randomOpening(random: RandomStream, shape: Shape): RandomOpening | unde
   const drawn = rotate(regionOf(shape(random)), random() < 0.4 ? between(random, 0, Math.PI) : 0);
   const sawn = largestPolygon(drawn);
   if (sawn === undefined || areaMm2([sawn]) < 8000) return undefined;
-  const area = random() < 0.6 ? (largestPolygon(regionOf(roundCorners(sawn.outer, 20))) ?? sawn) : sawn;
-  return { label: 'A', area, undercut: undercutOf(random, area) };
+  const [area = sawn] = largestOf(
+    random() < 0.6 ? regionOf(roundCorners(sawn.outer, 20)) : regionOf(sawn.outer),
+  );
+  return { label: 'A', area, undercut: tidied(undercutOf(random, area)) };
 }
+
+/** On the grid of the kernel, so that areas can be compared to the square millimetre. */
+function largestOf(region: Region): Region {
+  const largest = largestPolygon(region);
+  return largest === undefined ? [] : [largest];
+}
+
+/** The kernel may leave a loop of a few square millimetres that runs the wrong way round; once more through it, and it is gone. */
+const tidied = (region: Region): Region => union(region);
 
 function undercutOf(random: RandomStream, area: Polygon): Region {
   const kind = random();

@@ -65,9 +65,9 @@ describe('what a later stage cannot do is refused at a field of the record', () 
         panel: {
           outline: [
             [0, 0],
-            [12000, 0],
-            [12000, 4000],
-            [0, 4000],
+            [40000, 0],
+            [40000, 12000],
+            [0, 12000],
           ],
         },
         zones: [
@@ -75,9 +75,9 @@ describe('what a later stage cannot do is refused at a field of the record', () 
             id: 'Z1',
             outline: [
               [300, 300],
-              [11500, 300],
-              [11500, 3600],
-              [300, 3600],
+              [39500, 300],
+              [39500, 11600],
+              [300, 11600],
             ],
           },
         ],

@@ -9,7 +9,7 @@ import { beddedLayer, type BeddedLayer } from './layer-pieces.js';
 import { pieceOf, type CorePiece, type PlacedCut } from './piece.js';
 import type { MosaicRequest, MosaicRules, OpeningToFill } from './request.js';
 import { mosaicFigures, mosaicNumbers, ruleRanges, type MosaicNumbers } from './rules.js';
-import { cavityDivision, solidFill, type CavityDivision, type SolidFill } from './solid-fill.js';
+import { cavityDivision, solidFill, takenFrom, type CavityDivision, type SolidFill } from './solid-fill.js';
 
 /** Core, joints and what is filled solid: together the cavities of the openings, layer by layer. */
 export interface Mosaic {
@@ -103,12 +103,16 @@ function mosaicOf(request: MosaicRequest, numbers: MosaicNumbers): Mosaic {
         insideMm: usualInsideMm(layer),
       };
       const bedded = beddedLayer({ ...task, coreable: parts.coreable }, cells[layer][k], MOST_WORK);
-      const fills = bedded.solid.map(({ polygon }) => polygon);
+      const coreable = difference(
+        parts.coreable,
+        bedded.solid.map(({ polygon }) => polygon),
+      );
       return {
         ...bedded,
         opening,
         layer,
-        coreable: fills.length === 0 ? parts.coreable : difference(parts.coreable, fills),
+        coreable,
+        solid: takenFrom(parts.coreable, coreable, bedded.solid),
       };
     }),
   );

@@ -68,11 +68,31 @@ export function cavityDivision(
   const narrow = slots.length === 0 ? [] : union(...slots.map((slot) => [slot]));
   const crumbs = difference(open, narrow).filter((part) => !isBeddable([part], rough));
   const coreable = difference(difference(open, narrow), crumbs);
-  const solid = [
+  const reasons = [
     ...shallow.map((polygon): SolidRegion => ({ polygon, because: 'shallow-lip' })),
     ...union(narrow, crumbs).map((polygon): SolidRegion => ({ polygon, because: 'narrow' })),
   ];
-  return { cavity, coreable, solid };
+  return { cavity, coreable, solid: takenFrom(cavity, coreable, reasons) };
+}
+
+/**
+ * What core was kept out of, part by part, each with the reason of the region that covers most of it: by subtraction, so that
+ * nothing is counted twice or lost between the regions.
+ */
+export function takenFrom(
+  before: Region,
+  after: Region,
+  reasons: readonly SolidRegion[],
+): readonly SolidRegion[] {
+  if (reasons.length === 0) return [];
+  return difference(before, after).map((polygon) => {
+    const shared = reasons.map((reason) => ({
+      because: reason.because,
+      area: reasons.length === 1 ? 1 : areaMm2(intersection([polygon], [reason.polygon])),
+    }));
+    const { because } = shared.reduce((most, one) => (one.area > most.area ? one : most));
+    return { polygon, because };
+  });
 }
 
 /** Undercut near to the edge of the opening, less what lies before a deeper place. */
