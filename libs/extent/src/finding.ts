@@ -128,7 +128,7 @@ const findingWords = {
   },
   'nothing-to-open': {
     severity: 'warn',
-    text: 'Opening now would cost more than it is likely to save, so nothing is opened, but bad core is not ruled out: {expectedM2} m2 is to be expected and up to {upToM2} m2 possible (one in ten has more). The likeliest place is ({xMm}, {yMm}) mm with {probability} %: a plug there settles it, and the next readings say where else.',
+    text: 'Opening now would cost more than it is likely to save, so nothing is opened, but bad core is not ruled out: {expectedM2} m2 is to be expected and up to {upToM2} m2 possible (one in ten has more). The likeliest place is ({xMm}, {yMm}) mm with {probability} %: a plug there settles it.',
   },
   'growth-capped': {
     severity: 'note',
