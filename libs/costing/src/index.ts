@@ -40,7 +40,6 @@ export {
   type RiskLine,
 } from './risk/cost-risk.js';
 export type { InformationValue } from './risk/information-value.js';
-export { normalScore, normalShare } from './risk/normal.js';
 export type { CommonCause } from './risk/risk-model.js';
 export type { HistogramBar } from './risk/sample-statistics.js';
 export { betaQuantiles, triangularMean, type SpreadShape } from './risk/spread-quantile.js';

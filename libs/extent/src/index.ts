@@ -18,7 +18,6 @@ export { BRACKET_MM, extentMultipliers, multiplierCite, silentMultipliers } from
 export { LEAVE_COST, type CutChoice } from './cut-choice.js';
 export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';
 export { usualOdds, type ReadingOdds } from './map/reading-odds.js';
-export { normalCdf, normalQuantile } from './map/normal.js';
 export { quantilesOf, type Quantiles } from './quantiles.js';
 export {
   planOpenings,

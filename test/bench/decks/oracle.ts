@@ -1,5 +1,5 @@
 import type { Reading, Survey } from '#lib/extent';
-import { normalCdf } from '#lib/extent';
+import { normalCdf } from '#lib/kernel';
 import type { Point } from '#lib/geometry';
 import { SCALE, type Team } from './survey.js';
 import { type DamageName } from './truth.js';

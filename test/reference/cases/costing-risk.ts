@@ -1,12 +1,5 @@
-import { triangularQuantile } from '#lib/kernel';
-import {
-  costRisk,
-  normalScore,
-  normalShare,
-  triangularMean,
-  type CostRisk,
-  type CostRiskRequest,
-} from '#lib/costing';
+import { normalCdf, normalQuantile, triangularQuantile } from '#lib/kernel';
+import { costRisk, triangularMean, type CostRisk, type CostRiskRequest } from '#lib/costing';
 import { fraction } from '#lib/units';
 import type { PublishedCase } from '../published-case.js';
 
@@ -18,7 +11,7 @@ const table = (x: string, printed: string): PublishedCase => ({
   locus: `table 1.3.6.7.1, x = ${x}`,
   unit: '1',
   printed,
-  ours: () => normalShare(Number(x)) - 0.5,
+  ours: () => normalCdf(Number(x)) - 0.5,
 });
 
 export const normalTable: readonly PublishedCase[] = [
@@ -36,7 +29,7 @@ export const normalTable: readonly PublishedCase[] = [
     locus: 'table 1.3.6.7.2 (0.975)',
     unit: '1',
     printed: '1.960',
-    ours: () => normalScore(0.975),
+    ours: () => normalQuantile(0.975),
   },
 ];
 

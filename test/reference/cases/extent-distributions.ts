@@ -1,5 +1,5 @@
-import { normalCdf, normalQuantile, quantilesOf } from '#lib/extent';
-import { triangularQuantile } from '#lib/kernel';
+import { quantilesOf } from '#lib/extent';
+import { normalCdf, normalQuantile, triangularQuantile } from '#lib/kernel';
 import type { PublishedCase } from '../published-case.js';
 
 const table = (id: string, title: string, printed: string, ours: () => number): PublishedCase => ({

@@ -1,5 +1,4 @@
-import { randomStream, type RandomStream } from '#lib/kernel';
-import { normalScore } from './normal.js';
+import { normalQuantile, randomStream, type RandomStream } from '#lib/kernel';
 
 /**
  * Several Latin hypercubes one after the other that together are one finer hypercube: in each replicate every variable
@@ -32,7 +31,7 @@ export interface DesignShape {
 export function latinHypercube({ variables, strata, replicates }: DesignShape, seed: number): Design {
   const random = randomStream(seed);
   const count = strata * replicates;
-  const scores = Float64Array.from({ length: count }, (_, level) => normalScore((level + 0.5) / count));
+  const scores = Float64Array.from({ length: count }, (_, level) => normalQuantile((level + 0.5) / count));
   const levels = Array.from({ length: variables }, (_, variable) =>
     shuffledReplicates(strata, { replicates, variable, random }),
   );

@@ -1,6 +1,5 @@
-import type { ThreePoint } from '#lib/kernel';
+import { normalCdf, type ThreePoint } from '#lib/kernel';
 import type { Design } from './latin-hypercube.js';
-import { normalShare } from './normal.js';
 import { quantilesOf, type SpreadShape } from './spread-quantile.js';
 
 /** What moves lines together besides the extent. */
@@ -52,7 +51,7 @@ const PER_SCORE = 64;
 const TABLE_LENGTH = 2 * WIDEST_SCORE * PER_SCORE + 2;
 
 const shares = Float64Array.from({ length: TABLE_LENGTH }, (_, index) =>
-  normalShare(index / PER_SCORE - WIDEST_SCORE),
+  normalCdf(index / PER_SCORE - WIDEST_SCORE),
 );
 
 export function riskModel(lines: readonly ModelLine[], terms: ModelTerms): RiskModel {

@@ -1,5 +1,5 @@
-import { normalScore, riskDefaults, type RiskLine } from '#lib/costing';
-import { triangularQuantile, type ThreePoint } from '#lib/kernel';
+import { riskDefaults, type RiskLine } from '#lib/costing';
+import { normalQuantile, triangularQuantile, type ThreePoint } from '#lib/kernel';
 
 /** Net cost that is not exceeded with each of four chances. */
 export interface NetRange {
@@ -22,11 +22,11 @@ export interface NetRange {
 export function netRangeOf(lines: readonly RiskLine[], extent: ThreePoint): NetRange {
   const spreads = lines.map(spreadOf);
   const totalAt = (share: number): number =>
-    totalAlongExtent(spreads, triangularQuantile(extent, share), normalScore(share));
+    totalAlongExtent(spreads, triangularQuantile(extent, share), normalQuantile(share));
   const middle = totalAt(0.5);
   const deviation = deviationBesideExtent(spreads, triangularQuantile(extent, 0.5));
   const at = (share: number): number => {
-    const away = Math.hypot(totalAt(share) - middle, normalScore(share) * deviation);
+    const away = Math.hypot(totalAt(share) - middle, normalQuantile(share) * deviation);
     return share < 0.5 ? middle - away : middle + away;
   };
   return { p10: at(0.1), p50: middle, p80: at(0.8), p90: at(0.9) };

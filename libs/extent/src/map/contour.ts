@@ -1,7 +1,7 @@
+import { normalQuantile } from '#lib/kernel';
 import { contours } from 'd3-contour';
 import { intersection, regionOf, union, type Point, type Region } from '#lib/geometry';
 import type { Lattice } from './lattice.js';
-import { normalQuantile } from './normal.js';
 
 /** Off the lattice no core is bad, as surely as the arithmetic allows. */
 const SURELY_NOT = normalQuantile(0);

@@ -1,5 +1,5 @@
 import { expect, test } from '@jest/globals';
-import { randomStream } from '#lib/kernel';
+import { normalCdf, randomStream } from '#lib/kernel';
 import { rectangle, regionOf } from '#lib/geometry';
 import { givenOn, sevenReadings } from '../../../../test/reference/cases/extent-posterior.js';
 import {
@@ -14,7 +14,7 @@ import {
 } from './banded.js';
 import { fieldOn } from './field.js';
 import { latticeOver } from './lattice.js';
-import { fillNormal, normalCdf } from './normal.js';
+import { fillNormal } from './normal-draws.js';
 import { noSites, posteriorOf } from './posterior.js';
 import { SYMPTOM_EDGE } from './reading-odds.js';
 

@@ -1,4 +1,4 @@
-import { randomStream } from '#lib/kernel';
+import { normalCdf, normalDensity, randomStream } from '#lib/kernel';
 import {
   addTo,
   copyBanded,
@@ -11,7 +11,7 @@ import {
   type Banded,
 } from './banded.js';
 import type { Field } from './field.js';
-import { fillNormal, normalCdf, normalDensity } from './normal.js';
+import { fillNormal } from './normal-draws.js';
 import { designAt, type Effects, type Makeup } from './observed.js';
 import type { Evidence } from './reading-odds.js';
 import { solvedSmall, smallFactor, type SmallFactor } from './small-matrix.js';

@@ -1,4 +1,4 @@
-import { pointer, problem, type Problem } from '#lib/kernel';
+import { normalQuantile, pointer, problem, type Problem } from '#lib/kernel';
 import { assumed, type Cite, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import { LEAVE_COST, leaveCostFigure } from '../cut-choice.js';
@@ -7,7 +7,6 @@ import { optionalFaults } from '#lib/asking';
 import type { Survey } from '../reading.js';
 import { ratesBehind, READINGS_BEFOREHAND } from './hammer-rates.js';
 import { usualResponse } from './meter-response.js';
-import { normalQuantile } from './normal.js';
 import { levelAlone, type Effects } from './observed.js';
 import { oddsCite, usualOdds, type ReadingOdds } from './reading-odds.js';
 import { withSources, type Source } from './sources.js';

@@ -1,10 +1,10 @@
+import { normalCdf } from '#lib/kernel';
 import type { Region } from '#lib/geometry';
 import type { Survey } from '../reading.js';
 import { fieldOn, type Field } from './field.js';
 import { withHearing } from './hearing.js';
 import { carried, tiesTo, type Ties } from './interpolation.js';
 import { latticeOver, latticeWithStep, type Lattice } from './lattice.js';
-import { normalCdf } from './normal.js';
 import { makeupOf, type Effects } from './observed.js';
 import { noSites, posteriorOf, type Given, type Posterior, type Sites } from './posterior.js';
 import { evidenceOf, type Evidence, type ReadingOdds } from './reading-odds.js';

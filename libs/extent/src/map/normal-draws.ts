@@ -1,7 +1,5 @@
 import type { RandomStream } from '#lib/kernel';
 
-export { normalCdf, normalDensity, normalQuantile } from '#lib/kernel';
-
 const { cos, log, sin, sqrt, PI } = Math;
 
 /** Fills with independent standard normal numbers (Box and Muller's pairs). Source: [BOX-MULLER-1958] */
