@@ -28,7 +28,8 @@ function requireFreshBuild(): void {
   isFresh = true;
 }
 
+/** What the build is made from: neither specs nor the client as it is packed. */
 const sourcesBelow = (folder: string): readonly string[] =>
   readdirSync(folder, { withFileTypes: true, recursive: true })
-    .filter((entry) => entry.isFile() && /(?<!\.spec)\.ts$/.test(entry.name))
+    .filter((entry) => entry.isFile() && /(?<!\.spec|\.d)\.ts$/.test(entry.name))
     .map((entry) => path.join(entry.parentPath, entry.name));
