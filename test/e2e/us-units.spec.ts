@@ -32,7 +32,7 @@ describe('US customary units beside SI', () => {
     expect(plain(text)).toEqual(si.body);
     expect(si.text).not.toContain('"us":');
     expect(core.stack.map((layer: { us: { thicknessMm: string } }) => layer.us.thicknessMm)).toEqual(
-      expect.arrayContaining(['1/2 in', '≈ 0.020 in']),
+      expect.arrayContaining(['1/2 in', '≈ 0.004 in']),
     );
     expect(scope.us.openedAreaM2).toMatch(/^≈ \d+\.\d+ ft2$/);
     expect(Object.keys(scope.us.damagedAreaM2)).toEqual(['p10', 'p50', 'p90']);
