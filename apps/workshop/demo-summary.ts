@@ -110,7 +110,7 @@ function workLines({ summary, process: { calendar } }: Estimate): readonly strin
     ...heading('Work'),
     row(
       'hours',
-      `${fixed(summary.labourLikelyH, 0)} h as listed; P10 ${fixed(summary.labourH.p10, 0)}, P50 ${fixed(summary.labourH.p50, 0)}, P90 ${fixed(summary.labourH.p90, 0)}`,
+      `${fixed(summary.labourMeanH, 0)} h as listed; with what is found besides P10 ${fixed(summary.labourH.p10, 0)}, P50 ${fixed(summary.labourH.p50, 0)}, P90 ${fixed(summary.labourH.p90, 0)}`,
     ),
     row(
       'days',
@@ -124,9 +124,13 @@ function costLines({ sections, totals }: Estimate): readonly string[] {
     ...heading('Cost (invented prices)'),
     ...sections.map(({ title, amount }) => row(title, money(amount).padStart(16))),
     row('Overhead, profit', `${money(totals.overhead)}, ${money(totals.profit)}`),
-    row('Contingency', `${money(totals.contingency)} (${totals.contingencyBasis})`),
+    row(
+      'Growth, new areas',
+      `${money(totals.growth.amount)}, ${money(totals.newAreas.amount)} (provisional)`,
+    ),
     row('Tax', money(totals.tax)),
     row('TOTAL', money(totals.total).padStart(16)),
+    row('Contingency beside it', `${money(totals.contingency)} (${totals.contingencyBasis})`),
     row(
       'range',
       `P10 ${money(totals.range.p10)}   P50 ${money(totals.range.p50)}   P90 ${money(totals.range.p90)}`,

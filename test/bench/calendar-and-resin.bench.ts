@@ -61,7 +61,7 @@ const dry: CalendarRequest = {
     finish: 'painted',
     nonskid: 'yes',
     berth: 'ashore',
-    panel: 'usual',
+    panel: 'flat',
   },
   customOperations: Array.from({ length: 3 }, (_, index) => ({
     code: `extra-${index}`,

@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import {
+  amountFactorAt,
   causeClasses,
   costRisk,
   partOrLabours,
@@ -132,20 +133,33 @@ function floatTies(): void {
   );
 }
 
+/** What does not grow, what grows as half of it, and what grows as the area. */
+const growths = [
+  [],
+  [
+    { extentFactor: 0, amountFactor: 0.5 },
+    { extentFactor: 5, amountFactor: 3 },
+  ],
+  [
+    { extentFactor: 0, amountFactor: 0 },
+    { extentFactor: 5, amountFactor: 5 },
+  ],
+] as const;
+
 const riskLines = (count: number): readonly RiskLine[] =>
   Array.from({ length: count }, (_, i) => ({
     code: `l${i}`,
     title: `line ${i}`,
     amount: 100 + 37 * (i % 11),
     spread: { low: 0.5 + 0.01 * (i % 30), high: 1.3 + 0.03 * (i % 20) },
-    extentExponent: [0, 0.5, 1][i % 3],
+    atExtents: growths[i % 3],
     partOrLabour: i % 2 === 0 ? 'labour' : 'part',
   }));
 
 const riskRequest = (lines: number, seed: number): CostRiskRequest => ({
   currency: 'EUR',
   lines: riskLines(lines),
-  extent: { grade: 'sounded-and-metered' },
+  extent: { low: 0.9, likely: 1.4, high: 2.5 },
   seed,
 });
 
@@ -165,10 +179,10 @@ function plainP90(lines: readonly RiskLine[], seed: number): number {
   const totals = Float64Array.from({ length: 10_000 }, () => {
     const extent = triangularQuantile({ low: 0.9, likely: 1.4, high: 2.5 }, random());
     return lines.reduce(
-      (sum, { amount, spread, extentExponent }) =>
+      (sum, { amount, spread, atExtents = [] }) =>
         sum +
         amount *
-          extent ** (extentExponent ?? 0) *
+          amountFactorAt(atExtents, extent) *
           triangularQuantile({ low: spread?.low ?? 1, likely: 1, high: spread?.high ?? 1 }, random()),
       0,
     );

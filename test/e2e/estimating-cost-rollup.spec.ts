@@ -18,7 +18,11 @@ const core = {
   unit: 'm2',
   unitRate: '47.65',
   taxGroup: 'parts',
-  extentExponent: 1,
+  atExtents: [
+    { extentFactor: 0.5, amountFactor: 0.7 },
+    { extentFactor: 2, amountFactor: 1.6 },
+    { extentFactor: 4, amountFactor: 2.4 },
+  ],
   spread: { low: 0.9, high: 1.3 },
 };
 const labour = {
@@ -31,7 +35,11 @@ const labour = {
   unit: 'h',
   unitRate: '74',
   taxGroup: 'labour',
-  extentExponent: 1,
+  atExtents: [
+    { extentFactor: 0.5, amountFactor: 0.7 },
+    { extentFactor: 2, amountFactor: 1.6 },
+    { extentFactor: 4, amountFactor: 2.4 },
+  ],
   spread: { low: 0.6, high: 1.8 },
 };
 

@@ -173,7 +173,7 @@ describe('process over HTTP', () => {
         finish: 'none',
         nonskid: 'no',
         berth: 'ashore',
-        panel: 'usual',
+        panel: 'flat',
       },
       iCalendar: {
         uidPrefix: 'job-1',

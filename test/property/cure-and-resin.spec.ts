@@ -336,7 +336,7 @@ const flags: fc.Arbitrary<OperationFlags> = fc.record({
   finish: fc.constantFrom('painted' as const, 'none' as const),
   nonskid: fc.constantFrom('yes' as const, 'no' as const),
   berth: fc.constantFrom('ashore' as const, 'afloat' as const),
-  panel: fc.constantFrom('large-flat' as const, 'usual' as const),
+  panel: fc.constantFrom('flat' as const, 'cambered' as const),
 });
 
 describe('calendar', () => {

@@ -65,7 +65,8 @@ describe('what goes in comes out', () => {
         minor(totals.net) +
           minor(totals.overhead) +
           minor(totals.profit) +
-          minor(totals.contingency) +
+          minor(totals.growth.amount) +
+          minor(totals.newAreas.amount) +
           minor(totals.tax),
       ).toBe(minor(totals.total));
       expect(sum(totals.byCause.map(({ amount }) => amount))).toBe(minor(totals.total));

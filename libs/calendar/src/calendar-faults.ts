@@ -27,7 +27,7 @@ const flagChoices: { readonly [K in keyof OperationFlags]: readonly OperationFla
   finish: ['painted', 'none'],
   nonskid: ['yes', 'no'],
   berth: ['ashore', 'afloat'],
-  panel: ['large-flat', 'usual'],
+  panel: ['flat', 'cambered'],
 };
 
 /** Everything wrong with a calendar request but the shape of its network, which is judged once it is built. */

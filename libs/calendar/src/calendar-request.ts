@@ -5,6 +5,7 @@ import type { ProcessAssumption } from '#lib/asking';
 import type { DeckWarmth } from '#lib/cure';
 import type { Forecast } from '#lib/cure';
 import type { Weekday } from '#lib/cure';
+import type { DryingCore } from './waits.js';
 
 /** Work that the trade's list does not know. */
 export interface CustomOperation {
@@ -47,11 +48,28 @@ export interface CalendarRequest {
   /** Share of working days lost to weather beyond the forecast. */
   readonly weatherLossFraction?: number;
   readonly coreMoisturePercent?: number;
+  /** What dries under the lip; balsa when absent. */
+  readonly dryingCore?: DryingCore;
+  /** Of the core that stays, at the edge; that of the core where nobody measured it. Drying follows it. */
+  readonly edgeMoisturePercent?: number;
   readonly customOperations?: readonly CustomOperation[];
   readonly seed?: number;
   readonly runs?: number;
   /** ISO date for which the day's work is listed. */
   readonly today?: string;
+}
+
+/** The same job at another size, pace and luck with its waits. */
+export interface CalendarScenario {
+  readonly drivers: DriverAmounts;
+  readonly hoursFactor: number;
+  /** 0 to 1: how long every cure, drying and hold takes among its low and high. */
+  readonly waitQuantile: number;
+}
+
+export interface ScenarioDays {
+  readonly calendarDays: number;
+  readonly workingDays: number;
 }
 
 export interface PlannedTask {
@@ -74,7 +92,7 @@ export interface PlannedTask {
   readonly hands: number;
   readonly waitH: number;
   readonly waitKind: 'none' | 'cure' | 'drying' | 'hold' | 'elapsed';
-  /** On the chain that decides the finish, by likely values. */
+  /** On the chain that decides the finish, by mean values. */
   readonly isCritical: boolean;
   /** Share of the simulated calendars in which it decided the finish. */
   readonly criticality: number;
@@ -107,8 +125,9 @@ export interface CalendarPlan {
   readonly tasks: readonly PlannedTask[];
   readonly criticalChain: readonly string[];
   readonly finish: { readonly early: string; readonly likely: string; readonly late: string };
-  /** By likely values alone, without chance. */
+  /** Of the one walk that the tasks show, by mean hours and waits, without chance. */
   readonly plannedFinish: string;
+  readonly planned: { readonly workingDays: number; readonly calendarDays: number };
   readonly calendarDays: DayRange;
   /** Days on which the crew works. */
   readonly workingDays: DayRange;

@@ -44,7 +44,7 @@ const job: CalendarRequest = {
     finish: 'painted',
     nonskid: 'yes',
     berth: 'ashore',
-    panel: 'usual',
+    panel: 'flat',
   },
 };
 const planOf = (request: CalendarRequest): CalendarPlan => {

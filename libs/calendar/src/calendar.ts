@@ -1,5 +1,5 @@
 import type { Hardener } from '#lib/catalogue';
-import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { mapValue, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumptionFrom, assumedIn, type Default, type ProcessAssumption } from '#lib/asking';
 import { skyAssumptions, warmthAssumptions, warmthUnder } from '#lib/cure';
 import { writeInstant } from '#lib/cure';
@@ -10,25 +10,71 @@ import type {
   CalendarMilestone,
   CalendarPlan,
   CalendarRequest,
+  CalendarScenario,
   DayRange,
   PlannedTask,
+  ScenarioDays,
 } from './calendar-request.js';
-import { settingFor } from './course.js';
+import { settingFor, type Setting } from './course.js';
 import { circleIn } from './critical-path.js';
 import { defaultCycles, networkFor, waitKindOf, type NetworkTask } from './network.js';
-import { chainOf, likelyDraw, percentile, simulate, type Simulation } from './simulate.js';
+import {
+  chainOf,
+  daysWorked,
+  expectedDraw,
+  percentile,
+  scenarioDraw,
+  simulate,
+  type Simulation,
+} from './simulate.js';
 import { placeClock, SLOT_H, slotClock, type SlotClock } from './slots.js';
 import { todayFor } from './today.js';
-import { walk, walkPlan, type Walk, type WalkPlan } from './walk.js';
+import { walk, walkPlan, type Draw, type Walk, type WalkPlan } from './walk.js';
 
 /** The calendar of a job: tasks in order with dates, the chain that decides, early, likely and late finish, and what to do today. */
-export function planCalendar(request: CalendarRequest): Outcome<CalendarPlan> {
+export const planCalendar = (request: CalendarRequest): Outcome<CalendarPlan> =>
+  mapValue(planWithScenarios(request, []), ({ plan }) => plan);
+
+/** The calendar, and beside it how long the same job takes at other sizes and paces: one walk for each. */
+export function planWithScenarios(
+  request: CalendarRequest,
+  scenarios: readonly CalendarScenario[],
+): Outcome<CalendarWithScenarios> {
   const problems = calendarFaults(request);
   const hardener = request.resin.hardeners.find(({ code }) => code === request.hardener);
   if (problems.length > 0 || hardener === undefined) return refusal(...problems);
-  const tasks = networkFor(request, hardener);
+  const deckC = steadyDeckC(request, hardener);
+  const tasks = networkFor(request, hardener, coldestUse(request, deckC));
   const faults = [...unknownPredecessors(request, tasks), ...circleFaults(request, tasks)];
-  return faults.length > 0 ? refusal(...faults) : calendarOver(request, hardener, tasks);
+  if (faults.length > 0) return refusal(...faults);
+  const networks = new Map(
+    [...new Set(scenarios.map(({ drivers }) => drivers))].map((drivers) => [
+      drivers,
+      networkFor({ ...request, drivers }, hardener, coldestUse(request, deckC)),
+    ]),
+  );
+  const others = scenarios.map((scenario) => ({
+    ...scenario,
+    tasks: networks.get(scenario.drivers) ?? tasks,
+  }));
+  return calendarOver(request, hardener, { tasks, deckC, others });
+}
+
+export interface CalendarWithScenarios {
+  readonly plan: CalendarPlan;
+  readonly days: readonly ScenarioDays[];
+  /** The moment so many days after the start. */
+  readonly momentAfter: (days: number) => string;
+}
+
+interface Tried extends CalendarScenario {
+  readonly tasks: readonly NetworkTask[];
+}
+
+interface Networks {
+  readonly tasks: readonly NetworkTask[];
+  readonly deckC: number;
+  readonly others: readonly Tried[];
 }
 
 const DEFAULT_RUNS = 2000;
@@ -37,10 +83,8 @@ const DEFAULT_SEED = 20260504;
 function calendarOver(
   request: CalendarRequest,
   hardener: Hardener,
-  tasks: readonly NetworkTask[],
-): Outcome<CalendarPlan> {
-  const deckC =
-    request.deckTemperatureC ?? Math.max(defaults.deckTemperatureC.value, hardener.lowestTemperatureC.value);
+  { tasks, deckC, others }: Networks,
+): Outcome<CalendarWithScenarios> {
   if (coldestUse(request, deckC) < hardener.lowestTemperatureC.value) {
     return refusal(
       problem('resin-too-cold', '/deckTemperatureC', {
@@ -51,20 +95,69 @@ function calendarOver(
       }),
     );
   }
-  const clock = slotClock(request, workTimes(request), horizonDays(request, tasks));
-  const plan = walkPlan(tasks, settingFor(request, hardener, { clock, deckC }), request.crew.people);
-  const likely = walk(plan, likelyDraw(tasks));
+  const clock = slotClock(request, workTimes(request), horizonOf(request, tasks, others));
+  const setting = settingFor(request, hardener, { clock, deckC });
+  const plan = walkPlan(tasks, setting, request.crew.people);
+  const likely = walk(plan, expectedDraw(tasks));
   const simulation = simulate(plan, {
     seed: request.seed ?? DEFAULT_SEED,
     runs: request.runs ?? DEFAULT_RUNS,
     lossFraction: lossFractionOf(request),
   });
   if (!likely.isComplete || simulation.incomplete > 0) return refusal(neverReady(request));
-  return success(written({ request, plan, likely, simulation, deckC }));
+  return success({
+    plan: written({ request, plan, likely, simulation, deckC }),
+    days: daysOfAll(others, setting, request.crew.people),
+    momentAfter: (days) => momentOf(clock, days * 48),
+  });
 }
+
+const horizonOf = (
+  request: CalendarRequest,
+  tasks: readonly NetworkTask[],
+  others: readonly Tried[],
+): number =>
+  others.reduce(
+    (longest, tried) => {
+      const days = horizonDays(request, tried.tasks) * Math.max(1, tried.hoursFactor);
+      return Math.max(longest, Math.min(MOST_DAYS, Math.ceil(days)));
+    },
+    Math.ceil(horizonDays(request, tasks)),
+  );
+
+/** Scenarios of one network share its plan. */
+function daysOfAll(others: readonly Tried[], setting: Setting, people: number): readonly ScenarioDays[] {
+  const plans = new Map(
+    [...new Set(others.map(({ tasks }) => tasks))].map((tasks) => [tasks, walkPlan(tasks, setting, people)]),
+  );
+  return others.map((tried) => {
+    const plan = plans.get(tried.tasks) ?? walkPlan(tried.tasks, setting, people);
+    const draw = scenarioDraw(tried.tasks, tried);
+    return plannedOf(plan, walk(plan, draw), draw);
+  });
+}
+
+const steadyDeckC = ({ deckTemperatureC }: CalendarRequest, hardener: Hardener): number =>
+  deckTemperatureC ?? Math.max(defaults.deckTemperatureC.value, hardener.lowestTemperatureC.value);
 
 const coldestUse = ({ warmth }: CalendarRequest, deckC: number): number =>
   deckC + (warmth?.heaterK ?? 0) + (warmth?.tentK ?? 0);
+
+/** The plan with the days of another simulation of the same job, so that days, hours and money come from one. */
+export function withDays(
+  { plan, momentAfter }: CalendarWithScenarios,
+  { calendarDays, workingDays }: { readonly calendarDays: DayRange; readonly workingDays: DayRange },
+): CalendarPlan {
+  const finish = {
+    early: momentAfter(calendarDays.p10),
+    likely: momentAfter(calendarDays.p50),
+    late: momentAfter(calendarDays.p90),
+  };
+  const milestones = plan.milestones.map((one) =>
+    one.code === 'finish' ? { ...one, at: finish.likely } : one,
+  );
+  return { ...plan, calendarDays, workingDays, finish, milestones };
+}
 
 const neverReady = (request: CalendarRequest): Problem =>
   problem('not-supported', request.coreMoisturePercent === undefined ? '/crew' : '/coreMoisturePercent', {
@@ -96,6 +189,7 @@ function written({ request, plan, likely, simulation, deckC }: Written): Calenda
     finish: { early: momentOf(clock, early), likely: momentOf(clock, middle), late: momentOf(clock, late) },
     plannedFinish: momentOf(clock, likely.finish),
     calendarDays: { p10: early / 48, p50: middle / 48, p90: late / 48 },
+    planned: plannedOf(plan, likely, expectedDraw(plan.tasks)),
     workingDays: rangeOf(simulation.workedDays),
     labourH: labourOf(plan.tasks),
     milestones: milestonesOf(tasks, momentOf(clock, middle)),
@@ -107,6 +201,16 @@ function written({ request, plan, likely, simulation, deckC }: Written): Calenda
     ...(request.today === undefined ? {} : { today: todayFor(tasks, request.today) }),
     assumptions: assumptionsOf(request, deckC),
     notes: notesOn(request, tasks),
+  };
+}
+
+/** What the one walk of the tasks shown comes to. */
+function plannedOf(plan: WalkPlan, likely: Walk, draw: Draw): CalendarPlan['planned'] {
+  const { clock } = plan.setting;
+  const seen = new Uint8Array(clock.workday[clock.count - 1] + 2);
+  return {
+    workingDays: daysWorked(plan, likely, { draw, seen }),
+    calendarDays: likely.finish / 48,
   };
 }
 
@@ -154,7 +258,7 @@ function taskAt({ plan, likely, chain, simulation }: TaskContext, index: number)
     readyAt: momentOf(clock, ready),
     startDay: start / 48,
     endDay: end / 48,
-    labourH: task.hours.likely,
+    labourH: task.meanH,
     hands: plan.hands[index],
     waitH: (ready - end) * SLOT_H,
     waitKind: waitKindOf(task),
@@ -226,7 +330,7 @@ export function workTimes({ crew }: Pick<CalendarRequest, 'crew'>): WorkTimes {
   };
 }
 
-const MOST_DAYS = 1400;
+const MOST_DAYS = 3650;
 
 /** Long enough that only a hopeless job runs past it. */
 function horizonDays(request: CalendarRequest, tasks: readonly NetworkTask[]): number {

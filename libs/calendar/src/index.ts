@@ -1,4 +1,11 @@
-export { planCalendar, workTimes } from './calendar.js';
+export {
+  planCalendar,
+  planWithScenarios,
+  withDays,
+  workTimes,
+  type CalendarWithScenarios,
+} from './calendar.js';
+export { balsaEdgeDays, cureFactor, dryingDays, type Drying, type DryingCore } from './waits.js';
 export { type CalendarEvents, type ICalendarChoice, calendarText } from './icalendar.js';
 export { type DatedTask, todayFor } from './today.js';
 export {
@@ -13,6 +20,9 @@ export type {
   CalendarMilestone,
   CalendarPlan,
   CalendarRequest,
+  CalendarScenario,
+  DayRange,
+  ScenarioDays,
   CustomOperation,
   PlannedTask,
   TodayItem,

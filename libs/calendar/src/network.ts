@@ -1,6 +1,7 @@
-import type { ThreePoint } from '#lib/kernel';
+import { scaled, type ThreePoint } from '#lib/kernel';
 import type { Hardener, Skill } from '#lib/catalogue';
 import { labourFor, operationsFor } from '#lib/work';
+import { cureFactor, dryingDays, type Drying } from './waits.js';
 import { operations } from '#lib/work';
 import type { GateKind, Operation, Phase, Wait } from '#lib/work';
 import type { CalendarRequest, CustomOperation, PlannedTask } from './calendar-request.js';
@@ -21,19 +22,30 @@ export interface NetworkTask {
   readonly gate: GateKind;
   /** Man-hours. */
   readonly hours: ThreePoint;
+  /** What it takes on average. */
+  readonly meanH: number;
   readonly mostHands: number;
   readonly wait: TaskWait;
   readonly isHoldPoint: boolean;
   readonly after: readonly string[];
+  /** Of these, the ones it is laid on while they are wet. */
+  readonly wetOn: readonly string[];
 }
 
-const nothing: ThreePoint = { low: 0, likely: 0, high: 0 };
+type Hours = ThreePoint & { readonly meanH: number };
+const nothing: Hours = { low: 0, likely: 0, high: 0, meanH: 0 };
 
 /** The tasks of this job: operations that belong to it, each cycle on its own, and what the caller adds. */
-export function networkFor(request: CalendarRequest, hardener: Hardener): readonly NetworkTask[] {
+export function networkFor(
+  request: CalendarRequest,
+  hardener: Hardener,
+  deckC: number,
+): readonly NetworkTask[] {
   const chosen = operationsFor(request.drivers, request.flags).filter(({ driver }) => driver !== 'day');
   const labour = labourFor(request.drivers, request.flags);
-  const hoursOf = new Map(labour.ok ? labour.value.map(({ code, hours }) => [code, hours]) : []);
+  const hoursOf = new Map(
+    labour.ok ? labour.value.map(({ code, hours, meanH }) => [code, { ...hours, meanH }]) : [],
+  );
   const custom = request.customOperations ?? [];
   const present = new Set(chosen.map(({ code }) => code));
   const tasks = chosen.flatMap((operation) =>
@@ -41,6 +53,7 @@ export function networkFor(request: CalendarRequest, hardener: Hardener): readon
       request,
       hardener,
       hours: hoursOf.get(operation.code) ?? nothing,
+      deckC,
       after: afterOf(operation, present, custom),
     }),
   );
@@ -67,7 +80,8 @@ function standIns(code: string, present: ReadonlySet<string>): readonly string[]
 interface CycleContext {
   readonly request: CalendarRequest;
   readonly hardener: Hardener;
-  readonly hours: ThreePoint;
+  readonly hours: Hours;
+  readonly deckC: number;
   readonly after: readonly string[];
 }
 
@@ -81,7 +95,7 @@ export const defaultCycles = { fair: 3, prime: 2, topcoat: 2 } as const;
 /** A cycle for each coat, one after the other; the last carries the operation's code, so that successors find it. */
 function cyclesOf(
   operation: Operation,
-  { request, hardener, hours, after }: CycleContext,
+  { request, hardener, hours, deckC, after }: CycleContext,
 ): readonly NetworkTask[] {
   const name = repeated[operation.code];
   const count = name === undefined ? 1 : (request.cycles?.[name] ?? defaultCycles[name]);
@@ -95,10 +109,16 @@ function cyclesOf(
     skill: operation.skill,
     gate: operation.gate,
     hours: share,
+    meanH: hours.meanH / count,
     mostHands: handsFor(operation),
-    wait: waitOf(operation.waits, hardener),
+    wait: waitOf(index + 1 < count ? (operation.waitsBetween ?? operation.waits) : operation.waits, {
+      request,
+      hardener,
+      deckC,
+    }),
     isHoldPoint: operation.isHoldPoint === true,
     after: index === 0 ? after : [codeOf(index)],
+    wetOn: operation.wetOn ?? [],
   }));
 }
 
@@ -106,27 +126,45 @@ function cyclesOf(
 const handsFor = ({ driver }: Operation): number =>
   driver === 'job' || driver === 'insert' || driver === 'plate' ? 2 : 4;
 
-function waitOf(waits: Wait, hardener: Hardener): TaskWait {
+function waitOf(
+  waits: Wait,
+  { request, hardener, deckC }: Pick<CycleContext, 'request' | 'hardener' | 'deckC'>,
+): TaskWait {
   switch (waits.kind) {
     case 'none':
       return { kind: 'none' };
     case 'drying':
       return {
         kind: 'drying',
-        hours: {
-          low: waits.daysThreePoint.low * 24,
-          likely: waits.daysThreePoint.likely * 24,
-          high: waits.daysThreePoint.high * 24,
-        },
+        hours: scaled(waits.daysThreePoint ?? dryingDays(dryingOf(request, deckC)), 24),
       };
     case 'hold':
       return { kind: 'hold', hours: waits.hoursThreePoint };
     case 'elapsed':
-      return { kind: 'elapsed', hours: waits.hoursThreePoint };
+      return {
+        kind: 'elapsed',
+        hours:
+          waits.isCure === true ? scaled(waits.hoursThreePoint, cureFactor(deckC)) : waits.hoursThreePoint,
+      };
     case 'cure':
       return { kind: 'cure', ageH: ageOf(waits.until, hardener) };
   }
 }
+
+const dryingOf = (
+  {
+    flags: { shelter },
+    dryingCore,
+    coreMoisturePercent,
+    edgeMoisturePercent = coreMoisturePercent,
+  }: CalendarRequest,
+  deckC: number,
+): Drying => ({
+  shelter,
+  core: dryingCore ?? 'balsa',
+  deckC,
+  ...(edgeMoisturePercent === undefined ? {} : { moisturePercent: edgeMoisturePercent }),
+});
 
 function ageOf(
   until: 'gel' | 'release' | 'sandable' | 'full',
@@ -154,6 +192,8 @@ function customTask(
     skill: 'general',
     gate: added.gate ?? 'none',
     hours: added.hours,
+    meanH: (added.hours.low + added.hours.likely + added.hours.high) / 3,
+    wetOn: [],
     mostHands: 2,
     wait: added.waitH === undefined ? { kind: 'none' } : { kind: 'elapsed', hours: added.waitH },
     isHoldPoint: added.isHoldPoint === true,

@@ -1,4 +1,5 @@
-import { randomStream, type RandomStream, triangularQuantile } from '#lib/kernel';
+import { randomStream, type RandomStream, type ThreePoint, triangularQuantile } from '#lib/kernel';
+import { meanOf } from '#lib/work';
 import type { NetworkTask } from './network.js';
 import { walk, walkTables, type Draw, type Walk, type WalkPlan } from './walk.js';
 
@@ -71,12 +72,29 @@ function drawInto(
   }
 }
 
-/** The draw of likely values, without chance. */
-export const likelyDraw = (tasks: readonly NetworkTask[]): Draw => ({
-  hours: Float64Array.from(tasks, ({ hours }) => hours.likely),
-  waits: Float64Array.from(tasks, ({ wait }) =>
-    wait.kind === 'none' ? 0 : wait.kind === 'cure' ? wait.ageH.likely : wait.hours.likely,
-  ),
+const pointsOf = ({ wait }: NetworkTask): ThreePoint | undefined =>
+  wait.kind === 'none' ? undefined : wait.kind === 'cure' ? wait.ageH : wait.hours;
+
+/** The draw of mean values, without chance. */
+export const expectedDraw = (tasks: readonly NetworkTask[]): Draw => ({
+  hours: Float64Array.from(tasks, ({ meanH }) => meanH),
+  waits: Float64Array.from(tasks, (task) => {
+    const points = pointsOf(task);
+    return points === undefined ? 0 : meanOf(points);
+  }),
+  lostDays: new Float64Array(tasks.length),
+});
+
+/** All hours longer or shorter by one factor, and every wait at one quantile. */
+export const scenarioDraw = (
+  tasks: readonly NetworkTask[],
+  { hoursFactor, waitQuantile }: { readonly hoursFactor: number; readonly waitQuantile: number },
+): Draw => ({
+  hours: Float64Array.from(tasks, ({ meanH }) => meanH * hoursFactor),
+  waits: Float64Array.from(tasks, (task) => {
+    const points = pointsOf(task);
+    return points === undefined ? 0 : triangularQuantile(points, waitQuantile);
+  }),
   lostDays: new Float64Array(tasks.length),
 });
 
@@ -91,7 +109,7 @@ export function chainOf({ ready, waitedFor }: Walk): readonly number[] {
   return chain.reverse();
 }
 
-function daysWorked(
+export function daysWorked(
   { setting: { clock } }: WalkPlan,
   { start, end }: Walk,
   { draw: { hours }, seen }: { readonly draw: Draw; readonly seen: Uint8Array },

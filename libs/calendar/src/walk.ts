@@ -8,9 +8,11 @@ export interface WalkPlan {
   readonly setting: Setting;
   readonly before: readonly Int32Array[];
   readonly next: readonly Int32Array[];
+  /** Beside each successor, 1 where it is laid on while the task is still wet. */
+  readonly wetNext: readonly Uint8Array[];
   readonly gates: readonly Workable[];
   readonly hands: Float64Array;
-  /** Likely hours from the start of a task to the end of the job: the longer, the sooner it is taken up. */
+  /** Mean hours from the start of a task to the end of the job: the longer, the sooner it is taken up. */
   readonly tail: Float64Array;
 }
 
@@ -39,7 +41,10 @@ export function walkPlan(tasks: readonly NetworkTask[], setting: Setting, people
   );
   const hands = Float64Array.from(tasks, ({ mostHands }) => Math.min(people, mostHands));
   const gates = tasks.map(({ gate }) => setting.workable[gate]);
-  return { tasks, setting, before, next, gates, hands, tail: tails(tasks, next, hands) };
+  const wetNext = next.map((others, index) =>
+    Uint8Array.from(others, (other) => (tasks[other].wetOn.includes(tasks[index].code) ? 1 : 0)),
+  );
+  return { tasks, setting, before, next, wetNext, gates, hands, tail: tails(tasks, next, hands) };
 }
 
 function tails(
@@ -50,7 +55,7 @@ function tails(
   const tail = new Float64Array(tasks.length);
   for (let index = tasks.length - 1; index >= 0; index -= 1) {
     const after = next[index].reduce((longest, other) => Math.max(longest, tail[other]), 0);
-    tail[index] = after + (tasks[index].hours.likely / hands[index]) * 3 + likelyWaitH(tasks[index]);
+    tail[index] = after + (tasks[index].meanH / hands[index]) * 3 + likelyWaitH(tasks[index]);
   }
   return tail;
 }
@@ -126,14 +131,15 @@ function begin({ before }: WalkPlan, { readyAt, driver, open, eligible }: WalkTa
 
 /** The task is done: its successors know when it was ready, and those that waited for nothing else may be taken up. */
 function release(
-  { next }: WalkPlan,
-  { ready, readyAt, driver, open, eligible }: WalkTables,
+  { next, wetNext }: WalkPlan,
+  { end, ready, readyAt, driver, open, eligible }: WalkTables,
   { task, waiting }: { readonly task: number; readonly waiting: number },
 ): number {
   let count = waiting;
-  for (const other of next[task]) {
-    if (driver[other] === -1 || ready[task] > readyAt[other])
-      [readyAt[other], driver[other]] = [ready[task], task];
+  for (let place = 0; place < next[task].length; place += 1) {
+    const other = next[task][place];
+    const at = wetNext[task][place] === 1 ? end[task] : ready[task];
+    if (driver[other] === -1 || at > readyAt[other]) [readyAt[other], driver[other]] = [at, task];
     open[other] -= 1;
     if (open[other] === 0) eligible[count++] = other;
   }

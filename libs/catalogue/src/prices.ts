@@ -63,9 +63,12 @@ export type Skill = 'general' | 'laminator' | 'finisher' | 'rigger';
 export interface YardCharge {
   readonly code: string;
   readonly name: string;
-  readonly per: 'job' | 'day' | 'labour-h' | 'opened-m2';
+  /** `day` is a day on the calendar, `worked-day` one on which somebody works. */
+  readonly per: 'job' | 'day' | 'worked-day' | 'labour-h' | 'opened-m2';
   readonly price: string;
   readonly when?: 'shed' | 'tent' | 'open';
+  /** Only where the boat was hauled for this job, or only in a yard; everywhere when absent. */
+  readonly where?: 'ashore-for-this' | 'yard';
 }
 
 export interface LabourRates {
@@ -79,6 +82,8 @@ export interface LabourRates {
   /** Exact decimal text per hour. */
   readonly perHour: Readonly<Record<Skill, string>>;
   readonly charges: readonly YardCharge[];
+  /** `posted` rates are what a yard charges, overhead and profit inside; `wage` is what it pays. */
+  readonly rateBasis: 'posted' | 'wage';
   readonly overheadPercent: string;
   readonly profitPercent: string;
   readonly taxGroups: readonly { readonly code: string; readonly name: string; readonly percent: string }[];

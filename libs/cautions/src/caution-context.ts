@@ -39,7 +39,7 @@ export interface CautionContext {
   /** Of the wettest plug in core that stays. */
   readonly coreMoisturePercent: Known<number>;
   readonly coreReadings: CoreReadings;
-  readonly evidence: 'mapped-with-plugs' | 'sounded-and-metered' | 'single-symptom';
+  readonly evidence: 'opened-and-measured' | 'mapped-with-plugs' | 'sounded-and-metered' | 'single-symptom';
   readonly plugs: number;
   readonly cause: Known<'leaking-fitting' | 'impact' | 'construction'>;
   /** Core without scores or holes, that lets no air out by itself. */

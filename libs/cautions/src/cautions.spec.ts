@@ -15,7 +15,7 @@ const flags: OperationFlags = {
   finish: 'none',
   nonskid: 'no',
   berth: 'ashore',
-  panel: 'usual',
+  panel: 'flat',
 };
 /** Everything is known and nothing is used: only the height ashore is left. Which record calls which rule: `estimate`. */
 const quiet: CautionContext = {

@@ -38,7 +38,7 @@ export const workRules: readonly CautionRule[] = [
     harm: 58,
     source: 'COMMON-PRACTICE',
     when: ({ evidence }) =>
-      evidence === 'mapped-with-plugs'
+      evidence === 'mapped-with-plugs' || evidence === 'opened-and-measured'
         ? undefined
         : `the extent rests on ${evidence === 'single-symptom' ? 'one symptom' : 'hammer and meter alone'}`,
     text: 'Expect more than was found: sound 300 mm all round, take plugs on both sides of each boundary, and re-measure at the hold before anything is ordered to size.',

@@ -34,7 +34,7 @@ function rolled(lines: readonly LineRequest[]): CostRollUp {
 describe('cost with risk', () => {
   const terms = {
     currency: 'EUR',
-    lines: [line('bed', { spread: { low: 0.6, high: 1.8 }, extentExponent: 1 }), line('haul')],
+    lines: [line('bed', { spread: { low: 0.6, high: 1.8 } }), line('haul')],
     taxGroups: [{ code: 'all', name: 'All', percent: '20' }],
     profitPercent: '10',
   };
@@ -191,6 +191,7 @@ describe('revisions', () => {
       ['direct', '530.00'],
       ['overhead', '26.50'],
       ['profit', '0.00'],
+      ['provisional', '0.00'],
       ['contingency', '0.00'],
       ['net', '556.50'],
       ['tax', '111.30'],

@@ -68,12 +68,18 @@ export interface LineRequest {
   readonly taxGroup: string;
   /** Least and most of the amount, as factors of it, at the extent recorded. */
   readonly spread?: { readonly low: number; readonly high: number };
-  /** 1 grows with the repaired area, 0.5 with its edge, 0 not at all. */
-  readonly extentExponent?: number;
+  /** What it comes to where more or less is found than was recorded; absent, it is the same whatever is found. */
+  readonly atExtents?: readonly AtExtent[];
   readonly depreciation?: DepreciationTerms;
   /** `out` lines are listed so that nobody can say they were forgotten, and are not summed. */
   readonly scope?: 'in' | 'out';
   readonly note?: string;
+}
+
+/** At so many times the recorded area, so many times the amount: planned again, not scaled. */
+export interface AtExtent {
+  readonly extentFactor: number;
+  readonly amountFactor: number;
 }
 
 /** So many packs of one kind in a line. */
@@ -129,7 +135,7 @@ export interface CostLine {
   readonly amount: MoneyJson;
   readonly range: MoneyRange;
   readonly spread: { readonly low: number; readonly high: number };
-  readonly extentExponent: number;
+  readonly atExtents: readonly AtExtent[];
   readonly depreciation?: LineDepreciation;
   readonly note?: string;
   readonly why: Figure;

@@ -71,13 +71,13 @@ export function riskLinesOf({ lines, direct, overhead, profit }: CostRollUp): re
 }
 
 const riskLine = (
-  { code, title, amount, spread, extentExponent, partOrLabour }: CostLine,
+  { code, title, amount, spread, atExtents, partOrLabour }: CostLine,
   loading: number,
 ): RiskLine => ({
   code,
   title,
   amount: Number(amount.amount) * loading,
   spread,
-  extentExponent,
+  atExtents,
   partOrLabour,
 });

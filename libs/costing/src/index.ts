@@ -1,11 +1,12 @@
 import type { AnyFormula } from '#lib/provenance';
-import { contingencyAtP80, extentScaling } from './risk/risk-formulas.js';
+import { contingencyAtP80 } from './risk/risk-formulas.js';
 import { triangularMean } from './risk/spread-quantile.js';
 
 export {
   causeClasses,
   partOrLabours,
   sectionTitles,
+  type AtExtent,
   type CauseClass,
   type CostLine,
   type DepreciationTerms,
@@ -21,7 +22,6 @@ export {
 export { depreciationTermsFaults } from './line-faults.js';
 export { commercialRounding, moneyNear, netOfInclusivePrice, percentOf } from './exact.js';
 export {
-  extentExponentOf,
   labourLines,
   yardLines,
   type LabourTerms,
@@ -39,6 +39,21 @@ export {
   type Driver,
   type RiskLine,
 } from './risk/cost-risk.js';
+export { amountFactorAt } from './risk/at-extents.js';
+export {
+  jobRisk,
+  paceSigma,
+  priceSigma,
+  riskKinds,
+  riskKindTitles,
+  type JobAtExtent,
+  type JobDays,
+  type JobRisk,
+  type JobRiskRequest,
+  type NewAreaWork,
+  type Quantiles,
+  type RiskKind,
+} from './risk/job-risk.js';
 export type { InformationValue } from './risk/information-value.js';
 export type { CommonCause } from './risk/risk-model.js';
 export type { HistogramBar } from './risk/sample-statistics.js';
@@ -121,4 +136,4 @@ export {
   type VariantRow,
 } from './variants.js';
 
-export const formulas: readonly AnyFormula[] = [triangularMean, extentScaling, contingencyAtP80];
+export const formulas: readonly AnyFormula[] = [triangularMean, contingencyAtP80];

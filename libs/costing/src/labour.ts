@@ -1,7 +1,7 @@
-import type { LabourRates, Skill, UsageDriver, YardCharge } from '#lib/catalogue';
+import type { LabourRates, Skill, YardCharge } from '#lib/catalogue';
 import { pointer, problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import { derived, fromCatalogue, productOf, type Cite, type Figure } from '#lib/provenance';
-import { extentExponents, figureOf } from '#lib/takeoff';
+import { figureOf } from '#lib/takeoff';
 import { fraction } from '#lib/units';
 import type { CauseClass, LineRequest } from './cost-line.js';
 
@@ -21,6 +21,8 @@ export interface WorkedOperation {
     readonly cite: Cite;
   }[];
   readonly cite: Cite;
+  /** Done by the owner: its hours are shown, at no price. */
+  readonly isOwn?: boolean;
 }
 
 export interface LabourTerms {
@@ -28,28 +30,6 @@ export interface LabourTerms {
   readonly taxGroup: string;
   readonly causeClass: CauseClass;
 }
-
-/** Growth with the repaired area of drivers that only the work knows; the others are those of the take-off. */
-const exponentsOfWork: Readonly<Record<string, number>> = {
-  'day': 0.5,
-  'extra-ply-m2': 1,
-  'faired-m2-cycle': 1,
-  'primed-m2-coat': 1,
-  'topcoat-m2-coat': 1,
-  'nonskid-m2': 1,
-  'support-m2-below': 1,
-  'injection-hole': 1,
-  'fitting-small': 0,
-  'fitting-large': 0,
-  'insert': 0,
-  'plate': 0,
-};
-
-const isUsageDriver = (driver: string): driver is UsageDriver => Object.hasOwn(extentExponents, driver);
-
-/** How hours of a driver grow when the repaired area grows and its shape stays alike. */
-export const extentExponentOf = (driver: string): number =>
-  isUsageDriver(driver) ? extentExponents[driver] : (exponentsOfWork[driver] ?? 1);
 
 const skillNames: Readonly<Record<Skill, string>> = {
   general: 'yard hand',
@@ -81,7 +61,7 @@ function labourLine(
   const modifiers = operation.modifiers ?? [];
   const factorAt = (end: 'low' | 'high'): number =>
     [operation.hoursPerDriver, ...modifiers.map(({ factor }) => factor)].reduce(
-      (factor, points) => (points.likely === 0 ? factor : (factor * points[end]) / points.likely),
+      (factor, points) => (meanOf(points) === 0 ? factor : (factor * points[end]) / meanOf(points)),
       1,
     );
   return {
@@ -93,21 +73,25 @@ function labourLine(
     causeClass,
     netQuantity: hours,
     unit: 'h',
-    unitRate: rates.perHour[operation.skill],
+    unitRate: operation.isOwn === true ? '0' : rates.perHour[operation.skill],
+    ...(operation.isOwn === true ? { note: 'own work, not billed' } : {}),
     rateCite: rates.cite ?? {
       source: 'PRICE-DATA',
       note: `labour rates ${rates.code}${rates.invented ? ', invented' : ''}`,
     },
     taxGroup,
     spread: { low: factorAt('low'), high: factorAt('high') },
-    extentExponent: extentExponentOf(operation.driver),
   };
 }
 
+/** Priced hours are means: hours overrun further than they fall short, and a sum of likely hours is seldom enough. */
+const meanOf = ({ low, likely, high }: ThreePoint): number => (low + likely + high) / 3;
+
 function hoursFigure(operation: WorkedOperation, at: string): Figure {
-  const { low, likely, high } = operation.hoursPerDriver;
+  const { low, high } = operation.hoursPerDriver;
   const perDriverUnit: string = `h/${operation.driver}`;
-  const perDriver = fromCatalogue(perDriverUnit, fraction(likely), `hours per ${operation.driver}`, {
+  const meanH = fraction(meanOf(operation.hoursPerDriver));
+  const perDriver = fromCatalogue(perDriverUnit, meanH, `mean hours per ${operation.driver}`, {
     item: operation.code,
     field: 'hours',
     cite: operation.cite,
@@ -136,7 +120,7 @@ const modifierFigure = ({
   factor,
   cite,
 }: NonNullable<WorkedOperation['modifiers']>[number]): Figure =>
-  fromCatalogue('1', fraction(factor.likely), title, {
+  fromCatalogue('1', fraction(meanOf(factor)), title, {
     item: code,
     field: 'factor',
     cite,
@@ -177,20 +161,21 @@ function faultsOf(
 /** What the yard charges besides work, by how many of each the job takes. */
 export interface YardAmounts {
   readonly shelter: 'shed' | 'tent' | 'open';
+  readonly place: 'afloat' | 'ashore-for-this' | 'ashore-anyway' | 'own-ground';
+  /** On the calendar, and those on which somebody works. */
   readonly days: number | Figure;
+  readonly workedDays: number | Figure;
   readonly labourH: number | Figure;
   readonly openedM2: number | Figure;
 }
 
-const perUnits = { 'job': 'job', 'day': 'day', 'labour-h': 'h', 'opened-m2': 'm2' } as const satisfies Record<
-  YardCharge['per'],
-  string
->;
-const perExponents = { 'job': 0, 'day': 0.5, 'labour-h': 1, 'opened-m2': 1 } as const satisfies Record<
-  YardCharge['per'],
-  number
->;
-
+const perUnits = {
+  'job': 'job',
+  'day': 'day',
+  'worked-day': 'day',
+  'labour-h': 'h',
+  'opened-m2': 'm2',
+} as const satisfies Record<YardCharge['per'], string>;
 /** Lines for the yard charges that this job attracts. */
 export const yardLines = (
   amounts: YardAmounts,
@@ -198,6 +183,7 @@ export const yardLines = (
 ): readonly LineRequest[] =>
   rates.charges
     .filter(({ when }) => when === undefined || when === amounts.shelter)
+    .filter(({ where }) => isChargedAt(where, amounts.place))
     .map((charge) => ({
       code: `yard-${charge.code}`,
       section: 'yard',
@@ -212,10 +198,13 @@ export const yardLines = (
         note: `labour rates ${rates.code}${rates.invented ? ', invented' : ''}`,
       },
       taxGroup,
-      extentExponent: perExponents[charge.per],
     }));
 
-function amountOf(per: YardCharge['per'], { days, labourH, openedM2 }: YardAmounts): Figure {
+/** Haul-out and days ashore only for a boat that was hauled for this job; nothing of a yard's on ground of one's own. */
+const isChargedAt = (where: YardCharge['where'], place: YardAmounts['place']): boolean =>
+  where === undefined || (where === 'yard' ? place !== 'own-ground' : place === where);
+
+function amountOf(per: YardCharge['per'], { days, workedDays, labourH, openedM2 }: YardAmounts): Figure {
   switch (per) {
     case 'job':
       return derived<string>('job', fraction(1), 'one job', {
@@ -227,6 +216,8 @@ function amountOf(per: YardCharge['per'], { days, labourH, openedM2 }: YardAmoun
       });
     case 'day':
       return figureOf(days, 'day', 'days in the yard', '/days');
+    case 'worked-day':
+      return figureOf(workedDays, 'day', 'days worked', '/workedDays');
     case 'labour-h':
       return figureOf(labourH, 'h', 'hours of labour', '/labourH');
     case 'opened-m2':

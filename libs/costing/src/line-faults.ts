@@ -6,6 +6,7 @@ import {
   causeClasses,
   partOrLabours,
   sectionTitles,
+  type AtExtent,
   type DepreciationTerms,
   type LineRequest,
   type TaxGroup,
@@ -70,17 +71,29 @@ function quantityFault(given: number | Figure, at: string): readonly Problem[] {
 const choiceFault = (value: string, choices: readonly string[], at: string): readonly Problem[] =>
   choices.includes(value) ? [] : [problem('not-one-of', at, { value, choices: choices.join(', ') })];
 
-function spreadFault({ spread, extentExponent }: LineRequest): readonly Problem[] {
-  const exponent = extentExponent ?? 0;
-  const exponentFaults =
-    exponent >= 0 && exponent <= 2
+/** Extents rise, each once, and nothing is negative or endless. */
+export function faultsOfAtExtents(points: readonly AtExtent[] = [], at: string): readonly Problem[] {
+  const isAmount = (value: number): boolean => Number.isFinite(value) && value >= 0;
+  return points.flatMap(({ extentFactor, amountFactor }, index) => {
+    const isNext = index === 0 || points[index - 1].extentFactor < extentFactor;
+    return isAmount(extentFactor) && isAmount(amountFactor) && isNext
       ? []
-      : [problem('out-of-range', '/extentExponent', { value: exponent, range: '0 to 2' })];
-  if (spread === undefined) return exponentFaults;
+      : [
+          problem('out-of-range', pointer(at, index), {
+            value: `${extentFactor}: ${amountFactor}`,
+            range: 'factors of 0 or more, the extents rising',
+          }),
+        ];
+  });
+}
+
+function spreadFault({ spread, atExtents }: LineRequest): readonly Problem[] {
+  const extentFaults = faultsOfAtExtents(atExtents, '/atExtents');
+  if (spread === undefined) return extentFaults;
   const isFine = spread.low >= 0 && spread.low <= 1 && spread.high >= 1 && Number.isFinite(spread.high);
-  if (isFine) return exponentFaults;
+  if (isFine) return extentFaults;
   return [
-    ...exponentFaults,
+    ...extentFaults,
     problem('out-of-range', '/spread', {
       value: `${spread.low} to ${spread.high}`,
       range: 'from 0 up to 1 at the low end, 1 or more at the high end',

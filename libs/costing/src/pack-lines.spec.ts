@@ -133,29 +133,41 @@ describe('labour and yard lines', () => {
     ],
   };
 
-  test('2 m2 overhead at 1.5 h/m2 are 6 h of a laminator, from 2.72 h to 15 h', () => {
+  test('2 m2 overhead at a mean of 1.767 h/m2 are 7.30 h of a laminator, from 2.72 h to 15 h', () => {
     const outcome = labourLines([operation], { rates, taxGroup: 'labour', causeClass: 'sudden' });
     if (!outcome.ok) throw new Error('refused');
     const rolled = rollUp({ currency: 'EUR', lines: outcome.value, taxGroups: rates.taxGroups });
     if (!rolled.ok) throw new Error(JSON.stringify(rolled.problems));
     const [line] = rolled.value.lines;
-    expect(line.quantity.charged).toBe('6.00');
-    expect(line.amount.amount).toBe('444.00');
-    expect(line.spread.low).toBeCloseTo(2.72 / 6, 10);
-    expect(line.spread.high).toBeCloseTo(15 / 6, 10);
-    expect(line.extentExponent).toBe(1);
+    // By hand: 2 x (0.8 + 1.5 + 3)/3 x (1.7 + 2 + 2.5)/3 = 2 x 1.76667 x 2.06667 = 7.3022 h, at 74.00.
+    expect(line.quantity.charged).toBe('7.30');
+    expect(line.amount.amount).toBe('540.20');
+    expect(line.spread.low).toBeCloseTo(2.72 / 7.302222, 6);
+    expect(line.spread.high).toBeCloseTo(15 / 7.302222, 6);
   });
 
   test('a shed is charged by the day, a tent by the job, never both', () => {
     const charged = (shelter: 'shed' | 'tent' | 'open') =>
       yardLines(
-        { shelter, days: 12, labourH: 60, openedM2: 2 },
+        { shelter, place: 'ashore-for-this', days: 12, workedDays: 8, labourH: 60, openedM2: 2 },
         { rates, taxGroup: 'labour', causeClass: 'sudden' },
       ).map(({ code }) => code);
     expect(charged('shed')).toContain('yard-lay-day-shed');
     expect(charged('shed')).not.toContain('yard-tent');
     expect(charged('tent')).toContain('yard-tent');
     expect(charged('open')).toContain('yard-lay-day-open');
+  });
+
+  test('nobody who lies ashore anyway pays for haul-out and days, and on own ground no yard charges at all', () => {
+    const charged = (place: 'ashore-anyway' | 'own-ground') =>
+      yardLines(
+        { shelter: 'open', place, days: 12, workedDays: 8, labourH: 60, openedM2: 2 },
+        { rates, taxGroup: 'labour', causeClass: 'sudden' },
+      ).map(({ code }) => code);
+    expect(charged('ashore-anyway')).not.toEqual(expect.arrayContaining(['yard-haul']));
+    expect(charged('ashore-anyway')).not.toEqual(expect.arrayContaining(['yard-lay-day-open']));
+    expect(charged('ashore-anyway')).toEqual(expect.arrayContaining(['yard-power']));
+    expect(charged('own-ground')).toEqual(['yard-waste', 'yard-small-tools']);
   });
 
   test('hours out of order are named where they stand', () => {

@@ -149,7 +149,6 @@ function needLine(
     unit: need.unit,
     taxGroup,
     rateIncludesTax: priceList.pricesIncludeTax,
-    extentExponent: need.extentExponent,
     rateCite: {
       source: 'PRICE-DATA',
       note: `price list ${priceList.code}${priceList.invented ? ', invented' : ''}`,
@@ -195,7 +194,6 @@ const freightLines = (
               unitRate: order[key].amount,
               taxGroup,
               rateIncludesTax: priceList.pricesIncludeTax,
-              extentExponent: 0,
               rateCite: { source: 'PRICE-DATA', note: `price list ${priceList.code}` },
             },
           ],

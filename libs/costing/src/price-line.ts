@@ -110,7 +110,7 @@ type Described =
   | 'rateIncludesTax'
   | 'taxGroup'
   | 'spread'
-  | 'extentExponent'
+  | 'atExtents'
   | 'note';
 
 const described = (request: LineRequest): Pick<CostLine, Described> => ({
@@ -125,7 +125,7 @@ const described = (request: LineRequest): Pick<CostLine, Described> => ({
   rateIncludesTax: request.rateIncludesTax ?? false,
   taxGroup: request.taxGroup,
   spread: request.spread ?? { low: 1, high: 1 },
-  extentExponent: request.extentExponent ?? 0,
+  atExtents: request.atExtents ?? [],
   ...(request.note === undefined ? {} : { note: request.note }),
 });
 

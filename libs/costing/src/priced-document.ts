@@ -29,6 +29,8 @@ export interface PricedDocument {
   readonly direct: MoneyJson;
   readonly overhead: MoneyJson;
   readonly profit: MoneyJson;
+  /** What will probably be found besides, measured again. */
+  readonly provisional: MoneyJson;
   readonly contingency: MoneyJson;
   readonly net: MoneyJson;
   readonly taxes: readonly (TaxGroup & { readonly taxable: MoneyJson; readonly tax: MoneyJson })[];

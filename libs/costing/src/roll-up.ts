@@ -52,6 +52,8 @@ export interface RollUpRequest {
   /** Exact decimal texts; absent means none. */
   readonly overheadPercent?: string;
   readonly profitPercent?: string;
+  /** Exact decimal text: what will probably be found besides; absent means none. */
+  readonly provisional?: string;
   readonly contingency?: { readonly percent: string } | { readonly amount: string };
   readonly rounding?: Rounding;
 }
@@ -81,6 +83,7 @@ export interface CostRollUp {
   readonly direct: MoneyJson;
   readonly overhead: MoneyJson;
   readonly profit: MoneyJson;
+  readonly provisional: MoneyJson;
   readonly contingency: MoneyJson;
   readonly net: MoneyJson;
   readonly taxes: readonly (TaxGroup & { readonly taxable: MoneyJson; readonly tax: MoneyJson })[];
@@ -114,9 +117,7 @@ export const rollUp = (request: RollUpRequest): Outcome<CostRollUp> =>
   mapValue(priced(request), (lines) => assembled(request, lines));
 
 /** What is set aside beyond the lines, once they are known. */
-export type Decide<T> = (
-  bare: CostRollUp,
-) => Outcome<T & { readonly contingency: NonNullable<RollUpRequest['contingency']> }>;
+export type Decide<T> = (bare: CostRollUp) => Outcome<T & Pick<RollUpRequest, 'contingency' | 'provisional'>>;
 
 /** Lines priced once and added up twice: bare, and with the contingency that is decided on seeing that. */
 export const rollUpDeciding = <T>(
@@ -126,13 +127,21 @@ export const rollUpDeciding = <T>(
   andThen(priced(request), (lines) => {
     const bare = assembled(request, lines);
     return andThen(decide(bare), (decided) => {
-      const problems = contingencyFault(decided.contingency, lines.currency);
+      const { contingency, provisional } = decided;
+      const problems = contingency === undefined ? [] : contingencyFault(contingency, lines.currency);
       return problems.length > 0
         ? refusal(...problems)
         : success({
             ...decided,
             bare,
-            rollUp: assembled({ ...request, contingency: decided.contingency }, lines),
+            rollUp: assembled(
+              {
+                ...request,
+                ...(contingency === undefined ? {} : { contingency }),
+                ...(provisional === undefined ? {} : { provisional }),
+              },
+              lines,
+            ),
           });
     });
   });
@@ -167,6 +176,7 @@ const termsOf = (request: RollUpRequest, currency: Currency): TotalsTerms => ({
   taxGroups: request.taxGroups.map(({ code, percent }) => ({ code, percent: read(percent) })),
   overheadPercent: read(request.overheadPercent),
   profitPercent: read(request.profitPercent),
+  provisional: moneyFrom(request.provisional ?? '0', currency) ?? { minor: 0n, currency },
   contingency: contingencyTerms(request, currency),
 });
 
@@ -228,10 +238,14 @@ function assembled(request: RollUpRequest, { currency, lines: all }: PricedReque
 
 const mainTotals = (
   totals: Totals,
-): Pick<CostRollUp, 'direct' | 'overhead' | 'profit' | 'contingency' | 'net' | 'tax' | 'gross'> => ({
+): Pick<
+  CostRollUp,
+  'direct' | 'overhead' | 'profit' | 'provisional' | 'contingency' | 'net' | 'tax' | 'gross'
+> => ({
   direct: moneyJson(totals.direct),
   overhead: moneyJson(totals.overhead),
   profit: moneyJson(totals.profit),
+  provisional: moneyJson(totals.provisional),
   contingency: moneyJson(totals.contingency),
   net: moneyJson(totals.net),
   tax: moneyJson(totals.tax),
@@ -340,7 +354,7 @@ function faultsOf(request: RollUpRequest, currency: Currency): readonly Problem[
 }
 
 function faultsOfTerms(
-  { overheadPercent, profitPercent, contingency, rounding, taxGroups }: RollUpRequest,
+  { overheadPercent, profitPercent, provisional, contingency, rounding, taxGroups }: RollUpRequest,
   currency: Currency,
 ): readonly Problem[] {
   return [
@@ -350,6 +364,7 @@ function faultsOfTerms(
       decimalFault(percent, pointer('/taxGroups', index, 'percent')),
     ),
     ...(contingency === undefined ? [] : contingencyFault(contingency, currency)),
+    ...(provisional === undefined ? [] : contingencyFault({ amount: provisional }, currency, '/provisional')),
     ...(rounding === undefined || roundings.includes(rounding)
       ? []
       : [problem('not-one-of', '/rounding', { value: rounding, choices: roundings.join(', ') })]),
@@ -359,12 +374,13 @@ function faultsOfTerms(
 function contingencyFault(
   contingency: NonNullable<RollUpRequest['contingency']>,
   currency: Currency,
+  at = '/contingency/amount',
 ): readonly Problem[] {
   if ('percent' in contingency) return decimalFault(contingency.percent, '/contingency/percent');
   const amount = moneyFrom(contingency.amount, currency);
   if (amount !== undefined && amount.minor >= 0n) return [];
   return [
-    problem('not-a-decimal', '/contingency/amount', {
+    problem('not-a-decimal', at, {
       value: contingency.amount,
       most: currency.minorDigits,
     }),

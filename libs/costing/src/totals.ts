@@ -27,6 +27,8 @@ export interface TotalsTerms {
   readonly taxGroups: readonly { readonly code: string; readonly percent: Decimal }[];
   readonly overheadPercent: Decimal;
   readonly profitPercent: Decimal;
+  /** Provisional sums: what will probably be found besides, measured again and paid by what is found; none when absent. */
+  readonly provisional?: Money;
   readonly contingency: { readonly percent: Decimal } | { readonly amount: Money };
 }
 
@@ -38,6 +40,7 @@ export interface Cell {
   readonly direct: Money;
   readonly overhead: Money;
   readonly profit: Money;
+  readonly provisional: Money;
   readonly contingency: Money;
   readonly net: Money;
   readonly tax: Money;
@@ -47,6 +50,7 @@ export interface Totals {
   readonly direct: Money;
   readonly overhead: Money;
   readonly profit: Money;
+  readonly provisional: Money;
   readonly contingency: Money;
   readonly net: Money;
   readonly taxes: readonly { readonly code: string; readonly taxable: Money; readonly tax: Money }[];
@@ -58,8 +62,8 @@ export interface Totals {
 /**
  * Sums, loadings and tax in whole minor units.
  *
- * Overhead is a percentage of the lines, profit of lines and overhead, contingency a stated amount or a percentage of
- * all three; each is rounded once and then shared over the cells by largest remainder, so that every way of adding up
+ * Overhead is a percentage of the lines, profit of lines and overhead, provisional sums are amounts, contingency a stated
+ * amount or a percentage of all of these; each is rounded once and then shared over the cells by largest remainder, so that every way of adding up
  * gives the same total. Tax follows EN 16931: one taxable sum per group, one rounding per group, totals by addition.
  * Cells have an order of their own, so that the order of the lines changes nothing.
  *
@@ -75,8 +79,9 @@ export function totalsOf(contributions: readonly Contribution[], terms: TotalsTe
   );
   const overhead = percentOf(sum, terms.overheadPercent, rounding);
   const profit = percentOf(addMoney(sum, overhead), terms.profitPercent, rounding);
-  const contingency = contingencyOf(addMoney(addMoney(sum, overhead), profit), terms);
-  const untaxed = withLoadings(direct, { overhead, profit, contingency });
+  const { provisional = noMoney(currency) } = terms;
+  const contingency = contingencyOf(sumMoney([sum, overhead, profit, provisional], currency), terms);
+  const untaxed = withLoadings(direct, { overhead, profit, provisional, contingency });
   const taxes = terms.taxGroups.map(({ code, percent }) => taxOfGroup({ code, percent }, untaxed, terms));
   const cells = terms.taxGroups.flatMap(({ code }, index) =>
     withTax(
@@ -84,12 +89,13 @@ export function totalsOf(contributions: readonly Contribution[], terms: TotalsTe
       taxes[index].tax,
     ),
   );
-  const net = sumMoney([sum, overhead, profit, contingency], currency);
+  const net = sumMoney([sum, overhead, profit, provisional, contingency], currency);
   const tax = sumMoney(
     taxes.map((group) => group.tax),
     currency,
   );
-  return { direct: sum, overhead, profit, contingency, net, taxes, tax, gross: addMoney(net, tax), cells };
+  const gross = addMoney(net, tax);
+  return { direct: sum, overhead, profit, provisional, contingency, net, taxes, tax, gross, cells };
 }
 
 type DirectCell = Pick<Cell, 'taxGroup' | 'causeClass' | 'partOrLabour' | 'direct'>;
@@ -128,16 +134,23 @@ const contingencyOf = (base: Money, { contingency, rounding }: TotalsTerms): Mon
 interface Loadings {
   readonly overhead: Money;
   readonly profit: Money;
+  readonly provisional: Money;
   readonly contingency: Money;
 }
 
 function withLoadings(cells: readonly DirectCell[], loadings: Loadings): readonly UntaxedCell[] {
   const weights = weightsOf(cells.map(({ direct }) => direct.minor));
-  const [overheads, profits, contingencies] = [loadings.overhead, loadings.profit, loadings.contingency].map(
+  const { overhead, profit, provisional, contingency } = loadings;
+  const [overheads, profits, provisionals, contingencies] = [overhead, profit, provisional, contingency].map(
     (amount) => (cells.length === 0 ? [] : spread(amount, weights)),
   );
   return cells.map((cell, index) => {
-    const parts = { overhead: overheads[index], profit: profits[index], contingency: contingencies[index] };
+    const parts = {
+      overhead: overheads[index],
+      profit: profits[index],
+      provisional: provisionals[index],
+      contingency: contingencies[index],
+    };
     return { ...cell, ...parts, net: sumMoney([cell.direct, ...Object.values(parts)], cell.direct.currency) };
   });
 }
@@ -165,6 +178,6 @@ function withTax(cells: readonly UntaxedCell[], tax: Money): readonly Cell[] {
 /** The sum of one column over some of the cells. */
 export const cellSum = (
   cells: readonly Cell[],
-  column: 'direct' | 'overhead' | 'profit' | 'contingency' | 'net' | 'tax',
+  column: 'direct' | 'overhead' | 'profit' | 'provisional' | 'contingency' | 'net' | 'tax',
   currency: Currency,
 ): Money => cells.reduce((sum, cell) => addMoney(sum, cell[column]), noMoney(currency));

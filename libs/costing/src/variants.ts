@@ -8,7 +8,7 @@ export interface VariantResult {
   readonly code: string;
   readonly title: string;
   readonly rollUp?: CostRollUp;
-  readonly risk?: CostRisk;
+  readonly risk?: Pick<CostRisk, 'p10' | 'p80' | 'p90'>;
   readonly days?: number;
   readonly massKg?: number;
   /** Largest utilisation of any structural check; above 1 fails. */

@@ -175,14 +175,63 @@ describe('cautions', () => {
 });
 
 describe('the yard', () => {
-  test('charges for every day that the craft stands there, cure and drying counted', () => {
+  test('charges for every day that a craft hauled for the job stands there, cure and drying counted', () => {
     const {
       lines,
       process: { calendar },
-    } = estimated({ conditions: { shelter: 'open' } });
+    } = estimated({ conditions: { shelter: 'open', place: 'ashore-for-this' } });
     const layDays = lines.find(({ code }) => code === 'yard-lay-day-open')?.netQuantity ?? 0;
-    expect(layDays).toBe(Math.ceil(calendar.calendarDays.p50));
+    expect(Math.abs(layDays / calendar.calendarDays.p50 - 1)).toBeLessThan(0.1);
     expect(layDays).toBeGreaterThanOrEqual(calendar.workingDays.p50);
+  });
+
+  test('charges neither haul-out nor days where the craft lies anyway', () => {
+    const codes = estimated({ conditions: { shelter: 'open' } }).lines.map(({ code }) => code);
+    expect(codes.filter((code) => code.startsWith('yard-lay-day') || code === 'yard-haul')).toEqual([]);
+  });
+});
+
+describe('the price', () => {
+  const netOf = ({ base, growth, newAreas }: Estimate['totals']): number =>
+    [base, growth.amount, newAreas.amount].reduce((sum, { amount }) => sum + Number(amount), 0);
+
+  test('is base, growth and new areas, exceeded about as often as not, inside its own range', () => {
+    for (const evidence of ['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'] as const) {
+      const { totals } = estimated({ evidence });
+      expect(Number(totals.total.amount) - Number(totals.tax.amount)).toBeCloseTo(netOf(totals), 2);
+      expect(totals.shareWithin).toBeGreaterThan(0.4);
+      expect(totals.shareWithin).toBeLessThan(0.62);
+      expect(Number(totals.range.p10.amount)).toBeLessThan(Number(totals.total.amount));
+      expect(Number(totals.range.p90.amount)).toBeGreaterThan(Number(totals.total.amount));
+    }
+  });
+
+  test('carries a contingency by kinds whose shares make the whole, less of it the better the evidence', () => {
+    const shares = (['single-symptom', 'sounded-and-metered', 'mapped-with-plugs'] as const).map(
+      (evidence) => {
+        const { totals } = estimated({ evidence });
+        expect(totals.contingencyByKind.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
+        expect(
+          totals.contingencyByKind.reduce((sum, { amount }) => sum + Number(amount.amount), 0),
+        ).toBeCloseTo(Number(totals.contingency.amount), 2);
+        return Number(totals.contingency.amount) / netOf(totals);
+      },
+    );
+    expect(shares[0]).toBeGreaterThan(shares[1]);
+    expect(shares[1]).toBeGreaterThan(shares[2]);
+  });
+
+  test('is the same whatever the seed', () => {
+    expect(estimated({ pricing: { seed: 7 } }).totals).toEqual(estimated({ pricing: { seed: 8 } }).totals);
+  });
+
+  test('of work that the owner does holds no hours, and says what a yard would ask', () => {
+    const { totals, lines } = estimated({ crew: { labour: 'owner', skill: 'owner' } });
+    expect(
+      lines.filter(({ section, amount }) => section === 'labour' && Number(amount.amount) !== 0),
+    ).toEqual([]);
+    expect(totals.ownWork!.labourH).toBeGreaterThan(0);
+    expect(Number(totals.ownWork!.aYardWouldAsk.amount)).toBeGreaterThan(Number(totals.base.amount));
   });
 });
 

@@ -11,7 +11,8 @@ import { ladderOf, type LadderWork } from './ladder/method-ladder.js';
 import { openedZones, withBesides } from './ladder/opened-places.js';
 import { pricedLadder } from './ladder/priced-ladder.js';
 import { takingRung } from './ladder/taking-rung.js';
-import { calendarOf } from './stages/calendar-stage.js';
+import { scheduleOf } from './stages/calendar-stage.js';
+import { replanned } from './stages/replan-stage.js';
 import { panelCheckOf } from './stages/check-stage.js';
 import { coreFor } from './stages/core-stage.js';
 import { costOf } from './stages/cost-stage.js';
@@ -77,10 +78,13 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
     .then('press', ({ scope }) => pressOf(job, scope))
     .then('process', (work) => processOf(work))
     .then('panel', (work) => panelCheckOf({ ...work, clampPressureKPa: work.press.requiredKPa }))
-    .then('labour', ({ quantities, scope, press }) =>
-      labourOf(job, quantities, flagsOf(job, scope, press.innerSkin.props.needed)),
+    .then('planned', (work) => success(replanned(work)))
+    .then('flags', ({ press }) => success(flagsOf(job, press.innerSkin.props.needed)))
+    .then('schedule', (work) => scheduleOf({ ...work, labour: work }))
+    .then('calendar', ({ schedule }) => success(schedule.plan))
+    .then('labour', ({ quantities, flags, schedule }) =>
+      labourOf(job, { quantities, flags, visits: schedule.visits }),
     )
-    .then('calendar', (work) => calendarOf(work))
     .then('weather', (work) => weatherOf(work))
     .then('pricing', (work) =>
       pricedWork(
@@ -93,6 +97,6 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
         work,
       ),
     )
-    .then('cost', (work) => costOf(work, work.pricing.lines))
+    .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
     .then('rungs', (work) => success(pricedLadder(job, ladder, work)))
     .done();

@@ -2,17 +2,23 @@ import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import { MOST_CORE_MOISTURE_PERCENT } from '#lib/cure';
 import type { VariantResult } from '#lib/costing';
 import { containsPoint, distanceToEdge, areaMm2, type Region } from '#lib/geometry';
-import type { Reading } from '#lib/extent';
-import type { CalendarPlan } from '#lib/calendar';
+import { growthQuantile, type Reading } from '#lib/extent';
 import type { ResinStepRequest } from '#lib/resin';
 import { assumed, derived, productOf, type Figure } from '#lib/provenance';
 import { fraction, m2FromMm2, mm2, type In } from '#lib/units';
-import { calendarOf } from './stages/calendar-stage.js';
+import { scheduleOf, type ScheduleWork } from './stages/calendar-stage.js';
+import type { PlannedExtent } from './stages/replan-stage.js';
 import { costOf } from './stages/cost-stage.js';
 import type { DefectRecord } from './job/defect-record.js';
 import { extentOf, type ExtentWork } from './stages/extent-stage.js';
 import type { Job } from './job/job.js';
-import { injectionFlags, injectionQuantities, type JobQuantities } from './stages/labour-drivers.js';
+import {
+  driverAmountsOf,
+  injectionFlags,
+  injectionQuantities,
+  scaledFigure,
+  type JobQuantities,
+} from './stages/labour-drivers.js';
 import { labourOf, type LabourWork } from './stages/labour-stage.js';
 import { pricedWork } from './stages/pricing-stage.js';
 import { potsAndWaits, type ProcessWork } from './stages/process-stage.js';
@@ -85,13 +91,51 @@ export const workOutInjection = (job: Job): Outcome<Injected> =>
   andThen(extentOf(job), (extent) => {
     const quantities = injectionQuantities(job, injectedOf(job));
     return andThen(potsAndWaits(job, stepsFor(job, quantities)), (process) =>
-      andThen(labourOf(job, quantities, injectionFlags(job)), (labour) =>
-        andThen(calendarOf({ job, quantities, labour, process }), (calendar) =>
-          injectedFor({ job, quantities, extent, process, labour, calendar }),
+      andThen(injectionSchedule(job, { extent, quantities, process }), ({ planned, schedule }) =>
+        andThen(
+          labourOf(job, { quantities, flags: injectionFlags(job), visits: schedule.visits }),
+          (labour) => injectedFor({ job, quantities, extent, process, labour, planned, schedule }),
         ),
       ),
     );
   });
+
+interface Injecting {
+  readonly extent: ExtentWork;
+  readonly quantities: JobQuantities;
+  readonly process: ProcessWork;
+}
+
+interface InjectionSchedule {
+  readonly planned: readonly PlannedExtent[];
+  readonly schedule: ScheduleWork;
+}
+
+/** Where more is hollow than was sounded, more is injected: holes, resin and finish go with the area. */
+const injectionSchedule = (
+  job: Job,
+  { extent, quantities, process }: Injecting,
+): Outcome<InjectionSchedule> => {
+  const at = (extentFactor: number): PlannedExtent => {
+    const again = injectionQuantities(job, {
+      injectedM2: scaledFigure(quantities.injectedM2, extentFactor),
+      injectionHoles: scaledFigure(quantities.injectionHoles, extentFactor),
+    });
+    return {
+      extentFactor,
+      quantities: again,
+      drivers: driverAmountsOf(again),
+      fittingCount: 0,
+      panelM2: extent.mostM2,
+    };
+  };
+  const factors = [growthQuantile(extent.law, 0.05), 1, growthQuantile(extent.law, 0.95)];
+  const planned = [...new Set(factors)].sort((a, b) => a - b).map(at);
+  return mapValue(
+    scheduleOf({ job, planned, quantities, labour: { flags: injectionFlags(job) }, process }),
+    (schedule) => ({ planned, schedule }),
+  );
+};
 
 export type Injected = Pick<VariantResult, 'rollUp' | 'risk' | 'days' | 'massKg' | 'note'>;
 
@@ -101,7 +145,8 @@ interface InjectionWork {
   readonly extent: ExtentWork;
   readonly process: ProcessWork;
   readonly labour: LabourWork;
-  readonly calendar: CalendarPlan;
+  readonly planned: readonly PlannedExtent[];
+  readonly schedule: ScheduleWork;
 }
 
 function injectedFor({
@@ -110,20 +155,30 @@ function injectedFor({
   extent,
   process,
   labour,
-  calendar,
+  planned,
+  schedule,
 }: InjectionWork): Outcome<Injected> {
   const noSheets = { sheets: [] };
   const noPlies = { plies: [], plyCount: 0, sessions: 0, largestPlyM2: quantities.laminateM2 };
   const priced = pricedWork(
     { job, quantities, core: noSheets, laminate: noPlies, fittingCount: 0, pressed: {} },
     process.batches.demand,
-    { labour, calendar },
+    { labour, schedule },
   );
+  const costContext = {
+    job,
+    extent,
+    planned,
+    labour,
+    schedule,
+    laminate: noPlies,
+    demand: process.batches.demand,
+  };
   return andThen(priced, ({ lines }) =>
-    mapValue(costOf({ job, extent }, lines), ({ rollUp, risk }) => ({
+    mapValue(costOf(costContext, lines), ({ rollUp, range, risk }) => ({
       rollUp,
-      risk,
-      days: calendar.calendarDays.p50,
+      risk: range,
+      days: risk.calendarDays.p50,
       massKg: resinLeftKg(process),
       note: trustNote,
     })),

@@ -4,6 +4,8 @@ import type { BondPressurePlan } from '#lib/press';
 import type { LadderWork } from './ladder/method-ladder.js';
 import type { PricedRung } from './ladder/priced-ladder.js';
 import type { CoreWork } from './stages/core-stage.js';
+import type { ScheduleWork } from './stages/calendar-stage.js';
+import type { PlannedExtent } from './stages/replan-stage.js';
 import type { CostWork } from './stages/cost-stage.js';
 import type { ExtentWork } from './stages/extent-stage.js';
 import type { LabourWork } from './stages/labour-stage.js';
@@ -26,6 +28,8 @@ export interface WorkedJob extends ResinContext {
   readonly labour: LabourWork;
   readonly pricing: PricingWork;
   readonly cost: CostWork;
+  readonly planned: readonly PlannedExtent[];
+  readonly schedule: ScheduleWork;
   readonly calendar: CalendarPlan;
   readonly weather: WeatherWork;
 }

@@ -44,7 +44,7 @@ describe('a round void sounded every 100 mm', () => {
     ]);
   });
 
-  test('its own spread holds the truth, and the grade widens it', () => {
+  test('its own spread holds the truth, and what symptoms miss widens it', () => {
     expect(found.mapSpreadM2?.p10).toBeLessThan(disc * 1.1);
     expect(found.mapSpreadM2?.p90).toBeGreaterThan(disc * 0.95);
     expect(found.evidence.grade).toBe('single-symptom');
@@ -96,7 +96,8 @@ describe('the evidence', () => {
   test('plugs on both sides of the boundary make the best grade and the narrowest range', () => {
     const found = extent({ survey: { readings: [...soundings, ...plugs] } });
     expect(found.evidence.grade).toBe('mapped-with-plugs');
-    expect(found.evidence.multiplier).toEqual({ low: 1, likely: 1.03, high: 1.15 });
+    const { low, likely, high } = found.evidence.multiplier;
+    expect(low < likely && likely < high).toBe(true);
   });
 
   test('an unreliable plug proves nothing', () => {
@@ -184,14 +185,14 @@ describe('a hammer whose error rates are not known', () => {
 describe('zones that somebody drew', () => {
   const zones = [{ id: 'port', outline: rectangle(500, 300, 1000, 700) }];
 
-  test('grow by the grade alone: 1.40 times at the mode of 0.9 to 2.5', () => {
+  test('grow by the grade alone: 0.65, 1.17 and 1.93 times at P10, P50 and P90', () => {
     const found = extent({ zones });
     expect(found.from).toBe('drawn-zones');
     expect(found.mappedAreaM2).toBeCloseTo(0.2, 9);
-    // Triangular quantiles by hand; the mode lies at a share of 0.5 / 1.6 = 0.3125, between P10 and P50.
-    expect(found.growth?.p10).toBeCloseTo(0.9 + Math.sqrt(0.1 * 1.6 * 0.5), 9);
-    expect(found.growth?.p50).toBeCloseTo(2.5 - Math.sqrt(0.5 * 1.6 * 1.1), 9);
-    expect(found.growth?.p90).toBeCloseTo(2.5 - Math.sqrt(0.1 * 1.6 * 1.1), 9);
+    // One in twenty a false alarm of 0.1 to 0.6, else a lognormal of median 1.20 and deviation 0.38, tabled by simulation.
+    expect(found.growth?.p10).toBeCloseTo(0.65, 2);
+    expect(found.growth?.p50).toBeCloseTo(1.17, 2);
+    expect(found.growth?.p90).toBeCloseTo(1.93, 2);
   });
 
   test('overlapping zones are counted once', () => {
@@ -220,7 +221,7 @@ describe('zones that somebody drew', () => {
       zones: [{ id: 'all', outline: rectangle(100, 100, 1900, 900) }],
       evidence: 'single-symptom',
     });
-    expect(found.damagedAreaM2.p90).toBe(2);
+    expect(found.damagedAreaM2.p90).toBeCloseTo(2, 9);
     expect(codes(found)).toContain('growth-capped');
   });
 });

@@ -3,7 +3,6 @@ import {
   randomStream,
   refusal,
   success,
-  triangularQuantile,
   type Outcome,
   type Problem,
   type ThreePoint,
@@ -11,16 +10,9 @@ import {
 import { areaMm2, containsPoint, distanceToRegion, union, type Region, type Ring } from '#lib/geometry';
 import { assumed, assumptionsOf, computeChecked, derived, entered, type Figure } from '#lib/provenance';
 import { fraction, m2, m2FromMm2, mm2 } from '#lib/units';
-import {
-  extentMultipliers,
-  gradeOf,
-  grownArea,
-  multiplierCite,
-  settledGrade,
-  silentMultipliers,
-  type Grading,
-} from './evidence-grade.js';
+import { gradeOf, grownArea, settledGrade, silentMultipliers, type Grading } from './evidence-grade.js';
 import type { ExtentRequest } from './extent-request.js';
+import { growthCite, growthLaw, growthQuantile, mappedLaw, type GrowthLaw } from './growth-law.js';
 import { finding, roundTo, toWholeMm, type Finding } from './finding.js';
 import { areaDraws } from './map/area-draws.js';
 import { contourAt } from './map/contour.js';
@@ -49,14 +41,16 @@ export interface Extent {
   readonly mappedAreaM2: number;
   /** Area of bad core as far as the readings leave it open; absent for drawn zones. */
   readonly mapSpreadM2?: Quantiles;
-  /** Area of bad core once the deck is open: the map's spread widened by the evidence grade. */
+  /** Area of bad core once the deck is open: the map's own spread, or what the evidence grade says of a drawn zone. */
   readonly damagedAreaM2: Quantiles;
   /** `damagedAreaM2` over `mappedAreaM2`; absent when nothing is mapped. */
   readonly growth?: Quantiles;
   readonly evidence: {
     readonly grade: EvidenceGrade;
     readonly because: string;
+    /** Growth at P10, P50 and P90. */
     readonly multiplier: ThreePoint;
+    readonly law: GrowthLaw;
   };
   readonly findings: readonly Finding[];
   readonly assumptions: readonly Figure[];
@@ -187,6 +181,7 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
       findings: all,
       map,
       choice,
+      panel,
       contours: contoursOf(map, settings, panel, choice),
     }),
   );
@@ -282,7 +277,7 @@ const CAPPED_SHARE = 0.1;
 
 function held(grown: Float64Array, panel: Region): Omit<Spread, 'map'> {
   const most = areaMm2(panel);
-  const share = grown.filter((area) => area > most).length / grown.length;
+  const share = grown.filter((area) => area >= most * (1 - 1e-9)).length / grown.length;
   return {
     damaged: inSquareMetres(quantilesOf(grown.map((area) => Math.min(area, most)))),
     findings: cappedFindings(share),
@@ -293,7 +288,7 @@ const cappedFindings = (share: number): readonly Finding[] =>
   share >= CAPPED_SHARE ? [finding('growth-capped', { share: roundTo(100 * share, 0) })] : [];
 
 /** Evenly spread probabilities, of which quantiles are exact: a drawn zone's area grows by the grade's multiplier alone, which needs no chance. */
-const EVEN = Array.from({ length: 1001 }, (_, index) => index / 1000);
+const EVEN = Array.from({ length: 1000 }, (_, index) => (index + 0.5) / 1000);
 
 function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOnPanel[]): Extent {
   const settings = settingsOf(request.map);
@@ -312,11 +307,14 @@ function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOn
     })),
   );
   const mappedMm2 = areaMm2(union(...drawn.map(({ region }) => region)));
+  const law = growthLaw({
+    grade: grading.grade,
+    recordedM2: m2FromMm2(mm2(mappedMm2)),
+    mostM2: squareMetres(panel),
+    ...(request.foundOverRecorded === undefined ? {} : { pairs: request.foundOverRecorded }),
+  });
   const spread = held(
-    Float64Array.from(
-      EVEN,
-      (probability) => mappedMm2 * triangularQuantile(extentMultipliers[grading.grade], probability),
-    ),
+    Float64Array.from(EVEN, (probability) => mappedMm2 * growthQuantile(law, probability)),
     panel,
   );
   const all = [
@@ -337,6 +335,7 @@ function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOn
     spread,
     findings: all,
     contours: [],
+    panel,
     mappedMm2,
   });
 }
@@ -361,6 +360,7 @@ interface Parts {
   readonly findings: readonly Finding[];
   readonly map?: SurveyMap;
   readonly choice?: CutChoice;
+  readonly panel: Region;
   /** Drawn zones may overlap; mapped ones do not. */
   readonly mappedMm2?: number;
 }
@@ -375,11 +375,17 @@ function assembled({
   findings,
   map,
   choice,
+  panel,
   mappedMm2,
 }: Parts): Extent {
   const mappedAreaM2 =
     mappedMm2 === undefined ? zones.reduce((sum, { areaM2 }) => sum + areaM2, 0) : m2FromMm2(mm2(mappedMm2));
-  const multiplier = (map === undefined ? extentMultipliers : silentMultipliers)[grading.grade];
+  const law = lawOf({ spread, grading, request, mappedAreaM2, panel });
+  const multiplier = {
+    low: growthQuantile(law, 0.1),
+    likely: growthQuantile(law, 0.5),
+    high: growthQuantile(law, 0.9),
+  };
   const figures = figuresOf({ mappedAreaM2, request, map, multiplier, grading });
   const { damaged } = spread;
   const growth = {
@@ -397,7 +403,7 @@ function assembled({
     ...(spread.map === undefined ? {} : { mapSpreadM2: spread.map }),
     damagedAreaM2: damaged,
     ...(mappedAreaM2 > 0 ? { growth } : {}),
-    evidence: { grade: grading.grade, because: grading.because, multiplier },
+    evidence: { grade: grading.grade, because: grading.because, multiplier, law },
     findings,
     figures,
     assumptions: [
@@ -408,6 +414,27 @@ function assembled({
     ],
   };
 }
+
+/** The map's own law where readings drew it, else that of the evidence grade. */
+function lawOf({
+  spread,
+  grading,
+  request,
+  mappedAreaM2,
+  panel,
+}: Pick<Parts, 'spread' | 'grading' | 'request' | 'panel'> & { readonly mappedAreaM2: number }): GrowthLaw {
+  const of = {
+    recordedM2: Math.max(LEAST_MAPPED_M2, mappedAreaM2),
+    mostM2: squareMetres(panel),
+    ...(request.foundOverRecorded === undefined ? {} : { pairs: request.foundOverRecorded }),
+  };
+  return spread.map === undefined
+    ? growthLaw({ grade: grading.grade, ...of })
+    : mappedLaw(spread.damaged, of);
+}
+
+/** Where nothing is mapped nothing grows; the law still needs a size. */
+const LEAST_MAPPED_M2 = 1e-4;
 
 function mapForReaders({
   lattice,
@@ -476,8 +503,8 @@ function figuresOf({
   const multiplier = assumed(
     '1',
     fraction(likely),
-    `likely growth of the extent, evidence ${grading.grade}`,
-    { at: '/evidence', because: grading.because, cite: multiplierCite, low, high },
+    `middle growth of the extent, evidence ${grading.grade}`,
+    { at: '/evidence', because: grading.because, cite: growthCite, low, high },
   );
   return { mappedArea, likelyArea: computeChecked(grownArea, { mappedM2: mappedArea, multiplier }) };
 }

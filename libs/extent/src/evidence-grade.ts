@@ -1,52 +1,44 @@
 import type { ThreePoint } from '#lib/kernel';
-import { defineFormula, type Cite } from '#lib/provenance';
+import { defineFormula } from '#lib/provenance';
 import { m2 } from '#lib/units';
 import type { EvidenceGrade, Reading, Survey } from './reading.js';
 import { containsPoint, distanceToEdge, type Region } from '#lib/geometry';
 import { finding, type Finding } from './finding.js';
+import { growthCite } from './growth-law.js';
 import { verdictOf, type ReadingOdds } from './map/reading-odds.js';
-
-/**
- * How the true extent has compared with the mapped one: judgement from jobs whose first and last extent were told. No
- * statistic of them exists.
- */
-export const extentMultipliers: Readonly<Record<EvidenceGrade, ThreePoint>> = {
-  'mapped-with-plugs': { low: 1, likely: 1.15, high: 1.4 },
-  'sounded-and-metered': { low: 0.9, likely: 1.4, high: 2.5 },
-  'single-symptom': { low: 1, likely: 2, high: 4 },
-};
 
 /**
  * What symptoms miss altogether where the extent is mapped from readings: wet core that still holds and sounds sharp. How far
  * hammer and meter err is the map's own affair and not in these; judgement, as no published rate was found.
  */
 export const silentMultipliers: Readonly<Record<EvidenceGrade, ThreePoint>> = {
+  'opened-and-measured': { low: 1, likely: 1, high: 1 },
   'mapped-with-plugs': { low: 1, likely: 1.03, high: 1.15 },
   'sounded-and-metered': { low: 1, likely: 1.06, high: 1.4 },
   'single-symptom': { low: 1, likely: 1.2, high: 2 },
 };
 
-export const multiplierCite: Cite = {
-  source: 'TRADE-EXTENT-JUDGEMENT',
-  note: 'judgement from told jobs: first and last extent from 0 to more than 10 times; no frequency statistic was found',
-};
-
 export const grownArea = defineFormula({
   id: 'extent.grown-area',
   title: 'Bad core once the deck is open',
-  cite: multiplierCite,
+  cite: growthCite,
   inputs: {
     mappedM2: { symbol: 'A', unit: 'm2', meaning: 'bad core as mapped', from: 0 },
     multiplier: { symbol: 'k', unit: '1', meaning: 'multiplier of the evidence grade', from: 0 },
   },
   output: { symbol: 'Ak', unit: 'm2', meaning: 'bad core once the deck is open' },
   evaluate: ({ mappedM2, multiplier }) => m2(mappedM2 * multiplier),
-  // By hand: 0.5 m2 with sounding and meter only, likely 1.4 times: 0.7 m2.
-  worked: [{ at: 'by hand', given: { mappedM2: 0.5, multiplier: 1.4 }, printed: '0.7' }],
+  // By hand: 0.5 m2, of which 1.2 times is found: 0.6 m2.
+  worked: [{ at: 'by hand', given: { mappedM2: 0.5, multiplier: 1.2 }, printed: '0.6' }],
 });
 
 /** From worst to best. */
-const order: readonly EvidenceGrade[] = ['single-symptom', 'sounded-and-metered', 'mapped-with-plugs'];
+const order: readonly EvidenceGrade[] = [
+  'single-symptom',
+  'sounded-and-metered',
+  'mapped-with-plugs',
+  'opened-and-measured',
+];
 
 /** A sound plug this near to a boundary proves it from outside. */
 export const BRACKET_MM = 300;
@@ -121,9 +113,11 @@ function bracketOf(
   };
 }
 
-/** A stated grade is believed downwards, not upwards. */
+/** A stated grade is believed downwards, not upwards; that the deck was opened no reading from outside can show or deny. */
 export function settledGrade(stated: EvidenceGrade | undefined, found: Grading): Grading {
   if (stated === undefined || stated === found.grade) return found;
+  if (stated === 'opened-and-measured')
+    return { ...found, grade: stated, because: 'stated in the record: opened and measured again' };
   if (order.indexOf(stated) < order.indexOf(found.grade))
     return { ...found, grade: stated, because: `stated in the record, although ${found.because}` };
   return {

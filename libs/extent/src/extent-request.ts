@@ -16,6 +16,8 @@ export interface ExtentRequest {
   readonly outerSkin?: { readonly thicknessMm: number };
   readonly method?: OpeningMethod;
   readonly rules?: OpeningRules;
+  /** Found over recorded area of jobs that the organisation has closed; they take over from the judgement as they come. */
+  readonly foundOverRecorded?: readonly number[];
 }
 
 /** Each absent setting has a default, listed among the assumptions. */

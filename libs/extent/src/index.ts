@@ -14,7 +14,20 @@ export {
   type ExtentAndOpeningsRequest,
 } from './extent-and-openings.js';
 export type { ExtentRequest, MapSettings } from './extent-request.js';
-export { BRACKET_MM, extentMultipliers, multiplierCite, silentMultipliers } from './evidence-grade.js';
+export { BRACKET_MM, silentMultipliers } from './evidence-grade.js';
+export {
+  growthByGrade,
+  growthCite,
+  growthLaw,
+  growthLevels,
+  growthMean,
+  growthQuantile,
+  judgedShare,
+  newAreas,
+  shareBelowRecord,
+  type GrowthLaw,
+  type NewAreas,
+} from './growth-law.js';
 export { LEAVE_COST, type CutChoice } from './cut-choice.js';
 export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';
 export { usualOdds, type ReadingOdds } from './map/reading-odds.js';
@@ -27,6 +40,7 @@ export {
   type PlannedOpening,
 } from './openings/plan.js';
 export { reachOfPlan, type PlanReach } from './openings/reach-of-plan.js';
+export { openingsAt, type OpeningsAtExtent } from './openings/at-extent.js';
 export { fittingKinds, isHighlyLoaded, type FittingInScope, type FittingWork } from './openings/fittings.js';
 export type { Datum, MarkedCorner, MarkingOut, SawLine } from './openings/marking-out.js';
 export type { Join } from './openings/merge.js';
@@ -48,9 +62,10 @@ export {
   type OpeningRules,
 } from './openings/rules.js';
 export { coreThicknessAsked, fittingBaseAsked, fittingHolesAsked, skinThicknessAsked } from './deck-asked.js';
+import { edgeShift } from './openings/at-extent.js';
 import { cutDepth, taperWidth } from './openings/depth.js';
 import { grownArea } from './evidence-grade.js';
 import { bayesOdds } from './map/reading-odds.js';
 import { cutProbability } from './cut-choice.js';
 
-export const formulas = [cutDepth, taperWidth, grownArea, bayesOdds, cutProbability];
+export const formulas = [edgeShift, cutDepth, taperWidth, grownArea, bayesOdds, cutProbability];

@@ -40,6 +40,11 @@ export interface Survey {
   readonly meter?: { readonly dryReference: number; readonly wetReference: number };
 }
 
-/** How well the extent is known: plugs on both sides of the boundary, sounding and meter, or one symptom. */
-export const evidenceGrades = ['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'] as const;
+/** How well the extent is known: opened and measured, plugs on both sides of the boundary, sounding and meter, or one symptom. */
+export const evidenceGrades = [
+  'opened-and-measured',
+  'mapped-with-plugs',
+  'sounded-and-metered',
+  'single-symptom',
+] as const;
 export type EvidenceGrade = (typeof evidenceGrades)[number];

@@ -1,5 +1,5 @@
 import type { Consumable, Usage, UsageDriver } from '#lib/catalogue';
-import { Defect, pointer } from '#lib/kernel';
+import { pointer } from '#lib/kernel';
 import { derived, fromCatalogue, sumOf, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import { figureOf, needOf, type Need } from './need.js';
@@ -45,32 +45,6 @@ export const driverUnits: Readonly<Record<UsageDriver, string>> = {
   'batten-screw': 'each',
 };
 
-/**
- * How a driver grows when the repaired area grows by a factor while its shape stays alike: areas with the
- * factor, lengths round them with its square root, counts and the job itself not at all.
- */
-export const extentExponents: Readonly<Record<UsageDriver, number>> = {
-  'job': 0,
-  'opened-m2': 1,
-  'cut-m': 0.5,
-  'taper-m': 0.5,
-  'laminate-m2': 1,
-  'laminate-session-m2': 1,
-  'faired-m2': 1,
-  'finish-m2': 1,
-  'hole': 0,
-  'fitting': 0,
-  'labour-h': 1,
-  'mixed-l': 1,
-  'bag-perimeter-m': 0.5,
-  'person': 0,
-  'prop': 1,
-  'prop-board-m': 1,
-  'press-bag': 1,
-  'batten-m': 1,
-  'batten-screw': 1,
-};
-
 const isWanted = ({ when }: Consumable, flags: ReadonlySet<JobFlag>): boolean =>
   when === undefined || flags.has(when);
 
@@ -107,7 +81,6 @@ function consumableNeed(item: Consumable, drivers: DriverQuantities): Need {
         high: quantityAt(({ perDriver }) => perDriver.high ?? perDriver.value),
       },
       wasteFraction: includedWaste(item),
-      extentExponent: meanExponent(parts),
     },
     pointer('', 'consumables', item.code),
   );
@@ -147,13 +120,8 @@ const includedWaste = (item: Consumable): Figure =>
     cite: { source: 'COMMON-PRACTICE', note: 'use per driver already counts what is spoiled' },
   });
 
-/** Weighted by quantity, so that an item used partly per job and partly per area grows by its area part only. */
-function meanExponent(parts: readonly { readonly usage: Usage; readonly driver: Figure }[]): number {
-  const weights = parts.map(({ usage, driver }) => usage.perDriver.value * driver.value);
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  if (total < 0) throw new Defect('A consumable is used in negative quantity');
-  if (total === 0) return 0;
-  return (
-    parts.reduce((sum, { usage }, index) => sum + extentExponents[usage.driver] * weights[index], 0) / total
-  );
-}
+/** What a consumable comes to at other quantities of its drivers, without the story of each. */
+export const usedAt = (
+  { usages }: Consumable,
+  amounts: Readonly<Partial<Record<UsageDriver, number>>>,
+): number => usages.reduce((sum, { driver, perDriver }) => sum + perDriver.value * (amounts[driver] ?? 0), 0);

@@ -5,8 +5,8 @@ import { threePointDeviation, threePointMean } from './three-point.js';
 export {
   consumableNeeds,
   driverUnits,
-  extentExponents,
   jobFlags,
+  usedAt,
   type DriverQuantities,
   type JobFlag,
 } from './consumables.js';
@@ -15,7 +15,6 @@ export {
   figureOf,
   isCountable,
   needOf,
-  requiredAt,
   variantOf,
   type MaterialVariant,
   type Need,

@@ -1,4 +1,4 @@
-import { pointer, problem, scaled, type Problem, type ThreePoint } from '#lib/kernel';
+import { pointer, problem, type Problem, type ThreePoint } from '#lib/kernel';
 import { assumed, entered, type Cite, type Figure } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import { purchaseFigure, requiredFigure } from './quantities.js';
@@ -30,8 +30,6 @@ export interface NeedRequest extends MaterialVariant {
   readonly wasteRange?: { readonly low: number; readonly high: number };
   /** Content of the one pack it is bought in, where that is known already. */
   readonly packQuantity?: number | Figure;
-  /** How it grows with the repaired area: 1 with the area, 0.5 with its edge, 0 not at all. */
-  readonly extentExponent?: number;
 }
 
 /** Net, wasted, required and bought, as separate figures. */
@@ -47,7 +45,6 @@ export interface Need extends MaterialVariant {
   readonly purchase?: Figure;
   /** Required quantity, least to most. */
   readonly range: ThreePoint;
-  readonly extentExponent: number;
 }
 
 /** Countable things are needed in whole ones, even before a pack is chosen. */
@@ -84,7 +81,6 @@ export function needOf(request: NeedRequest, at: string): Need {
     required,
     ...(purchase === undefined ? {} : { purchase }),
     range: rangeOf(request, net.value, wasteFraction.value),
-    extentExponent: request.extentExponent ?? 1,
   };
 }
 
@@ -146,10 +142,6 @@ function rangeOf({ netRange, wasteRange }: NeedRequest, net: number, waste: numb
 
 /** The same need in another number of packs, once somebody has chosen them. */
 export const boughtAs = (need: Need, purchase: Figure): Need => ({ ...need, purchase });
-
-/** Needs scaled to another extent, as the risk room and the shop's "what if" ask for them. */
-export const requiredAt = (need: Need, extentFactor: number): ThreePoint =>
-  scaled(need.range, extentFactor ** need.extentExponent);
 
 export function faultsOfNeed(request: NeedRequest, at: string): readonly Problem[] {
   const net = valueOf(request.netQuantity);

@@ -2,7 +2,7 @@ import { describe, expect, test } from '@jest/globals';
 import type { Consumable } from '#lib/catalogue';
 import { assumed } from '#lib/provenance';
 import { l } from '#lib/units';
-import { requiredAt } from './need.js';
+import { usedAt } from './consumables.js';
 import { wholePackCount } from './quantities.js';
 import { takeOff, type TakeOffRequest } from './take-off.js';
 
@@ -80,12 +80,6 @@ describe('net, waste and purchase', () => {
     expect(need.range.likely).toBeCloseTo(5.31, 12);
     expect(need.range.high).toBeCloseTo(7.8, 12);
   });
-
-  test('a repair of four times the area takes four times what goes with area and twice what goes with edges', () => {
-    const [area, edge] = needsOf({ items: [resin, { ...resin, id: 'tape', extentExponent: 0.5 }] }).needs;
-    expect(requiredAt(area, 4).likely).toBeCloseTo(4 * 5.31, 10);
-    expect(requiredAt(edge, 4).likely).toBeCloseTo(2 * 5.31, 10);
-  });
 });
 
 describe('consumables', () => {
@@ -93,7 +87,7 @@ describe('consumables', () => {
     const [need] = needsOf({ items: [], consumables: [gloves], drivers: { 'opened-m2': 2, 'job': 1 } }).needs;
     expect(need.net.value).toBe(26);
     expect(need.range).toEqual({ low: 14, likely: 26, high: 52 });
-    expect(need.extentExponent).toBeCloseTo(24 / 26, 12);
+    expect(usedAt(gloves, { 'opened-m2': 4, 'job': 1 })).toBe(50);
   });
 
   test('pairs are bought whole', () => {

@@ -1,6 +1,7 @@
 import { problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import type { Skill } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
+import { hoursAtSize } from './job-size.js';
 import { operations } from './operations/all.js';
 import { threePoint } from './operations/cites.js';
 import { modifiersFor, type Modifier } from './modifiers.js';
@@ -30,31 +31,55 @@ export interface OperationHours {
     readonly factor: ThreePoint;
     readonly cite: Cite;
   }[];
+  /** Least, most likely and most. */
   readonly hours: ThreePoint;
+  /** What the job takes on average: hours overrun further than they fall short, so that it lies above the likely. */
+  readonly meanH: number;
   readonly cite: Cite;
 }
 
 /** The operations that belong to a job with these drivers and flags, in trade order. */
 export function operationsFor(amounts: DriverAmounts, flags: OperationFlags): readonly Operation[] {
+  const all = withStates(amounts, flags);
   return operations.filter(
     ({ appliesWhen, driver }) =>
-      appliesTo({ ...unlessClosed, ...appliesWhen }, flags) && amountOf(amounts, driver) > 0,
+      appliesTo({ ...unlessClosed, ...appliesWhen }, flags) && amountOf(all, driver) > 0,
   );
 }
 
 /** An operation that names no skin belongs to a deck that is opened or injected: a closed one has its own. */
 const unlessClosed: AppliesWhen = { skin: ['re-bed', 'relay', 'inject'] };
 
+/** Where the state of skin and core is not told apart, the whole opening is in the state of the flag. */
+function withStates(amounts: DriverAmounts, { condition, skin }: OperationFlags): DriverAmounts {
+  const opened = skin === 'inject' || skin === 'closed' ? 0 : (amounts['opened-m2'] ?? 0);
+  const isTold = stateDrivers.some((driver) => amounts[driver] !== undefined);
+  if (isTold) return amounts;
+  return {
+    ...amounts,
+    [condition === 'wet-bonded' ? 'held-skin-m2' : 'loose-skin-m2']: opened,
+    [condition === 'wet-rotten' ? 'loose-core-m2' : 'held-core-m2']: opened,
+  };
+}
+
+const stateDrivers = ['loose-skin-m2', 'held-skin-m2', 'loose-core-m2', 'held-core-m2'] as const;
+
+/** Mean of a triangle. Source: [TRIANGULAR]. */
+export const meanOf = ({ low, likely, high }: ThreePoint): number => (low + likely + high) / 3;
+
 /** Three-point hours per operation that has any: unit rate times driver times every modifier that touches it. */
 export function labourFor(amounts: DriverAmounts, flags: OperationFlags): Outcome<readonly OperationHours[]> {
   const problems = driverFaults(amounts);
   if (problems.length > 0) return refusal(...problems);
-  const worked = operationsFor(amounts, flags).filter(({ hours }) => hours.high > 0);
-  return success(worked.map((operation) => hoursOf(operation, amountOf(amounts, operation.driver), flags)));
+  const all = withStates(amounts, flags);
+  const worked = operationsFor(all, flags).filter(({ hours }) => hours.high > 0);
+  return success(worked.map((operation) => hoursOf(operation, all, flags)));
 }
 
-function hoursOf(operation: Operation, driverAmount: number, flags: OperationFlags): OperationHours {
-  const { code, title, phase, skill, driver, hours, cite } = operation;
+function hoursOf(operation: Operation, amounts: DriverAmounts, flags: OperationFlags): OperationHours {
+  const { code, title, phase, skill, driver, bySize, cite } = operation;
+  const driverAmount = amountOf(amounts, driver);
+  const hours = bySize === undefined ? operation.hours : hoursAtSize(bySize, amounts[bySize.by] ?? 0);
   const applied = modifiersFor(operation, flags);
   return {
     code,
@@ -72,6 +97,7 @@ function hoursOf(operation: Operation, driverAmount: number, flags: OperationFla
       cite: source,
     })),
     hours: modified(hours, driverAmount, applied),
+    meanH: applied.reduce((product, { factor }) => product * meanOf(factor), meanOf(hours) * driverAmount),
   };
 }
 

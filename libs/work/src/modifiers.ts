@@ -54,12 +54,12 @@ export const modifiers: readonly Modifier[] = [
     cite: { source: 'FROM-MEMORY' },
   },
   {
-    code: 'large-flat-panel',
-    title: 'Panel above 4 m2, flat and bare',
-    factor: threePoint(0.6, 0.7, 0.8),
-    appliesWhen: { panel: ['large-flat'] },
+    code: 'cambered',
+    title: 'Curved or cambered deck',
+    factor: threePoint(1.05, 1.15, 1.25),
+    appliesWhen: { panel: ['cambered'] },
     strain: 'by-area',
-    cite,
+    cite: { source: 'FROM-MEMORY' },
   },
 ];
 

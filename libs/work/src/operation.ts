@@ -1,15 +1,22 @@
 import type { ThreePoint } from '#lib/kernel';
 import type { Skill } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
+import type { HoursBySize } from './job-size.js';
 
 /**
  * What an operation's hours are counted by. `-coat` and `-cycle` are area times number of coats or cycles;
- * `extra-ply-m2` is the ply area beyond two plies, `lip-m` the cut with core taken out under the skin that stays; `day` is a working day of the crew.
+ * `extra-ply-m2` is the ply area beyond two plies, `lip-m` the cut with core taken out under the skin that stays; `day` is a
+ * day on which somebody works, `covering-m2` a covering that is bonded to the deck and comes off. Skin and core are loose
+ * where they have let go and held where they have not.
  */
 export const drivers = [
   'job',
   'day',
   'opened-m2',
+  'loose-skin-m2',
+  'held-skin-m2',
+  'loose-core-m2',
+  'held-core-m2',
   'cut-m',
   'lip-m',
   'taper-m',
@@ -19,6 +26,7 @@ export const drivers = [
   'primed-m2-coat',
   'topcoat-m2-coat',
   'finish-m2',
+  'covering-m2',
   'nonskid-m2',
   'hole',
   'fitting-small',
@@ -62,7 +70,7 @@ export interface OperationFlags {
   readonly finish: 'painted' | 'none';
   readonly nonskid: 'yes' | 'no';
   readonly berth: 'ashore' | 'afloat';
-  readonly panel: 'large-flat' | 'usual';
+  readonly panel: 'flat' | 'cambered';
 }
 
 /** Every named flag must have one of the listed values; no flag named means always. */
@@ -75,11 +83,18 @@ export type Phase = (typeof phases)[number];
 export type Wait =
   | { readonly kind: 'none' }
   | { readonly kind: 'cure'; readonly until: 'gel' | 'release' | 'sandable' | 'full' }
-  | { readonly kind: 'drying'; readonly daysThreePoint: ThreePoint; readonly cite: Cite }
+  | {
+      readonly kind: 'drying';
+      /** Where the drying is of its own kind; else the days of an opened edge by core, shelter, warmth and readings. */
+      readonly daysThreePoint?: ThreePoint;
+      readonly cite: Cite;
+    }
   | { readonly kind: 'hold'; readonly hoursThreePoint: ThreePoint; readonly why: string; readonly cite: Cite }
   | {
       readonly kind: 'elapsed';
       readonly hoursThreePoint: ThreePoint;
+      /** Printed for 21 degC and as slow or fast as a cure at others. */
+      readonly isCure?: boolean;
       readonly why: string;
       readonly cite: Cite;
     };
@@ -110,11 +125,17 @@ export interface Operation {
   readonly driver: Driver;
   /** Man-hours per unit of the driver: a skilled hand, under cover. */
   readonly hours: ThreePoint;
+  /** Where they follow the size of the job instead; `hours` are then those of a panel. */
+  readonly bySize?: HoursBySize;
   readonly skill: Skill;
   readonly appliesWhen: AppliesWhen;
   /** Finish-to-start predecessors; one that does not belong to the job hands its own predecessors on. */
   readonly after: readonly string[];
+  /** Of the predecessors, those it is laid on while they are still wet: it does not wait for their cure. */
+  readonly wetOn?: readonly string[];
   readonly waits: Wait;
+  /** Between its own coats or cycles, where that is another wait than after the last of them. */
+  readonly waitsBetween?: Wait;
   readonly gate: GateKind;
   readonly strains: readonly Strain[];
   /** Modifiers that the rate holds already, because it was observed under them. */

@@ -13,7 +13,7 @@ const flags: OperationFlags = {
   finish: 'painted',
   nonskid: 'yes',
   berth: 'ashore',
-  panel: 'usual',
+  panel: 'flat',
 };
 /** The section of 32 square feet whose yard quote implies 76 to 105 hours. */
 const quotedSection = {

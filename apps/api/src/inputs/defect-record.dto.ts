@@ -49,6 +49,7 @@ import { DeckWarmthDto, ForecastDto } from './weather.dto.js';
 import { ApiExtraModels } from '@nestjs/swagger';
 import {
   Asked,
+  Nums,
   AskedPart,
   AskedParts,
   Flag,
@@ -389,6 +390,9 @@ export class ConditionsDto implements Conditions {
   @Asked(conditionQuestions.isFreezeExpected)
   readonly isFreezeExpected?: boolean;
 
+  @Asked(conditionQuestions.place)
+  readonly place?: Conditions['place'];
+
   @Part(() => ForecastDto, saidOf(conditionQuestions.forecast))
   readonly forecast?: ForecastDto;
 
@@ -402,6 +406,9 @@ export class CrewDto implements Crew {
 
   @Asked(crewQuestions.skill)
   readonly skill?: Crew['skill'];
+
+  @Asked(crewQuestions.labour)
+  readonly labour?: Crew['labour'];
 
   @Asked(crewQuestions.hoursPerDay)
   readonly hoursPerDay?: number;
@@ -422,6 +429,15 @@ export class PricingDto implements PricingChoice {
 
   @Asked(pricingQuestions.contingencyPercent)
   readonly contingencyPercent?: number;
+
+  @Asked(pricingQuestions.authorisationPercent)
+  readonly authorisationPercent?: number;
+
+  @Nums({ ...saidOf(pricingQuestions.foundOverRecorded), least: 1, most: 1000 })
+  readonly foundOverRecorded?: readonly number[];
+
+  @Asked(pricingQuestions.deductible)
+  readonly deductible?: string;
 
   @Asked(pricingQuestions.seed)
   readonly seed?: number;
@@ -463,6 +479,9 @@ export class DefectRecordDto implements DefectRecord {
 
   @AskedParts(recordQuestions.fittings, () => FittingDto)
   readonly fittings?: readonly FittingDto[];
+
+  @Asked(recordQuestions.soundedDeck)
+  readonly soundedDeck?: 'whole' | 'part';
 
   @Asked(recordQuestions.evidence)
   readonly evidence?: EvidenceGrade;

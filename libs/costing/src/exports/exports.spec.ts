@@ -340,7 +340,7 @@ describe('UBL', () => {
     expect(departures(root)).toEqual([]);
     expect(all(root, 'TaxSubtotal')).toHaveLength(2);
     expect(all(root, 'Note')[1].textContent).toBe(
-      'Charges are overhead 36.81, profit 52.02 and contingency 100.00 EUR, shared by tax group.',
+      'Charges are overhead 36.81, profit 52.02, provisional sums for what is found besides 0.00 and contingency 100.00 EUR, shared by tax group.',
     );
   });
 

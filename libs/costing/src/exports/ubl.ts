@@ -194,7 +194,9 @@ export function ublQuotation(priced: PricedDocument, head: QuotationHead): strin
   const currency = currencyOf(priced.net);
   const charges = priced.taxes.flatMap((group) => chargeOfGroup(group, priced, currency));
   const chargeTotal = sumMoney(
-    [priced.overhead, priced.profit, priced.contingency].map((one) => exact(one, currency)),
+    [priced.overhead, priced.profit, priced.provisional, priced.contingency].map((one) =>
+      exact(one, currency),
+    ),
     currency,
   );
   return document('Quotation', {
@@ -226,8 +228,8 @@ export function ublQuotation(priced: PricedDocument, head: QuotationHead): strin
 type TaxedGroup = PricedDocument['taxes'][number];
 
 /** Charges stand by tax group because each must name the tax it bears; what they are made of is said once. */
-const loadingsNote = ({ overhead, profit, contingency, currency }: PricedDocument): string =>
-  `Charges are overhead ${overhead.amount}, profit ${profit.amount} and contingency ${contingency.amount} ${currency}, shared by tax group.`;
+const loadingsNote = ({ overhead, profit, provisional, contingency, currency }: PricedDocument): string =>
+  `Charges are overhead ${overhead.amount}, profit ${profit.amount}, provisional sums for what is found besides ${provisional.amount} and contingency ${contingency.amount} ${currency}, shared by tax group.`;
 
 /** What the taxable amount of a group holds above the lines of the group. */
 function chargeOfGroup(group: TaxedGroup, { lines }: PricedDocument, currency: Currency): readonly Content[] {
@@ -236,7 +238,7 @@ function chargeOfGroup(group: TaxedGroup, { lines }: PricedDocument, currency: C
     currency,
   );
   const loadings = moneyJson(subtractMoney(exact(group.taxable, currency), own));
-  return charge('Overhead, profit and contingency', loadings).map((one) => ({
+  return charge('Overhead, profit, provisional sums and contingency', loadings).map((one) => ({
     ...one,
     'cac:TaxCategory': taxCategory(group),
   }));

@@ -2,12 +2,17 @@ import { describe, expect, test } from '@jest/globals';
 import { costRisk, type CostRisk, type CostRiskRequest, type RiskLine } from './cost-risk.js';
 import { latinHypercube } from './latin-hypercube.js';
 
+/** Planned again, the line came to as many times its amount as was found. */
+const asTheArea = [
+  { extentFactor: 0, amountFactor: 0 },
+  { extentFactor: 50, amountFactor: 50 },
+];
 const labour: RiskLine = {
   code: 'bed',
   title: 'Bed core',
   amount: 2000,
   spread: { low: 0.6, high: 1.8 },
-  extentExponent: 1,
+  atExtents: asTheArea,
   partOrLabour: 'labour',
 };
 const resin: RiskLine = {
@@ -15,7 +20,7 @@ const resin: RiskLine = {
   title: 'Resin',
   amount: 800,
   spread: { low: 0.8, high: 1.4 },
-  extentExponent: 1,
+  atExtents: asTheArea,
   partOrLabour: 'part',
 };
 const haul: RiskLine = { code: 'haul', title: 'Haul out', amount: 400, partOrLabour: 'labour' };
@@ -69,17 +74,16 @@ describe('the distribution', () => {
 
   test('with only the extent open, every quantile is the quantile of the extent', () => {
     const { p10, p50, p80 } = risk({ lines: [{ ...labour, amount: 10_000, spread: undefined }], ...alone });
-    const cut = (p: number): number =>
-      p <= 0.3125 ? 0.9 + Math.sqrt(p * 1.6 * 0.5) : 2.5 - Math.sqrt((1 - p) * 1.6 * 1.1);
-    expect(Math.abs(amount(p10) - 10_000 * cut(0.1))).toBeLessThan(5);
-    expect(Math.abs(amount(p50) - 10_000 * cut(0.5))).toBeLessThan(5);
-    expect(Math.abs(amount(p80) - 10_000 * cut(0.8))).toBeLessThan(5);
+    // One in twenty a false alarm, else a lognormal of median 1.20 and deviation 0.38: tabled elsewhere to two decimals.
+    expect(Math.abs(amount(p10) - 6500)).toBeLessThan(100);
+    expect(Math.abs(amount(p50) - 11_700)).toBeLessThan(100);
+    expect(Math.abs(amount(p80) - 16_300)).toBeLessThan(100);
   });
 
-  test('the point is the recorded extent, so a job that usually grows lies above it more often than not', () => {
+  test('the point is the recorded extent at likely rates, so a job lies above it more often than not', () => {
     const found = risk();
     expect(amount(found.point)).toBe(3200);
-    expect(found.shareAtPoint).toBeLessThan(0.2);
+    expect(found.shareAtPoint).toBeLessThan(0.5);
     expect(amount(found.contingency)).toBe(Math.round((amount(found.p80) - 3200) * 100) / 100);
   });
 
@@ -95,7 +99,7 @@ describe('the distribution', () => {
     const lines = Array.from({ length: 12 }, (_, i): RiskLine => ({
       ...labour,
       code: `l${i}`,
-      extentExponent: 0,
+      atExtents: [],
     }));
     const wide = risk({ lines, extent: known, extentToRate: 0, commonShare: { labour: 0.5 } });
     const narrow = risk({ lines, extent: known, ...alone });
@@ -103,8 +107,8 @@ describe('the distribution', () => {
     expect(Math.abs(amount(wide.mean) / amount(narrow.mean) - 1)).toBeLessThan(0.002);
   });
 
-  test('the error of P90 is below half a per cent, and other seeds scatter as it says', () => {
-    const runs = Array.from({ length: 12 }, (_, seed) => risk({ seed: 100 + seed }));
+  test('the error of P90 is below half a per cent at twenty thousand samples, and other seeds scatter as it says', () => {
+    const runs = Array.from({ length: 12 }, (_, seed) => risk({ seed: 100 + seed, samples: 20_000 }));
     for (const { p90RelativeError } of runs) expect(p90RelativeError).toBeLessThan(0.005);
     const p90s = runs.map(({ p90 }) => amount(p90));
     const centre = p90s.reduce((sum, p) => sum + p, 0) / 12;
@@ -122,14 +126,14 @@ describe('what drives it', () => {
       code: 'a',
       amount: 1000,
       spread: { low: 0.5, high: 2 },
-      extentExponent: 0,
+      atExtents: [],
     };
     const b: RiskLine = {
       ...labour,
       code: 'b',
       amount: 1000,
       spread: { low: 0.7, high: 1.5 },
-      extentExponent: 0,
+      atExtents: [],
     };
     // The estimate of a share from 10 000 samples in 20 bins has a standard error of about 0.007.
     const { drivers } = risk({ lines: [a, b], extent: known, ...alone });

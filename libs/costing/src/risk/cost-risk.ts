@@ -1,10 +1,12 @@
-import { extentMultipliers, multiplierCite, type EvidenceGrade } from '#lib/extent';
+import { evidenceGrades, growthCite, growthLaw, growthQuantile, type EvidenceGrade } from '#lib/extent';
 import { pointer, problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
 import { currencyCodes, findCurrency, moneyFrom, moneyJson, type Currency, type MoneyJson } from '#lib/money';
 import { assumed, type Cite, type Figure } from '#lib/provenance';
 import { isOrdered } from '#lib/takeoff';
 import { fraction } from '#lib/units';
+import type { AtExtent } from '../cost-line.js';
 import { moneyNear } from '../exact.js';
+import { faultsOfAtExtents } from '../line-faults.js';
 import { informationValue, type InformationValue } from './information-value.js';
 import { latinHypercube, type Design } from './latin-hypercube.js';
 import {
@@ -30,7 +32,7 @@ import {
   varianceShare,
   type HistogramBar,
 } from './sample-statistics.js';
-import { spreadShapes, type SpreadShape } from './spread-quantile.js';
+import { quantilesOf, spreadShapes, type SpreadShape } from './spread-quantile.js';
 
 export interface RiskLine {
   readonly code: string;
@@ -38,7 +40,7 @@ export interface RiskLine {
   /** Likely amount at the recorded extent, in major units, with its share of overhead and profit. */
   readonly amount: number;
   readonly spread?: { readonly low: number; readonly high: number };
-  readonly extentExponent?: number;
+  readonly atExtents?: readonly AtExtent[];
   readonly partOrLabour: CommonCause;
 }
 
@@ -139,14 +141,30 @@ interface Simulated {
   readonly currency: Currency;
 }
 
+/** The factors as stated; of a grade, those at P10, P50 and P90. */
 const extentOf = ({ extent }: CostRiskRequest): ThreePoint =>
   'grade' in extent
-    ? extentMultipliers[extent.grade]
+    ? {
+        low: growthQuantile(lawOf(extent.grade), 0.1),
+        likely: growthQuantile(lawOf(extent.grade), 0.5),
+        high: growthQuantile(lawOf(extent.grade), 0.9),
+      }
     : { low: extent.low, likely: extent.likely, high: extent.high };
+
+/** Of lines alone neither the area nor the panel is known: the law of a small one that nothing holds. */
+const lawOf = (grade: EvidenceGrade) =>
+  growthLaw({ grade, recordedM2: 0.5, mostM2: Number.POSITIVE_INFINITY });
+
+const extentTableOf =
+  ({ extent, shape }: CostRiskRequest) =>
+  (probabilities: Float64Array): Float64Array =>
+    'grade' in extent
+      ? probabilities.map((probability) => growthQuantile(lawOf(extent.grade), probability))
+      : quantilesOf(extent, shape ?? riskDefaults.shape, probabilities);
 
 const modelOf = (request: CostRiskRequest): RiskModel =>
   riskModel(request.lines.map(modelLine), {
-    extent: extentOf(request),
+    extent: extentTableOf(request),
     shape: request.shape ?? riskDefaults.shape,
     extentToRate: request.extentToRate ?? riskDefaults.extentToRate,
     commonShare: {
@@ -155,12 +173,12 @@ const modelOf = (request: CostRiskRequest): RiskModel =>
     },
   });
 
-const modelLine = ({ code, title, amount, spread, extentExponent, partOrLabour }: RiskLine): ModelLine => ({
+const modelLine = ({ code, title, amount, spread, atExtents, partOrLabour }: RiskLine): ModelLine => ({
   code,
   title,
   amount,
   spread: spread ?? { low: 1, high: 1 },
-  extentExponent: extentExponent ?? 0,
+  atExtents: atExtents ?? [],
   common: partOrLabour,
 });
 
@@ -271,7 +289,7 @@ function assumptionsOfRisk(request: CostRiskRequest): readonly Figure[] {
       assumed('1', fraction(likely), 'extent factor', {
         at: '/extent',
         because: `evidence grade ${request.extent.grade}`,
-        cite: multiplierCite,
+        cite: growthCite,
         low,
         high,
       }),
@@ -317,11 +335,11 @@ function faultsOf(request: CostRiskRequest, currency: Currency): readonly Proble
 
 function extentFaults(extent: CostRiskRequest['extent']): readonly Problem[] {
   if ('grade' in extent) {
-    if (Object.hasOwn(extentMultipliers, extent.grade)) return [];
+    if (evidenceGrades.includes(extent.grade)) return [];
     return [
       problem('not-one-of', '/extent/grade', {
         value: extent.grade,
-        choices: Object.keys(extentMultipliers).join(', '),
+        choices: evidenceGrades.join(', '),
       }),
     ];
   }
@@ -355,15 +373,12 @@ function correlationFaults({ extentToRate, commonShare }: CostRiskRequest): read
   return [...faults, ...shares];
 }
 
-function lineFaults({ amount, spread, extentExponent }: RiskLine, at: string): readonly Problem[] {
-  const exponent = extentExponent ?? 0;
+function lineFaults({ amount, spread, atExtents }: RiskLine, at: string): readonly Problem[] {
   return [
     ...(Number.isFinite(amount) && amount >= 0
       ? []
       : [problem('out-of-range', pointer(at, 'amount'), { value: amount, range: '0 or more' })]),
-    ...(exponent >= 0 && exponent <= 2
-      ? []
-      : [problem('out-of-range', pointer(at, 'extentExponent'), { value: exponent, range: '0 to 2' })]),
+    ...faultsOfAtExtents(atExtents, pointer(at, 'atExtents')),
     ...(spread === undefined || (spread.low >= 0 && isOrdered({ ...spread, likely: 1 }))
       ? []
       : [

@@ -1,34 +1,6 @@
 import { defineFormula } from '#lib/provenance';
 import { fraction } from '#lib/units';
 
-/** How the cost of a line follows the repaired area. */
-export const extentScaling = defineFormula({
-  id: 'costing.extent-scaling',
-  title: 'Cost of a line at another extent',
-  cite: {
-    source: 'ARITHMETIC',
-    note: 'shapes that stay alike: areas grow with the factor, edges with its square root, counts not at all',
-  },
-  inputs: {
-    amount: { symbol: 'A', unit: '1', meaning: 'amount at the recorded extent, in major units', from: 0 },
-    extentFactor: { symbol: 'E', unit: '1', meaning: 'found area over recorded area', from: 0 },
-    exponent: {
-      symbol: 'k',
-      unit: '1',
-      meaning: '1 with the area, 0.5 with its edge, 0 not at all',
-      from: 0,
-      upTo: 2,
-    },
-  },
-  output: { symbol: "A'", unit: '1', meaning: 'amount at the found extent, in major units' },
-  evaluate: ({ amount, extentFactor, exponent }) => fraction(amount * extentFactor ** exponent),
-  // By hand: an edge that costs 100 costs 100 x root of 2.25 = 150 when the area is 2.25 times as large.
-  worked: [
-    { at: 'by hand', given: { amount: 100, extentFactor: 2.25, exponent: 0.5 }, printed: '150.0' },
-    { at: 'by hand', given: { amount: 100, extentFactor: 2.25, exponent: 1 }, printed: '225.0' },
-  ],
-});
-
 /** What is set aside unless the caller says otherwise. */
 export const contingencyAtP80 = defineFormula({
   id: 'costing.contingency',

@@ -1,4 +1,6 @@
-import { normalCdf, type ThreePoint } from '#lib/kernel';
+import { normalCdf } from '#lib/kernel';
+import type { AtExtent } from '../cost-line.js';
+import { amountFactorAt } from './at-extents.js';
 import type { Design } from './latin-hypercube.js';
 import { quantilesOf, type SpreadShape } from './spread-quantile.js';
 
@@ -11,12 +13,13 @@ export interface ModelLine {
   /** Likely amount at the recorded extent, with loadings. */
   readonly amount: number;
   readonly spread: { readonly low: number; readonly high: number };
-  readonly extentExponent: number;
+  readonly atExtents: readonly AtExtent[];
   readonly common: CommonCause;
 }
 
 export interface ModelTerms {
-  readonly extent: ThreePoint;
+  /** Found over recorded area at each probability. */
+  readonly extent: (probabilities: Float64Array) => Float64Array;
   readonly shape: SpreadShape;
   /** Correlation of every unit rate's normal score with that of the extent. */
   readonly extentToRate: number;
@@ -27,8 +30,8 @@ export interface ModelTerms {
 /**
  * Total cost as a function of independent standard normal scores.
  *
- * Total = sum of A_i E^k_i U_i, with E the extent factor and U_i the rate factor of line i, both three-point
- * quantiles of their normal scores. The score of U_i is a Z_E + b Z_common + c Z_i with a2 + b2 + c2 = 1: every line
+ * Total = sum of A_i g_i(E) U_i, with E the extent factor, g_i what planning line i again at other extents gave, and U_i
+ * the rate factor of line i; E and U_i are quantiles of their normal scores. The score of U_i is a Z_E + b Z_common + c Z_i with a2 + b2 + c2 = 1: every line
  * moves with the extent, labour moves with labour and parts with parts, and the rest is its own.
  */
 export interface RiskModel {
@@ -66,7 +69,7 @@ export function riskModel(lines: readonly ModelLine[], terms: ModelTerms): RiskM
   return {
     lines,
     terms,
-    extentTable: quantilesOf(terms.extent, terms.shape, shares),
+    extentTable: terms.extent(shares),
     rateTables: lines.map(rateTable),
     loads: lines.map(({ common }) => loadsOf(terms, common)),
   };
@@ -121,7 +124,7 @@ export function totalAt(model: RiskModel, own: readonly number[], scores: readon
               load.common * scores[commonIndex[line.common]] +
               load.own * scores[own[index]],
           );
-    return sum + line.amount * extent ** line.extentExponent * rate;
+    return sum + line.amount * amountFactorAt(line.atExtents, extent) * rate;
   }, 0);
 }
 
@@ -132,12 +135,13 @@ export function simulate(model: RiskModel, design: Design): Float64Array {
   const extents = Float64Array.from({ length: count }, (_, i) =>
     atScore(model.extentTable, design.scores[design.levels[EXTENT][i]]),
   );
-  const powers = new Map<number, Float64Array>();
+  const growths = new Map<string, Float64Array>();
   const own = ownIndices(model);
   const shared = { labour: sharedScores(model, design, 'labour'), part: sharedScores(model, design, 'part') };
   model.lines.forEach((line, index) => {
-    const factor = powers.get(line.extentExponent) ?? extents.map((extent) => extent ** line.extentExponent);
-    powers.set(line.extentExponent, factor);
+    const key = JSON.stringify(line.atExtents);
+    const factor = growths.get(key) ?? extents.map((extent) => amountFactorAt(line.atExtents, extent));
+    growths.set(key, factor);
     const table = model.rateTables[index];
     if (table === undefined) addCertain(totals, line.amount, factor);
     else

@@ -53,14 +53,30 @@ function sectionTable({ estimate: { sections, totals }, reader }: ReportRequest)
       total(cost.net, totals.net),
       row(cost.overhead, moneyText(reader, totals.overhead)),
       row(cost.profit, moneyText(reader, totals.profit)),
-      { ...row(cost.contingency, moneyText(reader, totals.contingency)), note: totals.contingencyBasis },
+      {
+        ...row(cost.growth, moneyText(reader, totals.growth.amount)),
+        note: provisionalNote(totals.growth, reader),
+      },
+      {
+        ...row(cost.newAreas, moneyText(reader, totals.newAreas.amount)),
+        note: provisionalNote(totals.newAreas, reader),
+      },
       ...totals.taxes.map(({ name, percent, base, amount }) =>
         row(cost.tax(name, percent, moneyText(reader, base)), moneyText(reader, amount)),
       ),
       total(cost.total, totals.total),
+      { ...row(cost.contingency, moneyText(reader, totals.contingency)), note: totals.contingencyBasis },
+      row(cost.withContingency, moneyText(reader, totals.totalWithContingency)),
     ],
   );
 }
+
+/** How much of what at which price, so that what is found can be charged or credited. */
+const provisionalNote = (
+  { quantity, unit, unitPrice, basis }: ReportRequest['estimate']['totals']['growth'],
+  reader: Reader,
+): string =>
+  `${reader.words.cost.priced(upTo(reader, quantity, 2), moneyText(reader, unitPrice), unitName(unit, reader))}. ${basis}`;
 
 function rangeTable({
   estimate: {
@@ -78,16 +94,11 @@ function rangeTable({
 
 const pointParagraph = ({
   estimate: {
-    totals: { withoutContingency },
+    totals: { total, shareWithin },
   },
   reader,
 }: ReportRequest): Block =>
-  paragraph(
-    reader.words.cost.pointNote(
-      moneyText(reader, withoutContingency.amount),
-      percentText(reader, withoutContingency.shareWithin, 0),
-    ),
-  );
+  paragraph(reader.words.cost.pointNote(moneyText(reader, total), percentText(reader, shareWithin, 0)));
 
 /** The few that matter by name; the many small ones as one sum. */
 const MOST_DRIVERS = 12;
@@ -115,12 +126,15 @@ function driverBlocks({ estimate: { totals }, reader }: ReportRequest): readonly
   ];
 }
 
-const stageZeroParagraph = ({ stageZero }: ReportRequest['estimate']['totals'], reader: Reader): Block =>
+const stageZeroParagraph = (
+  { offer: { stageZero } }: ReportRequest['estimate']['totals'],
+  reader: Reader,
+): Block =>
   paragraph(
     reader.words.cost.stageZero(
       moneyText(reader, stageZero.amount),
       quantityText(reader, stageZero.labourH, 'h'),
-      moneyText(reader, stageZero.reserveFreed),
+      moneyText(reader, stageZero.contingencyFreed),
     ),
   );
 
@@ -272,7 +286,6 @@ export function closingSections(request: ReportRequest): readonly Section[] {
         [said.engine, provenance.engineVersion],
         [said.edition, provenance.edition],
         [said.hash, provenance.catalogueHash],
-        [said.seed, String(provenance.seed)],
         [said.priceList, provenance.priceList],
         [said.labourRates, provenance.labourRates],
       ]),

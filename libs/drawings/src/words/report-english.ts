@@ -114,6 +114,7 @@ export const reportWords = {
   basis: {
     evidence: 'Evidence',
     grades: {
+      'opened-and-measured': 'opened and measured',
       'mapped-with-plugs': 'mapped, with core plugs on both sides of the boundary',
       'sounded-and-metered': 'sounded with a hammer and measured with a moisture meter',
       'single-symptom': 'a single symptom',
@@ -269,6 +270,7 @@ export const reportWords = {
       'patch': 'the patch',
       'panel': 'the whole panel',
       'whole-deck': 'the whole deck',
+      'opened-and-measured': 'opened and measured',
       'mapped-with-plugs': 'mapped with plugs',
       'sounded-and-metered': 'sounded and metered',
       'single-symptom': 'a single symptom',
@@ -410,7 +412,10 @@ export const reportWords = {
     net: 'Net sum of the lines',
     overhead: 'Overhead',
     profit: 'Profit',
-    contingency: 'Contingency',
+    growth: 'Growth, provisional',
+    newAreas: 'New areas, provisional',
+    contingency: 'Contingency beside the price, before tax',
+    withContingency: 'Price and contingency with tax',
     tax: (name: string, percent: string, base: string) => `${name} ${percent} % on ${base}`,
     total: 'Total with tax',
     range: 'Range of the total',
@@ -421,14 +426,14 @@ export const reportWords = {
     rangeNote:
       'The range is of the whole job with overhead, profit and tax, as the total is. P50 is as likely to be exceeded as not. P80 is exceeded in one case in five.',
     pointNote: (amount: string, share: string) =>
-      `Without contingency the price is ${amount} with tax: the extent as recorded, at likely hours. ${share} of the simulated jobs stay within it, because bad core is mostly found to reach further than mapped, and hours overrun further than they fall short. The contingency is what lies between.`,
+      `The price is ${amount} with tax: the recorded extent at mean hours, and what will probably be found besides. ${share} of the simulated jobs stay within it. The contingency takes it to P80; it is spent only by change orders.`,
     byCause: 'By cause',
     causes: { 'sudden': 'sudden damage', 'pre-existing': 'pre-existing', 'maintenance': 'upkeep' },
     parts: 'Parts',
     labour: 'Labour',
     wear: 'Wear of the parts, before loadings and tax',
     remaining: 'Worth of the parts after wear, before loadings and tax',
-    drivers: 'Share of the variance of the total',
+    drivers: 'Share of the contingency by kind of risk',
     stageZero: (amount: string, hours: string, freed: string) =>
       `Opening and mapping alone, up to the hold, is ${amount} before tax (${hours}); once the extent is known, ${freed} need not be set aside any more.`,
     partOrLabour: { part: 'part', labour: 'labour' },
@@ -455,7 +460,6 @@ export const reportWords = {
     engine: 'Engine',
     edition: 'Catalogue edition',
     hash: 'Catalogue SHA-256',
-    seed: 'Seed of the simulation',
     priceList: 'Price list',
     labourRates: 'Labour rates',
     lead: 'The same record with the same engine and the same edition gives the same figures to the cent.',

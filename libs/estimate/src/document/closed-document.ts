@@ -43,7 +43,7 @@ export function closedDocumentOf(work: ClosedJob, engineVersion: string): Estima
         calendar: calendarSection(calendar, isKnown(startDate) ? startDate.value : undefined),
       },
       sections: sectionsSection(cost.rollUp),
-      lines: linesSection(cost.rollUp, pricing.needs),
+      lines: linesSection(cost.rollUp, pricing.needs, work.labour),
       totals: cost.totals,
       cautions: cautionsOf(work),
       assumptions: onceEach([
@@ -72,18 +72,25 @@ const leftOut = ({ ladder }: ClosedJob): readonly LeftOutSection[] => {
   ];
 };
 
-function summaryOf({ process, labour, cost, calendar }: ClosedJob): Summary {
+function summaryOf({ process, labour, cost }: ClosedJob): Summary {
   return {
     openedAreaM2: 0,
     cutLengthM: 0,
     coreSheets: 0,
     mixedResinL: process.batches.demand.totals.totalL,
-    labourLikelyH: labour.likelyH.value,
-    labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH),
-    workingDays: calendar.workingDays,
-    calendarDays: calendar.calendarDays,
+    labourLikelyH: labour.likelyH,
+    labourMeanH: labour.meanH.value,
+    labourH: rangeOf(cost.risk.labourH),
+    workingDays: rangeOf(cost.risk.workingDays),
+    calendarDays: rangeOf(cost.risk.calendarDays),
     total: cost.totals.total,
     totalRange: cost.totals.range,
+    totalWithContingency: cost.totals.totalWithContingency,
+    insurer: {
+      attributable: cost.totals.insurer.attributable,
+      prior: cost.totals.insurer.prior,
+      improvement: cost.totals.insurer.improvement,
+    },
     verdict: 'nothing-to-check',
   };
 }

@@ -1,5 +1,7 @@
 import { assumptionsOf, type Figure } from '#lib/provenance';
-import { isKnown, triangularQuantile } from '#lib/kernel';
+import { isKnown } from '#lib/kernel';
+import { paceSigma, priceSigma } from '#lib/costing';
+import { growthCite } from '#lib/extent';
 import type {
   Assumption,
   Check,
@@ -12,7 +14,6 @@ import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
 import { cautionsOf } from '../stages/caution-stage.js';
 import { panelChecks, panelSection, verdictOf } from '../sections/check-section.js';
-import { DEFAULT_SEED } from '../stages/cost-stage.js';
 import { cardsFor } from '../ladder/hardware.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { figuresOf } from '../stages/labour-drivers.js';
@@ -55,10 +56,10 @@ export function documentOf(work: WorkedJob, engineVersion: string): EstimateWith
         ...processSection(job, work.process, work.press),
         cure: cureSection(job, work.process, work.weather),
         ...weatherSection(work.weather),
-        calendar: calendarSection(work.calendar, isKnown(startDate) ? startDate.value : undefined),
+        calendar: calendarSection(work.cost.calendar, isKnown(startDate) ? startDate.value : undefined),
       },
       sections: sectionsSection(cost.rollUp),
-      lines: linesSection(cost.rollUp, pricing.needs),
+      lines: linesSection(cost.rollUp, pricing.needs, work.labour),
       totals: cost.totals,
       cautions: cautionsOf(work, checks),
       assumptions: assumptionsIn(work),
@@ -77,7 +78,6 @@ export const stampOf = (job: WorkedJob['job'], engineVersion: string): Provenanc
   engineVersion,
   edition: job.catalogue.edition,
   catalogueHash: job.catalogue.hash,
-  seed: job.record.pricing?.seed ?? DEFAULT_SEED,
   priceList: job.priceList.code,
   labourRates: job.labourRates.code,
 });
@@ -89,28 +89,30 @@ function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
     process,
     labour,
     cost,
-    calendar,
   } = work;
   return {
     openedAreaM2: plan.openedAreaM2,
     cutLengthM: plan.cutLengthM + plan.splitLengthM,
     coreSheets: core.sheets.reduce((sum, { count }) => sum + count.value, 0),
     mixedResinL: process.batches.demand.totals.totalL,
-    labourLikelyH: labour.likelyH.value,
-    labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH),
-    workingDays: calendar.workingDays,
-    calendarDays: calendar.calendarDays,
+    labourLikelyH: labour.likelyH,
+    labourMeanH: labour.meanH.value,
+    labourH: rangeOf(cost.risk.labourH),
+    workingDays: rangeOf(cost.risk.workingDays),
+    calendarDays: rangeOf(cost.risk.calendarDays),
     total: cost.totals.total,
     totalRange: cost.totals.range,
+    totalWithContingency: cost.totals.totalWithContingency,
+    insurer: {
+      attributable: cost.totals.insurer.attributable,
+      prior: cost.totals.insurer.prior,
+      improvement: cost.totals.insurer.improvement,
+    },
     verdict: verdictOf(checks),
   };
 }
 
-/** Three points read as a triangle: its tenth, middle and ninetieth percentiles. */
-export const rangeOf = (low: number, likely: number, high: number): Range => {
-  const at = (p: number): number => triangularQuantile({ low, likely, high }, p);
-  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) };
-};
+export const rangeOf = ({ p10, p50, p90 }: Range): Range => ({ p10, p50, p90 });
 
 const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Record<string, Figure>> =>
   Object.fromEntries([
@@ -173,7 +175,7 @@ function roomAssumptions({
     ...[...extent.assumptions, ...plan.assumptions].flatMap((figure) =>
       assumptionFrom(figure, '/v1/estimating/openings'),
     ),
-    ...cost.risk.assumptions.flatMap((figure) => assumptionFrom(figure, '/v1/estimating/cost-rollup')),
+    ...riskAssumptions(cost),
     ...[...core.bill.assumptions].flatMap((figure) => assumptionFrom(figure, '/v1/estimating/core-bill')),
     ...under('resin-batches', process.batches.assumptions),
     ...under('cure-plan', process.cure.assumptions),
@@ -198,6 +200,27 @@ const weatherAssumptions = (found: readonly Omit<Assumption, 'of'>[]): readonly 
       ? { of: '/v1/estimating/cure-plan', ...assumption }
       : { of: 'record', ...assumption, at: `/conditions${assumption.at}` },
   );
+
+/** What the range of the price rests on besides the record. */
+const riskAssumptions = ({ totals }: WorkedJob['cost']): readonly Assumption[] => [
+  {
+    of: 'record',
+    at: '/evidence',
+    meaning: 'how much more or less than recorded is found',
+    value: `${totals.growth.quantity.toFixed(2)} m2 more on average`,
+    because: growthCite.note ?? 'judgement',
+    source: growthCite.source,
+  },
+  {
+    of: 'record',
+    at: '/pricing',
+    meaning: 'how far the pace of the whole job and the level of its prices stray',
+    value: `${paceSigma * 100} % and ${priceSigma * 100} %, one deviation`,
+    because:
+      'judgement: told jobs lie within a fifth of a law fitted to them; shops differ among themselves by far more',
+    source: 'RISK-JUDGEMENT',
+  },
+];
 
 export function assumptionFrom({ origin, meaning, value, unit }: Figure, of: string): readonly Assumption[] {
   if (origin.kind !== 'assumed') return [];

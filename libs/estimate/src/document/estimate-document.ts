@@ -1,4 +1,4 @@
-import type { LineDepreciation } from '#lib/costing';
+import type { LineDepreciation, RiskKind } from '#lib/costing';
 import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
 import type { CauseClass, FittingKind } from '../job/defect-record.js';
@@ -161,14 +161,20 @@ export interface Summary {
   readonly cutLengthM: number;
   readonly coreSheets: number;
   readonly mixedResinL: number;
-  /** Sum of the labour lines: each at its likely hours. */
+  /** Sum of the most likely hours of each operation: seldom enough for all of them together. */
   readonly labourLikelyH: number;
-  /** The three-point hours as a range; hours overrun further than they fall short, so P50 lies above the likely sum. */
+  /** Sum of the labour lines: the recorded scope at mean hours. */
+  readonly labourMeanH: number;
+  /** Of the whole job with what is found besides, from the same simulation as money and days. */
   readonly labourH: Range;
   readonly workingDays: Range;
   readonly calendarDays: Range;
+  /** The price with tax: base and what will probably be found besides. */
   readonly total: MoneyJson;
   readonly totalRange: MoneyRange;
+  /** Beside the price, with tax. */
+  readonly totalWithContingency: MoneyJson;
+  readonly insurer: Pick<InsurerSplit, 'attributable' | 'prior' | 'improvement'>;
   /** Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more. */
   readonly verdict: 'all-checks-pass' | 'no-worse-than-built' | 'some-checks-fail' | 'nothing-to-check';
 }
@@ -550,6 +556,8 @@ export interface CalendarSection {
   readonly workingDays: Range;
   /** From the first day to the last, waits counted. */
   readonly calendarDays: Range;
+  /** Of the one walk that the tasks show, by mean hours and waits. */
+  readonly planned: { readonly workingDays: number; readonly calendarDays: number };
   readonly tasks: readonly CalendarTask[];
   readonly criticalChain: readonly string[];
   readonly finish?: { readonly early: string; readonly likely: string; readonly late: string };
@@ -597,6 +605,13 @@ export interface EstimateLine {
   readonly purchaseQuantity: number;
   /** Least and most that may be needed, waste counted; absent for services. */
   readonly range?: { readonly low: number; readonly high: number };
+  /** Of labour: least, most likely, mean and most; the mean is priced. */
+  readonly hours?: {
+    readonly low: number;
+    readonly likely: number;
+    readonly mean: number;
+    readonly high: number;
+  };
   /** What was multiplied, as an exact decimal. */
   readonly pricedQuantity: string;
   /** Whole packs bought; empty for services. The amount is their count times their price. */
@@ -624,14 +639,28 @@ export interface Totals {
   readonly net: MoneyJson;
   readonly overhead: MoneyJson;
   readonly profit: MoneyJson;
+  /** Lines with overhead and profit: the recorded scope at mean hours, without tax. */
+  readonly base: MoneyJson;
+  /** What will probably be found besides, as a provisional quantity; without tax. */
+  readonly growth: ProvisionalSum;
+  /** Separate areas elsewhere; without tax. */
+  readonly newAreas: ProvisionalSum;
+  /** P80 less the price, without tax; it stands beside the price and is no part of it. */
   readonly contingency: MoneyJson;
   readonly contingencyBasis: string;
-  /** The price of the recorded extent at likely hours, with overhead, profit and tax as in `range` and `total`. */
-  readonly withoutContingency: {
+  /** By kind of risk; the shares make the whole. */
+  readonly contingencyByKind: readonly {
+    readonly kind: RiskKind;
+    readonly name: string;
+    readonly share: number;
     readonly amount: MoneyJson;
-    /** Share of the simulated jobs that cost no more. */
-    readonly shareWithin: number;
-  };
+  }[];
+  /** What better evidence would leave of the contingency, and what it would take off it; without tax. */
+  readonly betterEvidence: readonly {
+    readonly evidence: EvidenceGrade;
+    readonly contingency: MoneyJson;
+    readonly saves: MoneyJson;
+  }[];
   readonly taxes: readonly {
     readonly code: string;
     readonly name: string;
@@ -640,8 +669,12 @@ export interface Totals {
     readonly amount: MoneyJson;
   }[];
   readonly tax: MoneyJson;
+  /** The price: base, growth and new areas, with tax. About as many jobs cost more as cost less. */
   readonly total: MoneyJson;
-  /** Of the whole job, with overhead, profit and tax, before any contingency: what the simulated jobs cost. */
+  /** Share of the simulated jobs that cost no more than `total`. */
+  readonly shareWithin: number;
+  readonly totalWithContingency: MoneyJson;
+  /** Of the whole job with tax: what the simulated jobs cost. */
   readonly range: MoneyRange;
   readonly byCause: readonly { readonly causeClass: CauseClass; readonly amount: MoneyJson }[];
   readonly parts: MoneyJson;
@@ -649,11 +682,53 @@ export interface Totals {
   /** Parts at their price, their wear and what remains, before loadings and tax; only where the record states an age. */
   readonly depreciation?: PartsWear;
   readonly drivers: readonly { readonly name: string; readonly shareOfVariance: number }[];
-  /** Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it. */
-  readonly stageZero: StageZero;
-  /** Standard error of P90 over P90, from the samples. */
+  readonly insurer: InsurerSplit;
+  /** Only where the owner works himself. */
+  readonly ownWork?: {
+    readonly labourH: number;
+    readonly aYardWouldAsk: MoneyJson;
+    readonly basis: string;
+  };
+  readonly offer: Offer;
+  /** Half of the points against the other half, P90 over P90. */
   readonly p90RelativeError: number;
   readonly samples: number;
+}
+
+/** A quantity that nobody has measured yet, with the price that the measured one will have. */
+export interface ProvisionalSum {
+  readonly amount: MoneyJson;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly unitPrice: MoneyJson;
+  readonly basis: string;
+}
+
+/** Three sums with tax, and what of the first an insurer might pay. */
+export interface InsurerSplit {
+  readonly attributable: MoneyJson;
+  readonly prior: MoneyJson;
+  readonly improvement: MoneyJson;
+  readonly wear: MoneyJson;
+  readonly deductible: MoneyJson;
+  readonly payable: MoneyJson;
+  readonly basis: string;
+}
+
+/** In two stages: what is known at a firm price, what is not by rates. */
+export interface Offer {
+  readonly stageZero: StageZero;
+  /** Without tax, overhead and profit inside. */
+  readonly unitRates: readonly {
+    readonly code: 'opened-m2' | 'cut-m' | 'hole' | 'fitting-small' | 'fitting-large' | 'visit';
+    readonly what: string;
+    readonly unit: string;
+    /** In this estimate. */
+    readonly quantity: number;
+    readonly rate: MoneyJson;
+  }[];
+  readonly authorisation: { readonly percent: number; readonly labourH: number; readonly basis: string };
+  readonly holdPoint: string;
 }
 
 export interface PartsWear {
@@ -668,8 +743,8 @@ export interface StageZero {
   /** Labour with its share of overhead and profit, before tax. */
   readonly amount: MoneyJson;
   readonly labourH: number;
-  /** What need not be set aside above the mean any more, once the extent is known. */
-  readonly reserveFreed: MoneyJson;
+  /** What of the contingency need not be set aside any more, once the extent is known; without tax. */
+  readonly contingencyFreed: MoneyJson;
   readonly lines: readonly string[];
 }
 
@@ -703,7 +778,6 @@ export interface ProvenanceStamp {
   readonly engineVersion: string;
   readonly edition: string;
   readonly catalogueHash: string;
-  readonly seed: number;
   readonly priceList: string;
   readonly labourRates: string;
 }

@@ -1,6 +1,6 @@
 import { sectionTitles, type DocumentLine, type PricedDocument, type Section } from '#lib/costing';
 import { Defect } from '#lib/kernel';
-import { exactMoney, moneyJson, subtractMoney } from '#lib/money';
+import { addMoney, exactMoney, moneyJson, subtractMoney } from '#lib/money';
 import type { Estimate, EstimateLine } from './estimate-document.js';
 
 /** A stored estimate restated as what quotations and comparisons are made of. */
@@ -11,7 +11,9 @@ export const pricedDocumentOf = ({ lines, sections, totals }: Estimate): PricedD
   direct: totals.net,
   overhead: totals.overhead,
   profit: totals.profit,
-  contingency: totals.contingency,
+  provisional: moneyJson(addMoney(exactMoney(totals.growth.amount), exactMoney(totals.newAreas.amount))),
+  // It stands beside the price and is paid only by change orders.
+  contingency: moneyJson({ ...exactMoney(totals.total), minor: 0n }),
   net: moneyJson(subtractMoney(exactMoney(totals.total), exactMoney(totals.tax))),
   taxes: totals.taxes.map(({ code, name, percent, base, amount }) => ({
     code,

@@ -16,6 +16,7 @@ export const contradictionsIn = (record: DefectRecord): readonly Problem[] => [
   ...overlayFaults(record.panel),
   ...edgeFaults(record.panel),
   ...methodFaults(record.method),
+  ...placeFaults(record),
 ];
 
 /** The cavity holds the core: it cannot be thinner, and much thicker means that one of the two is wrong. */
@@ -119,5 +120,18 @@ const contradicting = (
         problem('contradiction', at, {
           other: '/method/rung',
           why: `the rung "${title}" is done ${own}; leave the field out or name another rung`,
+        }),
+      ];
+
+/** She cannot float and stand ashore at once. */
+const placeFaults = ({ conditions }: DefectRecord): readonly Problem[] =>
+  conditions?.isAfloat === undefined ||
+  conditions.place === undefined ||
+  conditions.isAfloat === (conditions.place === 'afloat')
+    ? []
+    : [
+        problem('contradiction', '/conditions/place', {
+          other: '/conditions/isAfloat',
+          why: `isAfloat is ${conditions.isAfloat} and the place is ${conditions.place}; state the place alone`,
         }),
       ];

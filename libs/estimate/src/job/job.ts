@@ -206,6 +206,19 @@ function listFor<T extends { readonly code: string }>(
   return known(found, { at, value: asked ?? 'the first', kind, known: lists.map(({ code }) => code) });
 }
 
+/** Charge-out rates hold overhead and profit already: a list that adds them would charge them twice. */
+const onceLoaded = (rates: LabourRates): Outcome<LabourRates> => {
+  const isLoaded = Number(rates.overheadPercent) > 0 || Number(rates.profitPercent) > 0;
+  return rates.rateBasis === 'posted' && isLoaded
+    ? refusal(
+        problem('contradiction', '/pricing/labourRates', {
+          other: 'overheadPercent and profitPercent of the labour rates',
+          why: `the rates ${rates.code} are posted charge-out rates, which hold overhead and profit: take the loadings off, or say that they are wages`,
+        }),
+      )
+    : success(rates);
+};
+
 function labourRatesFor(
   record: DefectRecord,
   catalogue: Catalogue,
@@ -214,10 +227,13 @@ function labourRatesFor(
   const asked = record.pricing?.labourRates;
   const inCurrency = catalogue.labourRates.filter(({ currency }) => currency === priceList.currency);
   if (asked === undefined)
-    return listFor(inCurrency, undefined, '/pricing/labourRates', `labour rates in ${priceList.currency}`);
+    return andThen(
+      listFor(inCurrency, undefined, '/pricing/labourRates', `labour rates in ${priceList.currency}`),
+      onceLoaded,
+    );
   return andThen(listFor(catalogue.labourRates, asked, '/pricing/labourRates', 'labour rates'), (rates) =>
     rates.currency === priceList.currency
-      ? success(rates)
+      ? onceLoaded(rates)
       : refusal(
           problem('contradiction', '/pricing/labourRates', {
             other: '/pricing/priceList',

@@ -1,7 +1,6 @@
 import { mapValue, type Outcome } from '#lib/kernel';
 import type { FittingCard } from '#lib/methods';
 import type { Job } from '../job/job.js';
-import { CALENDARS } from '../stages/calendar-stage.js';
 import { closedCards, closedPlan } from './closed-plan.js';
 import type { LadderWork } from './method-ladder.js';
 import { growthOfAPlug, pricedLadder, type PricedRung } from './priced-ladder.js';
@@ -18,7 +17,7 @@ export interface ClosedJob extends RungWork {
 
 export const workOutClosed = (job: Job, ladder: LadderWork): Outcome<ClosedJob> => {
   const plan = closedPlan(job, ladder.combination);
-  return mapValue(workRung(plan, ladder.extent ?? growthOfAPlug, CALENDARS), (work) => ({
+  return mapValue(workRung(plan, ladder.extent ?? growthOfAPlug), (work) => ({
     ...work,
     job,
     ladder,

@@ -25,7 +25,7 @@ export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan {
   const plies = tapesFor(job, places);
   return {
     job,
-    quantities: closedQuantities(places, cards),
+    quantities: closedQuantities(job, places, cards),
     flags: closedFlags(job, places),
     steps: stepsFor(job, places, { cards, plies }),
     core: { sheets: [] },
@@ -85,13 +85,22 @@ const length = (meaning: string, valueM: number): Figure<'m'> =>
     inputs: {},
   });
 
-function closedQuantities(places: readonly PlaceChoice[], { all, potted }: ClosedCards): JobQuantities {
+function closedQuantities(
+  job: Job,
+  places: readonly PlaceChoice[],
+  { all, potted }: ClosedCards,
+): JobQuantities {
   const isLarge = ({ kind }: FittingCard): boolean => largeKinds.includes(kind);
   const holesOf = (cards: readonly FittingCard[]): number =>
     cards.reduce((sum, { fasteners }) => sum + fasteners, 0);
   const injected = area('area injected under', areaM2Of(taking(places, 'inject')));
   return {
     openedM2: noArea,
+    looseSkinM2: noArea,
+    heldSkinM2: noArea,
+    looseCoreM2: noArea,
+    heldCoreM2: noArea,
+    coveringM2: noArea,
     cutM: noLength,
     lipM: noLength,
     topcoatM2: noArea,
@@ -100,7 +109,7 @@ function closedQuantities(places: readonly PlaceChoice[], { all, potted }: Close
     extraPlyM2: noArea,
     fairedM2: noArea,
     liningM2: noArea,
-    ...coatsAndCycles(),
+    ...coatsAndCycles(job),
     finishM2: noArea,
     nonskidM2: noArea,
     injectedM2: injected,
@@ -169,7 +178,7 @@ function closedFlags(job: Job, places: readonly PlaceChoice[]): OperationFlags {
     skin: taking(places, 'inject').length > 0 ? 'inject' : 'closed',
     condition: taking(places, 'inject').length === places.length ? 'dry-debonded' : 'wet-bonded',
     props: 'not-needed',
-    panel: 'usual',
+    panel: 'flat',
     access: 'from-above',
     finish: 'none',
     nonskid: 'no',

@@ -1,3 +1,4 @@
+import type { OperationFlags } from '#lib/work';
 import { materialsOf, type Reinforcement } from '#lib/catalogue';
 import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
 import type { JudgedRung, PlaceFacts } from '#lib/methods';
@@ -42,7 +43,7 @@ export function roughOpening(job: Job, rung: JudgedRung, places: readonly PlaceF
         skin: job.answers.method.skin.value,
         condition: conditionOf(places),
         props: 'needed',
-        panel: 'usual',
+        panel: job.record.panel.camberRadiusMm === undefined ? 'flat' : 'cambered',
       },
       steps: roughSteps(job, { size, plies }),
       core: { sheets },
@@ -108,6 +109,17 @@ const figureOf = <U extends 'm2' | 'm' | '1'>(
     inputs: {},
   });
 
+/** The whole opening in the state that takes the most work. */
+const roughStates = (
+  openedM2: Figure<'m2'>,
+  condition: OperationFlags['condition'],
+): Pick<JobQuantities, 'looseSkinM2' | 'heldSkinM2' | 'looseCoreM2' | 'heldCoreM2'> => ({
+  looseSkinM2: condition === 'wet-bonded' ? noArea : openedM2,
+  heldSkinM2: condition === 'wet-bonded' ? openedM2 : noArea,
+  looseCoreM2: condition === 'wet-rotten' ? openedM2 : noArea,
+  heldCoreM2: condition === 'wet-rotten' ? noArea : openedM2,
+});
+
 function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughContext): JobQuantities {
   const openedM2 = figureOf('m2', m2(size.openedM2), 'opened area, roughly');
   const fairedM2 = figureOf('m2', m2(size.laminateM2), 'area to fair, roughly');
@@ -118,6 +130,8 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
   const extra = Math.max(0, plyCountFor(job) - 2);
   return {
     openedM2,
+    ...roughStates(openedM2, conditionOf(places)),
+    coveringM2: job.answers.panel.surface.value === 'planked' ? finishM2 : noArea,
     cutM: figureOf('m', m(size.cutM), 'saw cut, roughly'),
     lipM: figureOf('m', m(0), 'no lip, roughly'),
     topcoatM2: smoothArea(finishM2, nonskidM2),
@@ -126,7 +140,7 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
     finishM2,
     laminateM2: figureOf('m2', m2(size.laminateM2), 'laminate, roughly'),
     extraPlyM2: figureOf('m2', m2(size.laminateM2 * extra), 'ply area beyond two plies, roughly'),
-    ...coatsAndCycles(),
+    ...coatsAndCycles(job),
     injectedM2: noArea,
     injectionHoles: none,
     nonskidM2,

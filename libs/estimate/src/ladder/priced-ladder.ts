@@ -1,12 +1,11 @@
 import { andThen, detailOf, problem, refusal, success, type Outcome } from '#lib/kernel';
-import { extentMultipliers } from '#lib/extent';
+import { growthLaw } from '#lib/extent';
 import { combinationWith, type JudgedRung } from '#lib/methods';
 import type { Job } from '../job/job.js';
-import type { ExtentWork } from '../stages/extent-stage.js';
 import { closedPlan } from './closed-plan.js';
 import type { LadderWork } from './method-ladder.js';
 import { roughOpening } from './opening-plan.js';
-import { rungWorkOf, type RungPlan, type RungWork } from './rung-work.js';
+import { rungWorkOf, type RungExtent, type RungPlan, type RungWork } from './rung-work.js';
 import { takingRung } from './taking-rung.js';
 
 /** One rung with what it would take; a refused one has none, and one that cannot be worked out says so. */
@@ -16,10 +15,6 @@ export interface PricedRung {
   readonly isRough: boolean;
   readonly notWorkedOut?: string;
 }
-
-/** Runs enough for a comparison; the planned rung has its own. */
-const FEW_CALENDARS = 100;
-const FEW_SAMPLES = 1000;
 
 /** Every rung of the ladder that is not refused, worked out in the rough; the planned one is given as it was worked out. */
 export const pricedLadder = (
@@ -38,11 +33,7 @@ export const pricedLadder = (
 
 function roughly(job: Job, rung: JudgedRung, { ladder, extent }: LadderWork): Outcome<RungWork> {
   const combination = combinationWith(ladder, rung.method.code);
-  const quick: Job = {
-    ...job,
-    record: { ...job.record, pricing: { ...job.record.pricing, samples: FEW_SAMPLES } },
-  };
-  return rungWorkOf(planFor(quick, rung, combination), extent ?? growthOfAPlug, FEW_CALENDARS);
+  return rungWorkOf(planFor(job, rung, combination), extent ?? growthOfAPlug);
 }
 
 function planFor(job: Job, rung: JudgedRung, combination: LadderWork['combination']): Outcome<RungPlan> {
@@ -59,6 +50,9 @@ function planFor(job: Job, rung: JudgedRung, combination: LadderWork['combinatio
 }
 
 /** Where only plugs beside fittings speak: as well known as plugs make it. */
-export const growthOfAPlug: Pick<ExtentWork, 'growth'> = {
-  growth: extentMultipliers['mapped-with-plugs'],
+export const growthOfAPlug: RungExtent = {
+  grade: 'mapped-with-plugs',
+  law: growthLaw({ grade: 'mapped-with-plugs', recordedM2: 0.1, mostM2: 1 }),
+  recordedM2: 0.1,
+  mostM2: 1,
 };

@@ -1,12 +1,14 @@
-import { andThen, inOrder, mapValue, type Outcome } from '#lib/kernel';
+import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
+import { growthQuantile } from '#lib/extent';
 import type { CalendarPlan } from '#lib/calendar';
 import type { ResinStepRequest } from '#lib/resin';
 import type { OperationFlags } from '#lib/work';
 import type { Job } from '../job/job.js';
-import { calendarOf } from '../stages/calendar-stage.js';
+import { scheduleOf } from '../stages/calendar-stage.js';
 import { costOf, type CostWork } from '../stages/cost-stage.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
-import type { JobQuantities } from '../stages/labour-drivers.js';
+import { driverAmountsOf, scaledFigure, type JobQuantities } from '../stages/labour-drivers.js';
+import type { PlannedExtent } from '../stages/replan-stage.js';
 import { labourOf, type LabourWork } from '../stages/labour-stage.js';
 import type { NeedContext } from '../stages/needs.js';
 import { pricedWork, type PricingWork } from '../stages/pricing-stage.js';
@@ -39,26 +41,59 @@ const roughPressed = ({ quantities: { openedM2 } }: RungPlan): NeedContext['pres
   'prop-board-m': 5 * openedM2.value,
 });
 
-export const workRung = (
-  plan: RungPlan,
-  growth: Pick<ExtentWork, 'growth'>,
-  calendars: number,
-): Outcome<RungWork> =>
+/** How far the damage may reach beyond what is recorded. */
+export type RungExtent = Pick<ExtentWork, 'law' | 'grade' | 'recordedM2' | 'mostM2'>;
+
+export const workRung = (plan: RungPlan, extent: RungExtent): Outcome<RungWork> =>
   mapValue(
-    inOrder(plan)
+    inOrder({ ...plan, extent, isRough: true })
+      .then('planned', (work) => success(roughExtents(work)))
       .then('process', ({ job, steps }) => potsAndWaits(job, steps))
-      .then('labour', ({ job, quantities, flags }) => labourOf(job, quantities, flags))
-      .then('calendar', (work) => calendarOf(work, calendars))
+      .then('schedule', (work) => scheduleOf({ ...work, labour: work }))
+      .then('labour', ({ job, quantities, flags, schedule }) =>
+        labourOf(job, { quantities, flags, visits: schedule.visits }),
+      )
       .then('pricing', (work) =>
         pricedWork({ ...work, pressed: roughPressed(work) }, work.process.batches.demand, work),
       )
-      .then('cost', ({ job, pricing }) => costOf({ job, extent: growth }, pricing.lines))
+      .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
       .done(),
-    ({ process, labour, calendar, pricing, cost }) => ({ process, labour, calendar, pricing, cost }),
+    ({ process, labour, pricing, cost }) => ({ process, labour, calendar: cost.calendar, pricing, cost }),
   );
 
-export const rungWorkOf = (
-  plan: Outcome<RungPlan>,
-  growth: Pick<ExtentWork, 'growth'>,
-  calendars: number,
-): Outcome<RungWork> => andThen(plan, (found) => workRung(found, growth, calendars));
+/** Areas with the extent, edges with its root, what is counted not at all: enough to compare rungs, never to price one. */
+function roughExtents({ quantities, extent, fittingCount }: RungPlan & { readonly extent: RungExtent }) {
+  const factors = [growthQuantile(extent.law, 0.05), 1, growthQuantile(extent.law, 0.95)];
+  return [...new Set(factors)]
+    .sort((a, b) => a - b)
+    .map((extentFactor): PlannedExtent => {
+      const again = extentFactor === 1 ? quantities : roughlyAt(quantities, extentFactor);
+      return {
+        extentFactor,
+        quantities: again,
+        drivers: driverAmountsOf(again),
+        fittingCount,
+        panelM2: extent.mostM2,
+      };
+    });
+}
+
+const roughlyAt = (quantities: JobQuantities, factor: number): JobQuantities => ({
+  ...quantities,
+  openedM2: scaledFigure(quantities.openedM2, factor),
+  looseSkinM2: scaledFigure(quantities.looseSkinM2, factor),
+  heldSkinM2: scaledFigure(quantities.heldSkinM2, factor),
+  looseCoreM2: scaledFigure(quantities.looseCoreM2, factor),
+  heldCoreM2: scaledFigure(quantities.heldCoreM2, factor),
+  laminateM2: scaledFigure(quantities.laminateM2, factor),
+  extraPlyM2: scaledFigure(quantities.extraPlyM2, factor),
+  fairedM2: scaledFigure(quantities.fairedM2, factor),
+  liningM2: scaledFigure(quantities.liningM2, factor),
+  cutM: scaledFigure(quantities.cutM, Math.sqrt(factor)),
+  taperM: scaledFigure(quantities.taperM, Math.sqrt(factor)),
+  injectedM2: scaledFigure(quantities.injectedM2, factor),
+  injectionHoles: scaledFigure(quantities.injectionHoles, factor),
+});
+
+export const rungWorkOf = (plan: Outcome<RungPlan>, extent: RungExtent): Outcome<RungWork> =>
+  andThen(plan, (found) => workRung(found, extent));

@@ -41,7 +41,7 @@ export interface PreviewPanel {
 }
 
 export interface PreviewPrice {
-  /** Of the recorded extent at likely hours, with overhead, profit and tax; no contingency. */
+  /** Base and what will probably be found besides, with tax; no contingency. */
   readonly withoutContingency: MoneyJson;
   /** With tax, as the extent and the rates may turn out. */
   readonly range: MoneyRange;

@@ -28,7 +28,7 @@ describe('a preview beside the estimate of the same record', () => {
       PRICE_WITHIN,
     );
     const pairs = [
-      [preview.price.withoutContingency, full.totals.withoutContingency.amount],
+      [preview.price.withoutContingency, full.totals.total],
       ...(['p10', 'p50', 'p80', 'p90'] as const).map(
         (point) => [preview.price.range[point], full.totals.range[point]] as const,
       ),

@@ -1,11 +1,7 @@
 import type { Catalogue } from '#lib/catalogue';
-import { commercialRounding, moneyNear, riskLinesOf, rollUp, type CostRollUp } from '#lib/costing';
-import { andThen, Defect, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
-import { exactMoney, findCurrency, moneyJson, type MoneyJson } from '#lib/money';
+import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
 import { keptPlates, type Restoration } from '#lib/panel';
-import type { CalendarPlan } from '#lib/calendar';
 import { rangeOf } from '../document/document.js';
-import type { MoneyRange } from '../document/estimate-document.js';
 import type { DefectRecord } from '../job/defect-record.js';
 import { jobOf, type Job } from '../job/job.js';
 import { openedZones, withBesides } from '../ladder/opened-places.js';
@@ -13,25 +9,24 @@ import { workOutClosed, type ClosedJob } from '../ladder/closed-job.js';
 import { ladderOf, type LadderWork } from '../ladder/method-ladder.js';
 import { takingRung } from '../ladder/taking-rung.js';
 import { scopeSection } from '../sections/scope-section.js';
-import { calendarOf } from '../stages/calendar-stage.js';
+import { scheduleOf } from '../stages/calendar-stage.js';
+import { costOf, type CostWork } from '../stages/cost-stage.js';
+import { replanned } from '../stages/replan-stage.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
 import { flagsOf, quantitiesOf } from '../stages/labour-drivers.js';
 import { labourOf, type LabourWork } from '../stages/labour-stage.js';
 import { laminateFor, type LaminateWork } from '../stages/laminate-stage.js';
-import { pricedWork, pricingTerms, type PricingWork } from '../stages/pricing-stage.js';
+import { pricedWork, type PricingWork } from '../stages/pricing-stage.js';
 import { pressedQuantities } from '../stages/pressed-quantities.js';
 import { pressOf, processOf, type ProcessWork } from '../stages/process-stage.js';
 import { restorationWith } from '../stages/schedule-choice.js';
 import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
 import { oldSkinsOf } from '../stages/skins.js';
-import type { EstimatePreview, PreviewPanel, PreviewPrice } from './estimate-preview.js';
-import { netRangeOf } from './price-range.js';
+import type { EstimatePreview, PreviewPanel } from './estimate-preview.js';
 import { roughCoreFor } from './rough-core.js';
 
 /** As many as an estimate shows; it tries more where none of them restores the panel. */
 const MOST_TRIED = 3;
-/** An estimate walks through many more; whole days differ little. */
-const CALENDARS = 100;
 
 /**
  * Openings, hours and price of a record while it is still being drawn, at a fraction of the work of an estimate.
@@ -53,14 +48,13 @@ interface RoughWork {
   readonly laminate: LaminateWork;
   readonly process: ProcessWork;
   readonly labour: LabourWork;
-  readonly calendar: CalendarPlan;
   readonly pricing: PricingWork;
-  readonly cost: CostRollUp;
+  readonly cost: CostWork;
   readonly panel: PreviewPanel;
 }
 
 const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
-  inOrder({ job, plates: keptPlates() })
+  inOrder({ job, plates: keptPlates(), isRough: true })
     .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
     .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones)))
     .then('skins', () => oldSkinsOf(job))
@@ -77,10 +71,12 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
     .then('panel', ({ around, laminate }) =>
       success(panelOf(restorationWith(job, around, laminate.schedule))),
     )
-    .then('labour', ({ quantities, scope, press }) =>
-      labourOf(job, quantities, flagsOf(job, scope, press.innerSkin.props.needed)),
+    .then('planned', (work) => success(replanned(work)))
+    .then('flags', ({ press }) => success(flagsOf(job, press.innerSkin.props.needed)))
+    .then('schedule', (work) => scheduleOf({ ...work, labour: work }))
+    .then('labour', ({ quantities, flags, schedule }) =>
+      labourOf(job, { quantities, flags, visits: schedule.visits }),
     )
-    .then('calendar', (work) => calendarOf(work, CALENDARS))
     .then('pricing', (work) =>
       pricedWork(
         {
@@ -92,7 +88,7 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
         work,
       ),
     )
-    .then('cost', ({ pricing }) => rollUp(pricingTerms(job, pricing.lines)))
+    .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
     .done();
 
 const panelOf = (found: Restoration | undefined): PreviewPanel =>
@@ -101,7 +97,7 @@ const panelOf = (found: Restoration | undefined): PreviewPanel =>
     : { verdict: found.shortfalls.length === 0 ? 'restored' : 'not-restored', shortfalls: found.shortfalls };
 
 function previewFrom(work: RoughWork): EstimatePreview {
-  const { job, extent, scope, laminate, process, labour, calendar, panel } = work;
+  const { job, extent, scope, laminate, process, labour, cost, pricing, panel } = work;
   const { plan } = scope;
   const { zones, openings, findings, damagedAreaM2 } = scopeSection(job, scope, extent);
   return {
@@ -112,10 +108,10 @@ function previewFrom(work: RoughWork): EstimatePreview {
       cutLengthM: plan.cutLengthM + plan.splitLengthM,
       plyCount: laminate.plyCount,
       mixedResinL: process.batches.demand.totals.totalL,
-      labourLikelyH: labour.likelyH.value,
-      labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH),
-      workingDays: calendar.workingDays,
-      calendarDays: calendar.calendarDays,
+      labourLikelyH: labour.likelyH,
+      labourH: rangeOf(cost.risk.labourH),
+      workingDays: rangeOf(cost.risk.workingDays),
+      calendarDays: rangeOf(cost.risk.calendarDays),
     },
     zones,
     openings: openings.map(({ label, area, sawLine, areaM2, cutLengthM, cutDepthMm, reason }) => ({
@@ -129,21 +125,13 @@ function previewFrom(work: RoughWork): EstimatePreview {
     })),
     findings,
     panel,
-    price: priceOf(work),
+    price: { withoutContingency: cost.totals.total, range: cost.totals.range, missing: pricing.missing },
     leftOut,
   };
 }
 
 /** A deck that stays closed has no opening, no laminate and no new core; its work is worked out as in the estimate. */
-function closedPreview({
-  job,
-  ladder,
-  process,
-  labour,
-  calendar,
-  pricing,
-  cost,
-}: ClosedJob): EstimatePreview {
+function closedPreview({ job, ladder, process, labour, pricing, cost }: ClosedJob): EstimatePreview {
   return {
     title: job.record.title ?? 'Deck repair',
     summary: {
@@ -151,17 +139,17 @@ function closedPreview({
       cutLengthM: 0,
       plyCount: 0,
       mixedResinL: process.batches.demand.totals.totalL,
-      labourLikelyH: labour.likelyH.value,
-      labourH: rangeOf(labour.lowH, labour.likelyH.value, labour.highH),
-      workingDays: calendar.workingDays,
-      calendarDays: calendar.calendarDays,
+      labourLikelyH: labour.likelyH,
+      labourH: rangeOf(cost.risk.labourH),
+      workingDays: rangeOf(cost.risk.workingDays),
+      calendarDays: rangeOf(cost.risk.calendarDays),
     },
     zones: [],
     openings: [],
     findings: ladder.extent?.findings ?? [],
     panel: { verdict: 'not-established', shortfalls: [] },
     price: {
-      withoutContingency: cost.totals.withoutContingency.amount,
+      withoutContingency: cost.totals.total,
       range: cost.totals.range,
       missing: pricing.missing,
     },
@@ -173,27 +161,6 @@ const leftOut = [
   'Core is priced by area at four fifths of each sheet: its pieces, their order and the sheets are laid out in the estimate.',
   'Of the schedules that restore the skin the three cheapest are tried on the panel; the estimate tries up to forty.',
   'The panel is compared as built and repaired; as found, opened, fittings and every check stand in the estimate.',
-  'The range of the price is worked out in closed form, without simulation, and no contingency is set aside.',
-  'Days come from a few runs of the calendar; cure, weather and gates stand in the estimate.',
+  'What better evidence would save, and the contingency by kind of risk, stand in the estimate.',
+  'Cure, weather and gates stand in the estimate.',
 ] as const;
-
-function priceOf({ extent: { growth }, cost, pricing }: RoughWork): PreviewPrice {
-  const net = netRangeOf(riskLinesOf(cost), growth);
-  const priced = taxedIn(cost);
-  const range: MoneyRange = {
-    p10: priced(net.p10),
-    p50: priced(net.p50),
-    p80: priced(net.p80),
-    p90: priced(net.p90),
-  };
-  return { withoutContingency: cost.gross, range, missing: pricing.missing };
-}
-
-/** Tax in the proportion of the point, as in the estimate. */
-function taxedIn({ currency: code, net, gross }: CostRollUp): (amount: number) => MoneyJson {
-  const currency = findCurrency(code);
-  if (currency === undefined) throw new Defect(`A roll-up in ${code}, which is no currency`);
-  const before = Number(exactMoney(net).minor);
-  const factor = before === 0 ? 1 : Number(exactMoney(gross).minor) / before;
-  return (amount) => moneyJson(moneyNear(amount * factor, currency, commercialRounding));
-}

@@ -1,12 +1,24 @@
 import { sectionTitles, type CostLine, type CostRollUp, type Section } from '#lib/costing';
 import type { Need } from '#lib/takeoff';
+import type { LabourWork, WorkedHours } from '../stages/labour-stage.js';
 import type { CostSection, EstimateLine } from '../document/estimate-document.js';
 
 /** The rolled-up lines as the document shows them. */
-export function linesSection(rollUp: CostRollUp, needs: readonly Need[]): readonly EstimateLine[] {
+export function linesSection(
+  rollUp: CostRollUp,
+  needs: readonly Need[],
+  { operations }: Pick<LabourWork, 'operations'>,
+): readonly EstimateLine[] {
+  const worked = new Map(operations.map((operation) => [`labour-${operation.code}`, operation]));
   const needed = new Map(needs.map((need) => [`material-${need.id}`, need]));
-  return rollUp.lines.map((line) => lineOf(line, needed.get(line.code)));
+  return rollUp.lines.map((line) => ({
+    ...lineOf(line, needed.get(line.code)),
+    ...hoursOf(worked.get(line.code)),
+  }));
 }
+
+const hoursOf = (operation: WorkedHours | undefined): Pick<EstimateLine, 'hours'> =>
+  operation === undefined ? {} : { hours: { ...operation.hours, mean: operation.meanH } };
 
 const kinds: Readonly<Record<Section, EstimateLine['kind']>> = {
   labour: 'labour',

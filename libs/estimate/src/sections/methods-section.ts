@@ -49,13 +49,15 @@ export function rungSection({ rung, work, isRough, notWorkedOut }: PricedRung): 
     ...(work === undefined
       ? {}
       : {
-          labourH: { p10: work.labour.lowH, p50: work.labour.likelyH.value, p90: work.labour.highH },
-          workingDays: work.calendar.workingDays,
-          calendarDays: work.calendar.calendarDays,
+          labourH: rangeOf(work.cost.risk.labourH),
+          workingDays: rangeOf(work.cost.risk.workingDays),
+          calendarDays: rangeOf(work.cost.risk.calendarDays),
           priceRange: work.cost.totals.range,
         }),
   };
 }
+
+const rangeOf = ({ p10, p50, p90 }: Range): Range => ({ p10, p50, p90 });
 
 const reasonOf = ({ code, text, value, limit, unit, cite, wouldFit }: Reason): RungReason => ({
   code,

@@ -1,29 +1,139 @@
-import { isKnown, refusal, type Outcome } from '#lib/kernel';
-import { planCalendar, type CalendarPlan, type CalendarRequest } from '#lib/calendar';
+import { isKnown, refusal, success, type Outcome } from '#lib/kernel';
+import {
+  planWithScenarios,
+  type CalendarPlan,
+  type CalendarRequest,
+  type CalendarScenario,
+  type CalendarWithScenarios,
+  type DryingCore,
+  type ScenarioDays,
+} from '#lib/calendar';
+import { derived, type Figure } from '#lib/provenance';
+import { days as inDays } from '#lib/units';
 import { strictestCoating } from './coatings.js';
 import type { CalendarSection } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import { driverAmountsOf, type JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
 import type { ProcessWork } from './process-stage.js';
+import type { PlannedExtent } from './replan-stage.js';
 import { atRecord } from '../job/record-pointers.js';
 
 /** A Monday: the week's pattern counts, not the date, and the answer then carries no dates. */
 const ANY_MONDAY = '2001-01-01';
 
-/** Enough for days rounded to whole ones; the calendar endpoint runs as many as it is asked for. */
-export const CALENDARS = 300;
+/** The plan's own spread is replaced by that of the job's money and hours: the least number of calendars will do. */
+const CALENDARS = 100;
 
 export interface CalendarContext {
   readonly job: Job;
+  readonly planned: readonly PlannedExtent[];
   readonly quantities: JobQuantities;
-  readonly labour: LabourWork;
+  readonly labour: Pick<LabourWork, 'flags'>;
   readonly process: ProcessWork;
 }
 
-export function calendarOf(context: CalendarContext, runs: number = CALENDARS): Outcome<CalendarPlan> {
-  const outcome = planCalendar(requestOf(context, runs));
-  return outcome.ok ? outcome : refusal(...atRecord(outcome.problems, calendarFields, '/crew'));
+/** How long the job takes at any extent, pace and luck with its waits. */
+export interface ScheduleWork extends CalendarWithScenarios {
+  readonly daysAt: (extentFactor: number, pace: number, waitQuantile: number) => ScenarioDays;
+  /** Mean days of the recorded extent. */
+  readonly visits: Figure<'d'>;
+  readonly calendarDays: Figure<'d'>;
+}
+
+export function scheduleOf(context: CalendarContext): Outcome<ScheduleWork> {
+  const asked = scenariosOf(context.planned);
+  const outcome = planWithScenarios(requestOf(context), asked.scenarios);
+  return outcome.ok
+    ? success(scheduled(outcome.value, asked))
+    : refusal(...atRecord(outcome.problems, calendarFields, '/crew'));
+}
+
+const paces = [0.75, 1, 1.4] as const;
+const waitQuantiles = [0.1, 0.5, 0.9] as const;
+
+interface Asked {
+  readonly extents: readonly number[];
+  readonly scenarios: readonly CalendarScenario[];
+}
+
+/** The least, the recorded and the greatest extent, each at three paces and three runs of luck. */
+function scenariosOf(planned: readonly PlannedExtent[]): Asked {
+  const recorded = planned.find(({ extentFactor }) => extentFactor === 1) ?? planned[0];
+  const chosen = [...new Set([planned[0], recorded, planned[planned.length - 1]])];
+  return {
+    extents: chosen.map(({ extentFactor }) => extentFactor),
+    scenarios: chosen.flatMap(({ drivers }) =>
+      paces.flatMap((hoursFactor) =>
+        waitQuantiles.map((waitQuantile) => ({ drivers, hoursFactor, waitQuantile })),
+      ),
+    ),
+  };
+}
+
+function scheduled(found: CalendarWithScenarios, { extents }: Asked): ScheduleWork {
+  const of = (name: keyof ScenarioDays): Float64Array => Float64Array.from(found.days, (days) => days[name]);
+  const axes = [extents, paces, waitQuantiles] as const;
+  const tables = { calendarDays: of('calendarDays'), workingDays: of('workingDays') };
+  const daysAt: ScheduleWork['daysAt'] = (extentFactor, pace, waitQuantile) => {
+    const at = [
+      placeOn(axes[0], extentFactor),
+      placeOn(axes[1], pace),
+      placeOn(axes[2], waitQuantile),
+    ] as const;
+    return {
+      calendarDays: between(tables.calendarDays, axes, at),
+      workingDays: between(tables.workingDays, axes, at),
+    };
+  };
+  const meanOf = (name: keyof ScenarioDays): number =>
+    MIDDLES.reduce((sum, quantile) => sum + daysAt(1, 1, quantile)[name] / MIDDLES.length, 0);
+  const figure = (meaning: string, value: number): Figure<'d'> =>
+    derived<'d'>('d', inDays(value), meaning, {
+      formula: 'calendar.mean-days',
+      title: 'Mean over short and long waits, of the recorded extent',
+      symbol: 'd',
+      cite: { source: 'ARITHMETIC' },
+      inputs: {},
+    });
+  return {
+    ...found,
+    daysAt,
+    visits: figure('days on which somebody works', meanOf('workingDays')),
+    calendarDays: figure('days from the first to the last, waits counted', meanOf('calendarDays')),
+  };
+}
+
+const MIDDLES = [0.1, 0.3, 0.5, 0.7, 0.9] as const;
+
+/** Cell and way within it, as one number; level beyond the ends. */
+function placeOn(axis: readonly number[], at: number): number {
+  const last = axis.length - 1;
+  if (last === 0 || at <= axis[0]) return 0;
+  if (at >= axis[last]) return last;
+  let cell = 0;
+  while (axis[cell + 1] < at) cell += 1;
+  return cell + (at - axis[cell]) / (axis[cell + 1] - axis[cell]);
+}
+
+type Three<T> = readonly [T, T, T];
+
+/** Straight between the eight neighbours in a table of three axes. */
+function between(table: Float64Array, axes: Three<readonly number[]>, at: Three<number>): number {
+  let sum = 0;
+  for (let corner = 0; corner < 8; corner += 1) {
+    let [place, weight] = [0, 1];
+    for (let axis = 0; axis < 3; axis += 1) {
+      const last = axes[axis].length - 1;
+      const cell = Math.min(Math.floor(at[axis]), Math.max(0, last - 1));
+      const share = at[axis] - cell;
+      const isUpper = (corner >> axis) % 2 === 1;
+      place = place * axes[axis].length + Math.min(last, cell + (isUpper ? 1 : 0));
+      weight *= isUpper ? share : 1 - share;
+    }
+    sum += weight * table[place];
+  }
+  return sum;
 }
 
 const calendarFields = {
@@ -35,13 +145,13 @@ const calendarFields = {
   '/warmth': '/conditions/warmth',
 };
 
-function requestOf({ job, quantities, labour, process }: CalendarContext, runs: number): CalendarRequest {
-  const { conditions, pricing } = job.record;
+function requestOf({ job, quantities, labour, process }: CalendarContext): CalendarRequest {
+  const { conditions } = job.record;
   const { startDate } = job.answers.crew;
   const coating = strictestCoating(job);
   return {
     startDate: isKnown(startDate) ? startDate.value : ANY_MONDAY,
-    drivers: { ...driverAmountsOf(quantities), day: Math.ceil(labour.crewDays.value) },
+    drivers: driverAmountsOf(quantities),
     flags: labour.flags,
     crew: crewOf(job),
     cycles: {
@@ -53,10 +163,10 @@ function requestOf({ job, quantities, labour, process }: CalendarContext, runs: 
     hardener: process.batches.resin.hardener,
     ...(coating === undefined ? {} : { coating }),
     deckTemperatureC: job.answers.conditions.temperatureC.value - steadyWarmthK(job),
-    runs,
+    runs: CALENDARS,
     ...(conditions?.forecast === undefined ? {} : { forecast: conditions.forecast }),
     ...(conditions?.warmth === undefined ? {} : { warmth: conditions.warmth }),
-    ...(pricing?.seed === undefined ? {} : { seed: pricing.seed }),
+    ...dryingOf(job),
   };
 }
 
@@ -70,6 +180,32 @@ export const crewOf = ({
   ...(isKnown(workingDays) ? { workingDays: workingDays.value } : {}),
 });
 
+const dryingCores: Readonly<Record<Job['answers']['core']['coreType']['value'], DryingCore>> = {
+  'end-grain-balsa': 'balsa',
+  'marine-plywood': 'plywood',
+  'cross-linked-foam': 'foam',
+  'san-foam': 'foam',
+  'linear-foam': 'foam',
+};
+
+/** The core that stays dries: as long as the wettest plug of it says, where one was taken. */
+function dryingOf({
+  answers: {
+    core: { coreType },
+  },
+  record: { survey },
+}: Job): Pick<CalendarRequest, 'dryingCore' | 'edgeMoisturePercent'> {
+  const percents = (survey?.readings ?? []).flatMap((reading) =>
+    reading.kind === 'plug' && stays.includes(reading.condition) ? (reading.moisturePercent ?? []) : [],
+  );
+  return {
+    dryingCore: dryingCores[coreType.value],
+    ...(percents.length === 0 ? {} : { edgeMoisturePercent: Math.max(...percents) }),
+  };
+}
+
+const stays: readonly string[] = ['dry-sound', 'damp-sound'];
+
 /** The stated temperature is that of the deck as it is worked; the calendar counts heater and tent on top of what it is told. */
 const steadyWarmthK = ({ record: { conditions } }: Job): number =>
   (conditions?.warmth?.heaterK ?? 0) + (conditions?.warmth?.tentK ?? 0);
@@ -80,6 +216,7 @@ export function calendarSection(plan: CalendarPlan, startDate: string | undefine
     ...(hasDates ? { startDate, timeZone: plan.timeZone, finish: plan.finish } : {}),
     workingDays: plan.workingDays,
     calendarDays: plan.calendarDays,
+    planned: plan.planned,
     criticalChain: plan.criticalChain,
     tasks: plan.tasks.map(
       ({

@@ -1,5 +1,12 @@
 import { mapValue, type Outcome } from '#lib/kernel';
-import { estimateExtent, type EvidenceGrade, type Extent, type Finding, type ZoneShape } from '#lib/extent';
+import {
+  estimateExtent,
+  type EvidenceGrade,
+  type Extent,
+  type Finding,
+  type GrowthLaw,
+  type ZoneShape,
+} from '#lib/extent';
 import type { Figure } from '#lib/provenance';
 import type { Range, Scope } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
@@ -10,8 +17,10 @@ export interface ExtentWork {
   readonly zones: readonly (ZoneShape & { readonly condition: string })[];
   readonly grade: EvidenceGrade;
   readonly gradeBecause: string;
-  /** How much larger the bad area may turn out than mapped, by the grade. */
-  readonly growth: { readonly low: number; readonly likely: number; readonly high: number };
+  /** How much more or less than mapped may be found. */
+  readonly law: GrowthLaw;
+  readonly recordedM2: number;
+  readonly mostM2: number;
   readonly damagedAreaM2: Range;
   readonly contours: Scope['contours'];
   readonly findings: readonly Finding[];
@@ -30,6 +39,9 @@ function requestOf({ record, answers }: Job): Parameters<typeof estimateExtent>[
     ...(record.survey === undefined ? {} : { survey: record.survey }),
     ...(record.zones === undefined || record.zones.length === 0 ? {} : { zones: record.zones }),
     ...(isGradedByReadings ? {} : { evidence: answers.evidence.value }),
+    ...(record.pricing?.foundOverRecorded === undefined
+      ? {}
+      : { foundOverRecorded: record.pricing.foundOverRecorded }),
   };
 }
 
@@ -46,7 +58,9 @@ function extentWork({ record }: Job, extent: Extent): ExtentWork {
     })),
     grade: extent.evidence.grade,
     gradeBecause: extent.evidence.because,
-    growth: extent.evidence.multiplier,
+    law: extent.evidence.law,
+    recordedM2: Math.max(1e-4, extent.mappedAreaM2),
+    mostM2: extent.evidence.law.most * Math.max(1e-4, extent.mappedAreaM2),
     damagedAreaM2: { p10, p50, p90 },
     contours: extent.contours.map(({ probability, areas, areaM2 }) => ({
       probability,

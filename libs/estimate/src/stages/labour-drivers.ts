@@ -11,6 +11,11 @@ import type { ScopeWork } from './scope-stage.js';
 /** What the hours and the consumables of this job are counted by, each with its derivation. */
 export interface JobQuantities {
   readonly openedM2: Figure<'m2'>;
+  /** Of the opening, by what holds there: a loose skin lifts off, a held one is prised; loose core is scooped, held core cut. */
+  readonly looseSkinM2: Figure<'m2'>;
+  readonly heldSkinM2: Figure<'m2'>;
+  readonly looseCoreM2: Figure<'m2'>;
+  readonly heldCoreM2: Figure<'m2'>;
   readonly cutM: Figure<'m'>;
   /** The cut round openings under whose edges core is taken out. */
   readonly lipM: Figure<'m'>;
@@ -22,6 +27,8 @@ export interface JobQuantities {
   readonly finishM2: Figure<'m2'>;
   /** Finished smooth: nonskid has its own coats on the primer. */
   readonly topcoatM2: Figure<'m2'>;
+  /** Bonded on top of the deck and taken off before it is painted. */
+  readonly coveringM2: Figure<'m2'>;
   readonly primerCoats: Figure<'1'>;
   readonly topcoatCoats: Figure<'1'>;
   readonly nonskidM2: Figure<'m2'>;
@@ -79,6 +86,8 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
     openedM2: openedArea,
     lipM: lipLength(plan),
     topcoatM2: smoothArea(finishM2, nonskidM2),
+    ...statesOf(job, openedArea),
+    coveringM2: job.answers.panel.surface.value === 'planked' ? finishM2 : noArea,
     cutM,
     taperM: cutM,
     fairedM2,
@@ -88,7 +97,7 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
       largestPly: laminate.largestPlyM2,
       extraPlies: extraPlies(laminate),
     }),
-    ...coatsAndCycles(),
+    ...coatsAndCycles(job),
     injectedM2: noArea,
     injectionHoles: none,
     besides: nothingBesides,
@@ -98,14 +107,56 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
   };
 }
 
-export const coatsAndCycles = (): Pick<JobQuantities, 'fairingCycles' | 'primerCoats' | 'topcoatCoats'> => ({
-  fairingCycles: assumed('1', fraction(4), 'fairing cycles', {
-    at: '/method/finish',
-    because: 'three to six are seen; four is usual for a panel',
-    cite: { source: 'FROM-MEMORY' },
-    low: 3,
-    high: 6,
-  }),
+/** The opening in the shares of the zones: bonded core comes out harder than rotten core, and each where it lies. */
+function statesOf(
+  { record: { zones = [] } }: Job,
+  openedArea: Figure<'m2'>,
+): Pick<JobQuantities, 'looseSkinM2' | 'heldSkinM2' | 'looseCoreM2' | 'heldCoreM2'> {
+  const areas = zones.map(({ outline, condition = 'wet-rotten' }) => ({
+    condition,
+    areaMm2: areaMm2([{ outer: outline, holes: [] }]),
+  }));
+  const all = areas.reduce((sum, one) => sum + one.areaMm2, 0);
+  const shareOf = (...conditions: readonly ZoneCondition[]): number =>
+    all === 0
+      ? Number(conditions.includes('wet-rotten'))
+      : areas
+          .filter(({ condition }) => conditions.includes(condition))
+          .reduce((sum, one) => sum + one.areaMm2, 0) / all;
+  const part = (meaning: string, ...conditions: readonly ZoneCondition[]): Figure<'m2'> =>
+    productOf('m2', meaning, {
+      opened: openedArea,
+      share: derived('1', fraction(shareOf(...conditions)), 'share of the zones in that state', {
+        formula: 'scope.share',
+        title: 'Area of the zones in that state over the area of all zones',
+        symbol: 's',
+        cite: { source: 'ARITHMETIC' },
+        inputs: {},
+      }),
+    });
+  return {
+    looseSkinM2: part('skin that has let go', 'wet-rotten', 'dry-debonded'),
+    heldSkinM2: part('skin that still holds', 'wet-bonded'),
+    looseCoreM2: part('rotten core', 'wet-rotten'),
+    heldCoreM2: part('core that still holds', 'wet-bonded', 'dry-debonded'),
+  };
+}
+
+export const coatsAndCycles = (
+  job: Job,
+): Pick<JobQuantities, 'fairingCycles' | 'primerCoats' | 'topcoatCoats'> => ({
+  fairingCycles: assumed(
+    '1',
+    fraction(job.answers.method.finish.value === 'patch' ? 3 : 4),
+    'fairing cycles',
+    {
+      at: '/method/finish',
+      because: 'three to six are seen; three is usual for a patch, four for a panel',
+      cite: { source: 'FROM-MEMORY' },
+      low: 3,
+      high: 6,
+    },
+  ),
   primerCoats: assumed('1', fraction(2), 'primer coats', {
     at: '/method/finish',
     because: 'two coats of high-build primer, a third over a rough surface',
@@ -133,13 +184,18 @@ export function injectionQuantities(
     openedM2: noArea,
     lipM: noLength,
     topcoatM2: smoothArea(finishM2, nonskidM2),
+    looseSkinM2: noArea,
+    heldSkinM2: noArea,
+    looseCoreM2: noArea,
+    heldCoreM2: noArea,
+    coveringM2: job.answers.panel.surface.value === 'planked' ? finishM2 : noArea,
     cutM: noLength,
     taperM: noLength,
     laminateM2: noArea,
     extraPlyM2: noArea,
     fairedM2: noArea,
     liningM2: noArea,
-    ...coatsAndCycles(),
+    ...coatsAndCycles(job),
     finishM2,
     nonskidM2,
     injectedM2,
@@ -299,6 +355,10 @@ function fittingCounts({
 export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'job': one,
   'opened-m2': quantities.openedM2.value,
+  'loose-skin-m2': quantities.looseSkinM2.value,
+  'held-skin-m2': quantities.heldSkinM2.value,
+  'loose-core-m2': quantities.looseCoreM2.value,
+  'held-core-m2': quantities.heldCoreM2.value,
   'cut-m': quantities.cutM.value,
   'lip-m': quantities.lipM.value,
   'taper-m': quantities.taperM.value,
@@ -308,6 +368,7 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'primed-m2-coat': quantities.finishM2.value * quantities.primerCoats.value,
   'topcoat-m2-coat': quantities.topcoatM2.value * quantities.topcoatCoats.value,
   'finish-m2': quantities.finishM2.value,
+  'covering-m2': quantities.coveringM2.value,
   'nonskid-m2': quantities.nonskidM2.value,
   'hole': quantities.holes.value,
   'fitting-small': quantities.smallFittings.value,
@@ -322,6 +383,10 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
 /** The same amounts as figures, so that an hour can say what it was counted by. */
 export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<string, Figure>> => ({
   'opened-m2': quantities.openedM2,
+  'loose-skin-m2': quantities.looseSkinM2,
+  'held-skin-m2': quantities.heldSkinM2,
+  'loose-core-m2': quantities.looseCoreM2,
+  'held-core-m2': quantities.heldCoreM2,
   'cut-m': quantities.cutM,
   'lip-m': quantities.lipM,
   'taper-m': quantities.taperM,
@@ -340,6 +405,7 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
     coats: quantities.topcoatCoats,
   }),
   'finish-m2': quantities.finishM2,
+  'covering-m2': quantities.coveringM2,
   'nonskid-m2': quantities.nonskidM2,
   'hole': quantities.holes,
   'fitting-small': quantities.smallFittings,
@@ -351,16 +417,13 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
   ...quantities.besides,
 });
 
-const LARGE_FLAT_M2 = 4;
-
-export function flagsOf(job: Job, { plan }: ScopeWork, needsProps: boolean): OperationFlags {
-  const isBare = plan.fittings.length === 0 && job.record.panel.camberRadiusMm === undefined;
+export function flagsOf(job: Job, needsProps: boolean): OperationFlags {
   return {
     ...circumstancesOf(job),
     skin: job.answers.method.skin.value,
     condition: worstCondition(job.record.zones?.map(({ condition }) => condition)),
     props: needsProps ? 'needed' : 'not-needed',
-    panel: isBare && plan.openedAreaM2 > LARGE_FLAT_M2 ? 'large-flat' : 'usual',
+    panel: job.record.panel.camberRadiusMm === undefined ? 'flat' : 'cambered',
   };
 }
 
@@ -370,7 +433,7 @@ export const injectionFlags = (job: Job): OperationFlags => ({
   skin: 'inject',
   condition: 'dry-debonded',
   props: 'not-needed',
-  panel: 'usual',
+  panel: 'flat',
 });
 
 export const circumstancesOf = (
@@ -399,3 +462,16 @@ export const figuresOf = ({ besides, ...rest }: JobQuantities): readonly (readon
   ...Object.entries(rest),
   ...Object.entries(besides),
 ];
+
+/** A quantity at another extent, in the rough. */
+export const scaledFigure = <U extends string>(figure: Figure<U>, factor: number): Figure<U> =>
+  productOf(figure.unit, figure.meaning, {
+    recorded: figure,
+    factor: derived('1', fraction(factor), 'found over recorded', {
+      formula: 'arithmetic.ratio',
+      title: 'Ratio',
+      symbol: 'E',
+      cite: { source: 'ARITHMETIC' },
+      inputs: {},
+    }),
+  });

@@ -1,21 +1,22 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
+import { judgedLifeYears } from '../sections/insurer-section.js';
 import {
   labourLines,
   packLines,
   yardLines,
+  type DepreciationTerms,
   type LineRequest,
   type PackLines,
   type RollUpRequest,
 } from '#lib/costing';
-import { derived, type Figure } from '#lib/provenance';
-import type { CalendarPlan } from '#lib/calendar';
+import { sumOf, type Figure } from '#lib/provenance';
 import type { ResinDemand } from '#lib/resin';
 import { takeOff, type Need } from '#lib/takeoff';
-import { fraction } from '#lib/units';
 import type { CauseClass } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
-import type { LabourWork } from './labour-stage.js';
+import type { ScheduleWork } from './calendar-stage.js';
+import { hoursFigure, type LabourWork } from './labour-stage.js';
 import { consumableDriversOf, consumableFlagsOf, needsOf, type NeedContext } from './needs.js';
 
 export interface PricingWork {
@@ -33,7 +34,7 @@ export const taxGroups = { goods: 'parts', services: 'labour' } as const;
 /** Hours of the crew, and the days on which they fall. */
 export interface TimedWork {
   readonly labour: LabourWork;
-  readonly calendar: CalendarPlan;
+  readonly schedule: Pick<ScheduleWork, 'visits' | 'calendarDays'>;
 }
 
 /** Every priced line of the job, before loadings. */
@@ -51,7 +52,7 @@ export function pricedWork(
   const taken = takeOff({
     items: needsOf(context, demand),
     consumables,
-    drivers: consumableDriversOf(context, timed.labour.likelyH, demand.totals.totalL),
+    drivers: consumableDriversOf(context, timed.labour.meanH, demand.totals.totalL),
     flags: consumableFlagsOf(context, timed.labour.flags.skin),
   });
   return andThen(taken, ({ needs, assumptions }) =>
@@ -78,7 +79,7 @@ const partsFor = ({ job }: NeedContext, needs: readonly Need[], demand: ResinDem
 
 function servicesFor(
   { job, quantities }: NeedContext,
-  { labour, calendar }: TimedWork,
+  { labour, schedule }: TimedWork,
 ): Outcome<readonly LineRequest[]> {
   const services = {
     rates: job.labourRates,
@@ -97,8 +98,10 @@ function servicesFor(
       : yardLines(
           {
             shelter: job.answers.conditions.shelter.value,
-            days: yardDays(labour, calendar),
-            labourH: labour.likelyH,
+            place: job.answers.conditions.place.value,
+            days: schedule.calendarDays,
+            workedDays: schedule.visits,
+            labourH: billedH(labour),
             openedM2: quantities.openedM2,
           },
           services,
@@ -109,23 +112,31 @@ function servicesFor(
 /** An unstated cause is taken as already there: the class that promises an insured least. */
 export const causeOf = (stated: CauseClass | undefined): CauseClass => stated ?? 'pre-existing';
 
-/** The craft stands in the yard while resin cures and the core dries, not only while somebody works on it. */
-const yardDays = ({ crewDays }: LabourWork, { calendarDays }: CalendarPlan): Figure =>
-  derived<string>('day', fraction(Math.ceil(calendarDays.p50)), 'days in the yard', {
-    formula: 'calendar.days-in-the-yard',
-    title: 'Whole days from the first to the last of the likely calendar, waits counted',
-    symbol: 'd',
-    cite: { source: 'ARITHMETIC' },
-    inputs: { crewDays },
-  });
+/** A yard's tools wear by its own hours. */
+const billedH = ({ operations }: LabourWork): Figure<'h'> =>
+  sumOf(
+    'h',
+    'hours billed',
+    Object.fromEntries(
+      operations.filter(({ isOwn }) => !isOwn).map((operation) => [operation.code, hoursFigure(operation)]),
+    ),
+  );
 
 /** Parts carry the wear that the record states. */
 const withWear = ({ record: { pricing } }: Job, lines: readonly LineRequest[]): readonly LineRequest[] => {
   const depreciation = pricing?.depreciation;
   return depreciation === undefined
     ? lines
-    : lines.map((line) => (line.partOrLabour === 'part' ? { ...line, depreciation } : line));
+    : lines.map((line) =>
+        line.partOrLabour === 'part' ? { ...line, depreciation: withLife(depreciation, line) } : line,
+      );
 };
+
+/** The life of its kind of part where neither a life nor a percentage is stated. */
+const withLife = (terms: DepreciationTerms, line: LineRequest): DepreciationTerms =>
+  terms.lifeYears === undefined && terms.percent === undefined
+    ? { ...terms, lifeYears: judgedLifeYears(line) }
+    : terms;
 
 /** How the lines of this job are rolled up. */
 export const pricingTerms = (

@@ -6,7 +6,10 @@ import { estimate } from '../estimate.js';
 test('stage 0 is everything up to the hold and nothing after it, and costs less than the job', () => {
   const outcome = estimate(aRecord({ pricing: { samples: 1000 } }), shippedCatalogue, 'test');
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-  const { stageZero, net } = outcome.value.estimate.totals;
+  const {
+    offer: { stageZero },
+    net,
+  } = outcome.value.estimate.totals;
   expect(stageZero.lines).toEqual(
     expect.arrayContaining([
       'labour-inspect-map',
@@ -19,5 +22,5 @@ test('stage 0 is everything up to the hold and nothing after it, and costs less 
   expect(stageZero.lines).not.toEqual(expect.arrayContaining(['labour-topcoat']));
   expect(Number(stageZero.amount.amount)).toBeGreaterThan(0);
   expect(Number(stageZero.amount.amount)).toBeLessThan(Number(net.amount));
-  expect(Number(stageZero.reserveFreed.amount)).toBeGreaterThan(0);
+  expect(Number(stageZero.contingencyFreed.amount)).toBeGreaterThan(0);
 });

@@ -1076,6 +1076,17 @@ export type components = {
             readonly kind: "assumed";
             readonly low?: number;
         };
+        /** @description At so many times the recorded area, so many times the amount: planned again, not scaled. */
+        readonly AtExtent: {
+            readonly amountFactor: number;
+            readonly extentFactor: number;
+        };
+        readonly AtExtentInput: {
+            /** @description Amount there over the amount of the line. */
+            readonly amountFactor: number;
+            /** @description Found area over recorded area. */
+            readonly extentFactor: number;
+        };
         readonly BackingPlateInput: {
             /** @description A number in mm, or text with a unit. */
             readonly lengthMm: number | string;
@@ -1428,6 +1439,13 @@ export type components = {
             /** @description Deck where no forecast reaches; absent: 18 degC. */
             readonly deckTemperatureC?: number | string;
             readonly drivers: components["schemas"]["DriverAmountsInput"];
+            /**
+             * @description What dries under the lip; absent: balsa.
+             * @enum {string}
+             */
+            readonly dryingCore?: "balsa" | "plywood" | "foam";
+            /** @description Of the core that stays, at the edge: drying follows it. Absent: that of the core. */
+            readonly edgeMoisturePercent?: number;
             readonly flags: components["schemas"]["OperationFlagsInput"];
             readonly forecast?: components["schemas"]["ForecastInput"];
             /** @example medium */
@@ -1473,6 +1491,11 @@ export type components = {
                 readonly title: string;
             }[];
             readonly notes: readonly string[];
+            /** @description Of the one walk that the tasks show, by mean hours and waits. */
+            readonly planned: {
+                readonly calendarDays: number;
+                readonly workingDays: number;
+            };
             /** @description Absent when the record names no start: days are then counted from any Monday. */
             readonly startDate?: string;
             readonly tasks: readonly components["schemas"]["CalendarTask"][];
@@ -1767,6 +1790,8 @@ export type components = {
             readonly forecast?: components["schemas"]["Forecast"];
             readonly isAfloat?: boolean;
             readonly isFreezeExpected?: boolean;
+            /** @enum {string} */
+            readonly place?: "afloat" | "ashore-anyway" | "ashore-for-this" | "own-ground";
             readonly relativeHumidityPercent?: number;
             /** @enum {string} */
             readonly shelter?: "open" | "shed" | "tent";
@@ -1784,6 +1809,11 @@ export type components = {
             readonly isAfloat?: boolean;
             /** @description Whether frost is due before the core could be dry. */
             readonly isFreezeExpected?: boolean;
+            /**
+             * @description Decides haul-out and days in the yard: hauled for this job, ashore anyway, afloat, or on ground of the owner.
+             * @enum {string}
+             */
+            readonly place?: "afloat" | "ashore-for-this" | "ashore-anyway" | "own-ground";
             /** @description Relative humidity. */
             readonly relativeHumidityPercent?: number;
             /**
@@ -2133,11 +2163,11 @@ export type components = {
         };
         readonly CostLine: {
             readonly amount: components["schemas"]["MoneyJson"];
+            readonly atExtents: readonly components["schemas"]["AtExtent"][];
             /** @enum {string} */
             readonly causeClass: "maintenance" | "pre-existing" | "sudden";
             readonly code: string;
             readonly depreciation?: components["schemas"]["LineDepreciation"];
-            readonly extentExponent: number;
             /** @description True where packs were priced and the rate is their price over their content. */
             readonly isAverageRate: boolean;
             readonly note?: string;
@@ -2163,6 +2193,8 @@ export type components = {
             readonly why: components["schemas"]["Figure"];
         };
         readonly CostLineInput: {
+            /** @description What planning it again at other extents gave, the extents rising; straight between them and the recorded one. Absent: the same whatever is found. */
+            readonly atExtents?: readonly components["schemas"]["AtExtentInput"][];
             /**
              * @description What an insurer asks: sudden, there before, or upkeep.
              * @enum {string}
@@ -2171,8 +2203,6 @@ export type components = {
             /** @description Unique among the lines; a revision is compared by it. */
             readonly code: string;
             readonly depreciation?: components["schemas"]["DepreciationInput"];
-            /** @description How it grows with the repaired area: 1 as the area, 0.5 as its edge, 0 not at all. Absent: 0. */
-            readonly extentExponent?: number;
             readonly netQuantity: number;
             readonly note?: string;
             readonly packs?: readonly components["schemas"]["LinePackInput"][];
@@ -2279,6 +2309,7 @@ export type components = {
             readonly outOfScope: readonly components["schemas"]["CostLine"][];
             readonly overhead: components["schemas"]["MoneyJson"];
             readonly profit: components["schemas"]["MoneyJson"];
+            readonly provisional: components["schemas"]["MoneyJson"];
             readonly sections: readonly components["schemas"]["SectionTotal"][];
             readonly tax: components["schemas"]["MoneyJson"];
             readonly taxes: readonly {
@@ -2407,6 +2438,8 @@ export type components = {
         };
         readonly Crew: {
             readonly hoursPerDay?: number;
+            /** @enum {string} */
+            readonly labour?: "mixed" | "owner" | "yard";
             readonly people?: number;
             /** @enum {string} */
             readonly skill?: "owner" | "professional";
@@ -2414,8 +2447,13 @@ export type components = {
             readonly workingDays?: readonly ("fri" | "mon" | "sat" | "sun" | "thu" | "tue" | "wed")[];
         };
         readonly CrewInput: {
-            /** @description Working hours in a day. Absent: 8 (a working day). */
+            /** @description Hours in a day that go into the job, a head. Absent: 5.6 (so much of a working day goes into one job on the boat: mean of 24 logged days). */
             readonly hoursPerDay?: number;
+            /**
+             * @description All of a yard's; none of an owner's, whose hours are shown; or mixed: the owner strips, sands, masks and cleans.
+             * @enum {string}
+             */
+            readonly labour?: "yard" | "owner" | "mixed";
             /** @description People at work. Absent: 2 (bedding core and fastening through the deck take two). */
             readonly people?: number;
             /**
@@ -2697,7 +2735,7 @@ export type components = {
             readonly craft?: components["schemas"]["Craft"];
             readonly crew?: components["schemas"]["Crew"];
             /** @enum {string} */
-            readonly evidence?: "mapped-with-plugs" | "single-symptom" | "sounded-and-metered";
+            readonly evidence?: "mapped-with-plugs" | "opened-and-measured" | "single-symptom" | "sounded-and-metered";
             readonly fittings?: readonly components["schemas"]["FittingRecord"][];
             readonly innerSkin: components["schemas"]["SkinRecord"];
             readonly locale?: string;
@@ -2706,6 +2744,8 @@ export type components = {
             readonly panel: components["schemas"]["PanelRecord"];
             readonly pricing?: components["schemas"]["PricingChoice"];
             readonly reference?: string;
+            /** @enum {string} */
+            readonly soundedDeck?: "part" | "whole";
             readonly survey?: components["schemas"]["Survey"];
             readonly title?: string;
             readonly zones?: readonly components["schemas"]["ZoneRecord"][];
@@ -2725,7 +2765,7 @@ export type components = {
              * @description How well the extent is known. Absent: sounded-and-metered (a drawn boundary is taken to have been sounded and metered; plugs on both sides of it would narrow the range).
              * @enum {string}
              */
-            readonly evidence?: "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            readonly evidence?: "opened-and-measured" | "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
             /** @description Fittings through the deck. */
             readonly fittings?: readonly components["schemas"]["FittingInput"][];
             /** @description The inner skin. */
@@ -2742,6 +2782,11 @@ export type components = {
             readonly pricing?: components["schemas"]["PricingInput"];
             /** @description The caller's own reference. */
             readonly reference?: string;
+            /**
+             * @description New areas turn up where nobody listened. Absent: part (only the panel in question is taken to have been sounded).
+             * @enum {string}
+             */
+            readonly soundedDeck?: "whole" | "part";
             /** @description Readings of hammer, meter and plugs. */
             readonly survey?: components["schemas"]["SurveyInput"];
             /** @description Title. */
@@ -2822,6 +2867,8 @@ export type components = {
             readonly varianceShare: number;
         };
         readonly DriverAmountsInput: {
+            /** @description Covering bonded to the deck that comes off. */
+            readonly "covering-m2"?: number;
             /** @description Length of cut. */
             readonly "cut-m"?: number;
             /** @description Ply area beyond two plies. */
@@ -2833,6 +2880,10 @@ export type components = {
             readonly "fitting-large"?: number;
             /** @description Four-bolt fittings. */
             readonly "fitting-small"?: number;
+            /** @description Core that still holds. */
+            readonly "held-core-m2"?: number;
+            /** @description Skin that still holds. */
+            readonly "held-skin-m2"?: number;
             readonly hole?: number;
             /** @description Holes drilled to inject resin under the skin. */
             readonly "injection-hole"?: number;
@@ -2840,6 +2891,10 @@ export type components = {
             readonly job?: number;
             /** @description Area of the new skin, two plies. */
             readonly "laminate-m2"?: number;
+            /** @description Rotten core. */
+            readonly "loose-core-m2"?: number;
+            /** @description Of the opening, skin that has let go; absent, with the other three: by the condition. */
+            readonly "loose-skin-m2"?: number;
             readonly "nonskid-m2"?: number;
             /** @description Opened area. */
             readonly "opened-m2"?: number;
@@ -3066,6 +3121,13 @@ export type components = {
             readonly depreciable: boolean;
             /** @description Where the record states the age of what is replaced: `amount` is the wear, before loadings and tax. */
             readonly depreciation?: components["schemas"]["LineDepreciation"];
+            /** @description Of labour: least, most likely, mean and most; the mean is priced. */
+            readonly hours?: {
+                readonly high: number;
+                readonly likely: number;
+                readonly low: number;
+                readonly mean: number;
+            };
             /** @description True where packs were priced and `unitPrice` is their price over their content. */
             readonly isAveragePrice: boolean;
             /** @enum {string} */
@@ -3161,12 +3223,14 @@ export type components = {
             readonly contours: readonly components["schemas"]["ProbabilityContour"][];
             /** @description How the cut was decided; absent for drawn zones. */
             readonly cut?: components["schemas"]["CutChoice"];
-            /** @description Area of bad core once the deck is open: the map's spread widened by the evidence grade. */
+            /** @description Area of bad core once the deck is open: the map's own spread, or what the evidence grade says of a drawn zone. */
             readonly damagedAreaM2: components["schemas"]["Quantiles"];
             readonly evidence: {
                 readonly because: string;
                 /** @enum {string} */
-                readonly grade: "mapped-with-plugs" | "single-symptom" | "sounded-and-metered";
+                readonly grade: "mapped-with-plugs" | "opened-and-measured" | "single-symptom" | "sounded-and-metered";
+                readonly law: components["schemas"]["GrowthLaw"];
+                /** @description Growth at P10, P50 and P90. */
                 readonly multiplier: components["schemas"]["ThreePoint"];
             };
             readonly figures: components["schemas"]["ExtentFigures"];
@@ -3421,6 +3485,22 @@ export type components = {
             readonly kind: "catalogue";
             readonly low?: number;
         };
+        /**
+         * @description Found area over recorded area, as a distribution. With `falseAlarmShare` nearly nothing is found, evenly spread up to
+         *     `falseAlarmUpTo`; else the factor is lognormal. Both are cut off at `most`, where the panel ends.
+         */
+        readonly GrowthLaw: {
+            readonly falseAlarmFrom: number;
+            readonly falseAlarmShare: number;
+            readonly falseAlarmUpTo: number;
+            readonly median: number;
+            readonly most: number;
+            /** @description An organisation's own found over recorded, rising; they weigh n/(n + 15). */
+            readonly pairs: readonly number[];
+            readonly sigma: number;
+            /** @description Deviation of the logarithm below the median, where it is another than above. */
+            readonly sigmaBelow?: number;
+        };
         readonly HardenerChoiceInput: {
             readonly hardener: string;
             readonly resin: string;
@@ -3583,6 +3663,16 @@ export type components = {
             /** @enum {string} */
             readonly verdict: "fails" | "passes";
         };
+        /** @description Three sums with tax, and what of the first an insurer might pay. */
+        readonly InsurerSplit: {
+            readonly attributable: components["schemas"]["MoneyJson"];
+            readonly basis: string;
+            readonly deductible: components["schemas"]["MoneyJson"];
+            readonly improvement: components["schemas"]["MoneyJson"];
+            readonly payable: components["schemas"]["MoneyJson"];
+            readonly prior: components["schemas"]["MoneyJson"];
+            readonly wear: components["schemas"]["MoneyJson"];
+        };
         readonly JobCalendar: {
             readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
             readonly calendarDays: components["schemas"]["DayRange"];
@@ -3597,7 +3687,11 @@ export type components = {
             readonly labourH: components["schemas"]["ThreePoint"];
             readonly milestones: readonly components["schemas"]["CalendarMilestone"][];
             readonly notes: readonly string[];
-            /** @description By likely values alone, without chance. */
+            readonly planned: {
+                readonly calendarDays: number;
+                readonly workingDays: number;
+            };
+            /** @description Of the one walk that the tasks show, by mean hours and waits, without chance. */
             readonly plannedFinish: string;
             readonly simulation: {
                 readonly distribution: string;
@@ -3660,6 +3754,11 @@ export type components = {
             readonly overheadPercent: string;
             readonly perHour: components["schemas"]["RatePerHourInput"];
             readonly profitPercent: string;
+            /**
+             * @description posted: what a yard charges, overhead and profit inside, so that both percentages are 0; wage: what it pays.
+             * @enum {string}
+             */
+            readonly rateBasis: "posted" | "wage";
             readonly region: string;
             readonly taxGroups: readonly components["schemas"]["TaxGroupInput"][];
             /** Format: date */
@@ -4338,6 +4437,30 @@ export type components = {
                 readonly areaM2?: string;
             };
         };
+        /** @description In two stages: what is known at a firm price, what is not by rates. */
+        readonly Offer: {
+            readonly authorisation: {
+                readonly basis: string;
+                readonly labourH: number;
+                readonly percent: number;
+            };
+            readonly holdPoint: string;
+            readonly stageZero: components["schemas"]["StageZero"];
+            /** @description Without tax, overhead and profit inside. */
+            readonly unitRates: readonly {
+                /** @enum {string} */
+                readonly code: "cut-m" | "fitting-large" | "fitting-small" | "hole" | "opened-m2" | "visit";
+                /** @description In this estimate. */
+                readonly quantity: number;
+                readonly rate: components["schemas"]["MoneyJson"];
+                readonly unit: string;
+                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+                readonly us?: {
+                    readonly quantity?: string;
+                };
+                readonly what: string;
+            }[];
+        };
         readonly OldCore: {
             readonly cavityMm?: number;
             /** @enum {string} */
@@ -4541,7 +4664,7 @@ export type components = {
              * @description How the extent was found; readings can lower it, never raise it.
              * @enum {string}
              */
-            readonly evidence?: "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            readonly evidence?: "opened-and-measured" | "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
             readonly fittings?: readonly components["schemas"]["FittingInput"][];
             readonly innerSkin: components["schemas"]["SkinInput"];
             readonly map?: components["schemas"]["MapSettingsInput"];
@@ -4610,7 +4733,7 @@ export type components = {
             /** @enum {string} */
             readonly nonskid: "yes" | "no";
             /** @enum {string} */
-            readonly panel: "large-flat" | "usual";
+            readonly panel: "flat" | "cambered";
             /** @enum {string} */
             readonly press: "weights" | "battens" | "vacuum";
             /** @enum {string} */
@@ -5153,7 +5276,7 @@ export type components = {
             readonly gate: "coating" | "dry-deck" | "none" | "resin";
             /** @description How many work on it at once. */
             readonly hands: number;
-            /** @description On the chain that decides the finish, by likely values. */
+            /** @description On the chain that decides the finish, by mean values. */
             readonly isCritical: boolean;
             readonly isHoldPoint: boolean;
             readonly labourH: number;
@@ -5347,7 +5470,7 @@ export type components = {
             readonly missing: readonly string[];
             /** @description With tax, as the extent and the rates may turn out. */
             readonly range: components["schemas"]["EstimateMoneyRange"];
-            /** @description Of the recorded extent at likely hours, with overhead, profit and tax; no contingency. */
+            /** @description Base and what will probably be found besides, with tax; no contingency. */
             readonly withoutContingency: components["schemas"]["MoneyJson"];
         };
         readonly PreviewSummary: {
@@ -5398,25 +5521,34 @@ export type components = {
             readonly validTo: string;
         };
         readonly PricingChoice: {
+            readonly authorisationPercent?: number;
             readonly contingencyPercent?: number;
+            readonly deductible?: string;
             readonly depreciation?: components["schemas"]["DepreciationTerms"];
+            readonly foundOverRecorded?: readonly number[];
             readonly labourRates?: string;
             readonly priceList?: string;
             readonly samples?: number;
             readonly seed?: number;
         };
         readonly PricingInput: {
-            /** @description Absent: P80 minus the point estimate. */
+            /** @description Hours above those expected that need a new word of the owner. Absent: 15 (yards ask again when the time changes by more than that). */
+            readonly authorisationPercent?: number;
+            /** @description Absent: P80 less what is expected. */
             readonly contingencyPercent?: number;
+            /** @description Exact decimal text in the currency of the price list. */
+            readonly deductible?: string;
             /** @description Wear of the parts that are replaced; shown beside the price, which it does not change. */
             readonly depreciation?: components["schemas"]["DepreciationInput"];
+            /** @description They take over from the judged growth as they come: n of them weigh n/(n + 15). */
+            readonly foundOverRecorded?: readonly number[];
             /** @description Labour rates. */
             readonly labourRates?: string;
             /** @description Price list. */
             readonly priceList?: string;
-            /** @description Draws of the simulation. */
+            /** @description Of no effect: the figures are integrated over a fixed lattice. */
             readonly samples?: number;
-            /** @description Seed of the simulation. */
+            /** @description Of no effect: the figures are integrated over a fixed lattice. */
             readonly seed?: number;
         };
         readonly ProbabilityContour: {
@@ -5531,7 +5663,18 @@ export type components = {
             readonly engineVersion: string;
             readonly labourRates: string;
             readonly priceList: string;
-            readonly seed: number;
+        };
+        /** @description A quantity that nobody has measured yet, with the price that the measured one will have. */
+        readonly ProvisionalSum: {
+            readonly amount: components["schemas"]["MoneyJson"];
+            readonly basis: string;
+            readonly quantity: number;
+            readonly unit: string;
+            readonly unitPrice: components["schemas"]["MoneyJson"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly quantity?: string;
+            };
         };
         /** @description Three points of an uncertain number. */
         readonly Quantiles: {
@@ -5890,7 +6033,7 @@ export type components = {
              * @description How the extent was found; decides how far it may grow.
              * @enum {string}
              */
-            readonly evidence?: "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            readonly evidence?: "opened-and-measured" | "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
             /** @description The growth itself, instead of the evidence. */
             readonly extentFactor?: components["schemas"]["ExtentFactorInput"];
             /** @description Correlation of unit rates with the extent; absent: 0.3. */
@@ -6116,7 +6259,7 @@ export type components = {
             readonly cutLengthM: number;
             readonly damagedAreaM2: components["schemas"]["Range"];
             /** @enum {string} */
-            readonly evidence: "mapped-with-plugs" | "single-symptom" | "sounded-and-metered";
+            readonly evidence: "mapped-with-plugs" | "opened-and-measured" | "single-symptom" | "sounded-and-metered";
             readonly excluded: readonly string[];
             readonly findings: readonly components["schemas"]["EstimateFinding"][];
             readonly fittings: readonly components["schemas"]["FittingScope"][];
@@ -6483,10 +6626,10 @@ export type components = {
         readonly StageZero: {
             /** @description Labour with its share of overhead and profit, before tax. */
             readonly amount: components["schemas"]["MoneyJson"];
+            /** @description What of the contingency need not be set aside any more, once the extent is known; without tax. */
+            readonly contingencyFreed: components["schemas"]["MoneyJson"];
             readonly labourH: number;
             readonly lines: readonly string[];
-            /** @description What need not be set aside above the mean any more, once the extent is known. */
-            readonly reserveFreed: components["schemas"]["MoneyJson"];
             readonly title: string;
         };
         readonly StateAnswer: {
@@ -6618,14 +6761,24 @@ export type components = {
             readonly calendarDays: components["schemas"]["Range"];
             readonly coreSheets: number;
             readonly cutLengthM: number;
-            /** @description The three-point hours as a range; hours overrun further than they fall short, so P50 lies above the likely sum. */
+            readonly insurer: {
+                readonly attributable: components["schemas"]["MoneyJson"];
+                readonly improvement: components["schemas"]["MoneyJson"];
+                readonly prior: components["schemas"]["MoneyJson"];
+            };
+            /** @description Of the whole job with what is found besides, from the same simulation as money and days. */
             readonly labourH: components["schemas"]["Range"];
-            /** @description Sum of the labour lines: each at its likely hours. */
+            /** @description Sum of the most likely hours of each operation: seldom enough for all of them together. */
             readonly labourLikelyH: number;
+            /** @description Sum of the labour lines: the recorded scope at mean hours. */
+            readonly labourMeanH: number;
             readonly mixedResinL: number;
             readonly openedAreaM2: number;
+            /** @description The price with tax: base and what will probably be found besides. */
             readonly total: components["schemas"]["MoneyJson"];
             readonly totalRange: components["schemas"]["EstimateMoneyRange"];
+            /** @description Beside the price, with tax. */
+            readonly totalWithContingency: components["schemas"]["MoneyJson"];
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 readonly cutLengthM?: string;
@@ -6742,13 +6895,31 @@ export type components = {
             readonly name: string;
         };
         readonly Totals: {
+            /** @description Lines with overhead and profit: the recorded scope at mean hours, without tax. */
+            readonly base: components["schemas"]["MoneyJson"];
+            /** @description What better evidence would leave of the contingency, and what it would take off it; without tax. */
+            readonly betterEvidence: readonly {
+                readonly contingency: components["schemas"]["MoneyJson"];
+                /** @enum {string} */
+                readonly evidence: "mapped-with-plugs" | "opened-and-measured" | "single-symptom" | "sounded-and-metered";
+                readonly saves: components["schemas"]["MoneyJson"];
+            }[];
             readonly byCause: readonly {
                 readonly amount: components["schemas"]["MoneyJson"];
                 /** @enum {string} */
                 readonly causeClass: "maintenance" | "pre-existing" | "sudden";
             }[];
+            /** @description P80 less the price, without tax; it stands beside the price and is no part of it. */
             readonly contingency: components["schemas"]["MoneyJson"];
             readonly contingencyBasis: string;
+            /** @description By kind of risk; the shares make the whole. */
+            readonly contingencyByKind: readonly {
+                readonly amount: components["schemas"]["MoneyJson"];
+                /** @enum {string} */
+                readonly kind: "extent" | "new-areas" | "price" | "productivity" | "waits";
+                readonly name: string;
+                readonly share: number;
+            }[];
             readonly currency: string;
             /** @description Parts at their price, their wear and what remains, before loadings and tax; only where the record states an age. */
             readonly depreciation?: components["schemas"]["PartsWear"];
@@ -6756,18 +6927,30 @@ export type components = {
                 readonly name: string;
                 readonly shareOfVariance: number;
             }[];
+            /** @description What will probably be found besides, as a provisional quantity; without tax. */
+            readonly growth: components["schemas"]["ProvisionalSum"];
+            readonly insurer: components["schemas"]["InsurerSplit"];
             readonly labour: components["schemas"]["MoneyJson"];
             readonly net: components["schemas"]["MoneyJson"];
+            /** @description Separate areas elsewhere; without tax. */
+            readonly newAreas: components["schemas"]["ProvisionalSum"];
+            readonly offer: components["schemas"]["Offer"];
             readonly overhead: components["schemas"]["MoneyJson"];
-            /** @description Standard error of P90 over P90, from the samples. */
+            /** @description Only where the owner works himself. */
+            readonly ownWork?: {
+                readonly aYardWouldAsk: components["schemas"]["MoneyJson"];
+                readonly basis: string;
+                readonly labourH: number;
+            };
+            /** @description Half of the points against the other half, P90 over P90. */
             readonly p90RelativeError: number;
             readonly parts: components["schemas"]["MoneyJson"];
             readonly profit: components["schemas"]["MoneyJson"];
-            /** @description Of the whole job, with overhead, profit and tax, before any contingency: what the simulated jobs cost. */
+            /** @description Of the whole job with tax: what the simulated jobs cost. */
             readonly range: components["schemas"]["EstimateMoneyRange"];
             readonly samples: number;
-            /** @description Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it. */
-            readonly stageZero: components["schemas"]["StageZero"];
+            /** @description Share of the simulated jobs that cost no more than `total`. */
+            readonly shareWithin: number;
             readonly tax: components["schemas"]["MoneyJson"];
             readonly taxes: readonly {
                 readonly amount: components["schemas"]["MoneyJson"];
@@ -6776,13 +6959,9 @@ export type components = {
                 readonly name: string;
                 readonly percent: string;
             }[];
+            /** @description The price: base, growth and new areas, with tax. About as many jobs cost more as cost less. */
             readonly total: components["schemas"]["MoneyJson"];
-            /** @description The price of the recorded extent at likely hours, with overhead, profit and tax as in `range` and `total`. */
-            readonly withoutContingency: {
-                readonly amount: components["schemas"]["MoneyJson"];
-                /** @description Share of the simulated jobs that cost no more. */
-                readonly shareWithin: number;
-            };
+            readonly totalWithContingency: components["schemas"]["MoneyJson"];
         };
         readonly TypedQuantityInput: {
             /**
@@ -7005,11 +7184,19 @@ export type components = {
         readonly YardChargeInput: {
             readonly code: string;
             readonly name: string;
-            /** @enum {string} */
-            readonly per: "job" | "day" | "labour-h" | "opened-m2";
+            /**
+             * @description day: on the calendar; worked-day: one on which somebody works.
+             * @enum {string}
+             */
+            readonly per: "job" | "day" | "worked-day" | "labour-h" | "opened-m2";
             readonly price: string;
             /** @enum {string} */
             readonly when?: "shed" | "tent" | "open";
+            /**
+             * @description Only where the boat was hauled for this job, or only in a yard; everywhere when absent.
+             * @enum {string}
+             */
+            readonly where?: "ashore-for-this" | "yard";
         };
         readonly YardstickLoadInput: {
             /**

@@ -1,4 +1,4 @@
-import { scaled } from '#lib/kernel';
+import { aboutHours, type HoursBySize } from '../job-size.js';
 import {
   deckOpened,
   fromMemory,
@@ -10,7 +10,13 @@ import {
 } from './cites.js';
 import { defineOperation } from '../operation.js';
 
-const checkRate = threePoint(0.5, 1, 2);
+const CHECK_H = { spot: 0.5, panel: 1, deck: 2 } as const;
+const checks = (share: number): HoursBySize => ({
+  by: 'opened-m2',
+  spot: aboutHours(CHECK_H.spot * share),
+  panel: aboutHours(CHECK_H.panel * share),
+  deck: aboutHours(CHECK_H.deck * share),
+});
 const checkShare = {
   ...splitFromMemory,
   note: 'one rate for all sounding and hose checks, shared 3 : 3 : 4 over the three times they are made',
@@ -53,7 +59,8 @@ export const bondOperations = [
     title: 'Trim, sound the new core, mend what sounds hollow',
     phase: 'bond',
     driver: 'job',
-    hours: scaled(checkRate, 0.3),
+    hours: checks(0.3).panel,
+    bySize: checks(0.3),
     skill: 'laminator',
     appliesWhen: deckOpened,
     after: ['bed-core'],
@@ -116,6 +123,7 @@ export const bondOperations = [
     skill: 'laminator',
     appliesWhen: { skin: ['relay'] },
     after: ['laminate-top'],
+    wetOn: ['laminate-top'],
     waits: untilSandable,
     gate: 'resin',
     strains: ['overhead-from-below', 'on-deck', 'by-area'],
@@ -157,7 +165,8 @@ export const bondOperations = [
     title: 'Sound and hose check before paint',
     phase: 'close',
     driver: 'job',
-    hours: scaled(checkRate, 0.3),
+    hours: checks(0.3).panel,
+    bySize: checks(0.3),
     skill: 'laminator',
     appliesWhen: {},
     after: ['fair', 'pot-holes', 'close-injection-holes'],
@@ -168,5 +177,5 @@ export const bondOperations = [
   }),
 ];
 
-export const finalCheckHours = scaled(checkRate, 0.4);
+export const finalCheckHours = checks(0.4);
 export const finalCheckCite = checkShare;

@@ -4,7 +4,12 @@ import type { Wait } from '../operation.js';
 
 export const fromMemory: Cite = {
   source: 'FROM-MEMORY',
-  note: 'unit rate of a skilled hand under cover, tuned to published job totals',
+  note: 'unit rate of a skilled hand under cover; the bill of all of them was held to the totals of six told jobs',
+};
+/** What is done once on a job, by its size. */
+export const sizedFromMemory: Cite = {
+  source: 'FROM-MEMORY',
+  note: 'done once, for a spot, a panel and a deck, level between logs of told jobs; straight in the logarithm of the area',
 };
 export const commonPractice: Cite = { source: 'COMMON-PRACTICE' };
 export const splitFromMemory: Cite = {

@@ -1,14 +1,36 @@
 import { scaled } from '#lib/kernel';
+import { aboutHours, type HoursBySize } from '../job-size.js';
 import { finalCheckCite, finalCheckHours } from './bond.js';
-import { commonPractice, deckOpened, fromMemory, noWait, splitFromMemory, threePoint } from './cites.js';
+import {
+  commonPractice,
+  deckOpened,
+  fromMemory,
+  noWait,
+  sizedFromMemory,
+  splitFromMemory,
+  threePoint,
+  untilSandable,
+} from './cites.js';
 import { defineOperation, type Wait } from '../operation.js';
 
 const overcoat = (why: string, low: number, likely: number, high: number): Wait => ({
   kind: 'elapsed',
   hoursThreePoint: threePoint(low, likely, high),
+  isCure: true,
   why,
   cite: { source: 'FROM-MEMORY' },
 });
+/** Coats of one session: the next as soon as the last has flashed off. */
+const sameSession: Wait = {
+  kind: 'elapsed',
+  hoursThreePoint: threePoint(1, 2, 4),
+  isCure: true,
+  why: 'coat on coat in one session',
+  cite: {
+    source: 'JOB-DECK-LOG-2023',
+    note: 'three coats of primer in one day of six hours, three of gloss in another',
+  },
+};
 const sealantCures: Wait = {
   kind: 'elapsed',
   hoursThreePoint: threePoint(24, 72, 168),
@@ -17,14 +39,89 @@ const sealantCures: Wait = {
 };
 const epoxyBeforePaint: Wait = {
   kind: 'elapsed',
-  hoursThreePoint: threePoint(120, 144, 168),
-  why: 'last epoxy to the paint system, 5 to 7 days at 21 degC',
-  cite: { ...commonPractice, note: 'a plan seller prints 5 to 7 days at 21 degC' },
+  hoursThreePoint: threePoint(24, 72, 168),
+  isCure: true,
+  why: 'last epoxy to the paint system: an epoxy primer the next day, solvent paint after 5 to 7 days at 21 degC',
+  cite: {
+    ...commonPractice,
+    note: 'a plan seller prints 5 to 7 days at 21 degC before solvent paint; two-part primer goes on sooner',
+  },
+};
+/** 66 to 70 h from primer to nonskid and 45 to 55 h of sanding, skimming and fairing before, on 24 to 28 m2. */
+const refinishCite = {
+  source: 'JOB-DECK-LOG-2023',
+  note: 'ten hours once and 4.5 h for each painted square metre, held to a log of a whole deck; the shares between steps are judgement',
+} as const;
+const finishFixed: HoursBySize = {
+  by: 'finish-m2',
+  spot: aboutHours(3),
+  panel: aboutHours(5.5),
+  deck: aboutHours(8),
 };
 const painted = { access: ['from-above'], finish: ['painted'] } as const;
 
 /** Paint, fittings, interior, and the hand-over. */
 export const finishOperations = [
+  defineOperation({
+    code: 'finish-set-up',
+    title: 'Get ready to paint: wash down, mix and strain, clean the gear, unmask, look it over',
+    phase: 'finish',
+    driver: 'job',
+    hours: finishFixed.panel,
+    bySize: finishFixed,
+    skill: 'finisher',
+    appliesWhen: painted,
+    after: ['check-before-paint'],
+    waits: noWait,
+    gate: 'none',
+    strains: [],
+    cite: refinishCite,
+  }),
+  defineOperation({
+    code: 'strip-covering',
+    title: 'Take off the covering that is bonded to the deck, fill what held it',
+    phase: 'finish',
+    driver: 'covering-m2',
+    hours: threePoint(2, 3.3, 5.2),
+    skill: 'general',
+    appliesWhen: painted,
+    after: ['check-before-paint'],
+    waits: noWait,
+    gate: 'dry-deck',
+    strains: ['on-deck', 'by-area'],
+    consumes: ['abrasive'],
+    cite: { source: 'JOB-COVERING-2018', note: 'a told total of 280 h for 30 to 40 m2, finish counted off' },
+  }),
+  defineOperation({
+    code: 'sand-old-finish',
+    title: 'Sand off the old nonskid and gloss, wipe clean',
+    phase: 'finish',
+    driver: 'finish-m2',
+    hours: threePoint(0.5, 0.9, 1.6),
+    skill: 'finisher',
+    appliesWhen: painted,
+    after: ['check-before-paint', 'strip-covering'],
+    waits: noWait,
+    gate: 'dry-deck',
+    strains: ['on-deck', 'by-area'],
+    consumes: ['abrasive'],
+    cite: refinishCite,
+  }),
+  defineOperation({
+    code: 'skim-fair',
+    title: 'Skim and fair what is painted',
+    phase: 'finish',
+    driver: 'finish-m2',
+    hours: threePoint(0.7, 1.1, 2),
+    skill: 'finisher',
+    appliesWhen: painted,
+    after: ['sand-old-finish'],
+    waits: untilSandable,
+    gate: 'resin',
+    strains: ['on-deck', 'by-area'],
+    consumes: ['fairing', 'abrasive'],
+    cite: refinishCite,
+  }),
   defineOperation({
     code: 'stand-before-paint',
     title: 'Let the epoxy stand before paint; wash and sand off blush',
@@ -44,11 +141,12 @@ export const finishOperations = [
     title: 'Prime and sand, each coat',
     phase: 'finish',
     driver: 'primed-m2-coat',
-    hours: threePoint(0.4, 0.7, 1.2),
+    hours: threePoint(0.25, 0.4, 0.7),
     skill: 'finisher',
     appliesWhen: painted,
-    after: ['stand-before-paint'],
+    after: ['stand-before-paint', 'skim-fair', 'finish-set-up'],
     waits: overcoat('primer to sand and overcoat', 12, 16, 24),
+    waitsBetween: sameSession,
     gate: 'coating',
     strains: ['on-deck', 'by-area'],
     consumes: ['primer', 'abrasive'],
@@ -59,7 +157,7 @@ export const finishOperations = [
     title: 'Mask for the finish',
     phase: 'finish',
     driver: 'finish-m2',
-    hours: threePoint(0.25, 0.4, 0.6),
+    hours: threePoint(0.2, 0.3, 0.45),
     skill: 'finisher',
     appliesWhen: painted,
     after: ['prime'],
@@ -73,11 +171,12 @@ export const finishOperations = [
     title: 'Topcoat, each coat',
     phase: 'finish',
     driver: 'topcoat-m2-coat',
-    hours: threePoint(0.1, 0.25, 0.5),
+    hours: threePoint(0.1, 0.17, 0.3),
     skill: 'finisher',
     appliesWhen: painted,
     after: ['mask'],
-    waits: overcoat('topcoat to tape and overcoat', 12, 16, 24),
+    waits: overcoat('topcoat to tape over', 16, 24, 44),
+    waitsBetween: sameSession,
     gate: 'coating',
     strains: ['on-deck', 'by-area'],
     consumes: ['topcoat'],
@@ -88,7 +187,7 @@ export const finishOperations = [
     title: 'Nonskid, with its masking',
     phase: 'finish',
     driver: 'nonskid-m2',
-    hours: threePoint(0.5, 0.9, 1.6),
+    hours: threePoint(0.4, 0.7, 1.3),
     skill: 'finisher',
     appliesWhen: { ...painted, nonskid: ['yes'] },
     after: ['topcoat'],
@@ -133,7 +232,8 @@ export const finishOperations = [
     title: 'Leak test, final sounding map, photographs, materials record',
     phase: 'hand-over',
     driver: 'job',
-    hours: finalCheckHours,
+    hours: finalCheckHours.panel,
+    bySize: finalCheckHours,
     skill: 'laminator',
     appliesWhen: {},
     after: ['refit-small', 'refit-large', 'check-before-paint', 'topcoat', 'nonskid'],
@@ -162,13 +262,19 @@ export const finishOperations = [
     title: 'Clean up, take waste away',
     phase: 'hand-over',
     driver: 'job',
-    hours: threePoint(1, 3, 8),
+    hours: aboutHours(1.5),
+    bySize: {
+      by: 'opened-m2',
+      spot: aboutHours(0.5),
+      panel: aboutHours(1.5),
+      deck: aboutHours(4),
+    },
     skill: 'general',
     appliesWhen: deckOpened,
     after: ['final-check', 'lining-back'],
     waits: noWait,
     gate: 'none',
     strains: [],
-    cite: fromMemory,
+    cite: sizedFromMemory,
   }),
 ];

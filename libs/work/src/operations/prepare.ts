@@ -1,8 +1,23 @@
 import { scaled } from '#lib/kernel';
-import { commonPractice, deckOpened, fromMemory, noWait, splitFromMemory, threePoint } from './cites.js';
+import { aboutHours, type HoursBySize } from '../job-size.js';
+import {
+  commonPractice,
+  deckOpened,
+  fromMemory,
+  noWait,
+  splitFromMemory,
+  threePoint,
+  sizedFromMemory,
+} from './cites.js';
 import { defineOperation } from '../operation.js';
 
 const liningRate = threePoint(1, 2, 5);
+const bySize = (spot: number, panel: number, deck: number): HoursBySize => ({
+  by: 'opened-m2',
+  spot: aboutHours(spot),
+  panel: aboutHours(panel),
+  deck: aboutHours(deck),
+});
 
 /** Everything before the first cut: look, isolate, clear, protect, prop. */
 export const prepareOperations = [
@@ -11,21 +26,23 @@ export const prepareOperations = [
     title: 'Inspect, sound, take plugs, map and photograph',
     phase: 'survey',
     driver: 'job',
-    hours: threePoint(1, 2.5, 6),
+    hours: aboutHours(1.5),
+    bySize: bySize(0.75, 1.5, 3.5),
     skill: 'laminator',
     appliesWhen: {},
     after: [],
     waits: noWait,
     gate: 'none',
     strains: [],
-    cite: fromMemory,
+    cite: sizedFromMemory,
   }),
   defineOperation({
     code: 'isolate-services',
     title: 'Isolate batteries and wiring, identify tanks and hoses, probe linings',
     phase: 'prepare',
     driver: 'job',
-    hours: threePoint(0.25, 0.5, 1),
+    hours: aboutHours(0.4),
+    bySize: bySize(0.2, 0.4, 0.75),
     skill: 'rigger',
     appliesWhen: {},
     after: ['inspect-map'],
@@ -33,7 +50,7 @@ export const prepareOperations = [
     gate: 'none',
     strains: [],
     isOffDeck: true,
-    cite: fromMemory,
+    cite: sizedFromMemory,
   }),
   defineOperation({
     code: 'lining-out',
@@ -83,35 +100,38 @@ export const prepareOperations = [
     title: 'Build tent or shrink cover',
     phase: 'prepare',
     driver: 'job',
-    hours: threePoint(6, 12, 30),
+    hours: aboutHours(3),
+    bySize: bySize(0.5, 3, 12),
     skill: 'general',
     appliesWhen: { shelter: ['tent'] },
     after: ['hardware-off-small', 'hardware-off-large'],
     waits: noWait,
     gate: 'none',
     strains: [],
-    cite: fromMemory,
+    cite: sizedFromMemory,
   }),
   defineOperation({
     code: 'protect',
     title: 'Protect, contain dust, stage',
     phase: 'prepare',
     driver: 'job',
-    hours: threePoint(3, 6, 16),
+    hours: aboutHours(2),
+    bySize: bySize(0.75, 2, 6),
     skill: 'general',
     appliesWhen: deckOpened,
     after: ['hardware-off-small', 'hardware-off-large', 'tent'],
     waits: noWait,
     gate: 'none',
     strains: [],
-    cite: fromMemory,
+    cite: sizedFromMemory,
   }),
   defineOperation({
     code: 'prop',
     title: 'Prop the skin that stays, before anything is cut',
     phase: 'prepare',
     driver: 'job',
-    hours: threePoint(1, 3, 8),
+    hours: aboutHours(1),
+    bySize: bySize(0.3, 1, 3),
     skill: 'general',
     appliesWhen: { props: ['needed'] },
     after: ['isolate-services', 'lining-out'],
@@ -119,11 +139,11 @@ export const prepareOperations = [
     gate: 'none',
     strains: [],
     isOffDeck: true,
-    cite: fromMemory,
+    cite: sizedFromMemory,
   }),
   defineOperation({
     code: 'daily-set-up',
-    title: 'Set up and pack up each day',
+    title: 'Set up and pack up on each day worked',
     phase: 'prepare',
     driver: 'day',
     hours: threePoint(0.25, 0.3, 0.5),

@@ -166,7 +166,9 @@ export class YardChargeDto implements YardCharge {
   @Text()
   readonly name!: string;
 
-  @OneOf(['job', 'day', 'labour-h', 'opened-m2'])
+  @OneOf(['job', 'day', 'worked-day', 'labour-h', 'opened-m2'], {
+    description: 'day: on the calendar; worked-day: one on which somebody works.',
+  })
   readonly per!: YardCharge['per'];
 
   @DecimalText()
@@ -174,6 +176,12 @@ export class YardChargeDto implements YardCharge {
 
   @OneOf(['shed', 'tent', 'open'], { optional: true })
   readonly when?: YardCharge['when'];
+
+  @OneOf(['ashore-for-this', 'yard'], {
+    optional: true,
+    description: 'Only where the boat was hauled for this job, or only in a yard; everywhere when absent.',
+  })
+  readonly where?: YardCharge['where'];
 }
 
 export class TaxGroupDto {
@@ -214,6 +222,12 @@ export class LabourRatesDto implements LabourRates {
 
   @Parts(() => YardChargeDto, { most: 200 })
   readonly charges!: readonly YardChargeDto[];
+
+  @OneOf(['posted', 'wage'], {
+    description:
+      'posted: what a yard charges, overhead and profit inside, so that both percentages are 0; wage: what it pays.',
+  })
+  readonly rateBasis!: LabourRates['rateBasis'];
 
   @DecimalText()
   readonly overheadPercent!: string;

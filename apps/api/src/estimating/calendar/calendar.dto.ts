@@ -24,6 +24,16 @@ const amount = { optional: true, from: 0, upTo: 100_000 } as const;
 export class DriverAmountsDto implements Partial<Record<Driver, number>> {
   @Num(amount) readonly 'job'?: number;
   @Num({ ...amount, description: 'Opened area.' }) readonly 'opened-m2'?: number;
+  @Num({
+    ...amount,
+    description: 'Of the opening, skin that has let go; absent, with the other three: by the condition.',
+  })
+  readonly 'loose-skin-m2'?: number;
+  @Num({ ...amount, description: 'Skin that still holds.' }) readonly 'held-skin-m2'?: number;
+  @Num({ ...amount, description: 'Rotten core.' }) readonly 'loose-core-m2'?: number;
+  @Num({ ...amount, description: 'Core that still holds.' }) readonly 'held-core-m2'?: number;
+  @Num({ ...amount, description: 'Covering bonded to the deck that comes off.' })
+  readonly 'covering-m2'?: number;
   @Num({ ...amount, description: 'Length of cut.' }) readonly 'cut-m'?: number;
   @Num(amount) readonly 'taper-m'?: number;
   @Num({ ...amount, description: 'Area of the new skin, two plies.' }) readonly 'laminate-m2'?: number;
@@ -55,7 +65,7 @@ export class OperationFlagsDto implements OperationFlags {
   @OneOf(['painted', 'none']) readonly finish!: OperationFlags['finish'];
   @OneOf(['yes', 'no']) readonly nonskid!: OperationFlags['nonskid'];
   @OneOf(['ashore', 'afloat']) readonly berth!: OperationFlags['berth'];
-  @OneOf(['large-flat', 'usual']) readonly panel!: OperationFlags['panel'];
+  @OneOf(['flat', 'cambered']) readonly panel!: OperationFlags['panel'];
 }
 
 export class CalendarCrewDto {
@@ -204,6 +214,21 @@ export class CalendarRequestDto implements JobCalendarRequest {
 
   @Num({ optional: true, from: 0, upTo: 700, unit: '%' })
   readonly coreMoisturePercent?: number;
+
+  @Num({
+    optional: true,
+    from: 0,
+    upTo: 700,
+    unit: '%',
+    description: 'Of the core that stays, at the edge: drying follows it. Absent: that of the core.',
+  })
+  readonly edgeMoisturePercent?: number;
+
+  @OneOf(['balsa', 'plywood', 'foam'], {
+    optional: true,
+    description: 'What dries under the lip; absent: balsa.',
+  })
+  readonly dryingCore?: 'balsa' | 'plywood' | 'foam';
 
   @Parts(() => CustomOperationDto, { optional: true, most: 60 })
   readonly customOperations?: readonly CustomOperationDto[];

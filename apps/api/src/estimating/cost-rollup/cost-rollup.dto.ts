@@ -4,6 +4,7 @@ import {
   riskDefaults,
   sectionTitles,
   unitCodes,
+  type AtExtent,
   type CauseClass,
   type LinePack,
   type LineRequest,
@@ -25,6 +26,14 @@ export class LineSpreadDto {
 
   @Num({ from: 1, upTo: 100, description: 'Most amount as a multiple of the likely one.' })
   readonly high!: number;
+}
+
+export class AtExtentDto implements AtExtent {
+  @Num({ from: 0, upTo: 100, description: 'Found area over recorded area.' })
+  readonly extentFactor!: number;
+
+  @Num({ from: 0, upTo: 1000, description: 'Amount there over the amount of the line.' })
+  readonly amountFactor!: number;
 }
 
 export class LinePackDto implements LinePack {
@@ -96,14 +105,14 @@ export class CostLineDto implements LineRequest {
   @Part(() => LineSpreadDto, { optional: true })
   readonly spread?: LineSpreadDto;
 
-  @Num({
+  @Parts(() => AtExtentDto, {
     optional: true,
-    from: 0,
-    upTo: 2,
+    least: 1,
+    most: 20,
     description:
-      'How it grows with the repaired area: 1 as the area, 0.5 as its edge, 0 not at all. Absent: 0.',
+      'What planning it again at other extents gave, the extents rising; straight between them and the recorded one. Absent: the same whatever is found.',
   })
-  readonly extentExponent?: number;
+  readonly atExtents?: readonly AtExtentDto[];
 
   @Part(() => DepreciationDto, { optional: true })
   readonly depreciation?: DepreciationDto;
@@ -149,7 +158,7 @@ export class CommonShareDto {
 }
 
 export class RiskTermsDto implements RiskTerms {
-  @OneOf(['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], {
+  @OneOf(['opened-and-measured', 'mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], {
     optional: true,
     description: 'How the extent was found; decides how far it may grow.',
   })

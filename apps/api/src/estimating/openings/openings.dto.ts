@@ -145,7 +145,7 @@ export class OpeningsRequestDto implements ExtentAndOpeningsRequest {
   @Parts(() => FittingDto, { optional: true, most: 200 })
   readonly fittings?: readonly FittingDto[];
 
-  @OneOf(['mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], {
+  @OneOf(['opened-and-measured', 'mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], {
     optional: true,
     description: 'How the extent was found; readings can lower it, never raise it.',
   })

@@ -95,6 +95,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cite"
     ]
   },
+  "AtExtent": {
+    "type": "object",
+    "description": "At so many times the recorded area, so many times the amount: planned again, not scaled.",
+    "properties": {
+      "extentFactor": {
+        "type": "number"
+      },
+      "amountFactor": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "extentFactor",
+      "amountFactor"
+    ]
+  },
   "Basket": {
     "type": "object",
     "properties": {
@@ -751,6 +767,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/Range",
         "description": "From the first day to the last, waits counted."
       },
+      "planned": {
+        "type": "object",
+        "properties": {
+          "workingDays": {
+            "type": "number"
+          },
+          "calendarDays": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "workingDays",
+          "calendarDays"
+        ],
+        "description": "Of the one walk that the tasks show, by mean hours and waits."
+      },
       "tasks": {
         "type": "array",
         "items": {
@@ -813,6 +845,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "workingDays",
       "calendarDays",
+      "planned",
       "tasks",
       "criticalChain",
       "milestones",
@@ -1553,6 +1586,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "isAfloat": {
         "type": "boolean"
       },
+      "place": {
+        "type": "string",
+        "enum": [
+          "afloat",
+          "ashore-anyway",
+          "ashore-for-this",
+          "own-ground"
+        ]
+      },
       "daysAvailable": {
         "type": "number"
       },
@@ -2215,8 +2257,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "high"
         ]
       },
-      "extentExponent": {
-        "type": "number"
+      "atExtents": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/AtExtent"
+        }
       },
       "depreciation": {
         "$ref": "#/components/schemas/LineDepreciation"
@@ -2245,7 +2290,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "amount",
       "range",
       "spread",
-      "extentExponent",
+      "atExtents",
       "why"
     ]
   },
@@ -2388,6 +2433,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/MoneyJson"
       },
       "profit": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "provisional": {
         "$ref": "#/components/schemas/MoneyJson"
       },
       "contingency": {
@@ -2620,6 +2668,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "direct",
       "overhead",
       "profit",
+      "provisional",
       "contingency",
       "net",
       "taxes",
@@ -2865,6 +2914,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Crew": {
     "type": "object",
     "properties": {
+      "labour": {
+        "type": "string",
+        "enum": [
+          "mixed",
+          "owner",
+          "yard"
+        ]
+      },
       "people": {
         "type": "number"
       },
@@ -3400,6 +3457,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "pricing": {
         "$ref": "#/components/schemas/PricingChoice"
       },
+      "soundedDeck": {
+        "type": "string",
+        "enum": [
+          "part",
+          "whole"
+        ]
+      },
       "method": {
         "$ref": "#/components/schemas/MethodChoice"
       },
@@ -3425,6 +3489,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "mapped-with-plugs",
+          "opened-and-measured",
           "single-symptom",
           "sounded-and-metered"
         ]
@@ -4332,6 +4397,30 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ],
         "description": "Least and most that may be needed, waste counted; absent for services."
       },
+      "hours": {
+        "type": "object",
+        "properties": {
+          "low": {
+            "type": "number"
+          },
+          "likely": {
+            "type": "number"
+          },
+          "mean": {
+            "type": "number"
+          },
+          "high": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "low",
+          "likely",
+          "mean",
+          "high"
+        ],
+        "description": "Of labour: least, most likely, mean and most; the mean is priced."
+      },
       "pricedQuantity": {
         "type": "string",
         "description": "What was multiplied, as an exact decimal."
@@ -4665,7 +4754,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "damagedAreaM2": {
         "$ref": "#/components/schemas/Quantiles",
-        "description": "Area of bad core once the deck is open: the map's spread widened by the evidence grade."
+        "description": "Area of bad core once the deck is open: the map's own spread, or what the evidence grade says of a drawn zone."
       },
       "growth": {
         "$ref": "#/components/schemas/Quantiles",
@@ -4678,6 +4767,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "string",
             "enum": [
               "mapped-with-plugs",
+              "opened-and-measured",
               "single-symptom",
               "sounded-and-metered"
             ]
@@ -4686,13 +4776,18 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "type": "string"
           },
           "multiplier": {
-            "$ref": "#/components/schemas/ThreePoint"
+            "$ref": "#/components/schemas/ThreePoint",
+            "description": "Growth at P10, P50 and P90."
+          },
+          "law": {
+            "$ref": "#/components/schemas/GrowthLaw"
           }
         },
         "required": [
           "grade",
           "because",
-          "multiplier"
+          "multiplier",
+          "law"
         ]
       },
       "findings": {
@@ -5241,6 +5336,50 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cite"
     ]
   },
+  "GrowthLaw": {
+    "type": "object",
+    "description": "Found area over recorded area, as a distribution. With `falseAlarmShare` nearly nothing is found, evenly spread up to\n`falseAlarmUpTo`; else the factor is lognormal. Both are cut off at `most`, where the panel ends.",
+    "properties": {
+      "falseAlarmShare": {
+        "type": "number"
+      },
+      "falseAlarmFrom": {
+        "type": "number"
+      },
+      "falseAlarmUpTo": {
+        "type": "number"
+      },
+      "median": {
+        "type": "number"
+      },
+      "sigma": {
+        "type": "number"
+      },
+      "sigmaBelow": {
+        "type": "number",
+        "description": "Deviation of the logarithm below the median, where it is another than above."
+      },
+      "most": {
+        "type": "number"
+      },
+      "pairs": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "description": "An organisation's own found over recorded, rising; they weigh n/(n + 15)."
+      }
+    },
+    "required": [
+      "falseAlarmShare",
+      "falseAlarmFrom",
+      "falseAlarmUpTo",
+      "median",
+      "sigma",
+      "most",
+      "pairs"
+    ]
+  },
   "HardenerVerdict": {
     "type": "object",
     "properties": {
@@ -5571,6 +5710,42 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "props"
     ]
   },
+  "InsurerSplit": {
+    "type": "object",
+    "description": "Three sums with tax, and what of the first an insurer might pay.",
+    "properties": {
+      "attributable": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "prior": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "improvement": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "wear": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "deductible": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "payable": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "basis": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "attributable",
+      "prior",
+      "improvement",
+      "wear",
+      "deductible",
+      "payable",
+      "basis"
+    ]
+  },
   "JobCalendar": {
     "type": "object",
     "properties": {
@@ -5617,7 +5792,22 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "plannedFinish": {
         "type": "string",
-        "description": "By likely values alone, without chance."
+        "description": "Of the one walk that the tasks show, by mean hours and waits, without chance."
+      },
+      "planned": {
+        "type": "object",
+        "properties": {
+          "workingDays": {
+            "type": "number"
+          },
+          "calendarDays": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "workingDays",
+          "calendarDays"
+        ]
       },
       "calendarDays": {
         "$ref": "#/components/schemas/DayRange"
@@ -5680,6 +5870,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "criticalChain",
       "finish",
       "plannedFinish",
+      "planned",
       "calendarDays",
       "workingDays",
       "labourH",
@@ -7085,6 +7276,83 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "areaM2"
     ]
   },
+  "Offer": {
+    "type": "object",
+    "description": "In two stages: what is known at a firm price, what is not by rates.",
+    "properties": {
+      "stageZero": {
+        "$ref": "#/components/schemas/StageZero"
+      },
+      "unitRates": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "code": {
+              "type": "string",
+              "enum": [
+                "cut-m",
+                "fitting-large",
+                "fitting-small",
+                "hole",
+                "opened-m2",
+                "visit"
+              ]
+            },
+            "what": {
+              "type": "string"
+            },
+            "unit": {
+              "type": "string"
+            },
+            "quantity": {
+              "type": "number",
+              "description": "In this estimate."
+            },
+            "rate": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
+          },
+          "required": [
+            "code",
+            "what",
+            "unit",
+            "quantity",
+            "rate"
+          ]
+        },
+        "description": "Without tax, overhead and profit inside."
+      },
+      "authorisation": {
+        "type": "object",
+        "properties": {
+          "percent": {
+            "type": "number"
+          },
+          "labourH": {
+            "type": "number"
+          },
+          "basis": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "percent",
+          "labourH",
+          "basis"
+        ]
+      },
+      "holdPoint": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "stageZero",
+      "unitRates",
+      "authorisation",
+      "holdPoint"
+    ]
+  },
   "OldCore": {
     "type": "object",
     "properties": {
@@ -8470,7 +8738,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "isCritical": {
         "type": "boolean",
-        "description": "On the chain that decides the finish, by likely values."
+        "description": "On the chain that decides the finish, by mean values."
       },
       "criticality": {
         "type": "number",
@@ -8777,7 +9045,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "properties": {
       "withoutContingency": {
         "$ref": "#/components/schemas/MoneyJson",
-        "description": "Of the recorded extent at likely hours, with overhead, profit and tax; no contingency."
+        "description": "Base and what will probably be found besides, with tax; no contingency."
       },
       "range": {
         "$ref": "#/components/schemas/EstimateMoneyRange",
@@ -8910,6 +9178,18 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "contingencyPercent": {
         "type": "number"
+      },
+      "authorisationPercent": {
+        "type": "number"
+      },
+      "foundOverRecorded": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        }
+      },
+      "deductible": {
+        "type": "string"
       },
       "seed": {
         "type": "number"
@@ -9217,9 +9497,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "catalogueHash": {
         "type": "string"
       },
-      "seed": {
-        "type": "number"
-      },
       "priceList": {
         "type": "string"
       },
@@ -9231,9 +9508,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "engineVersion",
       "edition",
       "catalogueHash",
-      "seed",
       "priceList",
       "labourRates"
+    ]
+  },
+  "ProvisionalSum": {
+    "type": "object",
+    "description": "A quantity that nobody has measured yet, with the price that the measured one will have.",
+    "properties": {
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "quantity": {
+        "type": "number"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "unitPrice": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "basis": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "amount",
+      "quantity",
+      "unit",
+      "unitPrice",
+      "basis"
     ]
   },
   "Quantiles": {
@@ -10277,6 +10581,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "mapped-with-plugs",
+          "opened-and-measured",
           "single-symptom",
           "sounded-and-metered"
         ]
@@ -11075,9 +11380,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "labourH": {
         "type": "number"
       },
-      "reserveFreed": {
+      "contingencyFreed": {
         "$ref": "#/components/schemas/MoneyJson",
-        "description": "What need not be set aside above the mean any more, once the extent is known."
+        "description": "What of the contingency need not be set aside any more, once the extent is known; without tax."
       },
       "lines": {
         "type": "array",
@@ -11090,7 +11395,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "title",
       "amount",
       "labourH",
-      "reserveFreed",
+      "contingencyFreed",
       "lines"
     ]
   },
@@ -11431,11 +11736,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "labourLikelyH": {
         "type": "number",
-        "description": "Sum of the labour lines: each at its likely hours."
+        "description": "Sum of the most likely hours of each operation: seldom enough for all of them together."
+      },
+      "labourMeanH": {
+        "type": "number",
+        "description": "Sum of the labour lines: the recorded scope at mean hours."
       },
       "labourH": {
         "$ref": "#/components/schemas/Range",
-        "description": "The three-point hours as a range; hours overrun further than they fall short, so P50 lies above the likely sum."
+        "description": "Of the whole job with what is found besides, from the same simulation as money and days."
       },
       "workingDays": {
         "$ref": "#/components/schemas/Range"
@@ -11444,10 +11753,34 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/Range"
       },
       "total": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "The price with tax: base and what will probably be found besides."
       },
       "totalRange": {
         "$ref": "#/components/schemas/EstimateMoneyRange"
+      },
+      "totalWithContingency": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Beside the price, with tax."
+      },
+      "insurer": {
+        "type": "object",
+        "properties": {
+          "attributable": {
+            "$ref": "#/components/schemas/MoneyJson"
+          },
+          "prior": {
+            "$ref": "#/components/schemas/MoneyJson"
+          },
+          "improvement": {
+            "$ref": "#/components/schemas/MoneyJson"
+          }
+        },
+        "required": [
+          "attributable",
+          "prior",
+          "improvement"
+        ]
       },
       "verdict": {
         "type": "string",
@@ -11466,11 +11799,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "coreSheets",
       "mixedResinL",
       "labourLikelyH",
+      "labourMeanH",
       "labourH",
       "workingDays",
       "calendarDays",
       "total",
       "totalRange",
+      "totalWithContingency",
+      "insurer",
       "verdict"
     ]
   },
@@ -11699,28 +12035,87 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "profit": {
         "$ref": "#/components/schemas/MoneyJson"
       },
+      "base": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Lines with overhead and profit: the recorded scope at mean hours, without tax."
+      },
+      "growth": {
+        "$ref": "#/components/schemas/ProvisionalSum",
+        "description": "What will probably be found besides, as a provisional quantity; without tax."
+      },
+      "newAreas": {
+        "$ref": "#/components/schemas/ProvisionalSum",
+        "description": "Separate areas elsewhere; without tax."
+      },
       "contingency": {
-        "$ref": "#/components/schemas/MoneyJson"
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "P80 less the price, without tax; it stands beside the price and is no part of it."
       },
       "contingencyBasis": {
         "type": "string"
       },
-      "withoutContingency": {
-        "type": "object",
-        "properties": {
-          "amount": {
-            "$ref": "#/components/schemas/MoneyJson"
+      "contingencyByKind": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "kind": {
+              "type": "string",
+              "enum": [
+                "extent",
+                "new-areas",
+                "price",
+                "productivity",
+                "waits"
+              ]
+            },
+            "name": {
+              "type": "string"
+            },
+            "share": {
+              "type": "number"
+            },
+            "amount": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
           },
-          "shareWithin": {
-            "type": "number",
-            "description": "Share of the simulated jobs that cost no more."
-          }
+          "required": [
+            "kind",
+            "name",
+            "share",
+            "amount"
+          ]
         },
-        "required": [
-          "amount",
-          "shareWithin"
-        ],
-        "description": "The price of the recorded extent at likely hours, with overhead, profit and tax as in `range` and `total`."
+        "description": "By kind of risk; the shares make the whole."
+      },
+      "betterEvidence": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "evidence": {
+              "type": "string",
+              "enum": [
+                "mapped-with-plugs",
+                "opened-and-measured",
+                "single-symptom",
+                "sounded-and-metered"
+              ]
+            },
+            "contingency": {
+              "$ref": "#/components/schemas/MoneyJson"
+            },
+            "saves": {
+              "$ref": "#/components/schemas/MoneyJson"
+            }
+          },
+          "required": [
+            "evidence",
+            "contingency",
+            "saves"
+          ]
+        },
+        "description": "What better evidence would leave of the contingency, and what it would take off it; without tax."
       },
       "taxes": {
         "type": "array",
@@ -11756,11 +12151,19 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "$ref": "#/components/schemas/MoneyJson"
       },
       "total": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "The price: base, growth and new areas, with tax. About as many jobs cost more as cost less."
+      },
+      "shareWithin": {
+        "type": "number",
+        "description": "Share of the simulated jobs that cost no more than `total`."
+      },
+      "totalWithContingency": {
         "$ref": "#/components/schemas/MoneyJson"
       },
       "range": {
         "$ref": "#/components/schemas/EstimateMoneyRange",
-        "description": "Of the whole job, with overhead, profit and tax, before any contingency: what the simulated jobs cost."
+        "description": "Of the whole job with tax: what the simulated jobs cost."
       },
       "byCause": {
         "type": "array",
@@ -11813,13 +12216,35 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           ]
         }
       },
-      "stageZero": {
-        "$ref": "#/components/schemas/StageZero",
-        "description": "Opening and mapping first, priced by itself: what it costs and what it frees. It is part of the net above, not added to it."
+      "insurer": {
+        "$ref": "#/components/schemas/InsurerSplit"
+      },
+      "ownWork": {
+        "type": "object",
+        "properties": {
+          "labourH": {
+            "type": "number"
+          },
+          "aYardWouldAsk": {
+            "$ref": "#/components/schemas/MoneyJson"
+          },
+          "basis": {
+            "type": "string"
+          }
+        },
+        "required": [
+          "labourH",
+          "aYardWouldAsk",
+          "basis"
+        ],
+        "description": "Only where the owner works himself."
+      },
+      "offer": {
+        "$ref": "#/components/schemas/Offer"
       },
       "p90RelativeError": {
         "type": "number",
-        "description": "Standard error of P90 over P90, from the samples."
+        "description": "Half of the points against the other half, P90 over P90."
       },
       "samples": {
         "type": "number"
@@ -11830,18 +12255,25 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "net",
       "overhead",
       "profit",
+      "base",
+      "growth",
+      "newAreas",
       "contingency",
       "contingencyBasis",
-      "withoutContingency",
+      "contingencyByKind",
+      "betterEvidence",
       "taxes",
       "tax",
       "total",
+      "shareWithin",
+      "totalWithContingency",
       "range",
       "byCause",
       "parts",
       "labour",
       "drivers",
-      "stageZero",
+      "insurer",
+      "offer",
       "p90RelativeError",
       "samples"
     ]

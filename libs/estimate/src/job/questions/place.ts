@@ -17,6 +17,8 @@ const warmth = askFor<DeckWarmth, 'unknown'>({
   otherwise: 'unknown',
 });
 
+const afloat = askWhether({ meaning: 'whether the boat is afloat', otherwise: 'unknown' });
+
 export const conditionQuestions = {
   temperatureC: ask({
     unit: 'degC',
@@ -48,7 +50,22 @@ export const conditionQuestions = {
     range: { from: -450, upTo: 5000 },
     otherwise: practice(0, 'most decks are repaired at sea level'),
   }),
-  isAfloat: askWhether({ meaning: 'whether the boat is afloat', otherwise: 'unknown' }),
+  isAfloat: afloat,
+  place: askWhich({
+    meaning: 'where the boat lies',
+    description:
+      'Decides haul-out and days in the yard: hauled for this job, ashore anyway, afloat, or on ground of the owner.',
+    choices: ['afloat', 'ashore-for-this', 'ashore-anyway', 'own-ground'],
+    otherwise: (answers: Answers) => {
+      const said = answers.of(afloat);
+      return said !== 'unknown' && said.value
+        ? practice('afloat', 'the record says that she is afloat')
+        : practice(
+            'ashore-anyway',
+            'a deck needs no haul-out; "ashore-for-this" adds haul-out, launch and each day ashore',
+          );
+    },
+  }),
   daysAvailable: ask({
     unit: 'd',
     meaning: 'days until the deck must be closed',
@@ -73,6 +90,12 @@ const byForecast = (answers: Answers, what: 'deckC' | 'relativeHumidityPercent')
     : dayMean(said.value, warm === 'unknown' ? undefined : warm.value, what);
 };
 
+const skill = askWhich({
+  meaning: 'who does the work',
+  choices: ['professional', 'owner'],
+  otherwise: practice('professional', 'the hours of the catalogue are for a skilled hand'),
+});
+
 export const crewQuestions = {
   people: ask({
     unit: '1',
@@ -81,16 +104,26 @@ export const crewQuestions = {
     isWhole: true,
     otherwise: practice(2, 'bedding core and fastening through the deck take two'),
   }),
-  skill: askWhich({
-    meaning: 'who does the work',
-    choices: ['professional', 'owner'],
-    otherwise: practice('professional', 'the hours of the catalogue are for a skilled hand'),
+  skill,
+  labour: askWhich({
+    meaning: 'whose hours are billed',
+    description:
+      "All of a yard's; none of an owner's, whose hours are shown; or mixed: the owner strips, sands, masks and cleans.",
+    choices: ['yard', 'owner', 'mixed'],
+    otherwise: (answers: Answers) =>
+      answers.of(skill).value === 'owner'
+        ? practice('owner', 'the owner does the work: his hours are shown and not billed')
+        : practice('yard', 'a yard does the work and bills its hours'),
   }),
   hoursPerDay: ask({
     unit: 'h',
-    meaning: 'working hours in a day',
+    meaning: 'hours in a day that go into the job, a head',
     range: { from: 1, upTo: 16 },
-    otherwise: practice(8, 'a working day'),
+    otherwise: {
+      value: 5.6,
+      because: 'so much of a working day goes into one job on the boat: mean of 24 logged days',
+      cite: { source: 'JOB-DECK-LOG-2023' },
+    },
   }),
   startDate: askDay({
     meaning: 'day on which work may start',

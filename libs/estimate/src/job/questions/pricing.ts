@@ -1,5 +1,19 @@
-import { ask, askCode, askFor } from '#lib/asking';
+import { ask, askCode, askFor, askText, practice } from '#lib/asking';
+import { pointer, problem, type Problem } from '#lib/kernel';
 import { depreciationTermsFaults, type DepreciationTerms } from '#lib/costing';
+
+const MOST_PAIRS = 1000;
+const MOST_GROWTH = 50;
+
+function pairFaults(said: readonly number[], at: string): readonly Problem[] {
+  if (!Array.isArray(said)) return [problem('not-a-list', at, { of: 'numbers', value: String(said) })];
+  if (said.length > MOST_PAIRS) return [problem('too-many', at, { count: said.length, most: MOST_PAIRS })];
+  return said.flatMap((pair, index) =>
+    typeof pair === 'number' && pair >= 0 && pair <= MOST_GROWTH
+      ? []
+      : [problem('out-of-range', pointer(at, index), { value: String(pair), range: `0 to ${MOST_GROWTH}` })],
+  );
+}
 
 export const pricingQuestions = {
   priceList: askCode({ meaning: 'price list', otherwise: 'unknown' }),
@@ -7,13 +21,33 @@ export const pricingQuestions = {
   contingencyPercent: ask({
     unit: '%',
     meaning: 'contingency',
-    description: 'Absent: P80 minus the point estimate.',
+    description: 'Absent: P80 less what is expected.',
     range: { from: 0, upTo: 100 },
+    otherwise: 'unknown',
+  }),
+  authorisationPercent: ask({
+    unit: '%',
+    meaning: 'hours above those expected that need a new word of the owner',
+    range: { from: 0, upTo: 100 },
+    otherwise: practice(15, 'yards ask again when the time changes by more than that'),
+  }),
+  foundOverRecorded: askFor<readonly number[], 'unknown'>({
+    meaning: 'found over recorded area of own closed jobs',
+    description: 'They take over from the judged growth as they come: n of them weigh n/(n + 15).',
+    faults: pairFaults,
+    otherwise: 'unknown',
+  }),
+  deductible: askText({
+    meaning: 'what the insured bears himself',
+    description: 'Exact decimal text in the currency of the price list.',
+    atMost: 20,
+    form: { pattern: /^\d{1,12}(?:\.\d{1,4})?$/, words: 'an amount such as 500.00' },
     otherwise: 'unknown',
   }),
   seed: ask({
     unit: '1',
     meaning: 'seed of the simulation',
+    description: 'Of no effect: the figures are integrated over a fixed lattice.',
     range: { from: 0, upTo: 4_294_967_295 },
     isWhole: true,
     otherwise: 'unknown',
@@ -21,6 +55,7 @@ export const pricingQuestions = {
   samples: ask({
     unit: '1',
     meaning: 'draws of the simulation',
+    description: 'Of no effect: the figures are integrated over a fixed lattice.',
     range: { from: 1000, upTo: 100_000 },
     isWhole: true,
     otherwise: 'unknown',

@@ -1,4 +1,4 @@
-import { askPart, askText } from '#lib/asking';
+import { askPart, askText, askWhich, practice } from '#lib/asking';
 import { craftQuestions } from './craft.js';
 import { deckParts } from './deck.js';
 import { defectParts } from './defect.js';
@@ -18,6 +18,12 @@ export const recordQuestions = {
   craft: askPart({ meaning: 'the craft', of: craftQuestions, otherwise: 'defaults' }),
   ...deckParts,
   ...defectParts,
+  soundedDeck: askWhich({
+    meaning: 'how much of the deck was sounded',
+    description: 'New areas turn up where nobody listened.',
+    choices: ['whole', 'part'],
+    otherwise: practice('part', 'only the panel in question is taken to have been sounded'),
+  }),
   method: askPart({ meaning: 'how it is repaired', of: methodQuestions, otherwise: 'defaults' }),
   conditions: askPart({ meaning: 'conditions of work', of: conditionQuestions, otherwise: 'defaults' }),
   crew: askPart({ meaning: 'the crew', of: crewQuestions, otherwise: 'defaults' }),

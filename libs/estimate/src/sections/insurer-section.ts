@@ -1,0 +1,70 @@
+import type { CostRollUp, LineRequest } from '#lib/costing';
+import { addMoney, exactMoney, moneyFrom, moneyJson, money, proportionOf, type Money } from '#lib/money';
+import { commercialRounding } from '#lib/costing';
+import type { Totals } from '../document/estimate-document.js';
+import type { CostContext } from '../stages/cost-stage.js';
+
+/** Life of what is replaced, years: hull structure from an adjuster's list, the rest judged; no scale for decks is published. */
+export const judgedLives = [
+  { part: 'core, laminate and resin', years: 45, purposes: ['core', 'laminate', 'resin', 'filler'] },
+  { part: 'fastenings', years: 20, purposes: ['fastener'] },
+  { part: 'paint and nonskid', years: 10, purposes: ['finish'] },
+  { part: 'sealant and what is used up', years: 7, purposes: ['consumable', 'safety'] },
+] as const;
+
+const OTHER_LIFE_YEARS = 10;
+/** Shares of money are taken in so many whole parts. */
+const PARTS = 1_000_000;
+
+/** By the purpose that a line is bought for. */
+export const judgedLifeYears = ({ stage }: Pick<LineRequest, 'stage'>): number =>
+  judgedLives.find(({ purposes }) => purposes.some((purpose) => purpose === stage))?.years ??
+  OTHER_LIFE_YEARS;
+
+/** Attributable, prior and improvement as three sums with tax; wear comes off the parts, and the deductible last. */
+export function insurerOf(context: CostContext, rollUp: CostRollUp): Totals['insurer'] {
+  const { job } = context;
+  const currency = exactMoney(rollUp.gross).currency;
+  const none = money(0n, currency);
+  const of = (causeClass: string): Money => {
+    const found = rollUp.byCause.find((one) => one.causeClass === causeClass);
+    return found === undefined ? none : exactMoney(found.gross);
+  };
+  const cause = job.record.cause?.causeClass ?? 'pre-existing';
+  const better = bettermentOf(context, rollUp);
+  const less = (whole: Money, isIts: boolean): Money =>
+    money(whole.minor - (isIts ? better.minor : 0n), currency);
+  const attributable = less(of('sudden'), cause === 'sudden');
+  const prior = less(of('pre-existing'), cause === 'pre-existing');
+  const improvement = addMoney(of('maintenance'), cause === 'maintenance' ? none : better);
+  const wear = cause === 'sudden' ? exactMoney(rollUp.depreciation.depreciation) : none;
+  const deductible = moneyFrom(job.record.pricing?.deductible ?? '0', currency) ?? none;
+  const left = attributable.minor - wear.minor - deductible.minor;
+  return {
+    attributable: moneyJson(attributable),
+    prior: moneyJson(prior),
+    improvement: moneyJson(improvement),
+    wear: moneyJson(wear),
+    deductible: moneyJson(deductible),
+    payable: moneyJson(money(left < 0n ? 0n : left, currency)),
+    basis:
+      'Attributable: what happened at once, by the cause stated in the record. Prior: what was there before. Improvement: upkeep, and finish beyond the damaged panel. Wear is taken off parts and never off labour, then the deductible. Lives are judged; the policy decides.',
+  };
+}
+
+/** The finish of the whole deck beyond the panel makes the boat better than she was. */
+function bettermentOf({ job, planned }: CostContext, rollUp: CostRollUp): Money {
+  const { currency } = exactMoney(rollUp.gross);
+  const whole = job.record.method?.wholeDeckAreaM2;
+  if (job.answers.method.finish.value !== 'whole-deck' || whole === undefined) return money(0n, currency);
+  const finished = rollUp.lines
+    .filter(({ stage }) => stage === 'finish')
+    .reduce((sum, { amount }) => sum + exactMoney(amount).minor, 0n);
+  const panelM2 = planned[0].panelM2;
+  const beyond = BigInt(Math.round(Math.max(0, 1 - panelM2 / whole) * PARTS));
+  const netBeyond = (finished * beyond) / BigInt(PARTS);
+  const direct = exactMoney(rollUp.direct).minor;
+  return direct === 0n
+    ? money(0n, currency)
+    : proportionOf(exactMoney(rollUp.gross), netBeyond, direct, commercialRounding);
+}

@@ -1,0 +1,178 @@
+import { riskKindTitles, type CostRollUp, type JobAtExtent, type JobRisk } from '#lib/costing';
+import { newAreas as newAreasOf } from '#lib/extent';
+import { addMoney, exactMoney, moneyJson, spread, type MoneyJson } from '#lib/money';
+import type { Totals } from '../document/estimate-document.js';
+import {
+  contingencyOf,
+  nearMoney,
+  taxedLike,
+  type CostContext,
+  type CostWork,
+} from '../stages/cost-stage.js';
+import { offerOf } from './offer-section.js';
+import { insurerOf } from './insurer-section.js';
+
+export interface TotalsContext {
+  readonly context: CostContext;
+  /** Lines and loadings alone. */
+  readonly bare: CostRollUp;
+  readonly rollUp: CostRollUp;
+  readonly risk: JobRisk;
+  readonly better: CostWork['better'];
+  readonly extents: readonly JobAtExtent[];
+}
+
+/** What is to be paid, what may come besides, and how sure that is. */
+export function totalsFor(totals: TotalsContext): Totals {
+  const { context, bare, rollUp, risk } = totals;
+  const withTax = taxedLike(rollUp);
+  const contingency = contingencyOf(context, rollUp, risk);
+  const stated = context.job.record.pricing?.contingencyPercent;
+  return {
+    currency: rollUp.currency,
+    net: rollUp.direct,
+    overhead: rollUp.overhead,
+    profit: rollUp.profit,
+    base: bare.net,
+    growth: growthOf(bare, risk),
+    newAreas: newAreasSum(context, rollUp, {
+      risk,
+      ofBoth: rollUp.provisional,
+      growth: growthOf(bare, risk).amount,
+    }),
+    taxes: rollUp.taxes
+      .filter(({ taxable }) => Number(taxable.amount) !== 0)
+      .map(({ code, name, percent, taxable, tax }) => ({ code, name, percent, base: taxable, amount: tax })),
+    tax: rollUp.tax,
+    total: rollUp.gross,
+    shareWithin: risk.shareWithin,
+    contingency,
+    contingencyBasis:
+      stated === undefined
+        ? 'P80 of the cost less the price: four in five such jobs stay within both'
+        : `${stated} % as stated in the record`,
+    contingencyByKind: contingencyByKind(contingency, risk),
+    totalWithContingency: withTax(sumOf(rollUp.net, contingency)),
+    betterEvidence: betterOf(totals, contingency),
+    range: {
+      p10: withTax(nearMoney(rollUp, risk.cost.p10)),
+      p50: withTax(nearMoney(rollUp, risk.cost.p50)),
+      p80: withTax(nearMoney(rollUp, risk.cost.p80)),
+      p90: withTax(nearMoney(rollUp, risk.cost.p90)),
+    },
+    byCause: rollUp.byCause.map(({ causeClass, gross }) => ({ causeClass, amount: gross })),
+    parts: shareOf(rollUp, 'part'),
+    labour: shareOf(rollUp, 'labour'),
+    ...(context.job.record.pricing?.depreciation === undefined ? {} : { depreciation: rollUp.depreciation }),
+    insurer: insurerOf(context, rollUp),
+    ...ownWorkOf(totals),
+    drivers: risk.kinds.map(({ kind, share }) => ({ name: riskKindTitles[kind], shareOfVariance: share })),
+    offer: offerOf(totals),
+    p90RelativeError: risk.p90RelativeError,
+    samples: risk.points,
+  };
+}
+
+const sumOf = (one: MoneyJson, other: MoneyJson): MoneyJson =>
+  moneyJson(addMoney(exactMoney(one), exactMoney(other)));
+
+function growthOf(bare: CostRollUp, { growth, growthM2 }: JobRisk): Totals['growth'] {
+  const amount = nearMoney(bare, growth);
+  return {
+    amount,
+    quantity: growthM2,
+    unit: 'm2',
+    unitPrice: nearMoney(bare, growthM2 < LEAST_M2 ? 0 : growth / growthM2),
+    basis:
+      growth === 0
+        ? 'Nothing: on average no more is found than was recorded, because the panel ends there.'
+        : 'Opening that will probably be found besides; measured again at the hold and paid by what is found.',
+  };
+}
+
+/** Shares of money are taken in so many whole parts. */
+const PARTS = 1_000_000;
+/** A square centimetre or two has no price by the square metre. */
+const LEAST_M2 = 5e-4;
+
+interface Both {
+  readonly risk: JobRisk;
+  readonly ofBoth: MoneyJson;
+  readonly growth: MoneyJson;
+}
+
+/** The rest of both provisional sums, so that they add up to the cent. */
+function newAreasSum(
+  { job, extent }: CostContext,
+  rollUp: CostRollUp,
+  { risk, ofBoth, growth }: Both,
+): Totals['newAreas'] {
+  const { expected, eachM2 } = newAreasOf(extent.grade, job.answers.soundedDeck.value);
+  const minor = exactMoney(ofBoth).minor - exactMoney(growth).minor;
+  return {
+    amount: moneyJson({ minor, currency: exactMoney(ofBoth).currency }),
+    quantity: expected,
+    unit: 'each',
+    unitPrice: nearMoney(rollUp, expected === 0 ? 0 : risk.newAreas / expected),
+    basis: `Separate areas of about ${eachM2} m2 that nobody recorded, ${job.answers.soundedDeck.value === 'whole' ? 'the whole deck sounded' : 'only this part of the deck sounded'}; paid by the number found.`,
+  };
+}
+
+/** Shares in whole per mille that make up the contingency to the cent. */
+function contingencyByKind(contingency: MoneyJson, { kinds }: JobRisk): Totals['contingencyByKind'] {
+  const whole = exactMoney(contingency);
+  if (kinds.length === 0) return [];
+  const amounts = spread(
+    whole,
+    kinds.map(({ share }) => BigInt(Math.round(share * PARTS))),
+  );
+  return kinds.map(({ kind, share }, index) => ({
+    kind,
+    name: riskKindTitles[kind],
+    share,
+    amount: moneyJson(amounts[index]),
+  }));
+}
+
+function betterOf({ better, rollUp }: TotalsContext, contingency: MoneyJson): Totals['betterEvidence'] {
+  return better.map(({ grade, risk }) => {
+    const then = nearMoney(rollUp, risk.contingency);
+    return {
+      evidence: grade,
+      contingency: then,
+      saves: moneyJson({
+        minor: exactMoney(contingency).minor - exactMoney(then).minor,
+        currency: exactMoney(contingency).currency,
+      }),
+    };
+  });
+}
+
+const shareOf = (rollUp: CostRollUp, part: 'part' | 'labour'): MoneyJson =>
+  rollUp.byPartOrLabour.find(({ partOrLabour }) => partOrLabour === part)?.gross ?? {
+    amount: '0',
+    currency: rollUp.currency,
+  };
+
+/** An owner's hours are no money; what a yard would ask for them stands apart. */
+function ownWorkOf({ context: { job, labour }, bare }: TotalsContext): Pick<Totals, 'ownWork'> {
+  const own = labour.operations.filter(({ isOwn }) => isOwn);
+  if (own.length === 0) return {};
+  const paceOf = ({ modifiers }: (typeof own)[number]): number => {
+    const owner = modifiers.find(({ code }) => code === 'owner-first-time');
+    return owner === undefined ? 1 : (owner.factor.low + owner.factor.likely + owner.factor.high) / 3;
+  };
+  const money = own.reduce(
+    (sum, operation) =>
+      sum + (operation.meanH / paceOf(operation)) * Number(job.labourRates.perHour[operation.skill]),
+    0,
+  );
+  return {
+    ownWork: {
+      labourH: own.reduce((sum, { meanH }) => sum + meanH, 0),
+      aYardWouldAsk: nearMoney(bare, Number(bare.net.amount) + money),
+      basis:
+        'Goods, hire and a practised hand at the posted rates of the list, without tax; only the goods and the hire are in the price.',
+    },
+  };
+}
