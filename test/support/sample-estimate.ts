@@ -1,4 +1,7 @@
+import { shippedCatalogue } from '#lib/catalogue';
 import type { DefectRecord, Estimate } from '#lib/estimate';
+import { concluded } from '../../libs/estimate/src/conclusion/conclusion.js';
+import type { EstimateBody } from '../../libs/estimate/src/document/estimate-document.js';
 import { defaultReader } from '../../libs/drawings/src/reader.js';
 import {
   foredeck,
@@ -132,7 +135,10 @@ const methodsOf = (): Estimate['methods'] => ({
   ],
 });
 
-export const sampleEstimate = (size: SampleSize): Estimate => ({
+export const sampleEstimate = (size: SampleSize): Estimate =>
+  concluded(sampleBody(size), sampleRecord(size), shippedCatalogue.sources);
+
+const sampleBody = (size: SampleSize): EstimateBody => ({
   title: lengthened('Foredeck of a sailing yacht', size),
   reference: 'Job 2026-014',
   summary: {

@@ -1,6 +1,7 @@
 import type { Catalogue } from '#lib/catalogue';
 import { keptPlates } from '#lib/panel';
 import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
+import { concluded } from './conclusion/conclusion.js';
 import { closedDocumentOf } from './document/closed-document.js';
 import { documentOf } from './document/document.js';
 import type { EstimateWithWhy } from './document/estimate-document.js';
@@ -40,11 +41,13 @@ export const estimate = (
   engineVersion: string,
 ): Outcome<EstimateWithWhy> =>
   andThen(jobOf(record, catalogue), (job) =>
-    mapValue(workedWay(job), (worked) =>
-      worked.kind === 'opened'
-        ? documentOf(worked.work, engineVersion)
-        : closedDocumentOf(worked.work, engineVersion),
-    ),
+    mapValue(workedWay(job), (worked) => {
+      const { estimate: body, derivations } =
+        worked.kind === 'opened'
+          ? documentOf(worked.work, engineVersion)
+          : closedDocumentOf(worked.work, engineVersion);
+      return { estimate: concluded(body, record, catalogue.sources), derivations };
+    }),
   );
 
 /** The planned rung worked out in full: a deck that is opened, or one that stays closed. */

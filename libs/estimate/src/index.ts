@@ -1,4 +1,12 @@
 export type * from './job/defect-record.js';
+export {
+  findingQuestions,
+  inspectionQuestions,
+  occurrenceQuestions,
+  partyQuestions,
+  surveyorQuestions,
+  vesselQuestions,
+} from './job/questions/attendance.js';
 export { craftQuestions } from './job/questions/craft.js';
 export {
   coreQuestions,

@@ -4,15 +4,21 @@ import {
   coreQuestions,
   craftQuestions,
   crewQuestions,
+  findingQuestions,
   fittingQuestions,
+  inspectionQuestions,
   methodQuestions,
+  occurrenceQuestions,
   outerSkinQuestions,
   overlayQuestions,
   panelQuestions,
+  partyQuestions,
   plyQuestions,
   pricingQuestions,
   recordQuestions,
   supportQuestions,
+  surveyorQuestions,
+  vesselQuestions,
   zoneQuestions,
   type CauseClass,
   type CauseRecord,
@@ -23,13 +29,19 @@ import {
   type EdgeKind,
   type FittingKind,
   type FittingRecord,
+  type Inspection,
   type MethodChoice,
+  type Occurrence,
   type OldCore,
   type OverlayRecord,
   type PanelRecord,
+  type Parties,
   type PricingChoice,
   type SkinRecord,
+  type StatedFinding,
   type SupportLine,
+  type Surveyor,
+  type Vessel,
   type ZoneCondition,
   type ZoneRecord,
 } from '#lib/estimate';
@@ -449,12 +461,114 @@ export class PricingDto implements PricingChoice {
   readonly depreciation?: DepreciationDto;
 }
 
+export class VesselDto implements Vessel {
+  @Asked(vesselQuestions.name)
+  readonly name?: string;
+
+  @Asked(vesselQuestions.registration)
+  readonly registration?: string;
+
+  @Asked(vesselQuestions.hullNumber)
+  readonly hullNumber?: string;
+
+  @Asked(vesselQuestions.builder)
+  readonly builder?: string;
+
+  @Asked(vesselQuestions.model)
+  readonly model?: string;
+}
+
+export class InspectionDto implements Inspection {
+  @Asked(inspectionQuestions.place)
+  readonly place?: string;
+
+  @Asked(inspectionQuestions.lies)
+  readonly lies?: Inspection['lies'];
+
+  @Asked(inspectionQuestions.on)
+  readonly on?: string;
+
+  @Asked(inspectionQuestions.conditions)
+  readonly conditions?: string;
+
+  @Asked(inspectionQuestions.instruments)
+  readonly instruments?: string;
+
+  @Asked(inspectionQuestions.notInspected)
+  readonly notInspected?: string;
+}
+
+export class SurveyorDto implements Surveyor {
+  @Asked(surveyorQuestions.name)
+  readonly name?: string;
+
+  @Asked(surveyorQuestions.firm)
+  readonly firm?: string;
+
+  @Asked(surveyorQuestions.qualification)
+  readonly qualification?: string;
+}
+
+export class PartiesDto implements Parties {
+  @Asked(partyQuestions.client)
+  readonly client?: string;
+
+  @Asked(partyQuestions.instructedBy)
+  readonly instructedBy?: string;
+
+  @AskedPart(partyQuestions.surveyor, () => SurveyorDto)
+  readonly surveyor?: SurveyorDto;
+}
+
+export class OccurrenceDto implements Occurrence {
+  @Asked(occurrenceQuestions.on)
+  readonly on?: string;
+
+  @Asked(occurrenceQuestions.cause)
+  readonly cause?: string;
+
+  @Asked(occurrenceQuestions.insurerReference)
+  readonly insurerReference?: string;
+}
+
+export class FindingDto implements StatedFinding {
+  @Asked(findingQuestions.about)
+  readonly about!: string;
+
+  @Asked(findingQuestions.class)
+  readonly class?: StatedFinding['class'];
+
+  @Asked(findingQuestions.wording)
+  readonly wording?: string;
+
+  @Asked(findingQuestions.recommendation)
+  readonly recommendation?: string;
+
+  @Asked(findingQuestions.restriction)
+  readonly restriction?: string;
+}
+
 export class DefectRecordDto implements DefectRecord {
   @Asked(recordQuestions.title)
   readonly title?: string;
 
   @Asked(recordQuestions.reference)
   readonly reference?: string;
+
+  @AskedPart(recordQuestions.vessel, () => VesselDto)
+  readonly vessel?: VesselDto;
+
+  @AskedPart(recordQuestions.inspection, () => InspectionDto)
+  readonly inspection?: InspectionDto;
+
+  @AskedPart(recordQuestions.parties, () => PartiesDto)
+  readonly parties?: PartiesDto;
+
+  @AskedPart(recordQuestions.occurrence, () => OccurrenceDto)
+  readonly occurrence?: OccurrenceDto;
+
+  @AskedParts(recordQuestions.findings, () => FindingDto)
+  readonly findings?: readonly FindingDto[];
 
   @AskedPart(recordQuestions.craft, () => CraftDto)
   readonly craft?: CraftDto;

@@ -14,8 +14,8 @@ import { figuresOf } from '../stages/labour-drivers.js';
 import { potsSection } from '../stages/process-stage.js';
 import { ofRecord, onceEach, rangeOf, recordAssumptions, stampOf } from './document.js';
 import type {
+  BodyWithWhy,
   Caution,
-  EstimateWithWhy,
   FittingScope,
   LeftOutSection,
   Scope,
@@ -23,7 +23,7 @@ import type {
 } from './estimate-document.js';
 
 /** The document of a job that leaves the deck closed: what it has no use for is left out with the reason. */
-export function closedDocumentOf(work: ClosedJob, engineVersion: string): EstimateWithWhy {
+export function closedDocumentOf(work: ClosedJob, engineVersion: string): BodyWithWhy {
   const { job, ladder, cost, pricing, process, calendar } = work;
   const { startDate } = job.answers.crew;
   return {

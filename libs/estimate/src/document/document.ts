@@ -2,14 +2,7 @@ import { assumptionsOf, type Figure } from '#lib/provenance';
 import { isKnown } from '#lib/kernel';
 import { paceSigma, priceSigma } from '#lib/costing';
 import { growthCite } from '#lib/extent';
-import type {
-  Assumption,
-  Check,
-  EstimateWithWhy,
-  ProvenanceStamp,
-  Range,
-  Summary,
-} from './estimate-document.js';
+import type { Assumption, Check, BodyWithWhy, ProvenanceStamp, Range, Summary } from './estimate-document.js';
 import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
 import { cautionsOf } from '../stages/caution-stage.js';
@@ -24,7 +17,7 @@ import type { WorkedJob } from '../worked-job.js';
 import { cureSection, weatherChecks, weatherSection } from '../sections/weather-section.js';
 
 /** Puts everything worked out into the document, and keeps the derivations beside it. */
-export function documentOf(work: WorkedJob, engineVersion: string): EstimateWithWhy {
+export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy {
   const { job, core, laminate, cost, pricing, scope } = work;
   const { startDate } = job.answers.crew;
   const hardware = cardsFor(

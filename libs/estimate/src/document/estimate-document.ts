@@ -1,7 +1,7 @@
 import type { LineDepreciation, RiskKind } from '#lib/costing';
 import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
-import type { CauseClass, FittingKind } from '../job/defect-record.js';
+import type { CauseClass, FindingClass, FittingKind } from '../job/defect-record.js';
 import type { EvidenceGrade, Place } from '#lib/extent';
 import type { BuiltCheck } from '#lib/panel';
 
@@ -9,7 +9,15 @@ import type { BuiltCheck } from '#lib/panel';
  * The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
  * Immutable once made. `derivations` answers "why?" and is stored beside the document.
  */
-export interface Estimate {
+export interface Estimate extends EstimateBody {
+  /** What it comes to in words: the page that is read first. */
+  readonly conclusion: ConclusionSection;
+  /** Every source named in the document, by the key it is named with. */
+  readonly bibliography: readonly BibliographyEntry[];
+}
+
+/** Everything that is worked out, before it is said in words. */
+export interface EstimateBody {
   readonly title: string;
   readonly reference?: string;
   readonly summary: Summary;
@@ -35,6 +43,73 @@ export interface Estimate {
   readonly assumptions: readonly Assumption[];
   readonly limits: readonly string[];
   readonly provenance: ProvenanceStamp;
+}
+
+export interface ConclusionSection {
+  readonly verdict: {
+    readonly code: 'restored' | 'not-restored' | 'deck-stays-closed' | 'cannot-be-carried-out';
+    readonly sentence: string;
+    /** Shortfalls, and remarks on how the deck was built. */
+    readonly notes: readonly string[];
+  };
+  readonly findings: readonly GradedFinding[];
+  readonly method: {
+    readonly sentences: readonly string[];
+    readonly runnerUp?: { readonly title: string; readonly because: string; readonly price?: MoneyJson };
+  };
+  readonly reinspection: readonly ReinspectionPoint[];
+}
+
+/** What a finding is about, as facts. */
+export interface FindingSubject {
+  /** A zone, a fitting, or the surveyor's own label. */
+  readonly about: string;
+  readonly condition: string;
+  readonly areaM2: number;
+  /** From the aft edge of the panel. */
+  readonly fromAftMm?: readonly [number, number];
+  readonly fittings: readonly {
+    readonly id: string;
+    readonly kind: FittingKind;
+    readonly isLeaking: boolean;
+  }[];
+}
+
+export interface GradedFinding extends FindingSubject {
+  readonly class: FindingClass;
+  readonly classByService: FindingClass;
+  readonly classBecause: string;
+  readonly wording: Worded;
+  readonly recommendation: Worded;
+  readonly restriction: Worded;
+}
+
+/** Words that a surveyor may replace; what the service would say stays beside them. */
+export interface Worded {
+  /** What is printed. */
+  readonly text: string;
+  readonly byService: string;
+  readonly isSurveyors: boolean;
+}
+
+export interface ReinspectionPoint {
+  readonly when: string;
+  readonly before: string;
+  readonly look: string;
+  readonly accept: string;
+  readonly by: string;
+  readonly source: string;
+}
+
+export interface BibliographyEntry {
+  readonly number: number;
+  readonly key: string;
+  readonly title: string;
+  readonly body: string;
+  readonly year: string;
+  /** How far the source itself was read. */
+  readonly readAs: 'first-hand' | 'second-hand' | 'memory' | 'derived' | 'common-practice';
+  readonly url?: string;
 }
 
 export interface LeftOutSection {
@@ -136,8 +211,15 @@ export interface LeakSection {
 }
 
 /** What `estimate()` returns: the document, and the derivation of each figure that has a code. */
-export interface EstimateWithWhy {
+export interface EstimateWithWhy extends WithWhy {
   readonly estimate: Estimate;
+}
+
+export interface BodyWithWhy extends WithWhy {
+  readonly estimate: EstimateBody;
+}
+
+interface WithWhy {
   /** Keyed by line code, and by `check:<code>` and `quantity:<code>`. */
   readonly derivations: Readonly<Record<string, Figure>>;
 }

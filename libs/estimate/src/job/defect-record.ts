@@ -1,4 +1,13 @@
 import type { AnswersTo } from '#lib/asking';
+import type {
+  findingClasses,
+  findingQuestions,
+  inspectionQuestions,
+  occurrenceQuestions,
+  partyQuestions,
+  surveyorQuestions,
+  vesselQuestions,
+} from './questions/attendance.js';
 import type { craftQuestions } from './questions/craft.js';
 import type {
   coreQuestions,
@@ -21,6 +30,13 @@ import type { recordQuestions } from './questions/record.js';
  */
 export type DefectRecord = AnswersTo<typeof recordQuestions>;
 
+export type Vessel = AnswersTo<typeof vesselQuestions>;
+export type Inspection = AnswersTo<typeof inspectionQuestions>;
+export type Surveyor = AnswersTo<typeof surveyorQuestions>;
+export type Parties = AnswersTo<typeof partyQuestions>;
+export type Occurrence = AnswersTo<typeof occurrenceQuestions>;
+export type StatedFinding = AnswersTo<typeof findingQuestions>;
+export type FindingClass = (typeof findingClasses)[number];
 export type Craft = AnswersTo<typeof craftQuestions>;
 export type OverlayRecord = AnswersTo<typeof overlayQuestions>;
 export type PanelRecord = AnswersTo<typeof panelQuestions>;

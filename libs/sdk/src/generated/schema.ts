@@ -1321,6 +1321,19 @@ export type components = {
              */
             readonly label: string;
         };
+        readonly BibliographyEntry: {
+            readonly body: string;
+            readonly key: string;
+            readonly number: number;
+            /**
+             * @description How far the source itself was read.
+             * @enum {string}
+             */
+            readonly readAs: "common-practice" | "derived" | "first-hand" | "memory" | "second-hand";
+            readonly title: string;
+            readonly url?: string;
+            readonly year: string;
+        };
         readonly BondPressurePlan: {
             readonly ambientKPa: number;
             readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
@@ -1783,6 +1796,25 @@ export type components = {
             readonly kind: "computed";
             readonly symbol: string;
             readonly title: string;
+        };
+        readonly ConclusionSection: {
+            readonly findings: readonly components["schemas"]["GradedFinding"][];
+            readonly method: {
+                readonly runnerUp?: {
+                    readonly because: string;
+                    readonly price?: components["schemas"]["MoneyJson"];
+                    readonly title: string;
+                };
+                readonly sentences: readonly string[];
+            };
+            readonly reinspection: readonly components["schemas"]["ReinspectionPoint"][];
+            readonly verdict: {
+                /** @enum {string} */
+                readonly code: "cannot-be-carried-out" | "deck-stays-closed" | "not-restored" | "restored";
+                /** @description Shortfalls, and remarks on how the deck was built. */
+                readonly notes: readonly string[];
+                readonly sentence: string;
+            };
         };
         readonly Conditions: {
             readonly altitudeM?: number;
@@ -2736,18 +2768,23 @@ export type components = {
             readonly crew?: components["schemas"]["Crew"];
             /** @enum {string} */
             readonly evidence?: "mapped-with-plugs" | "opened-and-measured" | "single-symptom" | "sounded-and-metered";
+            readonly findings?: readonly components["schemas"]["StatedFinding"][];
             readonly fittings?: readonly components["schemas"]["FittingRecord"][];
             readonly innerSkin: components["schemas"]["SkinRecord"];
+            readonly inspection?: components["schemas"]["Inspection"];
             readonly locale?: string;
             readonly method?: components["schemas"]["MethodChoice"];
+            readonly occurrence?: components["schemas"]["Occurrence"];
             readonly outerSkin: components["schemas"]["SkinRecord"];
             readonly panel: components["schemas"]["PanelRecord"];
+            readonly parties?: components["schemas"]["Parties"];
             readonly pricing?: components["schemas"]["PricingChoice"];
             readonly reference?: string;
             /** @enum {string} */
             readonly soundedDeck?: "part" | "whole";
             readonly survey?: components["schemas"]["Survey"];
             readonly title?: string;
+            readonly vessel?: components["schemas"]["Vessel"];
             readonly zones?: readonly components["schemas"]["ZoneRecord"][];
         };
         readonly DefectRecordInput: {
@@ -2766,18 +2803,26 @@ export type components = {
              * @enum {string}
              */
             readonly evidence?: "opened-and-measured" | "mapped-with-plugs" | "sounded-and-metered" | "single-symptom";
+            /** @description Findings in the words of the surveyor. */
+            readonly findings?: readonly components["schemas"]["FindingInput"][];
             /** @description Fittings through the deck. */
             readonly fittings?: readonly components["schemas"]["FittingInput"][];
             /** @description The inner skin. */
             readonly innerSkin: components["schemas"]["SkinInput"];
+            /** @description The inspection. */
+            readonly inspection?: components["schemas"]["InspectionInput"];
             /** @description Language of documents. */
             readonly locale?: string;
             /** @description How it is repaired. */
             readonly method?: components["schemas"]["MethodInput"];
+            /** @description The event. */
+            readonly occurrence?: components["schemas"]["OccurrenceInput"];
             /** @description The outer skin. */
             readonly outerSkin: components["schemas"]["SkinInput"];
             /** @description The panel of deck. */
             readonly panel: components["schemas"]["PanelInput"];
+            /** @description Data about people; `DELETE /v1/estimates/{id}/parties` erases it. */
+            readonly parties?: components["schemas"]["PartiesInput"];
             /** @description Pricing. */
             readonly pricing?: components["schemas"]["PricingInput"];
             /** @description The caller's own reference. */
@@ -2791,6 +2836,8 @@ export type components = {
             readonly survey?: components["schemas"]["SurveyInput"];
             /** @description Title. */
             readonly title?: string;
+            /** @description The vessel. */
+            readonly vessel?: components["schemas"]["VesselInput"];
             /** @description Zones of bad core. */
             readonly zones?: readonly components["schemas"]["ZoneInput"][];
         };
@@ -2977,8 +3024,12 @@ export type components = {
          */
         readonly Estimate: {
             readonly assumptions: readonly components["schemas"]["EstimateAssumption"][];
+            /** @description Every source named in the document, by the key it is named with. */
+            readonly bibliography: readonly components["schemas"]["BibliographyEntry"][];
             readonly cautions: readonly components["schemas"]["Caution"][];
             readonly checks: readonly components["schemas"]["Check"][];
+            /** @description What it comes to in words: the page that is read first. */
+            readonly conclusion: components["schemas"]["ConclusionSection"];
             /** @description Absent where the method opens nothing; `leftOut` says why. */
             readonly core?: components["schemas"]["CoreSection"];
             /** @description One card for each fitting that comes off. */
@@ -3345,6 +3396,21 @@ export type components = {
             readonly trueDensityGPerCm3: components["schemas"]["DatumInput"];
             readonly uses: readonly ("bedding" | "filleting" | "potting" | "fairing" | "thickening")[];
         };
+        readonly FindingInput: {
+            /** @description A zone or a fitting of the record, or any other label for a finding of its own. */
+            readonly about: string;
+            /**
+             * @description Class of the finding.
+             * @enum {string}
+             */
+            readonly class?: "before-use" | "next-opportunity" | "monitor";
+            /** @description What is recommended. */
+            readonly recommendation?: string;
+            /** @description Restriction of use until then. */
+            readonly restriction?: string;
+            /** @description The finding in words. */
+            readonly wording?: string;
+        };
         readonly FittingInput: {
             /**
              * @description [xMm, yMm]: x forward, y to starboard, in the deck plane.
@@ -3484,6 +3550,33 @@ export type components = {
             /** @enum {string} */
             readonly kind: "catalogue";
             readonly low?: number;
+        };
+        readonly GradedFinding: {
+            /** @description A zone, a fitting, or the surveyor's own label. */
+            readonly about: string;
+            readonly areaM2: number;
+            /** @enum {string} */
+            readonly class: "before-use" | "monitor" | "next-opportunity";
+            readonly classBecause: string;
+            /** @enum {string} */
+            readonly classByService: "before-use" | "monitor" | "next-opportunity";
+            readonly condition: string;
+            readonly fittings: readonly {
+                readonly id: string;
+                readonly isLeaking: boolean;
+                /** @enum {string} */
+                readonly kind: "chainplate" | "cleat" | "fill" | "hatch" | "mast-step" | "other" | "pad-eye" | "stanchion" | "track" | "vent" | "winch" | "windlass";
+            }[];
+            /** @description From the aft edge of the panel. */
+            readonly fromAftMm?: readonly number[];
+            readonly recommendation: components["schemas"]["Worded"];
+            readonly restriction: components["schemas"]["Worded"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaM2?: string;
+                readonly fromAftMm?: readonly string[];
+            };
+            readonly wording: components["schemas"]["Worded"];
         };
         /**
          * @description Found area over recorded area, as a distribution. With `falseAlarmShare` nearly nothing is found, evenly spread up to
@@ -3662,6 +3755,35 @@ export type components = {
             };
             /** @enum {string} */
             readonly verdict: "fails" | "passes";
+        };
+        readonly Inspection: {
+            readonly conditions?: string;
+            readonly instruments?: string;
+            /** @enum {string} */
+            readonly lies?: "afloat" | "ashore";
+            readonly notInspected?: string;
+            readonly on?: string;
+            readonly place?: string;
+        };
+        readonly InspectionInput: {
+            /** @description Weather, light, what lay on deck: whatever bears on the readings. */
+            readonly conditions?: string;
+            /** @description Hammer, and kind and scale of the moisture meter. */
+            readonly instruments?: string;
+            /**
+             * @description Whether she lay afloat or ashore when inspected.
+             * @enum {string}
+             */
+            readonly lies?: "afloat" | "ashore";
+            /** @description What was not inspected, in the words of the surveyor. */
+            readonly notInspected?: string;
+            /**
+             * Format: date
+             * @description Day of the inspection.
+             */
+            readonly on?: string;
+            /** @description Place of the inspection. */
+            readonly place?: string;
         };
         /** @description Three sums with tax, and what of the first an insurer might pay. */
         readonly InsurerSplit: {
@@ -4428,6 +4550,22 @@ export type components = {
         readonly NewOrganisationInput: {
             readonly name: string;
         };
+        readonly Occurrence: {
+            readonly cause?: string;
+            readonly insurerReference?: string;
+            readonly on?: string;
+        };
+        readonly OccurrenceInput: {
+            /** @description Of the damage, and whether it fits the event; never blame. */
+            readonly cause?: string;
+            /** @description Reference of the insurer. */
+            readonly insurerReference?: string;
+            /**
+             * Format: date
+             * @description Day of the event.
+             */
+            readonly on?: string;
+        };
         /** @description A rectangle that is left whole on a sheet. */
         readonly Offcut: {
             readonly areaM2: number;
@@ -5109,6 +5247,19 @@ export type components = {
             };
             readonly utilisation?: number;
         };
+        readonly Parties: {
+            readonly client?: string;
+            readonly instructedBy?: string;
+            readonly surveyor?: components["schemas"]["Surveyor"];
+        };
+        readonly PartiesInput: {
+            /** @description Client. */
+            readonly client?: string;
+            /** @description Owner, insurer or somebody else; where it is not the client. */
+            readonly instructedBy?: string;
+            /** @description The surveyor. */
+            readonly surveyor?: components["schemas"]["SurveyorInput"];
+        };
         readonly PartsWear: {
             readonly depreciation: components["schemas"]["MoneyJson"];
             readonly parts: components["schemas"]["MoneyJson"];
@@ -5776,6 +5927,14 @@ export type components = {
             readonly rollWidthsMm: readonly number[];
             readonly suitsAgainstCore: boolean;
             readonly suitsResins: readonly ("epoxy" | "polyester" | "vinylester")[];
+        };
+        readonly ReinspectionPoint: {
+            readonly accept: string;
+            readonly before: string;
+            readonly by: string;
+            readonly look: string;
+            readonly source: string;
+            readonly when: string;
         };
         readonly RelaidPlies: {
             readonly assumptions: readonly components["schemas"]["LaminateAssumption"][];
@@ -6645,6 +6804,14 @@ export type components = {
             /** @enum {string} */
             readonly state: "as-built" | "as-found" | "opened" | "repaired";
         };
+        readonly StatedFinding: {
+            readonly about: string;
+            /** @enum {string} */
+            readonly class?: "before-use" | "monitor" | "next-opportunity";
+            readonly recommendation?: string;
+            readonly restriction?: string;
+            readonly wording?: string;
+        };
         /** @description What one step takes, waste apart; masses to a tenth of a gram, so that batches and bill can agree exactly. */
         readonly StepDemand: {
             readonly densityGPerCm3: number;
@@ -6864,6 +7031,19 @@ export type components = {
             readonly meter?: components["schemas"]["MeterInput"];
             readonly readings: readonly (components["schemas"]["SoundingInput"] | components["schemas"]["MeterReadingInput"] | components["schemas"]["PlugInput"])[];
         };
+        readonly Surveyor: {
+            readonly firm?: string;
+            readonly name?: string;
+            readonly qualification?: string;
+        };
+        readonly SurveyorInput: {
+            /** @description Firm of the surveyor. */
+            readonly firm?: string;
+            /** @description Name of the surveyor. */
+            readonly name?: string;
+            /** @description Qualification of the surveyor. */
+            readonly qualification?: string;
+        };
         readonly TaxGroupInput: {
             readonly code: string;
             readonly name: string;
@@ -7046,6 +7226,25 @@ export type components = {
             /** @description An entry with nothing but a code is the record as it stands. */
             readonly variants: readonly components["schemas"]["VariantAskedInput"][];
         };
+        readonly Vessel: {
+            readonly builder?: string;
+            readonly hullNumber?: string;
+            readonly model?: string;
+            readonly name?: string;
+            readonly registration?: string;
+        };
+        readonly VesselInput: {
+            /** @description Builder of the vessel. */
+            readonly builder?: string;
+            /** @description As moulded or engraved on the hull. */
+            readonly hullNumber?: string;
+            /** @description Type or model of the vessel. */
+            readonly model?: string;
+            /** @description Name of the vessel. */
+            readonly name?: string;
+            /** @description Registration of the vessel. */
+            readonly registration?: string;
+        };
         readonly WeatherHour: {
             readonly at: string;
             readonly deckC: number;
@@ -7164,6 +7363,13 @@ export type components = {
         readonly WhyAnswer: {
             readonly code: string;
             readonly figure: components["schemas"]["Figure"];
+        };
+        /** @description Words that a surveyor may replace; what the service would say stays beside them. */
+        readonly Worded: {
+            readonly byService: string;
+            readonly isSurveyors: boolean;
+            /** @description What is printed. */
+            readonly text: string;
         };
         /** @description Hours in which a step may start. */
         readonly WorkWindow: {

@@ -572,6 +572,48 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions"
     ]
   },
+  "BibliographyEntry": {
+    "type": "object",
+    "properties": {
+      "number": {
+        "type": "number"
+      },
+      "key": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "body": {
+        "type": "string"
+      },
+      "year": {
+        "type": "string"
+      },
+      "readAs": {
+        "type": "string",
+        "enum": [
+          "common-practice",
+          "derived",
+          "first-hand",
+          "memory",
+          "second-hand"
+        ],
+        "description": "How far the source itself was read."
+      },
+      "url": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "number",
+      "key",
+      "title",
+      "body",
+      "year",
+      "readAs"
+    ]
+  },
   "BondPressurePlan": {
     "type": "object",
     "properties": {
@@ -1563,9 +1605,102 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "inputs"
     ]
   },
+  "ConclusionSection": {
+    "type": "object",
+    "properties": {
+      "verdict": {
+        "type": "object",
+        "properties": {
+          "code": {
+            "type": "string",
+            "enum": [
+              "cannot-be-carried-out",
+              "deck-stays-closed",
+              "not-restored",
+              "restored"
+            ]
+          },
+          "sentence": {
+            "type": "string"
+          },
+          "notes": {
+            "type": "array",
+            "items": {
+              "type": "string"
+            },
+            "description": "Shortfalls, and remarks on how the deck was built."
+          }
+        },
+        "required": [
+          "code",
+          "sentence",
+          "notes"
+        ]
+      },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/GradedFinding"
+        }
+      },
+      "method": {
+        "type": "object",
+        "properties": {
+          "sentences": {
+            "type": "array",
+            "items": {
+              "type": "string"
+            }
+          },
+          "runnerUp": {
+            "type": "object",
+            "properties": {
+              "title": {
+                "type": "string"
+              },
+              "because": {
+                "type": "string"
+              },
+              "price": {
+                "$ref": "#/components/schemas/MoneyJson"
+              }
+            },
+            "required": [
+              "title",
+              "because"
+            ]
+          }
+        },
+        "required": [
+          "sentences"
+        ]
+      },
+      "reinspection": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ReinspectionPoint"
+        }
+      }
+    },
+    "required": [
+      "verdict",
+      "findings",
+      "method",
+      "reinspection"
+    ]
+  },
   "Conditions": {
     "type": "object",
     "properties": {
+      "place": {
+        "type": "string",
+        "enum": [
+          "afloat",
+          "ashore-anyway",
+          "ashore-for-this",
+          "own-ground"
+        ]
+      },
       "relativeHumidityPercent": {
         "type": "number"
       },
@@ -1585,15 +1720,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "isAfloat": {
         "type": "boolean"
-      },
-      "place": {
-        "type": "string",
-        "enum": [
-          "afloat",
-          "ashore-anyway",
-          "ashore-for-this",
-          "own-ground"
-        ]
       },
       "daysAvailable": {
         "type": "number"
@@ -3445,14 +3571,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "reference": {
         "type": "string"
       },
+      "conditions": {
+        "$ref": "#/components/schemas/Conditions"
+      },
+      "cause": {
+        "$ref": "#/components/schemas/CauseRecord"
+      },
       "fittings": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/FittingRecord"
         }
-      },
-      "cause": {
-        "$ref": "#/components/schemas/CauseRecord"
       },
       "pricing": {
         "$ref": "#/components/schemas/PricingChoice"
@@ -3466,9 +3595,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "method": {
         "$ref": "#/components/schemas/MethodChoice"
-      },
-      "conditions": {
-        "$ref": "#/components/schemas/Conditions"
       },
       "crew": {
         "$ref": "#/components/schemas/Crew"
@@ -3496,6 +3622,24 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "craft": {
         "$ref": "#/components/schemas/Craft"
+      },
+      "vessel": {
+        "$ref": "#/components/schemas/Vessel"
+      },
+      "inspection": {
+        "$ref": "#/components/schemas/Inspection"
+      },
+      "parties": {
+        "$ref": "#/components/schemas/Parties"
+      },
+      "occurrence": {
+        "$ref": "#/components/schemas/Occurrence"
+      },
+      "findings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/StatedFinding"
+        }
       }
     },
     "required": [
@@ -3801,6 +3945,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "The document a surveyor attaches: everything in JSON-safe values, SI units in the names.\nImmutable once made. `derivations` answers \"why?\" and is stored beside the document.",
     "properties": {
+      "conclusion": {
+        "$ref": "#/components/schemas/ConclusionSection",
+        "description": "What it comes to in words: the page that is read first."
+      },
+      "bibliography": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/BibliographyEntry"
+        },
+        "description": "Every source named in the document, by the key it is named with."
+      },
       "title": {
         "type": "string"
       },
@@ -3892,6 +4047,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     },
     "required": [
+      "conclusion",
+      "bibliography",
       "title",
       "summary",
       "methods",
@@ -5336,6 +5493,106 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cite"
     ]
   },
+  "GradedFinding": {
+    "type": "object",
+    "properties": {
+      "class": {
+        "type": "string",
+        "enum": [
+          "before-use",
+          "monitor",
+          "next-opportunity"
+        ]
+      },
+      "classByService": {
+        "type": "string",
+        "enum": [
+          "before-use",
+          "monitor",
+          "next-opportunity"
+        ]
+      },
+      "classBecause": {
+        "type": "string"
+      },
+      "wording": {
+        "$ref": "#/components/schemas/Worded"
+      },
+      "recommendation": {
+        "$ref": "#/components/schemas/Worded"
+      },
+      "restriction": {
+        "$ref": "#/components/schemas/Worded"
+      },
+      "about": {
+        "type": "string",
+        "description": "A zone, a fitting, or the surveyor's own label."
+      },
+      "condition": {
+        "type": "string"
+      },
+      "areaM2": {
+        "type": "number"
+      },
+      "fromAftMm": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2,
+        "description": "From the aft edge of the panel."
+      },
+      "fittings": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "id": {
+              "type": "string"
+            },
+            "kind": {
+              "type": "string",
+              "enum": [
+                "chainplate",
+                "cleat",
+                "fill",
+                "hatch",
+                "mast-step",
+                "other",
+                "pad-eye",
+                "stanchion",
+                "track",
+                "vent",
+                "winch",
+                "windlass"
+              ]
+            },
+            "isLeaking": {
+              "type": "boolean"
+            }
+          },
+          "required": [
+            "id",
+            "kind",
+            "isLeaking"
+          ]
+        }
+      }
+    },
+    "required": [
+      "class",
+      "classByService",
+      "classBecause",
+      "wording",
+      "recommendation",
+      "restriction",
+      "about",
+      "condition",
+      "areaM2",
+      "fittings"
+    ]
+  },
   "GrowthLaw": {
     "type": "object",
     "description": "Found area over recorded area, as a distribution. With `falseAlarmShare` nearly nothing is found, evenly spread up to\n`falseAlarmUpTo`; else the factor is lognormal. Both are cut off at `most`, where the panel ends.",
@@ -5709,6 +5966,33 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "verdict",
       "props"
     ]
+  },
+  "Inspection": {
+    "type": "object",
+    "properties": {
+      "place": {
+        "type": "string"
+      },
+      "lies": {
+        "type": "string",
+        "enum": [
+          "afloat",
+          "ashore"
+        ]
+      },
+      "on": {
+        "type": "string"
+      },
+      "conditions": {
+        "type": "string"
+      },
+      "instruments": {
+        "type": "string"
+      },
+      "notInspected": {
+        "type": "string"
+      }
+    }
   },
   "InsurerSplit": {
     "type": "object",
@@ -7252,6 +7536,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "createdAt"
     ]
   },
+  "Occurrence": {
+    "type": "object",
+    "properties": {
+      "on": {
+        "type": "string"
+      },
+      "cause": {
+        "type": "string"
+      },
+      "insurerReference": {
+        "type": "string"
+      }
+    }
+  },
   "Offcut": {
     "type": "object",
     "description": "A rectangle that is left whole on a sheet.",
@@ -8015,6 +8313,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "maxItems": 2
         }
       },
+      "name": {
+        "type": "string"
+      },
       "lining": {
         "type": "string",
         "enum": [
@@ -8024,9 +8325,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "screwed-panels",
           "zipped-vinyl"
         ]
-      },
-      "name": {
-        "type": "string"
       },
       "holes": {
         "type": "array",
@@ -8232,6 +8530,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "shearNPerMm",
       "deflections"
     ]
+  },
+  "Parties": {
+    "type": "object",
+    "properties": {
+      "client": {
+        "type": "string"
+      },
+      "instructedBy": {
+        "type": "string"
+      },
+      "surveyor": {
+        "$ref": "#/components/schemas/Surveyor"
+      }
+    }
   },
   "PartsWear": {
     "type": "object",
@@ -9647,6 +9959,37 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "ratio",
       "asBuiltUtilisation",
       "repairedUtilisation"
+    ]
+  },
+  "ReinspectionPoint": {
+    "type": "object",
+    "properties": {
+      "when": {
+        "type": "string"
+      },
+      "before": {
+        "type": "string"
+      },
+      "look": {
+        "type": "string"
+      },
+      "accept": {
+        "type": "string"
+      },
+      "by": {
+        "type": "string"
+      },
+      "source": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "when",
+      "before",
+      "look",
+      "accept",
+      "by",
+      "source"
     ]
   },
   "RelaidPlies": {
@@ -11453,6 +11796,34 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "checks"
     ]
   },
+  "StatedFinding": {
+    "type": "object",
+    "properties": {
+      "about": {
+        "type": "string"
+      },
+      "class": {
+        "type": "string",
+        "enum": [
+          "before-use",
+          "monitor",
+          "next-opportunity"
+        ]
+      },
+      "wording": {
+        "type": "string"
+      },
+      "recommendation": {
+        "type": "string"
+      },
+      "restriction": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "about"
+    ]
+  },
   "StepDemand": {
     "type": "object",
     "description": "What one step takes, waste apart; masses to a tenth of a gram, so that batches and bill can agree exactly.",
@@ -11947,6 +12318,20 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "readings"
     ]
   },
+  "Surveyor": {
+    "type": "object",
+    "properties": {
+      "name": {
+        "type": "string"
+      },
+      "firm": {
+        "type": "string"
+      },
+      "qualification": {
+        "type": "string"
+      }
+    }
+  },
   "ThreePoint": {
     "type": "object",
     "description": "A quantity nobody knows exactly: least, most likely and most.",
@@ -12422,6 +12807,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "bestIn"
     ]
   },
+  "Vessel": {
+    "type": "object",
+    "properties": {
+      "name": {
+        "type": "string"
+      },
+      "registration": {
+        "type": "string"
+      },
+      "hullNumber": {
+        "type": "string"
+      },
+      "builder": {
+        "type": "string"
+      },
+      "model": {
+        "type": "string"
+      }
+    }
+  },
   "WeatherHour": {
     "type": "object",
     "properties": {
@@ -12688,6 +13093,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "code",
       "figure"
+    ]
+  },
+  "Worded": {
+    "type": "object",
+    "description": "Words that a surveyor may replace; what the service would say stays beside them.",
+    "properties": {
+      "text": {
+        "type": "string",
+        "description": "What is printed."
+      },
+      "byService": {
+        "type": "string"
+      },
+      "isSurveyors": {
+        "type": "boolean"
+      }
+    },
+    "required": [
+      "text",
+      "byService",
+      "isSurveyors"
     ]
   },
   "WorkWindow": {

@@ -1,4 +1,5 @@
 import { askPart, askText, askWhich, practice } from '#lib/asking';
+import { attendanceParts } from './attendance.js';
 import { craftQuestions } from './craft.js';
 import { deckParts } from './deck.js';
 import { defectParts } from './defect.js';
@@ -15,6 +16,7 @@ export const recordQuestions = {
     atMost: 100,
     otherwise: 'unknown',
   }),
+  ...attendanceParts,
   craft: askPart({ meaning: 'the craft', of: craftQuestions, otherwise: 'defaults' }),
   ...deckParts,
   ...defectParts,

@@ -1,0 +1,131 @@
+import type { EvidenceGrade } from '#lib/extent';
+import type { EstimateBody, FindingSubject, GradedFinding, Worded } from '../document/estimate-document.js';
+import type { DefectRecord, FindingClass, StatedFinding } from '../job/defect-record.js';
+import { gradeOf, subjectsOf } from './grading.js';
+import { areaSaid, tensOfMm } from './speaking.js';
+
+const conditions: Readonly<Record<string, string>> = {
+  'wet-rotten': 'wet and rotten',
+  'wet-bonded': 'wet, hard and still bonded to the skins',
+  'dry-debonded': 'dry, with the skin loose from it',
+};
+
+const knownFrom: Readonly<Record<EvidenceGrade, string>> = {
+  'opened-and-measured': 'It was opened and measured.',
+  'mapped-with-plugs': 'It was mapped, with core samples on both sides of its boundary.',
+  'sounded-and-metered': 'It was sounded with a hammer and measured with a moisture meter; no core was seen.',
+  'single-symptom': 'It rests on a single symptom; its extent is a guess.',
+};
+
+/** A finding for each place, as the surveyor words it or else as the facts do. */
+export function findingsOf(estimate: EstimateBody, record: DefectRecord): readonly GradedFinding[] {
+  const stated = record.findings ?? [];
+  const subjects = subjectsOf(estimate, record);
+  return [
+    ...subjects.map((subject) =>
+      worded(
+        subject,
+        stated.find(({ about }) => about === subject.about),
+        estimate,
+      ),
+    ),
+    ...stated
+      .filter(({ about }) => !subjects.some((subject) => subject.about === about))
+      .map((finding) => ofTheSurveyor(finding)),
+  ];
+}
+
+function worded(
+  subject: FindingSubject,
+  stated: StatedFinding | undefined,
+  estimate: EstimateBody,
+): GradedFinding {
+  const grade = gradeOf(subject);
+  const own = stated?.class;
+  const byClass = own ?? grade.class;
+  return {
+    ...subject,
+    class: byClass,
+    classByService: grade.class,
+    classBecause: own === undefined ? grade.because : 'so classed by the surveyor',
+    wording: saidBy(stated?.wording, factsOf(subject, estimate)),
+    recommendation: saidBy(stated?.recommendation, adviceOf(byClass, estimate)),
+    restriction: saidBy(stated?.restriction, restrictionOf(byClass, subject)),
+  };
+}
+
+/** About something that the service knows nothing of: it stands as it was written. */
+const ofTheSurveyor = ({
+  about,
+  class: stated,
+  wording,
+  recommendation,
+  restriction,
+}: StatedFinding): GradedFinding => ({
+  about,
+  condition: 'unknown',
+  areaM2: 0,
+  fittings: [],
+  class: stated ?? 'next-opportunity',
+  classByService: 'next-opportunity',
+  classBecause:
+    stated === undefined
+      ? 'no class was stated, and it is not a zone of the record'
+      : 'so classed by the surveyor',
+  wording: saidBy(wording, `${about}: not described.`),
+  recommendation: saidBy(recommendation, 'Have it looked at.'),
+  restriction: saidBy(restriction, 'None stated.'),
+});
+
+export const saidBy = (surveyor: string | undefined, service: string): Worded => ({
+  text: surveyor ?? service,
+  byService: service,
+  isSurveyors: surveyor !== undefined,
+});
+
+/** Where, what, how large and how it is known: fact before opinion. */
+function factsOf(
+  { about, condition, areaM2, fromAftMm, fittings }: FindingSubject,
+  { scope }: EstimateBody,
+): string {
+  const state = conditions[condition];
+  const where =
+    fromAftMm === undefined
+      ? ''
+      : `, ${tensOfMm(fromAftMm[0])} to ${tensOfMm(fromAftMm[1])} mm forward of its aft edge`;
+  const extent = areaM2 > 0 ? ` over ${areaSaid(areaM2)}` : '';
+  return [
+    `${about}, ${scope.panel.name}${where}: the core is ${state ?? 'not sound; its condition is not known'}${extent}.`,
+    ...(fittings.length === 0 ? [] : [`On it: ${fittings.map(({ id }) => id).join(', ')}.`]),
+    knownFrom[scope.evidence],
+  ].join(' ');
+}
+
+const by: Readonly<Record<FindingClass, string>> = {
+  'before-use': 'before the vessel is used again',
+  'next-opportunity': 'at the next opportunity, before another season',
+  'monitor': 'when the readings rise',
+};
+
+function adviceOf(byClass: FindingClass, { methods, leak }: EstimateBody): string {
+  const way = methods.planned.title;
+  const what =
+    byClass === 'monitor'
+      ? `Stop the water, read the same points again each season, and repair (${lower(way)}) ${by[byClass]}.`
+      : `Repair it (${lower(way)}) ${by[byClass]}.`;
+  return `${what} Verify by ${leak.verify}.`;
+}
+
+export const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
+function restrictionOf(byClass: FindingClass, { fittings }: FindingSubject): string {
+  const names = fittings.map(({ id }) => id).join(', ');
+  switch (byClass) {
+    case 'before-use':
+      return `Until it is repaired, put no load on ${names === '' ? 'any fitting that stands on it' : names}, and keep people off the marked area.`;
+    case 'next-opportunity':
+      return 'Until it is repaired, do not jump or drop loads on the marked area, and keep water out of its fittings.';
+    case 'monitor':
+      return 'None, for as long as the readings stay as they are.';
+  }
+}

@@ -1,0 +1,76 @@
+import type { EstimateBody, ReinspectionPoint } from '../document/estimate-document.js';
+import { digits } from './speaking.js';
+
+/** What is to be seen, measured and accepted, by whom, before what is closed. */
+export const reinspectionPoints = (estimate: EstimateBody): readonly ReinspectionPoint[] => [
+  ...(estimate.core === undefined ? closedPoints : openedPoints(estimate)),
+  {
+    when: 'after the repair',
+    before: 'the file is closed',
+    look: 'the way in of the water',
+    accept: estimate.leak.verify,
+    by: 'surveyor',
+    source: 'METHODS-IN-PRINT',
+  },
+];
+
+function openedPoints({ laminate, process, hardware }: EstimateBody): readonly ReinspectionPoint[] {
+  return [
+    {
+      when: 'core out',
+      before: 'anything is closed (hold point)',
+      look: 'extent, and the core all round the edge of the opening',
+      accept: `pale, hard and bonded all round; ${moistureLimit(process)}`,
+      by: 'surveyor, with the owner’s consent to what is found',
+      source: 'COMMON-PRACTICE',
+    },
+    {
+      when: 'core bedded',
+      before: 'the skin goes on',
+      look: 'hammer over every piece, resin at each bleed hole',
+      accept: 'no hollow wider than 50 mm; resin seen at every hole',
+      by: 'foreman',
+      source: 'FROM-MEMORY',
+    },
+    ...(laminate === undefined || laminate.plies.length === 0
+      ? []
+      : [
+          {
+            when: 'skin cured',
+            before: 'it is faired',
+            look: 'plies counted and photographed as they go on; hammer; straight edge',
+            accept: `${laminate.plies.length} plies, ${digits(laminate.totalThicknessMm, 2)} mm; no hollow; at most 1 mm low and nowhere proud`,
+            by: 'surveyor or foreman',
+            source: 'COMMON-PRACTICE',
+          },
+        ]),
+    ...(hardware.length === 0
+      ? []
+      : [
+          {
+            when: 'fittings on',
+            before: 'the lining goes back',
+            look: 'plates, solid and bedding from below; hose on each fitting',
+            accept: 'bedding seen all round each base and bolt; no drop below',
+            by: 'surveyor',
+            source: 'COMMON-PRACTICE',
+          },
+        ]),
+  ];
+}
+
+const closedPoints: readonly ReinspectionPoint[] = [
+  {
+    when: 'holes dug and dry',
+    before: 'they are filled',
+    look: 'the last shavings from each hole',
+    accept: 'dry and pale all round; no water when pressed',
+    by: 'surveyor or foreman',
+    source: 'METHODS-IN-PRINT',
+  },
+];
+
+/** As the gate of the bonding says it, so that both ask for the same. */
+const moistureLimit = ({ gates }: EstimateBody['process']): string =>
+  gates.flatMap(({ requires }) => requires).find((one) => one.includes('moisture')) ??
+  'two equal readings a few days apart';
