@@ -122,7 +122,7 @@ function restrictionOf(byClass: FindingClass, { fittings }: FindingSubject): str
   const names = fittings.map(({ id }) => id).join(', ');
   switch (byClass) {
     case 'before-use':
-      return `Until it is repaired, put no load on ${names === '' ? 'any fitting that stands on it' : names}, and keep people off the marked area.`;
+      return `Until it is repaired, put no load on ${names === '' ? 'what stands on it' : `what stands on it (${names})`}, and keep people off the marked area.`;
     case 'next-opportunity':
       return 'Until it is repaired, do not jump or drop loads on the marked area, and keep water out of its fittings.';
     case 'monitor':

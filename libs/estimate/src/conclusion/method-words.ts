@@ -17,24 +17,26 @@ function openingSentence({ core, laminate, scope, methods, process }: EstimateBo
       ? 'the old skin is bonded back'
       : `a new skin of ${laminate.plies.length} plies is laid, tapered ${digits(laminate.taperRatio, 3)}:1 into the old one`;
   const under = process.bondPressure?.props.needed === true ? ' over a propped inner skin' : '';
-  const filled = core.pieces.length === 0 ? 'it is filled solid' : `${core.materialName} is bedded${under}`;
+  const filled =
+    core.pieces.length === 0
+      ? 'it is filled solid'
+      : `new core (${lower(core.materialName)}) is bedded${under}`;
   return `${methods.planned.title}: ${areaSaid(scope.openedAreaM2)} is opened, bad core comes out, ${filled}, and ${skin}.`;
 }
 
-function fittingSentence({ hardware }: EstimateBody): string {
+const MOST_NAMED = 6;
+
+function fittingSentence({ hardware, scope }: EstimateBody): string {
   if (hardware.length === 0) return 'No fitting has to come off.';
-  const solid = hardware.filter(({ insert }) => insert !== undefined).length;
-  const names =
-    hardware.length > 6
-      ? `${hardware.length} fittings come`
-      : `${listed(hardware.map(({ id }) => id))} ${hardware.length === 1 ? 'comes' : 'come'}`;
-  return `${sentence(names)} off; holes are potted and redrilled${solid === 0 ? '' : `, solid goes under ${solid === hardware.length ? 'each' : solid}`}, and all is bedded anew.`;
+  const names = hardware.map(({ id }) => id);
+  const who = names.length > MOST_NAMED ? `${names.length} fittings come off` : `Off come ${listed(names)}`;
+  const solid = scope.fittings.filter(({ work }) => work.includes('insert')).map(({ id }) => id);
+  const under = solid.length === 0 ? '' : `, solid goes under ${listed(solid)},`;
+  return `${who}; holes are potted and redrilled${under} and all is bedded anew.`;
 }
 
 const listed = (names: readonly string[]): string =>
   names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 const leakSentence = ({ leak }: EstimateBody): string =>
   leak.isRemedied
