@@ -38,7 +38,7 @@ const nothing = {} as never;
 async function everyMethod(client: Kingplank): Promise<void> {
   const { estimates, editions, keys, organisations, letterhead, priceLists, health } = client;
   await Promise.all([health.live(), health.ready()]);
-  await Promise.all([keys.list(), keys.create(nothing), keys.get(ID), keys.revoke(ID)]);
+  await Promise.all([keys.list(), keys.create(nothing), keys.get(ID), keys.revoke(ID, changing)]);
   await Promise.all([organisations.list(), organisations.create(nothing), organisations.get(ID)]);
   await organisations.change(ID, nothing, changing);
   await Promise.all([letterhead.get(), letterhead.set(nothing, changing), letterhead.logo()]);

@@ -1,6 +1,8 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
+import { headersOf } from './edge/endpoint.js';
+import { idempotencyHeader } from './idempotency/idempotency-header.js';
 import { problemKinds, type ProblemKind } from './edge/problems.js';
 import { otherPathPattern, pathPatterns } from './edge/path.guard.js';
 import { UNITS_HEADER } from './edge/units.js';
@@ -17,6 +19,7 @@ type Node = Record<string, unknown>;
 export function openApiDocument(app: INestApplication): OpenAPIObject {
   const document = SwaggerModule.createDocument(app, builder().build());
   addSchemas(document);
+  forEachOperation(document, addIdempotencyKey);
   forEachOperation(document, addCommonAnswers);
   forEachOperation(document, addPathPatterns);
   addExamples(document);
@@ -108,10 +111,12 @@ function addExamples(document: OpenAPIObject): void {
 
 const methods = new Set(['get', 'post', 'put', 'patch', 'delete']);
 
-function forEachOperation(document: OpenAPIObject, change: (operation: Node, path: string) => void): void {
+type Change = (operation: Node, path: string, method: string) => void;
+
+function forEachOperation(document: OpenAPIObject, change: Change): void {
   for (const [path, item] of Object.entries(document.paths)) {
     for (const [method, operation] of Object.entries(item)) {
-      if (methods.has(method)) change(operation, path);
+      if (methods.has(method)) change(operation, path, method);
     }
   }
 }
@@ -130,6 +135,23 @@ function addPathPatterns(operation: Node): void {
     const pattern = pathPatterns[String(parameter.name)] ?? otherPathPattern;
     Object.assign(parameter, { schema: { type: 'string', pattern } });
   }
+}
+
+/** Every change takes an Idempotency-Key; calculations store nothing, so that asking twice is harmless without one. */
+function addIdempotencyKey(operation: Node, _: string, method: string): void {
+  const parameters = Array.isArray(operation.parameters) ? operation.parameters.filter(isRecord) : [];
+  const isChange = method !== 'get' && operation['x-stores-nothing'] !== true;
+  if (!isChange || parameters.some(({ name }) => name === idempotencyHeader.name)) return;
+  operation.parameters = [...parameters, { in: 'header', ...idempotencyHeader }];
+  const responses = recordAt(operation, 'responses');
+  for (const status of ['409', '422'])
+    responses[status] ??= problemAnswer(status === '409' ? 'conflict' : 'unprocessable');
+  for (const [status, response] of Object.entries(responses))
+    if (/^2/.test(status) && isRecord(response))
+      Object.assign(response, {
+        headers: { ...recordAt(response, 'headers'), ...headersOf(['Idempotency-Replayed']) },
+      });
+  operation.responses = responses;
 }
 
 /** Answers that the edge of the service can give to any request of a kind; routes only state their own. */

@@ -26,29 +26,29 @@ export class Keys {
    * Makes a key; the answer is the only place that shows its secret.
    *
    * @example
-   * const { secret } = await kingplank.keys.create({ name: 'yard planner', roles: ['integrator'] });
+   * const { key } = await kingplank.keys.create({ name: 'yard planner', roles: ['integrator'] });
    */
   create(key: BodyOf<'/v1/keys', 'post'>, options?: CallOptions): Answer<AnswerOf<'/v1/keys', 'post'>> {
     return json(this.#settings, writing('POST', ['v1', 'keys'], { body: key }), options);
   }
 
   /**
-   * One key.
+   * One key, with the ETag that revoking it must name.
    *
    * @example
-   * const key = await kingplank.keys.get(id);
+   * const { value, etag } = await kingplank.keys.get(id);
    */
-  get(id: string, options?: CallOptions): Answer<AnswerOf<'/v1/keys/{id}', 'get'>> {
-    return json(this.#settings, reading(['v1', 'keys', id]), options);
+  get(id: string, options?: CallOptions): Answer<Versioned<AnswerOf<'/v1/keys/{id}', 'get'>>> {
+    return versioned(this.#settings, reading(['v1', 'keys', id]), options);
   }
 
   /**
    * Makes a key worthless at once.
    *
    * @example
-   * await kingplank.keys.revoke(id);
+   * await kingplank.keys.revoke(id, { ifMatch: etag });
    */
-  revoke(id: string, options?: CallOptions): Answer<void> {
+  revoke(id: string, options: CallOptions & { readonly ifMatch: string }): Answer<void> {
     return nothing(this.#settings, writing('DELETE', ['v1', 'keys', id]), options);
   }
 }

@@ -15,7 +15,7 @@ import { Webhooks } from './webhooks.js';
 /**
  * The Kingplank service as typed calls.
  *
- * Every call takes `{ timeoutMs, maxRetries, signal, idempotencyKey, headers, units }`; writes carry an idempotency key
+ * Every call takes `{ timeoutMs, maxRetries, signal, idempotencyKey, headers, units }`; changes carry an idempotency key
  * by themselves, so that a retry never makes a second estimate. What goes wrong is thrown as a `KingplankError`.
  *
  * @example

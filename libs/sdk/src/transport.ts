@@ -177,9 +177,9 @@ function headersOf(settings: Settings, call: Call, options: CallOptions): Record
     'kingplank-version': API_VERSION,
     ...userAgent,
     ...(call.body === undefined ? {} : { 'content-type': call.contentType ?? 'application/json' }),
-    ...(call.method === 'POST'
-      ? { 'idempotency-key': `"${options.idempotencyKey ?? crypto.randomUUID()}"` }
-      : {}),
+    ...(call.method === 'GET'
+      ? {}
+      : { 'idempotency-key': `"${options.idempotencyKey ?? crypto.randomUUID()}"` }),
     ...(options.ifMatch === undefined ? {} : { 'if-match': options.ifMatch }),
     ...(options.inBackground === true ? { prefer: 'respond-async' } : {}),
     ...(units === undefined ? {} : { 'accept-units': units }),

@@ -1,16 +1,27 @@
 import { Global, Module } from '@nestjs/common';
-import { APP_GUARD } from '@nestjs/core';
+import { APP_GUARD, APP_INTERCEPTOR } from '@nestjs/core';
+import { KeptAnswers } from '../idempotency/kept-answers.js';
+import { RunningKeys } from '../idempotency/running-keys.js';
 import { AccessGuard } from './access.guard.js';
 import { AccessService } from './access.service.js';
 import { KeyRing } from './key-ring.js';
 import { SharedLimit } from './shared-limit.js';
 import { KeysController } from './keys.controller.js';
+import { OnceInterceptor } from './once.interceptor.js';
 import { OrganisationsController } from './organisations.controller.js';
 
 @Global()
 @Module({
   controllers: [OrganisationsController, KeysController],
-  providers: [KeyRing, SharedLimit, AccessService, { provide: APP_GUARD, useClass: AccessGuard }],
-  exports: [KeyRing],
+  providers: [
+    KeyRing,
+    SharedLimit,
+    AccessService,
+    RunningKeys,
+    KeptAnswers,
+    { provide: APP_GUARD, useClass: AccessGuard },
+    { provide: APP_INTERCEPTOR, useClass: OnceInterceptor },
+  ],
+  exports: [KeyRing, RunningKeys],
 })
 export class AccessModule {}

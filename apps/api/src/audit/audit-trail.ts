@@ -1,4 +1,5 @@
 import { currentContext } from '../edge/request-context.js';
+import { claimFor } from '../idempotency/claim.js';
 import type { Transaction } from '../persistence/database.js';
 import { newId } from '../persistence/ids.js';
 import { AuditEntryRow } from './audit-entry.entity.js';
@@ -30,6 +31,7 @@ export class AuditTrail {
   }
 
   async add({ organisationId, keyId }: Author, deed: Deed): Promise<void> {
+    await claimFor(this.tx, deed.subject, deed.code);
     await this.tx.query(
       `INSERT INTO audit_entry (id, organisation_id, key_id, request_id, action, subject, subject_code, edition_id, before, after)
        VALUES ($1, $2, $3, $4, $5, $6, $7, $8, $9::jsonb, $10::jsonb)`,

@@ -139,7 +139,7 @@ export const Refuses = (...kinds: readonly ProblemKind[]): MethodDecorator =>
     ),
   );
 
-const headersOf = (names: readonly KnownHeader[]) =>
+export const headersOf = (names: readonly KnownHeader[]) =>
   Object.fromEntries(
     names.map((name) => [name, { description: knownHeaders[name], schema: { type: 'string' } }]),
   );

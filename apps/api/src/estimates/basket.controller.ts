@@ -7,6 +7,7 @@ import type { Caller } from '../access/roles.js';
 import { AnswersIn } from '../edge/endpoint.js';
 import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../edge/media.js';
 import { inUnits, ShowsUnits, unitsOf } from '../edge/units.js';
+import { StoresNothing } from '../idempotency/remembers.js';
 import { EstimateBasketService, type EstimateBasket } from './basket.service.js';
 import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
 
@@ -35,6 +36,7 @@ export class BasketController {
   }
 
   @Post()
+  @StoresNothing()
   @HttpCode(200)
   @Produces(JSON_TYPE, CSV_TYPE, XML_TYPE)
   @ShowsUnits()

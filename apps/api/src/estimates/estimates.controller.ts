@@ -9,7 +9,7 @@ import { Answers, AnswersIn, MayAnswerLater, Refuses } from '../edge/endpoint.js
 import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces, XML_TYPE } from '../edge/media.js';
 import { isFresh } from '../edge/preconditions.js';
 import { inUnits, ShowsUnits, unitsOf, type Units } from '../edge/units.js';
-import { TakesIdempotencyKey } from '../idempotency/idempotency-header.js';
+import { RemembersItself } from '../idempotency/idempotency-header.js';
 import { DefectRecordDto } from '../inputs/defect-record.dto.js';
 import { EstimatesQueryDto, FormQueryDto } from './dto/estimates.dto.js';
 import { PROMPT_UP_TO } from './estimate-documents.js';
@@ -32,7 +32,7 @@ export class EstimatesController {
   ) {}
 
   @Post()
-  @TakesIdempotencyKey()
+  @RemembersItself()
   @ShowsUnits()
   @ApiOperation({
     operationId: 'createEstimate',

@@ -1,6 +1,5 @@
 import { Module } from '@nestjs/common';
 import { OldKeys } from './old-keys.js';
-import { RunningKeys } from '../idempotency/running-keys.js';
 import { EstimatingModule } from '../estimating/estimating.module.js';
 import { BasketController } from './basket.controller.js';
 import { EstimateBasketService } from './basket.service.js';
@@ -30,7 +29,6 @@ import { RevisionsController } from './revisions.controller.js';
     EstimateForms,
     EstimateDocuments,
     EstimateBasketService,
-    RunningKeys,
     OldKeys,
   ],
   exports: [Engine],

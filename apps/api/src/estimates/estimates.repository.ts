@@ -1,14 +1,8 @@
 import type { Transaction } from '../persistence/database.js';
 import { IdempotencyKeyRow } from '../idempotency/idempotency-key.entity.js';
+import type { KeyUse } from '../idempotency/key-use.js';
 import { EstimateRow } from './estimate.entity.js';
 import type { NewEstimateRow, SummaryRow } from './estimate.mapper.js';
-
-export interface KeyUse {
-  readonly organisationId: string;
-  readonly operation: string;
-  readonly key: string;
-  readonly requestHash: string;
-}
 
 export interface WrittenRow {
   readonly row: SummaryRow;

@@ -4,6 +4,8 @@ import type { Caller } from '../access/roles.js';
 import { Metrics } from '../edge/metrics.js';
 import { HttpProblem, notFound } from '../edge/problems.js';
 import { problem } from '#lib/kernel';
+import { reusedKey } from '../idempotency/idempotency-header.js';
+import type { KeyUse } from '../idempotency/key-use.js';
 import { RunningKeys } from '../idempotency/running-keys.js';
 import { issuerIn } from '../letterhead/issuer.js';
 import { Database } from '../persistence/database.js';
@@ -14,7 +16,7 @@ import { engineVersion } from '../settings/engine-version.js';
 import { Engine } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
 import { hashOf, moneyOf, rowOf, summaryOfRow } from './estimate.mapper.js';
-import { EstimatesRepository, type KeyUse, type WrittenRow } from './estimates.repository.js';
+import { EstimatesRepository, type WrittenRow } from './estimates.repository.js';
 import type { Revised } from './comparison.js';
 import type { Lineage } from './subject.js';
 import type { EstimatePage, Replay, RevisionList, RevisionMark, WhyAnswer } from './stored-estimate.js';
@@ -241,7 +243,7 @@ export class EstimatesService {
       const known = await estimates.findKey(use);
       if (known === null) return undefined;
       if (known.requestHash !== use.requestHash) throw reusedKey();
-      return found(await estimates.findWritten(known.estimateId), known.estimateId);
+      return found(await estimates.findWritten(known.estimateId ?? ''), known.estimateId ?? '');
     });
     return written === undefined ? undefined : { ...written, isReplay: true };
   }
@@ -288,20 +290,6 @@ function checkedId(id: string): string {
   if (!isId(id)) throw notFound(`Estimate ${JSON.stringify(id.slice(0, 60))}`);
   return id;
 }
-
-const reusedKey = (): HttpProblem =>
-  new HttpProblem('unprocessable', {
-    detail: 'This Idempotency-Key was used for another body; a new request needs a new key.',
-    problems: [
-      {
-        ...problem('contradiction', '', {
-          other: 'an earlier request',
-          why: 'the same key came with another body',
-        }),
-        header: 'Idempotency-Key',
-      },
-    ],
-  });
 
 const cursorOf = (id: string): string => Buffer.from(id.replaceAll('-', ''), 'hex').toString('base64url');
 

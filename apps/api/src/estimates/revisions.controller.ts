@@ -8,7 +8,7 @@ import { Answers, AnswersIn, Refuses } from '../edge/endpoint.js';
 import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../edge/media.js';
 import { answer } from '../edge/problems.js';
 import { ShowsUnits } from '../edge/units.js';
-import { TakesIdempotencyKey } from '../idempotency/idempotency-header.js';
+import { RemembersItself } from '../idempotency/idempotency-header.js';
 import { comparisonOf, type Comparison } from './comparison.js';
 import { ChangeOrderQueryDto, ComparisonQueryDto, RevisionRequestDto } from './dto/estimates.dto.js';
 import { AskerParam, type Asker } from './estimate-request.js';
@@ -27,7 +27,7 @@ export class RevisionsController {
   ) {}
 
   @Post('revisions')
-  @TakesIdempotencyKey()
+  @RemembersItself()
   @ShowsUnits()
   @ApiOperation({
     operationId: 'reviseEstimate',

@@ -3,6 +3,7 @@ import { ApiOperation } from '@nestjs/swagger';
 import { ForRoles } from '../access/access.decorators.js';
 import { Answers } from '../edge/endpoint.js';
 import { ShowsUnits } from '../edge/units.js';
+import { StoresNothing } from '../idempotency/remembers.js';
 
 interface Room {
   /** Unique name of the operation; the SDK's method is made from it. */
@@ -18,6 +19,7 @@ export const RoomEndpoint = ({ operationId, summary, description, result }: Room
   applyDecorators(
     HttpCode(200),
     ForRoles(),
+    StoresNothing(),
     ShowsUnits(),
     ApiOperation({ operationId, summary, ...(description === undefined ? {} : { description }) }),
     Answers(result),

@@ -1,15 +1,34 @@
+import { applyDecorators, SetMetadata } from '@nestjs/common';
 import { ApiHeader } from '@nestjs/swagger';
 import { problem } from '#lib/kernel';
 import { HttpProblem } from '../edge/problems.js';
+import { remembersKey } from './remembers.js';
 
-/** Documents that a route takes an Idempotency-Key. */
-export const TakesIdempotencyKey = (): MethodDecorator =>
-  ApiHeader({
-    name: 'Idempotency-Key',
-    required: false,
-    schema: { type: 'string', minLength: 1, maxLength: 257 },
-    description:
-      'The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409.',
+/** The header field of a change, as the document has it. */
+export const idempotencyHeader = {
+  name: 'Idempotency-Key',
+  required: false,
+  schema: { type: 'string', minLength: 1, maxLength: 257 },
+  description:
+    'Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it.',
+} as const;
+
+/** For a route that keeps by its own means what it made under an Idempotency-Key. */
+export const RemembersItself = (): MethodDecorator =>
+  applyDecorators(SetMetadata(remembersKey, 'itself'), ApiHeader(idempotencyHeader));
+
+export const reusedKey = (): HttpProblem =>
+  new HttpProblem('unprocessable', {
+    detail: 'This Idempotency-Key was used for another request; a new request needs a new key.',
+    problems: [
+      {
+        ...problem('contradiction', '', {
+          other: 'an earlier request',
+          why: 'the same key came with another body or address',
+        }),
+        header: 'Idempotency-Key',
+      },
+    ],
   });
 
 /**

@@ -7591,7 +7591,7 @@ export type components = {
         /** @description Code of a draft. */
         readonly Edition: string;
         readonly Id: string;
-        /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
+        /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
         readonly IdempotencyKey: string;
         /** @description ETag of the version that is to be changed. */
         readonly IfMatch: string;
@@ -7709,7 +7709,10 @@ export interface operations {
     readonly createEdition: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -7723,6 +7726,7 @@ export interface operations {
             readonly 201: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
@@ -7782,6 +7786,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -7795,6 +7801,7 @@ export interface operations {
             /** @description Done. */
             readonly 204: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -7807,6 +7814,7 @@ export interface operations {
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
@@ -7848,6 +7856,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -7862,6 +7872,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -7926,8 +7937,8 @@ export interface operations {
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
                 readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
-                /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
-                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: string;
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -8565,8 +8576,8 @@ export interface operations {
             readonly header?: {
                 /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
                 readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
-                /** @description The same key and body get the same estimate again; another body is refused with 422, a key still at work with 409. */
-                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: string;
             };
             readonly path: {
                 readonly id: components["parameters"]["Id"];
@@ -9260,7 +9271,10 @@ export interface operations {
     readonly createKey: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9274,6 +9288,7 @@ export interface operations {
             readonly 201: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
@@ -9287,6 +9302,7 @@ export interface operations {
             readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
             readonly 413: components["responses"]["ContentTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
@@ -9331,6 +9347,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -9344,6 +9362,7 @@ export interface operations {
             /** @description Done. */
             readonly 204: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9356,6 +9375,7 @@ export interface operations {
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
@@ -9405,7 +9425,10 @@ export interface operations {
                 /** @description Code of a draft. */
                 readonly edition: components["parameters"]["Edition"];
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9419,6 +9442,7 @@ export interface operations {
             readonly 201: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
@@ -9484,6 +9508,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -9497,6 +9523,7 @@ export interface operations {
             /** @description Done. */
             readonly 204: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9509,6 +9536,7 @@ export interface operations {
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
@@ -9522,6 +9550,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -9542,6 +9572,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9603,7 +9634,10 @@ export interface operations {
                 /** @description Code of a draft. */
                 readonly edition: components["parameters"]["Edition"];
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9616,6 +9650,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9673,6 +9708,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -9689,6 +9726,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9701,6 +9739,7 @@ export interface operations {
             readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
             readonly 413: components["responses"]["ContentTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
@@ -9753,6 +9792,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -9770,6 +9811,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9782,6 +9824,7 @@ export interface operations {
             readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
             readonly 413: components["responses"]["ContentTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
@@ -9796,6 +9839,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -9807,6 +9852,7 @@ export interface operations {
             /** @description Done. */
             readonly 204: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9817,7 +9863,9 @@ export interface operations {
             readonly 403: components["responses"]["Forbidden"];
             readonly 404: components["responses"]["NotFound"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
@@ -9867,7 +9915,10 @@ export interface operations {
                 /** @description Code of a draft. */
                 readonly edition: components["parameters"]["Edition"];
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -9881,6 +9932,7 @@ export interface operations {
             readonly 201: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
@@ -9946,6 +9998,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -9959,6 +10013,7 @@ export interface operations {
             /** @description Done. */
             readonly 204: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -9971,6 +10026,7 @@ export interface operations {
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
@@ -9984,6 +10040,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -10004,6 +10062,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10065,7 +10124,10 @@ export interface operations {
                 /** @description Code of a draft. */
                 readonly edition: components["parameters"]["Edition"];
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -10078,6 +10140,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10208,7 +10271,10 @@ export interface operations {
     readonly createOrganisation: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -10222,6 +10288,7 @@ export interface operations {
             readonly 201: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
@@ -10235,6 +10302,7 @@ export interface operations {
             readonly 403: components["responses"]["Forbidden"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
             readonly 413: components["responses"]["ContentTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
@@ -10279,6 +10347,8 @@ export interface operations {
         readonly parameters: {
             readonly query?: never;
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -10303,6 +10373,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10316,6 +10387,7 @@ export interface operations {
             readonly 404: components["responses"]["NotFound"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
             readonly 413: components["responses"]["ContentTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
@@ -10369,7 +10441,10 @@ export interface operations {
                 /** @description Code of a draft. */
                 readonly edition: components["parameters"]["Edition"];
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -10383,6 +10458,7 @@ export interface operations {
             readonly 201: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
@@ -10448,6 +10524,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -10461,6 +10539,7 @@ export interface operations {
             /** @description Done. */
             readonly 204: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10473,6 +10552,7 @@ export interface operations {
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
@@ -10486,6 +10566,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -10506,6 +10588,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10606,6 +10689,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -10624,6 +10709,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10656,7 +10742,10 @@ export interface operations {
                 /** @description Code of a draft. */
                 readonly edition: components["parameters"]["Edition"];
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -10669,6 +10758,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10736,7 +10826,10 @@ export interface operations {
                 /** @description Code of a draft. */
                 readonly edition: components["parameters"]["Edition"];
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -10750,6 +10843,7 @@ export interface operations {
             readonly 201: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly Location: components["headers"]["Location"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
@@ -10815,6 +10909,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -10828,6 +10924,7 @@ export interface operations {
             /** @description Done. */
             readonly 204: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10840,6 +10937,7 @@ export interface operations {
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 409: components["responses"]["Conflict"];
             readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
@@ -10853,6 +10951,8 @@ export interface operations {
                 readonly edition: components["parameters"]["Edition"];
             };
             readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
                 /** @description ETag of the version that is to be changed. */
                 readonly "If-Match": components["parameters"]["IfMatch"];
             };
@@ -10873,6 +10973,7 @@ export interface operations {
             readonly 200: {
                 headers: {
                     readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
@@ -10934,7 +11035,10 @@ export interface operations {
                 /** @description Code of a draft. */
                 readonly edition: components["parameters"]["Edition"];
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };
@@ -10947,6 +11051,7 @@ export interface operations {
             /** @description The answer. */
             readonly 200: {
                 headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
                     readonly "X-Request-Id": components["headers"]["RequestId"];
                     readonly [name: string]: unknown;
                 };
