@@ -104,7 +104,5 @@ function hashOfRequest(request: Request): string {
     JSON.stringify([request.method, request.originalUrl, request.headers['if-match'] ?? null]),
   );
   const body: unknown = request.body;
-  return hash
-    .update(body instanceof Uint8Array ? body : (JSON.stringify(body) ?? ''))
-    .digest('hex');
+  return hash.update(body instanceof Uint8Array ? body : (JSON.stringify(body) ?? '')).digest('hex');
 }

@@ -23,14 +23,7 @@ import { RevisionsController } from './revisions.controller.js';
     EstimateCalendarController,
     BasketController,
   ],
-  providers: [
-    EstimatesService,
-    Engine,
-    EstimateForms,
-    EstimateDocuments,
-    EstimateBasketService,
-    OldKeys,
-  ],
+  providers: [EstimatesService, Engine, EstimateForms, EstimateDocuments, EstimateBasketService, OldKeys],
   exports: [Engine],
 })
 export class EstimatesModule {}

@@ -25,7 +25,11 @@ export class IdempotencyRepository {
 
   private async write(
     { organisationId, operation, key, requestHash, claimId }: Claim,
-    { subject, code, answer }: { readonly subject?: string; readonly code?: string; readonly answer?: Buffer },
+    {
+      subject,
+      code,
+      answer,
+    }: { readonly subject?: string; readonly code?: string; readonly answer?: Buffer },
   ): Promise<boolean> {
     const rows: readonly unknown[] = await this.tx.query(
       `INSERT INTO idempotency_key (organisation_id, operation, key, request_hash, claim_id, subject, subject_code, answer)
