@@ -6,7 +6,7 @@ import type { PricedRung } from './ladder/priced-ladder.js';
 import type { CoreWork } from './stages/core-stage.js';
 import type { ScheduleWork } from './stages/calendar-stage.js';
 import type { PlannedExtent } from './stages/replan-stage.js';
-import type { CostWork } from './stages/cost-stage.js';
+import type { CostWork } from './stages/cost-context.js';
 import type { ExtentWork } from './stages/extent-stage.js';
 import type { LabourWork } from './stages/labour-stage.js';
 import type { PricingWork } from './stages/pricing-stage.js';

@@ -55,46 +55,87 @@ export function lengthened(values: Float64Array, capacity: number): Float64Array
 /** `axis` 0: blocked stretches along x on lines of constant y; 1: along y on lines of constant x. */
 export function slabsOf(rings: readonly Ring[], axis: 0 | 1): Slabs {
   const edges = edgesOf(rings, axis);
-  const height = Float64Array.from(new Set(edges.flatMap(([, y1, , y2]) => [y1, y2]))).sort();
-  const crossings: number[][] = [];
+  const height = heightsOf(edges);
   const first = new Int32Array(height.length);
+  const order = new Int32Array(edges.length / 4);
+  const places = new Float64Array(order.length);
+  const crossed: number[] = [];
+  const bottoms: number[] = [];
   for (let s = 0; s + 1 < height.length; s++) {
-    const middle = (height[s] + height[s + 1]) / 2;
-    const across = edges
-      .filter(([, y1, , y2]) => y1 < middle && middle < y2)
-      .sort((p, q) => placeAt(p, middle) - placeAt(q, middle));
-    first[s] = crossings.length;
-    crossings.push(
-      ...across.map((edge) => [placeAt(edge, height[s]), (edge[2] - edge[0]) / (edge[3] - edge[1]), ...edge]),
-    );
+    first[s] = crossed.length;
+    const count = sortedAcross(edges, (height[s] + height[s + 1]) / 2, { order, places });
+    for (let k = 0; k < count; k++) {
+      crossed.push(order[k]);
+      bottoms.push(placeAt(edges, order[k], height[s]));
+    }
   }
-  if (height.length > 0) first[height.length - 1] = crossings.length;
-  return {
-    height,
-    first,
-    base: Float64Array.from(crossings, (c) => c[0]),
-    slope: Float64Array.from(crossings, (c) => c[1]),
-    edge: Float64Array.from(crossings.flatMap((c) => [c[2], c[3], c[4] - c[2], c[5] - c[3]])),
-  };
+  if (height.length > 0) first[height.length - 1] = crossed.length;
+  return { height, first, ...crossingsOf(edges, crossed, bottoms) };
 }
 
-type Edge = readonly [x1: number, y1: number, x2: number, y2: number];
+/** Four numbers for each edge that rises: its lower end and its upper. */
+type Edges = Float64Array;
 
-const placeAt = ([x1, y1, x2, y2]: Edge, y: number): number =>
-  y === y1 ? x1 : y === y2 ? x2 : x1 + ((y - y1) * (x2 - x1)) / (y2 - y1);
+function heightsOf(edges: Edges): Float64Array {
+  const heights = new Float64Array(edges.length / 2);
+  for (let k = 0; k < heights.length; k++) heights[k] = edges[2 * k + 1];
+  heights.sort();
+  let count = 0;
+  for (let k = 0; k < heights.length; k++)
+    if (k === 0 || heights[k] !== heights[k - 1]) heights[count++] = heights[k];
+  return heights.slice(0, count);
+}
+
+/** Puts the edges that cross a line from left to right; their number. */
+function sortedAcross(
+  edges: Edges,
+  line: number,
+  { order, places }: { readonly order: Int32Array; readonly places: Float64Array },
+): number {
+  let count = 0;
+  for (let edge = 0; edge < order.length; edge++) {
+    if (edges[4 * edge + 1] >= line || edges[4 * edge + 3] <= line) continue;
+    const place = placeAt(edges, edge, line);
+    let at = count++;
+    for (; at > 0 && places[at - 1] > place; at--) [places[at], order[at]] = [places[at - 1], order[at - 1]];
+    [places[at], order[at]] = [place, edge];
+  }
+  return count;
+}
+
+function crossingsOf(
+  edges: Edges,
+  crossed: readonly number[],
+  bottoms: readonly number[],
+): Pick<Slabs, 'base' | 'slope' | 'edge'> {
+  const slope = new Float64Array(crossed.length);
+  const edge = new Float64Array(4 * crossed.length);
+  for (let c = 0; c < crossed.length; c++) {
+    const [x1, y1, x2, y2] = edges.subarray(4 * crossed[c], 4 * crossed[c] + 4);
+    slope[c] = (x2 - x1) / (y2 - y1);
+    edge.set([x1, y1, x2 - x1, y2 - y1], 4 * c);
+  }
+  return { base: Float64Array.from(bottoms), slope, edge };
+}
+
+function placeAt(edges: Edges, edge: number, y: number): number {
+  const at = 4 * edge;
+  const [x1, y1, x2, y2] = [edges[at], edges[at + 1], edges[at + 2], edges[at + 3]];
+  return y === y1 ? x1 : y === y2 ? x2 : x1 + ((y - y1) * (x2 - x1)) / (y2 - y1);
+}
 
 /** Edges that rise, lower end first; level edges carry no crossing. */
-function edgesOf(rings: readonly Ring[], axis: 0 | 1): Edge[] {
-  const edges: Edge[] = [];
+function edgesOf(rings: readonly Ring[], axis: 0 | 1): Edges {
+  const edges: number[] = [];
   for (const ring of rings) {
     for (let i = 0; i < ring.length; i += 2) {
       const j = (i + 2) % ring.length;
       const [x1, y1, x2, y2] = [ring[i + axis], ring[i + 1 - axis], ring[j + axis], ring[j + 1 - axis]];
-      if (y1 < y2) edges.push([x1, y1, x2, y2]);
-      if (y1 > y2) edges.push([x2, y2, x1, y1]);
+      if (y1 < y2) edges.push(x1, y1, x2, y2);
+      if (y1 > y2) edges.push(x2, y2, x1, y1);
     }
   }
-  return edges;
+  return Float64Array.from(edges);
 }
 
 /** Appends the blocked stretches on the line at `level`; their ends are grid points outside or on the region, exactly. */

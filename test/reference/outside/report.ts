@@ -1,6 +1,5 @@
 import { shippedCatalogue } from '#lib/catalogue';
 import { estimate, type Estimate } from '#lib/estimate';
-import { triangularQuantile } from '#lib/kernel';
 import type { OutsideJob } from './outside-jobs.js';
 
 /** One reported figure beside ours. */
@@ -43,7 +42,7 @@ export function comparisonsOf(
             'hours of work',
             'h',
             { low: labourH.low, high: labourH.high },
-            { ...hoursOf(lines, labourH.without ?? []), covers: labourH.covers },
+            { ...hoursOf({ lines, summary }, labourH.without ?? []), covers: labourH.covers },
           ),
         ]),
     ...(coreSheets === undefined
@@ -99,26 +98,17 @@ export function comparisonsOf(
   ];
 }
 
-/** Our hours of the operations that the source counts too, read as the estimate reads its own: low, likely and high as a triangle. */
-function hoursOf(lines: Estimate['lines'], without: readonly string[]): Pick<Ours, 'p10' | 'p50' | 'p90'> {
-  const counted = lines.filter(
-    ({ section, code }) =>
-      section === 'labour' && !without.some((operation) => code === `labour-${operation}`),
-  );
-  const hoursAt = (end: 'low' | 'likely' | 'high'): number =>
-    counted.reduce(
-      (sum, { pricedQuantity, amount, amountRange }) =>
-        sum +
-        Number(pricedQuantity) *
-          (end === 'likely' ? 1 : Number(amountRange[end].amount) / Number(amount.amount)),
-      0,
-    );
-  const points = { low: hoursAt('low'), likely: hoursAt('likely'), high: hoursAt('high') };
-  return {
-    p10: triangularQuantile(points, 0.1),
-    p50: triangularQuantile(points, 0.5),
-    p90: triangularQuantile(points, 0.9),
-  };
+/** Our hours, of the operations that the source counts too: the job's distribution, in the share of their mean hours. */
+function hoursOf(
+  { lines, summary: { labourH } }: Pick<Estimate, 'lines' | 'summary'>,
+  without: readonly string[],
+): Pick<Ours, 'p10' | 'p50' | 'p90'> {
+  const meanH = (counted: Estimate['lines']): number =>
+    counted.reduce((sum, { hours }) => sum + (hours?.mean ?? 0), 0);
+  const share =
+    meanH(lines.filter(({ code }) => !without.some((operation) => code === `labour-${operation}`))) /
+    meanH(lines);
+  return { p10: share * labourH.p10, p50: share * labourH.p50, p90: share * labourH.p90 };
 }
 
 const point = (value: number) => ({ p10: value, p50: value, p90: value });

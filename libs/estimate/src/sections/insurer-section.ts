@@ -1,25 +1,11 @@
-import type { CostRollUp, LineRequest } from '#lib/costing';
+import type { CostRollUp } from '#lib/costing';
 import { addMoney, exactMoney, moneyFrom, moneyJson, money, proportionOf, type Money } from '#lib/money';
 import { commercialRounding } from '#lib/costing';
 import type { Totals } from '../document/estimate-document.js';
-import type { CostContext } from '../stages/cost-stage.js';
+import type { CostContext } from '../stages/cost-context.js';
 
-/** Life of what is replaced, years: hull structure from an adjuster's list, the rest judged; no scale for decks is published. */
-export const judgedLives = [
-  { part: 'core, laminate and resin', years: 45, purposes: ['core', 'laminate', 'resin', 'filler'] },
-  { part: 'fastenings', years: 20, purposes: ['fastener'] },
-  { part: 'paint and nonskid', years: 10, purposes: ['finish'] },
-  { part: 'sealant and what is used up', years: 7, purposes: ['consumable', 'safety'] },
-] as const;
-
-const OTHER_LIFE_YEARS = 10;
 /** Shares of money are taken in so many whole parts. */
 const PARTS = 1_000_000;
-
-/** By the purpose that a line is bought for. */
-export const judgedLifeYears = ({ stage }: Pick<LineRequest, 'stage'>): number =>
-  judgedLives.find(({ purposes }) => purposes.some((purpose) => purpose === stage))?.years ??
-  OTHER_LIFE_YEARS;
 
 /** Attributable, prior and improvement as three sums with tax; wear comes off the parts, and the deductible last. */
 export function insurerOf(context: CostContext, rollUp: CostRollUp): Totals['insurer'] {

@@ -1,9 +1,9 @@
 import type { MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
-import { nearMoney } from '../stages/cost-stage.js';
+import { nearMoney } from '../stages/cost-context.js';
 import type { WorkedHours } from '../stages/labour-stage.js';
 import { isStageZero } from '../stages/stage-zero.js';
-import type { TotalsContext } from './totals-section.js';
+import type { TotalsContext } from './totals-context.js';
 
 /** A firm price for opening and mapping, and rates by which everything found after it is paid. */
 export function offerOf(totals: TotalsContext): Totals['offer'] {

@@ -1,4 +1,4 @@
-import { riskKindTitles, type CostRollUp, type JobAtExtent, type JobRisk } from '#lib/costing';
+import { riskKindTitles, type CostRollUp, type JobRisk } from '#lib/costing';
 import { newAreas as newAreasOf } from '#lib/extent';
 import { addMoney, exactMoney, moneyJson, spread, type MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
@@ -7,20 +7,10 @@ import {
   nearMoney,
   taxedLike,
   type CostContext,
-  type CostWork,
-} from '../stages/cost-stage.js';
+} from '../stages/cost-context.js';
 import { offerOf } from './offer-section.js';
 import { insurerOf } from './insurer-section.js';
-
-export interface TotalsContext {
-  readonly context: CostContext;
-  /** Lines and loadings alone. */
-  readonly bare: CostRollUp;
-  readonly rollUp: CostRollUp;
-  readonly risk: JobRisk;
-  readonly better: CostWork['better'];
-  readonly extents: readonly JobAtExtent[];
-}
+import type { TotalsContext } from './totals-context.js';
 
 /** What is to be paid, what may come besides, and how sure that is. */
 export function totalsFor(totals: TotalsContext): Totals {

@@ -65,7 +65,7 @@ const ofRecord = (found: Problem): Problem =>
     : { ...found, at: `/core${found.at}` };
 
 /** A first good layout: the cutting-plan endpoint takes as long as it is given. */
-const QUICK_WORK = 50;
+const QUICK_WORK = 20;
 
 function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
   const { record, core, answers } = job;

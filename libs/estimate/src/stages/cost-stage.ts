@@ -1,57 +1,33 @@
-import { andThen, mapValue, type Outcome } from '#lib/kernel';
+import { mapValue, success, type Outcome } from '#lib/kernel';
 import {
-  commercialRounding,
   jobRisk,
-  moneyNear,
-  percentOf,
-  rollUp as rolledUp,
+  rollUpDeciding,
   type CostRollUp,
   type JobAtExtent,
   type JobRisk,
   type LineRequest,
   type NewAreaWork,
 } from '#lib/costing';
-import { withDays, type CalendarPlan } from '#lib/calendar';
+import { withDays } from '#lib/calendar';
 import { growthLaw, newAreas, type EvidenceGrade, type GrowthLaw } from '#lib/extent';
-import { decimalFrom, exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
+import type { MoneyJson } from '#lib/money';
 import { labourFor } from '#lib/work';
-import type { Totals } from '../document/estimate-document.js';
 import { totalsFor } from '../sections/totals-section.js';
 import type { Job } from '../job/job.js';
-import type { ScheduleWork } from './calendar-stage.js';
-import type { ExtentWork } from './extent-stage.js';
-import { isByCalendarDay, jobAtExtents, type ExtentsContext } from './job-at-extents.js';
+import { nearMoney, type CostContext, type CostWork } from './cost-context.js';
+import { isByCalendarDay, jobAtExtents } from './job-at-extents.js';
 import { pricingTerms } from './pricing-stage.js';
-
-export interface CostWork {
-  /** Lines, loadings and provisional sums: the price, without contingency. */
-  readonly rollUp: CostRollUp;
-  readonly risk: JobRisk;
-  /** P10 and so on of the money, without tax. */
-  readonly range: { readonly p10: MoneyJson; readonly p80: MoneyJson; readonly p90: MoneyJson };
-  /** What the contingency would be with better evidence; only where there is better. */
-  readonly better: readonly { readonly grade: EvidenceGrade; readonly risk: JobRisk }[];
-  readonly totals: Totals;
-  /** The walk of the tasks with the days that the money was worked out with. */
-  readonly calendar: CalendarPlan;
-}
-
-export interface CostContext extends ExtentsContext {
-  readonly job: Job;
-  readonly extent: Pick<ExtentWork, 'law' | 'grade' | 'recordedM2' | 'mostM2'>;
-  readonly schedule: ScheduleWork;
-  /** Compared with others only: what better evidence would save is not asked. */
-  readonly isRough?: boolean;
-}
 
 /** Loadings, what will probably be found besides, risk and tax over the priced lines; one simulation for money, hours and days. */
 export const costOf = (context: CostContext, lines: readonly LineRequest[]): Outcome<CostWork> =>
-  andThen(rolledUp(pricingTerms(context.job, lines)), (bare) => {
-    const extents = jobAtExtents(context, bare);
-    const risk = riskFor(context, bare, { extents, law: context.extent.law, grade: context.extent.grade });
-    const near = (major: number): MoneyJson => nearMoney(bare, major);
-    const provisional = near(risk.growth + risk.newAreas).amount;
-    return mapValue(rolledUp({ ...pricingTerms(context.job, lines), provisional }), (rollUp) => {
+  mapValue(
+    rollUpDeciding(pricingTerms(context.job, lines), (bare) => {
+      const extents = jobAtExtents(context, bare);
+      const risk = riskFor(context, bare, { extents, law: context.extent.law, grade: context.extent.grade });
+      return success({ extents, risk, provisional: nearMoney(bare, risk.growth + risk.newAreas).amount });
+    }),
+    ({ bare, rollUp, extents, risk }) => {
+      const near = (major: number): MoneyJson => nearMoney(bare, major);
       const better = context.isRough === true ? [] : betterEvidence(context, bare, extents);
       return {
         rollUp,
@@ -61,11 +37,8 @@ export const costOf = (context: CostContext, lines: readonly LineRequest[]): Out
         totals: totalsFor({ context, bare, rollUp, risk, better, extents }),
         calendar: withDays(context.schedule, risk),
       };
-    });
-  });
-
-export const nearMoney = (rollUp: CostRollUp, major: number): MoneyJson =>
-  moneyJson(moneyNear(major, exactMoney(rollUp.net).currency, commercialRounding));
+    },
+  );
 
 interface RiskCase {
   readonly extents: readonly JobAtExtent[];
@@ -162,19 +135,3 @@ function betterEvidence(
     }),
   }));
 }
-
-/** The range and the contingency are net of tax; the reader pays tax on them in the proportion of the price. */
-export function taxedLike({ net, gross }: CostRollUp): (amount: MoneyJson) => MoneyJson {
-  const [whole, share] = [exactMoney(net).minor, exactMoney(gross).minor];
-  return (amount) =>
-    whole === 0n ? amount : moneyJson(proportionOf(exactMoney(amount), share, whole, commercialRounding));
-}
-
-/** As stated, a percentage of the price without tax; else P80 less the price. */
-export const contingencyOf = ({ job }: CostContext, rollUp: CostRollUp, risk: JobRisk): MoneyJson => {
-  const stated = job.record.pricing?.contingencyPercent;
-  const percent = stated === undefined ? undefined : decimalFrom(String(stated));
-  return percent === undefined
-    ? nearMoney(rollUp, risk.contingency)
-    : moneyJson(percentOf(exactMoney(rollUp.net), percent, commercialRounding));
-};

@@ -1,6 +1,5 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
-import { judgedLifeYears } from '../sections/insurer-section.js';
 import {
   labourLines,
   packLines,
@@ -16,6 +15,7 @@ import { takeOff, type Need } from '#lib/takeoff';
 import type { CauseClass } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 import type { ScheduleWork } from './calendar-stage.js';
+import { judgedLifeYears } from './judged-lives.js';
 import { hoursFigure, type LabourWork } from './labour-stage.js';
 import { consumableDriversOf, consumableFlagsOf, needsOf, type NeedContext } from './needs.js';
 

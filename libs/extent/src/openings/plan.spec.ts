@@ -1,6 +1,6 @@
 import { describe, expect, test } from '@jest/globals';
 import { areaMm2, circle, containsPoint, difference, rectangle, regionOf, type Point } from '#lib/geometry';
-import { planOpenings, type OpeningPlan, type OpeningRequest } from '../index.js';
+import { openingsAt, planOpenings, type OpeningPlan, type OpeningRequest } from '../index.js';
 
 const sideDeck = (changes: Partial<OpeningRequest> = {}): OpeningRequest => ({
   panel: { outline: rectangle(0, 0, 2000, 1000) },
@@ -344,5 +344,38 @@ describe('whatever the zone', () => {
       zones: [{ id: 'z', outline: rectangle(600, 300, 1000, 700), holes: [rectangle(750, 450, 850, 550)] }],
     });
     expect(containsPoint([made.openings[0].area], [800, 500])).toBe(true);
+  });
+});
+
+describe('the openings where the bad core is larger or smaller than recorded', () => {
+  const one = plan();
+  const at = (...factors: readonly number[]) => openingsAt(one, sideDeck(), factors);
+
+  // By hand: 300 x 200 mm grows to four times its area when its edge moves by d with 60 000 + 1000 d + pi d2 = 240 000,
+  // d = (sqrt(1000^2 + 4 pi 180 000) - 1000) / (2 pi) = (1805.9 - 1000)/6.2832 = 128.3 mm. The opening of 450 x 350 mm
+  // becomes 706.6 x 606.6 mm, its corners rounded to 168.3 mm or kept, as the offset does it.
+  test('move their edges as far as the edge of the bad core moves', () => {
+    const [{ figures }] = at(4);
+    const grownM2 = 0.7066 * 0.6066;
+    expect(figures.openedArea.value).toBeLessThanOrEqual(grownM2 + 1e-4);
+    expect(figures.openedArea.value).toBeGreaterThan(grownM2 - (4 - Math.PI) * 0.1683 ** 2 - 1e-4);
+  });
+
+  test('are what was planned at the recorded extent', () => {
+    const [{ figures }] = at(1);
+    expect(figures.openedArea.value).toBeCloseTo(one.openedAreaM2, 6);
+    expect(figures.cutLength.value).toBeCloseTo(one.cutLengthM, 3);
+  });
+
+  test('grow less than the bad core does, because their margins do not grow', () => {
+    const [larger, smaller] = at(2, 0.5);
+    expect(larger.figures.openedArea.value / one.openedAreaM2).toBeLessThan(2);
+    expect(smaller.figures.openedArea.value / one.openedAreaM2).toBeGreaterThan(0.5);
+  });
+
+  test('stop at the edges of the panel and keep a hand-hole where nothing is bad', () => {
+    const [most, least] = at(200, 0);
+    expect(most.figures.openedArea.value).toBeLessThan(2);
+    expect(least.figures.openedArea.value).toBeGreaterThan(0.1 * one.openedAreaM2);
   });
 });

@@ -1,0 +1,49 @@
+import { commercialRounding, moneyNear, percentOf, type CostRollUp, type JobRisk } from '#lib/costing';
+import type { CalendarPlan } from '#lib/calendar';
+import type { EvidenceGrade } from '#lib/extent';
+import { decimalFrom, exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
+import type { Totals } from '../document/estimate-document.js';
+import type { Job } from '../job/job.js';
+import type { ScheduleWork } from './calendar-stage.js';
+import type { ExtentWork } from './extent-stage.js';
+import type { ExtentsContext } from './job-at-extents.js';
+
+export interface CostWork {
+  /** Lines, loadings and provisional sums: the price, without contingency. */
+  readonly rollUp: CostRollUp;
+  readonly risk: JobRisk;
+  /** P10 and so on of the money, without tax. */
+  readonly range: { readonly p10: MoneyJson; readonly p80: MoneyJson; readonly p90: MoneyJson };
+  /** What the contingency would be with better evidence; only where there is better. */
+  readonly better: readonly { readonly grade: EvidenceGrade; readonly risk: JobRisk }[];
+  readonly totals: Totals;
+  /** The walk of the tasks with the days that the money was worked out with. */
+  readonly calendar: CalendarPlan;
+}
+
+export interface CostContext extends ExtentsContext {
+  readonly job: Job;
+  readonly extent: Pick<ExtentWork, 'law' | 'grade' | 'recordedM2' | 'mostM2'>;
+  readonly schedule: ScheduleWork;
+  /** Compared with others only: what better evidence would save is not asked. */
+  readonly isRough?: boolean;
+}
+
+export const nearMoney = (rollUp: CostRollUp, major: number): MoneyJson =>
+  moneyJson(moneyNear(major, exactMoney(rollUp.net).currency, commercialRounding));
+
+/** The range and the contingency are net of tax; the reader pays tax on them in the proportion of the price. */
+export function taxedLike({ net, gross }: CostRollUp): (amount: MoneyJson) => MoneyJson {
+  const [whole, share] = [exactMoney(net).minor, exactMoney(gross).minor];
+  return (amount) =>
+    whole === 0n ? amount : moneyJson(proportionOf(exactMoney(amount), share, whole, commercialRounding));
+}
+
+/** As stated, a percentage of the price without tax; else P80 less the price. */
+export const contingencyOf = ({ job }: CostContext, rollUp: CostRollUp, risk: JobRisk): MoneyJson => {
+  const stated = job.record.pricing?.contingencyPercent;
+  const percent = stated === undefined ? undefined : decimalFrom(String(stated));
+  return percent === undefined
+    ? nearMoney(rollUp, risk.contingency)
+    : moneyJson(percentOf(exactMoney(rollUp.net), percent, commercialRounding));
+};
