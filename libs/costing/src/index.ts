@@ -29,7 +29,14 @@ export {
   type YardAmounts,
 } from './labour.js';
 export { pricingDecimals } from './price-line.js';
-export { rollUp, rollUpDeciding, type CostRollUp, type RollUpRequest, type SectionTotal, type Share } from './roll-up.js';
+export {
+  rollUp,
+  rollUpDeciding,
+  type CostRollUp,
+  type RollUpRequest,
+  type SectionTotal,
+  type Share,
+} from './roll-up.js';
 export { totalsOf, type Cell, type Contribution, type Totals, type TotalsTerms } from './totals.js';
 export {
   costRisk,

@@ -24,9 +24,7 @@ describe('the points', () => {
   test('find a known integral over seven coordinates five times closer than chance', () => {
     let sum = 0;
     for (let point = 0; point < LATTICE_POINTS; point += 1)
-      sum += Math.exp(
-        columns.reduce((all, levels) => all + (levels[point] + 0.5) / LATTICE_POINTS, 0),
-      );
+      sum += Math.exp(columns.reduce((all, levels) => all + (levels[point] + 0.5) / LATTICE_POINTS, 0));
     expect(Math.abs(sum / LATTICE_POINTS / (Math.E - 1) ** VARIABLES - 1)).toBeLessThan(0.019 / 5);
   });
 
@@ -75,7 +73,12 @@ describe('a job whose extent is certain', () => {
   const alone = jobRisk(request());
 
   test('has the closed quantiles of its pace, in money and in hours alike', () => {
-    for (const [name, share] of [['p10', 0.1], ['p50', 0.5], ['p80', 0.8], ['p90', 0.9]] as const) {
+    for (const [name, share] of [
+      ['p10', 0.1],
+      ['p50', 0.5],
+      ['p80', 0.8],
+      ['p90', 0.9],
+    ] as const) {
       expect(alone.cost[name] / (3000 * lognormal(paceSigma, share))).toBeCloseTo(1, 3);
       expect(alone.labourH[name] / (40 * lognormal(paceSigma, share))).toBeCloseTo(1, 3);
     }
@@ -105,7 +108,13 @@ describe('a job whose extent is known by soundings', () => {
     request({
       extents: planned,
       law,
-      newAreas: { expected: 0.3, eachM2: 0.15, cost: 500, labourH: 8, days: { calendarDays: 2, workingDays: 1 } },
+      newAreas: {
+        expected: 0.3,
+        eachM2: 0.15,
+        cost: 500,
+        labourH: 8,
+        days: { calendarDays: 2, workingDays: 1 },
+      },
     }),
   );
 
@@ -139,7 +148,12 @@ describe('a job whose extent is known by soundings', () => {
       return (labour + 500 * count) * pace;
     }).sort();
     // Standard error of a quantile of 200 000: about 0.1 % at P50 and 0.2 % at P90; three of them.
-    for (const [name, share] of [['p10', 0.1], ['p50', 0.5], ['p80', 0.8], ['p90', 0.9]] as const)
+    for (const [name, share] of [
+      ['p10', 0.1],
+      ['p50', 0.5],
+      ['p80', 0.8],
+      ['p90', 0.9],
+    ] as const)
       expect(Math.abs(found.cost[name] / totals[Math.round(share * 199_999)] - 1)).toBeLessThan(0.006);
   });
 });

@@ -2,12 +2,7 @@ import { riskKindTitles, type CostRollUp, type JobRisk } from '#lib/costing';
 import { newAreas as newAreasOf } from '#lib/extent';
 import { addMoney, exactMoney, moneyJson, spread, type MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
-import {
-  contingencyOf,
-  nearMoney,
-  taxedLike,
-  type CostContext,
-} from '../stages/cost-context.js';
+import { contingencyOf, nearMoney, taxedLike, type CostContext } from '../stages/cost-context.js';
 import { offerOf } from './offer-section.js';
 import { insurerOf } from './insurer-section.js';
 import type { TotalsContext } from './totals-context.js';
