@@ -12,7 +12,8 @@ import { hardwareCard, leakSection, methodsSection } from '../sections/methods-s
 import { calendarSection } from '../stages/calendar-stage.js';
 import { figuresOf } from '../stages/labour-drivers.js';
 import { potsSection } from '../stages/process-stage.js';
-import { ofRecord, onceEach, rangeOf, recordAssumptions, stampOf } from './document.js';
+import { ofRecord, onceEach, recordAssumptions, stampOf } from './document.js';
+import { rangeOf } from './range.js';
 import type {
   BodyWithWhy,
   Caution,

@@ -2,7 +2,7 @@ import { assumptionsOf, type Figure } from '#lib/provenance';
 import { isKnown } from '#lib/kernel';
 import { paceSigma, priceSigma } from '#lib/costing';
 import { growthCite } from '#lib/extent';
-import type { Assumption, Check, BodyWithWhy, ProvenanceStamp, Range, Summary } from './estimate-document.js';
+import type { Assumption, Check, BodyWithWhy, ProvenanceStamp, Summary } from './estimate-document.js';
 import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
 import { cautionsOf } from '../stages/caution-stage.js';
@@ -15,6 +15,7 @@ import { processSection } from '../stages/process-stage.js';
 import { scopeSection } from '../sections/scope-section.js';
 import type { WorkedJob } from '../worked-job.js';
 import { cureSection, weatherChecks, weatherSection } from '../sections/weather-section.js';
+import { rangeOf } from './range.js';
 
 /** Puts everything worked out into the document, and keeps the derivations beside it. */
 export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy {
@@ -104,8 +105,6 @@ function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
     verdict: verdictOf(checks),
   };
 }
-
-export const rangeOf = ({ p10, p50, p90 }: Range): Range => ({ p10, p50, p90 });
 
 const quantityFigures = ({ quantities, core, laminate }: WorkedJob): Readonly<Record<string, Figure>> =>
   Object.fromEntries([

@@ -1,7 +1,7 @@
 import type { Catalogue } from '#lib/catalogue';
 import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
 import { keptPlates, type Restoration } from '#lib/panel';
-import { rangeOf } from '../document/document.js';
+import { rangeOf } from '../document/range.js';
 import type { DefectRecord } from '../job/defect-record.js';
 import { jobOf, type Job } from '../job/job.js';
 import { openedZones, withBesides } from '../ladder/opened-places.js';

@@ -8,6 +8,7 @@ import type {
   RungReason,
   RungSection,
 } from '../document/estimate-document.js';
+import { rangeOf } from '../document/range.js';
 import type { Job } from '../job/job.js';
 import type { LadderWork } from '../ladder/method-ladder.js';
 import type { PricedRung } from '../ladder/priced-ladder.js';
@@ -57,7 +58,6 @@ export function rungSection({ rung, work, isRough, notWorkedOut }: PricedRung): 
   };
 }
 
-const rangeOf = ({ p10, p50, p90 }: Range): Range => ({ p10, p50, p90 });
 
 const reasonOf = ({ code, text, value, limit, unit, cite, wouldFit }: Reason): RungReason => ({
   code,

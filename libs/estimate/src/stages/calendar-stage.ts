@@ -12,6 +12,7 @@ import { derived, type Figure } from '#lib/provenance';
 import { days as inDays } from '#lib/units';
 import { strictestCoating } from './coatings.js';
 import type { CalendarSection } from '../document/estimate-document.js';
+import { rangeOf } from '../document/range.js';
 import type { Job } from '../job/job.js';
 import { driverAmountsOf, type JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
@@ -214,8 +215,8 @@ export function calendarSection(plan: CalendarPlan, startDate: string | undefine
   const hasDates = startDate !== undefined;
   return {
     ...(hasDates ? { startDate, timeZone: plan.timeZone, finish: plan.finish } : {}),
-    workingDays: plan.workingDays,
-    calendarDays: plan.calendarDays,
+    workingDays: rangeOf(plan.workingDays),
+    calendarDays: rangeOf(plan.calendarDays),
     planned: plan.planned,
     criticalChain: plan.criticalChain,
     tasks: plan.tasks.map(
