@@ -1,4 +1,5 @@
 import {
+  andThen,
   problem,
   randomStream,
   refusal,
@@ -16,7 +17,7 @@ import { growthCite, growthLaw, growthQuantile, mappedLaw, type GrowthLaw } from
 import { finding, roundTo, toWholeMm, type Finding } from './finding.js';
 import { areaDraws } from './map/area-draws.js';
 import { contourAt } from './map/contour.js';
-import { chosenCut, cutProbabilityFigure, type CutChoice } from './cut-choice.js';
+import { chosenCut, cutProbabilityFigure, leaveCostFigure, type CutChoice } from './cut-choice.js';
 import { mapAssumptions, settingProblems, settingsOf, type Settings } from './map/settings.js';
 import { sourcesOn } from './map/sources.js';
 import { mapOf, type SurveyMap } from './map/survey-map.js';
@@ -25,6 +26,9 @@ import { quantilesOf, weighedQuantilesOf, type Quantiles } from './quantiles.js'
 import { plugCount, withSilent } from './silent.js';
 import { readingFindings, sparseFindings, zoneFindings } from './reading-findings.js';
 import type { EvidenceGrade, Place, Survey } from './reading.js';
+import { nextReadingsOf, type NextReadings } from './next/next-readings.js';
+import { readingWords } from './next/kinds.js';
+import { nextAnswers, nextProblems } from './next/questions.js';
 import { LEAST_READINGS, surveyProblems } from './survey-reading.js';
 
 /** How far the damage goes, and how sure that is. */
@@ -53,6 +57,8 @@ export interface Extent {
     readonly law: GrowthLaw;
   };
   readonly findings: readonly Finding[];
+  /** Where to tap or plug next, and whether it is worth it; absent for drawn zones, unless it is asked for. */
+  readonly nextReadings?: NextReadings;
   readonly assumptions: readonly Figure[];
   readonly figures: ExtentFigures;
 }
@@ -111,7 +117,7 @@ export function estimateExtent(request: ExtentRequest): Outcome<Extent> {
   return success({ ...drawn, findings: [...zones.value.findings, ...drawn.findings] });
 }
 
-function requestProblems({ survey, zones, map }: ExtentRequest): readonly Problem[] {
+function requestProblems({ survey, zones, map, next }: ExtentRequest): readonly Problem[] {
   const nothing =
     survey === undefined && (zones ?? []).length === 0
       ? [
@@ -124,6 +130,7 @@ function requestProblems({ survey, zones, map }: ExtentRequest): readonly Proble
     ...nothing,
     ...(survey === undefined ? [] : surveyProblems(survey, '/survey')),
     ...settingProblems(map),
+    ...nextProblems({ next }),
   ];
 }
 
@@ -148,8 +155,9 @@ function onPanel(
 function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Outcome<Extent> {
   const { survey, findings } = onPanel(given, panel);
   const count = survey.readings.length;
-  if (count < LEAST_READINGS)
-    return refusal(problem('too-few', '/survey/readings', { count, least: LEAST_READINGS }));
+  // Who asks where to read first has read nothing yet.
+  const least = request.next === undefined ? LEAST_READINGS : 0;
+  if (count < least) return refusal(problem('too-few', '/survey/readings', { count, least }));
   const settings = settingsOf(request.map, sourcesOn(panel, request.fittings ?? []));
   const map = mapOf(panel, survey, settings);
   const { zones: cut, choice } = chosenCut(request, panel, map);
@@ -162,12 +170,18 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
       settings.odds,
     ),
   );
-  const spread = spreadOf(map, { survey, grading, settings }, panel);
+  const areas = areaDraws(map, settings);
+  const spread = spreadOf(areas, { survey, grading, settings }, panel);
+  const next = nextOn(
+    request,
+    { panel, survey, settings, map, areas },
+    { ...choice, opened: cut },
+  );
   const all = [
     ...findings,
-    ...readingFindings(survey, settings.odds),
+    ...(count === 0 ? [] : readingFindings(survey, settings.odds)),
     ...sparseFindings(map, survey.readings),
-    ...emptyFindings(zones, map, { spread, choice }),
+    ...emptyFindings(zones, map, { spread, choice, next }),
     ...grading.findings,
     ...spread.findings,
   ];
@@ -181,9 +195,59 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
       findings: all,
       map,
       choice,
+      next,
       panel,
       contours: contoursOf(map, settings, panel, choice),
     }),
+  );
+}
+
+/** What the next readings of a survey are looked for from. */
+interface Mapped {
+  readonly panel: Region;
+  readonly survey: Survey;
+  readonly settings: Settings;
+  readonly map: SurveyMap;
+  /** Draws of the area of bad core, mm2. */
+  readonly areas: Float64Array;
+}
+
+function nextOn(
+  request: ExtentRequest,
+  { panel, survey, settings, map, areas }: Mapped,
+  { probability, opened }: Pick<CutChoice, 'probability'> & { readonly opened: Region },
+): NextReadings {
+  const { seed, odds } = settings;
+  return nextReadingsOf({
+    map,
+    deck: { panel, shape: request.panel, fittings: request.fittings ?? [], survey },
+    answers: nextAnswers(request),
+    odds,
+    seed,
+    opened,
+    cutProbability: probability,
+    leaveHPerM2: leaveCostFigure(request.map?.leaveCostHPerM2).value,
+    areas,
+  });
+}
+
+/** Beside drawn zones the readings are mapped only for who asks where to read next. */
+function nextBeside(
+  request: ExtentRequest,
+  panel: Region,
+  survey: Survey,
+  drawn: readonly ZoneOnPanel[],
+): NextReadings | undefined {
+  if (request.next === undefined || request.survey === undefined) return undefined;
+  const settings = settingsOf(request.map, sourcesOn(panel, request.fittings ?? []));
+  const map = mapOf(panel, survey, settings);
+  return nextOn(
+    request,
+    { panel, survey, settings, map, areas: areaDraws(map, settings) },
+    {
+      probability: request.map?.cutProbability ?? cutProbabilityFigure(request.map?.leaveCostHPerM2).value,
+      opened: union(...drawn.map(({ region }) => region)),
+    },
   );
 }
 
@@ -216,7 +280,11 @@ const zonesFrom = (cut: Region): readonly ExtentZone[] =>
 function emptyFindings(
   zones: readonly ExtentZone[],
   { chance, lattice }: SurveyMap,
-  { spread, choice }: { readonly spread: Spread; readonly choice: CutChoice },
+  {
+    spread,
+    choice,
+    next,
+  }: { readonly spread: Spread; readonly choice: CutChoice; readonly next: NextReadings },
 ): readonly Finding[] {
   if (zones.length > 0) return [];
   const likeliest = lattice.nodes.reduce(
@@ -231,9 +299,15 @@ function emptyFindings(
       yMm,
       expectedM2: roundTo(choice.expectedLeftM2, 2),
       upToM2: roundTo(spread.damaged.p90, 2),
+      next: settledBy(next),
     }),
   ];
 }
+
+const settledBy = ({ readings: [first], advice }: NextReadings): string =>
+  first === undefined
+    ? advice.text
+    : `What would settle it best: first a ${readingWords[first.kind]} at (${first.at.join(', ')}) mm, which finds bad core with ${roundTo(100 * first.chance, 0)} %, then the further next readings.`;
 
 interface Spread {
   readonly map?: Quantiles;
@@ -248,9 +322,8 @@ interface Known {
 }
 
 /** Each draw of the map's area is grown by what symptoms may miss, as far as plugs leave that open, and held to the panel. */
-function spreadOf(map: SurveyMap, { survey, grading, settings }: Known, panel: Region): Spread {
-  const { draws, seed, odds } = settings;
-  const areas = areaDraws(map, { draws, seed });
+function spreadOf(areas: Float64Array, { survey, grading, settings }: Known, panel: Region): Spread {
+  const { seed, odds } = settings;
   const panelMm2 = areaMm2(panel);
   const random = randomStream(seed ^ 0x5bd1e995);
   const grown = withSilent(areas, silentMultipliers[grading.grade], {
@@ -337,6 +410,7 @@ function fromZones(request: ExtentRequest, panel: Region, drawn: readonly ZoneOn
     contours: [],
     panel,
     mappedMm2,
+    next: nextBeside(request, panel, survey, drawn),
   });
 }
 
@@ -360,6 +434,7 @@ interface Parts {
   readonly findings: readonly Finding[];
   readonly map?: SurveyMap;
   readonly choice?: CutChoice;
+  readonly next?: NextReadings;
   readonly panel: Region;
   /** Drawn zones may overlap; mapped ones do not. */
   readonly mappedMm2?: number;
@@ -375,6 +450,7 @@ function assembled({
   findings,
   map,
   choice,
+  next,
   panel,
   mappedMm2,
 }: Parts): Extent {
@@ -406,6 +482,7 @@ function assembled({
     evidence: { grade: grading.grade, because: grading.because, multiplier, law },
     findings,
     figures,
+    ...(next === undefined ? {} : { nextReadings: next }),
     assumptions: [
       ...(map === undefined ? [] : mapAssumptions(request.map, survey)),
       ...assumptionsOf(figures.likelyArea).filter(
@@ -507,4 +584,15 @@ function figuresOf({
     { at: '/evidence', because: grading.because, cite: growthCite, low, high },
   );
   return { mappedArea, likelyArea: computeChecked(grownArea, { mappedM2: mappedArea, multiplier }) };
+}
+
+/** Where to tap or plug next, and whether it is worth it; with drawn zones these are what is opened as things stand. */
+export function nextReadings(request: ExtentRequest): Outcome<NextReadings> {
+  if (request.survey === undefined)
+    return refusal(
+      problem('missing', '/survey', { expected: 'give the readings so far, or an empty list of readings' }),
+    );
+  return andThen(estimateExtent({ ...request, next: request.next ?? {} }), ({ nextReadings: next }) =>
+    next === undefined ? refusal(problem('missing', '/survey', { expected: 'readings' })) : success(next),
+  );
 }

@@ -1,3 +1,4 @@
+import type { NextAsked } from './next/questions.js';
 import type { FittingOnDeck, PanelShape, ZoneShape } from './openings/request.js';
 import type { OpeningMethod, OpeningRules } from './openings/rules.js';
 import type { EvidenceGrade, HammerSound, PlugCondition, Survey } from './reading.js';
@@ -12,6 +13,8 @@ export interface ExtentRequest {
   readonly map?: MapSettings;
   /** Likely sources of water; what the readings say outweighs them. */
   readonly fittings?: readonly FittingOnDeck[];
+  /** How the next readings may be taken. */
+  readonly next?: NextAsked;
   /** What decides the cut, where readings are its source: as for `planOpenings`. */
   readonly outerSkin?: { readonly thicknessMm: number };
   readonly method?: OpeningMethod;

@@ -128,7 +128,15 @@ const findingWords = {
   },
   'nothing-to-open': {
     severity: 'warn',
-    text: 'Opening now would cost more than it is likely to save, so nothing is opened, but bad core is not ruled out: {expectedM2} m2 is to be expected and up to {upToM2} m2 possible (one in ten has more). The likeliest place is ({xMm}, {yMm}) mm with {probability} %: a plug there settles it.',
+    text: 'Opening now would cost more than it is likely to save, so nothing is opened, but bad core is not ruled out: {expectedM2} m2 is to be expected and up to {upToM2} m2 possible (one in ten has more). The likeliest place is ({xMm}, {yMm}) mm with {probability} %. {next}',
+  },
+  'readings-worth-taking': {
+    severity: 'note',
+    text: 'Worth taking before the deck is cut: {kinds}, about {minutes} min in all. They are expected to save {worthH} h of work, and to narrow the range of bad core from {nowM2} to {afterM2} m2.',
+  },
+  'readings-enough': {
+    severity: 'note',
+    text: 'Enough is read: further readings are expected to change the work by less than the time they take.',
   },
   'growth-capped': {
     severity: 'note',

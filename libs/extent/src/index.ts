@@ -2,6 +2,7 @@ export * from './reading.js';
 export type { Finding, FindingCode } from './finding.js';
 export {
   estimateExtent,
+  nextReadings,
   type Extent,
   type ExtentFigures,
   type ExtentZone,
@@ -31,6 +32,8 @@ export {
 export { LEAVE_COST, type CutChoice } from './cut-choice.js';
 export { LEAST_READINGS, MOST_READINGS } from './survey-reading.js';
 export { usualOdds, type ReadingOdds } from './map/reading-odds.js';
+export type { NextReading, NextReadings } from './next/next-readings.js';
+export { nextQuestions, type NextAsked, type ReadingKind } from './next/questions.js';
 export { quantilesOf, type Quantiles } from './quantiles.js';
 export {
   planOpenings,

@@ -7,6 +7,7 @@ import { CostRollupController } from './cost-rollup/cost-rollup.controller.js';
 import { CurePlanController } from './cure-plan/cure-plan.controller.js';
 import { CuttingPlanController } from './cutting-plan/cutting-plan.controller.js';
 import { LaminateScheduleController } from './laminate-schedule/laminate-schedule.controller.js';
+import { NextReadingsController } from './next-readings/next-readings.controller.js';
 import { OpeningsController } from './openings/openings.controller.js';
 import { PanelCheckController } from './panel-check/panel-check.controller.js';
 import { PreviewController } from './preview/preview.controller.js';
@@ -35,6 +36,7 @@ import { VariantsController } from './variants/variants.controller.js';
     CurePlanController,
     CuttingPlanController,
     LaminateScheduleController,
+    NextReadingsController,
     OpeningsController,
     PanelCheckController,
     PreviewController,

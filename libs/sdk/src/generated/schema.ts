@@ -477,6 +477,26 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/estimating/next-readings": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Where to tap, meter or plug next, and when to stop
+         * @description The places and kinds of reading that would save most hours of work for their minutes, best first and spread out, only where a reading can be taken; what the whole batch is expected to save and how far it narrows the range of bad core; and whether that is worth the time. An empty list of readings asks where to begin.
+         */
+        readonly post: operations["findNextReadings"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/estimating/openings": {
         readonly parameters: {
             readonly query?: never;
@@ -3296,6 +3316,8 @@ export type components = {
             readonly mappedAreaM2: number;
             /** @description Area of bad core as far as the readings leave it open; absent for drawn zones. */
             readonly mapSpreadM2?: components["schemas"]["Quantiles"];
+            /** @description Where to tap or plug next, and whether it is worth it; absent for drawn zones, unless it is asked for. */
+            readonly nextReadings?: components["schemas"]["NextReadings"];
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 readonly damagedAreaM2?: {
@@ -3330,7 +3352,7 @@ export type components = {
         /** @description Something measured that does not fit or that must be known, with its numbers; never an exception. */
         readonly ExtentFinding: {
             /** @enum {string} */
-            readonly code: "bad-reading-outside-zone" | "corner-too-tight" | "cut-crosses-support" | "cut-on-support" | "depth-margin-short" | "depth-not-established" | "depth-over-usual" | "evidence-overstated" | "fitting-on-cut" | "growth-capped" | "highly-loaded-fitting" | "leak-elsewhere" | "narrow-bridge" | "no-plug-in-zone" | "no-plug-outside-zone" | "no-room-for-opening" | "no-room-for-taper" | "nothing-to-open" | "piece-too-large" | "plug-contradicts" | "readings-all-alike" | "readings-contradict" | "readings-in-line" | "readings-outside" | "readings-sparse" | "readings-unreliable" | "skin-varies" | "sound-reading-in-zone" | "undercut-too-deep" | "zone-clipped";
+            readonly code: "bad-reading-outside-zone" | "corner-too-tight" | "cut-crosses-support" | "cut-on-support" | "depth-margin-short" | "depth-not-established" | "depth-over-usual" | "evidence-overstated" | "fitting-on-cut" | "growth-capped" | "highly-loaded-fitting" | "leak-elsewhere" | "narrow-bridge" | "no-plug-in-zone" | "no-plug-outside-zone" | "no-room-for-opening" | "no-room-for-taper" | "nothing-to-open" | "piece-too-large" | "plug-contradicts" | "readings-all-alike" | "readings-contradict" | "readings-enough" | "readings-in-line" | "readings-outside" | "readings-sparse" | "readings-unreliable" | "readings-worth-taking" | "skin-varies" | "sound-reading-in-zone" | "undercut-too-deep" | "zone-clipped";
             readonly facts: {
                 readonly [key: string]: string | number;
             };
@@ -4549,6 +4571,72 @@ export type components = {
         };
         readonly NewOrganisationInput: {
             readonly name: string;
+        };
+        readonly NextAskedInput: {
+            /** @description Most readings named at once. Absent: 10 (about as many as are taken before the map is looked at again). */
+            readonly count?: number;
+            /** @description Absent: taps; the meter where its readings on dry and on soaked deck are stated; plugs once there are eight symptoms. */
+            readonly kinds?: readonly ("sounding" | "moisture" | "plug")[];
+            /** @description Time of a meter reading: deck wiped dry, meter held still, written down. Absent: 1 (the deck is wiped and the meter is tried in two directions). */
+            readonly meterMinutes?: number;
+            /** @description Time there is for readings. */
+            readonly minutes?: number;
+            /** @description Time of a plug: drilled, looked at, photographed, closed and made good. Absent: 30 (the hole is closed the same day, and made good where the deck is not opened later). */
+            readonly plugMinutes?: number;
+            /** @description Time of a tap: measured in, sounded, written down. Absent: 0.5 (two a minute once a grid is chalked). */
+            readonly tapMinutes?: number;
+            /** @description Outlines of deck that nobody can get at, as under a raft or a chest. */
+            readonly unreachable?: readonly (readonly (readonly number[])[])[];
+        };
+        readonly NextReading: {
+            readonly at: readonly number[];
+            /** @description Chance of bad core there, as far as is known. */
+            readonly chance: number;
+            /** @enum {string} */
+            readonly kind: "moisture" | "plug" | "sounding";
+            readonly minutes: number;
+            /** @description As on the drawing. */
+            readonly number: number;
+            /** @description Its part of the hours saved by all of them, beyond the readings before it. */
+            readonly worthH: number;
+        };
+        /** @description Where to tap or plug next, what that is worth, and when to stop. */
+        readonly NextReadings: {
+            /** @description Whether to go on or to stop, in words. */
+            readonly advice: components["schemas"]["ExtentFinding"];
+            /** @description Width of the range of bad core from P10 to P90: now, and as expected after these readings. */
+            readonly areaRangeM2: {
+                readonly after: number;
+                readonly now: number;
+            };
+            readonly assumptions: readonly components["schemas"]["Figure"][];
+            /** @description Whether they save more than their own time. */
+            readonly isWorthIt: boolean;
+            /** @description Working time of all of them. */
+            readonly minutes: number;
+            /** @description Best first. */
+            readonly readings: readonly components["schemas"]["NextReading"][];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaRangeM2?: {
+                    readonly after: string;
+                    readonly now: string;
+                };
+            };
+            /** @description Working hours that deciding after them is expected to save. */
+            readonly worthH: number;
+        };
+        readonly NextReadingsRequest: {
+            readonly fittings?: readonly components["schemas"]["FittingInput"][];
+            readonly map?: components["schemas"]["MapSettingsInput"];
+            readonly method?: components["schemas"]["OpeningMethodInput"];
+            readonly next?: components["schemas"]["NextAskedInput"];
+            readonly outerSkin?: components["schemas"]["SkinInput"];
+            readonly panel: components["schemas"]["PanelInput"];
+            readonly rules?: components["schemas"]["OpeningRulesInput"];
+            readonly survey: components["schemas"]["SurveySoFarInput"];
+            /** @description What is opened as things stand; absent: what the map would open. */
+            readonly zones?: readonly components["schemas"]["OpeningZoneInput"][];
         };
         readonly Occurrence: {
             readonly cause?: string;
@@ -7044,6 +7132,10 @@ export type components = {
             /** @description Qualification of the surveyor. */
             readonly qualification?: string;
         };
+        readonly SurveySoFarInput: {
+            readonly meter?: components["schemas"]["MeterInput"];
+            readonly readings: readonly (components["schemas"]["SoundingInput"] | components["schemas"]["MeterReadingInput"] | components["schemas"]["PlugInput"])[];
+        };
         readonly TaxGroupInput: {
             readonly code: string;
             readonly name: string;
@@ -8915,6 +9007,45 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["LaminateSchedule"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly findNextReadings: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NextReadingsRequest"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["NextReadings"];
                 };
             };
             readonly 400: components["responses"]["BadRequest"];

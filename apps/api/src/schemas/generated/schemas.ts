@@ -4953,6 +4953,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "$ref": "#/components/schemas/ExtentFinding"
         }
       },
+      "nextReadings": {
+        "$ref": "#/components/schemas/NextReadings",
+        "description": "Where to tap or plug next, and whether it is worth it; absent for drawn zones, unless it is asked for."
+      },
       "assumptions": {
         "type": "array",
         "items": {
@@ -5034,10 +5038,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "plug-contradicts",
           "readings-all-alike",
           "readings-contradict",
+          "readings-enough",
           "readings-in-line",
           "readings-outside",
           "readings-sparse",
           "readings-unreliable",
+          "readings-worth-taking",
           "skin-varies",
           "sound-reading-in-zone",
           "undercut-too-deep",
@@ -7534,6 +7540,110 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "prefix",
       "roles",
       "createdAt"
+    ]
+  },
+  "NextReading": {
+    "type": "object",
+    "properties": {
+      "number": {
+        "type": "number",
+        "description": "As on the drawing."
+      },
+      "kind": {
+        "type": "string",
+        "enum": [
+          "moisture",
+          "plug",
+          "sounding"
+        ]
+      },
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
+      "chance": {
+        "type": "number",
+        "description": "Chance of bad core there, as far as is known."
+      },
+      "minutes": {
+        "type": "number"
+      },
+      "worthH": {
+        "type": "number",
+        "description": "Its part of the hours saved by all of them, beyond the readings before it."
+      }
+    },
+    "required": [
+      "number",
+      "kind",
+      "at",
+      "chance",
+      "minutes",
+      "worthH"
+    ]
+  },
+  "NextReadings": {
+    "type": "object",
+    "description": "Where to tap or plug next, what that is worth, and when to stop.",
+    "properties": {
+      "readings": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/NextReading"
+        },
+        "description": "Best first."
+      },
+      "minutes": {
+        "type": "number",
+        "description": "Working time of all of them."
+      },
+      "worthH": {
+        "type": "number",
+        "description": "Working hours that deciding after them is expected to save."
+      },
+      "isWorthIt": {
+        "type": "boolean",
+        "description": "Whether they save more than their own time."
+      },
+      "areaRangeM2": {
+        "type": "object",
+        "properties": {
+          "now": {
+            "type": "number"
+          },
+          "after": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "now",
+          "after"
+        ],
+        "description": "Width of the range of bad core from P10 to P90: now, and as expected after these readings."
+      },
+      "advice": {
+        "$ref": "#/components/schemas/ExtentFinding",
+        "description": "Whether to go on or to stop, in words."
+      },
+      "assumptions": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Figure"
+        }
+      }
+    },
+    "required": [
+      "readings",
+      "minutes",
+      "worthH",
+      "isWorthIt",
+      "areaRangeM2",
+      "advice",
+      "assumptions"
     ]
   },
   "Occurrence": {
