@@ -172,11 +172,7 @@ function fromReadings(request: ExtentRequest, panel: Region, given: Survey): Out
   );
   const areas = areaDraws(map, settings);
   const spread = spreadOf(areas, { survey, grading, settings }, panel);
-  const next = nextOn(
-    request,
-    { panel, survey, settings, map, areas },
-    { ...choice, opened: cut },
-  );
+  const next = nextOn(request, { panel, survey, settings, map, areas }, { ...choice, opened: cut });
   const all = [
     ...findings,
     ...(count === 0 ? [] : readingFindings(survey, settings.odds)),

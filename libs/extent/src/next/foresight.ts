@@ -94,12 +94,14 @@ function courseOf({ standings, batch, odds }: Ahead, chances: readonly number[])
       const { bad, sound } = foreseen(kind, part.team, odds, part.hearingSd);
       return { bad: answered(bad, own), sound: answered(sound, own) };
     });
-    const isBad = chances[index] < answers.reduce((sum, { bad }, part) => sum + weights[part] * bad.chance, 0);
+    const isBad =
+      chances[index] < answers.reduce((sum, { bad }, part) => sum + weights[part] * bad.chance, 0);
     const given = answers.map(({ bad, sound }) => (isBad ? bad : sound));
     weights = given.map(({ chance }, part) => weights[part] * chance);
     const total = weights.reduce((sum, weight) => sum + weight, 0);
     weights = weights.map((weight) => weight / total);
-    for (const [part, { shift, shrink }] of given.entries()) moveBy(stood[part], index, { shift, shrink }, batch);
+    for (const [part, { shift, shrink }] of given.entries())
+      moveBy(stood[part], index, { shift, shrink }, batch);
   }
   return stood.map((part, index) => ({ ...part, weight: weights[index] }));
 }

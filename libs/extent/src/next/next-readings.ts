@@ -76,7 +76,9 @@ export function nextReadingsOf(search: Search): NextReadings {
   const candidates = candidatesOf(search, { doubtH, chance, standings });
   const batch = batchOf(candidates, doubtH, limitsOf(answers), map.lattice);
   const foresight =
-    batch.length === 0 ? { savedH: 0, areaVarianceM4: 0 } : foresightOf({ standings, batch, stakes, odds, seed });
+    batch.length === 0
+      ? { savedH: 0, areaVarianceM4: 0 }
+      : foresightOf({ standings, batch, stakes, odds, seed });
   return described(search, batch, foresight, chance);
 }
 
@@ -115,7 +117,9 @@ function candidatesOf(
   const canRead = reachableBy(deck, answers);
   const kinds = kindsOf(answers, deck.survey);
   const placeOf = (node: number): Place => lattice.nodes[node].place;
-  const nodes = candidatesAmong(lattice, doubtH, (node) => kinds.some((kind) => canRead(kind, placeOf(node))));
+  const nodes = candidatesAmong(lattice, doubtH, (node) =>
+    kinds.some((kind) => canRead(kind, placeOf(node))),
+  );
   return nodes.flatMap((node) =>
     kinds
       .filter((kind) => canRead(kind, placeOf(node)))
@@ -178,7 +182,12 @@ function adviceOn(
   readings: readonly NextReading[],
   { minutes, worthH, areaRangeM2, isWorthIt }: Omit<NextReadings, 'readings' | 'advice' | 'assumptions'>,
 ): Finding {
-  if (!isWorthIt) return finding('readings-enough', { count: readings.length, minutes, worthMinutes: roundTo(60 * worthH, 0) });
+  if (!isWorthIt)
+    return finding('readings-enough', {
+      count: readings.length,
+      minutes,
+      worthMinutes: roundTo(60 * worthH, 0),
+    });
   return finding('readings-worth-taking', {
     count: readings.length,
     kinds: kindsInWords(readings),

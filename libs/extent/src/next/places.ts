@@ -1,4 +1,11 @@
-import { containsPoint, distance, distanceToEdge, distanceToSegment, regionOf, type Region } from '#lib/geometry';
+import {
+  containsPoint,
+  distance,
+  distanceToEdge,
+  distanceToSegment,
+  regionOf,
+  type Region,
+} from '#lib/geometry';
 import { isKnown } from '#lib/kernel';
 import type { Lattice } from '../map/lattice.js';
 import type { FittingOnDeck, PanelShape } from '../openings/request.js';
@@ -16,7 +23,9 @@ export interface Deck {
  * What a reading keeps clear of, mm. Nearer to an edge or a support the deck rings of that and not of its core, and a hole is
  * bored into what holds the deck; metal of a fitting moves a meter. Common practice, no published source.
  */
-const clear: Readonly<Record<ReadingKind, { readonly ofEdge: number; readonly ofSupport: number; readonly ofFitting: number }>> = {
+const clear: Readonly<
+  Record<ReadingKind, { readonly ofEdge: number; readonly ofSupport: number; readonly ofFitting: number }>
+> = {
   sounding: { ofEdge: 30, ofSupport: 40, ofFitting: 30 },
   moisture: { ofEdge: 50, ofSupport: 40, ofFitting: 100 },
   plug: { ofEdge: 50, ofSupport: 50, ofFitting: 30 },
@@ -86,7 +95,11 @@ function bestOfSquares({ nodes }: Lattice, order: readonly number[]): readonly n
   return [...taken.values()];
 }
 
-function apartFrom(taken: readonly number[], order: readonly number[], { nodes }: Lattice): readonly number[] {
+function apartFrom(
+  taken: readonly number[],
+  order: readonly number[],
+  { nodes }: Lattice,
+): readonly number[] {
   const all = [...taken];
   for (const node of order) {
     if (all.length >= taken.length + FURTHER) break;

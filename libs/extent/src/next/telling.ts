@@ -57,7 +57,10 @@ function readAt(standing: Standing, node: number, kind: ReadingKind, odds: Readi
 }
 
 /** Chance that the node is bad and the reading says bad. */
-function bothBad({ mean, variance, covariance, score, sd, contrast, chance }: ReadPart, node: number): number {
+function bothBad(
+  { mean, variance, covariance, score, sd, contrast, chance }: ReadPart,
+  node: number,
+): number {
   const own = Math.sqrt(variance[node]);
   const correlation = Math.min(1, covariance[node] / (own * sd));
   const apart = quickCdf(mean[node] / own) * chance;

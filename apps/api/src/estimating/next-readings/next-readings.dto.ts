@@ -9,7 +9,12 @@ import {
 } from '#lib/extent';
 import { Asked, Outlines, Part, Parts, PartsByKind, saidOf } from '../../edge/dto/index.js';
 import { FittingDto, MeterDto, PanelDto, SkinDto, readingKinds } from '../../inputs/defect-record.dto.js';
-import { MapSettingsDto, OpeningMethodDto, OpeningRulesDto, OpeningZoneDto } from '../openings/openings.dto.js';
+import {
+  MapSettingsDto,
+  OpeningMethodDto,
+  OpeningRulesDto,
+  OpeningZoneDto,
+} from '../openings/openings.dto.js';
 
 export class NextAskedDto implements NextAsked {
   @Asked(nextQuestions.count)
