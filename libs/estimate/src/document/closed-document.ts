@@ -116,6 +116,7 @@ function scopeOf({ job, ladder, cards }: ClosedJob): Scope {
       areaM2: m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }]))),
     })),
     contours: ladder.extent?.contours ?? [],
+    ...(ladder.extent?.nextReadings === undefined ? {} : { nextReadings: ladder.extent.nextReadings }),
     openings: [],
     openedAreaM2: 0,
     retainedAreaM2: m2FromMm2(mm2(netAreaMm2(panel))),

@@ -288,6 +288,8 @@ export interface Scope {
     readonly areas: readonly Area[];
     readonly areaM2: number;
   }[];
+  /** Where to tap, meter or plug next, and whether that pays; when the extent came from readings. */
+  readonly nextReadings?: NextReadingsSection;
   readonly openings: readonly Opening[];
   readonly openedAreaM2: number;
   readonly retainedAreaM2: number;
@@ -299,6 +301,28 @@ export interface Scope {
   readonly method: readonly { readonly choice: string; readonly value: string; readonly reason: string }[];
   readonly included: readonly string[];
   readonly excluded: readonly string[];
+}
+
+export interface NextReadingsSection {
+  /** Best first. */
+  readonly readings: readonly {
+    /** As on the drawing. */
+    readonly number: number;
+    readonly kind: 'sounding' | 'moisture' | 'plug';
+    readonly at: Place;
+    /** Chance of bad core there, as far as is known. */
+    readonly chance: number;
+    readonly minutes: number;
+    /** Its part of the hours that all of them save. */
+    readonly worthH: number;
+  }[];
+  readonly minutes: number;
+  /** Working hours that deciding after them is expected to save. */
+  readonly worthH: number;
+  readonly isWorthIt: boolean;
+  /** Width of the range of bad core from P10 to P90. */
+  readonly areaRangeM2: { readonly now: number; readonly after: number };
+  readonly advice: Finding;
 }
 
 export interface Opening {

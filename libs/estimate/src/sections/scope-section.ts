@@ -26,6 +26,7 @@ export function scopeSection(job: Job, { plan }: ScopeWork, extent: ExtentWork):
       areaM2: m2FromMm2(mm2(areaMm2([{ outer: outline, holes: [] }]))),
     })),
     contours: extent.contours,
+    ...(extent.nextReadings === undefined ? {} : { nextReadings: extent.nextReadings }),
     openings: plan.openings.map((opening) => openingSection(opening)),
     openedAreaM2: plan.openedAreaM2,
     retainedAreaM2: plan.retainedAreaM2,

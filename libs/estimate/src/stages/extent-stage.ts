@@ -23,6 +23,7 @@ export interface ExtentWork {
   readonly mostM2: number;
   readonly damagedAreaM2: Range;
   readonly contours: Scope['contours'];
+  readonly nextReadings?: Scope['nextReadings'];
   readonly findings: readonly Finding[];
   readonly assumptions: readonly Figure[];
 }
@@ -68,6 +69,13 @@ function extentWork({ record }: Job, extent: Extent): ExtentWork {
       areaM2,
     })),
     findings: extent.findings,
-    assumptions: extent.assumptions,
+    ...nextOf(extent),
+    assumptions: [...extent.assumptions, ...(extent.nextReadings?.assumptions ?? [])],
   };
+}
+
+function nextOf({ nextReadings: next }: Extent): Pick<ExtentWork, 'nextReadings'> {
+  if (next === undefined) return {};
+  const { readings, minutes, worthH, isWorthIt, areaRangeM2, advice } = next;
+  return { nextReadings: { readings, minutes, worthH, isWorthIt, areaRangeM2, advice } };
 }

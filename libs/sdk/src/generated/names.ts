@@ -220,6 +220,7 @@ export type NextAskedInput = components['schemas']['NextAskedInput'];
 export type NextReading = components['schemas']['NextReading'];
 export type NextReadings = components['schemas']['NextReadings'];
 export type NextReadingsRequest = components['schemas']['NextReadingsRequest'];
+export type NextReadingsSection = components['schemas']['NextReadingsSection'];
 export type Occurrence = components['schemas']['Occurrence'];
 export type OccurrenceInput = components['schemas']['OccurrenceInput'];
 export type Offcut = components['schemas']['Offcut'];

@@ -4638,6 +4638,38 @@ export type components = {
             /** @description What is opened as things stand; absent: what the map would open. */
             readonly zones?: readonly components["schemas"]["OpeningZoneInput"][];
         };
+        readonly NextReadingsSection: {
+            readonly advice: components["schemas"]["EstimateFinding"];
+            /** @description Width of the range of bad core from P10 to P90. */
+            readonly areaRangeM2: {
+                readonly after: number;
+                readonly now: number;
+            };
+            readonly isWorthIt: boolean;
+            readonly minutes: number;
+            /** @description Best first. */
+            readonly readings: readonly {
+                readonly at: readonly number[];
+                /** @description Chance of bad core there, as far as is known. */
+                readonly chance: number;
+                /** @enum {string} */
+                readonly kind: "moisture" | "plug" | "sounding";
+                readonly minutes: number;
+                /** @description As on the drawing. */
+                readonly number: number;
+                /** @description Its part of the hours that all of them save. */
+                readonly worthH: number;
+            }[];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly areaRangeM2?: {
+                    readonly after: string;
+                    readonly now: string;
+                };
+            };
+            /** @description Working hours that deciding after them is expected to save. */
+            readonly worthH: number;
+        };
         readonly Occurrence: {
             readonly cause?: string;
             readonly insurerReference?: string;
@@ -6516,6 +6548,8 @@ export type components = {
                 readonly reason: string;
                 readonly value: string;
             }[];
+            /** @description Where to tap, meter or plug next, and whether that pays; when the extent came from readings. */
+            readonly nextReadings?: components["schemas"]["NextReadingsSection"];
             readonly openedAreaM2: number;
             readonly openings: readonly components["schemas"]["Opening"][];
             readonly panel: {

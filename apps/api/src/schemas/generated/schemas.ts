@@ -7646,6 +7646,96 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "assumptions"
     ]
   },
+  "NextReadingsSection": {
+    "type": "object",
+    "properties": {
+      "readings": {
+        "type": "array",
+        "items": {
+          "type": "object",
+          "properties": {
+            "number": {
+              "type": "number",
+              "description": "As on the drawing."
+            },
+            "kind": {
+              "type": "string",
+              "enum": [
+                "moisture",
+                "plug",
+                "sounding"
+              ]
+            },
+            "at": {
+              "type": "array",
+              "items": {
+                "type": "number"
+              },
+              "minItems": 2,
+              "maxItems": 2
+            },
+            "chance": {
+              "type": "number",
+              "description": "Chance of bad core there, as far as is known."
+            },
+            "minutes": {
+              "type": "number"
+            },
+            "worthH": {
+              "type": "number",
+              "description": "Its part of the hours that all of them save."
+            }
+          },
+          "required": [
+            "number",
+            "kind",
+            "at",
+            "chance",
+            "minutes",
+            "worthH"
+          ]
+        },
+        "description": "Best first."
+      },
+      "minutes": {
+        "type": "number"
+      },
+      "worthH": {
+        "type": "number",
+        "description": "Working hours that deciding after them is expected to save."
+      },
+      "isWorthIt": {
+        "type": "boolean"
+      },
+      "areaRangeM2": {
+        "type": "object",
+        "properties": {
+          "now": {
+            "type": "number"
+          },
+          "after": {
+            "type": "number"
+          }
+        },
+        "required": [
+          "now",
+          "after"
+        ],
+        "description": "Width of the range of bad core from P10 to P90."
+      },
+      "advice": {
+        "$ref": "#/components/schemas/EstimateFinding"
+      }
+    },
+    "required": [
+      "readings",
+      "minutes",
+      "worthH",
+      "isWorthIt",
+      "areaRangeM2",
+      "advice"
+    ]
+  },
   "Occurrence": {
     "type": "object",
     "properties": {
@@ -11101,6 +11191,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           ]
         },
         "description": "Probability contours when the extent came from readings."
+      },
+      "nextReadings": {
+        "$ref": "#/components/schemas/NextReadingsSection",
+        "description": "Where to tap, meter or plug next, and whether that pays; when the extent came from readings."
       },
       "openings": {
         "type": "array",
