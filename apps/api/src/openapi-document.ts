@@ -48,7 +48,8 @@ const builder = (): DocumentBuilder =>
     .addTag('Operations', 'Work that is answered later.')
     .addTag('Estimating', 'The rooms one by one; nothing is stored.')
     .addTag('Catalogue', 'Materials, prices, labour rates and sources in editions.')
-    .addTag('Access', 'Organisations and keys.')
+    .addTag('Access', 'Organisations, keys, and who did what.')
+    .addTag('Pages', 'Keys and secrets that may stand in a page of a shop.')
     .addTag('Service', 'Health of the service.');
 
 function addSchemas(document: OpenAPIObject): void {

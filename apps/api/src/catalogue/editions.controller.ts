@@ -1,7 +1,7 @@
 import { Body, Controller, Delete, Get, HttpCode, Param, Post, Req, Res } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import type { History } from '../audit/history.js';
 import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../edge/endpoint.js';
@@ -13,7 +13,7 @@ import { EditionsService } from './editions.service.js';
 
 @ApiTags('Catalogue')
 @Controller('v1/editions')
-@ForRoles()
+@Needs('catalogue:read')
 export class EditionsController {
   constructor(private readonly editions: EditionsService) {}
 
@@ -29,7 +29,7 @@ export class EditionsController {
   }
 
   @Post()
-  @ForRoles('catalogue-admin')
+  @Needs('prices:write')
   @ApiOperation({ operationId: 'createEdition', summary: 'Make a draft by copying an edition' })
   @Answers('Edition', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict', 'not-found')
@@ -56,7 +56,7 @@ export class EditionsController {
 
   @Post(':code/publication')
   @HttpCode(200)
-  @ForRoles('catalogue-admin')
+  @Needs('catalogue:write')
   @ApiOperation({
     operationId: 'publishEdition',
     summary: 'Publish a draft: it becomes current and is never changed again',
@@ -80,7 +80,7 @@ export class EditionsController {
 
   @Delete(':code')
   @AnswersNothing()
-  @ForRoles('catalogue-admin')
+  @Needs('catalogue:write')
   @ApiOperation({ operationId: 'deleteEdition', summary: 'Throw a draft away' })
   @ChangesVersion()
   @Refuses('conflict')

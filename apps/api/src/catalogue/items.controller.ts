@@ -16,8 +16,8 @@ import {
 import { ApiBody, ApiExtraModels, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { currencyCodes } from '#lib/money';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
-import type { Caller } from '../access/roles.js';
+import { CallerParam, Needs } from '../access/access.decorators.js';
+import type { Caller, Permission } from '../access/roles.js';
 import type { History } from '../audit/history.js';
 import type { DtoClass } from '../edge/dto/field.js';
 import { OneOf } from '../edge/dto/index.js';
@@ -42,6 +42,8 @@ interface Resource {
   readonly one: string;
   readonly many: string;
   readonly classes: readonly DtoClass[];
+  /** What it takes to change them. */
+  readonly writing: Permission;
   /** What a list can be narrowed to. */
   readonly kinds: { readonly choices: readonly string[]; readonly words: string };
 }
@@ -55,6 +57,7 @@ const resources: readonly Resource[] = [
     one: 'Material',
     many: 'Materials',
     classes: materialClasses,
+    writing: 'catalogue:write',
     kinds: { choices: Object.keys(materialKinds), words: 'Only materials of this kind.' },
   },
   {
@@ -63,6 +66,7 @@ const resources: readonly Resource[] = [
     one: 'PriceList',
     many: 'PriceLists',
     classes: [PriceListDto],
+    writing: 'prices:write',
     kinds: currencies,
   },
   {
@@ -71,6 +75,7 @@ const resources: readonly Resource[] = [
     one: 'LabourRates',
     many: 'AllLabourRates',
     classes: [LabourRatesDto],
+    writing: 'catalogue:write',
     kinds: currencies,
   },
   {
@@ -79,6 +84,7 @@ const resources: readonly Resource[] = [
     one: 'Source',
     many: 'Sources',
     classes: [SourceDto],
+    writing: 'catalogue:write',
     kinds: { choices: waysOfReading, words: 'Only sources read in this way.' },
   },
 ];
@@ -123,7 +129,7 @@ function readingController(resource: Resource): Type {
   @ApiTags('Catalogue')
   @ApiExtraModels(...classes.map((type) => Object.assign(type)))
   @Controller(`v1/${path}`)
-  @ForRoles()
+  @Needs('catalogue:read')
   class ReadingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -165,13 +171,13 @@ function readingController(resource: Resource): Type {
 }
 
 function changingController(resource: Resource): Type {
-  const { table, path, one } = resource;
+  const { table, path, one, writing } = resource;
   const document = documentSchema(resource);
   const words = wordsOf(resource);
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}`)
-  @ForRoles('catalogue-admin')
+  @Needs(writing)
   class ChangingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -220,11 +226,11 @@ function changingController(resource: Resource): Type {
 }
 
 function removingController(resource: Resource): Type {
-  const { table, path, one } = resource;
+  const { table, path, one, writing } = resource;
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}`)
-  @ForRoles('catalogue-admin')
+  @Needs(writing)
   class RemovingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -247,11 +253,11 @@ function removingController(resource: Resource): Type {
 }
 
 function importController(resource: Resource): Type {
-  const { table, path, many } = resource;
+  const { table, path, many, writing } = resource;
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}/import`)
-  @ForRoles('catalogue-admin')
+  @Needs(writing)
   class ImportController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
