@@ -36,9 +36,13 @@ const changing = { edition: 'draft', ifMatch: '"1"' };
 const nothing = {} as never;
 
 async function everyMethod(client: Kingplank): Promise<void> {
-  const { estimates, editions, keys, organisations, letterhead, priceLists, health } = client;
+  const { estimates, editions, keys, pages, organisations, letterhead, priceLists, health } = client;
   await Promise.all([health.live(), health.ready()]);
   await Promise.all([keys.list(), keys.create(nothing), keys.get(ID), keys.revoke(ID, changing)]);
+  await Promise.all([keys.renew(ID, nothing), keys.history(ID), client.audit.list()]);
+  await Promise.all([pages.keys(), pages.createKey(nothing), pages.key(ID), pages.revokeKey(ID, changing)]);
+  await pages.openSession(nothing);
+  await Promise.all([estimates.shares(ID), estimates.share(ID, '{keyId}'), estimates.unshare(ID, '{keyId}')]);
   await Promise.all([organisations.list(), organisations.create(nothing), organisations.get(ID)]);
   await organisations.change(ID, nothing, changing);
   await Promise.all([letterhead.get(), letterhead.set(nothing, changing), letterhead.logo()]);
