@@ -287,7 +287,9 @@ describe('keys, roles and organisations', () => {
     expect(history.items[0]).toMatchObject({ keyName: 'First key', after: { renewedBy: made.body.id } });
     const at = await service.post(`/v1/keys/${made.body.id as string}/renewal`, { overlapHours: 0 });
     expect((await service.get('/v1/estimates', renewed)).status).toBe(401);
-    expect((await service.get('/v1/estimates', { authorization: `Bearer ${at.body.key as string}` })).status).toBe(200);
+    expect(
+      (await service.get('/v1/estimates', { authorization: `Bearer ${at.body.key as string}` })).status,
+    ).toBe(200);
   });
 
   test('what was done in an organisation is told to its auditor, with names, and to nobody else', async () => {

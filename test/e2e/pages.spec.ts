@@ -13,7 +13,8 @@ describe('a page of a shop', () => {
 
   const bearer = (key: unknown) => ({ authorization: `Bearer ${String(key)}` });
   const publishable = async (more: object = {}) =>
-    (await service.post('/v1/publishable-keys', { name: 'Shop form', origins: [SHOP], ...LIMITS, ...more })).body;
+    (await service.post('/v1/publishable-keys', { name: 'Shop form', origins: [SHOP], ...LIMITS, ...more }))
+      .body;
   const estimate = (headers: Readonly<Record<string, string>>, key: string = randomUUID()) =>
     service.post('/v1/estimates', aRecord(), { 'idempotency-key': `"${key}"`, ...headers });
 
@@ -68,7 +69,9 @@ describe('a page of a shop', () => {
     const said = ({ body }: { body: { title: string; type: string; detail: string } }) =>
       [body.title, body.type, body.detail.replace(/[0-9a-f-]{36}/, 'ID')].join();
     expect(said(foreign)).toBe(said(unknown));
-    expect((await service.get(`/v1/estimates/${mine.id}/comparison?with=${other.id as string}`, secret)).status).toBe(404);
+    expect(
+      (await service.get(`/v1/estimates/${mine.id}/comparison?with=${other.id as string}`, secret)).status,
+    ).toBe(404);
     const pooled = await service.post(`/v1/estimates/${mine.id}/basket`, { together: [other.id] }, secret);
     expect(pooled.status).toBeGreaterThanOrEqual(400);
     expect((await service.get(`/v1/estimates/${other.id as string}`, page)).status).toBe(403);
@@ -81,7 +84,9 @@ describe('a page of a shop', () => {
     const made = (await estimate(expiring)).body;
     await new Promise((resolve) => setTimeout(resolve, 2600));
     expect((await estimate(expiring)).status).toBe(401);
-    expect((await service.get(`/v1/estimates/${made.id as string}`, bearer(made.clientSecret))).status).toBe(401);
+    expect((await service.get(`/v1/estimates/${made.id as string}`, bearer(made.clientSecret))).status).toBe(
+      401,
+    );
   });
 
   test('6. a revoked key opens nothing, nor do the secrets given out for it', async () => {
@@ -89,12 +94,16 @@ describe('a page of a shop', () => {
     const made = (await estimate({ ...bearer(key.key), origin: SHOP })).body;
     await service.send('DELETE', `/v1/publishable-keys/${key.id as string}`, undefined, { 'if-match': '*' });
     expect((await estimate({ ...bearer(key.key), origin: SHOP })).status).toBe(401);
-    expect((await service.get(`/v1/estimates/${made.id as string}`, bearer(made.clientSecret))).status).toBe(401);
+    expect((await service.get(`/v1/estimates/${made.id as string}`, bearer(made.clientSecret))).status).toBe(
+      401,
+    );
   });
 
   test('7. a secret in the address is none', async () => {
     const { clientSecret, id } = mine;
-    const answer = await service.get(`/v1/estimates/${id}?clientSecret=${clientSecret}`, { authorization: '' });
+    const answer = await service.get(`/v1/estimates/${id}?clientSecret=${clientSecret}`, {
+      authorization: '',
+    });
     expect(answer.status).toBe(401);
     expect(service.log.map((line) => JSON.stringify(line)).join('')).not.toContain(clientSecret);
   });
@@ -111,24 +120,28 @@ describe('a page of a shop', () => {
       ['POST', '/v1/estimating/cutting-plan'],
     ])
       for (const header of [page, bearer(mine.clientSecret)])
-        expect([at, (await service.send(method, at, method === 'POST' ? {} : undefined, header)).status]).toEqual([
+        expect([
           at,
-          403,
-        ]);
+          (await service.send(method, at, method === 'POST' ? {} : undefined, header)).status,
+        ]).toEqual([at, 403]);
   });
 
   test('9. a replay makes no second estimate, and a key that can be guessed is refused', async () => {
     const key = randomUUID();
     const [first, again] = [await estimate(page, key), await estimate(page, key)];
     expect([again.body.id, again.headers.get('idempotency-replayed')]).toEqual([first.body.id, 'true']);
-    expect((await service.get(`/v1/estimates/${again.body.id as string}`, bearer(again.body.clientSecret))).status).toBe(200);
+    expect(
+      (await service.get(`/v1/estimates/${again.body.id as string}`, bearer(again.body.clientSecret))).status,
+    ).toBe(200);
     expect((await estimate(page, '1')).status).toBe(400);
     expect((await service.post('/v1/estimates', aRecord(), page)).status).toBe(400);
   });
 
   test('10. limits hold: of a minute for one visitor, and of a day', async () => {
     const few = { ...bearer((await publishable({ perMinutePerVisitor: 1 })).key), origin: SHOP };
-    const statuses = [await estimate(few), await estimate(few), await estimate(few)].map(({ status }) => status);
+    const statuses = [await estimate(few), await estimate(few), await estimate(few)].map(
+      ({ status }) => status,
+    );
     expect(statuses).toContain(429);
     const daily = { ...bearer((await publishable({ perDay: 1 })).key), origin: SHOP };
     expect((await estimate(daily)).status).toBe(201);
@@ -139,7 +152,9 @@ describe('a page of a shop', () => {
   test('11. an edition that is not published is refused when the key is made', async () => {
     const refused = await publishable({ edition: 'never-published' });
     expect(refused.errors[0].pointer).toBe('/edition');
-    const wild = await publishable({ origins: ['https://*.example', 'http://shop.example', 'https://shop.example/x'] });
+    const wild = await publishable({
+      origins: ['https://*.example', 'http://shop.example', 'https://shop.example/x'],
+    });
     expect(wild.errors.map(({ pointer }: { pointer: string }) => pointer)).toEqual([
       '/origins/0',
       '/origins/1',
@@ -167,7 +182,9 @@ describe('a page of a shop', () => {
     const opened = await service.post('/v1/client-sessions', { reference: 'order-7', minutes: 5 });
     const session = bearer(opened.body.clientSecret);
     expect(opened.status).toBe(201);
-    expect((await service.post('/v1/estimates', aRecord({ reference: 'order-8' }), session)).status).toBe(422);
+    expect((await service.post('/v1/estimates', aRecord({ reference: 'order-8' }), session)).status).toBe(
+      422,
+    );
     const made = await service.post('/v1/estimates', aRecord(), session);
     expect([made.status, made.body.clientSecret]).toEqual([201, undefined]);
     const read = await service.get(`/v1/estimates/${made.body.id as string}`, session);
@@ -193,7 +210,9 @@ describe('a chandler', () => {
     expect((await service.get('/v1/estimates', chandler)).body.items).toEqual([]);
     const at = `/v1/estimates/${shared.id as string}`;
     expect((await service.send('PUT', `${at}/shares/${key.id as string}`)).status).toBe(204);
-    expect((await service.get(`${at}/shares`)).body.items).toMatchObject([{ keyId: key.id, keyName: 'Store' }]);
+    expect((await service.get(`${at}/shares`)).body.items).toMatchObject([
+      { keyId: key.id, keyName: 'Store' },
+    ]);
     expect((await service.get('/v1/estimates', chandler)).body.items).toMatchObject([{ title: 'Shared' }]);
     expect((await service.get(`${at}/basket`, chandler)).status).toBe(200);
     expect((await service.get(`/v1/estimates/${kept.id as string}`, chandler)).status).toBe(404);

@@ -5,8 +5,8 @@ import { roles, scopes } from '../../apps/api/src/access/roles.js';
 import { startService, type TestService } from './service.js';
 
 interface Operation {
-  readonly operationId: string;
-  readonly security?: unknown;
+  readonly 'operationId': string;
+  readonly 'security'?: unknown;
   readonly 'x-permission'?: string;
 }
 
@@ -18,7 +18,10 @@ interface Contract {
 const TABLE = join(process.cwd(), 'test/contract/roles.md');
 const UNKNOWN = '00000000-0000-7000-8000-000000000000';
 const filled = (path: string): string =>
-  path.replace(/\{(id|keyId)\}/g, UNKNOWN).replace('{kind}', 'pdf').replace(/\{\w+\}/g, 'nobodys');
+  path
+    .replace(/\{(id|keyId)\}/g, UNKNOWN)
+    .replace('{kind}', 'pdf')
+    .replace(/\{\w+\}/g, 'nobodys');
 
 describe('what each role may do', () => {
   let service: TestService;
@@ -32,7 +35,7 @@ describe('what each role may do', () => {
   const statusOf = async (method: string, path: string, key: string): Promise<number> => {
     const { status, body } = await fetch(service.url + filled(path), {
       method,
-      headers: { authorization: `Bearer ${key}`, 'if-match': '"none"' },
+      headers: { 'authorization': `Bearer ${key}`, 'if-match': '"none"' },
     });
     await body?.cancel();
     return status;
@@ -42,7 +45,9 @@ describe('what each role may do', () => {
     const document = (await (await fetch(`${service.url}/openapi.json`)).json()) as Contract;
     const operations = Object.entries(document.paths).flatMap(([path, methods]) =>
       Object.entries(methods)
-        .filter(([, { security }]) => security !== undefined && !(Array.isArray(security) && security.length === 0))
+        .filter(
+          ([, { security }]) => security !== undefined && !(Array.isArray(security) && security.length === 0),
+        )
         .map(([method, operation]) => ({ path, method: method.toUpperCase(), ...operation })),
     );
     expect(operations.filter((operation) => operation['x-permission'] === undefined)).toEqual([]);
@@ -113,7 +118,10 @@ describe('what each role may do', () => {
       for (const [foreign, unknown] of [
         [`/v1/keys/${ownKey.id}`, `/v1/keys/${UNKNOWN}`],
         [`/v1/organisations/${ownKey.organisationId}`, `/v1/organisations/${UNKNOWN}`],
-        [`/v1/organisations/${outsiders.find((other) => other.header !== header)?.id ?? ''}`, `/v1/organisations/${UNKNOWN}`],
+        [
+          `/v1/organisations/${outsiders.find((other) => other.header !== header)?.id ?? ''}`,
+          `/v1/organisations/${UNKNOWN}`,
+        ],
       ]) {
         const masked = (text: string) => text.replace(/[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}/g, 'ID');
         expect(masked(await said(foreign))).toBe(masked(await said(unknown)));

@@ -99,7 +99,15 @@ function pageOfKey({ id, page }: ApiKeyRow): PageLimits {
   return page;
 }
 
-const anyKeyView = ({ id, organisationId, name, createdAt, expiresAt, lastUsedAt, revokedAt }: ApiKeyRow): AnyKey => ({
+const anyKeyView = ({
+  id,
+  organisationId,
+  name,
+  createdAt,
+  expiresAt,
+  lastUsedAt,
+  revokedAt,
+}: ApiKeyRow): AnyKey => ({
   id,
   organisationId,
   name,

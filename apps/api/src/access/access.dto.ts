@@ -8,7 +8,10 @@ export class NewOrganisationDto {
 }
 
 export class NewKeyDto {
-  @Text({ atMost: 200, description: 'Whose key it is, or what for; shown with everything that is done with it.' })
+  @Text({
+    atMost: 200,
+    description: 'Whose key it is, or what for; shown with everything that is done with it.',
+  })
   readonly name!: string;
 
   @SomeOf(roles, {
@@ -80,7 +83,12 @@ export class NewClientSessionDto {
   @Text({ optional: true, atMost: 100, description: 'The reference that the estimate will carry.' })
   readonly reference?: string;
 
-  @Whole({ optional: true, from: 1, upTo: 60, description: 'How long the estimate may be waited for; 15 when absent.' })
+  @Whole({
+    optional: true,
+    from: 1,
+    upTo: 60,
+    description: 'How long the estimate may be waited for; 15 when absent.',
+  })
   readonly minutes?: number;
 }
 

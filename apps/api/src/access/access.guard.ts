@@ -109,6 +109,8 @@ const wordsOfKind = {
 
 function refusal({ roles, scopes }: Caller, permission: Permission | undefined): string {
   if (permission === undefined) return 'No role may do this.';
-  const held = roles.includes('integrator') ? `${roles.join(', ')} with scopes ${scopes.join(', ')}` : roles.join(', ');
+  const held = roles.includes('integrator')
+    ? `${roles.join(', ')} with scopes ${scopes.join(', ')}`
+    : roles.join(', ');
   return `This needs the permission ${permission}, which ${rolesThatMay(permission).join(', ')} can have; the key has the roles ${held}.`;
 }

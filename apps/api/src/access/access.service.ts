@@ -84,7 +84,13 @@ export class AccessService {
       if (!(await AccessRepository.in(tx).renameOrganisation(id, before.version, name))) throw staleVersion();
       await AuditTrail.in(tx).add(
         { ...caller, organisationId: caller.organisationId === id ? id : null },
-        { action: 'changed', subject: 'organisation', code: id, before: { name: before.name }, after: { name } },
+        {
+          action: 'changed',
+          subject: 'organisation',
+          code: id,
+          before: { name: before.name },
+          after: { name },
+        },
       );
       return organisationIn(tx, id);
     });
@@ -110,7 +116,13 @@ export class AccessService {
       ...scopeFaults(roles, scopes),
       ...expiryFaults(expiresAt),
       ...(roles.includes('platform-operator') && !caller.roles.includes('platform-operator')
-        ? [contradiction('/roles', 'your own roles', 'only a platform-operator gives the role platform-operator')]
+        ? [
+            contradiction(
+              '/roles',
+              'your own roles',
+              'only a platform-operator gives the role platform-operator',
+            ),
+          ]
         : []),
     ]);
     return this.made(caller, { name, roles, scopes, expiresAt: instantOf(expiresAt) });
@@ -164,7 +176,13 @@ export class AccessService {
         kind: 'publishable',
         shownText: text,
         expiresAt: instantOf(expiresAt),
-        page: { origins, perMinute, perMinutePerVisitor, perDay, ...(edition === undefined ? {} : { edition }) },
+        page: {
+          origins,
+          perMinute,
+          perMinutePerVisitor,
+          perDay,
+          ...(edition === undefined ? {} : { edition }),
+        },
       });
       await AuditTrail.in(tx).add(caller, {
         action: 'created',
@@ -263,7 +281,12 @@ const instantOf = (text: string | undefined): Date | null => (text === undefined
 const expiryFaults = (expiresAt: string | undefined): readonly Problem[] =>
   expiresAt === undefined || Date.parse(expiresAt) > Date.now()
     ? []
-    : [problem('out-of-range', '/expiresAt', { value: expiresAt, range: 'an instant that is still to come' })];
+    : [
+        problem('out-of-range', '/expiresAt', {
+          value: expiresAt,
+          range: 'an instant that is still to come',
+        }),
+      ];
 
 const contradiction = (at: string, other: string, why: string): Problem =>
   problem('contradiction', at, { other, why });
@@ -271,9 +294,17 @@ const contradiction = (at: string, other: string, why: string): Problem =>
 function scopeFaults(roles: NewKeyDto['roles'], scopes: readonly string[]): readonly Problem[] {
   const isIntegrator = roles.includes('integrator');
   if (isIntegrator && scopes.length === 0)
-    return [problem('missing', '/scopes', { expected: 'what the integrator may do, such as estimates:read' })];
+    return [
+      problem('missing', '/scopes', { expected: 'what the integrator may do, such as estimates:read' }),
+    ];
   return !isIntegrator && scopes.length > 0
-    ? [contradiction('/scopes', '/roles', 'only an integrator has scopes; other roles say themselves what they may')]
+    ? [
+        contradiction(
+          '/scopes',
+          '/roles',
+          'only an integrator has scopes; other roles say themselves what they may',
+        ),
+      ]
     : [];
 }
 

@@ -12,7 +12,11 @@ import { PageQueryDto } from './access.dto.js';
 import type { Caller } from './roles.js';
 
 export class AuditQueryDto extends PageQueryDto {
-  @Text({ optional: true, atMost: 40, description: 'Only what was done to this kind of thing, such as key or edition.' })
+  @Text({
+    optional: true,
+    atMost: 40,
+    description: 'Only what was done to this kind of thing, such as key or edition.',
+  })
   readonly subject?: string;
 }
 
@@ -24,7 +28,10 @@ export class AuditController {
   constructor(private readonly database: Database) {}
 
   @Get()
-  @ApiOperation({ operationId: 'listAuditEntries', summary: 'Who did what in the organisation, newest first' })
+  @ApiOperation({
+    operationId: 'listAuditEntries',
+    summary: 'Who did what in the organisation, newest first',
+  })
   @Answers('AuditPage')
   async list(
     @CallerParam() { organisationId }: Caller,

@@ -75,7 +75,8 @@ export async function admitted(
   if (caller.kind === 'secret') return undefined;
   const secrets = SecretsRepository.in(tx);
   if (caller.kind === 'publishable') {
-    if (!(await secrets.countUse(caller.keyId, caller.organisationId, limitsOf(caller).perDay))) throw dayUsedUp();
+    if (!(await secrets.countUse(caller.keyId, caller.organisationId, limitsOf(caller).perDay)))
+      throw dayUsedUp();
     return openedFor(tx, caller, estimateId);
   }
   if (!(await secrets.bind(caller.secretHash ?? '', estimateId, openUntil())))

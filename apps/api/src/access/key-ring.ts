@@ -45,7 +45,15 @@ async function keyHolder(tx: Transaction, hash: string): Promise<Caller | undefi
   if (row === null) return undefined;
   await keys.noteUse(row);
   const { organisationId, id, name, roles, scopes, kind, page } = row;
-  return { organisationId, keyId: id, keyName: name, roles, scopes, kind, ...(page === null ? {} : { page }) };
+  return {
+    organisationId,
+    keyId: id,
+    keyName: name,
+    roles,
+    scopes,
+    kind,
+    ...(page === null ? {} : { page }),
+  };
 }
 
 /** The secret of an estimate is worth what the key is worth that it was made with: revoked with it, held to its pages. */

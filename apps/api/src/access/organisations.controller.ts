@@ -34,7 +34,10 @@ export class OrganisationsController {
   }
 
   @Post()
-  @ApiOperation({ operationId: 'createOrganisation', summary: 'Add an organisation, with the first key of its admin' })
+  @ApiOperation({
+    operationId: 'createOrganisation',
+    summary: 'Add an organisation, with the first key of its admin',
+  })
   @Answers('NewOrganisation', { status: 201, headers: ['Location', 'ETag'] })
   async create(
     @CallerParam() caller: Caller,

@@ -29,7 +29,10 @@ export class SharedLimit implements OnModuleDestroy {
   takeFor(caller: Caller, address: string, response: Response): void {
     const { organisationRequestsPerMinute: perMinute } = this.configuration;
     this.take(
-      [...this.ownAllowances(caller, address), { caller: `organisation ${caller.organisationId}`, perMinute }],
+      [
+        ...this.ownAllowances(caller, address),
+        { caller: `organisation ${caller.organisationId}`, perMinute },
+      ],
       response,
     );
   }

@@ -30,7 +30,13 @@ export const withContext = <T>(context: RequestContext, work: () => T): T => run
 export const currentContext = (): RequestContext | undefined => running.getStore();
 
 /** So that every line of the log says whose request it is about. */
-export function nameCaller({ organisationId, keyId }: { readonly organisationId: string; readonly keyId: string }): void {
+export function nameCaller({
+  organisationId,
+  keyId,
+}: {
+  readonly organisationId: string;
+  readonly keyId: string;
+}): void {
   const caller = currentContext()?.caller;
   if (caller !== undefined) Object.assign(caller, { organisationId, keyId });
 }

@@ -1,12 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { DefectRecord } from '#lib/estimate';
-import {
-  admitted,
-  admittedRevision,
-  openedFor,
-  referenceFor,
-  type ClientSecret,
-} from '../access/holders.js';
+import { admitted, admittedRevision, openedFor, referenceFor, type ClientSecret } from '../access/holders.js';
 import type { Caller } from '../access/roles.js';
 import { Metrics } from '../edge/metrics.js';
 import { HttpProblem, notFound } from '../edge/problems.js';

@@ -31,7 +31,10 @@ export class SharesController {
   constructor(private readonly database: Database) {}
 
   @Get()
-  @ApiOperation({ operationId: 'listShares', summary: 'Chandlers that an estimate and its revisions are shared with' })
+  @ApiOperation({
+    operationId: 'listShares',
+    summary: 'Chandlers that an estimate and its revisions are shared with',
+  })
   @Answers('ShareList')
   list(@CallerParam() caller: Caller, @Param('id') id: string): Promise<ShareList> {
     return this.about(caller, id, async (shares, rootId) => ({
@@ -58,7 +61,12 @@ export class SharesController {
     await this.about(caller, id, async (shares, rootId, tx) => {
       if (!isId(keyId) || !(await shares.isChandlersKey(keyId))) throw noChandler(keyId);
       await shares.add(rootId, keyId);
-      await AuditTrail.in(tx).add(caller, { action: 'created', subject: 'share', code: rootId, after: { keyId } });
+      await AuditTrail.in(tx).add(caller, {
+        action: 'created',
+        subject: 'share',
+        code: rootId,
+        after: { keyId },
+      });
     });
   }
 
@@ -73,7 +81,12 @@ export class SharesController {
     await this.about(caller, id, async (shares, rootId, tx) => {
       if (!isId(keyId)) throw notFound(`The key ${JSON.stringify(keyId.slice(0, 60))}`);
       await shares.remove(rootId, keyId);
-      await AuditTrail.in(tx).add(caller, { action: 'removed', subject: 'share', code: rootId, before: { keyId } });
+      await AuditTrail.in(tx).add(caller, {
+        action: 'removed',
+        subject: 'share',
+        code: rootId,
+        before: { keyId },
+      });
     });
   }
 

@@ -239,7 +239,8 @@ export class Database {
 function confinement(): string {
   const to = currentContext()?.caller.confinedTo;
   if (to === undefined) return '';
-  if (!/^[a-z]+(?::[0-9a-f-]{36,64})?$/.test(to)) throw new Defect('What a caller is confined to has another form');
+  if (!/^[a-z]+(?::[0-9a-f-]{36,64})?$/.test(to))
+    throw new Defect('What a caller is confined to has another form');
   return `SET LOCAL kingplank.confined = '${to}';`;
 }
 
