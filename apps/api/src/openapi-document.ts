@@ -230,10 +230,23 @@ function modernise(node: unknown): void {
   if (!isRecord(node)) return;
   const change: Node = Object.assign(node);
   if (typeof change.$ref === 'string') change.$ref = plainName(change.$ref);
+  if (isRecord(change.discriminator)) change.discriminator = withPlainNames(change.discriminator);
   moveLimit(change, 'exclusiveMinimum', 'minimum');
   moveLimit(change, 'exclusiveMaximum', 'maximum');
   Object.values(change).forEach(modernise);
 }
+
+/** The words of a discriminator lead to schemas by the same names as references do. */
+const withPlainNames = ({ mapping, ...rest }: Node): Node => ({
+  ...rest,
+  ...(isRecord(mapping)
+    ? {
+        mapping: Object.fromEntries(
+          Object.entries(mapping).map(([word, name]) => [word, plainName(String(name))]),
+        ),
+      }
+    : {}),
+});
 
 function moveLimit(schema: Node, flag: string, limit: string): void {
   if (schema[flag] !== true || typeof schema[limit] !== 'number') return;

@@ -1859,7 +1859,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "ClassDeckLoadInput";
+            readonly kind: "class-deck";
             readonly name?: string;
         };
         /** @description Shown once: opens the estimate it came with. */
@@ -4491,7 +4491,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "MeterReadingInput";
+            readonly kind: "moisture";
             /** @description On the scale of the meter itself. */
             readonly value: number;
         };
@@ -5626,7 +5626,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "PatchLoadInput";
+            readonly kind: "patch";
             /** @description A number in mm, or text with a unit. */
             readonly lengthXMm: number | string;
             readonly name?: string;
@@ -5646,7 +5646,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "PersonLoadInput";
+            readonly kind: "person";
             readonly name?: string;
             /** @description Absent: the middle of the panel. */
             readonly xMm?: number | string;
@@ -5831,7 +5831,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "PlugInput";
+            readonly kind: "plug";
             readonly moisturePercent?: number;
             /** @description A number in mm, or text with a unit. */
             readonly outerSkinMm?: number | string;
@@ -5943,7 +5943,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "PressureLoadInput";
+            readonly kind: "pressure";
             readonly name?: string;
             readonly pressureKPa: number;
         };
@@ -7066,7 +7066,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "SoundingInput";
+            readonly kind: "sounding";
             /** @enum {string} */
             readonly sound: "sharp" | "dull" | "void";
         };
@@ -7817,7 +7817,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "YardstickLoadInput";
+            readonly kind: "yardstick";
             readonly name?: string;
         };
         readonly ZoneInput: {
