@@ -49,6 +49,7 @@ async function everyMethod(client: Kingplank): Promise<void> {
   await Promise.all([letterhead.setLogo(new Uint8Array(1), changing), letterhead.removeLogo(changing)]);
   await Promise.all([editions.list(), editions.draft(nothing), editions.get(CODE), editions.history(CODE)]);
   await Promise.all([editions.publish(CODE, changing), editions.discard(CODE, changing)]);
+  await Promise.all([editions.restore(CODE, nothing), editions.compare(CODE, nothing)]);
   for (const shelf of [client.materials, priceLists, client.labourRates, client.sources]) {
     await Promise.all([shelf.list(), shelf.get(CODE), shelf.add(nothing, changing), shelf.history(CODE)]);
     await Promise.all([shelf.change(CODE, nothing, changing), shelf.remove(CODE, changing)]);

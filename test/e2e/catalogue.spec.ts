@@ -67,9 +67,17 @@ describe('the catalogue in the hands of its admin', () => {
     ]);
 
     expect((await service.get('/v1/materials/filler-mine')).status).toBe(404);
-    const published = await service.send('POST', '/v1/editions/spring/publication', undefined, {
-      'if-match': draft.headers.get('etag') ?? '',
-    });
+    const publish = (tag: string | null) =>
+      service.send('POST', '/v1/editions/spring/publication', undefined, { 'if-match': tag ?? '' });
+    const stale = await publish(draft.headers.get('etag'));
+    expect([stale.status, stale.body.detail]).toEqual([
+      412,
+      expect.stringMatching(
+        /^The resource was changed since that version \(First key changed material filler-mine at \S+; First key created material filler-mine at \S+\); read it again/,
+      ),
+    ]);
+    expect((await publish('v1')).body.errors[0].header).toBe('If-Match');
+    const published = await publish((await service.get('/v1/editions/spring')).headers.get('etag'));
     expect([published.status, published.body.state]).toEqual([200, 'published']);
     expect((await service.get('/v1/editions')).body.current).toBe('spring');
     expect((await service.get('/v1/materials/filler-mine')).body.name).toBe('Better');
@@ -154,13 +162,53 @@ describe('the catalogue in the hands of its admin', () => {
     expect((await service.get(at)).body.packs).toEqual(same.body.packs);
   });
 
+  test('two editions are compared, and an earlier one is made current again in one call', async () => {
+    await service.post('/v1/editions', { code: 'before' });
+    const tagOf = async (code: string) => ({
+      'if-match': (await service.get(`/v1/editions/${code}`)).headers.get('etag') ?? '',
+    });
+    const publish = async (code: string) =>
+      service.send('POST', `/v1/editions/${code}/publication`, undefined, await tagOf(code));
+    expect((await publish('before')).status).toBe(200);
+    await service.post('/v1/editions', { code: 'after' });
+    const [{ code, packs }] = (await service.get('/v1/price-lists?edition=after')).body.items;
+    const [first] = packs as readonly { sku: string; prices: readonly { price: string }[] }[];
+    const dearer = first.prices.map((price) => ({ ...price, price: '999.00' }));
+    const list = await service.get(`/v1/price-lists/${code as string}?edition=after`);
+    const changed = await service.send(
+      'PATCH',
+      `/v1/price-lists/${code as string}?edition=after`,
+      { packs: [{ ...first, prices: dearer }, ...(packs as readonly unknown[]).slice(1)] },
+      { 'content-type': 'application/merge-patch+json', 'if-match': list.headers.get('etag') ?? '' },
+    );
+    expect(changed.status).toBe(200);
+    const { body } = await service.get('/v1/editions/after/comparison?with=before');
+    expect(body).toMatchObject({ before: 'before', after: 'after', isSame: false });
+    expect(body.changes).toEqual([
+      {
+        subject: 'price_list',
+        code,
+        change: 'changed',
+        fields: [{ at: `/packs/${first.sku}/prices`, before: first.prices, after: dearer }],
+        fieldCount: 1,
+      },
+    ]);
+    expect((await service.post('/v1/editions/after/restoration', { code: 'too-early' })).status).toBe(409);
+    expect((await publish('after')).status).toBe(200);
+    const restored = await service.post('/v1/editions/before/restoration', { code: 'before-again', note: 'Wrong' });
+    expect([restored.status, restored.body.state]).toEqual([201, 'published']);
+    expect((await service.get('/v1/editions')).body.current).toBe('before-again');
+    expect((await service.get('/v1/editions/before-again/comparison?with=before')).body.isSame).toBe(true);
+  });
+
   test('a draft that does not hold together is not published, and can be thrown away', async () => {
     const draft = await service.post('/v1/editions', { code: 'broken' });
     await service.post('/v1/materials?edition=broken', {
       ...filler('filler-uncited'),
       partsPerHundred: { value: 3, cite: { source: 'NOBODY-WROTE-THIS' } },
     });
-    const match = { 'if-match': draft.headers.get('etag') ?? '' };
+    expect(draft.status).toBe(201);
+    const match = { 'if-match': (await service.get('/v1/editions/broken')).headers.get('etag') ?? '' };
     const refused = await service.send('POST', '/v1/editions/broken/publication', undefined, match);
     expect([refused.status, refused.body.errors[0].pointer, refused.body.errors[0].code]).toEqual([
       422,

@@ -57,12 +57,12 @@ export class AuditTrail {
     );
   }
 
-  /** What was done to an edition or anything in it, after `since`; newest first. */
-  inEdition(editionId: string, since: Date): Promise<readonly NamedEntry[]> {
-    return this.tx.query(
-      `${SELECT} WHERE entry.edition_id = $1 AND entry.at > $2 ORDER BY entry.id DESC LIMIT 20`,
-      [editionId, since],
-    );
+  /** The last things done to an edition or anything in it, newest first. */
+  inEdition(editionId: string, count: number): Promise<readonly NamedEntry[]> {
+    return this.tx.query(`${SELECT} WHERE entry.edition_id = $1 ORDER BY entry.id DESC LIMIT $2`, [
+      editionId,
+      count,
+    ]);
   }
 
   /** All of an organisation, newest first. */

@@ -107,6 +107,23 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/editions/{code}/comparison": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What an edition holds otherwise than another, entry by entry and field by field */
+        readonly get: operations["compareEditions"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/editions/{code}/history": {
         readonly parameters: {
             readonly query?: never;
@@ -135,6 +152,23 @@ export type paths = {
         readonly put?: never;
         /** Publish a draft: it becomes current and is never changed again */
         readonly post: operations["publishEdition"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/editions/{code}/restoration": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Make what an earlier edition held current again, under a new code */
+        readonly post: operations["restoreEdition"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -1254,10 +1288,10 @@ export type components = {
         };
         readonly AuditEntry: {
             readonly action: string;
-            readonly after?: Record<string, never>;
+            readonly after?: unknown;
             /** @description RFC 3339 instant. */
             readonly at: string;
-            readonly before?: Record<string, never>;
+            readonly before?: unknown;
             /** @description The id or code of the thing. */
             readonly code: string;
             readonly keyId?: string;
@@ -3174,6 +3208,13 @@ export type components = {
             /** @enum {string} */
             readonly state: "draft" | "published";
         };
+        /** @description What one edition holds otherwise than another. */
+        readonly EditionComparison: {
+            readonly after: string;
+            readonly before: string;
+            readonly changes: readonly components["schemas"]["EntryChange"][];
+            readonly isSame: boolean;
+        };
         readonly EditionList: {
             /** @description Code of the edition that estimates are made with now. */
             readonly current: string;
@@ -3208,6 +3249,24 @@ export type components = {
             readonly path: readonly (readonly number[])[];
             /** @enum {string} */
             readonly way: "drops" | "slides";
+        };
+        readonly EntryChange: {
+            /** @enum {string} */
+            readonly change: "added" | "changed" | "removed";
+            readonly code: string;
+            readonly fieldCount: number;
+            /** @description The first 200 fields that differ, of an entry that is in both. */
+            readonly fields: readonly components["schemas"]["EntryField"][];
+            /** @enum {string} */
+            readonly subject: "labour_rates" | "material" | "price_list" | "source";
+        };
+        readonly EntryField: {
+            /** @description Absent where nothing is left. */
+            readonly after?: unknown;
+            /** @description JSON pointer below the entry; packs of a price list by their SKU. */
+            readonly at: string;
+            /** @description Absent where there was nothing. */
+            readonly before?: unknown;
         };
         /**
          * @description The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
@@ -3882,10 +3941,10 @@ export type components = {
         };
         readonly HistoryEntry: {
             readonly action: string;
-            readonly after?: Record<string, never>;
+            readonly after?: unknown;
             /** @description RFC 3339 instant. */
             readonly at: string;
-            readonly before?: Record<string, never>;
+            readonly before?: unknown;
             readonly keyId?: string;
             /** @description Whose key it was, as the key is called. */
             readonly keyName?: string;
@@ -6556,6 +6615,12 @@ export type components = {
             /** @enum {string} */
             readonly working: "inner-skin-alone" | "sandwich" | "separate-skins";
         };
+        readonly RestorationInput: {
+            /** @description A name for the edition that holds it again, such as autumn-2027-again. */
+            readonly code: string;
+            /** @description Why. */
+            readonly note?: string;
+        };
         /** @description The revisions of one estimate, first to last. */
         readonly RevisionList: {
             readonly items: readonly components["schemas"]["EstimateSummary"][];
@@ -8310,6 +8375,40 @@ export interface operations {
             readonly 503: components["responses"]["Unavailable"];
         };
     };
+    readonly compareEditions: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of the edition to compare with, as the state before. */
+                readonly with: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EditionComparison"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
     readonly getEditionHistory: {
         readonly parameters: {
             readonly query?: never;
@@ -8378,6 +8477,52 @@ export interface operations {
             readonly 412: components["responses"]["PreconditionFailed"];
             readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly restoreEdition: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["RestorationInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly Location: components["headers"]["Location"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Edition"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
             readonly 503: components["responses"]["Unavailable"];

@@ -139,12 +139,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "requestId": {
         "type": "string"
       },
-      "before": {
-        "type": "object"
-      },
-      "after": {
-        "type": "object"
-      }
+      "before": {},
+      "after": {}
     },
     "required": [
       "subject",
@@ -3914,6 +3910,33 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "createdAt"
     ]
   },
+  "EditionComparison": {
+    "type": "object",
+    "description": "What one edition holds otherwise than another.",
+    "properties": {
+      "before": {
+        "type": "string"
+      },
+      "after": {
+        "type": "string"
+      },
+      "isSame": {
+        "type": "boolean"
+      },
+      "changes": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EntryChange"
+        }
+      }
+    },
+    "required": [
+      "before",
+      "after",
+      "isSame",
+      "changes"
+    ]
+  },
   "EditionList": {
     "type": "object",
     "properties": {
@@ -4016,6 +4039,66 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "way",
       "path"
+    ]
+  },
+  "EntryChange": {
+    "type": "object",
+    "properties": {
+      "subject": {
+        "type": "string",
+        "enum": [
+          "labour_rates",
+          "material",
+          "price_list",
+          "source"
+        ]
+      },
+      "code": {
+        "type": "string"
+      },
+      "change": {
+        "type": "string",
+        "enum": [
+          "added",
+          "changed",
+          "removed"
+        ]
+      },
+      "fields": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EntryField"
+        },
+        "description": "The first 200 fields that differ, of an entry that is in both."
+      },
+      "fieldCount": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "subject",
+      "code",
+      "change",
+      "fields",
+      "fieldCount"
+    ]
+  },
+  "EntryField": {
+    "type": "object",
+    "properties": {
+      "at": {
+        "type": "string",
+        "description": "JSON pointer below the entry; packs of a price list by their SKU."
+      },
+      "before": {
+        "description": "Absent where there was nothing."
+      },
+      "after": {
+        "description": "Absent where nothing is left."
+      }
+    },
+    "required": [
+      "at"
     ]
   },
   "Estimate": {
@@ -5944,12 +6027,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "requestId": {
         "type": "string"
       },
-      "before": {
-        "type": "object"
-      },
-      "after": {
-        "type": "object"
-      }
+      "before": {},
+      "after": {}
     },
     "required": [
       "at",
