@@ -195,7 +195,10 @@ describe('the catalogue in the hands of its admin', () => {
     ]);
     expect((await service.post('/v1/editions/after/restoration', { code: 'too-early' })).status).toBe(409);
     expect((await publish('after')).status).toBe(200);
-    const restored = await service.post('/v1/editions/before/restoration', { code: 'before-again', note: 'Wrong' });
+    const restored = await service.post('/v1/editions/before/restoration', {
+      code: 'before-again',
+      note: 'Wrong',
+    });
     expect([restored.status, restored.body.state]).toEqual([201, 'published']);
     expect((await service.get('/v1/editions')).body.current).toBe('before-again');
     expect((await service.get('/v1/editions/before-again/comparison?with=before')).body.isSame).toBe(true);
