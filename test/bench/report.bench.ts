@@ -1,6 +1,6 @@
 import 'reflect-metadata';
 import { execFileSync } from 'node:child_process';
-import { jobPackOf, reportOf, type ReportRequest } from '#lib/drawings';
+import { annexNames, jobPackOf, reportOf, type ReportRequest } from '#lib/drawings';
 import { documentJob } from '../../apps/api/src/documents/document.job.js';
 import { pdfPress } from '../../apps/api/src/documents/typst-compiler.js';
 import { Metrics } from '../../apps/api/src/edge/metrics.js';
@@ -111,7 +111,12 @@ async function onePress(): Promise<void> {
     const pdf = await workbench.do(
       documentJob,
       {
-        subject: { estimate, record, issue, reader: { locale: 'en-GB', units: 'si', paper: 'a4' } },
+        subject: {
+          estimate,
+          record,
+          issue,
+          reader: { locale: 'en-GB', units: 'si', paper: 'a4', purpose: 'condition', annexes: annexNames },
+        },
         task: { as: 'pdf', what: 'report', standard: 'a-2a' },
       },
       customer,

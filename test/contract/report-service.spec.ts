@@ -1,6 +1,7 @@
 import { deflateSync } from 'node:zlib';
 import { afterAll, describe, expect, jest, test } from '@jest/globals';
 import { parse } from 'csv-parse/sync';
+import { annexNames } from '#lib/drawings';
 import type { ReportSubject, PageKind } from '../../apps/api/src/documents/render.js';
 import { sampleEstimate, sampleRequest, smallSample } from '../support/sample-estimate.js';
 import { Metrics } from '../../apps/api/src/edge/metrics.js';
@@ -17,7 +18,7 @@ const subject: ReportSubject = {
   estimate,
   record,
   issue,
-  reader: { locale: 'en-GB', units: 'si', paper: 'a4' },
+  reader: { locale: 'en-GB', units: 'si', paper: 'a4', purpose: 'condition', annexes: annexNames },
 };
 type Documents = typeof import('../../apps/api/src/documents/documents.service.js');
 type Bench = typeof import('../../apps/api/src/workbench/workbench.js');
@@ -45,10 +46,23 @@ afterAll(() => workbench.onModuleDestroy());
 describe('the readers’ habits', () => {
   test('an American reads feet and inches on letter paper', async () => {
     const reading = await readPdf(
-      await service.pdf({ ...subject, reader: { locale: 'en-US', units: 'us', paper: 'letter' } }, 'report'),
+      await service.pdf(
+        {
+          ...subject,
+          reader: {
+            locale: 'en-US',
+            units: 'us',
+            paper: 'letter',
+            purpose: 'condition',
+            annexes: annexNames,
+          },
+        },
+        'report',
+      ),
     );
     const text = bare(textOf(reading));
-    expect(text).toContain(bare('12 ft 7/8 in'));
+    // 2.2 m round opening A
+    expect(text).toContain(bare('7 ft 2 5/8 in'));
     expect(text).toContain(bare('4.70 ft²'));
     expect(text).toContain(bare('64 °F'));
     expect(text).toContain(bare('March 2, 2026'));
@@ -59,7 +73,19 @@ describe('the readers’ habits', () => {
     const text = bare(
       textOf(
         await readPdf(
-          await service.pdf({ ...subject, reader: { locale: 'de-DE', units: 'si', paper: 'a4' } }, 'report'),
+          await service.pdf(
+            {
+              ...subject,
+              reader: {
+                locale: 'de-DE',
+                units: 'si',
+                paper: 'a4',
+                purpose: 'condition',
+                annexes: annexNames,
+              },
+            },
+            'report',
+          ),
         ),
       ),
     );

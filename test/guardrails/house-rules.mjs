@@ -3,10 +3,7 @@ import tseslint from 'typescript-eslint';
 const sources = ['**/*.{ts,mjs}'];
 const testFiles = ['**/*.spec.ts', 'test/**/*.ts'];
 const scripts = ['apps/workshop/**/*.{ts,mjs}', 'test/bench/**/*.ts', 'apps/api/schemas.mjs'];
-const rooms = {
-  files: ['libs/*/src/**/*.ts'],
-  ignores: [...testFiles, 'libs/sdk/**', 'libs/deck-element/**'],
-};
+const rooms = { files: ['libs/*/src/**/*.ts'], ignores: [...testFiles, 'libs/sdk/**'] };
 
 const impurePackages = [
   'node:',
@@ -67,7 +64,7 @@ export const purityRules = [
     },
   },
   {
-    files: ['libs/{sdk,deck-element}/src/**/*.ts'],
+    files: ['libs/sdk/src/**/*.ts'],
     ignores: testFiles,
     rules: {
       'no-restricted-imports': [
@@ -75,7 +72,7 @@ export const purityRules = [
         {
           patterns: ['#lib/', 'node:', '@nestjs/', 'typeorm'].map((name) => ({
             regex: `^${name}`,
-            message: `The client and what is built on it see only the OpenAPI document: not ${name}.`,
+            message: `The SDK sees only the OpenAPI document: not ${name}.`,
           })),
         },
       ],

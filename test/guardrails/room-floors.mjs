@@ -81,7 +81,7 @@ function edgeFault(from, to, isInside) {
 export const directionRules = [
   {
     files: ['libs/*/src/**/*.ts'],
-    ignores: ['**/*.spec.ts', 'libs/sdk/**', 'libs/deck-element/**'],
+    ignores: ['**/*.spec.ts', 'libs/sdk/**'],
     plugins: { rooms: { rules: { floors: floorsRule } } },
     rules: { 'rooms/floors': 'error' },
   },

@@ -13,7 +13,7 @@ import {
   samplePlyPlan,
   sampleSheetLayout,
 } from './sample-deck.js';
-import type { ReportRequest } from '../../libs/drawings/src/report/request.js';
+import { annexNames, type ReportRequest } from '../../libs/drawings/src/report/request.js';
 
 const eur = (amount: string) => ({ amount, currency: 'EUR' });
 const range = (p10: number, p50: number, p90: number) => ({ p10, p50, p90 });
@@ -678,6 +678,8 @@ export const sampleRequest = (size: SampleSize): ReportRequest => ({
   reader: { ...defaultReader, glyphs: 'embedded-font' },
   paper: 'a4',
   medium: 'page',
+  purpose: 'condition',
+  annexes: annexNames,
   issue: {
     id: 'est_01J9ZK3T7Q',
     madeAt: '2026-03-02T09:30:00Z',

@@ -57,5 +57,15 @@ export { reportOf } from './report/estimate-report.js';
 export { contentSecurityPolicy, htmlOf, noteColumn } from './report/html.js';
 export { drawingNames, namedDrawing, sheetDocument, templateDocument } from './report/drawings.js';
 export { jobPackOf } from './report/job-pack.js';
-export type { Change, Issue, ReportRequest, Revision } from './report/request.js';
+export { annexesFor } from './report/annexes.js';
+export {
+  annexNames,
+  purposes,
+  type AnnexName,
+  type Change,
+  type Issue,
+  type Purpose,
+  type ReportRequest,
+  type Revision,
+} from './report/request.js';
 export { stylesheet } from './report/stylesheet.js';

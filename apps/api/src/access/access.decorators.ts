@@ -2,23 +2,17 @@ import { applyDecorators, createParamDecorator, SetMetadata, type ExecutionConte
 import { ApiBearerAuth, ApiExtension } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
 import { callerOf } from './caller.js';
-import { rolesThatMay, type Caller, type KeyKind, type Permission } from './roles.js';
+import type { Caller, Role } from './roles.js';
 
-export const permissionKey = 'kingplank:permission';
-export const kindsKey = 'kingplank:kinds';
+export const rolesKey = 'kingplank:roles';
 
-/** A key with this permission may call. */
-export const Needs = (permission: Permission): MethodDecorator & ClassDecorator =>
+/** A key with one of these roles may call; a key with any role when none is named. */
+export const ForRoles = (...allowed: readonly Role[]): MethodDecorator & ClassDecorator =>
   applyDecorators(
-    SetMetadata(permissionKey, permission),
+    SetMetadata(rolesKey, allowed),
     ApiBearerAuth('key'),
-    ApiExtension('x-permission', permission),
-    ApiExtension('x-roles', [...rolesThatMay(permission)]),
+    ApiExtension('x-roles', [...allowed]),
   );
-
-/** Also pages may call: with a publishable key, or as the holder of one estimate's secret. */
-export const AlsoFor = (...kinds: readonly Exclude<KeyKind, 'secret'>[]): MethodDecorator & ClassDecorator =>
-  applyDecorators(SetMetadata(kindsKey, kinds), ApiExtension('x-also-for', [...kinds]));
 
 /** The key that the access guard has checked. */
 export const CallerParam = createParamDecorator((_: unknown, context: ExecutionContext): Caller => {

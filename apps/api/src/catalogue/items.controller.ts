@@ -16,8 +16,8 @@ import {
 import { ApiBody, ApiExtraModels, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { currencyCodes } from '#lib/money';
-import { CallerParam, Needs } from '../access/access.decorators.js';
-import type { Caller, Permission } from '../access/roles.js';
+import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
 import type { History } from '../audit/history.js';
 import type { DtoClass } from '../edge/dto/field.js';
 import { OneOf } from '../edge/dto/index.js';
@@ -42,8 +42,6 @@ interface Resource {
   readonly one: string;
   readonly many: string;
   readonly classes: readonly DtoClass[];
-  /** What it takes to change them. */
-  readonly writing: Permission;
   /** What a list can be narrowed to. */
   readonly kinds: { readonly choices: readonly string[]; readonly words: string };
 }
@@ -57,7 +55,6 @@ const resources: readonly Resource[] = [
     one: 'Material',
     many: 'Materials',
     classes: materialClasses,
-    writing: 'catalogue:write',
     kinds: { choices: Object.keys(materialKinds), words: 'Only materials of this kind.' },
   },
   {
@@ -66,7 +63,6 @@ const resources: readonly Resource[] = [
     one: 'PriceList',
     many: 'PriceLists',
     classes: [PriceListDto],
-    writing: 'prices:write',
     kinds: currencies,
   },
   {
@@ -75,7 +71,6 @@ const resources: readonly Resource[] = [
     one: 'LabourRates',
     many: 'AllLabourRates',
     classes: [LabourRatesDto],
-    writing: 'catalogue:write',
     kinds: currencies,
   },
   {
@@ -84,7 +79,6 @@ const resources: readonly Resource[] = [
     one: 'Source',
     many: 'Sources',
     classes: [SourceDto],
-    writing: 'catalogue:write',
     kinds: { choices: waysOfReading, words: 'Only sources read in this way.' },
   },
 ];
@@ -129,7 +123,7 @@ function readingController(resource: Resource): Type {
   @ApiTags('Catalogue')
   @ApiExtraModels(...classes.map((type) => Object.assign(type)))
   @Controller(`v1/${path}`)
-  @Needs('catalogue:read')
+  @ForRoles()
   class ReadingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -171,13 +165,13 @@ function readingController(resource: Resource): Type {
 }
 
 function changingController(resource: Resource): Type {
-  const { table, path, one, writing } = resource;
+  const { table, path, one } = resource;
   const document = documentSchema(resource);
   const words = wordsOf(resource);
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}`)
-  @Needs(writing)
+  @ForRoles('catalogue-admin')
   class ChangingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -226,11 +220,11 @@ function changingController(resource: Resource): Type {
 }
 
 function removingController(resource: Resource): Type {
-  const { table, path, one, writing } = resource;
+  const { table, path, one } = resource;
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}`)
-  @Needs(writing)
+  @ForRoles('catalogue-admin')
   class RemovingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -253,11 +247,11 @@ function removingController(resource: Resource): Type {
 }
 
 function importController(resource: Resource): Type {
-  const { table, path, many, writing } = resource;
+  const { table, path, many } = resource;
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}/import`)
-  @Needs(writing)
+  @ForRoles('catalogue-admin')
   class ImportController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 

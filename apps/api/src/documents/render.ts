@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import {
+  annexesFor,
   changeOrderDocument,
   contentSecurityPolicy,
   drawingNames,
@@ -15,8 +16,10 @@ import {
   stylesheet,
   svgOf,
   templateDocument,
+  type AnnexName,
   type Issue,
   type PaperName,
+  type Purpose,
   type ReportDocument,
   type ReportRequest,
 } from '#lib/drawings';
@@ -29,6 +32,9 @@ export interface ReaderChoice {
   readonly locale: string;
   readonly units: 'si' | 'us';
   readonly paper: PaperName;
+  readonly purpose: Purpose;
+  /** Absent: those that go with the purpose. */
+  readonly annexes?: readonly AnnexName[];
 }
 
 /** Everything a report is made of, as plain data, so that it can be handed to a worker. */
@@ -100,6 +106,8 @@ const requestOf = (
   issue,
   medium,
   paper: reader.paper,
+  purpose: reader.purpose,
+  annexes: reader.annexes ?? annexesFor[reader.purpose],
   reader: {
     locale: reader.locale,
     units: reader.units,

@@ -30,8 +30,9 @@ export const typstTemplate = String.raw`
 #show heading.where(level: 2): it => block(width: 100%, above: 1.5em, below: 0.7em, sticky: true,
   text(size: if large { 14pt } else { 10.5pt }, weight: "bold", it.body))
 #set table(stroke: none, inset: (x: 0.4em, top: 0.45em, bottom: 0.5em), align: left)
-#show title: set text(size: if large { 26pt } else { 20pt }, weight: "bold")
-#show title: set block(above: 0pt, below: 0.7em)
+#let report = doc.kind == "estimate-report"
+#show title: set text(size: if large { 26pt } else if report { 15pt } else { 20pt }, weight: "bold")
+#show title: set block(above: 0pt, below: 0.6em)
 #set table.cell(breakable: false)
 #set list(marker: [–], body-indent: 0.6em, spacing: 0.7em)
 #set figure(gap: 0.5em)
@@ -63,7 +64,7 @@ export const typstTemplate = String.raw`
   let count = b.columns.len()
   figure(kind: table, supplement: none, caption: if b.caption == "" { none } else { b.caption },
     {
-      set text(size: if large { if count > 5 { 10.5pt } else { 12.5pt } } else if count > 6 { 7.6pt } else { 8.4pt })
+      set text(size: if large { if count > 5 { 10.5pt } else { 12.5pt } } else if count > 6 { 7.6pt } else { 8.2pt })
       table(
         columns: b.columns.map(width-of),
         align: b.columns.map(side-of),
@@ -74,12 +75,24 @@ export const typstTemplate = String.raw`
     })
 }
 
-#let facts(b) = figure(kind: table, supplement: none, caption: none,
+#let pairs(b) = figure(kind: table, supplement: none, caption: none,
+  table(columns: (auto, 1fr, auto, 1fr),
+    ..b.rows.map(row => (
+      table.cell(stroke: (bottom: 0.3pt + rule), text(fill: grey, row.name)),
+      table.cell(stroke: (bottom: 0.3pt + rule), row.value),
+    )).flatten()))
+
+#let facts(b, close) = if b.at("across", default: 1) == 2 { pairs(b) } else if close { figure(kind: table, supplement: none, caption: none,
+  table(columns: (auto, 1fr),
+    ..b.rows.map(row => (
+      table.cell(stroke: (bottom: 0.3pt + rule), text(fill: grey, row.name)),
+      table.cell(stroke: (bottom: 0.3pt + rule), if b.at("isStrong", default: false) { strong-text(row.value) } else { row.value }),
+    )).flatten())) } else { figure(kind: table, supplement: none, caption: none,
   table(columns: (1fr, 1.6fr),
     ..b.rows.map(row => (
       table.cell(stroke: (bottom: 0.3pt + rule), text(fill: grey, row.name)),
       table.cell(stroke: (bottom: 0.3pt + rule), text(weight: "bold", row.value)),
-    )).flatten()))
+    )).flatten())) }
 
 #let picture(b) = {
   let art = image(bytes(b.svg), format: "svg", width: b.widthMm * 1mm, height: b.heightMm * 1mm, alt: b.alt)
@@ -96,14 +109,14 @@ export const typstTemplate = String.raw`
     grid(columns: (1.9em, 1fr), pdf.artifact(box(width: 1em, height: 1em, stroke: 1pt + ink)), if item.isHold { text(weight: "bold", item.text) } else { item.text }))
 }
 
-#let signature(b) = block(width: 100%, breakable: false, above: 1.5em,
+#let signature(b) = block(width: 100%, breakable: false, above: 2.2em,
   grid(columns: (1fr, 1fr), column-gutter: 2em, row-gutter: 2.6em,
     ..b.fields.map(field => block(width: 100%, stroke: (top: 0.6pt + ink), inset: (top: 0.4em), small(field)))))
 
-#let render(b) = {
+#let render(b, close) = {
   if b.kind == "paragraph" { par(b.text) }
   else if b.kind == "list" { list(..b.items.map(item => [#item])) }
-  else if b.kind == "facts" { block(width: 100%, breakable: b.rows.len() > 14, facts(b)) }
+  else if b.kind == "facts" { block(width: 100%, breakable: b.rows.len() > 14, facts(b, close)) }
   else if b.kind == "table" { if b.rows.len() > 9 { render-table(b) } else { block(width: 100%, breakable: false, render-table(b)) } }
   else if b.kind == "figure" { picture(b) }
   else if b.kind == "callout" { callout(b) }
@@ -115,7 +128,7 @@ export const typstTemplate = String.raw`
   let lines = (doc.letterhead.name,) + doc.letterhead.lines
   let shown = lines.filter(said => said != "")
   if shown.len() > 0 or doc.logo != "" {
-    block(width: 100%, below: 1.6em, grid(columns: (auto, 1fr), column-gutter: 1em, align: horizon,
+    block(width: 100%, below: if report { 0.8em } else { 1.6em }, grid(columns: (auto, 1fr), column-gutter: 1em, align: horizon,
       if doc.logo != "" { image(doc.logo, height: 14mm, width: 50mm, fit: "contain", alt: doc.letterhead.logo) },
       align(right, text(size: 8pt, fill: grey, shown.join(linebreak())))))
   }
@@ -124,12 +137,7 @@ export const typstTemplate = String.raw`
 #if doc.kind != "sheets" {
   letterhead-block
   title(doc.title)
-  block(below: 1.4em, text(size: 1.15em, doc.subtitle))
-}
-#if doc.kind == "estimate-report" {
-  heading(level: 1, outlined: false, bookmarked: false, doc.words.contents)
-  show outline.entry: it => link(it.element.location(), it.indented(none, it.inner()))
-  outline(title: none, depth: 1)
+  block(below: if report { 0.7em } else { 1.4em }, text(size: 1.15em, doc.subtitle))
 }
 
 #for (index, section) in doc.sections.enumerate() {
@@ -147,15 +155,24 @@ export const typstTemplate = String.raw`
     })
   } else {
     if section.layout == "task" and index > 0 { pagebreak(weak: true) }
-    let signed = section.blocks.any(b => b.kind == "signature") and section.layout == "flow"
+    if section.layout == "flow" and index > 0 and doc.sections.at(index - 1).layout == "body" { pagebreak(weak: true) }
+    let is-close = section.layout == "body"
+    set text(size: if is-close { 8.4pt } else { base })
+    set par(leading: 0.52em, spacing: 0.6em) if is-close
+    set table(inset: (x: 0.4em, top: 0.28em, bottom: 0.32em)) if is-close
+    set list(spacing: 0.45em) if is-close
+    show figure.where(kind: table): it => if is-close { block(width: 100%, above: 0.5em, below: 0.6em, align(left, it.body)) } else { it }
+    show figure.where(kind: image): it => if is-close { block(above: 0.6em, below: 0.6em, it.body + align(left, text(weight: "bold", size: 0.95em, it.caption.body))) } else { it }
+    show heading.where(level: 1): it => if is-close { block(width: 100%, above: 0.95em, below: 0.5em, sticky: true, stroke: (bottom: 0.6pt + ink), inset: (bottom: 0.25em), text(size: 10pt, weight: "bold", it.body)) } else { it }
+    let signed = section.blocks.any(b => b.kind == "signature") and section.layout != "task"
     let body = {
       heading(level: section.level, section.title)
       for (at, b) in section.blocks.enumerate() {
         let leads = b.kind == "paragraph" and at + 1 < section.blocks.len() and section.blocks.at(at + 1).kind != "paragraph"
-        if leads { block(sticky: true, par(b.text)) } else { render(b) }
+        if leads { block(sticky: true, par(b.text)) } else { render(b, is-close) }
       }
     }
-    if signed { block(breakable: false, width: 100%, above: 1.9em, body) } else { body }
+    if signed { block(breakable: false, width: 100%, above: if is-close { 0.95em } else { 1.9em }, body) } else { body }
   }
 }
 `;

@@ -23,13 +23,7 @@ export class Log implements LoggerService {
     const where =
       context === undefined
         ? {}
-        : {
-            requestId: context.requestId,
-            traceId: context.traceId,
-            spanId: context.spanId,
-            organisationId: context.caller.organisationId,
-            keyId: context.caller.keyId,
-          };
+        : { requestId: context.requestId, traceId: context.traceId, spanId: context.spanId };
     this.write(`${JSON.stringify({ time: new Date().toISOString(), level, message, ...where, ...facts })}\n`);
   }
 

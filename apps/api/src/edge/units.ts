@@ -20,9 +20,12 @@ export type Units = 'si' | 'us';
 export const UNITS_HEADER = 'Accept-Units';
 
 /** @throws {HttpProblem} bad-request for a word that is neither. */
-export function unitsOf(request: Request): Units {
-  const given = request.get(UNITS_HEADER)?.trim().toLowerCase() ?? 'si';
-  if (given === 'si' || given === 'us') return given;
+export const unitsOf = (request: Request): Units => statedUnitsOf(request) ?? 'si';
+
+/** As the header says; undefined where there is none. @throws {HttpProblem} bad-request for a word that is neither. */
+export function statedUnitsOf(request: Request): Units | undefined {
+  const given = request.get(UNITS_HEADER)?.trim().toLowerCase();
+  if (given === undefined || given === 'si' || given === 'us') return given;
   throw new HttpProblem('bad-request', {
     detail: `${UNITS_HEADER} must be si or us.`,
     problems: [

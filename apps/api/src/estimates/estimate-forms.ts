@@ -74,7 +74,7 @@ export class EstimateForms {
             task: taskOf(lineage, {
               document: query.document ?? 'report',
               mediaType: type === HTML_TYPE ? HTML_TYPE : PDF_TYPE,
-              reader: readerOf(request, query.paper, lineage.row.input.locale),
+              reader: readerOf(request, query, lineage.row.input.locale),
             }),
           },
           request,
@@ -97,11 +97,7 @@ export class EstimateForms {
     response.vary('Accept-Language');
     const order = await this.changeOrder(caller, id);
     const lineage = await this.estimates.lineage(caller, id);
-    const subject = changeOrderSubject(
-      lineage,
-      readerOf(request, query.paper, lineage.row.input.locale),
-      order,
-    );
+    const subject = changeOrderSubject(lineage, readerOf(request, query, lineage.row.input.locale), order);
     sendContent(
       await this.documents.pageOrPdf(
         { subject, document: 'change-order', isPage: type === HTML_TYPE, filename: `change-order-${id}.pdf` },
@@ -114,7 +110,7 @@ export class EstimateForms {
   async drawingList(caller: Caller, id: string, request: Request): Promise<DrawingList> {
     const lineage = await this.estimates.lineage(caller, id);
     const names = this.reports.drawingNames(
-      subjectOf(lineage, readerOf(request, undefined, lineage.row.input.locale)),
+      subjectOf(lineage, readerOf(request, {}, lineage.row.input.locale)),
     );
     return { items: names.map((name) => ({ name, href: `/v1/estimates/${id}/drawings/${name}` })) };
   }
@@ -137,7 +133,7 @@ export class EstimateForms {
       );
       return;
     }
-    const reader = readerOf(request, query.paper, lineage.row.input.locale);
+    const reader = readerOf(request, query, lineage.row.input.locale);
     if (name === 'templates') {
       await this.documents.send(
         { caller, lineage, task: taskOf(lineage, { document: 'templates', mediaType: PDF_TYPE, reader }) },

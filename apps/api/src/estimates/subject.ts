@@ -1,7 +1,7 @@
 import type { Request } from 'express';
-import { unitsOf } from '../edge/units.js';
+import { annexNames, type Letterhead } from '#lib/drawings';
+import { statedUnitsOf } from '../edge/units.js';
 import type { ReaderChoice, ReportSubject } from '../documents/render.js';
-import type { Letterhead } from '#lib/drawings';
 import type { ChangeOrder } from '#lib/costing';
 import { comparisonOf, figureChanges, type FigureChange } from './comparison.js';
 import type { EstimateRow } from './estimate.entity.js';
@@ -76,21 +76,37 @@ export const changeOrderSubject = (
   return { ...subject, issue: { ...subject.issue, changeOrder: order } };
 };
 
-/** How the caller wants to read it: `Accept-Language` for numbers and dates, `Accept-Units: us` for US customary units. */
-export function readerOf(
-  request: Request,
-  paper: ReaderChoice['paper'] | undefined,
-  recordLocale: string | undefined,
-): ReaderChoice {
+/** How the caller wants to read it: the language decides numbers, dates, units and paper, until `Accept-Units` or the query say otherwise. */
+export function readerOf(request: Request, wish: ReaderWish, recordLocale: string | undefined): ReaderChoice {
   const [asked] = request.acceptsLanguages();
   const wanted = asked === undefined || asked === '*' ? (recordLocale ?? 'en-GB') : asked;
-  const units = unitsOf(request);
+  const locale = isLocale(wanted) ? wanted : 'en-GB';
+  const units = statedUnitsOf(request) ?? (isAmerican(locale) ? 'us' : 'si');
   return {
-    locale: isLocale(wanted) ? wanted : 'en-GB',
+    locale,
     units,
-    paper: paper ?? (units === 'us' ? 'letter' : 'a4'),
+    paper: wish.paper ?? (units === 'us' ? 'letter' : 'a4'),
+    purpose: wish.purpose ?? 'condition',
+    ...annexesIn(wish.annexes),
   };
 }
+
+/** What a caller may ask of a document besides its language. */
+interface ReaderWish {
+  readonly paper?: ReaderChoice['paper'];
+  readonly purpose?: ReaderChoice['purpose'];
+  readonly annexes?: string;
+}
+
+/** In the order of the report, however they were asked for. */
+function annexesIn(said: string | undefined): Pick<ReaderChoice, 'annexes'> {
+  if (said === undefined) return {};
+  if (said === 'all') return { annexes: annexNames };
+  const wanted = said.split(',');
+  return { annexes: annexNames.filter((name) => wanted.includes(name)) };
+}
+
+const isAmerican = (locale: string): boolean => new Intl.Locale(locale).region === 'US';
 
 function isLocale(tag: string): boolean {
   try {

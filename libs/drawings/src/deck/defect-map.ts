@@ -42,6 +42,8 @@ export interface DefectMapInput {
   readonly readings: readonly Reading[];
   readonly fittings: readonly Fitting[];
   readonly damagedAreaM2: number;
+  /** What is cut, where the map shows it. */
+  readonly openings?: readonly { readonly label: string; readonly area: Area }[];
 }
 
 /** The panel with what was found: zones or probability contours, and every reading by its kind and result. */
@@ -84,11 +86,13 @@ function drawn(
   const zoneNames = namesOfZones(input, view, sheet);
   const chances = contourLabels(input, view, sheet);
   const fittings = fittingMarks(input.fittings, view, sheet);
+  const cuts = (input.openings ?? []).map(({ area }) => shape(ringsOf(area).map(view.ring), 'saw', 'none'));
   const readings = input.readings.flatMap((reading) => readingSymbol(reading, view.at(reading.at)));
   const values = meterValues(input.readings, view, sheet);
   const marks = [
     ...grounds,
     ...panel,
+    ...cuts,
     ...readings,
     ...dimensions,
     ...zoneNames.marks,
@@ -270,63 +274,60 @@ function hammerSymbol(sound: 'sharp' | 'dull' | 'void', at: Point): readonly Mar
 const at = { at: [0, 0] as const };
 
 function legendOf(
-  { panel, zones, contours, readings, fittings }: DefectMapInput,
+  { panel, zones, contours, readings, fittings, openings = [] }: DefectMapInput,
   reader: Reader,
 ): readonly LegendEntry[] {
   const { words } = reader;
-  const symbol = (reading: Reading) => (box: Box) => readingSymbol(reading, middleOf(box));
-  const has = (test: (reading: Reading) => boolean): boolean => readings.some(test);
-  const heard = (sound: 'sharp' | 'dull' | 'void'): readonly LegendEntry[] =>
-    has((one) => one.kind === 'sounding' && one.sound === sound)
-      ? [
-          {
-            room: 'symbol',
-            sample: symbol({ kind: 'sounding', sound, ...at }),
-            meaning: words.defectMap[sound],
-          },
-        ]
-      : [];
-  const plugs = (bad: boolean): readonly LegendEntry[] =>
-    has((one) => one.kind === 'plug' && isBadPlug(one.condition) === bad)
-      ? [
-          {
-            room: 'symbol',
-            sample: symbol({ kind: 'plug', condition: bad ? 'rotten' : 'dry-sound', ...at }),
-            meaning: bad ? words.defectMap.plugBad : words.defectMap.plugSound,
-          },
-        ]
-      : [];
   return [
     ...panelLegend(panel, reader),
+    ...(openings.length === 0 ? [] : [{ sample: lineSample('saw'), meaning: words.openingPlan.sawLine }]),
     ...[...new Set(zones.map(({ condition }) => condition))].map((condition) => zoneEntry(condition, reader)),
     ...contours.map(({ probability }) => ({
       sample: lineSample(contourLine(probability)),
       meaning: words.defectMap.contour(percentText(reader, probability)),
     })),
+    ...readingLegend(readings, words.defectMap),
+    ...fittingLegend(fittings, reader),
+  ];
+}
+
+/** One entry for each kind of reading that is there. */
+function readingLegend(
+  readings: readonly Reading[],
+  words: Reader['words']['defectMap'],
+): readonly LegendEntry[] {
+  const entry = (
+    like: Reading,
+    meaning: string,
+    isThere: (one: Reading) => boolean,
+  ): readonly LegendEntry[] =>
+    readings.some(isThere)
+      ? [{ room: 'symbol', sample: (box: Box) => readingSymbol(like, middleOf(box)), meaning }]
+      : [];
+  const heard = (sound: 'sharp' | 'dull' | 'void') =>
+    entry(
+      { kind: 'sounding', sound, ...at },
+      words[sound],
+      (one) => one.kind === 'sounding' && one.sound === sound,
+    );
+  const plugs = (condition: 'rotten' | 'dry-sound', isBad: boolean) =>
+    entry(
+      { kind: 'plug', condition, ...at },
+      isBad ? words.plugBad : words.plugSound,
+      (one) => one.kind === 'plug' && isBadPlug(one.condition) === isBad,
+    );
+  return [
     ...heard('sharp'),
     ...heard('dull'),
     ...heard('void'),
-    ...(has((one) => one.kind === 'moisture')
-      ? [
-          {
-            room: 'symbol' as const,
-            sample: symbol({ kind: 'moisture', value: 0, ...at }),
-            meaning: words.defectMap.moisture,
-          },
-        ]
-      : []),
-    ...plugs(false),
-    ...plugs(true),
-    ...(has((one) => one.isUnreliable === true)
-      ? [
-          {
-            room: 'symbol' as const,
-            sample: symbol({ kind: 'sounding', sound: 'sharp', isUnreliable: true, ...at }),
-            meaning: words.defectMap.unreliable,
-          },
-        ]
-      : []),
-    ...fittingLegend(fittings, reader),
+    ...entry({ kind: 'moisture', value: 0, ...at }, words.moisture, ({ kind }) => kind === 'moisture'),
+    ...plugs('dry-sound', false),
+    ...plugs('rotten', true),
+    ...entry(
+      { kind: 'sounding', sound: 'sharp', isUnreliable: true, ...at },
+      words.unreliable,
+      ({ isUnreliable }) => isUnreliable === true,
+    ),
   ];
 }
 

@@ -15,6 +15,7 @@ import {
   type Section,
 } from './document.js';
 import type { Change, ReportRequest } from './request.js';
+import { citedIn } from './cited.js';
 import { dateText, figureText, moneyText, quantityText, unitName, word } from './said.js';
 
 export function costSections(request: ReportRequest): readonly Section[] {
@@ -181,7 +182,6 @@ function lineTable({ estimate: { lines }, reader }: ReportRequest): Block {
         word(cost.partOrLabour, line.partOrLabour),
       ),
       note: [
-        line.code,
         ...(line.wasteQuantity === 0
           ? []
           : [
@@ -227,22 +227,24 @@ export function cautionSection(request: ReportRequest): Section {
   ]);
 }
 
-export const cautionCallouts = ({ estimate: { cautions }, reader }: ReportRequest): readonly Callout[] =>
-  [...cautions]
+export const cautionCallouts = ({ estimate, reader }: ReportRequest): readonly Callout[] =>
+  [...estimate.cautions]
     .sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity])
     .map((caution) => ({
       kind: 'callout',
       severity: caution.severity,
       label: reader.words.cautions.severities[caution.severity],
       text: caution.text,
-      small: whyText(caution, reader),
+      small: whyText(caution, estimate, reader),
     }));
 
 /** What called the caution, what protects, which hazards the materials are labelled with, and who decides. */
 function whyText(
   { because, protection, hazards, decides, source }: Caution,
-  { words: { cautions: said } }: Reader,
+  estimate: ReportRequest['estimate'],
+  reader: Reader,
 ): string {
+  const { cautions: said } = reader.words;
   return [
     ...(because === ''
       ? []
@@ -252,33 +254,17 @@ function whyText(
       ? []
       : [said.hazards(hazards.map(({ code, text }) => `${code} ${text}`).join('; '))]),
     ...(decides === undefined ? [] : [said.decides(decides)]),
-    said.source(source),
+    said.source(citedIn(estimate, source, reader)),
   ].join(' ');
 }
 
-export function assumptionSection({ estimate: { assumptions }, reader }: ReportRequest): Section {
-  const { columns, assumptions: said, sections } = reader.words;
-  if (assumptions.length === 0) return flow('assumptions', 1, sections.assumptions, [paragraph(said.none)]);
-  return flow('assumptions', 1, sections.assumptions, [
-    paragraph(said.lead),
-    table(
-      sections.assumptions,
-      [wide(columns.assumption, 2), wide(columns.value), wide(columns.because, 3), narrow(columns.source)],
-      assumptions.map(({ of, at, meaning, value, because, source }) => ({
-        ...row(meaning, value, because, source),
-        note: of === 'record' ? at : `${of} ${at}`,
-      })),
-    ),
-  ]);
-}
-
-export function closingSections(request: ReportRequest): readonly Section[] {
+export function reproductionSections(request: ReportRequest): readonly Section[] {
   const {
     estimate: { provenance },
     issue,
     reader,
   } = request;
-  const { provenance: said, sections, revisions, columns, signature } = reader.words;
+  const { provenance: said, sections, revisions, columns } = reader.words;
   return [
     flow('provenance', 1, sections.provenance, [
       paragraph(said.lead),
@@ -322,10 +308,6 @@ export function closingSections(request: ReportRequest): readonly Section[] {
             ),
           ]),
         ]),
-    flow('signature', 1, sections.signature, [
-      paragraph(signature.lead),
-      { kind: 'signature', fields: [signature.name, signature.place, signature.date, signature.signature] },
-    ]),
   ];
 }
 

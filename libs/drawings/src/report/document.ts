@@ -15,6 +15,7 @@ export interface ReportDocument {
   readonly runningFoot: string;
   readonly words: {
     readonly contents: string;
+    readonly annexes: string;
     readonly page: string;
     readonly of: string;
     readonly table: string;
@@ -36,12 +37,12 @@ export interface Logo {
   readonly description: string;
 }
 
-/** `task` sections start a page and are set large; `template` and `sheet` pages carry one drawing at full size. */
+/** `body` sections are the pages that are read first, set close; `task` sections start a page and are set large; `template` and `sheet` pages carry one drawing at full size. */
 export interface Section {
   readonly id: string;
   readonly level: 1 | 2;
   readonly title: string;
-  readonly layout: 'flow' | 'task' | 'template' | 'sheet';
+  readonly layout: 'body' | 'flow' | 'task' | 'template' | 'sheet';
   readonly blocks: readonly Block[];
 }
 
@@ -61,6 +62,10 @@ export interface List {
 export interface Facts {
   readonly kind: 'facts';
   readonly caption: string;
+  /** How many pairs stand beside each other where there is room; one when absent. */
+  readonly across?: 2;
+  /** Read before anything else. */
+  readonly isStrong?: boolean;
   readonly rows: readonly { readonly name: string; readonly value: string }[];
 }
 
@@ -132,6 +137,15 @@ export const wide = (title: string, share = 1): Column => ({ title, align: 'star
 export const narrow = (title: string): Column => ({ title, align: 'start' });
 export const numeric = (title: string): Column => ({ title, align: 'end' });
 export const row = (...cells: readonly string[]): Row => ({ cells });
+
+/** A section of the pages that are read first. */
+export const bodySection = (id: string, title: string, blocks: readonly Block[]): Section => ({
+  id,
+  level: 1,
+  title,
+  layout: 'body',
+  blocks,
+});
 
 export const flow = (id: string, level: 1 | 2, title: string, blocks: readonly Block[]): Section => ({
   id,

@@ -1,36 +1,58 @@
+import { inReadersUnits } from '../readers-units.js';
+import type { Reader } from '../reader.js';
 import { withUnitSigns } from '../sheet/unit-signs.js';
-import type { Block, ReportDocument, Section } from './document.js';
-import { assumptionSection, cautionSection, closingSections, costSections } from './cost-sections.js';
-import {
-  basisSections,
-  identitySection,
-  readingSections,
-  scopeSections,
-  summarySection,
-} from './opening-sections.js';
+import { bodyOf } from './body/body.js';
+import { flow, type Block, type ReportDocument, type Section } from './document.js';
+import { assumptionSections } from './assumption-sections.js';
+import { cautionSection, costSections, reproductionSections } from './cost-sections.js';
+import { basisSections, readingSections, scopeSections } from './opening-sections.js';
 import { methodSection } from './method-section.js';
-import { openedOf, type ReportRequest } from './request.js';
+import { openedOf, type AnnexName, type OpenedRequest, type ReportRequest } from './request.js';
 import { dateText } from './said.js';
 import { checkSection, coreSection, laminateSection, processSections } from './work-sections.js';
 
-/** The report a surveyor attaches: the same structure becomes the PDF and the page on a screen. */
+/** What a surveyor signs, and behind it the annexes that were asked for: the same structure becomes PDF and page. */
 export function reportOf(request: ReportRequest): ReportDocument {
-  const opened = openedOf(request);
-  return documentOf(request, 'estimate-report', request.reader.words.report.kind, [
-    identitySection(request),
-    summarySection(request),
+  return documentOf(request, 'estimate-report', request.reader.words.purposes[request.purpose], [
+    ...bodyOf(request),
+    ...request.annexes.flatMap((name, index) => annexOf(name, index, request)),
+  ]);
+}
+
+/** An annex under a heading of its own; one that this estimate has nothing for is left out. */
+function annexOf(name: AnnexName, index: number, request: ReportRequest): readonly Section[] {
+  const sections = annexSections[name](request);
+  if (sections.length === 0) return [];
+  const { annexes } = request.reader.words;
+  const letter = String.fromCharCode('A'.charCodeAt(0) + index);
+  return [
+    flow(`annex-${name}`, 1, annexes.annex(letter, annexes.titles[name]), []),
+    ...sections.map((section): Section => ({ ...section, level: 2 })),
+  ];
+}
+
+const openedOnly =
+  (sections: (opened: OpenedRequest) => readonly Section[]) =>
+  (request: ReportRequest): readonly Section[] => {
+    const opened = openedOf(request);
+    return opened === undefined ? [] : sections(opened);
+  };
+
+const annexSections: Readonly<Record<AnnexName, (request: ReportRequest) => readonly Section[]>> = {
+  scope: (request) => [
     methodSection(request),
     ...basisSections(request),
     ...scopeSections(request),
-    ...(opened === undefined ? [] : [coreSection(opened), laminateSection(opened), checkSection(opened)]),
-    ...processSections(request),
-    ...costSections(request),
-    cautionSection(request),
-    assumptionSection(request),
     ...readingSections(request),
-    ...closingSections(request),
-  ]);
-}
+  ],
+  core: openedOnly((opened) => [coreSection(opened), laminateSection(opened)]),
+  structure: openedOnly((opened) => [checkSection(opened)]),
+  process: processSections,
+  prices: costSections,
+  assumptions: assumptionSections,
+  cautions: (request) => [cautionSection(request)],
+  reproduction: reproductionSections,
+};
 
 /** The frame that report and job pack share. */
 export function documentOf(
@@ -50,16 +72,25 @@ export function documentOf(
     madeAt: issue.madeAt,
     letterhead: issue.letterhead,
     runningFoot: `${identity.estimate} ${issue.id} · ${identity.revision} ${issue.revision} · ${dateText(reader, issue.madeAt)}`,
-    words: { contents: report.contents, page: report.pageWord, of: report.pageOf, table: report.table },
-    sections: sections.map((section) => (section.id === 'identity' ? section : withSigns(section))),
+    words: {
+      contents: report.contents,
+      annexes: reader.words.annexes.lead,
+      page: report.pageWord,
+      of: report.pageOf,
+      table: report.table,
+    },
+    sections: sections.map((section) => (section.id === 'identity' ? section : withSigns(section, reader))),
   };
 }
 
 /** The engine spells units in letters; a document prints their signs. Names that people gave stand as they were given. */
-const withSigns = (section: Section): Section => ({ ...section, blocks: section.blocks.map(signed) });
+const withSigns = (section: Section, reader: Reader): Section => ({
+  ...section,
+  blocks: section.blocks.map((block) => signed(block, reader)),
+});
 
-function signed(block: Block): Block {
-  const text = withUnitSigns;
+function signed(block: Block, reader: Reader): Block {
+  const text = (said: string): string => inReadersUnits(reader, withUnitSigns(said));
   switch (block.kind) {
     case 'paragraph':
       return { ...block, text: text(block.text) };

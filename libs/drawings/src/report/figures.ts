@@ -75,6 +75,25 @@ const MOST_HEIGHT_MM = 150;
 export const defectMapFigure = (request: ReportRequest): FigureBlock =>
   figureOf(request, (drawing) => defectMap(defectMapInput(request), drawing), MOST_HEIGHT_MM);
 
+/** Low enough that the pages that are read first hold it with everything else. */
+const BODY_FIGURE_MM = { fewFindings: 106, manyFindings: 70 } as const;
+const FEW_FINDINGS = 3;
+
+/** The deck with what was found and what is cut; single readings stand in the annex. */
+export function damageFigure(request: ReportRequest): FigureBlock {
+  const { estimate, reader } = request;
+  const input = { ...defectMapInput(request), readings: [], openings: estimate.scope.openings };
+  const isShort = estimate.conclusion.findings.length <= FEW_FINDINGS;
+  return {
+    ...figureOf(
+      request,
+      (drawing) => ({ ...defectMap(input, drawing), name: 'damage' }),
+      isShort ? BODY_FIGURE_MM.fewFindings : BODY_FIGURE_MM.manyFindings,
+    ),
+    caption: reader.words.body.deck,
+  };
+}
+
 export const openingPlanFigure = (request: ReportRequest): FigureBlock =>
   figureOf(request, (drawing) => openingPlan(openingPlanInput(request), drawing), MOST_HEIGHT_MM);
 

@@ -37,7 +37,6 @@ export function htmlOf(report: ReportDocument, { styleHash }: HtmlOptions): stri
       '</head>',
       `<body class="${report.kind} ${report.paper}">`,
       headerHtml(report),
-      navHtml(report),
       '<main id="report">',
       ...nested(report),
       '</main>',
@@ -61,11 +60,15 @@ function headerHtml({ letterhead, title, subtitle }: ReportDocument): string {
   return `<header>${head}<h1>${bdi(title)}</h1><p class="subtitle">${bdi(subtitle)}</p></header>`;
 }
 
-function navHtml({ sections, words }: ReportDocument): string {
+/** Where the chapters are: in a report only the annexes, because the body is short and stands before them. */
+function navHtml({ sections, words, kind }: ReportDocument): string {
   const items = sections
-    .filter(({ level, layout }) => level === 1 && layout !== 'template')
+    .filter(({ level, layout }) => level === 1 && layout !== 'template' && layout !== 'body')
     .map(({ id, title }) => `<li><a href="#${escaped(id)}">${bdi(title)}</a></li>`);
-  return `<nav aria-labelledby="contents"><h2 id="contents">${escaped(words.contents)}</h2><ol>${items.join('')}</ol></nav>`;
+  const title = kind === 'estimate-report' ? words.annexes : words.contents;
+  return items.length === 0
+    ? ''
+    : `<nav aria-labelledby="contents"><h2 id="contents">${escaped(title)}</h2><ol>${items.join('')}</ol></nav>`;
 }
 
 /** Text that might run from right to left must not turn round what stands beside it. */
@@ -74,32 +77,47 @@ const bdi = (text: string): string =>
     ? `<bdi>${escaped(text)}</bdi>`
     : escaped(text);
 
-/** Second-level sections lie inside the first-level one before them. */
-function nested({ sections, words }: ReportDocument): readonly string[] {
+/** Second-level sections lie inside the first-level one before them; the contents stand before the first that is no body. */
+function nested(report: ReportDocument): readonly string[] {
+  const { sections, words } = report;
   const tables = sections.flatMap(({ blocks }) => blocks).filter((block) => block.kind === 'table');
   const names: Names = new Map(tables.map((block, index) => [block, `${words.table} ${index + 1}`]));
-  const parts: string[] = [];
-  let isOpen = false;
+  const groups: Section[][] = [];
   for (const section of sections) {
-    if (section.level === 1 && isOpen) parts.push('</section>');
-    parts.push(sectionHtml(section, names));
-    if (section.level === 1) isOpen = true;
-    else parts.push('</section>');
+    if (section.level === 1 || groups.length === 0) groups.push([section]);
+    else groups[groups.length - 1].push(section);
   }
-  return isOpen ? [...parts, '</section>'] : parts;
+  const firstBehind = groups.findIndex(([{ layout }]) => layout !== 'body');
+  return groups.flatMap((group, index) => [
+    ...(index === firstBehind ? [navHtml(report)] : []),
+    groupHtml(group, report, names),
+  ]);
 }
+
+/** What is read first stands open, and can be folded; annexes are folded, and can be opened. */
+function groupHtml([first, ...rest]: readonly Section[], { kind }: ReportDocument, names: Names): string {
+  const inner = [
+    blocksHtml(first, names),
+    ...rest.map(
+      (section) => `<section>${headingHtml(section, 'h3')}\n${blocksHtml(section, names)}</section>`,
+    ),
+  ].join('\n');
+  if (kind !== 'estimate-report' || first.id === 'summary')
+    return `<section class="${first.layout}">${headingHtml(first, 'h2')}\n${inner}</section>`;
+  const open = first.layout === 'body' ? ' open' : '';
+  return `<details class="${first.layout === 'body' ? 'body' : 'annex'}"${open}><summary>${headingHtml(first, 'h2')}</summary>\n${inner}</details>`;
+}
+
+const headingHtml = ({ id, title }: Section, tag: 'h2' | 'h3'): string =>
+  `<${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`;
+
+const blocksHtml = (section: Section, names: Names): string =>
+  section.blocks
+    .map((block, index) => blockHtml(block, `${section.id}-${index}`, { section, names }))
+    .join('\n');
 
 /** Tables are numbered through the page, so that a screen reader can tell two with the same caption apart. */
 type Names = ReadonlyMap<Block, string>;
-
-function sectionHtml(section: Section, names: Names): string {
-  const { id, level, title, layout } = section;
-  const tag = level === 1 ? 'h2' : 'h3';
-  return [
-    `<section class="${layout}"><${tag} id="${escaped(id)}">${bdi(title)}</${tag}>`,
-    ...section.blocks.map((block, index) => blockHtml(block, `${id}-${index}`, { section, names })),
-  ].join('\n');
-}
 
 interface Surroundings {
   readonly section: Section;
@@ -149,7 +167,7 @@ function rowHtml({ cells, note, emphasis }: Row, columns: readonly Column[]): st
   const cellHtml = cells
     .map((cell, index) => {
       const small = note !== undefined && index === noteAt ? `<small>${bdi(note)}</small>` : '';
-      return `<td${endClass(columns[index])}>${bdi(cell)}${small}</td>`;
+      return `<td${endClass(columns[index])} data-of="${escaped(columns[index].title)}">${bdi(cell)}${small}</td>`;
     })
     .join('');
   return `<tr${emphasis === undefined ? '' : ` class="${emphasis}"`}>${cellHtml}</tr>`;

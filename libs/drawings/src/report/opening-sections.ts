@@ -1,15 +1,6 @@
 import { datumOf, listedCorners } from '../deck/opening-plan.js';
 import { conditionText } from '../deck/defect-map.js';
-import {
-  areaText,
-  dimensionText,
-  lengthText,
-  metresText,
-  percentText,
-  upTo,
-  volumeText,
-  type Reader,
-} from '../reader.js';
+import { areaText, dimensionText, lengthText, percentText, upTo, type Reader } from '../reader.js';
 import type { Reading } from '#lib/extent';
 import type { Opening } from '#lib/estimate';
 import {
@@ -30,67 +21,7 @@ import {
 import { defectMapFigure, openingPlanFigure } from './figures.js';
 import { panelOf } from './inputs.js';
 import type { ReportRequest } from './request.js';
-import {
-  dateText,
-  daysText,
-  hoursText,
-  moneyRangeText,
-  codeText,
-  moneyText,
-  rangeText,
-  word,
-} from './said.js';
-
-/** Who, what, when and why: the first thing an insurer reads. */
-export function identitySection(request: ReportRequest): Section {
-  const { estimate, record, issue, reader } = request;
-  const said = reader.words.identity;
-  const craft = craftText(request);
-  const rows: readonly (readonly [string, string])[] = [
-    [said.estimate, issue.id],
-    ...(estimate.reference === undefined ? [] : [[said.reference, estimate.reference] as const]),
-    [said.revision, String(issue.revision)],
-    [said.madeAt, dateText(reader, issue.madeAt)],
-    ...(issue.madeBy === undefined ? [] : [[said.madeBy, issue.madeBy] as const]),
-    ...(issue.letterhead.name === '' ? [] : [[said.organisation, issue.letterhead.name] as const]),
-    ...(craft === '' ? [] : [[said.craft, craft] as const]),
-    [said.panel, record.panel.name ?? estimate.scope.panel.name],
-  ];
-  return flow('identity', 1, reader.words.sections.identity, [
-    facts(reader.words.sections.identity, rows),
-    paragraph(issue.purpose ?? said.defaultPurpose),
-  ]);
-}
-
-function craftText({ record: { craft }, reader }: ReportRequest): string {
-  const said = reader.words.identity;
-  if (craft === undefined) return '';
-  return [
-    ...(craft.craftType === undefined ? [] : [word(said.craftTypes, craft.craftType)]),
-    ...(craft.lengthHullM === undefined ? [] : [said.hullLength(metresText(reader, craft.lengthHullM))]),
-    ...(craft.yearBuilt === undefined ? [] : [said.built(String(craft.yearBuilt))]),
-    ...(craft.designCategory === undefined ? [] : [said.category(craft.designCategory)]),
-  ].join(', ');
-}
-
-export function summarySection({ estimate: { summary }, reader }: ReportRequest): Section {
-  const said = reader.words.summary;
-  return flow('summary', 1, reader.words.sections.summary, [
-    facts(reader.words.sections.summary, [
-      [said.total, moneyText(reader, summary.total)],
-      [said.range, moneyRangeText(reader, summary.totalRange)],
-      [said.opened, areaText(reader, summary.openedAreaM2)],
-      [said.cut, lengthText(reader, summary.cutLengthM * 1000)],
-      [said.sheets, upTo(reader, summary.coreSheets, 0)],
-      [said.resin, volumeText(reader, summary.mixedResinL)],
-      [said.labour, rangeText(reader, summary.labourH, (hours) => hoursText(reader, hours))],
-      [said.days, rangeText(reader, summary.workingDays, (days) => daysText(reader, days))],
-      [said.calendarDays, rangeText(reader, summary.calendarDays, (days) => daysText(reader, days))],
-      [said.verdict, word(said.verdicts, summary.verdict)],
-    ]),
-    paragraph(said.rangeExplained),
-  ]);
-}
+import { codeText, rangeText, word } from './said.js';
 
 const MOST_READINGS = 120;
 
@@ -224,7 +155,7 @@ export function scopeSections(request: ReportRequest): readonly Section[] {
       : [flow('fittings', 2, reader.words.sections.fittings, [fittingTable(request)])]),
     ...(scope.findings.length === 0
       ? []
-      : [flow('findings', 2, reader.words.sections.findings, findingCallouts(request))]),
+      : [flow('notices', 2, reader.words.sections.findings, findingCallouts(request))]),
     flow('method', 2, reader.words.sections.method, [methodTable(request)]),
   ];
 }

@@ -6,9 +6,11 @@ import { textBox, textMarks } from '../sheet/marks.js';
 import { withUnitSigns } from '../sheet/unit-signs.js';
 import { english, type Words } from '../words/english.js';
 import type { Block, ReportDocument } from './document.js';
+import { annexesFor } from './annexes.js';
 import { drawingNames, namedDrawing } from './drawings.js';
 import { reportOf } from './estimate-report.js';
 import { jobPackOf } from './job-pack.js';
+import { annexNames, purposes } from './request.js';
 import { opened } from '../../../../test/samples/opened.js';
 
 const many = { lines: 60, fittings: 40, zones: 6, nameLength: 0 };
@@ -48,24 +50,25 @@ describe('the report', () => {
 
   test('tells things in the order in which they are judged', () => {
     expect(report.sections.filter(({ level }) => level === 1).map(({ id }) => id)).toEqual([
-      'identity',
       'summary',
-      'methods',
-      'basis',
-      'scope',
-      'core',
-      'laminate',
-      'checks',
-      'process',
-      'calendar',
-      'cost',
-      'cautions',
-      'assumptions',
-      'readings',
-      'provenance',
-      'revisions',
-      'signature',
+      'identity',
+      'findings',
+      'repair',
+      'sums',
+      'not-inspected',
+      'reinspection',
+      'statement',
+      'acknowledgement',
+      ...annexNames.map((name) => `annex-${name}`),
     ]);
+  });
+
+  test('has behind the body what its purpose calls for, and no more', () => {
+    for (const purpose of purposes) {
+      const annexes = annexesFor[purpose];
+      const sections = reportOf({ ...sampleRequest(smallSample), purpose, annexes }).sections;
+      expect(sections.flatMap(({ id }) => /^annex-(.*)/.exec(id)?.[1] ?? [])).toEqual(annexes);
+    }
   });
 
   test('puts the worst caution first', () => {
@@ -218,6 +221,7 @@ function givenTexts(data: unknown): readonly string[] {
         withUnitSigns(value),
         `${value[0].toUpperCase()}${value.slice(1)}`,
         value.replaceAll('-', ' '),
+        withUnitSigns(value).split('. ', 1)[0],
       ])
         found.add(form);
     else if (typeof value === 'object' && value !== null) Object.values(value).forEach(look);

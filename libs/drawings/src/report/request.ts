@@ -59,7 +59,27 @@ export function openedOf(request: ReportRequest): OpenedRequest | undefined {
     : { ...request, estimate: { ...request.estimate, core, laminate, panel } };
 }
 
+/** Parts behind the body that can be asked for by name. */
+export const annexNames = [
+  'scope',
+  'core',
+  'structure',
+  'process',
+  'prices',
+  'assumptions',
+  'cautions',
+  'reproduction',
+] as const;
+export type AnnexName = (typeof annexNames)[number];
+
+/** What a report is for; it decides its title and, where nobody names them, its annexes. */
+export const purposes = ['condition', 'damage', 'quotation', 'works'] as const;
+export type Purpose = (typeof purposes)[number];
+
 export interface ReportRequest {
+  readonly purpose: Purpose;
+  /** In the order of `annexNames`. */
+  readonly annexes: readonly AnnexName[];
   readonly estimate: Estimate;
   readonly record: DefectRecord;
   readonly issue: Issue;

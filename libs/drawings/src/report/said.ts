@@ -1,5 +1,5 @@
 import type { MoneyJson } from '#lib/money';
-import type { MoneyRange, Range } from '#lib/estimate';
+import type { Range } from '#lib/estimate';
 import { areaText, fixed, lengthText, massText, upTo, volumeText, type Reader } from '../reader.js';
 
 /** Formats are costly to make and hold no state, so each is made once. */
@@ -24,9 +24,6 @@ export function moneyText(reader: Reader, { amount, currency }: MoneyJson): stri
   formats.set(key, known);
   return known.format(Number(amount));
 }
-
-export const moneyRangeText = (reader: Reader, { p10, p90 }: MoneyRange): string =>
-  reader.words.summary.fromTo(moneyText(reader, p10), moneyText(reader, p90));
 
 /** Likely value first, the outer points in brackets, each with the unit. */
 export const rangeText = (reader: Reader, { p10, p50, p90 }: Range, say: (value: number) => string): string =>

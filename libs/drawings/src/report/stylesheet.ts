@@ -11,6 +11,9 @@ h1 { font-size: 1.7rem; line-height: 1.2; margin: 0; }
 h2 { font-size: 1.3rem; border-bottom: 1px solid #111; margin: 2.2rem 0 .8rem; padding-bottom: .2rem; }
 h3 { font-size: 1.08rem; margin: 1.6rem 0 .6rem; }
 .subtitle { margin: .2rem 0 1rem; }
+details > summary { cursor: pointer; list-style-position: outside; }
+details > summary > h2 { display: inline-block; width: calc(100% - 1.2rem); margin: 1.2rem 0 .6rem; }
+.body h2, #summary { font-size: 1.1rem; margin: 1rem 0 .5rem; }
 nav ol { columns: 16rem; padding-left: 1.4rem; margin: 0; }
 nav a { color: #003a70; display: inline-block; padding: .25rem 0; }
 dl { margin: 0 0 1rem; }
@@ -46,16 +49,35 @@ figcaption { font-weight: 700; padding-top: .4rem; }
 footer { border-top: 1px solid #111; margin-top: 2rem; color: #333; font-size: .88rem; }
 @media (max-width: 40rem) {
   body { padding: .7rem; }
-  dl div { grid-template-columns: 1fr; }
+  html { font-size: 90%; }
+  header { margin-bottom: .4rem; }
+  h1 { font-size: 1.15rem; }
+  .subtitle { margin: .1rem 0 .4rem; font-size: .9rem; }
+  .letterhead { margin: 0 0 .3rem; font-size: .8rem; }
+  .body h2, #summary { font-size: 1rem; margin: .5rem 0 .3rem; }
+  dl { margin: 0 0 .5rem; }
+  dl div { grid-template-columns: minmax(5.5rem, 1fr) 3fr; padding: .15rem 0; gap: 0 .6rem; }
+  dl.signature div { grid-template-columns: 1fr; }
+  .signature dd { min-height: 1.6rem; }
+  p, ul { margin: .3rem 0; }
+  ul { padding-left: 1.1rem; }
   .broad { display: none; }
   .narrow { display: block; }
+  .scroll { overflow-x: visible; }
+  table, tbody, tr, td { display: block; width: auto; }
+  thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  tr { border-bottom: 1px solid #999; padding: .25rem 0; }
+  td, td.end { border: 0; padding: .05rem 0; text-align: left; white-space: normal; display: grid; grid-template-columns: 5.5rem 1fr; column-gap: .6rem; min-width: 0; }
+  td > small { grid-column: 2; }
+  td::before { content: attr(data-of); color: #333; }
 }
 @media print {
   @page { margin: 17mm; }
   html { font-size: 9.5pt; }
   body { max-width: none; padding: 0; }
   body.a4 { width: 176mm; }
-  nav { display: none; }
+  nav, details.annex { display: none; }
+  details > summary { list-style: none; }
   h2, h3, caption { break-after: avoid; }
   tr, figure, .callout, dl div, .ticks li { break-inside: avoid; }
   thead { display: table-header-group; }

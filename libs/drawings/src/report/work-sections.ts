@@ -35,6 +35,7 @@ import {
   sectionFigure,
   sheetFigures,
 } from './figures.js';
+import { citedIn } from './cited.js';
 import type { OpenedRequest, ReportRequest } from './request.js';
 import {
   codeText,
@@ -243,7 +244,7 @@ export function checkSection(request: OpenedRequest): Section {
         narrow(said.verdict),
         narrow(said.source),
       ],
-      checks.map((check) => checkRow(check, reader)),
+      checks.map((check) => checkRow(check, request)),
     ),
   ]);
 }
@@ -297,7 +298,7 @@ function stateTable(states: readonly PanelState[], reader: Reader): Table {
   );
 }
 
-function checkRow(check: Check, reader: Reader): Row {
+function checkRow(check: Check, { estimate, reader }: ReportRequest): Row {
   const said = reader.words.checks;
   const { title, state, demand, capacity, unit, utilisation, verdict, remedy, reason, source } = check;
   const isOldFault =
@@ -320,7 +321,7 @@ function checkRow(check: Check, reader: Reader): Row {
       value(capacity),
       utilisation === undefined ? '–' : percentText(reader, utilisation, 1),
       said.verdicts[verdict],
-      source,
+      citedIn(estimate, source, reader),
     ),
     ...(note === '' ? {} : { note }),
     ...(verdict === 'fails' && !isOldFault ? { emphasis: 'fails' } : {}),

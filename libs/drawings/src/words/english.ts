@@ -1,3 +1,4 @@
+import { bodyWords } from './body-english.js';
 import { reportWords } from './report-english.js';
 
 /** Every word of the drawings and reports in English: the first language, and the shape of every other. */
@@ -149,6 +150,7 @@ const words = {
     overlap: 'Lay the crosses of neighbouring tiles on each other.',
     forward: 'forward',
   },
+  ...bodyWords,
   ...reportWords,
 } as const;
 

@@ -44,6 +44,7 @@ export const reportWords = {
     drivers: 'What drives the range',
     cautions: 'Cautions',
     assumptions: 'Assumptions',
+    sources: 'Sources',
     readings: 'Annex: readings',
     provenance: 'How the figures can be reproduced',
     signature: 'Signature',

@@ -82,6 +82,6 @@ function builtLighter({ checks }: EstimateBody): readonly string[] {
   return old.length === 0
     ? []
     : [
-        `A deck designed today to the yardsticks named in the annex would be stiffer (${[...new Set(old.map(({ title }) => lower(title)))].join('; ')}). That is a remark on its design, and no fault of the deck or of the repair.`,
+        `A deck designed today to the yardsticks named in the annex would be stiffer (${[...new Set(old.map(({ title }) => lower(title.replace(/, yardstick$/, ''))))].join('; ')}). That is a remark on its design, and no fault of the deck or of the repair.`,
       ];
 }

@@ -1,5 +1,6 @@
 import type { ReaderChoice } from '../../documents/render.js';
-import { OneOf, Part, Text } from '../../edge/dto/index.js';
+import { annexNames, purposes, type AnnexName, type Purpose } from '#lib/drawings';
+import { OneOf, Part, SomeOf, Text } from '../../edge/dto/index.js';
 
 class ReaderChoiceDto implements ReaderChoice {
   @Text()
@@ -10,6 +11,12 @@ class ReaderChoiceDto implements ReaderChoice {
 
   @OneOf(['a4', 'letter'])
   readonly paper!: ReaderChoice['paper'];
+
+  @OneOf(purposes)
+  readonly purpose!: Purpose;
+
+  @SomeOf(annexNames, { optional: true })
+  readonly annexes?: readonly AnnexName[];
 }
 
 /** A document to be set later, as it lies in the queue. */

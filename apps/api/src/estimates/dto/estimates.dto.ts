@@ -1,3 +1,4 @@
+import { annexNames, purposes, type Purpose } from '#lib/drawings';
 import type { BasketChoices } from '../estimate-basket.js';
 import {
   BasketOptionsDto,
@@ -47,6 +48,24 @@ export class FormQueryDto {
 
   @OneOf(['a4', 'letter'], { optional: true })
   readonly paper?: 'a4' | 'letter';
+
+  @OneOf(purposes, {
+    optional: true,
+    description:
+      'What the report is for; decides its title and which annexes follow the body. Absent: the condition of the deck.',
+  })
+  readonly purpose?: Purpose;
+
+  @Text({
+    optional: true,
+    atMost: 100,
+    form: {
+      pattern: new RegExp(`^(?:none|all|(?:${annexNames.join('|')})(?:,(?:${annexNames.join('|')}))*)$`),
+      words: `none, all, or some of ${annexNames.join(', ')} with commas between`,
+    },
+    description: `The annexes of the report by name: none, all, or some of ${annexNames.join(', ')} with commas between.`,
+  })
+  readonly annexes?: string;
 
   @Text({ optional: true, atMost: 200, description: 'As XML: whom the quotation is for.' })
   readonly customer?: string;

@@ -111,62 +111,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "amountFactor"
     ]
   },
-  "AuditEntry": {
-    "type": "object",
-    "properties": {
-      "subject": {
-        "type": "string",
-        "description": "What kind of thing, such as `key` or `edition`."
-      },
-      "code": {
-        "type": "string",
-        "description": "The id or code of the thing."
-      },
-      "at": {
-        "type": "string",
-        "description": "RFC 3339 instant."
-      },
-      "action": {
-        "type": "string"
-      },
-      "keyId": {
-        "type": "string"
-      },
-      "keyName": {
-        "type": "string",
-        "description": "Whose key it was, as the key is called."
-      },
-      "requestId": {
-        "type": "string"
-      },
-      "before": {},
-      "after": {}
-    },
-    "required": [
-      "subject",
-      "code",
-      "at",
-      "action"
-    ]
-  },
-  "AuditPage": {
-    "type": "object",
-    "properties": {
-      "items": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/AuditEntry"
-        }
-      },
-      "nextCursor": {
-        "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
-      }
-    },
-    "required": [
-      "items"
-    ]
-  },
   "Basket": {
     "type": "object",
     "properties": {
@@ -1353,23 +1297,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "source"
-    ]
-  },
-  "ClientSecret": {
-    "type": "object",
-    "description": "Shown once: opens the estimate it came with.",
-    "properties": {
-      "clientSecret": {
-        "type": "string"
-      },
-      "clientSecretExpiresAt": {
-        "type": "string",
-        "description": "RFC 3339 instant."
-      }
-    },
-    "required": [
-      "clientSecret",
-      "clientSecretExpiresAt"
     ]
   },
   "ClosingCheck": {
@@ -3641,11 +3568,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "title": {
         "type": "string"
       },
-      "reference": {
-        "type": "string"
-      },
       "conditions": {
         "$ref": "#/components/schemas/Conditions"
+      },
+      "reference": {
+        "type": "string"
       },
       "cause": {
         "$ref": "#/components/schemas/CauseRecord"
@@ -3910,33 +3837,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "createdAt"
     ]
   },
-  "EditionComparison": {
-    "type": "object",
-    "description": "What one edition holds otherwise than another.",
-    "properties": {
-      "before": {
-        "type": "string"
-      },
-      "after": {
-        "type": "string"
-      },
-      "isSame": {
-        "type": "boolean"
-      },
-      "changes": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/EntryChange"
-        }
-      }
-    },
-    "required": [
-      "before",
-      "after",
-      "isSame",
-      "changes"
-    ]
-  },
   "EditionList": {
     "type": "object",
     "properties": {
@@ -4039,66 +3939,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "way",
       "path"
-    ]
-  },
-  "EntryChange": {
-    "type": "object",
-    "properties": {
-      "subject": {
-        "type": "string",
-        "enum": [
-          "labour_rates",
-          "material",
-          "price_list",
-          "source"
-        ]
-      },
-      "code": {
-        "type": "string"
-      },
-      "change": {
-        "type": "string",
-        "enum": [
-          "added",
-          "changed",
-          "removed"
-        ]
-      },
-      "fields": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/EntryField"
-        },
-        "description": "The first 200 fields that differ, of an entry that is in both."
-      },
-      "fieldCount": {
-        "type": "number"
-      }
-    },
-    "required": [
-      "subject",
-      "code",
-      "change",
-      "fields",
-      "fieldCount"
-    ]
-  },
-  "EntryField": {
-    "type": "object",
-    "properties": {
-      "at": {
-        "type": "string",
-        "description": "JSON pointer below the entry; packs of a price list by their SKU."
-      },
-      "before": {
-        "description": "Absent where there was nothing."
-      },
-      "after": {
-        "description": "Absent where nothing is left."
-      }
-    },
-    "required": [
-      "at"
     ]
   },
   "Estimate": {
@@ -6020,15 +5860,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "keyId": {
         "type": "string"
       },
-      "keyName": {
-        "type": "string",
-        "description": "Whose key it was, as the key is called."
-      },
       "requestId": {
         "type": "string"
       },
-      "before": {},
-      "after": {}
+      "before": {
+        "type": "object"
+      },
+      "after": {
+        "type": "object"
+      }
     },
     "required": [
       "at",
@@ -6136,6 +5976,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Inspection": {
     "type": "object",
     "properties": {
+      "conditions": {
+        "type": "string"
+      },
+      "instruments": {
+        "type": "string"
+      },
       "place": {
         "type": "string"
       },
@@ -6147,12 +5993,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ]
       },
       "on": {
-        "type": "string"
-      },
-      "conditions": {
-        "type": "string"
-      },
-      "instruments": {
         "type": "string"
       },
       "notInspected": {
@@ -6366,48 +6206,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Key": {
     "type": "object",
     "properties": {
-      "prefix": {
-        "type": "string",
-        "description": "The first characters, by which a person recognises the key."
-      },
-      "roles": {
-        "type": "array",
-        "items": {
-          "type": "string",
-          "enum": [
-            "auditor",
-            "catalogue-admin",
-            "chandler",
-            "integrator",
-            "organisation-admin",
-            "platform-operator",
-            "surveyor"
-          ]
-        }
-      },
-      "scopes": {
-        "type": "array",
-        "items": {
-          "type": "string",
-          "enum": [
-            "audit:read",
-            "calculate",
-            "catalogue:read",
-            "catalogue:write",
-            "estimates:read",
-            "estimates:write",
-            "letterhead:read",
-            "orders:read",
-            "pages:write",
-            "prices:write"
-          ]
-        },
-        "description": "What an integrator may do."
-      },
-      "renewsId": {
-        "type": "string",
-        "description": "The key in whose place this one was made."
-      },
       "id": {
         "type": "string"
       },
@@ -6417,29 +6215,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "name": {
         "type": "string"
       },
+      "prefix": {
+        "type": "string",
+        "description": "The first characters, by which a person recognises the key."
+      },
+      "roles": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "catalogue-admin",
+            "chandler",
+            "integrator",
+            "operator",
+            "surveyor"
+          ]
+        }
+      },
       "createdAt": {
-        "type": "string",
-        "description": "RFC 3339 instant."
-      },
-      "expiresAt": {
-        "type": "string",
-        "description": "From when on the key opens nothing; it never ends by itself when absent."
-      },
-      "lastUsedAt": {
-        "type": "string",
-        "description": "To the minute; absent for a key that was never used."
+        "type": "string"
       },
       "revokedAt": {
         "type": "string"
       }
     },
     "required": [
-      "prefix",
-      "roles",
-      "scopes",
       "id",
       "organisationId",
       "name",
+      "prefix",
+      "roles",
       "createdAt"
     ]
   },
@@ -6451,10 +6256,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/Key"
         }
-      },
-      "nextCursor": {
-        "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
       }
     },
     "required": [
@@ -7698,48 +7499,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "key": {
         "type": "string"
       },
-      "prefix": {
-        "type": "string",
-        "description": "The first characters, by which a person recognises the key."
-      },
-      "roles": {
-        "type": "array",
-        "items": {
-          "type": "string",
-          "enum": [
-            "auditor",
-            "catalogue-admin",
-            "chandler",
-            "integrator",
-            "organisation-admin",
-            "platform-operator",
-            "surveyor"
-          ]
-        }
-      },
-      "scopes": {
-        "type": "array",
-        "items": {
-          "type": "string",
-          "enum": [
-            "audit:read",
-            "calculate",
-            "catalogue:read",
-            "catalogue:write",
-            "estimates:read",
-            "estimates:write",
-            "letterhead:read",
-            "orders:read",
-            "pages:write",
-            "prices:write"
-          ]
-        },
-        "description": "What an integrator may do."
-      },
-      "renewsId": {
-        "type": "string",
-        "description": "The key in whose place this one was made."
-      },
       "id": {
         "type": "string"
       },
@@ -7749,17 +7508,25 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "name": {
         "type": "string"
       },
+      "prefix": {
+        "type": "string",
+        "description": "The first characters, by which a person recognises the key."
+      },
+      "roles": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "catalogue-admin",
+            "chandler",
+            "integrator",
+            "operator",
+            "surveyor"
+          ]
+        }
+      },
       "createdAt": {
-        "type": "string",
-        "description": "RFC 3339 instant."
-      },
-      "expiresAt": {
-        "type": "string",
-        "description": "From when on the key opens nothing; it never ends by itself when absent."
-      },
-      "lastUsedAt": {
-        "type": "string",
-        "description": "To the minute; absent for a key that was never used."
+        "type": "string"
       },
       "revokedAt": {
         "type": "string"
@@ -7767,37 +7534,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "key",
-      "prefix",
-      "roles",
-      "scopes",
       "id",
       "organisationId",
       "name",
-      "createdAt"
-    ]
-  },
-  "NewOrganisation": {
-    "type": "object",
-    "description": "A new organisation with the key that runs it; from here on, nobody outside can make another.",
-    "properties": {
-      "adminKey": {
-        "$ref": "#/components/schemas/NewKey"
-      },
-      "id": {
-        "type": "string"
-      },
-      "name": {
-        "type": "string"
-      },
-      "createdAt": {
-        "type": "string",
-        "description": "RFC 3339 instant."
-      }
-    },
-    "required": [
-      "adminKey",
-      "id",
-      "name",
+      "prefix",
+      "roles",
       "createdAt"
     ]
   },
@@ -8497,10 +8238,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/Organisation"
         }
-      },
-      "nextCursor": {
-        "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
       }
     },
     "required": [
@@ -10315,91 +10052,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "basis"
     ]
   },
-  "PublishableKey": {
-    "type": "object",
-    "description": "A key that stands in a page for everybody to read: it makes estimates and lists none.",
-    "properties": {
-      "key": {
-        "type": "string"
-      },
-      "origins": {
-        "type": "array",
-        "items": {
-          "type": "string"
-        },
-        "description": "Origins of the pages that may use it."
-      },
-      "perMinute": {
-        "type": "number",
-        "description": "Requests a minute of all visitors together."
-      },
-      "perMinutePerVisitor": {
-        "type": "number",
-        "description": "Requests a minute from one address."
-      },
-      "perDay": {
-        "type": "number",
-        "description": "Estimates a day, counted from midnight UTC."
-      },
-      "edition": {
-        "type": "string",
-        "description": "The edition it estimates with; whichever is current when absent."
-      },
-      "id": {
-        "type": "string"
-      },
-      "organisationId": {
-        "type": "string"
-      },
-      "name": {
-        "type": "string"
-      },
-      "createdAt": {
-        "type": "string",
-        "description": "RFC 3339 instant."
-      },
-      "expiresAt": {
-        "type": "string",
-        "description": "From when on the key opens nothing; it never ends by itself when absent."
-      },
-      "lastUsedAt": {
-        "type": "string",
-        "description": "To the minute; absent for a key that was never used."
-      },
-      "revokedAt": {
-        "type": "string"
-      }
-    },
-    "required": [
-      "key",
-      "origins",
-      "perMinute",
-      "perMinutePerVisitor",
-      "perDay",
-      "id",
-      "organisationId",
-      "name",
-      "createdAt"
-    ]
-  },
-  "PublishableKeyList": {
-    "type": "object",
-    "properties": {
-      "items": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/PublishableKey"
-        }
-      },
-      "nextCursor": {
-        "type": "string",
-        "description": "Give it as `cursor` to read on; absent on the last page."
-      }
-    },
-    "required": [
-      "items"
-    ]
-  },
   "Quantiles": {
     "type": "object",
     "description": "Three points of an uncertain number.",
@@ -11771,41 +11423,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "amount"
     ]
   },
-  "Share": {
-    "type": "object",
-    "properties": {
-      "keyId": {
-        "type": "string",
-        "description": "The chandler's key."
-      },
-      "keyName": {
-        "type": "string"
-      },
-      "since": {
-        "type": "string",
-        "description": "RFC 3339 instant."
-      }
-    },
-    "required": [
-      "keyId",
-      "keyName",
-      "since"
-    ]
-  },
-  "ShareList": {
-    "type": "object",
-    "properties": {
-      "items": {
-        "type": "array",
-        "items": {
-          "$ref": "#/components/schemas/Share"
-        }
-      }
-    },
-    "required": [
-      "items"
-    ]
-  },
   "SheetLayout": {
     "type": "object",
     "properties": {
@@ -12584,14 +12201,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "inputHash": {
         "type": "string",
         "description": "SHA-256 of the defect record, with its members in order."
-      },
-      "clientSecret": {
-        "type": "string",
-        "description": "Opens this estimate and its revisions; only in the answer to a publishable key, and kept by nobody else."
-      },
-      "clientSecretExpiresAt": {
-        "type": "string",
-        "description": "RFC 3339 instant."
       },
       "estimate": {
         "$ref": "#/components/schemas/Estimate"
@@ -13405,10 +13014,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Vessel": {
     "type": "object",
     "properties": {
-      "name": {
+      "registration": {
         "type": "string"
       },
-      "registration": {
+      "name": {
         "type": "string"
       },
       "hullNumber": {

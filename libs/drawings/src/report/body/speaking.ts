@@ -1,0 +1,26 @@
+import type { MoneyJson } from '#lib/money';
+import type { Reader } from '../../reader.js';
+import { upTo } from '../../reader.js';
+import { moneyText } from '../said.js';
+
+const SPOKEN_DIGITS = 3;
+
+/** A sum as a person says it: three digits that mean something. */
+export function aboutMoney(reader: Reader, { amount, currency }: MoneyJson): string {
+  const value = Number(Number(amount).toPrecision(SPOKEN_DIGITS));
+  return moneyText(reader, { amount: String(Math.round(value)), currency });
+}
+
+/** A sum in whole units of its currency, halves away from nothing. */
+export const wholeMoney = (reader: Reader, { amount, currency }: MoneyJson): string =>
+  moneyText(reader, { amount: String(Math.round(Number(amount))), currency });
+
+/** To the half hour. */
+export const hoursSaid = (reader: Reader, hours: number): string =>
+  `${upTo(reader, Math.round(hours * 2) / 2, 1)} h`;
+
+/** Whole days, begun days counted. */
+export const daysSaid = (reader: Reader, days: number): string => upTo(reader, Math.ceil(days - 1e-9), 0);
+
+export const joined = (parts: readonly (string | undefined)[], by = ', '): string =>
+  parts.filter((part) => part !== undefined && part !== '').join(by);
