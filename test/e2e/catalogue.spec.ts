@@ -123,6 +123,9 @@ describe('the catalogue in the hands of its admin', () => {
     expect(refused.body.errors.map(({ pointer }: { pointer: string }) => pointer)).toContain(
       '/1/trueDensityGPerCm3/value',
     );
+    expect(refused.body.errors).toContainEqual(
+      expect.objectContaining({ row: 3, column: 'trueDensityGPerCm3.value' }),
+    );
     expect((await service.get('/v1/materials/filler-a?edition=table')).status).toBe(404);
     expect((await service.send('POST', '/v1/materials/import?edition=table', 'a,"b', type)).status).toBe(400);
     expect((await service.send('POST', '/v1/materials/import?edition=table', '{}')).status).toBe(415);
@@ -151,6 +154,7 @@ describe('the catalogue in the hands of its admin', () => {
       'if-match': same.headers.get('etag') ?? '',
     });
     expect([wrong.status, wrong.body.errors[0].pointer]).toEqual([422, '/packs/0/supplier']);
+    expect(wrong.body.errors[0]).toMatchObject({ row: 2, column: 'supplier' });
     expect((await service.get(at)).body.packs).toEqual(same.body.packs);
   });
 

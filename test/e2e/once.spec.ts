@@ -97,5 +97,6 @@ describe('a change under an Idempotency-Key', () => {
   test('a key that cannot be read is said to be one', async () => {
     const refused = await service.post('/v1/editions', { code: 'c' }, { 'idempotency-key': 'two words' });
     expect([refused.status, refused.body.errors[0].header]).toEqual([400, 'Idempotency-Key']);
+    expect(refused.body.errors[0].detail).toMatch(/^Idempotency-Key is /);
   });
 });

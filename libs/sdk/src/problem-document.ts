@@ -4,6 +4,10 @@ export interface ProblemEntry {
   readonly pointer?: string;
   readonly parameter?: string;
   readonly header?: string;
+  /** Of a sheet, as a spreadsheet counts them: the headings are row 1. */
+  readonly row?: number;
+  /** Heading of the column. */
+  readonly column?: string;
   readonly code: string;
   readonly title: string;
   readonly detail: string;

@@ -33,6 +33,7 @@ import { LabourRatesDto, PriceListDto } from './dto/prices.dto.js';
 import { SourceDto, waysOfReading } from './dto/source.dto.js';
 import type { ItemRow } from './items.repository.js';
 import { ItemsService } from './items.service.js';
+import { sheetWork } from './sheet-places.js';
 import { Shelved, type ShelvedRequest } from './shelf-request.js';
 
 interface Resource {
@@ -273,7 +274,7 @@ function importController(resource: Resource): Type {
       @Shelved(table) shelf: ShelvedRequest,
       @Body() csv: unknown,
     ): Promise<{ readonly imported: number }> {
-      return { imported: await this.items.import(shelf, String(csv)) };
+      return { imported: await sheetWork('', async () => this.items.import(shelf, String(csv))) };
     }
   }
   return ImportController;

@@ -12,6 +12,7 @@ import { EditionQueryDto } from './dto/editions.dto.js';
 import { PackDto } from './dto/prices.dto.js';
 import { DraftQuery } from './items.controller.js';
 import { ItemsService } from './items.service.js';
+import { sheetWork } from './sheet-places.js';
 import { Shelved, type ShelvedRequest } from './shelf-request.js';
 
 const packList = {
@@ -63,9 +64,11 @@ export class PacksController {
     @Res({ passthrough: true }) response: Response,
   ): Promise<{ readonly packs: readonly unknown[] }> {
     const packs = documentsFrom(String(csv), () => PackDto);
-    const { body, version } = await this.items.patch(shelf, code, { packs }, (present) => {
-      refuseUnlessMatch(shelf.request, present);
-    });
+    const { body, version } = await sheetWork('/packs', async () =>
+      this.items.patch(shelf, code, { packs }, (present) => {
+        refuseUnlessMatch(shelf.request, present);
+      }),
+    );
     response.setHeader('ETag', tagOf(version));
     return { packs: packsOf(body) };
   }

@@ -13,6 +13,10 @@ export interface ShownProblem {
   readonly pointer?: string;
   readonly parameter?: string;
   readonly header?: string;
+  /** Of a sheet, as a spreadsheet counts them: the headings are row 1. */
+  readonly row?: number;
+  /** Heading of the column. */
+  readonly column?: string;
   readonly code: string;
   readonly title: string;
   readonly detail: string;
@@ -106,18 +110,26 @@ const shown = (problem: LocatedProblem): ShownProblem => ({
   ...placeOf(problem),
   code: problem.code,
   title: titleOf(problem),
-  detail: detailOf(problem),
+  detail: detailOf(named(problem)),
   facts: problem.facts,
 });
 
-function placeOf({
-  at,
-  parameter,
-  header,
-}: LocatedProblem): Pick<ShownProblem, 'pointer' | 'parameter' | 'header'> {
+/** What is wrong with a parameter or a header is said of it, and not of the document. */
+function named(problem: LocatedProblem): LocatedProblem {
+  const name = problem.parameter ?? problem.header;
+  return problem.at === '' && name !== undefined ? { ...problem, at: `/${name}` } : problem;
+}
+
+type Shown = Pick<ShownProblem, 'pointer' | 'parameter' | 'header' | 'row' | 'column'>;
+
+function placeOf({ at, parameter, header, row, column }: LocatedProblem): Shown {
   if (parameter !== undefined) return { parameter };
   if (header !== undefined) return { header };
-  return { pointer: at };
+  return {
+    pointer: at,
+    ...(row === undefined ? {} : { row }),
+    ...(column === undefined ? {} : { column }),
+  };
 }
 
 /** Failures that the framework itself raises, before or beside our own code. */

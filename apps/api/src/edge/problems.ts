@@ -27,6 +27,10 @@ export type ProblemKind = keyof typeof problemKinds;
 export interface Place {
   readonly parameter?: string;
   readonly header?: string;
+  /** Of a sheet, as a spreadsheet counts them: the headings are row 1. */
+  readonly row?: number;
+  /** Heading of the column. */
+  readonly column?: string;
 }
 
 export type LocatedProblem = Problem & Place;

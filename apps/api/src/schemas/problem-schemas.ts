@@ -33,6 +33,12 @@ export const problemSchemas = {
       },
       parameter: { type: 'string', description: 'Name of the query or path parameter.' },
       header: { type: 'string', description: 'Name of the header field.' },
+      row: {
+        type: 'integer',
+        minimum: 2,
+        description: 'Row of a sheet, as a spreadsheet counts them: the headings are row 1. Empty lines do not count.',
+      },
+      column: { type: 'string', description: 'Heading of the column of a sheet.' },
       code: { type: 'string', description: 'Stable; see /problems.' },
       title: { type: 'string' },
       detail: { type: 'string', description: 'What is wrong, and what would be right.' },

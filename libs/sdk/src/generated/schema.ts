@@ -5889,6 +5889,8 @@ export type components = {
         readonly ProblemEntry: {
             /** @description Stable; see /problems. */
             readonly code: string;
+            /** @description Heading of the column of a sheet. */
+            readonly column?: string;
             /** @description What is wrong, and what would be right. */
             readonly detail: string;
             readonly facts: {
@@ -5903,6 +5905,8 @@ export type components = {
              * @description RFC 6901 pointer into the request body; empty for the whole body.
              */
             readonly pointer?: string;
+            /** @description Row of a sheet, as a spreadsheet counts them: the headings are row 1. Empty lines do not count. */
+            readonly row?: number;
             readonly title: string;
         };
         readonly ProcessSection: {
