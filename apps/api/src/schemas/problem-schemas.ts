@@ -36,7 +36,8 @@ export const problemSchemas = {
       row: {
         type: 'integer',
         minimum: 2,
-        description: 'Row of a sheet, as a spreadsheet counts them: the headings are row 1. Empty lines do not count.',
+        description:
+          'Row of a sheet, as a spreadsheet counts them: the headings are row 1. Empty lines do not count.',
       },
       column: { type: 'string', description: 'Heading of the column of a sheet.' },
       code: { type: 'string', description: 'Stable; see /problems.' },
