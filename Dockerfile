@@ -10,6 +10,7 @@ COPY apps ./apps
 COPY libs ./libs
 COPY test ./test
 RUN npx tsc -p tsconfig.json --incremental false \
+ && node apps/desk/bundle.mjs \
  && npm prune --omit=dev --ignore-scripts --no-audit --no-fund
 
 FROM node:24-bookworm-slim AS run
@@ -21,6 +22,7 @@ COPY --from=build /build/package.json ./package.json
 COPY --from=build /build/node_modules ./node_modules
 COPY --from=build /build/dist/apps ./dist/apps
 COPY --from=build /build/dist/libs ./dist/libs
+COPY --from=build /build/dist/desk ./dist/desk
 # The embedded database's thread is loaded from its own file.
 COPY --from=build /build/apps/api/embedded ./apps/api/embedded
 USER node

@@ -216,7 +216,9 @@ function schemaOf(type) {
   if (type.flags & ts.TypeFlags.BooleanLiteral)
     return { type: 'boolean', enum: [type.intrinsicName === 'true'] };
   if (type.flags & ts.TypeFlags.Null) return { type: 'null' };
-  if (type.flags & (ts.TypeFlags.Unknown | ts.TypeFlags.Any)) return {};
+  // An optional unknown shows as {}, which any value but nothing is.
+  if (type.flags & (ts.TypeFlags.Unknown | ts.TypeFlags.Any) || checker.typeToString(type) === '{}')
+    return {};
   if (type.isStringLiteral()) return { type: 'string', enum: [type.value] };
   if (type.isNumberLiteral()) return { type: 'number', enum: [type.value] };
   if (isPlainNumber(type)) return { type: 'number' };

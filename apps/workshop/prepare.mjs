@@ -49,6 +49,7 @@ function build() {
     '-p',
     join(root, 'tsconfig.json'),
   ]);
+  run('Bundling the desk', process.execPath, [join(root, 'apps/desk/bundle.mjs')], true);
 }
 
 function run(what, command, args, isQuiet = false) {

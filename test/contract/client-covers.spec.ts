@@ -36,15 +36,20 @@ const changing = { edition: 'draft', ifMatch: '"1"' };
 const nothing = {} as never;
 
 async function everyMethod(client: Kingplank): Promise<void> {
-  const { estimates, editions, keys, organisations, letterhead, priceLists, health } = client;
+  const { estimates, editions, keys, pages, organisations, letterhead, priceLists, health } = client;
   await Promise.all([health.live(), health.ready()]);
   await Promise.all([keys.list(), keys.create(nothing), keys.get(ID), keys.revoke(ID, changing)]);
+  await Promise.all([keys.renew(ID, nothing), keys.history(ID), client.audit.list()]);
+  await Promise.all([pages.keys(), pages.createKey(nothing), pages.key(ID), pages.revokeKey(ID, changing)]);
+  await pages.openSession(nothing);
+  await Promise.all([estimates.shares(ID), estimates.share(ID, '{keyId}'), estimates.unshare(ID, '{keyId}')]);
   await Promise.all([organisations.list(), organisations.create(nothing), organisations.get(ID)]);
   await organisations.change(ID, nothing, changing);
   await Promise.all([letterhead.get(), letterhead.set(nothing, changing), letterhead.logo()]);
   await Promise.all([letterhead.setLogo(new Uint8Array(1), changing), letterhead.removeLogo(changing)]);
   await Promise.all([editions.list(), editions.draft(nothing), editions.get(CODE), editions.history(CODE)]);
   await Promise.all([editions.publish(CODE, changing), editions.discard(CODE, changing)]);
+  await Promise.all([editions.restore(CODE, nothing), editions.compare(CODE, nothing)]);
   for (const shelf of [client.materials, priceLists, client.labourRates, client.sources]) {
     await Promise.all([shelf.list(), shelf.get(CODE), shelf.add(nothing, changing), shelf.history(CODE)]);
     await Promise.all([shelf.change(CODE, nothing, changing), shelf.remove(CODE, changing)]);

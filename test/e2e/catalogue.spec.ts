@@ -67,9 +67,17 @@ describe('the catalogue in the hands of its admin', () => {
     ]);
 
     expect((await service.get('/v1/materials/filler-mine')).status).toBe(404);
-    const published = await service.send('POST', '/v1/editions/spring/publication', undefined, {
-      'if-match': draft.headers.get('etag') ?? '',
-    });
+    const publish = (tag: string | null) =>
+      service.send('POST', '/v1/editions/spring/publication', undefined, { 'if-match': tag ?? '' });
+    const stale = await publish(draft.headers.get('etag'));
+    expect([stale.status, stale.body.detail]).toEqual([
+      412,
+      expect.stringMatching(
+        /^The resource was changed since that version \(First key changed material filler-mine at \S+; First key created material filler-mine at \S+\); read it again/,
+      ),
+    ]);
+    expect((await publish('v1')).body.errors[0].header).toBe('If-Match');
+    const published = await publish((await service.get('/v1/editions/spring')).headers.get('etag'));
     expect([published.status, published.body.state]).toEqual([200, 'published']);
     expect((await service.get('/v1/editions')).body.current).toBe('spring');
     expect((await service.get('/v1/materials/filler-mine')).body.name).toBe('Better');
@@ -158,13 +166,56 @@ describe('the catalogue in the hands of its admin', () => {
     expect((await service.get(at)).body.packs).toEqual(same.body.packs);
   });
 
+  test('two editions are compared, and an earlier one is made current again in one call', async () => {
+    await service.post('/v1/editions', { code: 'before' });
+    const tagOf = async (code: string) => ({
+      'if-match': (await service.get(`/v1/editions/${code}`)).headers.get('etag') ?? '',
+    });
+    const publish = async (code: string) =>
+      service.send('POST', `/v1/editions/${code}/publication`, undefined, await tagOf(code));
+    expect((await publish('before')).status).toBe(200);
+    await service.post('/v1/editions', { code: 'after' });
+    const [{ code, packs }] = (await service.get('/v1/price-lists?edition=after')).body.items;
+    const [first] = packs as readonly { sku: string; prices: readonly { price: string }[] }[];
+    const dearer = first.prices.map((price) => ({ ...price, price: '999.00' }));
+    const list = await service.get(`/v1/price-lists/${code as string}?edition=after`);
+    const changed = await service.send(
+      'PATCH',
+      `/v1/price-lists/${code as string}?edition=after`,
+      { packs: [{ ...first, prices: dearer }, ...(packs as readonly unknown[]).slice(1)] },
+      { 'content-type': 'application/merge-patch+json', 'if-match': list.headers.get('etag') ?? '' },
+    );
+    expect(changed.status).toBe(200);
+    const { body } = await service.get('/v1/editions/after/comparison?with=before');
+    expect(body).toMatchObject({ before: 'before', after: 'after', isSame: false });
+    expect(body.changes).toEqual([
+      {
+        subject: 'price_list',
+        code,
+        change: 'changed',
+        fields: [{ at: `/packs/${first.sku}/prices`, before: first.prices, after: dearer }],
+        fieldCount: 1,
+      },
+    ]);
+    expect((await service.post('/v1/editions/after/restoration', { code: 'too-early' })).status).toBe(409);
+    expect((await publish('after')).status).toBe(200);
+    const restored = await service.post('/v1/editions/before/restoration', {
+      code: 'before-again',
+      note: 'Wrong',
+    });
+    expect([restored.status, restored.body.state]).toEqual([201, 'published']);
+    expect((await service.get('/v1/editions')).body.current).toBe('before-again');
+    expect((await service.get('/v1/editions/before-again/comparison?with=before')).body.isSame).toBe(true);
+  });
+
   test('a draft that does not hold together is not published, and can be thrown away', async () => {
     const draft = await service.post('/v1/editions', { code: 'broken' });
     await service.post('/v1/materials?edition=broken', {
       ...filler('filler-uncited'),
       partsPerHundred: { value: 3, cite: { source: 'NOBODY-WROTE-THIS' } },
     });
-    const match = { 'if-match': draft.headers.get('etag') ?? '' };
+    expect(draft.status).toBe(201);
+    const match = { 'if-match': (await service.get('/v1/editions/broken')).headers.get('etag') ?? '' };
     const refused = await service.send('POST', '/v1/editions/broken/publication', undefined, match);
     expect([refused.status, refused.body.errors[0].pointer, refused.body.errors[0].code]).toEqual([
       422,
@@ -185,12 +236,9 @@ describe('keys, roles and organisations', () => {
     await service.stop();
   });
 
-  const keyFor = async (roles: readonly string[], organisationId?: string) => {
-    const made = await service.post('/v1/keys', {
-      name: roles.join(),
-      roles,
-      ...(organisationId === undefined ? {} : { organisationId }),
-    });
+  const keyFor = async (roles: readonly string[], admin: Readonly<Record<string, string>> = {}) => {
+    const scopes = roles.includes('integrator') ? { scopes: ['estimates:read'] } : {};
+    const made = await service.post('/v1/keys', { name: roles.join(), roles, ...scopes }, admin);
     return {
       ...(made.body as { id: string; key: string }),
       tag: made.headers.get('etag') ?? '',
@@ -208,7 +256,7 @@ describe('keys, roles and organisations', () => {
     expect((await service.get('/v1/materials', admin.header)).status).toBe(200);
   });
 
-  test('the last key of an operator stays, so that somebody can make another', async () => {
+  test('the last key of an admin stays, so that somebody can make another', async () => {
     const {
       body: {
         items: [first],
@@ -216,7 +264,7 @@ describe('keys, roles and organisations', () => {
     } = await service.get('/v1/keys');
     const revoke = (id: string) => service.send('DELETE', `/v1/keys/${id}`, undefined, { 'if-match': '*' });
     expect((await revoke(first.id)).status).toBe(409);
-    const second = await keyFor(['operator']);
+    const second = await keyFor(['organisation-admin']);
     expect((await revoke(second.id)).status).toBe(204);
     expect((await revoke(first.id)).status).toBe(409);
   });
@@ -236,7 +284,8 @@ describe('keys, roles and organisations', () => {
 
   test('organisations do not see each other', async () => {
     const other = await service.post('/v1/organisations', { name: 'Another yard' });
-    const stranger = await keyFor(['surveyor', 'catalogue-admin'], other.body.id);
+    const theirAdmin = { authorization: `Bearer ${other.body.adminKey.key as string}` };
+    const stranger = await keyFor(['surveyor', 'catalogue-admin'], theirAdmin);
     await service.post('/v1/editions', { code: 'ours' });
     expect((await service.get('/v1/editions/ours', stranger.header)).status).toBe(404);
     expect(
@@ -266,21 +315,49 @@ describe('keys, roles and organisations', () => {
     expect([renamed.status, renamed.body.name]).toEqual([200, 'Boatyard']);
   });
 
-  test('a key for nobody, or without roles, is refused', async () => {
-    const answer = await service.post('/v1/keys', {
-      name: 'x',
-      roles: ['captain'],
-      organisationId: '01a21240-7ff6-7f97-95a8-08c8d0b62aa3',
-    });
-    expect(answer.body.errors.map(({ pointer }: { pointer: string }) => pointer)).toEqual(['/roles/0']);
+  test('a key of no known role, of a role one has not to give, or of the past, is refused', async () => {
+    const refusal = async (wanted: object, header = {}) =>
+      (await service.post('/v1/keys', { name: 'x', ...wanted }, header)).body.errors.map(
+        ({ pointer }: { pointer: string }) => pointer,
+      );
+    expect(await refusal({ roles: ['captain'] })).toEqual(['/roles/0']);
+    expect(await refusal({ roles: ['integrator'] })).toEqual(['/scopes']);
+    expect(await refusal({ roles: ['surveyor'], scopes: ['calculate'] })).toEqual(['/scopes']);
+    expect(await refusal({ roles: ['surveyor'], expiresAt: '2001-01-01T00:00:00Z' })).toEqual(['/expiresAt']);
+    const admin = await keyFor(['organisation-admin']);
+    expect(await refusal({ roles: ['platform-operator'] }, admin.header)).toEqual(['/roles']);
+  });
+
+  test('a renewed key opens what the old one opened, and both do while they overlap', async () => {
+    const old = await keyFor(['auditor']);
+    const made = await service.post(`/v1/keys/${old.id}/renewal`, { overlapHours: 2 });
+    const renewed = { authorization: `Bearer ${made.body.key as string}` };
+    expect([made.status, made.body.renewsId, made.body.roles]).toEqual([201, old.id, ['auditor']]);
+    for (const header of [old.header, renewed])
+      expect((await service.get('/v1/estimates', header)).status).toBe(200);
+    const { body: shown } = await service.get(`/v1/keys/${old.id}`);
+    expect(Date.parse(shown.expiresAt as string)).toBeGreaterThan(Date.now() + 7_000_000);
+    expect(shown.lastUsedAt).toBeDefined();
+    const { body: history } = await service.get(`/v1/keys/${old.id}/history`);
+    expect(history.items[0]).toMatchObject({ keyName: 'First key', after: { renewedBy: made.body.id } });
+    const at = await service.post(`/v1/keys/${made.body.id as string}/renewal`, { overlapHours: 0 });
+    expect((await service.get('/v1/estimates', renewed)).status).toBe(401);
     expect(
-      (
-        await service.post('/v1/keys', {
-          name: 'x',
-          roles: ['surveyor'],
-          organisationId: '01a21240-7ff6-7f97-95a8-08c8d0b62aa3',
-        })
-      ).body.errors[0].pointer,
-    ).toBe('/organisationId');
+      (await service.get('/v1/estimates', { authorization: `Bearer ${at.body.key as string}` })).status,
+    ).toBe(200);
+  });
+
+  test('what was done in an organisation is told to its auditor, with names, and to nobody else', async () => {
+    const auditor = await keyFor(['auditor']);
+    const { body } = await service.get('/v1/audit?subject=key&limit=1', auditor.header);
+    expect(body.items).toHaveLength(1);
+    expect(body.items[0]).toMatchObject({ action: 'created', subject: 'key', keyName: 'First key' });
+    const next = await service.get(`/v1/audit?subject=key&limit=1&cursor=${body.nextCursor as string}`);
+    expect(next.body.items[0].code).not.toBe(body.items[0].code);
+    const other = await service.post('/v1/organisations', { name: 'Third yard' });
+    const theirs = await service.get('/v1/audit', {
+      authorization: `Bearer ${other.body.adminKey.key as string}`,
+    });
+    expect(theirs.body.items).toEqual([]);
   });
 });

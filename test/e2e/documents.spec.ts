@@ -150,11 +150,11 @@ describe('the documents of an estimate', () => {
 
   test('an operation is nobody else’s: another organisation finds nothing', async () => {
     const { body: other } = await service.post('/v1/organisations', { name: 'Another office' });
-    const { body: key } = await service.post('/v1/keys', {
-      name: 'Theirs',
-      roles: ['surveyor'],
-      organisationId: other.id,
-    });
+    const { body: key } = await service.post(
+      '/v1/keys',
+      { name: 'Theirs', roles: ['surveyor'] },
+      { authorization: `Bearer ${other.adminKey.key}` },
+    );
     const location = (await service.get(at, LATER)).headers.get('location') ?? '';
     for (const place of [location, `${location}/result`, at])
       expect((await service.get(place, { authorization: `Bearer ${key.key}` })).status).toBe(404);

@@ -111,7 +111,7 @@ describe('a service that strangers talk to', () => {
   });
 
   test.each([
-    '/v1/keys?organisationId=01900000-0000-7000-8000-000000000000',
+    '/v1/keys/01900000-0000-7000-8000-000000000000/history',
     '/v1/materials/nope/history',
     '/v1/editions/nope/history',
   ])('%s is not found', async (at) => {

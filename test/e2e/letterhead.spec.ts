@@ -134,13 +134,13 @@ describe('the letterhead', () => {
     expect((await client.letterhead.get()).etag).toBe(etag);
   });
 
-  test('belongs to one organisation; its keys read it, its operators set it', async () => {
+  test('belongs to one organisation; its keys read it, its admins set it', async () => {
     const { body: other } = await service.post('/v1/organisations', { name: 'Another office' });
-    const { body: key } = await service.post('/v1/keys', {
-      name: 'Theirs',
-      roles: ['surveyor'],
-      organisationId: other.id,
-    });
+    const { body: key } = await service.post(
+      '/v1/keys',
+      { name: 'Theirs', roles: ['surveyor'] },
+      { authorization: `Bearer ${other.adminKey.key}` },
+    );
     const theirs = { authorization: `Bearer ${key.key}` };
     expect((await service.get('/v1/letterhead', theirs)).body).toEqual({ name: 'Another office', lines: [] });
     expect(

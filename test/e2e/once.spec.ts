@@ -85,7 +85,7 @@ describe('a change under an Idempotency-Key', () => {
   });
 
   test('a key of another caller opens nothing that was kept', async () => {
-    const made = await service.post('/v1/keys', { name: 'Second', roles: ['operator'] });
+    const made = await service.post('/v1/keys', { name: 'Second', roles: ['organisation-admin'] });
     const second = { authorization: `Bearer ${String(made.body.key)}` };
     const wanted = { name: 'Secret', roles: ['surveyor'] };
     const first = await service.post('/v1/keys', wanted, under('shared'));

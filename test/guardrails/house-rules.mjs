@@ -3,7 +3,10 @@ import tseslint from 'typescript-eslint';
 const sources = ['**/*.{ts,mjs}'];
 const testFiles = ['**/*.spec.ts', 'test/**/*.ts'];
 const scripts = ['apps/workshop/**/*.{ts,mjs}', 'test/bench/**/*.ts', 'apps/api/schemas.mjs'];
-const rooms = { files: ['libs/*/src/**/*.ts'], ignores: [...testFiles, 'libs/sdk/**'] };
+const rooms = {
+  files: ['libs/*/src/**/*.ts'],
+  ignores: [...testFiles, 'libs/sdk/**', 'libs/deck-element/**'],
+};
 
 const impurePackages = [
   'node:',
@@ -64,7 +67,7 @@ export const purityRules = [
     },
   },
   {
-    files: ['libs/sdk/src/**/*.ts'],
+    files: ['libs/{sdk,deck-element}/src/**/*.ts'],
     ignores: testFiles,
     rules: {
       'no-restricted-imports': [
@@ -72,7 +75,7 @@ export const purityRules = [
         {
           patterns: ['#lib/', 'node:', '@nestjs/', 'typeorm'].map((name) => ({
             regex: `^${name}`,
-            message: `The SDK sees only the OpenAPI document: not ${name}.`,
+            message: `The client and what is built on it see only the OpenAPI document: not ${name}.`,
           })),
         },
       ],

@@ -59,12 +59,15 @@ describe('the database', () => {
       'audit_entry',
       'edition',
       'estimate',
+      'estimate_secret',
+      'estimate_share',
       'idempotency_key',
       'labour_rates',
       'letterhead',
       'material',
       'operation',
       'organisation',
+      'page_use',
       'price_list',
       'request_count',
       'source',
@@ -93,6 +96,7 @@ describe('the database', () => {
           keyHash: newId().replaceAll('-', '').repeat(2),
           prefix: 'kp_',
           roles: ['surveyor'],
+          scopes: [],
         }),
       );
     await addKey(ours);
@@ -167,7 +171,7 @@ describe('the database', () => {
     const names = await Promise.all(
       ids.map((id) =>
         database.inOrganisation(id, async (tx) =>
-          (await AccessRepository.in(tx).organisations()).map((row) => row.id),
+          (await AccessRepository.in(tx).organisations({ limit: 10 })).map((row) => row.id),
         ),
       ),
     );

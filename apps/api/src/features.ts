@@ -1,7 +1,13 @@
 import { seedFirstKey } from './access/first-key.seed.js';
 import { seedShippedEdition } from './catalogue/shipped-edition.seed.js';
 import type { Seed } from './persistence/seeding.js';
-import { ApiKeyRow, OrganisationRow } from './access/access.entities.js';
+import {
+  ApiKeyRow,
+  EstimateSecretRow,
+  EstimateShareRow,
+  OrganisationRow,
+  PageUseRow,
+} from './access/access.entities.js';
 import { AuditEntryRow } from './audit/audit-entry.entity.js';
 import {
   EditionRow,
@@ -21,12 +27,15 @@ export const entities = [
   AuditEntryRow,
   EditionRow,
   EstimateRow,
+  EstimateSecretRow,
+  EstimateShareRow,
   IdempotencyKeyRow,
   LabourRatesRow,
   LetterheadRow,
   MaterialRow,
   OperationRow,
   OrganisationRow,
+  PageUseRow,
   PriceListRow,
   SourceRow,
 ];

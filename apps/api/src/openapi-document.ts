@@ -48,7 +48,8 @@ const builder = (): DocumentBuilder =>
     .addTag('Operations', 'Work that is answered later.')
     .addTag('Estimating', 'The rooms one by one; nothing is stored.')
     .addTag('Catalogue', 'Materials, prices, labour rates and sources in editions.')
-    .addTag('Access', 'Organisations and keys.')
+    .addTag('Access', 'Organisations, keys, and who did what.')
+    .addTag('Pages', 'Keys and secrets that may stand in a page of a shop.')
     .addTag('Service', 'Health of the service.');
 
 function addSchemas(document: OpenAPIObject): void {
@@ -229,10 +230,23 @@ function modernise(node: unknown): void {
   if (!isRecord(node)) return;
   const change: Node = Object.assign(node);
   if (typeof change.$ref === 'string') change.$ref = plainName(change.$ref);
+  if (isRecord(change.discriminator)) change.discriminator = withPlainNames(change.discriminator);
   moveLimit(change, 'exclusiveMinimum', 'minimum');
   moveLimit(change, 'exclusiveMaximum', 'maximum');
   Object.values(change).forEach(modernise);
 }
+
+/** The words of a discriminator lead to schemas by the same names as references do. */
+const withPlainNames = ({ mapping, ...rest }: Node): Node => ({
+  ...rest,
+  ...(isRecord(mapping)
+    ? {
+        mapping: Object.fromEntries(
+          Object.entries(mapping).map(([word, name]) => [word, plainName(String(name))]),
+        ),
+      }
+    : {}),
+});
 
 function moveLimit(schema: Node, flag: string, limit: string): void {
   if (schema[flag] !== true || typeof schema[limit] !== 'number') return;

@@ -9,6 +9,7 @@ import { Readiness } from './edge/readiness.js';
 import { crossOrigin, edge } from './edge/every-answer.js';
 import { StrictAdapter } from './edge/http-server.js';
 import { Log } from './edge/log.js';
+import { serveDesk } from './desk.js';
 import { serveDocs } from './docs.js';
 import { OperationWorker } from './operations/operation-worker.js';
 import { Database } from './persistence/database.js';
@@ -45,6 +46,7 @@ export async function assemble(
   app.use(edge(log, app.get(Metrics), configuration));
   app.use(crossOrigin(configuration));
   serveDocs(app);
+  serveDesk(app, log);
   return app;
 }
 

@@ -1,5 +1,6 @@
 export { Defect, unreachable } from './defect.js';
 export { inOrder, type InOrder } from './in-order.js';
+export { didYouMean, nearest } from './nearest.js';
 export { given } from './given.js';
 export { normalCdf, normalDensity, normalQuantile } from './normal.js';
 export {

@@ -30,7 +30,7 @@ export const problemWords = {
   },
   'unknown-field': {
     title: 'A field is not known',
-    detail: '{field} is not a field of this request; remove it or correct its name.',
+    detail: '{field} is not a field of this request{hint}; remove it or correct its name.',
   },
   'unknown-code': {
     title: 'A code is not in the catalogue',

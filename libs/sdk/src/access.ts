@@ -2,7 +2,7 @@ import type { Answer } from './answer.js';
 import { json, nothing, reading, versioned, writing } from './resource.js';
 import type { Settings } from './settings.js';
 import type { CallOptions } from './transport.js';
-import type { AnswerOf, BodyOf, Versioned } from './types.js';
+import type { AnswerOf, BodyOf, QueryOf, Versioned } from './types.js';
 
 /** Keys that programs sign in with. */
 export class Keys {
@@ -18,8 +18,8 @@ export class Keys {
    * @example
    * const keys = await kingplank.keys.list();
    */
-  list(options?: CallOptions): Answer<AnswerOf<'/v1/keys', 'get'>> {
-    return json(this.#settings, reading(['v1', 'keys']), options);
+  list(query?: QueryOf<'/v1/keys', 'get'>, options?: CallOptions): Answer<AnswerOf<'/v1/keys', 'get'>> {
+    return json(this.#settings, reading(['v1', 'keys'], { query }), options);
   }
 
   /**
@@ -40,6 +40,30 @@ export class Keys {
    */
   get(id: string, options?: CallOptions): Answer<Versioned<AnswerOf<'/v1/keys/{id}', 'get'>>> {
     return versioned(this.#settings, reading(['v1', 'keys', id]), options);
+  }
+
+  /**
+   * Makes a key in the place of another, which goes on for a while; the answer alone shows the new one.
+   *
+   * @example
+   * const { key } = await kingplank.keys.renew(id, { overlapHours: 24 });
+   */
+  renew(
+    id: string,
+    renewal: BodyOf<'/v1/keys/{id}/renewal', 'post'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<'/v1/keys/{id}/renewal', 'post'>> {
+    return json(this.#settings, writing('POST', ['v1', 'keys', id, 'renewal'], { body: renewal }), options);
+  }
+
+  /**
+   * Who made, renewed and revoked a key.
+   *
+   * @example
+   * const { items } = await kingplank.keys.history(id);
+   */
+  history(id: string, options?: CallOptions): Answer<AnswerOf<'/v1/keys/{id}/history', 'get'>> {
+    return json(this.#settings, reading(['v1', 'keys', id, 'history']), options);
   }
 
   /**
@@ -67,15 +91,18 @@ export class Organisations {
    * @example
    * const organisations = await kingplank.organisations.list();
    */
-  list(options?: CallOptions): Answer<AnswerOf<'/v1/organisations', 'get'>> {
-    return json(this.#settings, reading(['v1', 'organisations']), options);
+  list(
+    query?: QueryOf<'/v1/organisations', 'get'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<'/v1/organisations', 'get'>> {
+    return json(this.#settings, reading(['v1', 'organisations'], { query }), options);
   }
 
   /**
-   * Adds an organisation.
+   * Adds an organisation; the answer alone shows the key of its admin.
    *
    * @example
-   * const { id } = await kingplank.organisations.create({ name: 'Example Surveys' });
+   * const { id, adminKey } = await kingplank.organisations.create({ name: 'Example Surveys' });
    */
   create(
     organisation: BodyOf<'/v1/organisations', 'post'>,
@@ -110,6 +137,93 @@ export class Organisations {
       contentType: 'application/merge-patch+json',
     });
     return json(this.#settings, call, options);
+  }
+}
+
+/** Keys and secrets that may stand in a page of a shop. */
+export class ShopPages {
+  readonly #settings: Settings;
+
+  constructor(settings: Settings) {
+    this.#settings = settings;
+  }
+
+  /**
+   * Keys for pages.
+   *
+   * @example
+   * const { items } = await kingplank.pages.keys();
+   */
+  keys(
+    query?: QueryOf<'/v1/publishable-keys', 'get'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<'/v1/publishable-keys', 'get'>> {
+    return json(this.#settings, reading(['v1', 'publishable-keys'], { query }), options);
+  }
+
+  /**
+   * Makes a key for the pages of some origins. It makes estimates and lists none.
+   *
+   * @example
+   * const { key } = await kingplank.pages.createKey({ name: 'Shop', origins: ['https://shop.example'], perMinute: 60, perMinutePerVisitor: 10, perDay: 500 });
+   */
+  createKey(
+    key: BodyOf<'/v1/publishable-keys', 'post'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<'/v1/publishable-keys', 'post'>> {
+    return json(this.#settings, writing('POST', ['v1', 'publishable-keys'], { body: key }), options);
+  }
+
+  /**
+   * A key for pages, with the ETag that revoking it must name.
+   *
+   * @example
+   * const { etag } = await kingplank.pages.key(id);
+   */
+  key(id: string, options?: CallOptions): Answer<Versioned<AnswerOf<'/v1/publishable-keys/{id}', 'get'>>> {
+    return versioned(this.#settings, reading(['v1', 'publishable-keys', id]), options);
+  }
+
+  /**
+   * Makes a key for pages worthless, and every secret that was given out for it.
+   *
+   * @example
+   * await kingplank.pages.revokeKey(id, { ifMatch: etag });
+   */
+  revokeKey(id: string, options: CallOptions & { readonly ifMatch: string }): Answer<void> {
+    return nothing(this.#settings, writing('DELETE', ['v1', 'publishable-keys', id]), options);
+  }
+
+  /**
+   * A secret under which the page of one customer makes one estimate.
+   *
+   * @example
+   * const { clientSecret } = await kingplank.pages.openSession({ reference: 'order-1007' });
+   */
+  openSession(
+    session: BodyOf<'/v1/client-sessions', 'post'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<'/v1/client-sessions', 'post'>> {
+    return json(this.#settings, writing('POST', ['v1', 'client-sessions'], { body: session }), options);
+  }
+}
+
+/** Who did what. */
+export class Audit {
+  readonly #settings: Settings;
+
+  constructor(settings: Settings) {
+    this.#settings = settings;
+  }
+
+  /**
+   * What was done in the organisation, newest first.
+   *
+   * @example
+   * const { items } = await kingplank.audit.list({ subject: 'edition' });
+   */
+  list(query?: QueryOf<'/v1/audit', 'get'>, options?: CallOptions): Answer<AnswerOf<'/v1/audit', 'get'>> {
+    return json(this.#settings, reading(['v1', 'audit'], { query }), options);
   }
 }
 

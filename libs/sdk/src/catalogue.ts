@@ -252,6 +252,35 @@ export class Editions {
   }
 
   /**
+   * Makes what an earlier edition held current again, under a new code.
+   *
+   * @example
+   * await kingplank.editions.restore('autumn', { code: 'autumn-again', note: 'Spring prices were wrong' });
+   */
+  restore(
+    code: string,
+    restoration: BodyOf<'/v1/editions/{code}/restoration', 'post'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<'/v1/editions/{code}/restoration', 'post'>> {
+    const call = writing('POST', ['v1', 'editions', code, 'restoration'], { body: restoration });
+    return json(this.#settings, call, options);
+  }
+
+  /**
+   * What an edition holds otherwise than another, field by field.
+   *
+   * @example
+   * const { changes } = await kingplank.editions.compare('spring', { with: 'autumn' });
+   */
+  compare(
+    code: string,
+    query: QueryOf<'/v1/editions/{code}/comparison', 'get'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<'/v1/editions/{code}/comparison', 'get'>> {
+    return json(this.#settings, reading(['v1', 'editions', code, 'comparison'], { query }), options);
+  }
+
+  /**
    * Throws a draft away.
    *
    * @example

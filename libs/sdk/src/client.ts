@@ -1,4 +1,4 @@
-import { Health, Keys, Organisations } from './access.js';
+import { Audit, Health, Keys, Organisations, ShopPages } from './access.js';
 import { Answer } from './answer.js';
 import { Editions, PriceLists, Shelf } from './catalogue.js';
 import { Estimates } from './estimates.js';
@@ -34,6 +34,8 @@ export class Kingplank {
   readonly sources: Shelf<'sources'>;
   readonly organisations: Organisations;
   readonly keys: Keys;
+  readonly pages: ShopPages;
+  readonly audit: Audit;
   readonly health: Health;
   readonly webhooks: Webhooks;
   readonly #options: ClientOptions;
@@ -55,6 +57,8 @@ export class Kingplank {
     this.sources = new Shelf(settings, 'sources');
     this.organisations = new Organisations(settings);
     this.keys = new Keys(settings);
+    this.pages = new ShopPages(settings);
+    this.audit = new Audit(settings);
     this.health = new Health(settings);
     this.webhooks = new Webhooks(settings);
   }

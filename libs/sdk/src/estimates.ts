@@ -1,7 +1,7 @@
 import type { Answer } from './answer.js';
 import { awaitedDownload, awaitedText } from './operations.js';
 import { Pages, type Page } from './pages.js';
-import { json, reading, text, writing, type Download } from './resource.js';
+import { json, nothing, reading, text, writing, type Download } from './resource.js';
 import type { Settings } from './settings.js';
 import type { CallOptions } from './transport.js';
 import type { AnswerOf, BodyOf, QueryOf } from './types.js';
@@ -257,6 +257,36 @@ export class Estimates {
   order(id: string, query: BasketQuery, options?: CallOptions): Answer<string> {
     const call = reading(['v1', 'estimates', id, 'basket'], { query, accept: 'application/xml' });
     return text(this.#settings, call, options);
+  }
+
+  /**
+   * Chandlers that an estimate and its revisions are shared with.
+   *
+   * @example
+   * const { items } = await kingplank.estimates.shares(id);
+   */
+  shares(id: string, options?: CallOptions): Answer<AnswerOf<'/v1/estimates/{id}/shares', 'get'>> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'shares']), options);
+  }
+
+  /**
+   * Shares an estimate and its revisions with the key of a chandler, who sees no other.
+   *
+   * @example
+   * await kingplank.estimates.share(id, chandlersKeyId);
+   */
+  share(id: string, keyId: string, options?: CallOptions): Answer<void> {
+    return nothing(this.#settings, writing('PUT', ['v1', 'estimates', id, 'shares', keyId]), options);
+  }
+
+  /**
+   * Takes an estimate back from a chandler.
+   *
+   * @example
+   * await kingplank.estimates.unshare(id, chandlersKeyId);
+   */
+  unshare(id: string, keyId: string, options?: CallOptions): Answer<void> {
+    return nothing(this.#settings, writing('DELETE', ['v1', 'estimates', id, 'shares', keyId]), options);
   }
 
   /**

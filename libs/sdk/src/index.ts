@@ -1,6 +1,6 @@
 export { Kingplank } from './client.js';
 export { Answer, type AnswerWithResponse } from './answer.js';
-export { Health, Keys, Organisations } from './access.js';
+export { Audit, Health, Keys, Organisations, ShopPages } from './access.js';
 export { Editions, PriceLists, Shelf, type Collection } from './catalogue.js';
 export {
   AbortedError,

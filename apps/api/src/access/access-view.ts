@@ -1,5 +1,6 @@
+import { Defect } from '#lib/kernel';
 import type { ApiKeyRow, OrganisationRow } from './access.entities.js';
-import type { Role } from './roles.js';
+import type { PageLimits, Role, Scope } from './roles.js';
 
 export interface Organisation {
   readonly id: string;
@@ -8,19 +9,38 @@ export interface Organisation {
   readonly createdAt: string;
 }
 
-export interface OrganisationList {
-  readonly items: readonly Organisation[];
+/** A new organisation with the key that runs it; from here on, nobody outside can make another. */
+export interface NewOrganisation extends Organisation {
+  readonly adminKey: NewKey;
 }
 
-export interface Key {
+export interface OrganisationList {
+  readonly items: readonly Organisation[];
+  /** Give it as `cursor` to read on; absent on the last page. */
+  readonly nextCursor?: string;
+}
+
+interface AnyKey {
   readonly id: string;
   readonly organisationId: string;
   readonly name: string;
+  /** RFC 3339 instant. */
+  readonly createdAt: string;
+  /** From when on the key opens nothing; it never ends by itself when absent. */
+  readonly expiresAt?: string;
+  /** To the minute; absent for a key that was never used. */
+  readonly lastUsedAt?: string;
+  readonly revokedAt?: string;
+}
+
+export interface Key extends AnyKey {
   /** The first characters, by which a person recognises the key. */
   readonly prefix: string;
   readonly roles: readonly Role[];
-  readonly createdAt: string;
-  readonly revokedAt?: string;
+  /** What an integrator may do. */
+  readonly scopes: readonly Scope[];
+  /** The key in whose place this one was made. */
+  readonly renewsId?: string;
 }
 
 /** The only answer that ever holds the key itself. */
@@ -30,6 +50,29 @@ export interface NewKey extends Key {
 
 export interface KeyList {
   readonly items: readonly Key[];
+  /** Give it as `cursor` to read on; absent on the last page. */
+  readonly nextCursor?: string;
+}
+
+/** A key that stands in a page for everybody to read: it makes estimates and lists none. */
+export interface PublishableKey extends AnyKey {
+  readonly key: string;
+  /** Origins of the pages that may use it. */
+  readonly origins: readonly string[];
+  /** Requests a minute of all visitors together. */
+  readonly perMinute: number;
+  /** Requests a minute from one address. */
+  readonly perMinutePerVisitor: number;
+  /** Estimates a day, counted from midnight UTC. */
+  readonly perDay: number;
+  /** The edition it estimates with; whichever is current when absent. */
+  readonly edition?: string;
+}
+
+export interface PublishableKeyList {
+  readonly items: readonly PublishableKey[];
+  /** Give it as `cursor` to read on; absent on the last page. */
+  readonly nextCursor?: string;
 }
 
 export const organisationView = ({ id, name, createdAt }: OrganisationRow): Organisation => ({
@@ -38,20 +81,38 @@ export const organisationView = ({ id, name, createdAt }: OrganisationRow): Orga
   createdAt: createdAt.toISOString(),
 });
 
-export const keyView = ({
+export const keyView = (row: ApiKeyRow): Key => ({
+  ...anyKeyView(row),
+  prefix: row.prefix,
+  roles: row.roles,
+  scopes: row.scopes,
+  ...(row.renewsId === null ? {} : { renewsId: row.renewsId }),
+});
+
+export function publishableKeyView(row: ApiKeyRow): PublishableKey {
+  if (row.shownText === null) throw new Defect(`The publishable key ${row.id} has no text`);
+  return { ...anyKeyView(row), key: row.shownText, ...pageOfKey(row) };
+}
+
+function pageOfKey({ id, page }: ApiKeyRow): PageLimits {
+  if (page === null) throw new Defect(`The publishable key ${id} has no limits`);
+  return page;
+}
+
+const anyKeyView = ({
   id,
   organisationId,
   name,
-  prefix,
-  roles,
   createdAt,
+  expiresAt,
+  lastUsedAt,
   revokedAt,
-}: ApiKeyRow): Key => ({
+}: ApiKeyRow): AnyKey => ({
   id,
   organisationId,
   name,
-  prefix,
-  roles,
   createdAt: createdAt.toISOString(),
+  ...(expiresAt === null ? {} : { expiresAt: expiresAt.toISOString() }),
+  ...(lastUsedAt === null ? {} : { lastUsedAt: lastUsedAt.toISOString() }),
   ...(revokedAt === null ? {} : { revokedAt: revokedAt.toISOString() }),
 });

@@ -2,17 +2,23 @@ import { applyDecorators, createParamDecorator, SetMetadata, type ExecutionConte
 import { ApiBearerAuth, ApiExtension } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
 import { callerOf } from './caller.js';
-import type { Caller, Role } from './roles.js';
+import { rolesThatMay, type Caller, type KeyKind, type Permission } from './roles.js';
 
-export const rolesKey = 'kingplank:roles';
+export const permissionKey = 'kingplank:permission';
+export const kindsKey = 'kingplank:kinds';
 
-/** A key with one of these roles may call; a key with any role when none is named. */
-export const ForRoles = (...allowed: readonly Role[]): MethodDecorator & ClassDecorator =>
+/** A key with this permission may call. */
+export const Needs = (permission: Permission): MethodDecorator & ClassDecorator =>
   applyDecorators(
-    SetMetadata(rolesKey, allowed),
+    SetMetadata(permissionKey, permission),
     ApiBearerAuth('key'),
-    ApiExtension('x-roles', [...allowed]),
+    ApiExtension('x-permission', permission),
+    ApiExtension('x-roles', [...rolesThatMay(permission)]),
   );
+
+/** Also pages may call: with a publishable key, or as the holder of one estimate's secret. */
+export const AlsoFor = (...kinds: readonly Exclude<KeyKind, 'secret'>[]): MethodDecorator & ClassDecorator =>
+  applyDecorators(SetMetadata(kindsKey, kinds), ApiExtension('x-also-for', [...kinds]));
 
 /** The key that the access guard has checked. */
 export const CallerParam = createParamDecorator((_: unknown, context: ExecutionContext): Caller => {

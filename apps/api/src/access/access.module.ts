@@ -7,12 +7,20 @@ import { AccessService } from './access.service.js';
 import { KeyRing } from './key-ring.js';
 import { SharedLimit } from './shared-limit.js';
 import { KeysController } from './keys.controller.js';
+import { ClientSessionsController, PublishableKeysController } from './pages.controller.js';
+import { AuditController } from './audit.controller.js';
 import { OnceInterceptor } from './once.interceptor.js';
 import { OrganisationsController } from './organisations.controller.js';
 
 @Global()
 @Module({
-  controllers: [OrganisationsController, KeysController],
+  controllers: [
+    OrganisationsController,
+    KeysController,
+    PublishableKeysController,
+    ClientSessionsController,
+    AuditController,
+  ],
   providers: [
     KeyRing,
     SharedLimit,

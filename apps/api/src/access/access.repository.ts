@@ -1,6 +1,17 @@
-import { IsNull } from 'typeorm';
+import { MoreThan } from 'typeorm';
 import type { Transaction } from '../persistence/database.js';
 import { ApiKeyRow, OrganisationRow } from './access.entities.js';
+
+export type NewKeyRow = Pick<
+  ApiKeyRow,
+  'id' | 'organisationId' | 'name' | 'keyHash' | 'prefix' | 'roles' | 'scopes'
+> &
+  Partial<Pick<ApiKeyRow, 'kind' | 'expiresAt' | 'renewsId' | 'shownText' | 'page'>>;
+
+export interface Page {
+  readonly limit: number;
+  readonly afterId?: string;
+}
 
 /** Keys and organisations, as far as the transaction may see them. */
 export class AccessRepository {
@@ -11,7 +22,30 @@ export class AccessRepository {
   }
 
   findLivingKey(keyHash: string): Promise<ApiKeyRow | null> {
-    return this.tx.findOne(ApiKeyRow, { where: { keyHash, revokedAt: IsNull() } });
+    return this.tx
+      .createQueryBuilder(ApiKeyRow, 'key')
+      .where('key.keyHash = :keyHash AND key.revokedAt IS NULL', { keyHash })
+      .andWhere('(key.expiresAt IS NULL OR key.expiresAt > now())')
+      .getOne();
+  }
+
+  async livingKeyIn(organisationId: string, id: string): Promise<ApiKeyRow | null> {
+    await this.tx.query("SELECT set_config('kingplank.organisation', $1, true)", [organisationId]);
+    return this.tx
+      .createQueryBuilder(ApiKeyRow, 'key')
+      .where('key.id = :id AND key.revokedAt IS NULL', { id })
+      .andWhere('(key.expiresAt IS NULL OR key.expiresAt > now())')
+      .getOne();
+  }
+
+  /** To the minute, so that a busy key costs one write a minute. */
+  async noteUse({ id, organisationId }: ApiKeyRow): Promise<void> {
+    await this.tx.query("SELECT set_config('kingplank.organisation', $1, true)", [organisationId]);
+    await this.tx.query(
+      `UPDATE api_key SET last_used_at = now() WHERE id = $1
+       AND (last_used_at IS NULL OR last_used_at < now() - interval '1 minute')`,
+      [id],
+    );
   }
 
   async hasOrganisations(): Promise<boolean> {
@@ -23,8 +57,12 @@ export class AccessRepository {
     return this.tx.findOneByOrFail(OrganisationRow, { id: organisation.id });
   }
 
-  organisations(): Promise<OrganisationRow[]> {
-    return this.tx.find(OrganisationRow, { order: { id: 'ASC' }, take: 1000 });
+  organisations({ limit, afterId }: Page): Promise<OrganisationRow[]> {
+    return this.tx.find(OrganisationRow, {
+      where: afterId === undefined ? {} : { id: MoreThan(afterId) },
+      order: { id: 'ASC' },
+      take: limit,
+    });
   }
 
   findOrganisation(id: string): Promise<OrganisationRow | null> {
@@ -42,27 +80,49 @@ export class AccessRepository {
     return affected === 1;
   }
 
-  async addKey(
-    key: Pick<ApiKeyRow, 'id' | 'organisationId' | 'name' | 'keyHash' | 'prefix' | 'roles'>,
-  ): Promise<ApiKeyRow> {
-    await this.tx.insert(ApiKeyRow, { ...key, roles: [...key.roles] });
+  async addKey(key: NewKeyRow): Promise<ApiKeyRow> {
+    await this.tx.insert(ApiKeyRow, { ...key, roles: [...key.roles], scopes: [...key.scopes] });
     return this.tx.findOneByOrFail(ApiKeyRow, { id: key.id });
   }
 
-  keysOf(organisationId: string): Promise<ApiKeyRow[]> {
-    return this.tx.find(ApiKeyRow, { where: { organisationId }, order: { id: 'ASC' }, take: 1000 });
+  keys(kind: ApiKeyRow['kind'], { limit, afterId }: Page): Promise<ApiKeyRow[]> {
+    return this.tx.find(ApiKeyRow, {
+      where: { kind, ...(afterId === undefined ? {} : { id: MoreThan(afterId) }) },
+      order: { id: 'ASC' },
+      take: limit,
+    });
+  }
+
+  async hasPublishedEdition(code: string): Promise<boolean> {
+    const rows: readonly unknown[] = await this.tx.query(
+      "SELECT 1 FROM edition WHERE code = $1 AND state = 'published' LIMIT 1",
+      [code],
+    );
+    return rows.length === 1;
   }
 
   findKey(id: string): Promise<ApiKeyRow | null> {
     return this.tx.findOneBy(ApiKeyRow, { id });
   }
 
-  /** Ids of the keys in force that may make keys, held so that two of them cannot be revoked at once. */
-  async lockOperatorKeys(): Promise<readonly string[]> {
+  /** Ids of the keys that may make keys and do not end by themselves, held so that two cannot be revoked at once. */
+  async lockAdminKeys(): Promise<readonly string[]> {
     const rows: readonly { readonly id: string }[] = await this.tx.query(
-      "SELECT id FROM api_key WHERE revoked_at IS NULL AND 'operator' = ANY(roles) ORDER BY id FOR UPDATE",
+      `SELECT id FROM api_key WHERE revoked_at IS NULL AND expires_at IS NULL
+       AND 'organisation-admin' = ANY(roles) ORDER BY id FOR UPDATE`,
     );
     return rows.map(({ id }) => id);
+  }
+
+  /** From when on a key opens nothing any more. */
+  async endKey(id: string, version: number, at: Date): Promise<boolean> {
+    const { affected } = await this.tx
+      .createQueryBuilder()
+      .update(ApiKeyRow)
+      .set({ expiresAt: at, version: version + 1 })
+      .where({ id, version })
+      .execute();
+    return affected === 1;
   }
 
   async revokeKey(id: string, version: number): Promise<boolean> {

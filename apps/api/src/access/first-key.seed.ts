@@ -1,14 +1,14 @@
 import type { Seed } from '../persistence/seeding.js';
 import { newId } from '../persistence/ids.js';
 import { AccessRepository } from './access.repository.js';
-import { newKey } from './key-text.js';
-import { roles } from './roles.js';
+import { keyOf, newKey } from './key-text.js';
+import { roles, scopes } from './roles.js';
 
 /** An organisation and a key in a database that has none; the text of a key that was made up is shown once. */
 export const seedFirstKey: Seed = async (tx, configuration) => {
   const access = AccessRepository.in(tx);
   if (await access.hasOrganisations()) return undefined;
-  const key = newKey(configuration.firstKey);
+  const key = configuration.firstKey === undefined ? newKey() : keyOf(configuration.firstKey);
   const organisation = await access.addOrganisation({ id: newId(), name: 'First organisation' });
   await access.addKey({
     id: newId(),
@@ -17,6 +17,7 @@ export const seedFirstKey: Seed = async (tx, configuration) => {
     keyHash: key.hash,
     prefix: key.prefix,
     roles,
+    scopes,
   });
   return configuration.firstKey === undefined ? key.text : undefined;
 };

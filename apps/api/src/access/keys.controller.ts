@@ -1,26 +1,33 @@
 import { Body, Controller, Delete, Get, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
+import type { History } from '../audit/history.js';
+import { USUAL_ON_PAGE } from '../edge/dto/query.js';
 import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
-import { CallerParam, ForRoles } from './access.decorators.js';
-import { KeysQueryDto, NewKeyDto } from './access.dto.js';
-import { AccessService } from './access.service.js';
+import { idOfCursor, pageOf } from '../persistence/cursor.js';
+import { CallerParam, Needs } from './access.decorators.js';
+import { NewKeyDto, PageQueryDto, RenewalDto } from './access.dto.js';
+import { AccessService, type MadeKey } from './access.service.js';
 import { keyView, type Key, type KeyList, type NewKey } from './access-view.js';
 import type { Caller } from './roles.js';
 
 @ApiTags('Access')
 @Controller('v1/keys')
-@ForRoles('operator')
+@Needs('keys:write')
 export class KeysController {
   constructor(private readonly access: AccessService) {}
 
   @Get()
-  @ApiOperation({ operationId: 'listKeys', summary: 'Keys of an organisation' })
+  @Needs('keys:read')
+  @ApiOperation({ operationId: 'listKeys', summary: 'Secret keys of the organisation, oldest first' })
   @Answers('KeyList')
-  @Refuses('not-found')
-  async list(@CallerParam() caller: Caller, @Query() { organisationId }: KeysQueryDto): Promise<KeyList> {
-    return { items: (await this.access.keysOf(organisationId ?? caller.organisationId)).map(keyView) };
+  async list(
+    @CallerParam() caller: Caller,
+    @Query() { limit = USUAL_ON_PAGE, cursor }: PageQueryDto,
+  ): Promise<KeyList> {
+    const afterId = idOfCursor(cursor);
+    return pageOf(await this.access.keys(caller, 'secret', { limit: limit + 1, afterId }), limit, keyView);
   }
 
   @Post()
@@ -31,19 +38,45 @@ export class KeysController {
     @Body() wanted: NewKeyDto,
     @Res({ passthrough: true }) response: Response,
   ): Promise<NewKey> {
-    const { row, text } = await this.access.addKey(caller, wanted);
-    response.setHeader('Location', `/v1/keys/${row.id}`);
-    response.setHeader('ETag', tagOf(row.version));
-    return { ...keyView(row), key: text };
+    return shownOnce(await this.access.addKey(caller, wanted), response);
   }
 
   @Get(':id')
+  @Needs('keys:read')
   @ApiOperation({ operationId: 'getKey', summary: 'A key, without its text' })
   @Answers('Key', { headers: ['ETag'] })
-  async one(@Param('id') id: string, @Res({ passthrough: true }) response: Response): Promise<Key> {
-    const row = await this.access.key(id);
+  async one(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Key> {
+    const row = await this.access.key(caller, 'secret', id);
     response.setHeader('ETag', tagOf(row.version));
     return keyView(row);
+  }
+
+  @Post(':id/renewal')
+  @ApiOperation({
+    operationId: 'renewKey',
+    summary: 'Make a key in the place of another, which ends after an overlap; the new text is shown once',
+  })
+  @Answers('NewKey', { status: 201, headers: ['Location', 'ETag'] })
+  @Refuses('conflict')
+  async renew(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Body() { overlapHours }: RenewalDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<NewKey> {
+    return shownOnce(await this.access.renewKey(caller, id, overlapHours), response);
+  }
+
+  @Get(':id/history')
+  @Needs('keys:read')
+  @ApiOperation({ operationId: 'getKeyHistory', summary: 'Who made, renewed and revoked a key' })
+  @Answers('History')
+  history(@CallerParam() caller: Caller, @Param('id') id: string): Promise<History> {
+    return this.access.history(caller, id);
   }
 
   @Delete(':id')
@@ -59,8 +92,14 @@ export class KeysController {
     @Param('id') id: string,
     @Req() request: Request,
   ): Promise<void> {
-    await this.access.revokeKey(caller, id, (version) => {
+    await this.access.revokeKey(caller, 'secret', id, (version) => {
       refuseUnlessMatch(request, version);
     });
   }
+}
+
+function shownOnce({ row, text }: MadeKey, response: Response): NewKey {
+  response.setHeader('Location', `/v1/keys/${row.id}`);
+  response.setHeader('ETag', tagOf(row.version));
+  return { ...keyView(row), key: text };
 }

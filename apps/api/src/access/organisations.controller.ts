@@ -1,50 +1,71 @@
-import { Body, Controller, Get, Param, Patch, Post, Req, Res } from '@nestjs/common';
+import { Body, Controller, Get, Param, Patch, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiBody, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { Answers, ChangesVersion } from '../edge/endpoint.js';
 import { Consumes, JSON_TYPE, MERGE_PATCH_TYPE } from '../edge/media.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
-import { CallerParam, ForRoles } from './access.decorators.js';
-import { NewOrganisationDto } from './access.dto.js';
+import { USUAL_ON_PAGE } from '../edge/dto/query.js';
+import { idOfCursor, pageOf } from '../persistence/cursor.js';
+import { CallerParam, Needs } from './access.decorators.js';
+import { NewOrganisationDto, PageQueryDto } from './access.dto.js';
 import type { OrganisationRow } from './access.entities.js';
 import { AccessService } from './access.service.js';
-import { organisationView, type Organisation, type OrganisationList } from './access-view.js';
+import {
+  keyView,
+  organisationView,
+  type NewOrganisation,
+  type Organisation,
+  type OrganisationList,
+} from './access-view.js';
 import type { Caller } from './roles.js';
 
 @ApiTags('Access')
 @Controller('v1/organisations')
-@ForRoles('operator')
+@Needs('organisations:make')
 export class OrganisationsController {
   constructor(private readonly access: AccessService) {}
 
   @Get()
-  @ApiOperation({ operationId: 'listOrganisations', summary: 'All organisations' })
+  @ApiOperation({ operationId: 'listOrganisations', summary: 'All organisations, oldest first' })
   @Answers('OrganisationList')
-  async list(): Promise<OrganisationList> {
-    return { items: (await this.access.organisations()).map(organisationView) };
+  async list(@Query() { limit = USUAL_ON_PAGE, cursor }: PageQueryDto): Promise<OrganisationList> {
+    const afterId = idOfCursor(cursor);
+    return pageOf(await this.access.organisations({ limit: limit + 1, afterId }), limit, organisationView);
   }
 
   @Post()
-  @ApiOperation({ operationId: 'createOrganisation', summary: 'Add an organisation' })
-  @Answers('Organisation', { status: 201, headers: ['Location', 'ETag'] })
+  @ApiOperation({
+    operationId: 'createOrganisation',
+    summary: 'Add an organisation, with the first key of its admin',
+  })
+  @Answers('NewOrganisation', { status: 201, headers: ['Location', 'ETag'] })
   async create(
     @CallerParam() caller: Caller,
     @Body() organisation: NewOrganisationDto,
     @Res({ passthrough: true }) response: Response,
-  ): Promise<Organisation> {
-    const row = await this.access.addOrganisation(caller, organisation);
+  ): Promise<NewOrganisation> {
+    const { row, adminKey } = await this.access.addOrganisation(caller, organisation);
     response.setHeader('Location', `/v1/organisations/${row.id}`);
-    return tagged(row, response);
+    return { ...tagged(row, response), adminKey: { ...keyView(adminKey.row), key: adminKey.text } };
   }
 
   @Get(':id')
-  @ApiOperation({ operationId: 'getOrganisation', summary: 'An organisation' })
+  @Needs('organisation:read')
+  @ApiOperation({
+    operationId: 'getOrganisation',
+    summary: 'An organisation: your own, or any for a platform-operator',
+  })
   @Answers('Organisation', { headers: ['ETag'] })
-  async one(@Param('id') id: string, @Res({ passthrough: true }) response: Response): Promise<Organisation> {
-    return tagged(await this.access.organisation(id), response);
+  async one(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Organisation> {
+    return tagged(await this.access.organisation(caller, id), response);
   }
 
   @Patch(':id')
+  @Needs('organisation:write')
   @Consumes(MERGE_PATCH_TYPE, JSON_TYPE)
   @ApiBody({
     description: 'RFC 7396 merge patch.',

@@ -26,15 +26,24 @@ export class SharedLimit implements OnModuleDestroy {
   ) {}
 
   /** @throws {HttpProblem} too-many-requests */
-  takeFor({ keyId, organisationId }: Caller, response: Response): void {
-    const { requestsPerMinute, organisationRequestsPerMinute } = this.configuration;
+  takeFor(caller: Caller, address: string, response: Response): void {
+    const { organisationRequestsPerMinute: perMinute } = this.configuration;
     this.take(
       [
-        { caller: keyId, perMinute: requestsPerMinute },
-        { caller: `organisation ${organisationId}`, perMinute: organisationRequestsPerMinute },
+        ...this.ownAllowances(caller, address),
+        { caller: `organisation ${caller.organisationId}`, perMinute },
       ],
       response,
     );
+  }
+
+  /** A page's key is in everybody's hands: it is counted for itself, and for each address that uses it. */
+  private ownAllowances({ keyId, page }: Caller, address: string): Parameters<RateLimit['take']>[0] {
+    if (page === undefined) return [{ caller: keyId, perMinute: this.configuration.requestsPerMinute }];
+    return [
+      { caller: `${keyId} from ${address}`, perMinute: page.perMinutePerVisitor },
+      { caller: keyId, perMinute: page.perMinute },
+    ];
   }
 
   /** For those who show no key that is known. */

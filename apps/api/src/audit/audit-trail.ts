@@ -2,7 +2,6 @@ import { currentContext } from '../edge/request-context.js';
 import { claimFor } from '../idempotency/claim.js';
 import type { Transaction } from '../persistence/database.js';
 import { newId } from '../persistence/ids.js';
-import { AuditEntryRow } from './audit-entry.entity.js';
 
 export type AuditAction = 'created' | 'changed' | 'removed' | 'published' | 'imported' | 'revoked';
 
@@ -51,13 +50,54 @@ export class AuditTrail {
   }
 
   /** Newest first. */
-  about(subject: string, code: string): Promise<AuditEntryRow[]> {
-    return this.tx.find(AuditEntryRow, {
-      where: { subject, subjectCode: code },
-      order: { id: 'DESC' },
-      take: 500,
-    });
+  about(subject: string, code: string): Promise<readonly NamedEntry[]> {
+    return this.tx.query(
+      `${SELECT} WHERE entry.subject = $1 AND entry.subject_code = $2 ORDER BY entry.id DESC LIMIT 500`,
+      [subject, code],
+    );
+  }
+
+  /** The last things done to an edition or anything in it, newest first. */
+  inEdition(editionId: string, count: number): Promise<readonly NamedEntry[]> {
+    return this.tx.query(`${SELECT} WHERE entry.edition_id = $1 ORDER BY entry.id DESC LIMIT $2`, [
+      editionId,
+      count,
+    ]);
+  }
+
+  /** All of an organisation, newest first. */
+  page({ limit, beforeId, subject }: AuditRequest): Promise<readonly NamedEntry[]> {
+    return this.tx.query(
+      `${SELECT} WHERE entry.organisation_id = kingplank_organisation()
+       AND ($1::uuid IS NULL OR entry.id < $1) AND ($2::text IS NULL OR entry.subject = $2)
+       ORDER BY entry.id DESC LIMIT $3`,
+      [beforeId ?? null, subject ?? null, limit],
+    );
   }
 }
+
+interface AuditRequest {
+  readonly limit: number;
+  readonly beforeId: string | undefined;
+  readonly subject: string | undefined;
+}
+
+/** An entry with the name of the key, as far as the transaction may see it. */
+export interface NamedEntry {
+  readonly id: string;
+  readonly at: Date;
+  readonly action: string;
+  readonly subject: string;
+  readonly subjectCode: string;
+  readonly keyId: string | null;
+  readonly keyName: string | null;
+  readonly requestId: string | null;
+  readonly before: unknown;
+  readonly after: unknown;
+}
+
+const SELECT = `SELECT entry.id, entry.at, entry.action, entry.subject, entry.subject_code AS "subjectCode",
+  entry.key_id AS "keyId", key.name AS "keyName", entry.request_id AS "requestId", entry.before, entry.after
+  FROM audit_entry entry LEFT JOIN api_key key ON key.id = entry.key_id`;
 
 const json = (value: unknown): string | null => (value === undefined ? null : JSON.stringify(value));

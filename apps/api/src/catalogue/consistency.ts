@@ -1,4 +1,4 @@
-import { below, pointer, problem, type Problem } from '#lib/kernel';
+import { below, pointer, problem, type Problem, nearest } from '#lib/kernel';
 import type { Catalogue, PriceList } from '#lib/catalogue';
 import { faultsOfPriceList } from '#lib/costing';
 import { isRecord } from '../edge/dto/field.js';
@@ -71,5 +71,5 @@ const unknown = (at: string, value: string, kind: string, known: ReadonlySet<str
   problem('unknown-code', at, {
     value: JSON.stringify(value),
     kind,
-    known: [...known].slice(0, MOST_NAMED).join(', '),
+    known: [...new Set([...nearest(value, known), ...known])].slice(0, MOST_NAMED).join(', '),
   });

@@ -23,6 +23,10 @@ export class CurrentCatalogue {
 
   constructor(private readonly database: Database) {}
 
+  named(organisationId: string, edition: string | undefined): Promise<Catalogue> {
+    return edition === undefined ? this.of(organisationId) : this.edition(organisationId, edition);
+  }
+
   async of(organisationId: string): Promise<Catalogue> {
     const known = this.current.get(organisationId);
     const remembered = known === undefined ? undefined : this.editions.get(known.editionId);

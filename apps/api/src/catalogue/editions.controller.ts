@@ -1,19 +1,20 @@
-import { Body, Controller, Delete, Get, HttpCode, Param, Post, Req, Res } from '@nestjs/common';
+import { Body, Controller, Delete, Get, HttpCode, Param, Post, Query, Req, Res } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import type { History } from '../audit/history.js';
 import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import type { EditionRow } from './catalogue.entities.js';
-import { NewEditionDto } from './dto/editions.dto.js';
+import { EditionComparisonQueryDto, NewEditionDto, RestorationDto } from './dto/editions.dto.js';
+import type { EditionComparison } from './edition-comparison.js';
 import { editionView, type Edition, type EditionList } from './edition-view.js';
 import { EditionsService } from './editions.service.js';
 
 @ApiTags('Catalogue')
 @Controller('v1/editions')
-@ForRoles()
+@Needs('catalogue:read')
 export class EditionsController {
   constructor(private readonly editions: EditionsService) {}
 
@@ -29,7 +30,7 @@ export class EditionsController {
   }
 
   @Post()
-  @ForRoles('catalogue-admin')
+  @Needs('prices:write')
   @ApiOperation({ operationId: 'createEdition', summary: 'Make a draft by copying an edition' })
   @Answers('Edition', { status: 201, headers: ['Location', 'ETag'] })
   @Refuses('conflict', 'not-found')
@@ -56,7 +57,7 @@ export class EditionsController {
 
   @Post(':code/publication')
   @HttpCode(200)
-  @ForRoles('catalogue-admin')
+  @Needs('catalogue:write')
   @ApiOperation({
     operationId: 'publishEdition',
     summary: 'Publish a draft: it becomes current and is never changed again',
@@ -78,9 +79,42 @@ export class EditionsController {
     );
   }
 
+  @Post(':code/restoration')
+  @Needs('catalogue:write')
+  @ApiOperation({
+    operationId: 'restoreEdition',
+    summary: 'Make what an earlier edition held current again, under a new code',
+  })
+  @Answers('Edition', { status: 201, headers: ['Location', 'ETag'] })
+  @Refuses('conflict')
+  async restore(
+    @CallerParam() caller: Caller,
+    @Param('code') code: string,
+    @Body() restoration: RestorationDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Edition> {
+    const row = await this.editions.restore(caller, code, restoration);
+    response.setHeader('Location', `/v1/editions/${row.code}`);
+    return tagged(row, response);
+  }
+
+  @Get(':code/comparison')
+  @ApiOperation({
+    operationId: 'compareEditions',
+    summary: 'What an edition holds otherwise than another, entry by entry and field by field',
+  })
+  @Answers('EditionComparison')
+  compare(
+    @CallerParam() caller: Caller,
+    @Param('code') code: string,
+    @Query() query: EditionComparisonQueryDto,
+  ): Promise<EditionComparison> {
+    return this.editions.compare(caller, code, query.with);
+  }
+
   @Delete(':code')
   @AnswersNothing()
-  @ForRoles('catalogue-admin')
+  @Needs('catalogue:write')
   @ApiOperation({ operationId: 'deleteEdition', summary: 'Throw a draft away' })
   @ChangesVersion()
   @Refuses('conflict')

@@ -86,6 +86,17 @@ export class EditionsRepository {
     return affected === 1;
   }
 
+  /** A draft's version counts every change to what it holds. False when it was published in the meantime. */
+  async countChange(id: string): Promise<boolean> {
+    const { affected } = await this.tx
+      .createQueryBuilder()
+      .update(EditionRow)
+      .set({ version: () => 'version + 1' })
+      .where({ id, state: 'draft' })
+      .execute();
+    return affected === 1;
+  }
+
   async removeDraft(id: string, version: number): Promise<boolean> {
     const { affected } = await this.tx
       .createQueryBuilder()

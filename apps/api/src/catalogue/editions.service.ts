@@ -2,13 +2,14 @@ import { Injectable } from '@nestjs/common';
 import type { Caller } from '../access/roles.js';
 import { AuditTrail } from '../audit/audit-trail.js';
 import { historyOf, type History } from '../audit/history.js';
-import { staleVersion } from '../edge/preconditions.js';
+import { StaleVersion, staleVersion } from '../edge/preconditions.js';
 import { HttpProblem, notFound, summaryOf } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { newId } from '../persistence/ids.js';
 import { catalogueFrom, hashOfContent } from './catalogue-document.js';
 import type { EditionRow } from './catalogue.entities.js';
+import { changesBetween, type EditionComparison } from './edition-comparison.js';
 import { inconsistencies } from './consistency.js';
 import { CurrentCatalogue } from './current-catalogue.js';
 import { EditionsRepository } from './editions.repository.js';
@@ -51,51 +52,45 @@ export class EditionsService {
     });
   }
 
-  async addDraft(caller: Caller, { code, note, basedOn }: NewDraft): Promise<EditionRow> {
-    try {
-      return await this.database.inOrganisation(caller.organisationId, async (tx) => {
-        const base = await editionOf(tx, basedOn);
-        const id = newId();
-        await EditionsRepository.in(tx).addDraft(
-          { id, organisationId: caller.organisationId, code, note: note ?? '' },
-          base,
-        );
-        await AuditTrail.in(tx).add(caller, {
-          action: 'created',
-          subject: 'edition',
-          code,
-          editionId: id,
-          after: { code, note, basedOn: base.code },
-        });
-        return editionOf(tx, code);
-      });
-    } catch (failure) {
-      if (isUniqueViolation(failure, 'edition_code_unique'))
-        throw new HttpProblem('conflict', { detail: `An edition ${code} exists already.` });
-      throw failure;
-    }
+  addDraft(caller: Caller, draft: NewDraft): Promise<EditionRow> {
+    return unlessTaken(draft.code, () =>
+      this.database.inOrganisation(caller.organisationId, (tx) => draftIn(tx, caller, draft)),
+    );
+  }
+
+  /** Makes what an earlier edition held current again: a copy under a new code, checked and published at once. */
+  async restore(
+    caller: Caller,
+    basedOn: string,
+    { code, note }: Omit<NewDraft, 'basedOn'>,
+  ): Promise<EditionRow> {
+    const restored = await unlessTaken(code, () =>
+      this.database.inOrganisation(caller.organisationId, async (tx) => {
+        if ((await editionOf(tx, basedOn)).state !== 'published')
+          throw new HttpProblem('conflict', {
+            detail: `The edition ${basedOn} was never published; publish it instead of restoring it.`,
+          });
+        return publishedIn(tx, caller, await draftIn(tx, caller, { code, note, basedOn }));
+      }),
+    );
+    this.current.forget(caller.organisationId);
+    return restored;
+  }
+
+  compare({ organisationId }: Caller, code: string, other: string): Promise<EditionComparison> {
+    return this.database.inOrganisation(organisationId, async (tx) => {
+      const [before, after] = [await editionOf(tx, other), await editionOf(tx, code)];
+      const editions = EditionsRepository.in(tx);
+      const changes = changesBetween(await editions.contentOf(before.id), await editions.contentOf(after.id));
+      return { before: other, after: code, isSame: changes.length === 0, changes };
+    });
   }
 
   async publish(caller: Caller, code: string, check: VersionCheck): Promise<EditionRow> {
     const published = await this.database.inOrganisation(caller.organisationId, async (tx) => {
       const draft = await draftOf(tx, code);
-      check(draft.version);
-      const editions = EditionsRepository.in(tx);
-      const content = await editions.contentOf(draft.id);
-      const problems = inconsistencies(catalogueFrom(draft, content));
-      if (problems.length > 0)
-        throw new HttpProblem('unprocessable', {
-          detail: `The edition does not hold together. ${summaryOf(problems)}`,
-          problems,
-        });
-      if (!(await editions.publish(draft.id, draft.version, hashOfContent(content)))) throw staleVersion();
-      await AuditTrail.in(tx).add(caller, {
-        action: 'published',
-        subject: 'edition',
-        code,
-        editionId: draft.id,
-      });
-      return editionOf(tx, code);
+      await checkWhole(tx, draft, check);
+      return publishedIn(tx, caller, draft);
     });
     this.current.forget(caller.organisationId);
     return published;
@@ -104,7 +99,7 @@ export class EditionsService {
   removeDraft(caller: Caller, code: string, check: VersionCheck): Promise<void> {
     return this.database.inOrganisation(caller.organisationId, async (tx) => {
       const draft = await draftOf(tx, code);
-      check(draft.version);
+      await checkWhole(tx, draft, check);
       if (!(await EditionsRepository.in(tx).removeDraft(draft.id, draft.version))) throw staleVersion();
       await AuditTrail.in(tx).add(caller, {
         action: 'removed',
@@ -114,6 +109,80 @@ export class EditionsService {
       });
     });
   }
+}
+
+async function unlessTaken<T>(code: string, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (failure) {
+    if (isUniqueViolation(failure, 'edition_code_unique'))
+      throw new HttpProblem('conflict', { detail: `An edition ${code} exists already.` });
+    throw failure;
+  }
+}
+
+async function draftIn(
+  tx: Transaction,
+  caller: Caller,
+  { code, note, basedOn }: NewDraft,
+): Promise<EditionRow> {
+  const base = await editionOf(tx, basedOn);
+  const id = newId();
+  await EditionsRepository.in(tx).addDraft(
+    { id, organisationId: caller.organisationId, code, note: note ?? '' },
+    base,
+  );
+  await AuditTrail.in(tx).add(caller, {
+    action: 'created',
+    subject: 'edition',
+    code,
+    editionId: id,
+    after: { code, note, basedOn: base.code },
+  });
+  return editionOf(tx, code);
+}
+
+/** @throws {HttpProblem} unprocessable, with everything that does not hold together */
+async function publishedIn(tx: Transaction, caller: Caller, draft: EditionRow): Promise<EditionRow> {
+  const editions = EditionsRepository.in(tx);
+  const content = await editions.contentOf(draft.id);
+  const problems = inconsistencies(catalogueFrom(draft, content));
+  if (problems.length > 0)
+    throw new HttpProblem('unprocessable', {
+      detail: `The edition does not hold together. ${summaryOf(problems)}`,
+      problems,
+    });
+  if (!(await editions.publish(draft.id, draft.version, hashOfContent(content)))) throw staleVersion();
+  await AuditTrail.in(tx).add(caller, {
+    action: 'published',
+    subject: 'edition',
+    code: draft.code,
+    editionId: draft.id,
+  });
+  return editionOf(tx, draft.code);
+}
+
+const MOST_TOLD = 10;
+
+/** Whoever decided on an older state is told who changed what since. */
+async function checkWhole(tx: Transaction, draft: EditionRow, check: VersionCheck): Promise<void> {
+  try {
+    check(draft.version);
+  } catch (failure) {
+    if (!(failure instanceof StaleVersion) || failure.seen === undefined) throw failure;
+    const since = Math.min(MOST_TOLD, Math.max(0, draft.version - failure.seen));
+    const entries = await AuditTrail.in(tx).inEdition(draft.id, since);
+    const told = entries.map(
+      ({ keyName, action, subject, subjectCode, at }) =>
+        `${keyName ?? 'an unknown key'} ${action} ${subject.replace('_', ' ')} ${subjectCode} at ${at.toISOString()}`,
+    );
+    throw new StaleVersion(failure.seen, told.length === 0 ? '' : ` (${told.join('; ')})`);
+  }
+}
+
+/** Every change to what a draft holds is one to the draft. */
+export async function countedChange(tx: Transaction, code: string): Promise<void> {
+  if (!(await EditionsRepository.in(tx).countChange((await draftOf(tx, code)).id))) throw staleVersion();
 }
 
 /** The edition of a code, or the current one. @throws {HttpProblem} not-found */

@@ -16,8 +16,8 @@ import {
 import { ApiBody, ApiExtraModels, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { currencyCodes } from '#lib/money';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
-import type { Caller } from '../access/roles.js';
+import { CallerParam, Needs } from '../access/access.decorators.js';
+import type { Caller, Permission } from '../access/roles.js';
 import type { History } from '../audit/history.js';
 import type { DtoClass } from '../edge/dto/field.js';
 import { OneOf } from '../edge/dto/index.js';
@@ -43,6 +43,8 @@ interface Resource {
   readonly one: string;
   readonly many: string;
   readonly classes: readonly DtoClass[];
+  /** What it takes to change them. */
+  readonly writing: Permission;
   /** What a list can be narrowed to. */
   readonly kinds: { readonly choices: readonly string[]; readonly words: string };
 }
@@ -56,6 +58,7 @@ const resources: readonly Resource[] = [
     one: 'Material',
     many: 'Materials',
     classes: materialClasses,
+    writing: 'catalogue:write',
     kinds: { choices: Object.keys(materialKinds), words: 'Only materials of this kind.' },
   },
   {
@@ -64,6 +67,7 @@ const resources: readonly Resource[] = [
     one: 'PriceList',
     many: 'PriceLists',
     classes: [PriceListDto],
+    writing: 'prices:write',
     kinds: currencies,
   },
   {
@@ -72,6 +76,7 @@ const resources: readonly Resource[] = [
     one: 'LabourRates',
     many: 'AllLabourRates',
     classes: [LabourRatesDto],
+    writing: 'catalogue:write',
     kinds: currencies,
   },
   {
@@ -80,6 +85,7 @@ const resources: readonly Resource[] = [
     one: 'Source',
     many: 'Sources',
     classes: [SourceDto],
+    writing: 'catalogue:write',
     kinds: { choices: waysOfReading, words: 'Only sources read in this way.' },
   },
 ];
@@ -124,7 +130,7 @@ function readingController(resource: Resource): Type {
   @ApiTags('Catalogue')
   @ApiExtraModels(...classes.map((type) => Object.assign(type)))
   @Controller(`v1/${path}`)
-  @ForRoles()
+  @Needs('catalogue:read')
   class ReadingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -166,13 +172,13 @@ function readingController(resource: Resource): Type {
 }
 
 function changingController(resource: Resource): Type {
-  const { table, path, one } = resource;
+  const { table, path, one, writing } = resource;
   const document = documentSchema(resource);
   const words = wordsOf(resource);
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}`)
-  @ForRoles('catalogue-admin')
+  @Needs(writing)
   class ChangingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -221,11 +227,11 @@ function changingController(resource: Resource): Type {
 }
 
 function removingController(resource: Resource): Type {
-  const { table, path, one } = resource;
+  const { table, path, one, writing } = resource;
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}`)
-  @ForRoles('catalogue-admin')
+  @Needs(writing)
   class RemovingController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -248,11 +254,11 @@ function removingController(resource: Resource): Type {
 }
 
 function importController(resource: Resource): Type {
-  const { table, path, many } = resource;
+  const { table, path, many, writing } = resource;
 
   @ApiTags('Catalogue')
   @Controller(`v1/${path}/import`)
-  @ForRoles('catalogue-admin')
+  @Needs(writing)
   class ImportController {
     constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 

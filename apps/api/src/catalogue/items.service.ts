@@ -11,7 +11,7 @@ import type { EditionRow } from './catalogue.entities.js';
 import type { CatalogueTable } from './catalogue-rows.js';
 import { documentsFrom } from './csv-documents.js';
 import { checkedDocument, classOf, documentFaults, type CheckedDocument } from './dto/documents.js';
-import { draftOf, editionOf } from './editions.service.js';
+import { countedChange, draftOf, editionOf } from './editions.service.js';
 import { ItemsRepository, type ItemRow } from './items.repository.js';
 
 /** Which rows: a table, in an edition; the current edition when none is named. */
@@ -144,9 +144,11 @@ export class ItemsService {
         ],
       });
     }
-    return this.database.inOrganisation(caller.organisationId, async (tx) =>
-      work(tx, await draftOf(tx, edition)),
-    );
+    return this.database.inOrganisation(caller.organisationId, async (tx) => {
+      const result = await work(tx, await draftOf(tx, edition));
+      await countedChange(tx, edition);
+      return result;
+    });
   }
 }
 

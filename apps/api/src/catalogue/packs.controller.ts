@@ -1,7 +1,7 @@
 import { Body, Controller, Get, Inject, Param, Put, Query, Res } from '@nestjs/common';
 import { ApiBody, ApiOperation, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { AnswersSchema, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { Consumes, CSV_TYPE, JSON_TYPE, Produces } from '../edge/media.js';
@@ -24,7 +24,7 @@ const packList = {
 /** The packs of a price list as a supplier's sheet has them: one a row. */
 @ApiTags('Catalogue')
 @Controller('v1/price-lists/:code/packs')
-@ForRoles()
+@Needs('catalogue:read')
 export class PacksController {
   constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
@@ -47,7 +47,7 @@ export class PacksController {
 
   @Put()
   @Consumes(CSV_TYPE)
-  @ForRoles('catalogue-admin')
+  @Needs('prices:write')
   @DraftQuery()
   @ApiBody({ schema: { type: 'string' } })
   @ApiOperation({

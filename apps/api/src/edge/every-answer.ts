@@ -103,28 +103,42 @@ function setSecurityHeaders(request: Request, response: Response): void {
 const exposed =
   'ETag, Link, Location, RateLimit, RateLimit-Policy, Retry-After, X-Request-Id, Traceparent, Idempotency-Replayed, Content-Disposition, Preference-Applied';
 
-/** Answers browsers of the configured origins; without any, no answer invites a browser of another origin. */
+/** Where pages ask with keys that are made for them; what such a key may do there is looked at with the request. */
+const forPages = /^\/v1\/(?:estimates(?:\/[^/]+)*|estimating\/(?:preview|quantities))$/;
+const pagesKey = /^bearer +kp_(?:pub|es)_/i;
+
+/**
+ * Answers browsers of the configured origins, and pages that show a key made for pages. A preflight carries no key, so
+ * it is answered for every origin where pages ask; nothing here rests on cookies, and the key's own list of origins
+ * counts with the request itself.
+ */
 export const crossOrigin =
   ({ corsOrigins }: Configuration): RequestHandler =>
   (request: Request, response: Response, next: NextFunction) => {
     const { origin } = request.headers;
-    if (corsOrigins.length > 0) response.vary('Origin');
-    if (origin === undefined || !corsOrigins.includes(origin)) {
+    response.vary('Origin');
+    const isPreflight =
+      request.method === 'OPTIONS' && request.headers['access-control-request-method'] !== undefined;
+    const isFromPage = isPreflight
+      ? forPages.test(request.path)
+      : pagesKey.test(request.headers.authorization ?? '');
+    if (origin === undefined || !(isFromPage || corsOrigins.includes(origin))) {
       next();
       return;
     }
     response.setHeader('Access-Control-Allow-Origin', origin);
     response.setHeader('Access-Control-Expose-Headers', exposed);
     response.setHeader('Cross-Origin-Resource-Policy', 'cross-origin');
-    if (request.method !== 'OPTIONS' || request.headers['access-control-request-method'] === undefined) {
-      next();
-      return;
-    }
-    response.setHeader('Access-Control-Allow-Methods', 'GET, HEAD, POST, PUT, PATCH, DELETE');
-    response.setHeader(
-      'Access-Control-Allow-Headers',
-      'Accept, Accept-Units, Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Prefer, Traceparent, X-Request-Id',
-    );
-    response.setHeader('Access-Control-Max-Age', '600');
-    response.status(204).end();
+    if (isPreflight) answerPreflight(response);
+    else next();
   };
+
+function answerPreflight(response: Response): void {
+  response.setHeader('Access-Control-Allow-Methods', 'GET, HEAD, POST, PUT, PATCH, DELETE');
+  response.setHeader(
+    'Access-Control-Allow-Headers',
+    'Accept, Accept-Units, Authorization, Content-Type, Idempotency-Key, If-Match, If-None-Match, Kingplank-Version, Prefer, Traceparent, X-Request-Id',
+  );
+  response.setHeader('Access-Control-Max-Age', '600');
+  response.status(204).end();
+}

@@ -23,7 +23,13 @@ export class Log implements LoggerService {
     const where =
       context === undefined
         ? {}
-        : { requestId: context.requestId, traceId: context.traceId, spanId: context.spanId };
+        : {
+            requestId: context.requestId,
+            traceId: context.traceId,
+            spanId: context.spanId,
+            organisationId: context.caller.organisationId,
+            keyId: context.caller.keyId,
+          };
     this.write(`${JSON.stringify({ time: new Date().toISOString(), level, message, ...where, ...facts })}\n`);
   }
 

@@ -1,4 +1,5 @@
 import type { Request } from 'express';
+import { problem } from '#lib/kernel';
 import { HttpProblem } from './problems.js';
 
 /** The entity tag of a version of a mutable resource. */
@@ -14,7 +15,7 @@ export function isFresh(request: Request, etag: string): boolean {
 /**
  * The version that a writer has seen, from If-Match: without it nobody would know whose change was overwritten.
  *
- * @throws {HttpProblem} precondition-required, precondition-failed
+ * @throws {HttpProblem} precondition-required, precondition-failed, bad-request
  */
 export function refuseUnlessMatch(request: Request, version: number): void {
   const given = request.headers['if-match'];
@@ -23,13 +24,47 @@ export function refuseUnlessMatch(request: Request, version: number): void {
       detail: 'Send If-Match with the ETag of the version that is to be changed.',
     });
   }
-  if (given.trim() === '*' || tagsIn(given).includes(tagOf(version))) return;
-  throw staleVersion();
+  const tags = tagsIn(given);
+  if (given.trim() === '*' || tags.includes(tagOf(version))) return;
+  if (tags.length === 0) throw noTag(given);
+  throw new StaleVersion(versionsIn(tags));
 }
 
-export const staleVersion = (): HttpProblem =>
-  new HttpProblem('precondition-failed', {
-    detail: 'The resource was changed since that version; read it again and decide anew.',
+/** The version that was seen is not the present one. */
+export class StaleVersion extends HttpProblem {
+  /** Of the newest version that the writer named; undefined when it named none of ours. */
+  readonly seen: number | undefined;
+
+  constructor(seen: number | undefined, changes = '') {
+    super('precondition-failed', {
+      detail: `The resource was changed since that version${changes}; read it again and decide anew.`,
+    });
+    this.seen = seen;
+  }
+}
+
+export const staleVersion = (): HttpProblem => new StaleVersion(undefined);
+
+const versionsIn = (tags: readonly string[]): number | undefined => {
+  const versions = tags.flatMap((tag) => {
+    const digits = /^"v(\d{1,9})"$/.exec(tag)?.[1];
+    return digits === undefined ? [] : [Number(digits)];
+  });
+  return versions.length === 0 ? undefined : Math.max(...versions);
+};
+
+const noTag = (given: string): HttpProblem =>
+  new HttpProblem('bad-request', {
+    detail: 'If-Match holds no entity tag.',
+    problems: [
+      {
+        ...problem('not-in-form', '', {
+          value: JSON.stringify(given.slice(0, 60)),
+          form: 'the ETag of an answer with its quotation marks, such as "v3"',
+        }),
+        header: 'If-Match',
+      },
+    ],
   });
 
 const tagsIn = (header: string): readonly string[] => header.match(/(?:W\/)?"[^"]*"/g) ?? [];

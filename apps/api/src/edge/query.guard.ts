@@ -23,7 +23,10 @@ export class QueryGuard implements CanActivate {
   canActivate(context: ExecutionContext): boolean {
     const names = Object.keys(context.switchToHttp().getRequest<Request>().query);
     if (names.length === 0 || readsQuery(context)) return true;
-    const problems = names.map((parameter) => ({ ...problem('unknown-field', `/${parameter}`), parameter }));
+    const problems = names.map((parameter) => ({
+      ...problem('unknown-field', `/${parameter}`, { hint: '' }),
+      parameter,
+    }));
     throw new HttpProblem('bad-request', { detail: summaryOf(problems), problems });
   }
 }

@@ -11,6 +11,15 @@ export interface RequestContext {
   readonly sampled: boolean;
   /** Aborted when the caller goes away, or when the request has taken as long as it may. */
   readonly patience: AbortSignal;
+  /** Filled in once the key is known. */
+  readonly caller: RequestCaller;
+}
+
+interface RequestCaller {
+  organisationId?: string;
+  keyId?: string;
+  /** What the database lets the caller see of its organisation's estimates; absent for all of them. */
+  confinedTo?: string;
 }
 
 const running = new AsyncLocalStorage<RequestContext>();
@@ -19,6 +28,27 @@ export const withContext = <T>(context: RequestContext, work: () => T): T => run
 
 /** Absent outside a request. */
 export const currentContext = (): RequestContext | undefined => running.getStore();
+
+/** So that every line of the log says whose request it is about. */
+export function nameCaller({
+  organisationId,
+  keyId,
+}: {
+  readonly organisationId: string;
+  readonly keyId: string;
+}): void {
+  const caller = currentContext()?.caller;
+  if (caller !== undefined) Object.assign(caller, { organisationId, keyId });
+}
+
+/** From here on, every transaction of the request sees no more than this. */
+export function confineRequest(to: string | undefined): void {
+  const caller = currentContext()?.caller;
+  if (caller !== undefined && to !== undefined) caller.confinedTo = to;
+}
+
+/** Work that outlives the request it was begun in, and is not done for its caller. */
+export const outsideRequests = <T>(work: () => T): T => running.exit(work);
 
 /** How long work is wanted: as long as the request is; outside a request, for ever. */
 export const patience = (): AbortSignal => currentContext()?.patience ?? new AbortController().signal;
@@ -31,6 +61,7 @@ export function contextOf(request: IncomingMessage, patience: AbortSignal): Requ
     spanId: randomBytes(8).toString('hex'),
     sampled: parent?.sampled ?? false,
     patience,
+    caller: {},
   };
 }
 

@@ -2,7 +2,7 @@ import { Body, Controller, Get, HttpCode, Param, Post, Query, Req } from '@nestj
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
 import { basketCsv } from '#lib/costing';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { AnswersIn } from '../edge/endpoint.js';
 import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../edge/media.js';
@@ -13,7 +13,8 @@ import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
 
 @ApiTags('Estimates')
 @Controller('v1/estimates/:id/basket')
-@ForRoles('surveyor', 'chandler', 'integrator')
+@Needs('orders:read')
+@AlsoFor('holder')
 export class BasketController {
   constructor(private readonly baskets: EstimateBasketService) {}
 

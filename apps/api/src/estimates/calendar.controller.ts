@@ -1,7 +1,7 @@
 import { Controller, Get, Param, Query, Req } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { AnswersIn, Refuses } from '../edge/endpoint.js';
 import { CALENDAR_TYPE, JSON_TYPE, Produces } from '../edge/media.js';
@@ -15,7 +15,8 @@ import type { EstimateCalendar } from './stored-estimate.js';
 
 @ApiTags('Estimates')
 @Controller('v1/estimates/:id/calendar')
-@ForRoles('surveyor', 'chandler', 'integrator')
+@Needs('estimates:read')
+@AlsoFor('holder')
 export class EstimateCalendarController {
   constructor(private readonly estimates: EstimatesService) {}
 

@@ -1,7 +1,7 @@
 import { Controller, Get, Param, Query, Req } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { Answers, AnswersOnlyIn, MayAnswerLater } from '../edge/endpoint.js';
 import { DXF_TYPE, PDF_TYPE, Produces, SVG_TYPE } from '../edge/media.js';
@@ -12,7 +12,8 @@ import type { DrawingList } from './stored-estimate.js';
 
 @ApiTags('Estimates')
 @Controller('v1/estimates/:id/drawings')
-@ForRoles('surveyor', 'chandler', 'integrator')
+@Needs('estimates:read')
+@AlsoFor('holder')
 export class DrawingsController {
   constructor(private readonly forms: EstimateForms) {}
 

@@ -39,10 +39,17 @@ export class Engine implements OnModuleInit {
     );
   }
 
-  /** An estimate with the organisation's current edition. @throws {HttpProblem} unprocessable, with every problem */
-  async estimate(record: DefectRecord, organisationId: string): Promise<WrittenEstimate> {
+  /** An estimate with the edition named, or the organisation's current one. @throws {HttpProblem} unprocessable, with every problem */
+  async estimate(
+    record: DefectRecord,
+    organisationId: string,
+    edition: string | undefined,
+  ): Promise<WrittenEstimate> {
     const isDerived = this.configuration.keepDerivations;
-    return this.estimateWith({ record, organisationId, isDerived }, await this.catalogues.of(organisationId));
+    return this.estimateWith(
+      { record, organisationId, isDerived },
+      await this.catalogues.named(organisationId, edition),
+    );
   }
 
   /** The same estimate once more: with the edition and under the version name that it was made with. */

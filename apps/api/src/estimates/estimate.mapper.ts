@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { Defect } from '#lib/kernel';
 import { findCurrency, type MoneyJson } from '#lib/money';
 import type { DefectRecord } from '#lib/estimate';
+import type { ClientSecret } from '../access/holders.js';
 import type { EstimateRow } from './estimate.entity.js';
 import type { WrittenEstimate } from './estimating.js';
 import type { EstimateSummary, RevisionMark, StoredEstimate } from './stored-estimate.js';
@@ -58,9 +59,9 @@ export function rowOf(
   };
 }
 
-/** A `StoredEstimate` as JSON text, around the document as it was written. */
-export function storedJson(row: SummaryRow, resultJson: string): string {
-  const frame = JSON.stringify(frameOf(row));
+/** A `StoredEstimate` as JSON text, around the document as it was written; a page is given its secret with it. */
+export function storedJson(row: SummaryRow, resultJson: string, secret?: ClientSecret): string {
+  const frame = JSON.stringify({ ...frameOf(row), ...secret });
   return `${frame.slice(0, -1)},"estimate":${resultJson}}`;
 }
 

@@ -2,7 +2,7 @@ import { Body, Controller, Get, Param, Post, Query, Req, Res } from '@nestjs/com
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import type { DefectRecord } from '#lib/estimate';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { USUAL_ON_PAGE } from '../edge/dto/query.js';
 import { Answers, AnswersIn, MayAnswerLater, Refuses } from '../edge/endpoint.js';
@@ -24,7 +24,7 @@ const forms = [HTML_TYPE, PDF_TYPE, CSV_TYPE, XML_TYPE] as const;
 
 @ApiTags('Estimates')
 @Controller('v1/estimates')
-@ForRoles('surveyor', 'chandler', 'integrator')
+@Needs('estimates:read')
 export class EstimatesController {
   constructor(
     private readonly estimates: EstimatesService,
@@ -32,6 +32,8 @@ export class EstimatesController {
   ) {}
 
   @Post()
+  @Needs('estimates:write')
+  @AlsoFor('publishable', 'holder')
   @RemembersItself()
   @ShowsUnits()
   @ApiOperation({
@@ -68,6 +70,7 @@ export class EstimatesController {
   }
 
   @Get(':id')
+  @AlsoFor('holder')
   @Produces(JSON_TYPE, ...forms)
   @ShowsUnits()
   @ApiOperation({
@@ -103,6 +106,7 @@ export class EstimatesController {
   }
 
   @Get(':id/record')
+  @AlsoFor('holder')
   @ApiOperation({ operationId: 'getEstimateRecord', summary: 'The defect record the estimate was made from' })
   @Answers('DefectRecord')
   record(@CallerParam() caller: Caller, @Param('id') id: string): Promise<DefectRecord> {
@@ -121,6 +125,7 @@ export class EstimatesController {
   }
 
   @Get(':id/lines/:code/why')
+  @AlsoFor('holder')
   @ShowsUnits()
   @ApiOperation({
     operationId: 'explainLine',
@@ -137,7 +142,7 @@ export class EstimatesController {
   }
 }
 
-export function sendMade({ row, resultJson, isReplay }: Made, request: Request): void {
+export function sendMade({ row, resultJson, isReplay, secret }: Made, request: Request): void {
   const response = request.res;
   if (response === undefined) return;
   const units = unitsOf(request);
@@ -147,7 +152,7 @@ export function sendMade({ row, resultJson, isReplay }: Made, request: Request):
   response
     .status(201)
     .type(JSON_TYPE)
-    .send(inUnits(units, storedJson(row, resultJson)));
+    .send(inUnits(units, storedJson(row, resultJson, secret)));
 }
 
 /** Each representation has a tag of its own. */

@@ -12,6 +12,7 @@ import { EstimatesController } from './estimates.controller.js';
 import { EstimatesService } from './estimates.service.js';
 import { EstimateDocuments } from './estimate-documents.js';
 import { EstimateForms } from './estimate-forms.js';
+import { SharesController } from './shares.controller.js';
 import { RevisionsController } from './revisions.controller.js';
 
 @Module({
@@ -22,6 +23,7 @@ import { RevisionsController } from './revisions.controller.js';
     DrawingsController,
     EstimateCalendarController,
     BasketController,
+    SharesController,
   ],
   providers: [EstimatesService, Engine, EstimateForms, EstimateDocuments, EstimateBasketService, OldKeys],
   exports: [Engine],

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { DefectRecord } from '#lib/estimate';
+import { admitted, admittedRevision, openedFor, referenceFor, type ClientSecret } from '../access/holders.js';
 import type { Caller } from '../access/roles.js';
 import { Metrics } from '../edge/metrics.js';
 import { HttpProblem, notFound } from '../edge/problems.js';
@@ -8,8 +9,9 @@ import { reusedKey } from '../idempotency/idempotency-header.js';
 import type { KeyUse } from '../idempotency/key-use.js';
 import { RunningKeys } from '../idempotency/running-keys.js';
 import { issuerIn } from '../letterhead/issuer.js';
-import { Database } from '../persistence/database.js';
+import { Database, type Transaction } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
+import { idOfCursor, pageOf } from '../persistence/cursor.js';
 import { isId, newId } from '../persistence/ids.js';
 import { derivationOf } from './derivation-graph.js';
 import { engineVersion } from '../settings/engine-version.js';
@@ -27,7 +29,12 @@ interface Order {
   readonly idempotencyKey?: string;
 }
 
-export interface Made extends WrittenRow {
+interface WrittenEstimateRow extends WrittenRow {
+  /** For a page, which has no other way to its estimate. */
+  readonly secret: ClientSecret | undefined;
+}
+
+export interface Made extends WrittenEstimateRow {
   /** True when the answer is that of an earlier request with the same key. */
   readonly isReplay: boolean;
 }
@@ -59,15 +66,20 @@ export class EstimatesService {
     this.made = metrics.counter('estimates_made_total', 'Estimates computed and stored.');
   }
 
-  create({ caller, record, idempotencyKey }: Order): Promise<Made> {
-    return this.once({ caller, record }, 'estimates', idempotencyKey, record);
+  async create({ caller, record, idempotencyKey }: Order): Promise<Made> {
+    refuseGuessableKey(caller, idempotencyKey);
+    const reference = await this.database.inOrganisation(caller.organisationId, (tx) =>
+      referenceFor(tx, caller, record.reference),
+    );
+    const named = reference === undefined ? record : { ...record, reference };
+    return this.once({ caller, record: named }, operationOf('estimates', caller), idempotencyKey, record);
   }
 
   async revise(id: string, reason: string, { caller, record, idempotencyKey }: Order): Promise<Made> {
     const rootId = await this.rootOf(caller, id);
     return this.once(
       { caller, record, revise: { rootId, reason } },
-      `revisions of ${rootId}`,
+      operationOf(`revisions of ${rootId}`, caller),
       idempotencyKey,
       { reason, record },
     );
@@ -100,12 +112,10 @@ export class EstimatesService {
   }
 
   page({ organisationId }: Caller, { limit, cursor, reference }: PageQuery): Promise<EstimatePage> {
-    const beforeId = cursor === undefined ? undefined : idOfCursor(cursor);
+    const beforeId = idOfCursor(cursor);
     return this.database.inOrganisation(organisationId, async (tx) => {
       const rows = await EstimatesRepository.in(tx).page({ limit: limit + 1, beforeId, reference });
-      const items = rows.slice(0, limit).map(summaryOfRow);
-      const last = items.at(-1);
-      return rows.length > limit && last !== undefined ? { items, nextCursor: cursorOf(last.id) } : { items };
+      return pageOf(rows, limit, summaryOfRow);
     });
   }
 
@@ -197,14 +207,8 @@ export class EstimatesService {
     };
   }
 
-  private async rootOf({ organisationId }: Caller, id: string): Promise<string> {
-    const checked = checkedId(id);
-    return found(
-      await this.database.inOrganisation(organisationId, (tx) =>
-        EstimatesRepository.in(tx).findRootId(checked),
-      ),
-      id,
-    );
+  private rootOf({ organisationId }: Caller, id: string): Promise<string> {
+    return this.database.inOrganisation(organisationId, (tx) => rootIdIn(tx, id));
   }
 
   async row({ organisationId }: Caller, id: string): Promise<EstimateRow> {
@@ -221,7 +225,7 @@ export class EstimatesService {
     const { organisationId } = plan.caller;
     const use: KeyUse = { organisationId, operation, key, requestHash: hashOf(body) };
     return this.running.alone([organisationId, operation, key], async () => {
-      const earlier = await this.earlier(use);
+      const earlier = await this.earlier(plan.caller, use);
       return earlier ?? this.madeUnderKey({ ...plan, use }, use);
     });
   }
@@ -231,41 +235,74 @@ export class EstimatesService {
       return { ...(await this.make(plan)), isReplay: false };
     } catch (failure) {
       if (!isUniqueViolation(failure, 'idempotency_key_pkey')) throw failure;
-      const earlier = await this.earlier(use);
+      const earlier = await this.earlier(plan.caller, use);
       if (earlier === undefined) throw failure;
       return earlier;
     }
   }
 
-  private async earlier(use: KeyUse): Promise<Made | undefined> {
+  /** A page gets a new secret with the answer: the one it got before is kept by nobody but the page. */
+  private async earlier(caller: Caller, use: KeyUse): Promise<Made | undefined> {
     const written = await this.database.inOrganisation(use.organisationId, async (tx) => {
       const estimates = EstimatesRepository.in(tx);
       const known = await estimates.findKey(use);
       if (known === null) return undefined;
       if (known.requestHash !== use.requestHash) throw reusedKey();
-      return found(await estimates.findWritten(known.estimateId ?? ''), known.estimateId ?? '');
+      const id = known.estimateId ?? '';
+      const secret = caller.kind === 'publishable' ? await openedFor(tx, caller, id) : undefined;
+      return { ...found(await estimates.findWritten(id), id), secret };
     });
     return written === undefined ? undefined : { ...written, isReplay: true };
   }
 
-  private async make(plan: Plan): Promise<WrittenRow> {
-    const {
-      caller: { organisationId, keyId },
-      record,
-    } = plan;
-    const made = await this.engine.estimate(record, organisationId);
+  private async make(plan: Plan): Promise<WrittenEstimateRow> {
+    const { caller, record } = plan;
+    const { organisationId, keyId } = caller;
+    const made = await this.engine.estimate(record, organisationId, caller.page?.edition);
     const id = newId();
-    const row = await this.database.inOrganisation(organisationId, async (tx) => {
+    const written = await this.database.inOrganisation(organisationId, async (tx) => {
       const estimates = EstimatesRepository.in(tx);
+      const secret = plan.revise === undefined ? await admitted(tx, caller, id) : undefined;
+      if (plan.revise !== undefined) await admittedRevision(tx, caller);
       const revision = await revisionMark(estimates, id, plan);
       const newRow = rowOf({ id, organisationId, createdByKeyId: keyId, revision }, record, made);
       const createdAt = await estimates.add(newRow);
       if (plan.use !== undefined) await estimates.rememberKey(plan.use, id);
-      return { ...newRow, createdAt };
+      return { row: { ...newRow, createdAt }, secret };
     });
     this.made.inc();
-    return { row, resultJson: made.resultJson };
+    return { ...written, resultJson: made.resultJson };
   }
+}
+
+/** What pages do under a key of theirs is not what programs do under the same one. */
+const operationOf = (operation: string, { kind, keyId }: Caller): string =>
+  kind === 'secret' ? operation : `${operation} by ${kind} ${keyId}`;
+
+const LEAST_KEY_LENGTH = 22;
+
+/**
+ * Under its Idempotency-Key a page is given its estimate again, with a secret that opens it: the key must be one that
+ * nobody guesses.
+ */
+function refuseGuessableKey({ kind }: Caller, key: string | undefined): void {
+  if (kind !== 'publishable' || (key !== undefined && key.length >= LEAST_KEY_LENGTH)) return;
+  throw new HttpProblem('bad-request', {
+    detail: 'A page makes estimates under an Idempotency-Key that nobody guesses.',
+    problems: [
+      {
+        ...problem('missing', '', {
+          expected: `an Idempotency-Key of ${LEAST_KEY_LENGTH} characters or more made by chance, such as a UUID`,
+        }),
+        header: 'Idempotency-Key',
+      },
+    ],
+  });
+}
+
+/** The first estimate of the line of revisions that an estimate is in. @throws {HttpProblem} not-found */
+export async function rootIdIn(tx: Transaction, id: string): Promise<string> {
+  return found(await EstimatesRepository.in(tx).findRootId(checkedId(id)), id);
 }
 
 async function revisionMark(
@@ -289,24 +326,4 @@ function found<T>(row: T | null, id: string): T {
 function checkedId(id: string): string {
   if (!isId(id)) throw notFound(`Estimate ${JSON.stringify(id.slice(0, 60))}`);
   return id;
-}
-
-const cursorOf = (id: string): string => Buffer.from(id.replaceAll('-', ''), 'hex').toString('base64url');
-
-function idOfCursor(cursor: string): string {
-  const hex = Buffer.from(cursor, 'base64url').toString('hex');
-  const id = hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
-  if (isId(id) && cursorOf(id) === cursor) return id;
-  throw new HttpProblem('bad-request', {
-    detail: 'The cursor is not one that this service gave.',
-    problems: [
-      {
-        ...problem('not-in-form', '', {
-          value: JSON.stringify(cursor.slice(0, 60)),
-          form: 'a cursor from the answer before',
-        }),
-        parameter: 'cursor',
-      },
-    ],
-  });
 }

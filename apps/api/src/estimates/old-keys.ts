@@ -1,12 +1,14 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { forgetOldSecrets } from '../access/old-secrets.js';
 import { forgetKeysOlderThan } from '../idempotency/old-keys.js';
 import { OperationWorker } from '../operations/operation-worker.js';
 import { configurationToken, type Configuration } from '../settings/configuration.js';
 
-/** Idempotency-Keys stand for a time only. */
+/** Idempotency-Keys stand for a time only, and so do the secrets of pages. */
 @Injectable()
 export class OldKeys {
   constructor(worker: OperationWorker, @Inject(configurationToken) { idempotencyKeyDays }: Configuration) {
     worker.everyHour((tx) => forgetKeysOlderThan(idempotencyKeyDays, tx));
+    worker.everyHour(forgetOldSecrets);
   }
 }

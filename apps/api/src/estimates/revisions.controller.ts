@@ -2,7 +2,7 @@ import { Body, Controller, Get, Param, Post, Query, Req, Res } from '@nestjs/com
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { comparisonCsv } from '#lib/costing';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { Answers, AnswersIn, Refuses } from '../edge/endpoint.js';
 import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../edge/media.js';
@@ -19,7 +19,8 @@ import type { RevisionList } from './stored-estimate.js';
 
 @ApiTags('Estimates')
 @Controller('v1/estimates/:id')
-@ForRoles('surveyor', 'chandler', 'integrator')
+@Needs('estimates:read')
+@AlsoFor('holder')
 export class RevisionsController {
   constructor(
     private readonly estimates: EstimatesService,
@@ -27,6 +28,7 @@ export class RevisionsController {
   ) {}
 
   @Post('revisions')
+  @Needs('estimates:write')
   @RemembersItself()
   @ShowsUnits()
   @ApiOperation({

@@ -11,6 +11,10 @@ export interface StoredEstimate {
   readonly revision: RevisionMark;
   /** SHA-256 of the defect record, with its members in order. */
   readonly inputHash: string;
+  /** Opens this estimate and its revisions; only in the answer to a publishable key, and kept by nobody else. */
+  readonly clientSecret?: string;
+  /** RFC 3339 instant. */
+  readonly clientSecretExpiresAt?: string;
   readonly estimate: Estimate;
 }
 

@@ -1,6 +1,6 @@
 import { applyDecorators, HttpCode } from '@nestjs/common';
 import { ApiOperation } from '@nestjs/swagger';
-import { ForRoles } from '../access/access.decorators.js';
+import { Needs } from '../access/access.decorators.js';
 import { Answers } from '../edge/endpoint.js';
 import { ShowsUnits } from '../edge/units.js';
 import { StoresNothing } from '../idempotency/remembers.js';
@@ -18,7 +18,7 @@ interface Room {
 export const RoomEndpoint = ({ operationId, summary, description, result }: Room): MethodDecorator =>
   applyDecorators(
     HttpCode(200),
-    ForRoles(),
+    Needs('calculate'),
     StoresNothing(),
     ShowsUnits(),
     ApiOperation({ operationId, summary, ...(description === undefined ? {} : { description }) }),

@@ -1,7 +1,7 @@
 import { Body, Controller, Delete, Get, Put, Req } from '@nestjs/common';
 import { ApiBody, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request } from 'express';
-import { CallerParam, ForRoles } from '../access/access.decorators.js';
+import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { Answers, AnswersNothing, AnswersOnlyIn, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { Consumes, JPEG_TYPE, PNG_TYPE, Produces } from '../edge/media.js';
@@ -18,7 +18,7 @@ export class LetterheadController {
   constructor(private readonly letterheads: LetterheadService) {}
 
   @Get()
-  @ForRoles()
+  @Needs('letterhead:read')
   @ApiOperation({
     operationId: 'getLetterhead',
     summary: 'What stands at the head of the documents of the own organisation',
@@ -29,7 +29,7 @@ export class LetterheadController {
   }
 
   @Put()
-  @ForRoles('operator')
+  @Needs('letterhead:write')
   @ApiOperation({
     operationId: 'setLetterhead',
     summary: 'Set the lines of the letterhead; the name is that of the organisation',
@@ -50,7 +50,7 @@ export class LetterheadController {
   }
 
   @Get('logo')
-  @ForRoles()
+  @Needs('letterhead:read')
   @Produces(PNG_TYPE)
   @ApiOperation({ operationId: 'getLogo', summary: 'The logo as it is printed' })
   @AnswersOnlyIn([PNG_TYPE], ['ETag'])
@@ -65,7 +65,7 @@ export class LetterheadController {
   }
 
   @Put('logo')
-  @ForRoles('operator')
+  @Needs('letterhead:write')
   @Consumes(PNG_TYPE, JPEG_TYPE)
   @ApiBody({ schema: { type: 'string', format: 'binary' } })
   @ApiOperation({
@@ -90,7 +90,7 @@ export class LetterheadController {
   }
 
   @Delete('logo')
-  @ForRoles('operator')
+  @Needs('letterhead:write')
   @AnswersNothing()
   @Refuses('not-found')
   @ApiOperation({ operationId: 'removeLogo', summary: 'Take the logo off the letterhead' })

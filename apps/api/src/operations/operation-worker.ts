@@ -2,6 +2,7 @@ import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Defect } from '#lib/kernel';
 import type { Content } from '../edge/content.js';
 import { failureFacts, Log } from '../edge/log.js';
+import { outsideRequests } from '../edge/request-context.js';
 import { HttpProblem, problemKinds, TooBusy } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import type { OperationProblem } from './long-operation.js';
@@ -72,7 +73,7 @@ export class OperationWorker implements OnModuleDestroy {
   wake(): void {
     this.isWanted = true;
     if (this.timer === undefined || this.stopping.signal.aborted) return;
-    this.round ??= this.rounds().finally(() => {
+    this.round ??= outsideRequests(() => this.rounds()).finally(() => {
       this.round = undefined;
     });
   }

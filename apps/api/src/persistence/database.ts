@@ -5,6 +5,7 @@ import { DataSource, type DataSourceOptions, type EntityManager, type QueryRunne
 import { Defect } from '#lib/kernel';
 import { ConfigurationFault, configurationToken, type Configuration } from '../settings/configuration.js';
 import { Readiness } from '../edge/readiness.js';
+import { currentContext } from '../edge/request-context.js';
 import { failureFacts, Log } from '../edge/log.js';
 import { HttpProblem, unavailable } from '../edge/problems.js';
 import { openEmbeddedDatabase, type EmbeddedDatabase } from './embedded-database.js';
@@ -68,7 +69,7 @@ export class Database {
   /** Work for one organisation: it sees and changes only what belongs to it, and what is shared. */
   inOrganisation<T>(organisationId: string, work: Work<T>): Promise<T> {
     if (!isId(organisationId)) throw new Defect(`${organisationId} is not an id`);
-    return this.transaction(`SET LOCAL kingplank.organisation = '${organisationId}'`, work);
+    return this.transaction(`SET LOCAL kingplank.organisation = '${organisationId}'; ${confinement()}`, work);
   }
 
   /** Work across organisations and on the shipped catalogue; it sees no organisation's estimates. */
@@ -232,6 +233,15 @@ export class Database {
       await guard.release();
     }
   }
+}
+
+/** What the caller of the present request may see, for row security to hold it to. */
+function confinement(): string {
+  const to = currentContext()?.caller.confinedTo;
+  if (to === undefined) return '';
+  if (!/^[a-z]+(?::[0-9a-f-]{36,64})?$/.test(to))
+    throw new Defect('What a caller is confined to has another form');
+  return `SET LOCAL kingplank.confined = '${to}';`;
 }
 
 const TRY_AGAIN_MS = 500;

@@ -2,6 +2,7 @@ import { Foundation1764028800000 } from './migrations/1764028800000-foundation.j
 import { Operations1764115200000 } from './migrations/1764115200000-operations.js';
 import { HouseKeeping1764288000000 } from './migrations/1764288000000-house-keeping.js';
 import { AnyAnswer1764460800000 } from './migrations/1764460800000-any-answer.js';
+import { Callers1764547200000 } from './migrations/1764547200000-callers.js';
 import { Letterhead1764201600000 } from './migrations/1764201600000-letterhead.js';
 
 /** Oldest first. */
@@ -11,4 +12,5 @@ export const migrations = [
   Letterhead1764201600000,
   HouseKeeping1764288000000,
   AnyAnswer1764460800000,
+  Callers1764547200000,
 ];

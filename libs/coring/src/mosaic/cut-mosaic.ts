@@ -1,4 +1,4 @@
-import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { pointer, problem, refusal, success, type Outcome, type Problem, didYouMean } from '#lib/kernel';
 import { areaMm2, difference, type Region } from '#lib/geometry';
 import { assumptionsOf, type Figure } from '#lib/provenance';
 import { chosenDivision, type MosaicDivision } from './division.js';
@@ -67,7 +67,8 @@ export function divisionProblems(
 function ruleProblems(key: string, value: unknown): readonly Problem[] {
   const range = Object.entries(ruleRanges).find(([name]) => name === key)?.[1];
   const at = `/rules/${key}`;
-  if (range === undefined) return [problem('unknown-field', at)];
+  if (range === undefined)
+    return [problem('unknown-field', at, { hint: didYouMean(key, Object.keys(ruleRanges)) })];
   if (typeof value !== 'number' || !Number.isFinite(value))
     return [problem('not-a-number', at, { hint: '', value: String(value) })];
   return value >= range[0] && value <= range[1]

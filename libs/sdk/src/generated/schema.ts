@@ -34,6 +34,43 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/audit": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who did what in the organisation, newest first */
+        readonly get: operations["listAuditEntries"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/client-sessions": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Open a session in which a page may make one estimate, under a reference that the shop fixes
+         * @description For shops with a server: it asks with its secret key and hands `clientSecret` to the page of one customer. The page makes one estimate with it in time, and reads and revises that estimate for a day after.
+         */
+        readonly post: operations["openClientSession"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/editions": {
         readonly parameters: {
             readonly query?: never;
@@ -70,6 +107,23 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/editions/{code}/comparison": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What an edition holds otherwise than another, entry by entry and field by field */
+        readonly get: operations["compareEditions"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/editions/{code}/history": {
         readonly parameters: {
             readonly query?: never;
@@ -98,6 +152,23 @@ export type paths = {
         readonly put?: never;
         /** Publish a draft: it becomes current and is never changed again */
         readonly post: operations["publishEdition"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/editions/{code}/restoration": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Make what an earlier edition held current again, under a new code */
+        readonly post: operations["restoreEdition"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -312,6 +383,41 @@ export type paths = {
         /** Re-make an estimate after something became known, with the reason */
         readonly post: operations["reviseEstimate"];
         readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/shares": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Chandlers that an estimate and its revisions are shared with */
+        readonly get: operations["listShares"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/estimates/{id}/shares/{keyId}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Share an estimate and its revisions with the key of a chandler */
+        readonly put: operations["shareEstimate"];
+        readonly post?: never;
+        /** Take an estimate back from a chandler */
+        readonly delete: operations["unshareEstimate"];
         readonly options?: never;
         readonly head?: never;
         readonly patch?: never;
@@ -621,7 +727,7 @@ export type paths = {
             readonly path?: never;
             readonly cookie?: never;
         };
-        /** Keys of an organisation */
+        /** Secret keys of the organisation, oldest first */
         readonly get: operations["listKeys"];
         readonly put?: never;
         /** Make a key; its text is shown in this answer only */
@@ -645,6 +751,40 @@ export type paths = {
         readonly post?: never;
         /** Revoke a key; other copies of the service refuse it within a second */
         readonly delete: operations["revokeKey"];
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/keys/{id}/history": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who made, renewed and revoked a key */
+        readonly get: operations["getKeyHistory"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/keys/{id}/renewal": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Make a key in the place of another, which ends after an overlap; the new text is shown once */
+        readonly post: operations["renewKey"];
+        readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
         readonly patch?: never;
@@ -873,10 +1013,10 @@ export type paths = {
             readonly path?: never;
             readonly cookie?: never;
         };
-        /** All organisations */
+        /** All organisations, oldest first */
         readonly get: operations["listOrganisations"];
         readonly put?: never;
-        /** Add an organisation */
+        /** Add an organisation, with the first key of its admin */
         readonly post: operations["createOrganisation"];
         readonly delete?: never;
         readonly options?: never;
@@ -891,7 +1031,7 @@ export type paths = {
             readonly path?: never;
             readonly cookie?: never;
         };
-        /** An organisation */
+        /** An organisation: your own, or any for a platform-operator */
         readonly get: operations["getOrganisation"];
         readonly put?: never;
         readonly post?: never;
@@ -986,6 +1126,45 @@ export type paths = {
         /** Add or replace entries of a draft from CSV, all or none (price list) */
         readonly post: operations["importPriceLists"];
         readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/publishable-keys": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Keys for pages, oldest first */
+        readonly get: operations["listPublishableKeys"];
+        readonly put?: never;
+        /**
+         * Make a key for a page: it makes estimates from the origins named, and lists none
+         * @description The key is no secret: it stands in the page. It may make an estimate (with an Idempotency-Key of 22 characters or more), preview one and read quantities, from pages of the origins named and within its limits. The answer to an estimate carries `clientSecret`, which opens that estimate for a day. `Origin` keeps other sites out, not scripts: the limits are what holds.
+         */
+        readonly post: operations["createPublishableKey"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/publishable-keys/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A key for a page */
+        readonly get: operations["getPublishableKey"];
+        readonly put?: never;
+        readonly post?: never;
+        /** Revoke a key for a page, and with it every secret that was given out for it */
+        readonly delete: operations["revokePublishableKey"];
         readonly options?: never;
         readonly head?: never;
         readonly patch?: never;
@@ -1106,6 +1285,26 @@ export type components = {
             readonly amountFactor: number;
             /** @description Found area over recorded area. */
             readonly extentFactor: number;
+        };
+        readonly AuditEntry: {
+            readonly action: string;
+            readonly after?: unknown;
+            /** @description RFC 3339 instant. */
+            readonly at: string;
+            readonly before?: unknown;
+            /** @description The id or code of the thing. */
+            readonly code: string;
+            readonly keyId?: string;
+            /** @description Whose key it was, as the key is called. */
+            readonly keyName?: string;
+            readonly requestId?: string;
+            /** @description What kind of thing, such as `key` or `edition`. */
+            readonly subject: string;
+        };
+        readonly AuditPage: {
+            readonly items: readonly components["schemas"]["AuditEntry"][];
+            /** @description Give it as `cursor` to read on; absent on the last page. */
+            readonly nextCursor?: string;
         };
         readonly BackingPlateInput: {
             /** @description A number in mm, or text with a unit. */
@@ -1694,8 +1893,14 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "ClassDeckLoadInput";
+            readonly kind: "class-deck";
             readonly name?: string;
+        };
+        /** @description Shown once: opens the estimate it came with. */
+        readonly ClientSecret: {
+            readonly clientSecret: string;
+            /** @description RFC 3339 instant. */
+            readonly clientSecretExpiresAt: string;
         };
         readonly ClosingCheck: {
             readonly capacity?: number;
@@ -3003,6 +3208,13 @@ export type components = {
             /** @enum {string} */
             readonly state: "draft" | "published";
         };
+        /** @description What one edition holds otherwise than another. */
+        readonly EditionComparison: {
+            readonly after: string;
+            readonly before: string;
+            readonly changes: readonly components["schemas"]["EntryChange"][];
+            readonly isSame: boolean;
+        };
         readonly EditionList: {
             /** @description Code of the edition that estimates are made with now. */
             readonly current: string;
@@ -3037,6 +3249,24 @@ export type components = {
             readonly path: readonly (readonly number[])[];
             /** @enum {string} */
             readonly way: "drops" | "slides";
+        };
+        readonly EntryChange: {
+            /** @enum {string} */
+            readonly change: "added" | "changed" | "removed";
+            readonly code: string;
+            readonly fieldCount: number;
+            /** @description The first 200 fields that differ, of an entry that is in both. */
+            readonly fields: readonly components["schemas"]["EntryField"][];
+            /** @enum {string} */
+            readonly subject: "labour_rates" | "material" | "price_list" | "source";
+        };
+        readonly EntryField: {
+            /** @description Absent where nothing is left. */
+            readonly after?: unknown;
+            /** @description JSON pointer below the entry; packs of a price list by their SKU. */
+            readonly at: string;
+            /** @description Absent where there was nothing. */
+            readonly before?: unknown;
         };
         /**
          * @description The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
@@ -3711,11 +3941,13 @@ export type components = {
         };
         readonly HistoryEntry: {
             readonly action: string;
-            readonly after?: Record<string, never>;
+            readonly after?: unknown;
             /** @description RFC 3339 instant. */
             readonly at: string;
-            readonly before?: Record<string, never>;
+            readonly before?: unknown;
             readonly keyId?: string;
+            /** @description Whose key it was, as the key is called. */
+            readonly keyName?: string;
             readonly requestId?: string;
         };
         readonly ICalendarInput: {
@@ -3870,17 +4102,28 @@ export type components = {
             readonly stressMPa: number;
         };
         readonly Key: {
+            /** @description RFC 3339 instant. */
             readonly createdAt: string;
+            /** @description From when on the key opens nothing; it never ends by itself when absent. */
+            readonly expiresAt?: string;
             readonly id: string;
+            /** @description To the minute; absent for a key that was never used. */
+            readonly lastUsedAt?: string;
             readonly name: string;
             readonly organisationId: string;
             /** @description The first characters, by which a person recognises the key. */
             readonly prefix: string;
+            /** @description The key in whose place this one was made. */
+            readonly renewsId?: string;
             readonly revokedAt?: string;
-            readonly roles: readonly ("catalogue-admin" | "chandler" | "integrator" | "operator" | "surveyor")[];
+            readonly roles: readonly ("auditor" | "catalogue-admin" | "chandler" | "integrator" | "organisation-admin" | "platform-operator" | "surveyor")[];
+            /** @description What an integrator may do. */
+            readonly scopes: readonly ("audit:read" | "calculate" | "catalogue:read" | "catalogue:write" | "estimates:read" | "estimates:write" | "letterhead:read" | "orders:read" | "pages:write" | "prices:write")[];
         };
         readonly KeyList: {
             readonly items: readonly components["schemas"]["Key"][];
+            /** @description Give it as `cursor` to read on; absent on the last page. */
+            readonly nextCursor?: string;
         };
         readonly KnownPlyInput: {
             /** @description Code of a reinforcement in the catalogue. */
@@ -4307,7 +4550,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "MeterReadingInput";
+            readonly kind: "moisture";
             /** @description On the scale of the meter itself. */
             readonly value: number;
         };
@@ -4543,6 +4786,12 @@ export type components = {
             /** @description Turns in degrees that keep the grain right, such as [0, 180]; an empty list means any turn. */
             readonly turnsDeg: readonly number[];
         };
+        readonly NewClientSessionInput: {
+            /** @description How long the estimate may be waited for; 15 when absent. */
+            readonly minutes?: number;
+            /** @description The reference that the estimate will carry. */
+            readonly reference?: string;
+        };
         readonly NewEditionInput: {
             /** @description Code of the edition to start from; the current one when absent. */
             readonly basedOn?: string;
@@ -4552,25 +4801,68 @@ export type components = {
         };
         /** @description The only answer that ever holds the key itself. */
         readonly NewKey: {
+            /** @description RFC 3339 instant. */
             readonly createdAt: string;
+            /** @description From when on the key opens nothing; it never ends by itself when absent. */
+            readonly expiresAt?: string;
             readonly id: string;
             readonly key: string;
+            /** @description To the minute; absent for a key that was never used. */
+            readonly lastUsedAt?: string;
             readonly name: string;
             readonly organisationId: string;
             /** @description The first characters, by which a person recognises the key. */
             readonly prefix: string;
+            /** @description The key in whose place this one was made. */
+            readonly renewsId?: string;
             readonly revokedAt?: string;
-            readonly roles: readonly ("catalogue-admin" | "chandler" | "integrator" | "operator" | "surveyor")[];
+            readonly roles: readonly ("auditor" | "catalogue-admin" | "chandler" | "integrator" | "organisation-admin" | "platform-operator" | "surveyor")[];
+            /** @description What an integrator may do. */
+            readonly scopes: readonly ("audit:read" | "calculate" | "catalogue:read" | "catalogue:write" | "estimates:read" | "estimates:write" | "letterhead:read" | "orders:read" | "pages:write" | "prices:write")[];
         };
         readonly NewKeyInput: {
-            /** @description Whose key it is, or what for. */
+            /**
+             * Format: date-time
+             * @description When the key ends by itself; never when absent.
+             */
+            readonly expiresAt?: string;
+            /** @description Whose key it is, or what for; shown with everything that is done with it. */
             readonly name: string;
-            /** @description The organisation of the caller when absent. */
-            readonly organisationId?: string;
-            readonly roles: readonly ("surveyor" | "chandler" | "integrator" | "catalogue-admin" | "operator")[];
+            /** @description What the key is for; a platform-operator alone gives the role platform-operator. */
+            readonly roles: readonly ("surveyor" | "chandler" | "integrator" | "auditor" | "catalogue-admin" | "organisation-admin" | "platform-operator")[];
+            /** @description What an integrator may do: required for that role, and of no use to another. */
+            readonly scopes?: readonly ("calculate" | "estimates:read" | "estimates:write" | "orders:read" | "catalogue:read" | "prices:write" | "catalogue:write" | "letterhead:read" | "pages:write" | "audit:read")[];
+        };
+        /** @description A new organisation with the key that runs it; from here on, nobody outside can make another. */
+        readonly NewOrganisation: {
+            readonly adminKey: components["schemas"]["NewKey"];
+            /** @description RFC 3339 instant. */
+            readonly createdAt: string;
+            readonly id: string;
+            readonly name: string;
         };
         readonly NewOrganisationInput: {
+            /** @description As it stands at the head of documents. */
             readonly name: string;
+        };
+        readonly NewPublishableKeyInput: {
+            /** @description A published edition to estimate with; whichever is current when absent. */
+            readonly edition?: string;
+            /**
+             * Format: date-time
+             * @description When the key ends by itself; never when absent.
+             */
+            readonly expiresAt?: string;
+            /** @description Which page it is for. */
+            readonly name: string;
+            /** @description Origins of the pages that may use the key, exactly as a browser sends them. */
+            readonly origins: readonly string[];
+            /** @description Estimates a day, counted from midnight UTC. */
+            readonly perDay: number;
+            /** @description Requests a minute of all visitors together. */
+            readonly perMinute: number;
+            /** @description Requests a minute from one address. */
+            readonly perMinutePerVisitor: number;
         };
         readonly NextAskedInput: {
             /** @description Most readings named at once. Absent: 10 (about as many as are taken before the map is looked at again). */
@@ -5030,6 +5322,8 @@ export type components = {
         };
         readonly OrganisationList: {
             readonly items: readonly components["schemas"]["Organisation"][];
+            /** @description Give it as `cursor` to read on; absent on the last page. */
+            readonly nextCursor?: string;
         };
         readonly OtherSkinInput: {
             readonly acrossNPerMm: number;
@@ -5391,7 +5685,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "PatchLoadInput";
+            readonly kind: "patch";
             /** @description A number in mm, or text with a unit. */
             readonly lengthXMm: number | string;
             readonly name?: string;
@@ -5411,7 +5705,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "PersonLoadInput";
+            readonly kind: "person";
             readonly name?: string;
             /** @description Absent: the middle of the panel. */
             readonly xMm?: number | string;
@@ -5596,7 +5890,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "PlugInput";
+            readonly kind: "plug";
             readonly moisturePercent?: number;
             /** @description A number in mm, or text with a unit. */
             readonly outerSkinMm?: number | string;
@@ -5708,7 +6002,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "PressureLoadInput";
+            readonly kind: "pressure";
             readonly name?: string;
             readonly pressureKPa: number;
         };
@@ -5951,6 +6245,35 @@ export type components = {
                 readonly quantity?: string;
             };
         };
+        /** @description A key that stands in a page for everybody to read: it makes estimates and lists none. */
+        readonly PublishableKey: {
+            /** @description RFC 3339 instant. */
+            readonly createdAt: string;
+            /** @description The edition it estimates with; whichever is current when absent. */
+            readonly edition?: string;
+            /** @description From when on the key opens nothing; it never ends by itself when absent. */
+            readonly expiresAt?: string;
+            readonly id: string;
+            readonly key: string;
+            /** @description To the minute; absent for a key that was never used. */
+            readonly lastUsedAt?: string;
+            readonly name: string;
+            readonly organisationId: string;
+            /** @description Origins of the pages that may use it. */
+            readonly origins: readonly string[];
+            /** @description Estimates a day, counted from midnight UTC. */
+            readonly perDay: number;
+            /** @description Requests a minute of all visitors together. */
+            readonly perMinute: number;
+            /** @description Requests a minute from one address. */
+            readonly perMinutePerVisitor: number;
+            readonly revokedAt?: string;
+        };
+        readonly PublishableKeyList: {
+            readonly items: readonly components["schemas"]["PublishableKey"][];
+            /** @description Give it as `cursor` to read on; absent on the last page. */
+            readonly nextCursor?: string;
+        };
         /** @description Three points of an uncertain number. */
         readonly Quantiles: {
             readonly p10: number;
@@ -6098,6 +6421,10 @@ export type components = {
             readonly restore?: "likely" | "strongest";
             /** @description Restore shear stiffness in the plane too; absent: false. */
             readonly restoreShear?: boolean;
+        };
+        readonly RenewalInput: {
+            /** @description Hours for which the old key still opens what it opened, so that programs can change over. */
+            readonly overlapHours: number;
         };
         /** @description The estimate computed again from its own record and edition. */
         readonly Replay: {
@@ -6291,6 +6618,12 @@ export type components = {
             };
             /** @enum {string} */
             readonly working: "inner-skin-alone" | "sandwich" | "separate-skins";
+        };
+        readonly RestorationInput: {
+            /** @description A name for the edition that holds it again, such as autumn-2027-again. */
+            readonly code: string;
+            /** @description Why. */
+            readonly note?: string;
         };
         /** @description The revisions of one estimate, first to last. */
         readonly RevisionList: {
@@ -6635,6 +6968,16 @@ export type components = {
             readonly section: "consumables" | "disposal" | "freight" | "hire" | "labour" | "materials" | "safety" | "subcontract" | "yard";
             readonly title: string;
         };
+        readonly Share: {
+            /** @description The chandler's key. */
+            readonly keyId: string;
+            readonly keyName: string;
+            /** @description RFC 3339 instant. */
+            readonly since: string;
+        };
+        readonly ShareList: {
+            readonly items: readonly components["schemas"]["Share"][];
+        };
         readonly SheetFormatInput: {
             readonly lengthMm: number;
             readonly widthMm: number;
@@ -6792,7 +7135,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "SoundingInput";
+            readonly kind: "sounding";
             /** @enum {string} */
             readonly sound: "sharp" | "dull" | "void";
         };
@@ -6998,6 +7341,10 @@ export type components = {
         };
         /** @description An estimate as it is kept: the document, and what the service adds to it. Never changed once made. */
         readonly StoredEstimate: {
+            /** @description Opens this estimate and its revisions; only in the answer to a publishable key, and kept by nobody else. */
+            readonly clientSecret?: string;
+            /** @description RFC 3339 instant. */
+            readonly clientSecretExpiresAt?: string;
             /** @description RFC 3339 instant. */
             readonly createdAt: string;
             readonly estimate: components["schemas"]["Estimate"];
@@ -7539,7 +7886,7 @@ export type components = {
              * @description discriminator enum property added by openapi-typescript
              * @enum {string}
              */
-            readonly kind: "YardstickLoadInput";
+            readonly kind: "yardstick";
             readonly name?: string;
         };
         readonly ZoneInput: {
@@ -7718,6 +8065,8 @@ export type components = {
         /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
         readonly AcceptUnits: "si" | "us";
         readonly Code: string;
+        /** @description `nextCursor` of the page before. */
+        readonly Cursor: string;
         /** @description Code of a draft. */
         readonly Edition: string;
         readonly Id: string;
@@ -7725,8 +8074,11 @@ export type components = {
         readonly IdempotencyKey: string;
         /** @description ETag of the version that is to be changed. */
         readonly IfMatch: string;
+        readonly KeyId: string;
         /** @description Only those in this currency. */
         readonly Kind: "AUD" | "BHD" | "BRL" | "CAD" | "CHF" | "CLF" | "CLP" | "CNY" | "CZK" | "DKK" | "EUR" | "GBP" | "HKD" | "HRK" | "HUF" | "IDR" | "ILS" | "INR" | "ISK" | "JOD" | "JPY" | "KRW" | "KWD" | "MXN" | "MYR" | "NOK" | "NZD" | "OMR" | "PHP" | "PLN" | "RON" | "RUB" | "SAR" | "SEK" | "SGD" | "THB" | "TND" | "TRY" | "TWD" | "UAH" | "USD" | "UYW" | "VND" | "ZAR";
+        /** @description Entries on a page. */
+        readonly Limit: number;
         readonly Paper: "a4" | "letter";
         /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
         readonly Prefer: string;
@@ -7803,6 +8155,82 @@ export interface operations {
             };
             readonly 400: components["responses"]["BadRequest"];
             readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly listAuditEntries: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description `nextCursor` of the page before. */
+                readonly cursor?: components["parameters"]["Cursor"];
+                /** @description Entries on a page. */
+                readonly limit?: components["parameters"]["Limit"];
+                /** @description Only what was done to this kind of thing, such as key or edition. */
+                readonly subject?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["AuditPage"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly openClientSession: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewClientSessionInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["ClientSecret"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
             readonly 503: components["responses"]["Unavailable"];
@@ -7951,6 +8379,40 @@ export interface operations {
             readonly 503: components["responses"]["Unavailable"];
         };
     };
+    readonly compareEditions: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of the edition to compare with, as the state before. */
+                readonly with: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EditionComparison"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
     readonly getEditionHistory: {
         readonly parameters: {
             readonly query?: never;
@@ -8024,13 +8486,59 @@ export interface operations {
             readonly 503: components["responses"]["Unavailable"];
         };
     };
+    readonly restoreEdition: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["RestorationInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly Location: components["headers"]["Location"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Edition"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
     readonly listEstimates: {
         readonly parameters: {
             readonly query?: {
                 /** @description `nextCursor` of the page before. */
-                readonly cursor?: string;
+                readonly cursor?: components["parameters"]["Cursor"];
                 /** @description Entries on a page. */
-                readonly limit?: number;
+                readonly limit?: components["parameters"]["Limit"];
                 /** @description Only estimates with this reference of the caller's. */
                 readonly reference?: string;
             };
@@ -8752,6 +9260,109 @@ export interface operations {
             readonly 503: components["responses"]["Unavailable"];
         };
     };
+    readonly listShares: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["ShareList"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly shareEstimate: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+                readonly keyId: components["parameters"]["KeyId"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly unshareEstimate: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+                readonly keyId: components["parameters"]["KeyId"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
     readonly fillBasket: {
         readonly parameters: {
             readonly query?: never;
@@ -9412,8 +10023,10 @@ export interface operations {
     readonly listKeys: {
         readonly parameters: {
             readonly query?: {
-                /** @description The organisation of the caller when absent. */
-                readonly organisationId?: string;
+                /** @description `nextCursor` of the page before. */
+                readonly cursor?: components["parameters"]["Cursor"];
+                /** @description Entries on a page. */
+                readonly limit?: components["parameters"]["Limit"];
             };
             readonly header?: never;
             readonly path?: never;
@@ -9434,7 +10047,6 @@ export interface operations {
             readonly 400: components["responses"]["BadRequest"];
             readonly 401: components["responses"]["Unauthenticated"];
             readonly 403: components["responses"]["Forbidden"];
-            readonly 404: components["responses"]["NotFound"];
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
@@ -9550,6 +10162,83 @@ export interface operations {
             readonly 412: components["responses"]["PreconditionFailed"];
             readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly getKeyHistory: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["History"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly renewKey: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["RenewalInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly Location: components["headers"]["Location"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["NewKey"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
             readonly 503: components["responses"]["Unavailable"];
@@ -10415,7 +11104,12 @@ export interface operations {
     };
     readonly listOrganisations: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                /** @description `nextCursor` of the page before. */
+                readonly cursor?: components["parameters"]["Cursor"];
+                /** @description Entries on a page. */
+                readonly limit?: components["parameters"]["Limit"];
+            };
             readonly header?: never;
             readonly path?: never;
             readonly cookie?: never;
@@ -10467,7 +11161,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/json": components["schemas"]["Organisation"];
+                    readonly "application/json": components["schemas"]["NewOrganisation"];
                 };
             };
             readonly 400: components["responses"]["BadRequest"];
@@ -10951,6 +11645,153 @@ export interface operations {
             readonly 413: components["responses"]["ContentTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly listPublishableKeys: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description `nextCursor` of the page before. */
+                readonly cursor?: components["parameters"]["Cursor"];
+                /** @description Entries on a page. */
+                readonly limit?: components["parameters"]["Limit"];
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PublishableKeyList"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly createPublishableKey: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewPublishableKeyInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly Location: components["headers"]["Location"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PublishableKey"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly getPublishableKey: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PublishableKey"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly revokePublishableKey: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": components["parameters"]["IfMatch"];
+            };
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
             readonly 503: components["responses"]["Unavailable"];

@@ -11,6 +11,19 @@ export class NewEditionDto {
   readonly note?: string;
 }
 
+export class RestorationDto {
+  @Code({ description: 'A name for the edition that holds it again, such as autumn-2027-again.' })
+  readonly code!: string;
+
+  @Text({ optional: true, atMost: 1000, description: 'Why.' })
+  readonly note?: string;
+}
+
+export class EditionComparisonQueryDto {
+  @Code({ description: 'Code of the edition to compare with, as the state before.' })
+  readonly with!: string;
+}
+
 export class EditionQueryDto {
   @Code({
     optional: true,

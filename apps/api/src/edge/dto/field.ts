@@ -1,7 +1,7 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
 import { ValidateBy, ValidateIf, validateSync } from 'class-validator';
-import { below, pointer, problem, type Problem } from '#lib/kernel';
+import { below, pointer, problem, type Problem, didYouMean } from '#lib/kernel';
 import { isRecord } from '../record.js';
 
 /** Looks at one value as sent (or as read) and says what is wrong with it; pointers are relative to the value. */
@@ -114,13 +114,18 @@ export function problemsOf(dto: object): readonly Problem[] {
       validationError: { target: false, value: false },
     });
     for (const { property, constraints } of faults) {
-      if (constraints?.whitelistValidation !== undefined)
-        problems.push(problem('unknown-field', pointer('', property)));
+      if (constraints?.whitelistValidation !== undefined) problems.push(unknownField(dto, property));
     }
   } finally {
     gathering.pop();
   }
   return problems;
+}
+
+function unknownField(dto: object, name: string): Problem {
+  const prototype: unknown = Object.getPrototypeOf(dto);
+  const known = typeof prototype === 'object' && prototype !== null ? rulesFor(prototype).keys() : [];
+  return problem('unknown-field', pointer('', name), { hint: didYouMean(name, known) });
 }
 
 function isRight({ check, expected }: FieldRule, key: string, value: unknown): boolean {

@@ -175,7 +175,10 @@ export const PartsByKind = (
       listFaults(value, { of: 'objects', ...said }, (item) => kindFaults(discriminator, kinds(), item)),
     schema: {
       type: 'array',
-      items: { oneOf: schemasOf(kinds), discriminator: { propertyName: discriminator } },
+      items: {
+        oneOf: schemasOf(kinds),
+        discriminator: { propertyName: discriminator, mapping: mappingOf(kinds) },
+      },
       ...listSchema(said),
       ...described(said),
     },
@@ -183,6 +186,10 @@ export const PartsByKind = (
 
 const schemasOf = (kinds: () => Readonly<Record<string, DtoClass>>) =>
   Object.values(kinds()).map((type) => ({ $ref: getSchemaPath(type.name) }));
+
+/** Without it a reader takes the name of a schema for the word in the field. */
+const mappingOf = (kinds: () => Readonly<Record<string, DtoClass>>): Record<string, string> =>
+  Object.fromEntries(Object.entries(kinds()).map(([kind, type]) => [kind, getSchemaPath(type.name)]));
 
 export interface ListLimits {
   readonly least?: number;

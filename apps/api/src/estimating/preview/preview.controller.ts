@@ -1,7 +1,7 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { EstimatePreview } from '#lib/estimate';
-import { CallerParam } from '../../access/access.decorators.js';
+import { AlsoFor, CallerParam } from '../../access/access.decorators.js';
 import type { Caller } from '../../access/roles.js';
 import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
 import { answer } from '../../edge/problems.js';
@@ -20,6 +20,7 @@ export class PreviewController {
   ) {}
 
   @Post('preview')
+  @AlsoFor('publishable')
   @RoomEndpoint({
     operationId: 'previewEstimate',
     summary: 'Openings, hours and price of a defect record while it is still being drawn',
@@ -28,10 +29,10 @@ export class PreviewController {
     result: 'EstimatePreview',
   })
   async preview(
-    @CallerParam() { organisationId }: Caller,
+    @CallerParam() { organisationId, page }: Caller,
     @Body() record: DefectRecordDto,
   ): Promise<EstimatePreview> {
-    const catalogue = await this.catalogue.of(organisationId);
+    const catalogue = await this.catalogue.named(organisationId, page?.edition);
     return answer(await this.workbench.do(previewJob, record, { organisationId }, stocked(catalogue)));
   }
 }

@@ -1,5 +1,6 @@
 import { Body, Controller, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
+import { AlsoFor } from '../../access/access.decorators.js';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { answer } from '../../edge/problems.js';
 import { QuantitiesRequestDto } from './quantities.dto.js';
@@ -9,6 +10,7 @@ import { readQuantities, type QuantitiesRead } from './read-quantities.js';
 @Controller('v1/estimating')
 export class QuantitiesController {
   @Post('quantities')
+  @AlsoFor('publishable')
   @RoomEndpoint({
     operationId: 'readQuantities',
     summary: 'Read typed quantities exactly into SI numbers',

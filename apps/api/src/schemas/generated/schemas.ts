@@ -111,6 +111,62 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "amountFactor"
     ]
   },
+  "AuditEntry": {
+    "type": "object",
+    "properties": {
+      "subject": {
+        "type": "string",
+        "description": "What kind of thing, such as `key` or `edition`."
+      },
+      "code": {
+        "type": "string",
+        "description": "The id or code of the thing."
+      },
+      "at": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "action": {
+        "type": "string"
+      },
+      "keyId": {
+        "type": "string"
+      },
+      "keyName": {
+        "type": "string",
+        "description": "Whose key it was, as the key is called."
+      },
+      "requestId": {
+        "type": "string"
+      },
+      "before": {},
+      "after": {}
+    },
+    "required": [
+      "subject",
+      "code",
+      "at",
+      "action"
+    ]
+  },
+  "AuditPage": {
+    "type": "object",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/AuditEntry"
+        }
+      },
+      "nextCursor": {
+        "type": "string",
+        "description": "Give it as `cursor` to read on; absent on the last page."
+      }
+    },
+    "required": [
+      "items"
+    ]
+  },
   "Basket": {
     "type": "object",
     "properties": {
@@ -1297,6 +1353,23 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "source"
+    ]
+  },
+  "ClientSecret": {
+    "type": "object",
+    "description": "Shown once: opens the estimate it came with.",
+    "properties": {
+      "clientSecret": {
+        "type": "string"
+      },
+      "clientSecretExpiresAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      }
+    },
+    "required": [
+      "clientSecret",
+      "clientSecretExpiresAt"
     ]
   },
   "ClosingCheck": {
@@ -3837,6 +3910,33 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "createdAt"
     ]
   },
+  "EditionComparison": {
+    "type": "object",
+    "description": "What one edition holds otherwise than another.",
+    "properties": {
+      "before": {
+        "type": "string"
+      },
+      "after": {
+        "type": "string"
+      },
+      "isSame": {
+        "type": "boolean"
+      },
+      "changes": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EntryChange"
+        }
+      }
+    },
+    "required": [
+      "before",
+      "after",
+      "isSame",
+      "changes"
+    ]
+  },
   "EditionList": {
     "type": "object",
     "properties": {
@@ -3939,6 +4039,66 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "way",
       "path"
+    ]
+  },
+  "EntryChange": {
+    "type": "object",
+    "properties": {
+      "subject": {
+        "type": "string",
+        "enum": [
+          "labour_rates",
+          "material",
+          "price_list",
+          "source"
+        ]
+      },
+      "code": {
+        "type": "string"
+      },
+      "change": {
+        "type": "string",
+        "enum": [
+          "added",
+          "changed",
+          "removed"
+        ]
+      },
+      "fields": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/EntryField"
+        },
+        "description": "The first 200 fields that differ, of an entry that is in both."
+      },
+      "fieldCount": {
+        "type": "number"
+      }
+    },
+    "required": [
+      "subject",
+      "code",
+      "change",
+      "fields",
+      "fieldCount"
+    ]
+  },
+  "EntryField": {
+    "type": "object",
+    "properties": {
+      "at": {
+        "type": "string",
+        "description": "JSON pointer below the entry; packs of a price list by their SKU."
+      },
+      "before": {
+        "description": "Absent where there was nothing."
+      },
+      "after": {
+        "description": "Absent where nothing is left."
+      }
+    },
+    "required": [
+      "at"
     ]
   },
   "Estimate": {
@@ -5860,15 +6020,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "keyId": {
         "type": "string"
       },
+      "keyName": {
+        "type": "string",
+        "description": "Whose key it was, as the key is called."
+      },
       "requestId": {
         "type": "string"
       },
-      "before": {
-        "type": "object"
-      },
-      "after": {
-        "type": "object"
-      }
+      "before": {},
+      "after": {}
     },
     "required": [
       "at",
@@ -6206,15 +6366,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Key": {
     "type": "object",
     "properties": {
-      "id": {
-        "type": "string"
-      },
-      "organisationId": {
-        "type": "string"
-      },
-      "name": {
-        "type": "string"
-      },
       "prefix": {
         "type": "string",
         "description": "The first characters, by which a person recognises the key."
@@ -6224,27 +6375,71 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "type": "string",
           "enum": [
+            "auditor",
             "catalogue-admin",
             "chandler",
             "integrator",
-            "operator",
+            "organisation-admin",
+            "platform-operator",
             "surveyor"
           ]
         }
       },
-      "createdAt": {
+      "scopes": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "audit:read",
+            "calculate",
+            "catalogue:read",
+            "catalogue:write",
+            "estimates:read",
+            "estimates:write",
+            "letterhead:read",
+            "orders:read",
+            "pages:write",
+            "prices:write"
+          ]
+        },
+        "description": "What an integrator may do."
+      },
+      "renewsId": {
+        "type": "string",
+        "description": "The key in whose place this one was made."
+      },
+      "id": {
         "type": "string"
+      },
+      "organisationId": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "expiresAt": {
+        "type": "string",
+        "description": "From when on the key opens nothing; it never ends by itself when absent."
+      },
+      "lastUsedAt": {
+        "type": "string",
+        "description": "To the minute; absent for a key that was never used."
       },
       "revokedAt": {
         "type": "string"
       }
     },
     "required": [
+      "prefix",
+      "roles",
+      "scopes",
       "id",
       "organisationId",
       "name",
-      "prefix",
-      "roles",
       "createdAt"
     ]
   },
@@ -6256,6 +6451,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/Key"
         }
+      },
+      "nextCursor": {
+        "type": "string",
+        "description": "Give it as `cursor` to read on; absent on the last page."
       }
     },
     "required": [
@@ -7499,15 +7698,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "key": {
         "type": "string"
       },
-      "id": {
-        "type": "string"
-      },
-      "organisationId": {
-        "type": "string"
-      },
-      "name": {
-        "type": "string"
-      },
       "prefix": {
         "type": "string",
         "description": "The first characters, by which a person recognises the key."
@@ -7517,16 +7707,59 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "type": "string",
           "enum": [
+            "auditor",
             "catalogue-admin",
             "chandler",
             "integrator",
-            "operator",
+            "organisation-admin",
+            "platform-operator",
             "surveyor"
           ]
         }
       },
-      "createdAt": {
+      "scopes": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "audit:read",
+            "calculate",
+            "catalogue:read",
+            "catalogue:write",
+            "estimates:read",
+            "estimates:write",
+            "letterhead:read",
+            "orders:read",
+            "pages:write",
+            "prices:write"
+          ]
+        },
+        "description": "What an integrator may do."
+      },
+      "renewsId": {
+        "type": "string",
+        "description": "The key in whose place this one was made."
+      },
+      "id": {
         "type": "string"
+      },
+      "organisationId": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "expiresAt": {
+        "type": "string",
+        "description": "From when on the key opens nothing; it never ends by itself when absent."
+      },
+      "lastUsedAt": {
+        "type": "string",
+        "description": "To the minute; absent for a key that was never used."
       },
       "revokedAt": {
         "type": "string"
@@ -7534,11 +7767,37 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "key",
+      "prefix",
+      "roles",
+      "scopes",
       "id",
       "organisationId",
       "name",
-      "prefix",
-      "roles",
+      "createdAt"
+    ]
+  },
+  "NewOrganisation": {
+    "type": "object",
+    "description": "A new organisation with the key that runs it; from here on, nobody outside can make another.",
+    "properties": {
+      "adminKey": {
+        "$ref": "#/components/schemas/NewKey"
+      },
+      "id": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      }
+    },
+    "required": [
+      "adminKey",
+      "id",
+      "name",
       "createdAt"
     ]
   },
@@ -8238,6 +8497,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/Organisation"
         }
+      },
+      "nextCursor": {
+        "type": "string",
+        "description": "Give it as `cursor` to read on; absent on the last page."
       }
     },
     "required": [
@@ -10052,6 +10315,91 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "basis"
     ]
   },
+  "PublishableKey": {
+    "type": "object",
+    "description": "A key that stands in a page for everybody to read: it makes estimates and lists none.",
+    "properties": {
+      "key": {
+        "type": "string"
+      },
+      "origins": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Origins of the pages that may use it."
+      },
+      "perMinute": {
+        "type": "number",
+        "description": "Requests a minute of all visitors together."
+      },
+      "perMinutePerVisitor": {
+        "type": "number",
+        "description": "Requests a minute from one address."
+      },
+      "perDay": {
+        "type": "number",
+        "description": "Estimates a day, counted from midnight UTC."
+      },
+      "edition": {
+        "type": "string",
+        "description": "The edition it estimates with; whichever is current when absent."
+      },
+      "id": {
+        "type": "string"
+      },
+      "organisationId": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "expiresAt": {
+        "type": "string",
+        "description": "From when on the key opens nothing; it never ends by itself when absent."
+      },
+      "lastUsedAt": {
+        "type": "string",
+        "description": "To the minute; absent for a key that was never used."
+      },
+      "revokedAt": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "key",
+      "origins",
+      "perMinute",
+      "perMinutePerVisitor",
+      "perDay",
+      "id",
+      "organisationId",
+      "name",
+      "createdAt"
+    ]
+  },
+  "PublishableKeyList": {
+    "type": "object",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PublishableKey"
+        }
+      },
+      "nextCursor": {
+        "type": "string",
+        "description": "Give it as `cursor` to read on; absent on the last page."
+      }
+    },
+    "required": [
+      "items"
+    ]
+  },
   "Quantiles": {
     "type": "object",
     "description": "Three points of an uncertain number.",
@@ -11423,6 +11771,41 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "amount"
     ]
   },
+  "Share": {
+    "type": "object",
+    "properties": {
+      "keyId": {
+        "type": "string",
+        "description": "The chandler's key."
+      },
+      "keyName": {
+        "type": "string"
+      },
+      "since": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      }
+    },
+    "required": [
+      "keyId",
+      "keyName",
+      "since"
+    ]
+  },
+  "ShareList": {
+    "type": "object",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Share"
+        }
+      }
+    },
+    "required": [
+      "items"
+    ]
+  },
   "SheetLayout": {
     "type": "object",
     "properties": {
@@ -12201,6 +12584,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "inputHash": {
         "type": "string",
         "description": "SHA-256 of the defect record, with its members in order."
+      },
+      "clientSecret": {
+        "type": "string",
+        "description": "Opens this estimate and its revisions; only in the answer to a publishable key, and kept by nobody else."
+      },
+      "clientSecretExpiresAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
       },
       "estimate": {
         "$ref": "#/components/schemas/Estimate"

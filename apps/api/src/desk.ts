@@ -1,0 +1,69 @@
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { Request, RequestHandler, Response } from 'express';
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { Log } from './edge/log.js';
+import { projectRoot } from './settings/project-root.js';
+
+/** The page of the desk and what it is made of, by the path it is asked for under. */
+const parts: Readonly<Record<string, { readonly file: string; readonly type: string }>> = {
+  '/': { file: 'index.html', type: 'text/html; charset=utf-8' },
+  '/desk/desk.js': { file: 'desk.js', type: 'text/javascript; charset=utf-8' },
+  '/desk/desk.css': { file: 'desk.css', type: 'text/css; charset=utf-8' },
+};
+
+/** Nothing from elsewhere, nothing inline; drawings are shown from memory, documents are kept from memory. */
+const POLICY =
+  "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+/** Serves the desk at `/`; where it was not built, says so once and leaves the paths alone. */
+export function serveDesk(app: NestExpressApplication, log: Log): void {
+  const folder = path.join(projectRoot, 'dist', 'desk');
+  if (!Object.values(parts).every(({ file }) => existsSync(path.join(folder, file)))) {
+    log.entry('warn', 'The desk is not built, so nothing is served at /', { folder });
+    return;
+  }
+  app.use(serving(folder));
+}
+
+function serving(folder: string): RequestHandler {
+  const made = new Map(
+    Object.entries(parts).map(([at, { file, type }]) => [at, partOf(path.join(folder, file), type)]),
+  );
+  return (request, response, next) => {
+    const part = made.get(request.path);
+    const isRead = request.method === 'GET' || request.method === 'HEAD';
+    if (part === undefined || !isRead) next();
+    else send(part, request, response);
+  };
+}
+
+interface Part {
+  readonly type: string;
+  readonly plain: Buffer;
+  readonly packed: Buffer;
+  readonly tag: string;
+}
+
+function partOf(file: string, type: string): Part {
+  const plain = readFileSync(file);
+  const tag = `"${createHash('sha256').update(plain).digest('base64url').slice(0, 22)}"`;
+  return { type, plain, packed: gzipSync(plain, { level: 9 }), tag };
+}
+
+function send({ type, plain, packed, tag }: Part, request: Request, response: Response): void {
+  response.setHeader('Content-Security-Policy', POLICY);
+  response.setHeader('Cache-Control', 'no-cache');
+  response.setHeader('ETag', tag);
+  response.vary('Accept-Encoding');
+  if (request.headers['if-none-match'] === tag) {
+    response.status(304).end();
+    return;
+  }
+  const isPacked = request.acceptsEncodings('gzip') === 'gzip';
+  if (isPacked) response.setHeader('Content-Encoding', 'gzip');
+  response.setHeader('Content-Type', type);
+  response.end(isPacked ? packed : plain);
+}

@@ -1,0 +1,116 @@
+import { Controller, Delete, Get, Param, Put } from '@nestjs/common';
+import { ApiOperation, ApiTags } from '@nestjs/swagger';
+import { problem } from '#lib/kernel';
+import { CallerParam, Needs } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
+import { AuditTrail } from '../audit/audit-trail.js';
+import { Answers, AnswersNothing, Refuses } from '../edge/endpoint.js';
+import { HttpProblem, notFound } from '../edge/problems.js';
+import { Database, type Transaction } from '../persistence/database.js';
+import { isId } from '../persistence/ids.js';
+import { rootIdIn } from './estimates.service.js';
+import { SharesRepository } from './shares.repository.js';
+
+export interface Share {
+  /** The chandler's key. */
+  readonly keyId: string;
+  readonly keyName: string;
+  /** RFC 3339 instant. */
+  readonly since: string;
+}
+
+export interface ShareList {
+  readonly items: readonly Share[];
+}
+
+/** A chandler sees no estimate but those shared with its key. */
+@ApiTags('Estimates')
+@Controller('v1/estimates/:id/shares')
+@Needs('estimates:share')
+export class SharesController {
+  constructor(private readonly database: Database) {}
+
+  @Get()
+  @ApiOperation({
+    operationId: 'listShares',
+    summary: 'Chandlers that an estimate and its revisions are shared with',
+  })
+  @Answers('ShareList')
+  list(@CallerParam() caller: Caller, @Param('id') id: string): Promise<ShareList> {
+    return this.about(caller, id, async (shares, rootId) => ({
+      items: (await shares.of(rootId)).map(({ keyId, keyName, createdAt }) => ({
+        keyId,
+        keyName,
+        since: createdAt.toISOString(),
+      })),
+    }));
+  }
+
+  @Put(':keyId')
+  @AnswersNothing()
+  @ApiOperation({
+    operationId: 'shareEstimate',
+    summary: 'Share an estimate and its revisions with the key of a chandler',
+  })
+  @Refuses('unprocessable')
+  async share(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Param('keyId') keyId: string,
+  ): Promise<void> {
+    await this.about(caller, id, async (shares, rootId, tx) => {
+      if (!isId(keyId) || !(await shares.isChandlersKey(keyId))) throw noChandler(keyId);
+      await shares.add(rootId, keyId);
+      await AuditTrail.in(tx).add(caller, {
+        action: 'created',
+        subject: 'share',
+        code: rootId,
+        after: { keyId },
+      });
+    });
+  }
+
+  @Delete(':keyId')
+  @AnswersNothing()
+  @ApiOperation({ operationId: 'unshareEstimate', summary: 'Take an estimate back from a chandler' })
+  async unshare(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Param('keyId') keyId: string,
+  ): Promise<void> {
+    await this.about(caller, id, async (shares, rootId, tx) => {
+      if (!isId(keyId)) throw notFound(`The key ${JSON.stringify(keyId.slice(0, 60))}`);
+      await shares.remove(rootId, keyId);
+      await AuditTrail.in(tx).add(caller, {
+        action: 'removed',
+        subject: 'share',
+        code: rootId,
+        before: { keyId },
+      });
+    });
+  }
+
+  private about<T>(
+    { organisationId }: Caller,
+    id: string,
+    work: (shares: SharesRepository, rootId: string, tx: Transaction) => Promise<T>,
+  ): Promise<T> {
+    return this.database.inOrganisation(organisationId, async (tx) =>
+      work(SharesRepository.in(tx), await rootIdIn(tx, id), tx),
+    );
+  }
+}
+
+const noChandler = (keyId: string): HttpProblem =>
+  new HttpProblem('unprocessable', {
+    detail: 'An estimate is shared with a key of a chandler.',
+    problems: [
+      {
+        ...problem('not-in-form', '', {
+          value: JSON.stringify(keyId.slice(0, 60)),
+          form: 'the id of a key in force of your organisation with the role chandler',
+        }),
+        parameter: 'keyId',
+      },
+    ],
+  });

@@ -1,0 +1,127 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { withReading } from '../model/edits.js';
+import { meterFields } from '../model/fields.js';
+import { plugConditions, readTyped } from '../model/hammer.js';
+import { readLengthMm, unitOf, writeLength } from '../model/lengths.js';
+import { readingsOf } from '../model/record.js';
+import { filled, wordFor } from '../words/words.js';
+import { button, formTexts, recordField, select, toggle, valueOf } from './parts.js';
+import type { Sheet } from './sheet.js';
+
+export function tapTab(sheet: Sheet): TemplateResult {
+  const { state, act } = sheet;
+  const { words } = state.language;
+  const { pen } = state;
+  return html`
+    <fieldset>
+      <legend>${words['tool.sounding']}</legend>
+      <p class="help">${words.tapHelp}</p>
+      ${soundButtons(sheet)}
+      <p class="figure">
+        ${whereNext(sheet)} · ${filled(words.tapped, { n: readingsOf(state.record).length })}
+      </p>
+      ${spacingField(sheet)}
+    </fieldset>
+    <fieldset>
+      <legend>${words.palette}</legend>
+      <div class="row">
+        ${(['sounding', 'plug', 'select'] as const).map((tool) =>
+          toggle(words[`tool.${tool}`], pen.tool === tool, () => act.setPen({ ...pen, tool, corners: [] })),
+        )}
+      </div>
+      ${pen.tool === 'plug' ? plugState(sheet) : nothing}
+    </fieldset>
+    <fieldset>
+      <legend>${words.askNext}</legend>
+      ${nextReadings(sheet)}
+    </fieldset>
+    <details>
+      <summary>${words.typedList}</summary>
+      ${typedList(sheet)}
+    </details>
+    <details>
+      <summary>${words.meter}</summary>
+      <div class="fields">${meterFields.map((field) => recordField(sheet, field))}</div>
+    </details>
+  `;
+}
+
+const letters = [
+  { letter: 's', sound: 'sharp' },
+  { letter: 'd', sound: 'dull' },
+  { letter: 'v', sound: 'void' },
+] as const;
+
+/** Large, for a thumb while the other hand holds the hammer. */
+const soundButtons = ({ state, act }: Sheet): TemplateResult =>
+  html`<div class="row sounds">
+    ${letters.map(
+      ({ letter, sound }) =>
+        html`<button
+          type="button"
+          class="sound ${sound}"
+          ?disabled=${state.next === undefined}
+          @click=${() => act.noteSound(letter)}
+        >
+          <kbd>${letter.toUpperCase()}</kbd> ${state.language.words[sound]}
+        </button>`,
+    )}
+  </div>`;
+
+function whereNext({ state }: Sheet): string {
+  const { words } = state.language;
+  if (state.next === undefined) return words.gridDone;
+  const [x, y] = state.next.map((mm) => writeLength(mm, state.units));
+  return filled(words.nextAt, { x, y });
+}
+
+const spacingField = ({ state, act }: Sheet): TemplateResult =>
+  html`<label class="field short"
+    ><span>${state.language.words.spacing} (${unitOf(state.units)})</span
+    ><input
+      inputmode="decimal"
+      .value=${writeLength(state.spacingMm, state.units)}
+      @change=${(event: Event) => act.setSpacing(readLengthMm(valueOf(event), state.units) ?? state.spacingMm)}
+  /></label>`;
+
+const plugState = ({ state, act }: Sheet): TemplateResult =>
+  select({
+    label: state.language.words.plugState,
+    chosen: state.pen.plug,
+    choices: plugConditions.map((code) => ({ value: code, word: wordFor(state.language, code) })),
+    take: (value) =>
+      act.setPen({ ...state.pen, plug: plugConditions.find((code) => code === value) ?? state.pen.plug }),
+  });
+
+function nextReadings({ state, act }: Sheet): TemplateResult {
+  const { words } = state.language;
+  const { nextReadings: asked } = state;
+  if (asked === 'not-offered') return html`<p class="help">${words.nextNotOffered}</p>`;
+  return html`<p class="help">${words.nextWhy}</p>
+    ${button(words.askNext, act.askWhereNext)}
+    <ol>
+      ${(asked ?? []).map(
+        ({ at, note }) =>
+          html`<li>
+            ${at.map((mm) => writeLength(mm, state.units)).join(', ')} <span lang="en">${note}</span>
+          </li>`,
+      )}
+    </ol>`;
+}
+
+function typedList(sheet: Sheet): TemplateResult {
+  const { words } = sheet.state.language;
+  return html`<form @submit=${(event: Event) => takeTyped(sheet, formTexts(event).list ?? '')}>
+    <label class="field"
+      ><span>${words.typedHelp}</span>
+      <textarea name="list" rows="6" dir="ltr" placeholder="850 0 d"></textarea>
+    </label>
+    <button type="submit">${words.takeList}</button>
+  </form>`;
+}
+
+function takeTyped({ state, act }: Sheet, list: string): void {
+  const read = readTyped(list);
+  if ('readings' in read) act.edit(read.readings.reduce(withReading, state.record));
+  else act.say(filled(state.language.words.listUnreadable, { line: read.line, text: read.text }));
+}
