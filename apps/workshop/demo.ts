@@ -15,21 +15,34 @@ async function main(): Promise<void> {
   mkdirSync(output, { recursive: true });
   say('Starting the service on an embedded Postgres in demo-output/database (about 5 s) …');
   const service = await startService(join(output, 'database'));
+  const made: string[] = [];
+  let key = '';
   try {
     const client = new Kingplank({ baseUrl: service.url, apiKey: service.apiKey, timeoutMs: 120_000 });
-    for (const name of names) await estimateSample(client, name);
+    for (const name of names) made.push(await estimateSample(client, name));
+    key = service.apiKey;
   } finally {
     await service.stop();
   }
-  say(`Everything is in ${output}. Serve it yourself with: npm start`);
+  say(`Everything is in ${output}.`);
+  sayDesk(made, key);
 }
 
-async function estimateSample(client: Kingplank, name: string): Promise<void> {
+/** The desk opens on what was just made, once the demo's own database is served. */
+function sayDesk(made: readonly string[], key: string): void {
+  say('The desk with it: DATA_DIR=demo-output/database npm start, then');
+  for (const id of made) say(`  http://127.0.0.1:3000/#/estimates/${id}`);
+  say(`  and sign in with the key of this invented database: ${key}`);
+}
+
+/** The id of the estimate that was made. */
+async function estimateSample(client: Kingplank, name: string): Promise<string> {
   const record: DefectRecord = JSON.parse(readFileSync(join(samples, `${name}.json`), 'utf8'));
   say(`Submitting the invented sample "${name}" …`);
   const stored = await client.estimates.create(record);
   console.log(summaryText(stored.estimate));
   await keepDocuments(client, stored, name);
+  return stored.id;
 }
 
 async function keepDocuments(

@@ -10,6 +10,7 @@ import { emptySheet, outlineOf, type Place } from './model/record.js';
 import { keep, orderOf, paperOf } from './service/papers.js';
 import { Previewing } from './service/previewing.js';
 import { Sending } from './service/sending.js';
+import { whereNext } from './service/where-next.js';
 import type { Document, PanelBy, SheetActions, SheetState, Tab } from './view/sheet.js';
 import type { Language } from './words/words.js';
 
@@ -264,9 +265,23 @@ export class Board {
     const { stored } = this.#loose;
     if (client === undefined || stored === undefined) return;
     try {
-      await work(client, stored.id);
+      await work(openedBy(stored, client), stored.id);
     } catch (error) {
       this.set({ message: error instanceof Error ? error.message : String(error) });
+    }
+  }
+
+  /** Keys for pages may not ask it: the grid then stays the way. */
+  async #askWhereNext(): Promise<void> {
+    const { client } = this.#settings;
+    if (client === undefined) return;
+    try {
+      this.set({ nextReadings: await whereNext(client, this.record) });
+    } catch (error) {
+      this.set({
+        nextReadings: 'not-offered',
+        message: error instanceof Error ? error.message : String(error),
+      });
     }
   }
 
@@ -291,7 +306,7 @@ export class Board {
       fetchOrder: (supplier) =>
         void this.#trying(async (client, id) => keep(await orderOf(client, id, supplier))),
       showDrawing: (name) => void this.#showDrawing(name),
-      askWhereNext: () => set({ nextReadings: 'not-offered' }),
+      askWhereNext: () => void this.#askWhereNext(),
     };
   }
 
@@ -330,6 +345,10 @@ export class Board {
 
 const basketOf = async (client: Kingplank, id: string): Promise<EstimateBasket> =>
   await client.estimates.usualBasket(id);
+
+/** A page that has no right to all estimates was handed a secret that opens this one. */
+const openedBy = ({ clientSecret }: StoredEstimate, client: Kingplank): Kingplank =>
+  clientSecret === undefined ? client : client.withOptions({ apiKey: clientSecret });
 
 /** The hammer lies ready where the deck is tapped, and is put away where it is drawn. */
 function penFor(tab: Tab, pen: Pen): Pen {

@@ -1,0 +1,156 @@
+import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
+import { execFileSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
+import { startService, TEST_KEY, type TestService } from './service.js';
+
+const root = path.join(import.meta.dirname, '../..');
+const browserPath = '/usr/bin/chromium';
+const inBrowser = existsSync(browserPath) ? describe : describe.skip;
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+jest.setTimeout(120_000);
+
+test('the element with the client and all it needs takes at most 60 kB packed', () => {
+  execFileSync(process.execPath, [path.join(root, 'apps/workshop/pack-deck.mjs')], { cwd: root });
+  const made = readFileSync(path.join(root, 'libs/deck-element/dist/kingplank-deck.js'));
+  expect(made.toString()).toContain('kingplank-deck');
+  expect(gzipSync(made, { level: 9 }).length).toBeLessThanOrEqual(60_000);
+});
+
+inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
+  let browser: Browser;
+  let service: TestService;
+  beforeAll(async () => {
+    execFileSync(process.execPath, [path.join(root, 'apps/desk/bundle.mjs')], { cwd: root });
+    [service, browser] = await Promise.all([
+      startService(),
+      chromium.launch({ executablePath: browserPath, args: ['--no-sandbox'] }),
+    ]);
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await service?.stop();
+  });
+
+  const signedIn = async (options: BrowserContextOptions): Promise<Page> => {
+    const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
+    const page = await context.newPage();
+    page.setDefaultTimeout(60_000);
+    await page.goto(service.url);
+    await page.getByLabel('Key', { exact: true }).fill(TEST_KEY);
+    await page.getByRole('button', { name: 'Sign in' }).click();
+    await page.getByRole('link', { name: 'New sheet' }).first().click();
+    await page.getByRole('tab', { name: 'Draw' }).waitFor();
+    return page;
+  };
+
+  /** A foredeck by its sizes, with the build-up typed. */
+  const drawPanel = async (page: Page): Promise<void> => {
+    await page.getByRole('button', { name: 'Draw the panel' }).click();
+    await page.getByLabel('Outer skin (mm)').fill('3');
+    await page.getByLabel('Core (mm)').fill('12.7');
+    await page.getByLabel('Inner skin (mm)').fill('2');
+    await page.getByLabel('Inner skin (mm)').press('Tab');
+  };
+
+  /** A zone corner by corner with the arrow keys and Enter, closed on its first corner. */
+  const zoneByKeys = async (page: Page): Promise<void> => {
+    await page.getByRole('button', { name: 'Bad core' }).press('Enter');
+    await page.getByRole('application').focus();
+    const ways = ['ArrowRight', 'ArrowDown', 'ArrowLeft', 'ArrowUp'];
+    for (const way of ways) {
+      await page.keyboard.press('Enter');
+      for (let step = 0; step < 5; step += 1) await page.keyboard.press(way);
+    }
+    await page.keyboard.press('Enter');
+  };
+
+  const faultsByAxe = async (page: Page): Promise<readonly string[]> => {
+    await page.evaluate(axe);
+    return await page.evaluate(
+      `axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes.map(({ html }) => html).join(' | ')))`,
+    );
+  };
+
+  const stored = async (): Promise<number> => (await service.get('/v1/estimates')).body.items.length;
+
+  test('by keyboard alone: a deck is drawn, priced, tapped and estimated, and ordered for', async () => {
+    const page = await signedIn({ viewport: { width: 1280, height: 900 } });
+    await drawPanel(page);
+    await zoneByKeys(page);
+    await page.locator('.price .cell-range').getByText('–').waitFor();
+    expect(await faultsByAxe(page)).toEqual([]);
+    await page.getByRole('tab', { name: 'Tap' }).click();
+    await page.getByRole('application').focus();
+    for (const letter of ['s', 's', 'd']) await page.keyboard.press(letter);
+    await page.getByText('3 readings').first().waitFor();
+    for (let step = 0; step < 3; step += 1) await page.keyboard.press('Control+z');
+    await page.getByText('0 readings').first().waitFor();
+    await page.getByRole('tab', { name: 'Result' }).click();
+    await page.getByRole('button', { name: 'Make the estimate' }).press('Enter');
+    await page.waitForURL(/#\/estimates\/[0-9a-f-]{36}$/);
+    await page.getByRole('button', { name: 'To order' }).click();
+    await page.getByText('Order total').waitFor();
+    expect(await faultsByAxe(page)).toEqual([]);
+    await page.getByRole('link', { name: 'Revise' }).click();
+    await page.getByRole('tab', { name: 'Result' }).click();
+    await page.getByLabel('Reason for the revision').fill('the deck was opened');
+    await page.getByRole('button', { name: 'Make the revision' }).click();
+    await page.getByRole('link', { name: 'What changed' }).click();
+    await page.getByRole('heading', { name: 'What changed' }).waitFor();
+    expect(await stored()).toBe(2);
+    await page.context().close();
+  });
+
+  test('on a phone by finger, with the network lost and the page loaded again: one estimate, sent once', async () => {
+    const before = await stored();
+    const page = await signedIn({
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      colorScheme: 'dark',
+    });
+    await drawPanel(page);
+    await page.getByRole('button', { name: 'Bad core' }).tap();
+    await page.getByRole('application').scrollIntoViewIfNeeded();
+    const box = (await page.getByRole('application').boundingBox())!;
+    const corners = [
+      [0.45, 0.4],
+      [0.6, 0.4],
+      [0.6, 0.6],
+      [0.45, 0.6],
+    ];
+    for (const [x, y] of corners) await page.touchscreen.tap(box.x + box.width * x, box.y + box.height * y);
+    await page.getByRole('button', { name: 'Close the zone' }).tap();
+    await page.locator('.price .cell-range').getByText('–').waitFor();
+    expect(await faultsByAxe(page)).toEqual([]);
+    await page.route('**/v1/**', (route) => route.abort());
+    await page.getByRole('tab', { name: 'Result' }).tap();
+    await page.getByRole('button', { name: 'Make the estimate' }).tap();
+    await page.getByText('1 to be sent when there is a connection.').waitFor();
+    await page.reload();
+    await page.getByRole('tab', { name: 'Result' }).tap();
+    await page.getByText('1 to be sent when there is a connection.').waitFor();
+    expect(await stored()).toBe(before);
+    await page.unroute('**/v1/**');
+    await page.getByRole('button', { name: 'Send now' }).tap();
+    await page.waitForURL(/#\/estimates\/[0-9a-f-]{36}$/);
+    expect(await stored()).toBe(before + 1);
+    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+    await page.context().close();
+  });
+
+  test('is read from right to left in Arabic, and measures in inches', async () => {
+    const page = await signedIn({ viewport: { width: 1280, height: 900 } });
+    await page.getByLabel('Units').selectOption('us');
+    await page.getByText('Length (in)').waitFor();
+    await page.getByLabel('Language').selectOption('ar');
+    await page.getByRole('tab', { name: 'رسم' }).waitFor();
+    expect(await page.locator('.desk').getAttribute('dir')).toBe('rtl');
+    expect(await faultsByAxe(page)).toEqual([]);
+    await page.context().close();
+  });
+});
