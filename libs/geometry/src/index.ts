@@ -7,6 +7,7 @@ export {
   rectangle,
   simplifyRing,
 } from './shape.js';
+export { leastRectangle, type LeastRectangle } from './least-rectangle.js';
 export { cutByLine, type CutRegion } from './cut.js';
 export {
   difference,

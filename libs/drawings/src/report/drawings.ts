@@ -154,5 +154,5 @@ export const templateDocument = (request: ReportRequest): ReportDocument =>
     request,
     'sheets',
     request.reader.words.jobPack.templates,
-    templatePages({ ...request, medium: 'page' }),
+    templatePages(request, request.estimate.core?.pieces ?? []),
   );

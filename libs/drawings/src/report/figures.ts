@@ -165,6 +165,10 @@ export function ganttFigures(request: ReportRequest): readonly FigureBlock[] {
 
 export const batchFigures = (request: ReportRequest): readonly FigureBlock[] =>
   request.estimate.process.batches.map((batch) => ({
-    ...fixedFigure(request, (drawing) => batchCard(batchInput(request, batch), drawing), 205),
+    ...fixedFigure(request, (drawing) => batchCard(batchInput(request, batch), drawing), CARD_MM),
     caption: '',
   }));
+
+/** Two pot cards to a sheet. */
+export const CARDS_A_SHEET = 2;
+const CARD_MM = 104;

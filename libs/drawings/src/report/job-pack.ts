@@ -1,25 +1,61 @@
-import { svgOf } from '../sheet/svg.js';
+import type { CoreSection } from '#lib/estimate';
+import { upTo } from '../reader.js';
+import { svgOf, type Drawing } from '../sheet/svg.js';
 import { templateTiles } from '../work/template.js';
-import { list, paragraph, task, type ReportDocument, type Section, type Ticks } from './document.js';
+import {
+  list,
+  numeric,
+  paragraph,
+  row,
+  table,
+  task,
+  wide,
+  type Block,
+  type ReportDocument,
+  type Section,
+  type Ticks,
+} from './document.js';
 import { cautionCallouts } from './cost-sections.js';
 import { documentOf } from './estimate-report.js';
-import { batchFigures, openingPlanFigure, piecePlanFigure, plyPlanFigure } from './figures.js';
+import {
+  batchFigures,
+  CARDS_A_SHEET,
+  ganttFigures,
+  openingPlanFigure,
+  piecePlanFigure,
+  plyPlanFigure,
+  sectionFigure,
+} from './figures.js';
+import { hardwareBlocks } from './method-section.js';
 import { cornerTable, fittingTable } from './opening-sections.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
-import { cureBlocks, gateTable, pieceTable, plyTable, weatherBlocks } from './work-sections.js';
+import {
+  cureBlocks,
+  gateTable,
+  isBoard,
+  pieceTable,
+  plyTable,
+  pressureBlocks,
+  stackTable,
+  weatherBlocks,
+} from './work-sections.js';
 
 /** What goes out on deck: one task a page, large, with the hold point in its place. */
 export function jobPackOf(request: ReportRequest): ReportDocument {
   const opened = openedOf(request);
   const tasks = [
     ...safetyTasks(request),
+    ...planTasks(request),
     ...markOutTasks(request),
+    ...(opened === undefined ? [] : sectionTasks(opened)),
     ...fittingTasks(request),
+    ...pressingTasks(request),
     ...(opened === undefined ? [] : [...pieceTasks(opened), ...plyTasks(opened)]),
     ...batchTasks(request),
     gateTask(request),
+    ...pickTasks(request),
     checkListTask(request),
-    ...templatePages(request),
+    ...templatesInPack(request),
   ];
   const { jobPack } = request.reader.words;
   return documentOf(request, 'job-pack', jobPack.kind, [coverTask(request, tasks), ...tasks]);
@@ -37,39 +73,93 @@ function coverTask(request: ReportRequest, tasks: readonly Section[]): Section {
   ]);
 }
 
+/** The gravest in front, the others named; each with its reason stands in the report. */
 const safetyTasks = (request: ReportRequest): readonly Section[] => {
   const callouts = cautionCallouts(request);
-  return callouts.length === 0
-    ? []
-    : [
-        task('safety', request.reader.words.jobPack.safety, [
-          paragraph(request.reader.words.cautions.lead),
-          ...callouts,
-        ]),
-      ];
+  if (callouts.length === 0) return [];
+  const { jobPack, cautions } = request.reader.words;
+  const others = callouts.slice(MOST_IN_FRONT);
+  return [
+    task('safety', jobPack.safety, [
+      paragraph(cautions.lead),
+      ...callouts.slice(0, MOST_IN_FRONT).map((callout) => ({ ...callout, small: '' })),
+      ...(others.length === 0 ? [] : [paragraph(jobPack.fullCautions), list(others.map(({ text }) => text))]),
+    ]),
+  ];
 };
 
+/** More than a crew reads before it begins is read by nobody. */
+const MOST_IN_FRONT = 10;
+
+const planTasks = (request: ReportRequest): readonly Section[] =>
+  request.estimate.process.calendar.tasks.length === 0
+    ? []
+    : [task('plan', request.reader.words.jobPack.plan, ganttFigures(request))];
+
+/** One opening is marked out from one sheet; of several each has its corners on a sheet of its own. */
 const markOutTasks = (request: ReportRequest): readonly Section[] => {
   const { jobPack } = request.reader.words;
   const { openings } = request.estimate.scope;
+  const corners = ({ label }: { readonly label: string }): readonly Block[] => [
+    paragraph(jobPack.markOutLead(label)),
+    ...cornerTable(request, label),
+  ];
   if (openings.length === 0) return [];
-  const leads = openings.map(({ label }) => paragraph(jobPack.markOutLead(label)));
+  const [only, ...more] = openings;
+  if (more.length === 0)
+    return [task('mark-out', jobPack.markOut, [openingPlanFigure(request), ...corners(only)])];
   return [
     task('mark-out', jobPack.markOut, [openingPlanFigure(request)]),
-    ...openings.map(({ label }, index) =>
-      task(`mark-out-${index + 1}`, `${jobPack.markOut} ${label}`, [
-        leads[index],
-        ...cornerTable(request, label),
-      ]),
+    ...openings.map((opening, index) =>
+      task(`mark-out-${index + 1}`, `${jobPack.markOut} ${opening.label}`, corners(opening)),
     ),
   ];
 };
 
+const sectionTasks = (request: OpenedRequest): readonly Section[] => [
+  task('section', request.reader.words.jobPack.section, [sectionFigure(request), stackTable(request)]),
+];
+
 const fittingTasks = (request: ReportRequest): readonly Section[] => {
   const { jobPack } = request.reader.words;
-  return request.estimate.scope.fittings.length === 0
+  const { scope, hardware } = request.estimate;
+  return scope.fittings.length === 0
     ? []
-    : [task('fitting-list', jobPack.fittings, [paragraph(jobPack.fittingsLead), fittingTable(request)])];
+    : [
+        task('fitting-list', jobPack.fittings, [
+          paragraph(jobPack.fittingsLead),
+          fittingTable(request),
+          ...hardwareBlocks(request, hardware),
+        ]),
+      ];
+};
+
+const pressingTasks = (request: ReportRequest): readonly Section[] => {
+  const blocks = pressureBlocks(request);
+  return blocks.length === 0 ? [] : [task('pressing', request.reader.words.jobPack.pressing, blocks)];
+};
+
+/** Goods only, by supplier: what is ticked off before the deck is opened. */
+const pickTasks = (request: ReportRequest): readonly Section[] => {
+  const { estimate, reader } = request;
+  const { jobPack, columns } = reader.words;
+  const picked = estimate.lines.flatMap(({ packs }) => packs);
+  if (picked.length === 0) return [];
+  const suppliers = [...new Set(picked.map(({ supplier }) => supplier))].sort();
+  return [
+    task('pick-list', jobPack.pick, [
+      paragraph(jobPack.pickLead),
+      ...suppliers.map((supplier) =>
+        table(
+          supplier,
+          [wide(columns.what, 4), numeric(columns.quantity)],
+          picked
+            .filter((pack) => pack.supplier === supplier)
+            .map(({ name, count }) => row(name, upTo(reader, count, 0))),
+        ),
+      ),
+    ]),
+  ];
 };
 
 const pieceTasks = (request: OpenedRequest): readonly Section[] => {
@@ -79,17 +169,25 @@ const pieceTasks = (request: OpenedRequest): readonly Section[] => {
       words: { jobPack },
     },
   } = request;
+  const setOut = new Set(tooLarge(request));
   return estimate.scope.openings
     .filter(({ label }) => estimate.core.pieces.some(({ opening }) => opening === label))
-    .map(({ label }, index) =>
-      task(`pieces-${index + 1}`, jobPack.pieces(label), [
+    .map(({ label: opening }, index) => {
+      const large = estimate.core.pieces.filter(
+        (piece) => piece.opening === opening && setOut.has(piece.label),
+      );
+      return task(`pieces-${index + 1}`, jobPack.pieces(opening), [
         paragraph(jobPack.piecesLead),
-        piecePlanFigure(request, label),
-        pieceTable(request, label),
-      ]),
-    );
+        piecePlanFigure(request, opening),
+        pieceTable(request, opening),
+        ...(large.length === 0
+          ? []
+          : [paragraph(jobPack.setOut(large.map(({ label }) => label).join(', ')))]),
+      ]);
+    });
 };
 
+/** The table shares the first plan's sheet. */
 const plyTasks = (request: OpenedRequest): readonly Section[] => {
   const {
     estimate,
@@ -98,19 +196,26 @@ const plyTasks = (request: OpenedRequest): readonly Section[] => {
     },
   } = request;
   if (estimate.laminate.plies.length === 0) return [];
-  return [
-    task('ply-table', jobPack.plyTable, [plyTable(request)]),
-    ...estimate.scope.openings.map(({ label }, index) =>
-      task(`plies-${index + 1}`, jobPack.plies(label), [plyPlanFigure(request, label)]),
-    ),
-  ];
+  return estimate.scope.openings.map(({ label }, index) =>
+    task(`plies-${index + 1}`, jobPack.plies(label), [
+      ...(index === 0 ? [plyTable(request)] : []),
+      plyPlanFigure(request, label),
+    ]),
+  );
 };
 
 const batchTasks = (request: ReportRequest): readonly Section[] => {
   const figures = batchFigures(request);
-  return request.estimate.process.batches.map(({ number, title }, index) =>
-    task(`batch-${number}`, request.reader.words.jobPack.batches(String(number), title), [figures[index]]),
-  );
+  const { batches } = request.estimate.process;
+  return Array.from({ length: Math.ceil(batches.length / CARDS_A_SHEET) }, (_, sheet) => {
+    const own = batches.slice(sheet * CARDS_A_SHEET, (sheet + 1) * CARDS_A_SHEET);
+    const [from, to] = [own[0].number, own[own.length - 1].number];
+    return task(
+      `batches-${from}`,
+      request.reader.words.jobPack.batches(String(from), String(to)),
+      figures.slice(sheet * CARDS_A_SHEET, (sheet + 1) * CARDS_A_SHEET),
+    );
+  });
 };
 
 const gateTask = (request: ReportRequest): Section => {
@@ -143,16 +248,41 @@ function checkListTask({
   ]);
 }
 
+type Piece = CoreSection['pieces'][number];
+
+const tilesOf = (piece: Piece, { paper, reader }: ReportRequest): readonly Drawing[] =>
+  templateTiles(piece, paper, { reader, block: { job: '', reference: '', made: '', sheet: '' } });
+
+/** Pieces with a curve or an odd angle; a board is cut by its length and width. */
+const shaped = ({ estimate }: ReportRequest): readonly Piece[] =>
+  (estimate.core?.pieces ?? []).filter(({ outline }) => !isBoard(outline));
+
+/** More sheets than this are not glued together true. */
+const MOST_TILES = 4;
+
+const tooLarge = (request: ReportRequest): readonly string[] =>
+  shaped(request)
+    .filter((piece) => tilesOf(piece, request).length > MOST_TILES)
+    .map(({ label }) => label);
+
 /** Full size is for paper; a screen shows the plans and says where the templates are. */
-export const templatePages = ({ estimate, reader, paper, medium }: ReportRequest): readonly Section[] =>
-  (medium === 'screen' ? [] : (estimate.core?.pieces ?? [])).flatMap((piece) => {
-    const block = { job: '', reference: '', made: '', sheet: '' };
-    const tiles = templateTiles(piece, paper, { reader, block });
+const templatesInPack = (request: ReportRequest): readonly Section[] =>
+  request.medium === 'screen'
+    ? []
+    : templatePages(
+        request,
+        shaped(request).filter((piece) => tilesOf(piece, request).length <= MOST_TILES),
+      );
+
+/** Pieces at 1:1 over as many pages as they take. */
+export const templatePages = (request: ReportRequest, pieces: readonly Piece[]): readonly Section[] =>
+  pieces.flatMap((piece) => {
+    const tiles = tilesOf(piece, request);
     return tiles.map((tile, index): Section => ({
       id: tile.name,
       level: 1,
       layout: 'template',
-      title: reader.words.jobPack.template(piece.label, String(index + 1), String(tiles.length)),
+      title: request.reader.words.jobPack.template(piece.label, String(index + 1), String(tiles.length)),
       blocks: [
         {
           kind: 'figure',

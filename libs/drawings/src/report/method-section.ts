@@ -76,7 +76,10 @@ const priceText = ({ priceRange }: RungSection, reader: ReportRequest['reader'])
     ? '–'
     : `${moneyText(reader, priceRange.p10)} – ${moneyText(reader, priceRange.p90)}`;
 
-function hardwareBlocks({ reader }: ReportRequest, hardware: readonly HardwareCard[]): readonly Block[] {
+export function hardwareBlocks(
+  { reader }: ReportRequest,
+  hardware: readonly HardwareCard[],
+): readonly Block[] {
   if (hardware.length === 0) return [];
   const said = reader.words.methods;
   const length = (valueMm: number): string => lengthText(reader, valueMm, 1);

@@ -1,3 +1,5 @@
+import { areaMm2, leastRectangle } from '#lib/geometry';
+import type { Outline } from '../deck/place.js';
 import type { Check, CureMilestones, PanelState, WeatherSection, WeatherStepSection } from '#lib/estimate';
 import {
   areaText,
@@ -81,7 +83,7 @@ export function coreSection(request: OpenedRequest): Section {
   ]);
 }
 
-function stackTable({ estimate: { core }, reader }: OpenedRequest): Table {
+export function stackTable({ estimate: { core }, reader }: OpenedRequest): Table {
   const said = reader.words.columns;
   return table(
     reader.words.core.stack,
@@ -90,6 +92,7 @@ function stackTable({ estimate: { core }, reader }: OpenedRequest): Table {
   );
 }
 
+/** A straight piece is cut by its length and width; what is curved or at an angle, from the box that it comes out of. */
 export function pieceTable({ estimate: { core }, reader }: OpenedRequest, opening?: string): Table {
   const said = reader.words.columns;
   const pieces = core.pieces.filter((piece) => opening === undefined || piece.opening === opening);
@@ -99,21 +102,35 @@ export function pieceTable({ estimate: { core }, reader }: OpenedRequest, openin
       numeric(said.order),
       narrow(said.piece),
       wide(said.opening),
+      wide(said.size, 2),
       numeric(said.thickness),
       numeric(said.area),
     ],
     [...pieces]
       .sort((a, b) => a.beddingOrder - b.beddingOrder)
-      .map(({ beddingOrder, label, opening: cut, thicknessMm, areaM2 }) =>
+      .map(({ beddingOrder, label, opening: cut, outline, thicknessMm, areaM2 }) =>
         row(
           String(beddingOrder),
           label,
           cut,
+          sizeSaid(outline, reader),
           lengthText(reader, thicknessMm, 1),
           areaText(reader, areaM2, 4),
         ),
       ),
   );
+}
+
+/** Straight and square: its area is that of the rectangle round it, but for a part in a thousand. */
+export function isBoard(outline: Outline): boolean {
+  const { lengthMm, widthMm } = leastRectangle(outline);
+  return areaMm2([{ outer: outline, holes: [] }]) >= lengthMm * widthMm * 0.999;
+}
+
+function sizeSaid(outline: Outline, reader: Reader): string {
+  const { lengthMm, widthMm } = leastRectangle(outline);
+  const size = `${lengthText(reader, lengthMm)} × ${lengthText(reader, widthMm)}`;
+  return isBoard(outline) ? size : reader.words.core.outOf(size);
 }
 
 function sheetTable({ estimate: { core }, reader }: OpenedRequest): Table {
@@ -430,7 +447,7 @@ function batchTable({ estimate: { process }, reader }: ReportRequest): Table {
   );
 }
 
-function pressureBlocks({
+export function pressureBlocks({
   estimate: {
     process: { bondPressure },
   },

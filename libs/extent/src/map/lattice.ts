@@ -1,10 +1,9 @@
 import {
   areaMm2,
-  boundsOfPoints,
-  convexHull,
-  edgesOf,
+  leastRectangle,
   ringsOf,
   rotatePoint,
+  type LeastRectangle,
   type Point,
   type Region,
 } from '#lib/geometry';
@@ -34,13 +33,6 @@ export interface LatticeNode {
   readonly areaMm2: number;
 }
 
-interface Frame {
-  readonly angle: number;
-  readonly centre: Point;
-  readonly lengthMm: number;
-  readonly widthMm: number;
-}
-
 /** Cells are not made smaller than this: finer than anybody sounds. */
 const LEAST_STEP_MM = 15;
 
@@ -49,7 +41,7 @@ export const latticeOver = (panel: Region, cells: number): Lattice =>
   latticeWithStep(panel, Math.max(LEAST_STEP_MM, Math.sqrt(areaMm2(panel) / cells)));
 
 export function latticeWithStep(panel: Region, stepMm: number): Lattice {
-  const frame = smallestRectangle(panel.flatMap(({ outer }) => outer));
+  const frame = leastRectangle(panel.flatMap(({ outer }) => outer));
   const [columns, rows] = [frame.lengthMm, frame.widthMm].map((side) => Math.ceil(side / stepMm - 1e-6) + 2);
   const placeOf = (column: number, row: number): Point =>
     toDeck(frame, [(column - (columns - 1) / 2) * stepMm, (row - (rows - 1) / 2) * stepMm]);
@@ -145,33 +137,10 @@ function signedArea(ring: readonly Point[]): number {
   return sum / 2;
 }
 
-/** The rectangle of least area round the points: one of its sides lies along a side of their hull. Source: [FREEMAN-SHAPIRA-1975] */
-function smallestRectangle(points: readonly Point[]): Frame {
-  const hull = convexHull(points);
-  const frames = edgesOf(hull).map(([a, b]) => frameAlong(hull, Math.atan2(b[1] - a[1], b[0] - a[0])));
-  return frames.reduce((best, frame) =>
-    frame.lengthMm * frame.widthMm < best.lengthMm * best.widthMm * (1 - 1e-9) ? frame : best,
-  );
-}
-
-function frameAlong(hull: readonly Point[], along: number): Frame {
-  const box = boundsOfPoints(hull.map((point) => rotatePoint(point, -along))) ?? {
-    minX: 0,
-    minY: 0,
-    maxX: 0,
-    maxY: 0,
-  };
-  const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
-  const centre = rotatePoint([(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2], along);
-  return width >= height
-    ? { angle: along, centre, lengthMm: width, widthMm: height }
-    : { angle: along + Math.PI / 2, centre, lengthMm: height, widthMm: width };
-}
-
-function toDeck({ angle, centre }: Frame, point: Point): Point {
+function toDeck({ angle, centre }: LeastRectangle, point: Point): Point {
   const [x, y] = rotatePoint(point, angle);
   return [x + centre[0], y + centre[1]];
 }
 
-const toFrame = ({ angle, centre }: Frame, [x, y]: Point): Point =>
+const toFrame = ({ angle, centre }: LeastRectangle, [x, y]: Point): Point =>
   rotatePoint([x - centre[0], y - centre[1]], -angle);
