@@ -112,10 +112,12 @@ describe('the report says what the data says', () => {
       value.toLocaleString('en-GB', { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
     const fewest = (value: number, decimals: number): string =>
       value.toLocaleString('en-GB', { maximumFractionDigits: decimals });
+    // thirds of 560 x 540 mm and halves of 420 x 320 mm, less a joint of 2 mm
+    const boards: Readonly<Record<string, string>> = { A: '185mm×178mm', B: '208mm×158mm' };
     const said = [
       ...core.pieces.map(
         ({ beddingOrder, label, opening, thicknessMm, areaM2 }) =>
-          `${beddingOrder}${label}${opening}${thicknessMm.toFixed(1)}mm${areaM2.toFixed(4)}m²`,
+          `${beddingOrder}${label}${opening}${boards[opening]}${thicknessMm.toFixed(1)}mm${areaM2.toFixed(4)}m²`,
       ),
       ...core.stack.map(({ layer, thicknessMm }) => `${layer}${thicknessMm.toFixed(2)}mm`),
       ...core.sheets.map(({ lengthMm, widthMm }) => `${grouped(lengthMm, 0)}mm×${grouped(widthMm, 0)}mm`),
