@@ -95,6 +95,7 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
           ...work,
           fittingCount: work.scope.plan.fittings.length,
           pressed: pressedQuantities(work.press, work.scope),
+          pressedBy: work.press.method ?? 'nothing',
         },
         work.process.batches.demand,
         work,

@@ -1,6 +1,6 @@
 import type { DeckFacts, PlaceFacts } from './facts.js';
-import { ladderFor, rungNamed, type JudgedRung, type PlaceLadder } from './ladder.js';
-import type { RungCode } from './method.js';
+import { ladderFor, refuting, rungNamed, type JudgedRung, type PlaceLadder } from './ladder.js';
+import type { Reason, RungCode } from './method.js';
 
 /** What is done at one place. */
 export interface PlaceChoice {
@@ -26,7 +26,26 @@ export function jobLadder(
   places: readonly [PlaceFacts, ...(readonly PlaceFacts[])],
 ): JobLadder {
   const ladders = places.map((place) => ladderFor({ deck, place }));
-  const governing = ladders.reduce((most, one) => (weightOf(one) > weightOf(most) ? one : most));
+  return combined(
+    ladders,
+    ladders.reduce((most, one) => (weightOf(one) > weightOf(most) ? one : most)),
+  );
+}
+
+/** The same job with rungs refused at the governing place, because planning them showed that they cannot be carried out. */
+export function withoutRungs(
+  { places, governing }: JobLadder,
+  deck: DeckFacts,
+  reasons: ReadonlyMap<RungCode, Reason>,
+): JobLadder {
+  const again = refuting(governing, { deck, place: governing.place }, reasons);
+  return combined(
+    places.map((one) => (one === governing ? again : one)),
+    again,
+  );
+}
+
+function combined(ladders: readonly PlaceLadder[], governing: PlaceLadder): JobLadder {
   const [recommended, runnerUp] = governing.inOrder;
   return {
     places: ladders,

@@ -1,4 +1,4 @@
-export { combinationWith, jobLadder, type JobLadder, type PlaceChoice } from './combine.js';
+export { combinationWith, jobLadder, withoutRungs, type JobLadder, type PlaceChoice } from './combine.js';
 export { slabDrying } from './drying.js';
 export { flangeForTaper, liftsFor, pastePerMetre } from './edges.js';
 export {

@@ -22,8 +22,29 @@ export interface PlaceLadder {
 }
 
 /** Judges every rung: the first refusal decides; without one, conditions make it conditional. */
-export function ladderFor(facts: MethodFacts): PlaceLadder {
-  const rungs = methods.map((method) => judged(method, facts));
+export const ladderFor = (facts: MethodFacts): PlaceLadder =>
+  ordered(
+    facts,
+    methods.map((method) => judged(method, facts)),
+  );
+
+/** The same ladder with rungs refused that suit the place and cannot be carried out; the reason was found by planning them. */
+export const refuting = (
+  ladder: PlaceLadder,
+  facts: MethodFacts,
+  reasons: ReadonlyMap<RungCode, Reason>,
+): PlaceLadder =>
+  ordered(
+    facts,
+    ladder.rungs.map((rung) => {
+      const reason = reasons.get(rung.method.code);
+      return reason === undefined || rung.verdict === 'unfit'
+        ? rung
+        : { ...rung, verdict: 'unfit', deciding: reason, conditions: [] };
+    }),
+  );
+
+function ordered(facts: MethodFacts, rungs: readonly JudgedRung[]): PlaceLadder {
   const inOrder = rungs
     .filter(({ verdict }) => verdict !== 'unfit')
     .sort((a, b) => burden(a, facts) - burden(b, facts));

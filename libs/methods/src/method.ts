@@ -47,6 +47,8 @@ export interface Method {
   readonly cutSide: 'none' | 'outer' | 'inner';
   /** What becomes of the skin that was cut. */
   readonly skin: 'kept' | 'bonded-back' | 'new';
+  /** What goes between the skins: core in a bed, or solid laminate. */
+  readonly fill: 'core' | 'solid';
   /** Whether it runs right to the edge of the deck, so that no flange is left. */
   readonly isToTheEdge: boolean;
   /** What the edge takes besides: plies up the side, or the rail off and on. */
@@ -72,11 +74,12 @@ export interface Method {
   )[];
 }
 
-type Defaulted = 'isToTheEdge' | 'edgeWork';
+type Defaulted = 'isToTheEdge' | 'edgeWork' | 'fill';
 
-/** A rung; one that says nothing of the edge keeps its flange there. */
+/** A rung; one that says nothing of the edge keeps its flange there, and of the fill puts core back. */
 export const defineMethod = (method: Omit<Method, Defaulted> & Partial<Pick<Method, Defaulted>>): Method => ({
   isToTheEdge: false,
   edgeWork: 'none',
+  fill: 'core',
   ...method,
 });

@@ -17,14 +17,21 @@ const optionOf = (request: BondPressureRequest, method: string) =>
   planOf(request).options.find((option) => option.method === method)!;
 
 describe('bond pressure', () => {
-  test('two kilopascals on 0.8 m2 are 163 kg: nine bags of 20 kg, on props', () => {
+  test('one kilopascal on 0.8 m2 is 82 kg: five bags of 20 kg, on props', () => {
     const plan = planOf(foredeck);
-    expect(plan.method).toBe('weights');
+    expect([plan.method, plan.turns]).toEqual(['weights', 1]);
     expect(plan.quantities.find(({ code }) => code === 'bags')?.value).toBe(
-      Math.ceil((2000 * 0.8) / 9.80665 / 20),
+      Math.ceil((1000 * 0.8) / 9.80665 / 20),
     );
     expect(plan.innerSkin.props.needed).toBe(true);
     expect(plan.quantities.find(({ code }) => code === 'props')?.value).toBeGreaterThan(0);
+  });
+
+  test('12 m2 are bedded in turns that a crew can weigh down: three of 408 kg', () => {
+    const plan = planOf({ ...foredeck, areaM2: 12, lengthMm: 4000, widthMm: 3000 });
+    const kg = (12 * 1000) / 9.80665;
+    expect(plan.turns).toBe(Math.ceil(kg / 500));
+    expect(plan.quantities.find(({ code }) => code === 'bags')?.value).toBe(Math.ceil(kg / 3 / 20));
   });
 
   test('a thick skin over a short span needs no props', () => {
@@ -38,9 +45,16 @@ describe('bond pressure', () => {
       ...foredeck,
       innerSkin: { ...foredeck.innerSkin, thicknessMm: 5, spanMm: 350 },
       canPropFromBelow: false,
+      requiredKPa: 2,
     });
     expect(plan.method).toBe('vacuum');
     expect(plan.refusals.join()).toContain('needs props');
+  });
+
+  test('without props half a kilopascal is asked, and the reason is said', () => {
+    const plan = planOf({ ...foredeck, canPropFromBelow: false });
+    expect(plan.requiredKPa).toBe(0.5);
+    expect(plan.assumptions.find(({ at }) => at === '/requiredKPa')?.because).toContain('no prop');
   });
 
   test('a bag on a leaky inner skin is refused, on one nobody has tested too', () => {
@@ -56,16 +70,30 @@ describe('bond pressure', () => {
     }
   });
 
-  test('screws in glass laminate are not established, and never given a number', () => {
-    const option = optionOf({ ...foredeck, battens: { deckAround: 'laminate-only' } }, 'battens');
-    expect(option.verdict).toBe('not-established');
-    expect(option.availableKPa).toBeUndefined();
+  test('screws through the piece into 2 mm of inner skin hold by thread shear, and a pull test proves it', () => {
+    const through = {
+      ...foredeck,
+      innerSkin: { thicknessMm: 2, spanMm: 700 },
+      canPropFromBelow: false,
+      battens: { deckAround: 'laminate-only', isIntoInnerSkin: true, threadMm: 2 },
+    } as const;
+    const option = optionOf(through, 'battens');
+    // 0.5 kPa x 90 x 150 mm against π x 4.2 x 2 x 13.8/3
+    expect(option.utilisation).toBeCloseTo((0.5e-3 * 90 * 150) / ((Math.PI * 4.2 * 2 * 13.8) / 3), 6);
+    expect(option.reasons.join()).toMatch(/pull one screw on the spot to 14 N/);
+    expect(planOf(through).method).toBe('battens');
+    expect(planOf(through).innerSkin.props.needed).toBe(false);
+  });
+
+  test('where nothing is said of what screws hold in, battens are not established', () => {
+    const option = optionOf({ ...foredeck, battens: undefined }, 'battens');
+    expect([option.verdict, option.availableKPa]).toEqual(['not-established', undefined]);
   });
 
   test('a screw that would pull more than it may is refused with both numbers', () => {
     const option = optionOf({ ...foredeck, requiredKPa: 30 }, 'battens');
     expect(option.verdict).toBe('fails');
-    expect(option.refusals[0]).toMatch(/would pull 630 N and may pull 206 N/);
+    expect(option.refusals[0]).toMatch(/would pull 405 N and may pull 206 N/);
   });
 
   test('halving the screw spacing cuts the sag of a batten sixteen times', () => {

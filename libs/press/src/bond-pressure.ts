@@ -27,18 +27,17 @@ function planFor(request: BondPressureRequest, settings: PressSettings): BondPre
     battensOption(request, settings),
     vacuumOption(request, settings),
   ];
-  const checks = new Map(
-    options.map((option) => [option.method, skinCheck(request, settings, option.onInnerSkinKPa)]),
-  );
+  const checks = new Map(options.map((option) => [option.method, skinCheck(request, settings, option)]));
   const judged = options.map((option) => withProps(request, option, checks.get(option.method)));
   const chosen = chosenOption(request, judged);
   const shown = chosen ?? judged.find(({ method }) => method === (request.prefer ?? 'weights')) ?? judged[0];
-  const innerSkin = checks.get(shown.method) ?? skinCheck(request, settings, shown.onInnerSkinKPa);
+  const innerSkin = checks.get(shown.method) ?? skinCheck(request, settings, shown);
   return {
     method: chosen?.method,
     requiredKPa: settings.requiredKPa,
     ...(shown.availableKPa === undefined ? {} : { availableKPa: shown.availableKPa }),
     restsOn: shown.restsOn,
+    turns: shown.turns ?? 1,
     innerSkin,
     options: judged,
     quantities: chosen === undefined ? [] : [...chosen.quantities, ...propQuantities(innerSkin)],
@@ -47,9 +46,13 @@ function planFor(request: BondPressureRequest, settings: PressSettings): BondPre
       refusals.map((why) => (why.startsWith(`${method}: `) ? why : `${method}: ${why}`)),
     ),
     ambientKPa: settings.ambientKPa,
-    assumptions: settings.assumptions,
+    assumptions: settings.assumptions.filter(({ at }) => !isOfAnother(at, shown.method)),
   };
 }
+
+/** A reader asks how the press that is taken was worked out, not how the others were. */
+const isOfAnother = (at: string, taken: PressMethod): boolean =>
+  (['battens', 'vacuum'] as const).some((method) => method !== taken && at.startsWith(`/${method}/`));
 
 /** A press that needs props under the skin is no press where none can be set. */
 function withProps(
@@ -104,9 +107,9 @@ const STRESS_SHARE = 1 / 3;
 function skinCheck(
   { innerSkin, lengthMm, widthMm }: BondPressureRequest,
   settings: PressSettings,
-  loadKPa: number,
+  { onInnerSkinKPa: loadKPa, skinSpanMm: spanMm = innerSkin.spanMm }: PressOption,
 ): InnerSkinCheck {
-  const { thicknessMm, spanMm } = innerSkin;
+  const { thicknessMm } = innerSkin;
   const load = enteredIn('kPa', loadKPa, 'load on the skin', '/innerSkin');
   const span = enteredIn('mm', spanMm, 'span', '/innerSkin/spanMm');
   const thickness = enteredIn('mm', thicknessMm, 'thickness', '/innerSkin/thicknessMm');

@@ -37,6 +37,8 @@ export interface BondPressureRequest {
   readonly battens?: {
     /** Sound deck around the opening in which the ends or a strongback can be held. */
     readonly deckAround: 'wood' | 'laminate-only' | 'none';
+    /** Screws go through the piece into the inner skin, which then hangs on them; `threadMm` is its thickness. */
+    readonly isIntoInnerSkin?: boolean;
     readonly woodSpecificGravity?: number;
     readonly widthMm?: number;
     readonly heightMm?: number;
@@ -76,6 +78,10 @@ export interface PressOption {
   readonly restsOn: string;
   /** Load that the inner skin must carry while it cures. */
   readonly onInnerSkinKPa: number;
+  /** Span over which it carries that; the clear span where nothing else holds it. */
+  readonly skinSpanMm?: number;
+  /** One after another, where a crew cannot press the whole opening at once. */
+  readonly turns?: number;
   readonly evenness: string;
   readonly quantities: readonly PressQuantity[];
   readonly reasons: readonly string[];
@@ -103,6 +109,8 @@ export interface BondPressurePlan {
   readonly requiredKPa: number;
   readonly availableKPa?: number;
   readonly restsOn: string;
+  /** One after another, where a crew cannot press the whole opening at once. */
+  readonly turns: number;
   readonly innerSkin: InnerSkinCheck;
   readonly options: readonly PressOption[];
   readonly quantities: readonly PressQuantity[];

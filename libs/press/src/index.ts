@@ -3,6 +3,7 @@ export {
   ALLOWABLE_LAG,
   battenSag,
   battenScrewLoad,
+  laminateThreadShear,
   lagAllowable,
   lagConstantSi,
   screwAllowable,

@@ -17,10 +17,16 @@ const remembered = (
 ): SettingDefault => ({ unit, meaning, value, ...spread, cite: { source: 'FROM-MEMORY' } });
 
 const defaults = {
-  requiredKPa: remembered('kPa', 'pressure that the bed needs', 2, {
-    low: 1,
-    high: 5,
-    because: 'settles a wet bed under a piece that lies within a millimetre or so of the skin',
+  requiredKPa: remembered('kPa', 'pressure that the bed needs', 1, {
+    low: 0.5,
+    high: 2,
+    because:
+      'a flexible skin and a thin bed close under 0.5 to 1 kPa, 50 to 100 kg/m2; more sags the skin below',
+  }),
+  leastKPa: remembered('kPa', 'pressure that the bed needs', 0.5, {
+    low: 0.5,
+    high: 1,
+    because: 'no prop can be set below: the least that closes a thin bed, so that the skin sags least',
   }),
   modulusMPa: remembered('MPa', 'modulus of the inner skin', 9000, {
     low: 6000,
@@ -42,7 +48,7 @@ const defaults = {
     high: 25,
     because: 'a sand bag that one person lifts',
   }),
-  widthMm: remembered('mm', 'width of a batten', 70, { low: 40, high: 100, because: 'common timber' }),
+  widthMm: remembered('mm', 'width of a batten', 45, { low: 40, high: 100, because: 'common timber' }),
   heightMm: remembered('mm', 'height of a batten', 20, { low: 18, high: 45, because: 'common timber' }),
   battenMPa: remembered('MPa', 'modulus of a batten', 9000, {
     low: 7000,
@@ -78,7 +84,11 @@ const defaults = {
 
 export function settingsFor(request: BondPressureRequest): PressSettings {
   const figures = {
-    needed: setting(request.requiredKPa, defaults.requiredKPa, '/requiredKPa'),
+    needed: setting(
+      request.requiredKPa,
+      request.canPropFromBelow === false ? defaults.leastKPa : defaults.requiredKPa,
+      '/requiredKPa',
+    ),
     altitude: enteredOrAssumed('m', request.altitudeM, 'altitude', {
       at: '/altitudeM',
       value: 0,

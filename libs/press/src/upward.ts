@@ -152,6 +152,7 @@ export function planUpwardPress(request: UpwardRequest): BondPressurePlan {
     requiredKPa: pressure.value,
     ...(chosen.availableKPa === undefined ? {} : { availableKPa: chosen.availableKPa }),
     restsOn: chosen.restsOn,
+    turns: 1,
     innerSkin: above.check,
     options,
     quantities: chosen.verdict === 'passes' ? chosen.quantities : [],

@@ -3,6 +3,7 @@ import {
   combinationWith,
   jobLadder,
   rungNamed,
+  withoutRungs,
   type JobLadder,
   type JudgedRung,
   type PlaceChoice,
@@ -12,6 +13,7 @@ import type { MethodChoice } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
 import { nothingFound } from '../stages/scope-stage.js';
+import { refutedBy } from './carried-out.js';
 import { deckFactsOf } from './deck-facts.js';
 import { isPlugsAtFittings, placesOf } from './places.js';
 
@@ -54,7 +56,11 @@ export function judgedLadder(
   const [first, ...others] = places;
   if (first === undefined || (!extent.ok && (job.record.zones ?? []).length > 0))
     return extent.ok ? refusal(nothingBad(job)) : extent;
-  return success({ ladder: jobLadder(deckFactsOf(job, places), [first, ...others]) });
+  const deck = deckFactsOf(job, places);
+  const ladder = jobLadder(deck, [first, ...others]);
+  return success({
+    ladder: extent.ok ? withoutRungs(ladder, deck, refutedBy(job, ladder, extent.value)) : ladder,
+  });
 }
 
 /** A few plugs beside fittings map nothing: they speak for those holes alone. */

@@ -4,17 +4,12 @@ import type { Job } from '../job/job.js';
 import { noArea, type JobQuantities } from '../stages/labour-drivers.js';
 import { besidesOf, isLiningByKind } from './besides.js';
 import type { LadderWork } from './method-ladder.js';
+import { openedIn } from './opened-in.js';
 
-/** Zones that are opened; one that is mended closed is left out of the cut. */
-export function openedZones<T extends ZoneShape>(
+export const openedZones = <T extends ZoneShape>(
   { combination }: LadderWork,
   zones: readonly T[],
-): readonly T[] {
-  const closed = combination
-    .filter(({ rung }) => rung.method.reach !== 'opening')
-    .map(({ place }) => place.id);
-  return zones.filter(({ id }) => !closed.includes(id));
-}
+): readonly T[] => openedIn(combination, zones);
 
 /** What this rung and this deck take besides the opening, and the lining counted by its kind where that is known. */
 export function withBesides(

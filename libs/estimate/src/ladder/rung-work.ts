@@ -42,6 +42,13 @@ const roughPressed = ({ quantities: { openedM2 } }: RungPlan): NeedContext['pres
   'prop-board-m': 5 * openedM2.value,
 });
 
+/** As wished from above; a closed deck presses nothing, and from below core is held up. */
+const roughlyPressedBy = ({ job, quantities }: RungPlan): NeedContext['pressedBy'] => {
+  const { access, press } = job.answers.method;
+  if (quantities.openedM2.value === 0) return 'nothing';
+  return access.value === 'from-below' && press.value !== 'vacuum' ? 'jacks' : press.value;
+};
+
 /** How far the damage may reach beyond what is recorded. */
 export type RungExtent = Pick<ExtentWork, 'law' | 'grade' | 'recordedM2' | 'mostM2'>;
 
@@ -55,7 +62,11 @@ export const workRung = (plan: RungPlan, extent: RungExtent): Outcome<RungWork> 
         labourOf(job, { quantities, flags, visits: schedule.visits }),
       )
       .then('pricing', (work) =>
-        pricedWork({ ...work, pressed: roughPressed(work) }, work.process.batches.demand, work),
+        pricedWork(
+          { ...work, pressed: roughPressed(work), pressedBy: roughlyPressedBy(work) },
+          work.process.batches.demand,
+          work,
+        ),
       )
       .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
       .done(),

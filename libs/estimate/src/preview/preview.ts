@@ -84,6 +84,7 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
           ...work,
           fittingCount: work.scope.plan.fittings.length,
           pressed: pressedQuantities(work.press, work.scope),
+          pressedBy: work.press.method ?? 'nothing',
         },
         work.process.batches.demand,
         work,

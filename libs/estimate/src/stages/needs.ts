@@ -3,6 +3,7 @@ import { coatingsOf } from './coatings.js';
 import { assumed, fromCatalogue, productOf, derived, type Figure } from '#lib/provenance';
 import type { OperationFlags } from '#lib/work';
 import { lengthOffRoll } from '#lib/laminate';
+import type { PressMethod } from '#lib/press';
 import type { ResinDemand, StepDemand } from '#lib/resin';
 import type { DriverQuantities, JobFlag, NeedRequest } from '#lib/takeoff';
 import { fraction, kg, m, m2, mFromMm, mm } from '#lib/units';
@@ -22,6 +23,8 @@ export interface NeedContext {
   readonly fittingCount: number;
   /** What the press and the props are counted by; nothing where nothing is pressed. */
   readonly pressed: PressedQuantities;
+  /** What presses the bed; nothing where nothing is bedded. */
+  readonly pressedBy: PressMethod | 'nothing';
 }
 
 /** Everything the rooms found the job to need, before waste is turned into packs. */
@@ -313,11 +316,11 @@ export const consumableDriversOf = (
 });
 
 export const consumableFlagsOf = (
-  { job, quantities }: NeedContext,
+  { job, quantities, pressedBy }: NeedContext,
   skin: OperationFlags['skin'],
 ): readonly JobFlag[] => [
   ...(skin === 'inject' || skin === 'closed' ? [] : [skin]),
-  ...pressFlags(job),
+  ...pressFlags(pressedBy),
   job.resin.chemistry === 'epoxy' ? 'epoxy' : 'polyester',
   ...(job.answers.method.access.value === 'from-below' ? ['from-below' as const] : ['paint' as const]),
   ...(job.answers.method.access.value === 'from-above' && quantities.nonskidM2.value > 0
@@ -325,6 +328,6 @@ export const consumableFlagsOf = (
     : []),
 ];
 
-/** Nothing is weighed or battened down from below: boards and jacks hold the core up, or a bag does. */
-const pressFlags = ({ answers: { method } }: Job): readonly JobFlag[] =>
-  method.access.value === 'from-below' && method.press.value !== 'vacuum' ? [] : [method.press.value];
+/** Goods of the press that is planned, which need not be the one that was wished for; jacks and boards are counted by themselves. */
+const pressFlags = (pressedBy: NeedContext['pressedBy']): readonly JobFlag[] =>
+  pressedBy === 'nothing' || pressedBy === 'jacks' ? [] : [pressedBy];

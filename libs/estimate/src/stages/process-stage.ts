@@ -93,6 +93,8 @@ function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
         ...(isKnown(airtight) ? { isAirtight: airtight.value } : {}),
       },
       canPropFromBelow: job.answers.panel.accessBelow.value !== 'none',
+      // Through the piece into the skin below, which hangs on them: no more of it is counted on than its thickness.
+      battens: { deckAround: 'laminate-only', isIntoInnerSkin: true, threadMm: otherSkinMm(job) },
       ...(job.record.panel.camberRadiusMm === undefined
         ? {}
         : {

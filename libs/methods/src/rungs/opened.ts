@@ -335,6 +335,7 @@ const isLoaded = ({ place: { fittings } }: MethodFacts): boolean =>
 
 export const solidSpot = defineMethod({
   code: 'solid-spot',
+  fill: 'solid',
   title: 'A small solid spot, no core',
   reach: 'opening',
   cutSide: 'outer',

@@ -1517,6 +1517,8 @@ export type components = {
             readonly deckAround: "wood" | "laminate-only" | "none";
             /** @description A number in mm, or text with a unit. */
             readonly heightMm?: number | string;
+            /** @description Whether the screws go through the piece into the inner skin, which then hangs on them; threadMm is its thickness. */
+            readonly isIntoInnerSkin?: boolean;
             readonly modulusMPa?: number;
             /** @description A number in mm, or text with a unit. */
             readonly screwDiameterMm?: number | string;
@@ -1566,6 +1568,8 @@ export type components = {
             readonly refusals: readonly string[];
             readonly requiredKPa: number;
             readonly restsOn: string;
+            /** @description One after another, where a crew cannot press the whole opening at once. */
+            readonly turns: number;
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 readonly ambientKPa?: string;
@@ -5977,10 +5981,15 @@ export type components = {
             readonly reasons: readonly string[];
             readonly refusals: readonly string[];
             readonly restsOn: string;
+            /** @description Span over which it carries that; the clear span where nothing else holds it. */
+            readonly skinSpanMm?: number;
+            /** @description One after another, where a crew cannot press the whole opening at once. */
+            readonly turns?: number;
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 readonly availableKPa?: string;
                 readonly onInnerSkinKPa?: string;
+                readonly skinSpanMm?: string;
             };
             readonly utilisation?: number;
             /** @enum {string} */

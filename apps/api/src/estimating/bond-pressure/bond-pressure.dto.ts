@@ -63,6 +63,13 @@ export class BattensDto implements Battens {
   @OneOf(['wood', 'laminate-only', 'none'], { description: 'What the screws hold in, around the opening.' })
   readonly deckAround!: 'wood' | 'laminate-only' | 'none';
 
+  @Flag({
+    optional: true,
+    description:
+      'Whether the screws go through the piece into the inner skin, which then hangs on them; threadMm is its thickness.',
+  })
+  readonly isIntoInnerSkin?: boolean;
+
   @Num({ optional: true, above: 0.1, upTo: 1.2, description: 'Specific gravity of that wood, oven-dry.' })
   readonly woodSpecificGravity?: number;
 

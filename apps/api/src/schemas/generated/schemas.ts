@@ -691,6 +691,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "restsOn": {
         "type": "string"
       },
+      "turns": {
+        "type": "number",
+        "description": "One after another, where a crew cannot press the whole opening at once."
+      },
       "innerSkin": {
         "$ref": "#/components/schemas/InnerSkinCheck"
       },
@@ -729,6 +733,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "method",
       "requiredKPa",
       "restsOn",
+      "turns",
       "innerSkin",
       "options",
       "quantities",
@@ -9730,6 +9735,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "onInnerSkinKPa": {
         "type": "number",
         "description": "Load that the inner skin must carry while it cures."
+      },
+      "skinSpanMm": {
+        "type": "number",
+        "description": "Span over which it carries that; the clear span where nothing else holds it."
+      },
+      "turns": {
+        "type": "number",
+        "description": "One after another, where a crew cannot press the whole opening at once."
       },
       "evenness": {
         "type": "string"

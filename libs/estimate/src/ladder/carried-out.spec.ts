@@ -1,0 +1,81 @@
+import { describe, expect, test } from '@jest/globals';
+import { shippedCatalogue } from '#lib/catalogue';
+import { detailOf } from '#lib/kernel';
+import type { JudgedRung, RungCode } from '#lib/methods';
+import { aRecord } from '../../../../test/samples/a-record.js';
+import { estimate } from '../estimate.js';
+import type { DefectRecord } from '../job/defect-record.js';
+import { jobOf } from '../job/job.js';
+import { judgedLadder } from './method-ladder.js';
+
+function rungOf(record: DefectRecord, code: RungCode): JudgedRung {
+  const job = jobOf(record, shippedCatalogue);
+  const judged = job.ok ? judgedLadder(job.value) : job;
+  if (!judged.ok) throw new Error(judged.problems.map(detailOf).join(' '));
+  const found = judged.value.ladder.governing.rungs.find(({ method }) => method.code === code);
+  if (found === undefined) throw new Error(`no rung is called ${code}`);
+  return found;
+}
+
+describe('a rung whose own cut shows that it cannot be carried out is not priced:', () => {
+  /** Thick plain plywood on a deck of 2.5 m radius, and nobody can prop below: 22 kPa, which no screw in 2 mm of laminate holds. */
+  const stiff = aRecord({
+    panel: { ...aRecord().panel, accessBelow: 'none', camberRadiusMm: 2500 },
+    core: { thicknessMm: 19, coreType: 'marine-plywood' },
+  });
+
+  test('nothing presses stiff core onto a camber above a skin that nobody can prop', () => {
+    const { verdict, deciding } = rungOf(stiff, 'above-new-skin');
+    expect([verdict, deciding.code]).toEqual(['unfit', 'nothing-presses']);
+    expect(deciding.text).toMatch(/weights: .*props.*battens: each screw would pull/);
+    expect(deciding.wouldFit).toContain('scored core');
+  });
+
+  test('where that leaves no rung, the finding is the whole answer', () => {
+    const outcome = estimate(stiff, shippedCatalogue, 'test');
+    if (outcome.ok) throw new Error('priced what cannot be carried out');
+    expect(new Set(outcome.problems.map(({ code }) => code))).toEqual(new Set(['no-method-fits']));
+  });
+
+  test('named in the record, it is answered with the reason', () => {
+    const outcome = estimate({ ...stiff, method: { rung: 'above-new-skin' } }, shippedCatalogue, 'test');
+    if (outcome.ok) throw new Error('priced what cannot be carried out');
+    expect(outcome.problems.map(({ at, code }) => [at, code])).toEqual([['/method/rung', 'method-unfit']]);
+    expect(detailOf(outcome.problems[0])).toContain('nothing presses the bed');
+  });
+
+  test('plies wrapped up the edge do not reach it across a flange that the record keeps', () => {
+    const kept = aRecord({
+      zones: [
+        {
+          id: 'Z1',
+          outline: [
+            [700, 30],
+            [1300, 30],
+            [1300, 330],
+            [700, 330],
+          ],
+        },
+      ],
+      method: { flangeMm: 200 },
+    });
+    const { verdict, deciding } = rungOf(kept, 'edge-wrap');
+    expect([verdict, deciding.code]).toEqual(['unfit', 'plan-does-not-reach']);
+    // 600 mm of the strip from 30 to 125 mm off the edge (a flange of 200, 75 mm of reach), and the margin at its ends
+    expect(deciding.value).toBeGreaterThan(0.6 * (0.2 - 0.075 - 0.03));
+    expect(deciding.value).toBeLessThan(0.65 * (0.2 - 0.075));
+    expect(rungOf({ ...kept, method: {} }, 'edge-wrap').verdict).not.toBe('unfit');
+  });
+
+  test('a thin skin that nobody can prop is pressed by battens whose screws hold it up', () => {
+    const outcome = estimate(
+      aRecord({ panel: { ...aRecord().panel, accessBelow: 'none' }, pricing: { samples: 1000 } }),
+      shippedCatalogue,
+      'test',
+    );
+    if (!outcome.ok) throw new Error(outcome.problems.map(detailOf).join(' '));
+    const press = outcome.value.estimate.process.bondPressure;
+    expect([press?.method, press?.requiredKPa, press?.props.needed]).toEqual(['battens', 0.5, false]);
+    expect(outcome.value.estimate.lines.map(({ code }) => code)).toContain('material-fastener-temporary-screw');
+  });
+});

@@ -1,0 +1,110 @@
+import { reachOfPlan, type ZoneShape } from '#lib/extent';
+import { areaMm2, intersection, offset, type Region } from '#lib/geometry';
+import { detailOf, isKnown } from '#lib/kernel';
+import {
+  combinationWith,
+  limits,
+  type JobLadder,
+  type JudgedRung,
+  type Reason,
+  type RungCode,
+} from '#lib/methods';
+import type { PanelRecord } from '../job/defect-record.js';
+import type { Job } from '../job/job.js';
+import type { ExtentWork } from '../stages/extent-stage.js';
+import { pressOf } from '../stages/process-stage.js';
+import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
+import { openedIn } from './opened-in.js';
+import { takingRung } from './taking-rung.js';
+
+/**
+ * Rungs that suit the place and still cannot be carried out, by what their own cut shows: it does not get at the bad core,
+ * or nothing presses what is bedded in it. Worked out before anything is priced.
+ */
+export function refutedBy(job: Job, ladder: JobLadder, extent: ExtentWork): ReadonlyMap<RungCode, Reason> {
+  const known = new Map<string, Reason | undefined>();
+  const refuted = new Map<RungCode, Reason>();
+  for (const rung of ladder.governing.rungs) {
+    if (rung.method.reach !== 'opening' || rung.verdict === 'unfit') continue;
+    const zones = openedIn(combinationWith(ladder, rung.method.code), extent.zones);
+    const taken = takingRung(job, rung);
+    const { access, skin, flangeMm } = taken.answers.method;
+    const key = [
+      access.value,
+      skin.value,
+      flangeMm.value,
+      rung.method.fill,
+      ...zones.map(({ id }) => id),
+    ].join();
+    if (!known.has(key)) known.set(key, reasonAgainst(taken, rung, zones));
+    const reason = known.get(key);
+    if (reason !== undefined) refuted.set(rung.method.code, reason);
+  }
+  return refuted;
+}
+
+function reasonAgainst(job: Job, { method }: JudgedRung, zones: readonly ZoneShape[]): Reason | undefined {
+  const scope = scopeOf(job, zones);
+  if (!scope.ok) return noCut(scope.problems.map(detailOf).join(' '));
+  return outOfReach(job, scope.value) ?? (method.fill === 'solid' ? undefined : unpressed(job, scope.value));
+}
+
+const noCut = (text: string): Reason => ({
+  code: 'no-cut',
+  text,
+  cite: { source: 'METHODS-EDGES' },
+  wouldFit: 'another way in, or another cut',
+});
+
+/** The cut with what tools ream out under its lip, against each zone and its margin where the deck is cored. */
+function outOfReach({ record: { panel } }: Job, { zones, plan }: ScopeWork): Reason | undefined {
+  const cored = coredGround(panel);
+  for (const { id, outline, holes = [] } of zones) {
+    const bad = intersection([{ outer: outline, holes }], cored);
+    const reach = reachOfPlan(plan.openings, bad, {
+      panel: cored,
+      undercutReachMm: limits.lipReachMm,
+      marginMm: limits.provenMarginMm,
+    });
+    if (!reach.isReached && areaMm2(bad) > 0)
+      return {
+        code: 'plan-does-not-reach',
+        text: `the cut and ${limits.lipReachMm} mm of reaming under its lip leave ${reach.unreachedM2.toFixed(3)} m2 of zone ${id} and the ${limits.provenMarginMm} mm round it`,
+        value: reach.unreachedM2,
+        limit: 0,
+        unit: 'm2',
+        cite: { source: 'METHODS-EDGES' },
+        wouldFit: 'a narrower flange, plies wrapped up the edge, the rail off, or work from below',
+      };
+  }
+  return undefined;
+}
+
+/** The panel without its hatches and without the solid laminate at its edges, where somebody measured it. */
+function coredGround({ outline, holes = [], coreEndsMm }: PanelRecord): Region {
+  const panel: Region = [{ outer: outline, holes }];
+  return coreEndsMm === undefined || coreEndsMm === 0 ? panel : offset(panel, -coreEndsMm, 'miter');
+}
+
+function unpressed(job: Job, scope: ScopeWork): Reason | undefined {
+  const press = pressOf(job, scope);
+  if (!press.ok)
+    return {
+      code: 'nothing-presses',
+      text: press.problems.map(detailOf).join(' '),
+      cite: { source: 'METHODS-IN-PRINT' },
+      wouldFit: 'scored or thinner core',
+    };
+  const { method, refusals, requiredKPa } = press.value;
+  if (method !== undefined) return undefined;
+  return {
+    code: 'nothing-presses',
+    text: `nothing presses the bed to ${requiredKPa.toFixed(1)} kPa: ${refusals.join('; ')}`,
+    value: requiredKPa,
+    unit: 'kPa',
+    cite: { source: 'METHODS-IN-PRINT' },
+    wouldFit: isKnown(job.answers.panel.isInnerSkinAirtight)
+      ? 'props from below, or scored core'
+      : 'props from below, scored core, or an inner skin that a drop test shows to be airtight',
+  };
+}
