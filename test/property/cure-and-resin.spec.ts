@@ -415,7 +415,6 @@ const plain: Omit<CautionContext, 'flags' | 'resin' | 'hardener' | 'openedAreaM2
   largestPotG: 0,
   forgottenPotPeakC: 0,
   batchFindings: [],
-  pressRefusals: [],
 };
 
 describe('cautions', () => {

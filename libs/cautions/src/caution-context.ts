@@ -55,7 +55,6 @@ export interface CautionContext {
   readonly forgottenPotPeakC: number;
   /** Codes of findings of the batch plan. */
   readonly batchFindings: readonly string[];
-  readonly pressRefusals: readonly string[];
 }
 
 /** Plugs and readings of a meter, by what they say and by whether their core stays or comes out. */

@@ -52,7 +52,6 @@ const quiet: CautionContext = {
   largestPotG: 0,
   forgottenPotPeakC: 0,
   batchFindings: [],
-  pressRefusals: [],
 };
 /** The same with nothing known that may be unknown. */
 const unsaid: CautionContext = {

@@ -227,15 +227,6 @@ export const workRules: readonly CautionRule[] = [
     text: 'Resin runs through every hole onto lining, berths and people: tape each from below before the first pot, sheet everything, look while you pour.',
   },
   {
-    code: 'press-short',
-    severity: 'warning',
-    kind: 'work',
-    harm: 51,
-    source: 'COMMON-PRACTICE',
-    when: ({ pressRefusals }) => (pressRefusals.length > 0 ? pressRefusals[0] : undefined),
-    text: 'The press as planned cannot be had: settle it before the first pot, not with gelling resin on the deck.',
-  },
-  {
     code: 'nonskid-match',
     severity: 'caution',
     kind: 'work',

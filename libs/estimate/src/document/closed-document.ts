@@ -188,7 +188,6 @@ const nothingOpened = {
   taperFits: true,
   innerSkinSpanMm: 'unknown',
   weightsKg: 0,
-  pressRefusals: [],
 } as const;
 
 const limitsOf = ({ pricing, ladder }: ClosedJob): readonly string[] => {

@@ -63,7 +63,6 @@ const deckFacts = (
   | 'innerSkinSpanMm'
   | 'innerSkinHasHoles'
   | 'weightsKg'
-  | 'pressRefusals'
 > => ({
   coatings: coatingsOf(job),
   usesSolvent: usesSolvent(job, pricing.needs),
@@ -79,7 +78,6 @@ const deckFacts = (
   innerSkinSpanMm: spanOf(plan.openings[0].area.outer),
   innerSkinHasHoles: plan.fittings.some(({ where, holes }) => where === 'inside' && holes > 0),
   weightsKg: press.quantities.find(({ code }) => code === 'weights')?.value ?? 0,
-  pressRefusals: press.method === undefined ? press.refusals : [],
 });
 
 /** Short side of the largest opening: what the skin that stays spans alone. */
