@@ -161,7 +161,15 @@ function injectedFor({
   const noSheets = { sheets: [] };
   const noPlies = { plies: [], plyCount: 0, sessions: 0, largestPlyM2: quantities.laminateM2 };
   const priced = pricedWork(
-    { job, quantities, core: noSheets, laminate: noPlies, fittingCount: 0, pressed: {}, pressedBy: 'nothing' },
+    {
+      job,
+      quantities,
+      core: noSheets,
+      laminate: noPlies,
+      fittingCount: 0,
+      pressed: {},
+      pressedBy: 'nothing',
+    },
     process.batches.demand,
     { labour, schedule },
   );

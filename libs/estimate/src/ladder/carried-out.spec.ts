@@ -76,6 +76,8 @@ describe('a rung whose own cut shows that it cannot be carried out is not priced
     if (!outcome.ok) throw new Error(outcome.problems.map(detailOf).join(' '));
     const press = outcome.value.estimate.process.bondPressure;
     expect([press?.method, press?.requiredKPa, press?.props.needed]).toEqual(['battens', 0.5, false]);
-    expect(outcome.value.estimate.lines.map(({ code }) => code)).toContain('material-fastener-temporary-screw');
+    expect(outcome.value.estimate.lines.map(({ code }) => code)).toContain(
+      'material-fastener-temporary-screw',
+    );
   });
 });
