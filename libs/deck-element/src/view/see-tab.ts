@@ -61,7 +61,7 @@ function previewed(preview: EstimatePreview, state: SheetState): TemplateResult 
   return html`
     <dl class="figures">
       <dt>${words.price}</dt>
-      <dd>${money(price.range.p50, language)}</dd>
+      <dd>${money(price.withoutContingency, language)}</dd>
       <dt>${words.range}</dt>
       <dd>${money(price.range.p10, language)} – ${money(price.range.p90, language)}</dd>
       <dt>${words.hours}</dt>

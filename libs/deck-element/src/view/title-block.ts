@@ -29,11 +29,12 @@ const cell = (name: string, value: string, kind: string): TemplateResult =>
 function figures(state: SheetState, shown: EstimatePreview | undefined): readonly TemplateResult[] {
   const { language } = state;
   const { words } = language;
-  const range = shown?.price.range;
+  const price = shown?.price;
+  const range = price?.range;
   return [
     html`<div class="cell price" part="price">
       <span class="cell-name">${words.price}</span>
-      <span class="cell-value">${range === undefined ? '—' : money(range.p50, language)}</span>
+      <span class="cell-value">${price === undefined ? '—' : money(price.withoutContingency, language)}</span>
       <span class="cell-range"
         >${range === undefined ? nothing : html`${money(range.p10, language)} – ${money(range.p90, language)}`}</span
       >
