@@ -1,4 +1,5 @@
 import ical, { ICalCalendarMethod, type ICalCalendarProdIdData } from 'ical-generator';
+import { Defect } from '#lib/kernel';
 import { readInstant } from '#lib/cure';
 import type { CalendarPlan } from './calendar-request.js';
 
@@ -62,7 +63,11 @@ export function calendarText(plan: CalendarEvents, choice: ICalendarChoice): str
   return `${calendar.toString()}\r\n`;
 }
 
-const dateOf = (at: string): Date => new Date(readInstant(at)?.epochMs ?? 0);
+function dateOf(at: string): Date {
+  const instant = readInstant(at);
+  if (instant === undefined) throw new Defect(`A plan holds a moment that cannot be read: ${at}`);
+  return new Date(instant.epochMs);
+}
 
 const descriptionOf = ({ finish }: CalendarEvents): string =>
   `By likely values. Finish early ${finish.early.slice(0, 10)}, likely ${finish.likely.slice(0, 10)}, late ${finish.late.slice(0, 10)} (one in ten earlier, one in ten later).`;

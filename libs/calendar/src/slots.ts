@@ -1,3 +1,4 @@
+import { Defect } from '#lib/kernel';
 import type { GateKind } from '#lib/work';
 import { readInstant, zoneOffset, type ZoneOffset } from '#lib/cure';
 import { clockOf, type PlaceClock } from '#lib/cure';
@@ -49,7 +50,8 @@ export function slotClock(request: CalendarRequest, times: WorkTimes, days: numb
 
 /** The moment a local date begins. */
 export function localMidnight(date: string, offset: ZoneOffset): number {
-  const utc = readInstant(`${date}T00:00:00Z`)?.epochMs ?? 0;
+  const utc = readInstant(`${date}T00:00:00Z`)?.epochMs;
+  if (utc === undefined) throw new Defect(`A plan begins on a day that cannot be read: ${date}`);
   const first = utc - offset(utc) * 60_000;
   return utc - offset(first) * 60_000;
 }

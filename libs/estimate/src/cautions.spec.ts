@@ -55,7 +55,7 @@ const records = {
     craft: { yearBuilt: 1974 },
     fittings: [{ id: 'W1', kind: 'windlass', at: [975, 475], holes: 4 }],
     method: { topcoat: 'coating-topcoat-two-part', application: 'spray-elsewhere', pumpResinMlPerStroke: 20 },
-    conditions: { temperatureC: 12, shelter: 'tent', isAfloat: true },
+    conditions: { temperatureC: 12, shelter: 'tent', place: 'afloat' },
   },
   polyester: {
     ...known,

@@ -79,9 +79,10 @@ export function injectionRefusal({
       };
 }
 
+/** By what its core looks like; a moisture that was measured besides can overrule it. */
 const isDry = ({ condition, moisturePercent }: Extract<Reading, { kind: 'plug' }>): boolean =>
   (condition === 'debonded-dry' || condition === 'dry-sound') &&
-  (moisturePercent ?? 0) <= MOST_CORE_MOISTURE_PERCENT;
+  (moisturePercent === undefined || moisturePercent <= MOST_CORE_MOISTURE_PERCENT);
 
 const zoneAreaM2 = (zones: NonNullable<DefectRecord['zones']>): In<'m2'> =>
   m2FromMm2(mm2(zones.reduce((sum, { outline }) => sum + areaMm2([{ outer: outline, holes: [] }]), 0)));

@@ -174,7 +174,7 @@ function cautionsOf(work: ClosedJob): readonly Caution[] {
     solidInserts: plan.quantities.inserts.value,
     coreMoisturePercent: found.wettestPlugPercent,
     coreReadings: found.readings,
-    evidence: ladder.extent?.grade ?? 'mapped-with-plugs',
+    evidence: ladder.extent?.grade ?? job.answers.evidence.value,
     innerSkinHasHoles: cards.length > 0,
   });
 }

@@ -446,7 +446,7 @@ export const circumstancesOf = (
   skill: job.answers.crew.skill.value,
   finish: job.answers.method.access.value === 'from-above' ? 'painted' : 'none',
   nonskid: job.answers.panel.surface.value.endsWith('nonskid') ? 'yes' : 'no',
-  berth: job.record.conditions?.isAfloat === true ? 'afloat' : 'ashore',
+  berth: job.answers.conditions.place.value === 'afloat' ? 'afloat' : 'ashore',
 });
 
 /** The state that takes the most work decides: bonded core comes out harder than rotten core. */
