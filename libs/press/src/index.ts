@@ -10,7 +10,7 @@ export {
   screwConstantSi,
   screwUltimate,
 } from './battens.js';
-export { weightNeeded, weightPressure } from './dead-weight.js';
+export { camberPressure, weightNeeded, weightPressure } from './dead-weight.js';
 export type { BondPressurePlan } from './bond-request.js';
 export type { BondPressureRequest } from './bond-request.js';
 export { planBondPressure } from './bond-pressure.js';

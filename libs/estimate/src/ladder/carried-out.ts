@@ -1,6 +1,6 @@
 import { reachOfPlan, type ZoneShape } from '#lib/extent';
 import { areaMm2, intersection, offset, type Region } from '#lib/geometry';
-import { detailOf, isKnown } from '#lib/kernel';
+import { detailOf, isKnown, type Problem } from '#lib/kernel';
 import {
   combinationWith,
   limits,
@@ -86,12 +86,16 @@ function coredGround({ outline, holes = [], coreEndsMm }: PanelRecord): Region {
   return coreEndsMm === undefined || coreEndsMm === 0 ? panel : offset(panel, -coreEndsMm, 'miter');
 }
 
+/** The reason alone: a reader of the ladder has no use for the field's name. */
+const whyOf = (found: Problem): string =>
+  typeof found.facts.why === 'string' ? found.facts.why : detailOf(found);
+
 function unpressed(job: Job, scope: ScopeWork): Reason | undefined {
   const press = pressOf(job, scope);
   if (!press.ok)
     return {
       code: 'nothing-presses',
-      text: press.problems.map(detailOf).join(' '),
+      text: press.problems.map(whyOf).join(' '),
       cite: { source: 'METHODS-IN-PRINT' },
       wouldFit: 'scored or thinner core',
     };

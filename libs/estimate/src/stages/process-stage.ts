@@ -1,8 +1,15 @@
 import { andThen, isKnown, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { materialsOf } from '#lib/catalogue';
 import { planBatches, type BatchPlan, type ResinStepRequest } from '#lib/resin';
-import { planBondPressure, planUpwardPress, type BondPressurePlan } from '#lib/press';
+import {
+  camberPressure,
+  planBondPressure,
+  planUpwardPress,
+  type BondPressurePlan,
+  type BondPressureRequest,
+} from '#lib/press';
 import { planCure, requirementsOf, type CurePlan } from '#lib/cure';
+import { mm, mPa } from '#lib/units';
 import { namingResins } from './fitting-materials.js';
 import { bayOf } from './panel-values.js';
 import type { Job } from '../job/job.js';
@@ -54,15 +61,16 @@ const processFields = {
 
 /** What presses the largest opening, and whether the inner skin can carry it. */
 export const pressOf = (job: Job, scope: ScopeWork): Outcome<BondPressurePlan> =>
-  job.answers.method.access.value === 'from-below' ? success(heldUp(job, scope)) : pressedDown(job, scope);
+  job.answers.method.access.value === 'from-below' ? heldUp(job, scope) : pressedDown(job, scope);
 
 const MM_PER_M = 1000;
 
 /** From below the inner skin is cut away: core is held up, and the skin above is kept in its shape. */
-function heldUp({ answers, core }: Job, { plan }: ScopeWork): BondPressurePlan {
+function heldUp(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
+  const { answers, core } = job;
   const largest = plan.openings[0];
   const box = extentOfOutline(largest.area.outer);
-  return planUpwardPress({
+  const press = planUpwardPress({
     areaM2: largest.areaM2,
     lengthMm: box.maxX - box.minX,
     widthMm: box.maxY - box.minY,
@@ -71,13 +79,44 @@ function heldUp({ answers, core }: Job, { plan }: ScopeWork): BondPressurePlan {
     altitudeM: answers.conditions.altitudeM.value,
     prefer: answers.method.press.value === 'vacuum' ? 'vacuum' : 'jacks',
   });
+  const bendKPa = bendingKPa(job);
+  return bendKPa > press.requiredKPa ? refusal(liftsDeck(job, bendKPa, press)) : success(press);
 }
+
+/** What the core asks only to follow the camber. */
+function bendingKPa(job: Job): number {
+  const camber = camberOf(job);
+  return camber === undefined
+    ? 0
+    : camberPressure.evaluate({
+        modulusMPa: mPa(camber.modulusMPa),
+        thicknessMm: mm(camber.thicknessMm),
+        radiusMm: mm(camber.radiusMm),
+        lengthMm: mm(camber.pieceLengthMm),
+      });
+}
+
+const camberOf = ({ record, answers, core }: Job): BondPressureRequest['camber'] =>
+  record.panel.camberRadiusMm === undefined
+    ? undefined
+    : {
+        radiusMm: record.panel.camberRadiusMm,
+        pieceLengthMm: Math.sqrt(core.largestPieceM2.value) * MM_PER_M,
+        thicknessMm: answers.core.thicknessMm.value,
+        modulusMPa: core.inPlaneModulusMPa.value,
+      };
+
+const liftsDeck = ({ record, answers }: Job, bendKPa: number, { requiredKPa }: BondPressurePlan) =>
+  problem('not-supported', '/panel/camberRadiusMm', {
+    why: `core of ${answers.core.thicknessMm.value} mm needs ${bendKPa.toFixed(1)} kPa to be bent to a radius of ${record.panel.camberRadiusMm ?? 0} mm, and from below more than ${requiredKPa.toFixed(1)} kPa lifts the deck: take a scored core, or a larger radius if the deck is flatter`,
+  });
 
 function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
   const largest = plan.openings[0];
   const box = extentOfOutline(largest.area.outer);
   const [lengthMm, widthMm] = [box.maxX - box.minX, box.maxY - box.minY];
   const airtight = job.answers.panel.isInnerSkinAirtight;
+  const camber = camberOf(job);
   return andThen(
     planBondPressure({
       areaM2: largest.areaM2,
@@ -95,16 +134,7 @@ function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
       canPropFromBelow: job.answers.panel.accessBelow.value !== 'none',
       // Through the piece into the skin below, which hangs on them: no more of it is counted on than its thickness.
       battens: { deckAround: 'laminate-only', isIntoInnerSkin: true, threadMm: otherSkinMm(job) },
-      ...(job.record.panel.camberRadiusMm === undefined
-        ? {}
-        : {
-            camber: {
-              radiusMm: job.record.panel.camberRadiusMm,
-              pieceLengthMm: Math.sqrt(job.core.largestPieceM2.value) * 1000,
-              thicknessMm: job.answers.core.thicknessMm.value,
-              modulusMPa: job.core.inPlaneModulusMPa.value,
-            },
-          }),
+      ...(camber === undefined ? {} : { camber }),
     }),
     (press) => (press.requiredKPa > MOST_PRESSURE_KPA ? refusal(tooTight(job, press)) : success(press)),
   );
