@@ -58,7 +58,6 @@ export function rungSection({ rung, work, isRough, notWorkedOut }: PricedRung): 
   };
 }
 
-
 const reasonOf = ({ code, text, value, limit, unit, cite, wouldFit }: Reason): RungReason => ({
   code,
   text,
