@@ -44,7 +44,13 @@ export {
 } from './openings/plan.js';
 export { reachOfPlan, type PlanReach } from './openings/reach-of-plan.js';
 export { openingsAt, type OpeningsAtExtent } from './openings/at-extent.js';
-export { fittingKinds, isHighlyLoaded, type FittingInScope, type FittingWork } from './openings/fittings.js';
+export {
+  fittingKinds,
+  isHighlyLoaded,
+  isLoaded,
+  type FittingInScope,
+  type FittingWork,
+} from './openings/fittings.js';
 export type { Datum, MarkedCorner, MarkingOut, SawLine } from './openings/marking-out.js';
 export type { Join } from './openings/merge.js';
 export type {

@@ -1,18 +1,7 @@
+import { isLoaded } from '#lib/extent';
 import { containsPoint, regionOf } from '#lib/geometry';
 import type { EstimateBody, FindingSubject, FittingScope } from '../document/estimate-document.js';
-import type { DefectRecord, FindingClass, FittingKind } from '../job/defect-record.js';
-
-/** What people, sails or lines hang on: its failure hurts somebody. Common practice, no published source. */
-const bearing: ReadonlySet<FittingKind> = new Set<FittingKind>([
-  'stanchion',
-  'cleat',
-  'winch',
-  'windlass',
-  'chainplate',
-  'mast-step',
-  'track',
-  'pad-eye',
-]);
+import type { DefectRecord, FindingClass } from '../job/defect-record.js';
 
 export interface Grade {
   readonly class: FindingClass;
@@ -64,7 +53,7 @@ const standingOn = (
  * then what is watched. What falls into which is common practice, no published source; the surveyor may say otherwise.
  */
 export function gradeOf({ condition, fittings }: FindingSubject): Grade {
-  const loaded = fittings.filter(({ kind }) => bearing.has(kind));
+  const loaded = fittings.filter(({ kind }) => isLoaded(kind));
   const isGone = condition === 'wet-rotten' || condition === 'unknown';
   if (isGone && loaded.length > 0)
     return {

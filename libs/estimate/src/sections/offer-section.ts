@@ -1,6 +1,7 @@
 import type { MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
 import { nearMoney } from '../stages/cost-context.js';
+import { asRecorded } from '../stages/replan-stage.js';
 import type { WorkedHours } from '../stages/labour-stage.js';
 import { isStageZero } from '../stages/stage-zero.js';
 import type { TotalsContext } from './totals-context.js';
@@ -102,7 +103,7 @@ const billedFor = ({ context }: TotalsContext, { isOwn, skill, meanH }: WorkedHo
   isOwn ? 0 : meanH * Number(context.job.labourRates.perHour[skill]);
 
 function quantityOf(code: RateRule['code'], { context }: TotalsContext): number {
-  const recorded = context.planned.find(({ extentFactor }) => extentFactor === 1) ?? context.planned[0];
+  const recorded = asRecorded(context.planned);
   return code === 'visit' ? context.schedule.visits.value : (recorded.drivers[code] ?? 0);
 }
 

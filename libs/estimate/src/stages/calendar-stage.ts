@@ -17,7 +17,7 @@ import type { Job } from '../job/job.js';
 import { driverAmountsOf, type JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
 import type { ProcessWork } from './process-stage.js';
-import type { PlannedExtent } from './replan-stage.js';
+import { asRecorded, type PlannedExtent } from './replan-stage.js';
 import { atRecord } from '../job/record-pointers.js';
 
 /** A Monday: the week's pattern counts, not the date, and the answer then carries no dates. */
@@ -60,7 +60,7 @@ interface Asked {
 
 /** The least, the recorded and the greatest extent, each at three paces and three runs of luck. */
 function scenariosOf(planned: readonly PlannedExtent[]): Asked {
-  const recorded = planned.find(({ extentFactor }) => extentFactor === 1) ?? planned[0];
+  const recorded = asRecorded(planned);
   const chosen = [...new Set([planned[0], recorded, planned[planned.length - 1]])];
   return {
     extents: chosen.map(({ extentFactor }) => extentFactor),

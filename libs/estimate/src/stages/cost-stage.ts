@@ -17,6 +17,7 @@ import type { Job } from '../job/job.js';
 import { nearMoney, type CostContext, type CostWork } from './cost-context.js';
 import { isByCalendarDay, jobAtExtents } from './job-at-extents.js';
 import { pricingTerms } from './pricing-stage.js';
+import { asRecorded } from './replan-stage.js';
 
 /** Loadings, what will probably be found besides, risk and tax over the priced lines; one simulation for money, hours and days. */
 export const costOf = (context: CostContext, lines: readonly LineRequest[]): Outcome<CostWork> =>
@@ -91,7 +92,7 @@ function newAreaWork({ job, labour, schedule }: CostContext, extents: readonly J
   );
   const operations = found.ok ? found.value : [];
   const labourH = SHARED_SET_UP * operations.reduce((sum, { meanH }) => sum + meanH, 0);
-  const recorded = extents.find(({ extentFactor }) => extentFactor === 1) ?? extents[0];
+  const recorded = asRecorded(extents);
   const perHour = recorded.labourH === 0 ? 0 : recorded.labour / recorded.labourH;
   const handsADay = job.answers.crew.people.value * job.answers.crew.hoursPerDay.value;
   const workingDays = labourH / handsADay;

@@ -8,7 +8,7 @@ import type { ScheduleWork } from './calendar-stage.js';
 import type { JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
 import type { LaminateWork } from './laminate-stage.js';
-import type { PlannedExtent } from './replan-stage.js';
+import { asRecorded, type PlannedExtent } from './replan-stage.js';
 
 export interface ExtentsContext {
   readonly job: Job;
@@ -22,7 +22,7 @@ export interface ExtentsContext {
 /** Hours, goods and charges of every planned extent, in money of the roll-up: what the risk is worked out from. */
 export function jobAtExtents(context: ExtentsContext, rollUp: CostRollUp): readonly JobAtExtent[] {
   const loading = loadingOf(rollUp);
-  const recorded = context.planned.find(({ extentFactor }) => extentFactor === 1) ?? context.planned[0];
+  const recorded = asRecorded(context.planned);
   const before = amountsAt(context, recorded);
   return context.planned.map((planned): JobAtExtent => {
     const amounts = planned === recorded ? before : amountsAt(context, planned);

@@ -80,7 +80,15 @@ function heldUp(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
     prefer: answers.method.press.value === 'vacuum' ? 'vacuum' : 'jacks',
   });
   const bendKPa = bendingKPa(job);
-  return bendKPa > press.requiredKPa ? refusal(liftsDeck(job, bendKPa, press)) : success(press);
+  return bendKPa > press.requiredKPa
+    ? refusal(
+        cannotBend(
+          job,
+          bendKPa.toFixed(1),
+          `and from below more than ${press.requiredKPa.toFixed(1)} kPa lifts the deck`,
+        ),
+      )
+    : success(press);
 }
 
 /** What the core asks only to follow the camber. */
@@ -105,11 +113,6 @@ const camberOf = ({ record, answers, core }: Job): BondPressureRequest['camber']
         thicknessMm: answers.core.thicknessMm.value,
         modulusMPa: core.inPlaneModulusMPa.value,
       };
-
-const liftsDeck = ({ record, answers }: Job, bendKPa: number, { requiredKPa }: BondPressurePlan) =>
-  problem('not-supported', '/panel/camberRadiusMm', {
-    why: `core of ${answers.core.thicknessMm.value} mm needs ${bendKPa.toFixed(1)} kPa to be bent to a radius of ${record.panel.camberRadiusMm ?? 0} mm, and from below more than ${requiredKPa.toFixed(1)} kPa lifts the deck: take a scored core, or a larger radius if the deck is flatter`,
-  });
 
 function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
   const largest = plan.openings[0];
@@ -136,16 +139,19 @@ function pressedDown(job: Job, { plan }: ScopeWork): Outcome<BondPressurePlan> {
       battens: { deckAround: 'laminate-only', isIntoInnerSkin: true, threadMm: otherSkinMm(job) },
       ...(camber === undefined ? {} : { camber }),
     }),
-    (press) => (press.requiredKPa > MOST_PRESSURE_KPA ? refusal(tooTight(job, press)) : success(press)),
+    (press) =>
+      press.requiredKPa > MOST_PRESSURE_KPA
+        ? refusal(cannotBend(job, press.requiredKPa.toFixed(0), 'more than the air can press'))
+        : success(press),
   );
 }
 
 /** Nothing that presses a deck presses harder than the air. */
 const MOST_PRESSURE_KPA = 100;
 
-const tooTight = ({ record, answers }: Job, { requiredKPa }: BondPressurePlan) =>
+const cannotBend = ({ record, answers }: Job, neededKPa: string, because: string) =>
   problem('not-supported', '/panel/camberRadiusMm', {
-    why: `core of ${answers.core.thicknessMm.value} mm needs ${requiredKPa.toFixed(0)} kPa to be bent to a radius of ${record.panel.camberRadiusMm ?? 0} mm, more than the air can press: take a scored core, or a larger radius if the deck is flatter`,
+    why: `core of ${answers.core.thicknessMm.value} mm needs ${neededKPa} kPa to be bent to a radius of ${record.panel.camberRadiusMm ?? 0} mm, ${because}: take a scored core, or a larger radius if the deck is flatter`,
   });
 
 const otherSkinMm = ({ answers: { method, innerSkin, outerSkin } }: Job): number =>

@@ -59,6 +59,10 @@ export function replanned(context: ReplanContext): readonly PlannedExtent[] {
   return [...others, recorded].sort((a, b) => a.extentFactor - b.extentFactor);
 }
 
+/** The extent that the record states, among those planned; the least where it is none of them. */
+export const asRecorded = <T extends { readonly extentFactor: number }>(extents: readonly T[]): T =>
+  extents.find(({ extentFactor }) => extentFactor === 1) ?? extents[0];
+
 const apartFrom = (start: number, factors: readonly number[]): readonly number[] =>
   factors.reduce<readonly number[]>(
     (kept, factor) =>

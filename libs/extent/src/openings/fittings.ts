@@ -44,6 +44,8 @@ const facts: Readonly<Record<FittingKind, FittingKindFacts>> = {
   'other': { isLoaded: false, isHighlyLoaded: false, usualHoles: 4 },
 };
 
+/** What people, sails or lines hang on: its failure hurts somebody. Common practice, no published source. */
+export const isLoaded = (kind: FittingKind): boolean => facts[kind].isLoaded;
 export const isHighlyLoaded = (kind: FittingKind): boolean => facts[kind].isHighlyLoaded;
 export const fittingKinds: readonly FittingKind[] = [
   'stanchion',
@@ -126,7 +128,7 @@ function nearestOpening(
 }
 
 function scopeOf(fitting: FittingOnDeck, near: Near): FittingInScope {
-  const { isLoaded, isHighlyLoaded: isHigh, usualHoles } = facts[fitting.kind];
+  const { isLoaded: bears, isHighlyLoaded: isHigh, usualHoles } = facts[fitting.kind];
   return {
     id: fitting.id,
     kind: fitting.kind,
@@ -136,18 +138,18 @@ function scopeOf(fitting: FittingOnDeck, near: Near): FittingInScope {
     opening: near.label,
     distanceMm: near.distanceMm,
     isHighlyLoaded: isHigh,
-    work: near.isInside ? workInside(isLoaded) : workNear(isLoaded),
+    work: near.isInside ? workInside(bears) : workNear(bears),
     because: reasonFor(fitting, near),
   };
 }
 
 /** New core lies under it: what carries load stands on a dense insert and a plate. */
-const workInside = (isLoaded: boolean): readonly FittingWork[] =>
-  isLoaded ? ['remove', 'insert', 'pot', 'plate', 're-bed', 'refit'] : ['remove', 'pot', 're-bed', 'refit'];
+const workInside = (bears: boolean): readonly FittingWork[] =>
+  bears ? ['remove', 'insert', 'pot', 'plate', 're-bed', 'refit'] : ['remove', 'pot', 're-bed', 'refit'];
 
 /** Its core stays, but water can come in by its holes again: they are potted and it is bedded anew. */
-const workNear = (isLoaded: boolean): readonly FittingWork[] =>
-  isLoaded ? ['remove', 'pot', 'plate', 're-bed', 'refit'] : ['remove', 'pot', 're-bed', 'refit'];
+const workNear = (bears: boolean): readonly FittingWork[] =>
+  bears ? ['remove', 'pot', 'plate', 're-bed', 'refit'] : ['remove', 'pot', 're-bed', 'refit'];
 
 function reasonFor({ isLeaking }: FittingOnDeck, { label, isInside, distanceMm }: Near): string {
   const place = isInside ? `stands in opening ${label}` : `${toWholeMm(distanceMm)} mm from opening ${label}`;
