@@ -22,6 +22,7 @@ const shared = {
   logLevel: 'warning',
   alias: {
     'kingplank-sdk': join(root, 'libs/sdk/src/index.ts'),
+    'kingplank-deck/page': join(root, 'libs/deck-element/src/page.ts'),
     'kingplank-deck': join(root, 'libs/deck-element/src/index.ts'),
   },
   tsconfigRaw: { compilerOptions: { useDefineForClassFields: true } },

@@ -1,7 +1,8 @@
 import { languages, type Units } from 'kingplank-deck';
+import { formTexts, valueOf } from 'kingplank-deck/page';
 import { Kingplank, UnauthenticatedError } from 'kingplank-sdk';
 import { html, nothing, render, type TemplateResult } from 'lit';
-import { formTexts, valueOf, type Desk, type Page } from './desk.js';
+import type { Desk, Page } from './desk.js';
 import { basketPage } from './pages/basket.js';
 import { comparePage } from './pages/compare.js';
 import { estimatesPage } from './pages/estimates.js';

@@ -1,6 +1,7 @@
+import { freshKey, keep } from 'kingplank-deck/page';
 import type { EstimateBasket } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
-import { freshKey, keepFile, money, textFile, trying, type Desk, type Page } from '../desk.js';
+import { money, textFile, trying, type Desk, type Page } from '../desk.js';
 
 /** The packs for one estimate or several in one order, with an order form for each supplier. */
 export function basketPage(desk: Desk, list: string): Page {
@@ -104,5 +105,5 @@ const keepOrder = (desk: Desk, id: string, together: readonly string[], supplier
       },
       { idempotencyKey: freshKey(), timeoutMs: 60_000 },
     );
-    keepFile(textFile(String(text), type), isOrder ? `order-${supplier}.xml` : 'packs.csv');
+    keep(textFile(String(text), type, isOrder ? `order-${supplier}.xml` : 'packs.csv'));
   });

@@ -1,6 +1,7 @@
+import { keep } from 'kingplank-deck/page';
 import type { Comparison } from 'kingplank-sdk';
 import { html, type TemplateResult } from 'lit';
-import { keepFile, money, number, textFile, trying, type Desk, type Page } from '../desk.js';
+import { money, number, textFile, trying, type Desk, type Page } from '../desk.js';
 
 /** What changed between two estimates, figure by figure and line by line. */
 export function comparePage(desk: Desk, id: string, before: string): Page {
@@ -11,7 +12,7 @@ export function comparePage(desk: Desk, id: string, before: string): Page {
   const keepCsv = (): Promise<void> =>
     trying(desk, async () => {
       const csv = await desk.client.estimates.comparisonCsv(id, { with: before });
-      keepFile(textFile(csv, 'text/csv'), `comparison-${id.slice(0, 8)}.csv`);
+      keep(textFile(csv, 'text/csv', `comparison-${id.slice(0, 8)}.csv`));
     });
   return {
     view: () =>
@@ -39,28 +40,28 @@ const heads = ({ words }: Desk, first: string, last: string): TemplateResult =>
     </tr>
   </thead>`;
 
+/** What the service says is in its own language. */
+const english = (what: unknown): TemplateResult => html`<span lang="en">${what}</span>`;
+
+const row = (what: unknown, ...numbers: readonly string[]): TemplateResult =>
+  html`<tr>
+    <td>${what}</td>
+    ${numbers.map((text) => html`<td class="number">${text}</td>`)}
+  </tr>`;
+
 const figures = (desk: Desk, { figures: all, totals }: Comparison): TemplateResult =>
   html`<div class="scroll" tabindex="0" role="region" aria-label=${desk.words.figure}>
     <table>
       ${heads(desk, desk.words.figure, desk.words.difference)}
       <tbody>
-        ${all.map(
-          ({ name, unit, before, after }) =>
-            html`<tr>
-              <td lang="en">${name}, ${unit}</td>
-              <td class="number">${number(before, desk, 2)}</td>
-              <td class="number">${number(after, desk, 2)}</td>
-              <td class="number">${number(after - before, desk, 2)}</td>
-            </tr>`,
+        ${all.map(({ name, unit, before, after }) =>
+          row(
+            english(`${name}, ${unit}`),
+            ...[before, after, after - before].map((value) => number(value, desk, 2)),
+          ),
         )}
-        ${totals.map(
-          ({ name, before, after, difference }) =>
-            html`<tr>
-              <td lang="en">${name}</td>
-              <td class="number">${money(before, desk)}</td>
-              <td class="number">${money(after, desk)}</td>
-              <td class="number">${money(difference, desk)}</td>
-            </tr>`,
+        ${totals.map(({ name, before, after, difference }) =>
+          row(english(name), ...[before, after, difference].map((amount) => money(amount, desk))),
         )}
       </tbody>
     </table>
@@ -71,17 +72,14 @@ const lines = (desk: Desk, { lines: all }: Comparison): TemplateResult =>
     <div class="scroll" tabindex="0" role="region" aria-label=${desk.words.line}>
       <table>
         ${heads(desk, desk.words.line, desk.words.difference)}
-        <tbody lang="en">
+        <tbody>
           ${all
             .filter(({ change }) => change !== 'same')
-            .map(
-              ({ title, because, before, after, difference }) =>
-                html`<tr>
-                  <td>${title}<br /><span class="soft">${because.join('; ')}</span></td>
-                  <td class="number">${money(before, desk)}</td>
-                  <td class="number">${money(after, desk)}</td>
-                  <td class="number">${money(difference, desk)}</td>
-                </tr>`,
+            .map(({ title, because, before, after, difference }) =>
+              row(
+                english(html`${title}<br /><span class="soft">${because.join('; ')}</span>`),
+                ...[before, after, difference].map((amount) => money(amount, desk)),
+              ),
             )}
         </tbody>
       </table>

@@ -1,6 +1,7 @@
+import { valueOf } from 'kingplank-deck/page';
 import type { EstimateListed } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
-import { day, money, number, trying, valueOf, type Desk, type Page } from '../desk.js';
+import { day, money, number, trying, type Desk, type Page } from '../desk.js';
 
 const PAGE = 50;
 

@@ -1,7 +1,8 @@
 import { KingplankDeck } from 'kingplank-deck';
+import { keep } from 'kingplank-deck/page';
 import type { Revisions, StoredEstimate } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
-import { day, keepFile, money, trying, type Desk, type Page } from '../desk.js';
+import { day, money, trying, type Desk, type Page } from '../desk.js';
 
 /** An empty sheet, or the one that was begun on this device. */
 export function newSheetPage(desk: Desk): Page {
@@ -130,6 +131,5 @@ function revisionRow(
 
 const keepChangeOrder = (desk: Desk, id: string): Promise<void> =>
   trying(desk, async () => {
-    const { blob, name } = await desk.client.estimates.changeOrderPdf(id);
-    keepFile(blob, name);
+    keep(await desk.client.estimates.changeOrderPdf(id));
   });

@@ -17,7 +17,8 @@ import {
 } from '../model/record.js';
 import { struck, walked } from '../model/tape.js';
 import { filled, wordFor } from '../words/words.js';
-import { button, formTexts, recordField, select, toggle, valueOf } from './parts.js';
+import { formTexts, valueOf } from './controls.js';
+import { button, recordField, select, toggle } from './parts.js';
 import type { PanelBy, Sheet } from './sheet.js';
 
 export function drawTab(sheet: Sheet): TemplateResult {

@@ -3,25 +3,8 @@ import type { ProblemEntry } from 'kingplank-sdk';
 import { thicknessFor, unitOf, writeLength } from '../model/lengths.js';
 import { valueAt, withValueAt, type Field } from '../model/fields.js';
 import { wordFor, type Language } from '../words/words.js';
+import { valueOf } from './controls.js';
 import type { Sheet, SheetState } from './sheet.js';
-
-/** The value of the control that an event comes from. */
-export function valueOf(event: Event): string {
-  const { target } = event;
-  const isControl =
-    target instanceof HTMLInputElement ||
-    target instanceof HTMLSelectElement ||
-    target instanceof HTMLTextAreaElement;
-  return isControl ? target.value : '';
-}
-
-/** The text of a named control of the form that was sent. */
-export function formTexts(event: Event): Readonly<Record<string, string>> {
-  event.preventDefault();
-  const { currentTarget } = event;
-  if (!(currentTarget instanceof HTMLFormElement)) return {};
-  return Object.fromEntries([...new FormData(currentTarget)].map(([name, value]) => [name, String(value)]));
-}
 
 export interface Choice {
   readonly value: string;

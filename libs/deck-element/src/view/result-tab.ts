@@ -2,7 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { EstimateBasket } from 'kingplank-sdk';
 import { isReadyToPrice } from '../model/record.js';
 import { filled, wordFor, type Language } from '../words/words.js';
-import { button, figure, moneyToTheCent, valueOf } from './parts.js';
+import { valueOf } from './controls.js';
+import { button, figure, moneyToTheCent } from './parts.js';
 import { faultList } from './see-tab.js';
 import type { Document, Sheet, SheetState } from './sheet.js';
 

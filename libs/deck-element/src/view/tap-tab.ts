@@ -5,7 +5,8 @@ import { plugConditions, readTyped } from '../model/hammer.js';
 import { readLengthMm, unitOf, writeLength } from '../model/lengths.js';
 import { readingsOf } from '../model/record.js';
 import { filled, wordFor } from '../words/words.js';
-import { button, formTexts, recordField, select, toggle, valueOf } from './parts.js';
+import { formTexts, valueOf } from './controls.js';
+import { button, recordField, select, toggle } from './parts.js';
 import type { Sheet } from './sheet.js';
 
 export function tapTab(sheet: Sheet): TemplateResult {
