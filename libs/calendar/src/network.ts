@@ -1,4 +1,4 @@
-import { scaled, type ThreePoint } from '#lib/kernel';
+import { scaled, triangularMean, type ThreePoint } from '#lib/kernel';
 import type { Hardener, Skill } from '#lib/catalogue';
 import { labourFor, operationsFor } from '#lib/work';
 import { cureFactor, dryingDays, type Drying } from './waits.js';
@@ -192,7 +192,7 @@ function customTask(
     skill: 'general',
     gate: added.gate ?? 'none',
     hours: added.hours,
-    meanH: (added.hours.low + added.hours.likely + added.hours.high) / 3,
+    meanH: triangularMean(added.hours),
     wetOn: [],
     mostHands: 2,
     wait: added.waitH === undefined ? { kind: 'none' } : { kind: 'elapsed', hours: added.waitH },

@@ -1,5 +1,10 @@
-import { randomStream, type RandomStream, type ThreePoint, triangularQuantile } from '#lib/kernel';
-import { meanOf } from '#lib/work';
+import {
+  randomStream,
+  triangularMean,
+  triangularQuantile,
+  type RandomStream,
+  type ThreePoint,
+} from '#lib/kernel';
 import type { NetworkTask } from './network.js';
 import { walk, walkTables, type Draw, type Walk, type WalkPlan } from './walk.js';
 
@@ -80,7 +85,7 @@ export const expectedDraw = (tasks: readonly NetworkTask[]): Draw => ({
   hours: Float64Array.from(tasks, ({ meanH }) => meanH),
   waits: Float64Array.from(tasks, (task) => {
     const points = pointsOf(task);
-    return points === undefined ? 0 : meanOf(points);
+    return points === undefined ? 0 : triangularMean(points);
   }),
   lostDays: new Float64Array(tasks.length),
 });

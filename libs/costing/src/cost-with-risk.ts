@@ -64,10 +64,15 @@ export function withShareOfLoadings(
 }
 
 /** The lines of a roll-up as the risk room takes them: each with its share of overhead and profit, which ride on every line alike. */
-export function riskLinesOf({ lines, direct, overhead, profit }: CostRollUp): readonly RiskLine[] {
+export function riskLinesOf(rollUp: CostRollUp): readonly RiskLine[] {
+  const loading = loadingOf(rollUp);
+  return rollUp.lines.map((line) => riskLine(line, loading));
+}
+
+/** Overhead and profit as a factor of every line; one where there are no lines to carry them. */
+export function loadingOf({ direct, overhead, profit }: CostRollUp): number {
   const sum = Number(direct.amount);
-  const loading = sum === 0 ? 1 : (sum + Number(overhead.amount) + Number(profit.amount)) / sum;
-  return lines.map((line) => riskLine(line, loading));
+  return sum === 0 ? 1 : (sum + Number(overhead.amount) + Number(profit.amount)) / sum;
 }
 
 const riskLine = (

@@ -107,6 +107,7 @@ export { priceJob, type PricedJob, type PriceJobRequest, type RiskTerms } from '
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
 export {
   costWithRisk,
+  loadingOf,
   riskLinesOf,
   withShareOfLoadings,
   type CostWithRisk,

@@ -1,5 +1,14 @@
 import type { LabourRates, Skill, YardCharge } from '#lib/catalogue';
-import { pointer, problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
+import {
+  pointer,
+  problem,
+  refusal,
+  success,
+  triangularMean,
+  type Outcome,
+  type Problem,
+  type ThreePoint,
+} from '#lib/kernel';
 import { derived, fromCatalogue, productOf, type Cite, type Figure } from '#lib/provenance';
 import { figureOf } from '#lib/takeoff';
 import { fraction } from '#lib/units';
@@ -60,10 +69,10 @@ function labourLine(
   const hours = hoursFigure(operation, at);
   const modifiers = operation.modifiers ?? [];
   const factorAt = (end: 'low' | 'high'): number =>
-    [operation.hoursPerDriver, ...modifiers.map(({ factor }) => factor)].reduce(
-      (factor, points) => (meanOf(points) === 0 ? factor : (factor * points[end]) / meanOf(points)),
-      1,
-    );
+    [operation.hoursPerDriver, ...modifiers.map(({ factor }) => factor)].reduce((factor, points) => {
+      const mean = triangularMean(points);
+      return mean === 0 ? factor : (factor * points[end]) / mean;
+    }, 1);
   return {
     code: `labour-${operation.code}`,
     section: 'labour',
@@ -85,12 +94,10 @@ function labourLine(
 }
 
 /** Priced hours are means: hours overrun further than they fall short, and a sum of likely hours is seldom enough. */
-const meanOf = ({ low, likely, high }: ThreePoint): number => (low + likely + high) / 3;
-
 function hoursFigure(operation: WorkedOperation, at: string): Figure {
   const { low, high } = operation.hoursPerDriver;
   const perDriverUnit: string = `h/${operation.driver}`;
-  const meanH = fraction(meanOf(operation.hoursPerDriver));
+  const meanH = fraction(triangularMean(operation.hoursPerDriver));
   const perDriver = fromCatalogue(perDriverUnit, meanH, `mean hours per ${operation.driver}`, {
     item: operation.code,
     field: 'hours',
@@ -120,7 +127,7 @@ const modifierFigure = ({
   factor,
   cite,
 }: NonNullable<WorkedOperation['modifiers']>[number]): Figure =>
-  fromCatalogue('1', fraction(meanOf(factor)), title, {
+  fromCatalogue('1', fraction(triangularMean(factor)), title, {
     item: code,
     field: 'factor',
     cite,

@@ -1,7 +1,7 @@
 import type { ThreePoint } from '#lib/kernel';
 import { defineFormula } from '#lib/provenance';
 import { m2 } from '#lib/units';
-import type { EvidenceGrade, Reading, Survey } from './reading.js';
+import { betterGrades, type EvidenceGrade, type Reading, type Survey } from './reading.js';
 import { containsPoint, distanceToEdge, type Region } from '#lib/geometry';
 import { finding, type Finding } from './finding.js';
 import { growthCite } from './growth-law.js';
@@ -31,14 +31,6 @@ export const grownArea = defineFormula({
   // By hand: 0.5 m2, of which 1.2 times is found: 0.6 m2.
   worked: [{ at: 'by hand', given: { mappedM2: 0.5, multiplier: 1.2 }, printed: '0.6' }],
 });
-
-/** From worst to best. */
-const order: readonly EvidenceGrade[] = [
-  'single-symptom',
-  'sounded-and-metered',
-  'mapped-with-plugs',
-  'opened-and-measured',
-];
 
 /** A sound plug this near to a boundary proves it from outside. */
 export const BRACKET_MM = 300;
@@ -118,7 +110,7 @@ export function settledGrade(stated: EvidenceGrade | undefined, found: Grading):
   if (stated === undefined || stated === found.grade) return found;
   if (stated === 'opened-and-measured')
     return { ...found, grade: stated, because: 'stated in the record: opened and measured again' };
-  if (order.indexOf(stated) < order.indexOf(found.grade))
+  if (betterGrades(stated).includes(found.grade))
     return { ...found, grade: stated, because: `stated in the record, although ${found.because}` };
   return {
     ...found,

@@ -48,3 +48,7 @@ export const evidenceGrades = [
   'single-symptom',
 ] as const;
 export type EvidenceGrade = (typeof evidenceGrades)[number];
+
+/** Grades that know more, the next first. */
+export const betterGrades = (grade: EvidenceGrade): readonly EvidenceGrade[] =>
+  evidenceGrades.slice(0, evidenceGrades.indexOf(grade)).reverse();

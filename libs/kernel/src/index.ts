@@ -29,4 +29,10 @@ export { isKnown, type Known } from './known.js';
 export { liesWithin, rangeInWords, type Range } from './range.js';
 export { randomStream, type RandomStream } from './random.js';
 export { problemWords } from './problem-words.js';
-export { scaled, triangularQuantile, type ThreePoint } from './three-point.js';
+export {
+  scaled,
+  triangularMean,
+  triangularQuantile,
+  triangularVariance,
+  type ThreePoint,
+} from './three-point.js';

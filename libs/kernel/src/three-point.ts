@@ -12,6 +12,23 @@ export const scaled = ({ low, likely, high }: ThreePoint, factor: number): Three
 });
 
 /**
+ * Mean of the triangular distribution: (a + m + b)/3, in the unit of the points. Any order of points has one.
+ *
+ * Source: [TRIANGULAR] standard result
+ * Worked: libs/kernel/src/three-point.spec.ts
+ */
+export const triangularMean = ({ low, likely, high }: ThreePoint): number => (low + likely + high) / 3;
+
+/**
+ * Variance of the triangular distribution: (a2 + m2 + b2 - am - ab - mb)/18, in the square of the points' unit.
+ *
+ * Source: [TRIANGULAR] standard result
+ * Worked: libs/kernel/src/three-point.spec.ts
+ */
+export const triangularVariance = ({ low, likely, high }: ThreePoint): number =>
+  (low ** 2 + likely ** 2 + high ** 2 - low * likely - low * high - likely * high) / 18;
+
+/**
  * Quantile of the triangular distribution on least, most likely and most.
  *
  * With c = (m - a)/(b - a): below c the quantile is a + sqrt(p (b-a)(m-a)), above it b - sqrt((1-p)(b-a)(b-m)).

@@ -1,5 +1,5 @@
 export type { OperationFlags } from './operation.js';
-export { labourFor, meanOf } from './labour.js';
+export { labourFor } from './labour.js';
 export { hoursAtSize, sizeAnchorsM2, type HoursBySize } from './job-size.js';
 export { modifiers } from './modifiers.js';
 export { operations } from './operations/all.js';

@@ -1,4 +1,12 @@
-import { problem, refusal, success, type Outcome, type Problem, type ThreePoint } from '#lib/kernel';
+import {
+  problem,
+  refusal,
+  success,
+  triangularMean,
+  type Outcome,
+  type Problem,
+  type ThreePoint,
+} from '#lib/kernel';
 import type { Skill } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
 import { hoursAtSize } from './job-size.js';
@@ -64,9 +72,6 @@ function withStates(amounts: DriverAmounts, { condition, skin }: OperationFlags)
 
 const stateDrivers = ['loose-skin-m2', 'held-skin-m2', 'loose-core-m2', 'held-core-m2'] as const;
 
-/** Mean of a triangle. Source: [TRIANGULAR]. */
-export const meanOf = ({ low, likely, high }: ThreePoint): number => (low + likely + high) / 3;
-
 /** Three-point hours per operation that has any: unit rate times driver times every modifier that touches it. */
 export function labourFor(amounts: DriverAmounts, flags: OperationFlags): Outcome<readonly OperationHours[]> {
   const problems = driverFaults(amounts);
@@ -97,7 +102,10 @@ function hoursOf(operation: Operation, amounts: DriverAmounts, flags: OperationF
       cite: source,
     })),
     hours: modified(hours, driverAmount, applied),
-    meanH: applied.reduce((product, { factor }) => product * meanOf(factor), meanOf(hours) * driverAmount),
+    meanH: applied.reduce(
+      (product, { factor }) => product * triangularMean(factor),
+      triangularMean(hours) * driverAmount,
+    ),
   };
 }
 

@@ -1,4 +1,4 @@
-import { triangularQuantile, type ThreePoint } from '#lib/kernel';
+import { triangularMean as meanOfTriangle, triangularQuantile, type ThreePoint } from '#lib/kernel';
 import { defineFormula } from '#lib/provenance';
 import { fraction } from '#lib/units';
 
@@ -17,7 +17,7 @@ export const triangularMean = defineFormula({
     high: { symbol: 'b', unit: '1', meaning: 'most' },
   },
   output: { symbol: 'μ', unit: '1', meaning: 'mean' },
-  evaluate: ({ low, likely, high }) => fraction((low + likely + high) / 3),
+  evaluate: (points) => fraction(meanOfTriangle(points)),
   // By hand: (0.9 + 1.4 + 2.5) / 3 = 4.8 / 3 = 1.6.
   worked: [{ at: 'by hand', given: { low: 0.9, likely: 1.4, high: 2.5 }, printed: '1.60' }],
 });

@@ -2,10 +2,7 @@ import type { CostRollUp } from '#lib/costing';
 import { addMoney, exactMoney, moneyFrom, moneyJson, money, proportionOf, type Money } from '#lib/money';
 import { commercialRounding } from '#lib/costing';
 import type { Totals } from '../document/estimate-document.js';
-import type { CostContext } from '../stages/cost-context.js';
-
-/** Shares of money are taken in so many whole parts. */
-const PARTS = 1_000_000;
+import { PARTS, type CostContext } from '../stages/cost-context.js';
 
 /** Attributable, prior and improvement as three sums with tax; wear comes off the parts, and the deductible last. */
 export function insurerOf(context: CostContext, rollUp: CostRollUp): Totals['insurer'] {

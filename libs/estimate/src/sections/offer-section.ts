@@ -1,7 +1,9 @@
+import { loadingOf } from '#lib/costing';
 import type { MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
 import { nearMoney } from '../stages/cost-context.js';
 import { asRecorded } from '../stages/replan-stage.js';
+import { perMoreM2 } from '../stages/job-at-extents.js';
 import type { WorkedHours } from '../stages/labour-stage.js';
 import { isStageZero } from '../stages/stage-zero.js';
 import type { TotalsContext } from './totals-context.js';
@@ -26,8 +28,7 @@ export function offerOf(totals: TotalsContext): Totals['offer'] {
 function stageZeroOf({ context, bare, rollUp, risk, better }: TotalsContext): Totals['offer']['stageZero'] {
   const lines = bare.lines.filter(isStageZero);
   const opened = better.find(({ grade }) => grade === 'opened-and-measured')?.risk;
-  const direct = Number(bare.direct.amount);
-  const loading = direct === 0 ? 1 : Number(bare.net.amount) / direct;
+  const loading = loadingOf(bare);
   return {
     title: 'Stage 0, at a firm price: open and map, up to the hold',
     amount: nearMoney(rollUp, loading * lines.reduce((sum, { amount }) => sum + Number(amount.amount), 0)),
@@ -86,14 +87,18 @@ const rules: readonly RateRule[] = [
 /** Only what the job has is rated: a rate without a quantity behind it would be a guess. */
 function unitRatesOf(totals: TotalsContext): Totals['offer']['unitRates'] {
   const { context, bare, rollUp } = totals;
-  const direct = Number(bare.direct.amount);
-  const loading = direct === 0 ? 1 : Number(bare.net.amount) / direct;
+  const loading = loadingOf(bare);
   return rules.flatMap(({ code, what, unit, drivers }) => {
     const worked = context.labour.operations.filter(({ driver }) => drivers.includes(driver));
     const quantity = quantityOf(code, totals);
     if (worked.length === 0 || quantity <= 0) return [];
     const labour = worked.reduce((sum, operation) => sum + billedFor(totals, operation), 0);
-    const more = code === 'opened-m2' ? goodsPerM2(totals) : code === 'visit' ? chargesPerVisit(totals) : 0;
+    const more =
+      code === 'opened-m2'
+        ? perMoreM2(totals.extents, ({ goods, charges }) => goods + charges)
+        : code === 'visit'
+          ? chargesPerVisit(totals)
+          : 0;
     const rate: MoneyJson = nearMoney(rollUp, (labour / quantity) * loading + more);
     return [{ code, what, unit, quantity, rate }];
   });
@@ -105,12 +110,6 @@ const billedFor = ({ context }: TotalsContext, { isOwn, skill, meanH }: WorkedHo
 function quantityOf(code: RateRule['code'], { context }: TotalsContext): number {
   const recorded = asRecorded(context.planned);
   return code === 'visit' ? context.schedule.visits.value : (recorded.drivers[code] ?? 0);
-}
-
-function goodsPerM2({ extents }: TotalsContext): number {
-  const [least, most] = [extents[0], extents[extents.length - 1]];
-  const moreM2 = most.openedM2 - least.openedM2;
-  return moreM2 <= 0 ? 0 : Math.max(0, (most.goods + most.charges - least.goods - least.charges) / moreM2);
 }
 
 const chargesPerVisit = ({ context: { job }, bare }: TotalsContext): number =>

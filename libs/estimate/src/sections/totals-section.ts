@@ -1,8 +1,9 @@
 import { riskKindTitles, type CostRollUp, type JobRisk } from '#lib/costing';
 import { newAreas as newAreasOf } from '#lib/extent';
+import { triangularMean } from '#lib/kernel';
 import { addMoney, exactMoney, moneyJson, spread, type MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
-import { contingencyOf, nearMoney, taxedLike, type CostContext } from '../stages/cost-context.js';
+import { contingencyOf, nearMoney, PARTS, taxedLike, type CostContext } from '../stages/cost-context.js';
 import { offerOf } from './offer-section.js';
 import { insurerOf } from './insurer-section.js';
 import type { TotalsContext } from './totals-context.js';
@@ -12,6 +13,7 @@ export function totalsFor(totals: TotalsContext): Totals {
   const { context, bare, rollUp, risk } = totals;
   const withTax = taxedLike(rollUp);
   const contingency = contingencyOf(context, rollUp, risk);
+  const growth = growthOf(bare, risk);
   const stated = context.job.record.pricing?.contingencyPercent;
   return {
     currency: rollUp.currency,
@@ -19,11 +21,11 @@ export function totalsFor(totals: TotalsContext): Totals {
     overhead: rollUp.overhead,
     profit: rollUp.profit,
     base: bare.net,
-    growth: growthOf(bare, risk),
+    growth,
     newAreas: newAreasSum(context, rollUp, {
       risk,
       ofBoth: rollUp.provisional,
-      growth: growthOf(bare, risk).amount,
+      growth: growth.amount,
     }),
     taxes: rollUp.taxes
       .filter(({ taxable }) => Number(taxable.amount) !== 0)
@@ -75,8 +77,6 @@ function growthOf(bare: CostRollUp, { growth, growthM2 }: JobRisk): Totals['grow
   };
 }
 
-/** Shares of money are taken in so many whole parts. */
-const PARTS = 1_000_000;
 /** A square centimetre or two has no price by the square metre. */
 const LEAST_M2 = 5e-4;
 
@@ -145,7 +145,7 @@ function ownWorkOf({ context: { job, labour }, bare }: TotalsContext): Pick<Tota
   if (own.length === 0) return {};
   const paceOf = ({ modifiers }: (typeof own)[number]): number => {
     const owner = modifiers.find(({ code }) => code === 'owner-first-time');
-    return owner === undefined ? 1 : (owner.factor.low + owner.factor.likely + owner.factor.high) / 3;
+    return owner === undefined ? 1 : triangularMean(owner.factor);
   };
   const money = own.reduce(
     (sum, operation) =>

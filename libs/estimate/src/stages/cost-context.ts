@@ -29,6 +29,9 @@ export interface CostContext extends ExtentsContext {
   readonly isRough?: boolean;
 }
 
+/** Shares of money are taken in so many whole parts. */
+export const PARTS = 1_000_000;
+
 export const nearMoney = (rollUp: CostRollUp, major: number): MoneyJson =>
   moneyJson(moneyNear(major, exactMoney(rollUp.net).currency, commercialRounding));
 

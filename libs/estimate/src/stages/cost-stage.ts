@@ -1,6 +1,7 @@
 import { mapValue, success, type Outcome } from '#lib/kernel';
 import {
   jobRisk,
+  loadingOf,
   rollUpDeciding,
   type CostRollUp,
   type JobAtExtent,
@@ -9,13 +10,13 @@ import {
   type NewAreaWork,
 } from '#lib/costing';
 import { withDays } from '#lib/calendar';
-import { growthLaw, newAreas, type EvidenceGrade, type GrowthLaw } from '#lib/extent';
+import { betterGrades, growthLaw, newAreas, type EvidenceGrade, type GrowthLaw } from '#lib/extent';
 import type { MoneyJson } from '#lib/money';
 import { labourFor } from '#lib/work';
 import { totalsFor } from '../sections/totals-section.js';
 import type { Job } from '../job/job.js';
 import { nearMoney, type CostContext, type CostWork } from './cost-context.js';
-import { isByCalendarDay, jobAtExtents } from './job-at-extents.js';
+import { isByCalendarDay, jobAtExtents, perMoreM2 } from './job-at-extents.js';
 import { pricingTerms } from './pricing-stage.js';
 import { asRecorded } from './replan-stage.js';
 
@@ -64,8 +65,7 @@ const perCalendarDay = (job: Job, bare: CostRollUp): number => {
   const daily = bare.lines
     .filter((line) => isByCalendarDay(job, line))
     .reduce((sum, { unitRate }) => sum + Number(unitRate.amount), 0);
-  const direct = Number(bare.direct.amount);
-  return direct === 0 ? daily : (daily * Number(bare.net.amount)) / direct;
+  return daily * loadingOf(bare);
 };
 
 /** Of a spot alone, so much is still spent when the boat is masked, sheltered and being worked on already. */
@@ -101,24 +101,10 @@ function newAreaWork({ job, labour, schedule }: CostContext, extents: readonly J
     around.workingDays === 0 ? 1 : Math.min(2, around.calendarDays / around.workingDays);
   return {
     labourH,
-    cost: labourH * perHour + goodsPerM2(extents) * eachM2,
+    cost: labourH * perHour + perMoreM2(extents, ({ goods }) => goods) * eachM2,
     days: { workingDays, calendarDays: workingDays * daysAWorkingDay },
   };
 }
-
-/** What one square metre more takes of goods: over all extents, because packs come whole. */
-function goodsPerM2(extents: readonly JobAtExtent[]): number {
-  const [least, most] = [extents[0], extents[extents.length - 1]];
-  const moreM2 = most.openedM2 - least.openedM2;
-  return moreM2 <= 0 ? 0 : Math.max(0, (most.goods - least.goods) / moreM2);
-}
-
-const ladder: readonly EvidenceGrade[] = [
-  'single-symptom',
-  'sounded-and-metered',
-  'mapped-with-plugs',
-  'opened-and-measured',
-];
 
 /** The same job with the evidence that is still to be had: what it would take off the contingency. */
 function betterEvidence(
@@ -127,7 +113,7 @@ function betterEvidence(
   extents: readonly JobAtExtent[],
 ): CostWork['better'] {
   const { grade, recordedM2, mostM2 } = context.extent;
-  return ladder.slice(ladder.indexOf(grade) + 1).map((better) => ({
+  return betterGrades(grade).map((better) => ({
     grade: better,
     risk: riskFor(context, bare, {
       extents,

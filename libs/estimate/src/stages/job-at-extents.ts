@@ -1,5 +1,6 @@
-import type { CostLine, CostRollUp, JobAtExtent } from '#lib/costing';
+import { loadingOf, type CostLine, type CostRollUp, type JobAtExtent } from '#lib/costing';
 import { materialsOf } from '#lib/catalogue';
+import { triangularMean, triangularVariance } from '#lib/kernel';
 import { labourFor, type OperationHours } from '#lib/work';
 import type { ResinDemand } from '#lib/resin';
 import { usedAt } from '#lib/takeoff';
@@ -39,12 +40,6 @@ export function jobAtExtents(context: ExtentsContext, rollUp: CostRollUp): reado
     };
   });
 }
-
-/** What rides on every line alike: overhead and profit. */
-const loadingOf = ({ direct, overhead, profit }: CostRollUp): number => {
-  const sum = Number(direct.amount);
-  return sum === 0 ? 1 : (sum + Number(overhead.amount) + Number(profit.amount)) / sum;
-};
 
 /** Plain numbers of one extent. */
 interface Amounts {
@@ -86,12 +81,11 @@ function amountsAt(
   };
 }
 
-/** Variance of a triangle over the square of its mean; independent factors add theirs. Source: [TRIANGULAR]. */
+/** Of each triangle the variance over the square of its mean; independent factors add theirs. */
 const relativeVariance = ({ hoursPerDriver, modifiers }: OperationHours): number =>
-  [hoursPerDriver, ...modifiers.map(({ factor }) => factor)].reduce((sum, { low, likely, high }) => {
-    const mean = (low + likely + high) / 3;
-    const variance = (low ** 2 + likely ** 2 + high ** 2 - low * likely - low * high - likely * high) / 18;
-    return mean === 0 ? sum : sum + variance / mean ** 2;
+  [hoursPerDriver, ...modifiers.map(({ factor }) => factor)].reduce((sum, points) => {
+    const mean = triangularMean(points);
+    return mean === 0 ? sum : sum + triangularVariance(points) / mean ** 2;
   }, 0);
 
 interface Change {
@@ -108,9 +102,8 @@ function goodsAt(
   for (const line of lines) {
     if (line.partOrLabour !== 'part') continue;
     const there = Number(line.amount.amount) * packFactor(line, useFactor(context, line, change));
-    const { low, high } = line.spread;
     amount += there;
-    variance += OWN_SHARE * there ** 2 * ((low ** 2 + 1 + high ** 2 - low - high - low * high) / 18);
+    variance += OWN_SHARE * there ** 2 * triangularVariance({ ...line.spread, likely: 1 });
   }
   return { amount, variance };
 }
@@ -208,6 +201,13 @@ function chargesAt({ job }: ExtentsContext, { lines }: CostRollUp, { before, aft
         return sum + amount * share(after.quantities.openedM2.value, before.quantities.openedM2.value);
       return sum + amount * (line.unit === 'day' ? share(after.workedDays, before.workedDays) : 1);
     }, 0);
+}
+
+/** What one square metre more takes of something, at least nothing: over all extents, because packs come whole. */
+export function perMoreM2(extents: readonly JobAtExtent[], takes: (at: JobAtExtent) => number): number {
+  const [least, most] = [extents[0], extents[extents.length - 1]];
+  const moreM2 = most.openedM2 - least.openedM2;
+  return moreM2 <= 0 ? 0 : Math.max(0, (takes(most) - takes(least)) / moreM2);
 }
 
 export const isByCalendarDay = ({ labourRates }: Job, { code }: Pick<CostLine, 'code'>): boolean =>

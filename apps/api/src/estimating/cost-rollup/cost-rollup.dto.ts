@@ -14,6 +14,7 @@ import {
   type Section,
   type TaxGroup,
 } from '#lib/costing';
+import { evidenceGrades } from '#lib/extent';
 import type { Rounding } from '#lib/money';
 import { DepreciationDto } from '../../inputs/depreciation.dto.js';
 import { Code, DecimalText, Flag, Num, OneOf, Part, Parts, Text, Whole } from '../../edge/dto/index.js';
@@ -158,7 +159,7 @@ export class CommonShareDto {
 }
 
 export class RiskTermsDto implements RiskTerms {
-  @OneOf(['opened-and-measured', 'mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], {
+  @OneOf(evidenceGrades, {
     optional: true,
     description: 'How the extent was found; decides how far it may grow.',
   })

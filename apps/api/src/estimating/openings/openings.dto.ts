@@ -1,6 +1,7 @@
 import {
   LEAVE_COST,
   bondableQuestions,
+  evidenceGrades,
   openingMethodQuestions,
   openingRuleQuestions,
   type EvidenceGrade,
@@ -145,7 +146,7 @@ export class OpeningsRequestDto implements ExtentAndOpeningsRequest {
   @Parts(() => FittingDto, { optional: true, most: 200 })
   readonly fittings?: readonly FittingDto[];
 
-  @OneOf(['opened-and-measured', 'mapped-with-plugs', 'sounded-and-metered', 'single-symptom'], {
+  @OneOf(evidenceGrades, {
     optional: true,
     description: 'How the extent was found; readings can lower it, never raise it.',
   })
