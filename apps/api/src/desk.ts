@@ -1,10 +1,10 @@
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import type { Request, RequestHandler, Response } from 'express';
-import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Log } from './edge/log.js';
+import { isFresh, tagOfBytes } from './edge/preconditions.js';
 import { projectRoot } from './settings/project-root.js';
 
 /** The page of the desk and what it is made of, by the path it is asked for under. */
@@ -49,8 +49,7 @@ interface Part {
 
 function partOf(file: string, type: string): Part {
   const plain = readFileSync(file);
-  const tag = `"${createHash('sha256').update(plain).digest('base64url').slice(0, 22)}"`;
-  return { type, plain, packed: gzipSync(plain, { level: 9 }), tag };
+  return { type, plain, packed: gzipSync(plain, { level: 9 }), tag: tagOfBytes(plain) };
 }
 
 function send({ type, plain, packed, tag }: Part, request: Request, response: Response): void {
@@ -58,7 +57,7 @@ function send({ type, plain, packed, tag }: Part, request: Request, response: Re
   response.setHeader('Cache-Control', 'no-cache');
   response.setHeader('ETag', tag);
   response.vary('Accept-Encoding');
-  if (request.headers['if-none-match'] === tag) {
+  if (isFresh(request, tag)) {
     response.status(304).end();
     return;
   }

@@ -1,4 +1,4 @@
-import { MoreThan } from 'typeorm';
+import { MoreThan, type SelectQueryBuilder } from 'typeorm';
 import type { Transaction } from '../persistence/database.js';
 import { ApiKeyRow, OrganisationRow } from './access.entities.js';
 
@@ -22,20 +22,20 @@ export class AccessRepository {
   }
 
   findLivingKey(keyHash: string): Promise<ApiKeyRow | null> {
-    return this.tx
-      .createQueryBuilder(ApiKeyRow, 'key')
-      .where('key.keyHash = :keyHash AND key.revokedAt IS NULL', { keyHash })
-      .andWhere('(key.expiresAt IS NULL OR key.expiresAt > now())')
-      .getOne();
+    return this.livingKeys().andWhere('key.keyHash = :keyHash', { keyHash }).getOne();
   }
 
   async livingKeyIn(organisationId: string, id: string): Promise<ApiKeyRow | null> {
     await this.tx.query("SELECT set_config('kingplank.organisation', $1, true)", [organisationId]);
+    return this.livingKeys().andWhere('key.id = :id', { id }).getOne();
+  }
+
+  /** Keys that still open something. */
+  private livingKeys(): SelectQueryBuilder<ApiKeyRow> {
     return this.tx
       .createQueryBuilder(ApiKeyRow, 'key')
-      .where('key.id = :id AND key.revokedAt IS NULL', { id })
-      .andWhere('(key.expiresAt IS NULL OR key.expiresAt > now())')
-      .getOne();
+      .where('key.revokedAt IS NULL')
+      .andWhere('(key.expiresAt IS NULL OR key.expiresAt > now())');
   }
 
   /** To the minute, so that a busy key costs one write a minute. */

@@ -1,3 +1,4 @@
+import { pointer } from '#lib/kernel';
 import { isRecord } from '../edge/record.js';
 import { catalogueTables, type CatalogueTable } from './catalogue-rows.js';
 
@@ -66,7 +67,7 @@ function differences(before: unknown, after: unknown, at: string): readonly Entr
       },
     ];
   return [...new Set([...then.keys(), ...now.keys()])].flatMap((key) =>
-    differences(then.get(key), now.get(key), `${at}/${key.replaceAll('~', '~0').replaceAll('/', '~1')}`),
+    differences(then.get(key), now.get(key), pointer(at, key)),
   );
 }
 

@@ -1,6 +1,5 @@
-import { createHash } from 'node:crypto';
 import type { Request } from 'express';
-import { isFresh } from './preconditions.js';
+import { isFresh, tagOfBytes } from './preconditions.js';
 
 /** A document as it goes out. */
 export interface Content {
@@ -16,7 +15,7 @@ export interface Content {
 export function sendContent({ mediaType, headers, content }: Content, request: Request): void {
   const response = request.res;
   if (response === undefined) return;
-  const etag = `"${createHash('sha256').update(content).digest('base64url').slice(0, 32)}"`;
+  const etag = tagOfBytes(content);
   response.setHeader('ETag', etag);
   response.setHeader('Cache-Control', 'private, no-cache');
   if (isFresh(request, etag)) {

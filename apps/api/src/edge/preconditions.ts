@@ -1,9 +1,13 @@
+import { createHash } from 'node:crypto';
 import type { Request } from 'express';
-import { problem } from '#lib/kernel';
-import { HttpProblem } from './problems.js';
+import { HttpProblem, notInForm } from './problems.js';
 
 /** The entity tag of a version of a mutable resource. */
 export const tagOf = (version: number): string => `"v${version}"`;
+
+/** The entity tag of a document, made of its own bytes: it stays as long as nothing in them has changed. */
+export const tagOfBytes = (bytes: Uint8Array): string =>
+  `"${createHash('sha256').update(bytes).digest('base64url').slice(0, 32)}"`;
 
 /** If-None-Match (RFC 9110 §13.1.2), with weak comparison as GET has it. */
 export function isFresh(request: Request, etag: string): boolean {
@@ -57,13 +61,11 @@ const noTag = (given: string): HttpProblem =>
   new HttpProblem('bad-request', {
     detail: 'If-Match holds no entity tag.',
     problems: [
-      {
-        ...problem('not-in-form', '', {
-          value: JSON.stringify(given.slice(0, 60)),
-          form: 'the ETag of an answer with its quotation marks, such as "v3"',
-        }),
-        header: 'If-Match',
-      },
+      notInForm(
+        { header: 'If-Match' },
+        given,
+        'the ETag of an answer with its quotation marks, such as "v3"',
+      ),
     ],
   });
 

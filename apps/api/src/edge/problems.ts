@@ -1,4 +1,4 @@
-import type { Outcome, Problem } from '#lib/kernel';
+import { problem, type Outcome, type Problem } from '#lib/kernel';
 
 /** Every kind of refusal over HTTP: its status, and the words that name it. Slugs are promises to callers. */
 export const problemKinds = {
@@ -34,6 +34,14 @@ export interface Place {
 }
 
 export type LocatedProblem = Problem & Place;
+
+const MOST_SHOWN = 60;
+
+/** A header, a parameter or a field of a path that is not of the form it must have; `form` says the right one. */
+export const notInForm = (place: Place, value: string, form: string): LocatedProblem => ({
+  ...problem('not-in-form', '', { value: JSON.stringify(value.slice(0, MOST_SHOWN)), form }),
+  ...place,
+});
 
 interface Particulars {
   readonly detail?: string;

@@ -1,11 +1,10 @@
 import { Controller, Delete, Get, Param, Put } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
-import { problem } from '#lib/kernel';
 import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { AuditTrail } from '../audit/audit-trail.js';
 import { Answers, AnswersNothing, Refuses } from '../edge/endpoint.js';
-import { HttpProblem, notFound } from '../edge/problems.js';
+import { HttpProblem, notFound, notInForm } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { isId } from '../persistence/ids.js';
 import { rootIdIn } from './estimates.service.js';
@@ -105,12 +104,10 @@ const noChandler = (keyId: string): HttpProblem =>
   new HttpProblem('unprocessable', {
     detail: 'An estimate is shared with a key of a chandler.',
     problems: [
-      {
-        ...problem('not-in-form', '', {
-          value: JSON.stringify(keyId.slice(0, 60)),
-          form: 'the id of a key in force of your organisation with the role chandler',
-        }),
-        parameter: 'keyId',
-      },
+      notInForm(
+        { parameter: 'keyId' },
+        keyId,
+        'the id of a key in force of your organisation with the role chandler',
+      ),
     ],
   });

@@ -1,7 +1,7 @@
 import { applyDecorators, SetMetadata } from '@nestjs/common';
 import { ApiHeader } from '@nestjs/swagger';
 import { problem } from '#lib/kernel';
-import { HttpProblem } from '../edge/problems.js';
+import { HttpProblem, notInForm } from '../edge/problems.js';
 import { remembersKey } from './remembers.js';
 
 /** The header field of a change, as the document has it. */
@@ -45,13 +45,11 @@ export function keyOf(given: string | string[]): string {
   throw new HttpProblem('bad-request', {
     detail: 'The Idempotency-Key cannot be read.',
     problems: [
-      {
-        ...problem('not-in-form', '', {
-          value: JSON.stringify(text.slice(0, 60)),
-          form: 'a quoted string of 1 to 255 printable characters, such as "8e03978e-40d5-43dd-bc93-6894a57f9324"',
-        }),
-        header: 'Idempotency-Key',
-      },
+      notInForm(
+        { header: 'Idempotency-Key' },
+        text,
+        'a quoted string of 1 to 255 printable characters, such as "8e03978e-40d5-43dd-bc93-6894a57f9324"',
+      ),
     ],
   });
 }

@@ -1,5 +1,4 @@
-import { problem } from '#lib/kernel';
-import { HttpProblem } from '../edge/problems.js';
+import { HttpProblem, notInForm } from '../edge/problems.js';
 import { isId } from './ids.js';
 
 /** Where a page ended, as a caller gives it back. */
@@ -14,15 +13,7 @@ export function idOfCursor(cursor: string | undefined): string | undefined {
   if (isId(id) && cursorOf(id) === cursor) return id;
   throw new HttpProblem('bad-request', {
     detail: 'The cursor is not one that this service gave.',
-    problems: [
-      {
-        ...problem('not-in-form', '', {
-          value: JSON.stringify(cursor.slice(0, 60)),
-          form: 'a cursor from the answer before',
-        }),
-        parameter: 'cursor',
-      },
-    ],
+    problems: [notInForm({ parameter: 'cursor' }, cursor, 'a cursor from the answer before')],
   });
 }
 
