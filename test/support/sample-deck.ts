@@ -9,8 +9,8 @@ import type { Outline, Place } from '../../libs/drawings/src/deck/place.js';
 import type { PlyPlanInput } from '../../libs/drawings/src/deck/ply-plan.js';
 import type { SheetLayoutInput } from '../../libs/drawings/src/deck/sheet-layout.js';
 import type { SectionInput } from '../../libs/drawings/src/joint/section.js';
-import type { BatchCardInput } from '../../libs/drawings/src/work/batch-card.js';
-import type { GanttInput } from '../../libs/drawings/src/work/gantt.js';
+import type { BatchCardInput } from '../../libs/drawings/src/job/batch-card.js';
+import type { GanttInput } from '../../libs/drawings/src/job/gantt.js';
 
 /** An invented foredeck, used to look at the drawings and to test their layout. */
 export const foredeck: Panel = {

@@ -31,9 +31,9 @@ export { textBox, textMarks, type Mark, type TextMark } from './sheet/marks.js';
 export { svgOf, type Drawing } from './sheet/svg.js';
 export { printable, textWidthMm } from './sheet/text-size.js';
 export { english, type Words } from './words/english.js';
-export { batchCard, type BatchCardInput } from './work/batch-card.js';
-export { gantt, type GanttInput, type GanttTask } from './work/gantt.js';
-export { CHECK_LINE_MM, templateSize, templateTiles, type TemplatePiece } from './work/template.js';
+export { batchCard, type BatchCardInput } from './job/batch-card.js';
+export { gantt, type GanttInput, type GanttTask } from './job/gantt.js';
+export { CHECK_LINE_MM, templateSize, templateTiles, type TemplatePiece } from './job/template.js';
 export type {
   Block,
   Callout,

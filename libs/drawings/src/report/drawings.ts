@@ -8,8 +8,8 @@ import { jointSection } from '../joint/section.js';
 import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
 import type { SheetFormat } from '../sheet/formats.js';
 import { svgOf, type Drawing } from '../sheet/svg.js';
-import { batchCard } from '../work/batch-card.js';
-import { gantt, ganttHeightMm } from '../work/gantt.js';
+import { batchCard } from '../job/batch-card.js';
+import { gantt, ganttHeightMm } from '../job/gantt.js';
 import type { ReportDocument, Section } from './document.js';
 import { documentOf } from './estimate-report.js';
 import {

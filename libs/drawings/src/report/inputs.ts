@@ -9,8 +9,8 @@ import type { SheetLayoutInput } from '../deck/sheet-layout.js';
 import type { SectionInput } from '../joint/section.js';
 import type { UtilisationBar } from '../joint/utilisation-chart.js';
 import { boxOf, overlaps } from '../sheet/shapes.js';
-import type { BatchCardInput } from '../work/batch-card.js';
-import type { GanttInput } from '../work/gantt.js';
+import type { BatchCardInput } from '../job/batch-card.js';
+import type { GanttInput } from '../job/gantt.js';
 import type { OpenedRequest, ReportRequest } from './request.js';
 import { codeText, word } from './said.js';
 

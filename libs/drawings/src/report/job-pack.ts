@@ -1,7 +1,7 @@
 import type { CoreSection } from '#lib/estimate';
 import { upTo } from '../reader.js';
 import { svgOf, type Drawing } from '../sheet/svg.js';
-import { templateTiles } from '../work/template.js';
+import { templateTiles } from '../job/template.js';
 import {
   list,
   numeric,
@@ -43,6 +43,7 @@ import {
 /** What goes out on deck: one task a page, large, with the hold point in its place. */
 export function jobPackOf(request: ReportRequest): ReportDocument {
   const opened = openedOf(request);
+  const templates = shapedTemplates(request);
   const tasks = [
     ...safetyTasks(request),
     ...planTasks(request),
@@ -50,12 +51,12 @@ export function jobPackOf(request: ReportRequest): ReportDocument {
     ...(opened === undefined ? [] : sectionTasks(opened)),
     ...fittingTasks(request),
     ...pressingTasks(request),
-    ...(opened === undefined ? [] : [...pieceTasks(opened), ...plyTasks(opened)]),
+    ...(opened === undefined ? [] : [...pieceTasks(opened, templates), ...plyTasks(opened)]),
     ...batchTasks(request),
     gateTask(request),
     ...pickTasks(request),
     checkListTask(request),
-    ...templatesInPack(request),
+    ...templatesInPack(templates, request),
   ];
   const { jobPack } = request.reader.words;
   return documentOf(request, 'job-pack', jobPack.kind, [coverTask(request, tasks), ...tasks]);
@@ -162,14 +163,14 @@ const pickTasks = (request: ReportRequest): readonly Section[] => {
   ];
 };
 
-const pieceTasks = (request: OpenedRequest): readonly Section[] => {
+const pieceTasks = (request: OpenedRequest, templates: readonly Template[]): readonly Section[] => {
   const {
     estimate,
     reader: {
       words: { jobPack },
     },
   } = request;
-  const setOut = new Set(tooLarge(request));
+  const setOut = new Set(templates.filter(isTooLarge).map(({ piece }) => piece.label));
   return estimate.scope.openings
     .filter(({ label }) => estimate.core.pieces.some(({ opening }) => opening === label))
     .map(({ label: opening }, index) => {
@@ -250,49 +251,55 @@ function checkListTask({
 
 type Piece = CoreSection['pieces'][number];
 
-const tilesOf = (piece: Piece, { paper, reader }: ReportRequest): readonly Drawing[] =>
-  templateTiles(piece, paper, { reader, block: { job: '', reference: '', made: '', sheet: '' } });
+/** A piece with its sheets at full size. */
+interface Template {
+  readonly piece: Piece;
+  readonly tiles: readonly Drawing[];
+}
 
-/** Pieces with a curve or an odd angle; a board is cut by its length and width. */
-const shaped = ({ estimate }: ReportRequest): readonly Piece[] =>
-  (estimate.core?.pieces ?? []).filter(({ outline }) => !isBoard(outline));
+const templateOf = (piece: Piece, { paper, reader }: ReportRequest): Template => ({
+  piece,
+  tiles: templateTiles(piece, paper, { reader, block: { job: '', reference: '', made: '', sheet: '' } }),
+});
+
+/** Templates of the pieces with a curve or an odd angle; a board is cut by its length and width. */
+const shapedTemplates = (request: ReportRequest): readonly Template[] =>
+  (request.estimate.core?.pieces ?? [])
+    .filter(({ outline }) => !isBoard(outline))
+    .map((piece) => templateOf(piece, request));
 
 /** More sheets than this are not glued together true. */
 const MOST_TILES = 4;
 
-const tooLarge = (request: ReportRequest): readonly string[] =>
-  shaped(request)
-    .filter((piece) => tilesOf(piece, request).length > MOST_TILES)
-    .map(({ label }) => label);
+const isTooLarge = ({ tiles }: Template): boolean => tiles.length > MOST_TILES;
 
 /** Full size is for paper; a screen shows the plans and says where the templates are. */
-const templatesInPack = (request: ReportRequest): readonly Section[] =>
+const templatesInPack = (templates: readonly Template[], request: ReportRequest): readonly Section[] =>
   request.medium === 'screen'
     ? []
-    : templatePages(
-        request,
-        shaped(request).filter((piece) => tilesOf(piece, request).length <= MOST_TILES),
-      );
+    : templates
+        .filter((template) => !isTooLarge(template))
+        .flatMap((template) => tilePages(template, request));
 
 /** Pieces at 1:1 over as many pages as they take. */
 export const templatePages = (request: ReportRequest, pieces: readonly Piece[]): readonly Section[] =>
-  pieces.flatMap((piece) => {
-    const tiles = tilesOf(piece, request);
-    return tiles.map((tile, index): Section => ({
-      id: tile.name,
-      level: 1,
-      layout: 'template',
-      title: request.reader.words.jobPack.template(piece.label, String(index + 1), String(tiles.length)),
-      blocks: [
-        {
-          kind: 'figure',
-          name: tile.name,
-          caption: '',
-          alt: tile.description,
-          svg: svgOf(tile),
-          widthMm: tile.widthMm,
-          heightMm: tile.heightMm,
-        },
-      ],
-    }));
-  });
+  pieces.flatMap((piece) => tilePages(templateOf(piece, request), request));
+
+const tilePages = ({ piece, tiles }: Template, request: ReportRequest): readonly Section[] =>
+  tiles.map((tile, index) => ({
+    id: tile.name,
+    level: 1,
+    layout: 'template',
+    title: request.reader.words.jobPack.template(piece.label, String(index + 1), String(tiles.length)),
+    blocks: [
+      {
+        kind: 'figure',
+        name: tile.name,
+        caption: '',
+        alt: tile.description,
+        svg: svgOf(tile),
+        widthMm: tile.widthMm,
+        heightMm: tile.heightMm,
+      },
+    ],
+  }));

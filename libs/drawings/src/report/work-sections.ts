@@ -1,4 +1,4 @@
-import { areaMm2, leastRectangle } from '#lib/geometry';
+import { areaMm2, leastRectangle, type LeastRectangle } from '#lib/geometry';
 import type { Outline } from '../deck/place.js';
 import type { Check, CureMilestones, PanelState, WeatherSection, WeatherStepSection } from '#lib/estimate';
 import {
@@ -122,15 +122,15 @@ export function pieceTable({ estimate: { core }, reader }: OpenedRequest, openin
 }
 
 /** Straight and square: its area is that of the rectangle round it, but for a part in a thousand. */
-export function isBoard(outline: Outline): boolean {
-  const { lengthMm, widthMm } = leastRectangle(outline);
-  return areaMm2([{ outer: outline, holes: [] }]) >= lengthMm * widthMm * 0.999;
-}
+export const isBoard = (outline: Outline): boolean => fills(outline, leastRectangle(outline));
+
+const fills = (outline: Outline, { lengthMm, widthMm }: LeastRectangle): boolean =>
+  areaMm2([{ outer: outline, holes: [] }]) >= lengthMm * widthMm * 0.999;
 
 function sizeSaid(outline: Outline, reader: Reader): string {
-  const { lengthMm, widthMm } = leastRectangle(outline);
-  const size = `${lengthText(reader, lengthMm)} × ${lengthText(reader, widthMm)}`;
-  return isBoard(outline) ? size : reader.words.core.outOf(size);
+  const around = leastRectangle(outline);
+  const size = `${lengthText(reader, around.lengthMm)} × ${lengthText(reader, around.widthMm)}`;
+  return fills(outline, around) ? size : reader.words.core.outOf(size);
 }
 
 function sheetTable({ estimate: { core }, reader }: OpenedRequest): Table {

@@ -13,7 +13,7 @@ import { calendarSection } from '../stages/calendar-stage.js';
 import { figuresOf } from '../stages/labour-drivers.js';
 import { potsSection } from '../stages/process-stage.js';
 import { ofRecord, onceEach, recordAssumptions, stampOf } from './document.js';
-import { rangeOf } from './range.js';
+import { workAndMoney } from './work-and-money.js';
 import type {
   BodyWithWhy,
   Caution,
@@ -73,28 +73,13 @@ const leftOut = ({ ladder }: ClosedJob): readonly LeftOutSection[] => {
   ];
 };
 
-function summaryOf({ process, labour, cost }: ClosedJob): Summary {
-  return {
-    openedAreaM2: 0,
-    cutLengthM: 0,
-    coreSheets: 0,
-    mixedResinL: process.batches.demand.totals.totalL,
-    labourLikelyH: labour.likelyH,
-    labourMeanH: labour.meanH.value,
-    labourH: rangeOf(cost.risk.labourH),
-    workingDays: rangeOf(cost.risk.workingDays),
-    calendarDays: rangeOf(cost.risk.calendarDays),
-    total: cost.totals.total,
-    totalRange: cost.totals.range,
-    totalWithContingency: cost.totals.totalWithContingency,
-    insurer: {
-      attributable: cost.totals.insurer.attributable,
-      prior: cost.totals.insurer.prior,
-      improvement: cost.totals.insurer.improvement,
-    },
-    verdict: 'nothing-to-check',
-  };
-}
+const summaryOf = (work: ClosedJob): Summary => ({
+  openedAreaM2: 0,
+  cutLengthM: 0,
+  coreSheets: 0,
+  ...workAndMoney(work),
+  verdict: 'nothing-to-check',
+});
 
 function scopeOf({ job, ladder, cards }: ClosedJob): Scope {
   const { panel } = job.record;

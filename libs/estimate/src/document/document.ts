@@ -15,7 +15,7 @@ import { processSection } from '../stages/process-stage.js';
 import { scopeSection } from '../sections/scope-section.js';
 import type { WorkedJob } from '../worked-job.js';
 import { cureSection, weatherChecks, weatherSection } from '../sections/weather-section.js';
-import { rangeOf } from './range.js';
+import { workAndMoney } from './work-and-money.js';
 
 /** Puts everything worked out into the document, and keeps the derivations beside it. */
 export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy {
@@ -77,31 +77,12 @@ export const stampOf = (job: WorkedJob['job'], engineVersion: string): Provenanc
 });
 
 function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
-  const {
-    scope: { plan },
-    core,
-    process,
-    labour,
-    cost,
-  } = work;
+  const { scope, core } = work;
   return {
-    openedAreaM2: plan.openedAreaM2,
-    cutLengthM: plan.cutLengthM + plan.splitLengthM,
+    openedAreaM2: scope.plan.openedAreaM2,
+    cutLengthM: scope.plan.cutLengthM + scope.plan.splitLengthM,
     coreSheets: core.sheets.reduce((sum, { count }) => sum + count.value, 0),
-    mixedResinL: process.batches.demand.totals.totalL,
-    labourLikelyH: labour.likelyH,
-    labourMeanH: labour.meanH.value,
-    labourH: rangeOf(cost.risk.labourH),
-    workingDays: rangeOf(cost.risk.workingDays),
-    calendarDays: rangeOf(cost.risk.calendarDays),
-    total: cost.totals.total,
-    totalRange: cost.totals.range,
-    totalWithContingency: cost.totals.totalWithContingency,
-    insurer: {
-      attributable: cost.totals.insurer.attributable,
-      prior: cost.totals.insurer.prior,
-      improvement: cost.totals.insurer.improvement,
-    },
+    ...workAndMoney(work),
     verdict: verdictOf(checks),
   };
 }

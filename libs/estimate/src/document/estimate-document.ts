@@ -2,7 +2,7 @@ import type { LineDepreciation, RiskKind } from '#lib/costing';
 import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
 import type { CauseClass, FindingClass, FittingKind } from '../job/defect-record.js';
-import type { EvidenceGrade, Place } from '#lib/extent';
+import type { EvidenceGrade, NextReadings, Place } from '#lib/extent';
 import type { BuiltCheck } from '#lib/panel';
 
 /**
@@ -303,25 +303,8 @@ export interface Scope {
   readonly excluded: readonly string[];
 }
 
-export interface NextReadingsSection {
-  /** Best first. */
-  readonly readings: readonly {
-    /** As on the drawing. */
-    readonly number: number;
-    readonly kind: 'sounding' | 'moisture' | 'plug';
-    readonly at: Place;
-    /** Chance of bad core there, as far as is known. */
-    readonly chance: number;
-    readonly minutes: number;
-    /** Its part of the hours that all of them save. */
-    readonly worthH: number;
-  }[];
-  readonly minutes: number;
-  /** Working hours that deciding after them is expected to save. */
-  readonly worthH: number;
-  readonly isWorthIt: boolean;
-  /** Width of the range of bad core from P10 to P90. */
-  readonly areaRangeM2: { readonly now: number; readonly after: number };
+/** Its assumptions stand among those of the estimate. */
+export interface NextReadingsSection extends Omit<NextReadings, 'assumptions' | 'advice'> {
   readonly advice: Finding;
 }
 

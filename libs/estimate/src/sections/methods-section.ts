@@ -8,7 +8,7 @@ import type {
   RungReason,
   RungSection,
 } from '../document/estimate-document.js';
-import { rangeOf } from '../document/range.js';
+import { timeRanges } from '../document/range.js';
 import type { Job } from '../job/job.js';
 import type { LadderWork } from '../ladder/method-ladder.js';
 import type { PricedRung } from '../ladder/priced-ladder.js';
@@ -50,9 +50,7 @@ export function rungSection({ rung, work, isRough, notWorkedOut }: PricedRung): 
     ...(work === undefined
       ? {}
       : {
-          labourH: rangeOf(work.cost.risk.labourH),
-          workingDays: rangeOf(work.cost.risk.workingDays),
-          calendarDays: rangeOf(work.cost.risk.calendarDays),
+          ...timeRanges(work.cost.risk),
           priceRange: work.cost.totals.range,
         }),
   };

@@ -4934,28 +4934,20 @@ export type components = {
             /** @description What is opened as things stand; absent: what the map would open. */
             readonly zones?: readonly components["schemas"]["OpeningZoneInput"][];
         };
+        /** @description Its assumptions stand among those of the estimate. */
         readonly NextReadingsSection: {
             readonly advice: components["schemas"]["EstimateFinding"];
-            /** @description Width of the range of bad core from P10 to P90. */
+            /** @description Width of the range of bad core from P10 to P90: now, and as expected after these readings. */
             readonly areaRangeM2: {
                 readonly after: number;
                 readonly now: number;
             };
+            /** @description Whether they save more than their own time. */
             readonly isWorthIt: boolean;
+            /** @description Working time of all of them. */
             readonly minutes: number;
             /** @description Best first. */
-            readonly readings: readonly {
-                readonly at: readonly number[];
-                /** @description Chance of bad core there, as far as is known. */
-                readonly chance: number;
-                /** @enum {string} */
-                readonly kind: "moisture" | "plug" | "sounding";
-                readonly minutes: number;
-                /** @description As on the drawing. */
-                readonly number: number;
-                /** @description Its part of the hours that all of them save. */
-                readonly worthH: number;
-            }[];
+            readonly readings: readonly components["schemas"]["NextReading"][];
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 readonly areaRangeM2?: {

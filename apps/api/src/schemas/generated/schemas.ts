@@ -7912,64 +7912,29 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "NextReadingsSection": {
     "type": "object",
+    "description": "Its assumptions stand among those of the estimate.",
     "properties": {
+      "advice": {
+        "$ref": "#/components/schemas/EstimateFinding"
+      },
+      "minutes": {
+        "type": "number",
+        "description": "Working time of all of them."
+      },
       "readings": {
         "type": "array",
         "items": {
-          "type": "object",
-          "properties": {
-            "number": {
-              "type": "number",
-              "description": "As on the drawing."
-            },
-            "kind": {
-              "type": "string",
-              "enum": [
-                "moisture",
-                "plug",
-                "sounding"
-              ]
-            },
-            "at": {
-              "type": "array",
-              "items": {
-                "type": "number"
-              },
-              "minItems": 2,
-              "maxItems": 2
-            },
-            "chance": {
-              "type": "number",
-              "description": "Chance of bad core there, as far as is known."
-            },
-            "minutes": {
-              "type": "number"
-            },
-            "worthH": {
-              "type": "number",
-              "description": "Its part of the hours that all of them save."
-            }
-          },
-          "required": [
-            "number",
-            "kind",
-            "at",
-            "chance",
-            "minutes",
-            "worthH"
-          ]
+          "$ref": "#/components/schemas/NextReading"
         },
         "description": "Best first."
-      },
-      "minutes": {
-        "type": "number"
       },
       "worthH": {
         "type": "number",
         "description": "Working hours that deciding after them is expected to save."
       },
       "isWorthIt": {
-        "type": "boolean"
+        "type": "boolean",
+        "description": "Whether they save more than their own time."
       },
       "areaRangeM2": {
         "type": "object",
@@ -7985,19 +7950,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "now",
           "after"
         ],
-        "description": "Width of the range of bad core from P10 to P90."
-      },
-      "advice": {
-        "$ref": "#/components/schemas/EstimateFinding"
+        "description": "Width of the range of bad core from P10 to P90: now, and as expected after these readings."
       }
     },
     "required": [
-      "readings",
+      "advice",
       "minutes",
+      "readings",
       "worthH",
       "isWorthIt",
-      "areaRangeM2",
-      "advice"
+      "areaRangeM2"
     ]
   },
   "Occurrence": {

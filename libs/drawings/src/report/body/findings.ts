@@ -13,7 +13,7 @@ import {
 import { damageFigure } from '../figures.js';
 import type { ReportRequest } from '../request.js';
 import { word } from '../said.js';
-import { aboutMoney, daysSaid, hoursSaid } from './speaking.js';
+import { aboutMoney, timeSaid } from './speaking.js';
 
 /** Finding, verdict, price and time: what a reader with one minute takes away. */
 export function summarySection(request: ReportRequest): Section {
@@ -34,15 +34,7 @@ export function summarySection(request: ReportRequest): Section {
             aboutMoney(reader, p90),
           ),
         ],
-        [
-          said.time,
-          said.timeSaid(
-            hoursSaid(reader, summary.labourH.p50),
-            daysSaid(reader, summary.workingDays.p50),
-            daysSaid(reader, summary.calendarDays.p10),
-            daysSaid(reader, summary.calendarDays.p90),
-          ),
-        ],
+        [said.time, timeSaid(request)],
       ]),
       isStrong: true,
     },

@@ -14,7 +14,7 @@ import {
 } from '../document.js';
 import type { ReportRequest } from '../request.js';
 import { dateText, unitName } from '../said.js';
-import { aboutMoney, daysSaid, hoursSaid, wholeMoney } from './speaking.js';
+import { aboutMoney, hoursSaid, timeSaid, wholeMoney } from './speaking.js';
 
 /** What is done, why that and not the next best, and one verdict on the deck that comes of it. */
 export function repairSection({ estimate: { conclusion }, reader }: ReportRequest): Section {
@@ -107,7 +107,7 @@ function insurerFacts({ estimate: { totals }, reader }: ReportRequest): Block {
 
 function timingRows(request: ReportRequest): readonly (readonly [string, string])[] {
   const {
-    estimate: { summary, process, totals },
+    estimate: { process, totals },
     reader,
   } = request;
   const said = reader.words.body;
@@ -115,15 +115,7 @@ function timingRows(request: ReportRequest): readonly (readonly [string, string]
   const [bonding] = process.gates;
   const { stageZero } = totals.offer;
   return [
-    [
-      said.working,
-      said.timeSaid(
-        hoursSaid(reader, summary.labourH.p50),
-        daysSaid(reader, summary.workingDays.p50),
-        daysSaid(reader, summary.calendarDays.p10),
-        daysSaid(reader, summary.calendarDays.p90),
-      ),
-    ],
+    [said.working, timeSaid(request)],
     ...(finish === undefined
       ? []
       : [

@@ -1,6 +1,7 @@
 import type { MoneyJson } from '#lib/money';
 import type { Reader } from '../../reader.js';
 import { upTo } from '../../reader.js';
+import type { ReportRequest } from '../request.js';
 import { moneyText } from '../said.js';
 
 const SPOKEN_DIGITS = 3;
@@ -20,7 +21,16 @@ export const hoursSaid = (reader: Reader, hours: number): string =>
   `${upTo(reader, Math.round(hours * 2) / 2, 1)} h`;
 
 /** Whole days, begun days counted. */
-export const daysSaid = (reader: Reader, days: number): string => upTo(reader, Math.ceil(days - 1e-9), 0);
+const daysSaid = (reader: Reader, days: number): string => upTo(reader, Math.ceil(days - 1e-9), 0);
+
+/** Hours and working days as likely, the calendar from early to late. */
+export const timeSaid = ({ estimate: { summary }, reader }: ReportRequest): string =>
+  reader.words.body.timeSaid(
+    hoursSaid(reader, summary.labourH.p50),
+    daysSaid(reader, summary.workingDays.p50),
+    daysSaid(reader, summary.calendarDays.p10),
+    daysSaid(reader, summary.calendarDays.p90),
+  );
 
 export const joined = (parts: readonly (string | undefined)[], by = ', '): string =>
   parts.filter((part) => part !== undefined && part !== '').join(by);
