@@ -56,6 +56,10 @@ async function everyMethod(client: Kingplank): Promise<void> {
     await shelf.importCsv('', nothing);
   }
   await Promise.all([priceLists.packs(CODE), priceLists.replacePacks(CODE, '', changing)]);
+  await Promise.all([priceLists.pack(CODE, '{sku}'), priceLists.putPack(CODE, '{sku}', nothing, changing)]);
+  await priceLists.changePack(CODE, '{sku}', nothing, changing);
+  await priceLists.removePack(CODE, '{sku}', changing);
+  await Promise.all([priceLists.changePrices(CODE, nothing, changing), editions.tryOut(CODE)]);
   await Promise.all([estimates.create(nothing), estimates.get(ID), estimates.list().firstPage()]);
   await Promise.all([estimates.record(ID), estimates.replay(ID), estimates.why(ID, CODE)]);
   await Promise.all([estimates.revise(ID, nothing), estimates.revisions(ID), estimates.compare(ID, nothing)]);

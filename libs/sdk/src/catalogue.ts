@@ -146,6 +146,9 @@ export class Shelf<C extends Collection> {
 }
 
 type PacksPath = '/v1/price-lists/{code}/packs';
+type PackPath = '/v1/price-lists/{code}/packs/{sku}';
+type PriceChangesPath = '/v1/price-lists/{code}/price-changes';
+type TrialPath = '/v1/editions/{code}/trial';
 
 /** Price lists, whose packs can be read and replaced as one sheet. */
 export class PriceLists extends Shelf<'price-lists'> {
@@ -195,7 +198,93 @@ export class PriceLists extends Shelf<'price-lists'> {
     });
     return json(this.#settings, call, options);
   }
+
+  /**
+   * One pack, with the ETag of its list.
+   *
+   * @example
+   * const { value, etag } = await kingplank.priceLists.pack('eur-demo', 'SKU-1', { edition: draft.code });
+   */
+  pack(
+    code: string,
+    sku: string,
+    query?: QueryOf<PackPath, 'get'>,
+    options?: CallOptions,
+  ): Answer<Versioned<AnswerOf<PackPath, 'get'>>> {
+    return versioned(this.#settings, reading(packParts(code, sku), { query }), options);
+  }
+
+  /**
+   * Puts a pack into a list of a draft, in the place of that of its SKU.
+   *
+   * @example
+   * await kingplank.priceLists.putPack(code, pack.sku, pack, { edition: draft.code, ifMatch: etag });
+   */
+  putPack(
+    code: string,
+    sku: string,
+    pack: BodyOf<PackPath, 'put'>,
+    options: Changing,
+  ): Answer<AnswerOf<PackPath, 'put'>> {
+    const query = { edition: options.edition };
+    return json(this.#settings, writing('PUT', packParts(code, sku), { query, body: pack }), options);
+  }
+
+  /**
+   * Changes a pack of a draft by an RFC 7396 merge patch.
+   *
+   * @example
+   * await kingplank.priceLists.changePack(code, sku, { stock: 12 }, { edition: draft.code, ifMatch: etag });
+   */
+  changePack(
+    code: string,
+    sku: string,
+    patch: Readonly<Record<string, unknown>>,
+    options: Changing,
+  ): Answer<AnswerOf<PackPath, 'patch'>> {
+    const call = writing('PATCH', packParts(code, sku), {
+      query: { edition: options.edition },
+      body: patch,
+      contentType: 'application/merge-patch+json',
+    });
+    return json(this.#settings, call, options);
+  }
+
+  /**
+   * Takes a pack out of a list of a draft.
+   *
+   * @example
+   * await kingplank.priceLists.removePack(code, sku, { edition: draft.code, ifMatch: etag });
+   */
+  removePack(code: string, sku: string, options: Changing): Answer<void> {
+    const query = { edition: options.edition };
+    return nothing(this.#settings, writing('DELETE', packParts(code, sku), { query }), options);
+  }
+
+  /**
+   * Raises or lowers prices of a list of a draft by a percentage.
+   *
+   * @example
+   * const { changed } = await kingplank.priceLists.changePrices(
+   *   code,
+   *   { percent: '4.5', roundTo: '0.05' },
+   *   { edition: draft.code, ifMatch: etag },
+   * );
+   */
+  changePrices(
+    code: string,
+    change: BodyOf<PriceChangesPath, 'post'>,
+    options: Changing,
+  ): Answer<AnswerOf<PriceChangesPath, 'post'>> {
+    const call = writing('POST', ['v1', 'price-lists', code, 'price-changes'], {
+      query: { edition: options.edition },
+      body: change,
+    });
+    return json(this.#settings, call, options);
+  }
 }
+
+const packParts = (code: string, sku: string): readonly string[] => ['v1', 'price-lists', code, 'packs', sku];
 
 /** States of the catalogue: one is current, drafts are worked on, published ones never change. */
 export class Editions {
@@ -278,6 +367,24 @@ export class Editions {
     options?: CallOptions,
   ): Answer<AnswerOf<'/v1/editions/{code}/comparison', 'get'>> {
     return json(this.#settings, reading(['v1', 'editions', code, 'comparison'], { query }), options);
+  }
+
+  /**
+   * What stored estimates would come to with an edition; nothing is stored.
+   *
+   * @example
+   * const { totals } = await kingplank.editions.tryOut('spring', { newest: 10 });
+   */
+  tryOut(
+    code: string,
+    trial: BodyOf<TrialPath, 'post'> = {},
+    options?: CallOptions,
+  ): Answer<AnswerOf<TrialPath, 'post'>> {
+    return json(
+      this.#settings,
+      writing('POST', ['v1', 'editions', code, 'trial'], { body: trial }),
+      options,
+    );
   }
 
   /**

@@ -1,7 +1,14 @@
 import { createHash } from 'node:crypto';
+import { Defect } from '#lib/kernel';
 import type { Catalogue, LabourRates, Material, PriceList, Source } from '#lib/catalogue';
 import type { CatalogueTable } from './catalogue-rows.js';
 import type { EditionRow } from './catalogue.entities.js';
+
+/** A price list as it was checked when it was written. */
+export function priceListOf(body: unknown): PriceList {
+  if (isPriceList(body)) return body;
+  throw new Defect('A row of price_list holds no price list');
+}
 
 type Content = Readonly<Record<CatalogueTable, readonly unknown[]>>;
 

@@ -4,11 +4,19 @@ import { EditionsController } from './editions.controller.js';
 import { EditionsService } from './editions.service.js';
 import { itemControllers } from './items.controller.js';
 import { ItemsService } from './items.service.js';
+import { PackController } from './pack.controller.js';
 import { PacksController } from './packs.controller.js';
+import { PriceChangesController } from './price-changes.controller.js';
 
 @Global()
 @Module({
-  controllers: [EditionsController, PacksController, ...itemControllers],
+  controllers: [
+    EditionsController,
+    PacksController,
+    PackController,
+    PriceChangesController,
+    ...itemControllers,
+  ],
   providers: [CurrentCatalogue, EditionsService, ItemsService],
   exports: [CurrentCatalogue],
 })

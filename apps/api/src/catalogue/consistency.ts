@@ -2,6 +2,17 @@ import { below, pointer, problem, type Problem, nearest } from '#lib/kernel';
 import type { Catalogue, PriceList } from '#lib/catalogue';
 import { faultsOfPriceList } from '#lib/costing';
 import { isRecord } from '../edge/dto/field.js';
+import { HttpProblem, summaryOf } from '../edge/problems.js';
+
+/** @throws {HttpProblem} unprocessable, with everything that does not hold together */
+export function refuseUnlessWhole(catalogue: Catalogue): void {
+  const problems = inconsistencies(catalogue);
+  if (problems.length === 0) return;
+  throw new HttpProblem('unprocessable', {
+    detail: `The edition does not hold together. ${summaryOf(problems)}`,
+    problems,
+  });
+}
 
 /** What only shows when an edition is looked at as a whole; it is published only when nothing is found. */
 export const inconsistencies = (catalogue: Catalogue): readonly Problem[] => [

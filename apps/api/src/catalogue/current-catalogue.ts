@@ -4,6 +4,7 @@ import type { Catalogue } from '#lib/catalogue';
 import { notFound } from '../edge/problems.js';
 import { Database } from '../persistence/database.js';
 import { catalogueFrom } from './catalogue-document.js';
+import { refuseUnlessWhole } from './consistency.js';
 import { EditionsRepository } from './editions.repository.js';
 
 interface Remembered {
@@ -34,7 +35,7 @@ export class CurrentCatalogue {
     return this.load(organisationId);
   }
 
-  /** A published edition by its code, such as the one an estimate was made with. */
+  /** An edition by its code, such as the one an estimate was made with. */
   async edition(organisationId: string, code: string): Promise<Catalogue> {
     return this.database.inOrganisation(organisationId, async (tx) => {
       const edition = await EditionsRepository.in(tx).find(code);
@@ -45,6 +46,13 @@ export class CurrentCatalogue {
       if (edition.state === 'published') this.remember(edition.id, known);
       return known;
     });
+  }
+
+  /** Any edition, a draft among them, as estimates would take it. @throws {HttpProblem} not-found, unprocessable */
+  async tried(organisationId: string, code: string): Promise<Catalogue> {
+    const catalogue = await this.edition(organisationId, code);
+    refuseUnlessWhole(catalogue);
+    return catalogue;
   }
 
   /** After a publication in this copy of the service. */

@@ -3,14 +3,14 @@ import type { Caller } from '../access/roles.js';
 import { AuditTrail } from '../audit/audit-trail.js';
 import { historyOf, type History } from '../audit/history.js';
 import { StaleVersion, staleVersion } from '../edge/preconditions.js';
-import { HttpProblem, notFound, summaryOf } from '../edge/problems.js';
+import { HttpProblem, notFound } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { newId } from '../persistence/ids.js';
 import { catalogueFrom, hashOfContent } from './catalogue-document.js';
 import type { EditionRow } from './catalogue.entities.js';
 import { changesBetween, type EditionComparison } from './edition-comparison.js';
-import { inconsistencies } from './consistency.js';
+import { refuseUnlessWhole } from './consistency.js';
 import { CurrentCatalogue } from './current-catalogue.js';
 import { EditionsRepository } from './editions.repository.js';
 
@@ -146,12 +146,7 @@ async function draftIn(
 async function publishedIn(tx: Transaction, caller: Caller, draft: EditionRow): Promise<EditionRow> {
   const editions = EditionsRepository.in(tx);
   const content = await editions.contentOf(draft.id);
-  const problems = inconsistencies(catalogueFrom(draft, content));
-  if (problems.length > 0)
-    throw new HttpProblem('unprocessable', {
-      detail: `The edition does not hold together. ${summaryOf(problems)}`,
-      problems,
-    });
+  refuseUnlessWhole(catalogueFrom(draft, content));
   if (!(await editions.publish(draft.id, draft.version, hashOfContent(content)))) throw staleVersion();
   await AuditTrail.in(tx).add(caller, {
     action: 'published',

@@ -26,6 +26,12 @@ export interface Listed {
   readonly items: readonly ItemRow[];
 }
 
+/** An entry as it was and as it is. */
+export interface Changed {
+  readonly before: ItemRow;
+  readonly after: ItemRow;
+}
+
 /** Compares the caller's If-Match with the version; throws when they differ. */
 export type VersionCheck = (version: number) => void;
 
@@ -75,11 +81,21 @@ export class ItemsService {
     });
   }
 
-  patch(shelf: Shelf, code: string, patch: unknown, check: VersionCheck): Promise<ItemRow> {
+  async patch(shelf: Shelf, code: string, patch: unknown, check: VersionCheck): Promise<ItemRow> {
+    return (await this.change(shelf, code, (body) => mergePatched(body, patch), check)).after;
+  }
+
+  /** Puts what `update` makes of an entry in its place; what it makes is checked as if it had been sent. */
+  change(
+    shelf: Shelf,
+    code: string,
+    update: (body: unknown) => unknown,
+    check: VersionCheck,
+  ): Promise<Changed> {
     return this.inDraft(shelf, async (tx, { id }) => {
       const before = await itemOf(tx, shelf.table, id, code);
       check(before.version);
-      const document = checkedDocument(shelf.table, mergePatched(before.body, patch));
+      const document = checkedDocument(shelf.table, update(before.body));
       if (document.code !== code) throw codeIsKept(code);
       if (!(await ItemsRepository.in(tx, shelf.table).replace(id, before.version, document)))
         throw staleVersion();
@@ -91,7 +107,7 @@ export class ItemsService {
         before: before.body,
         after: document.body,
       });
-      return itemOf(tx, shelf.table, id, code);
+      return { before, after: await itemOf(tx, shelf.table, id, code) };
     });
   }
 

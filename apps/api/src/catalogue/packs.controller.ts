@@ -6,12 +6,12 @@ import type { Caller } from '../access/roles.js';
 import { AnswersSchema, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { Consumes, CSV_TYPE, JSON_TYPE, Produces } from '../edge/media.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
-import { isRecord } from '../edge/record.js';
 import { csvOf, documentsFrom } from './csv-documents.js';
 import { EditionQueryDto } from './dto/editions.dto.js';
 import { PackDto } from './dto/prices.dto.js';
 import { DraftQuery } from './items.controller.js';
 import { ItemsService } from './items.service.js';
+import { packsOf } from './packs.js';
 import { sheetWork } from './sheet-places.js';
 import { Shelved, type ShelvedRequest } from './shelf-request.js';
 
@@ -73,6 +73,3 @@ export class PacksController {
     return { packs: packsOf(body) };
   }
 }
-
-const packsOf = (body: unknown): readonly unknown[] =>
-  isRecord(body) && Array.isArray(body.packs) ? body.packs : [];

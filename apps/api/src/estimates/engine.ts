@@ -1,6 +1,7 @@
 import { Inject, Injectable, type OnModuleInit } from '@nestjs/common';
 import { shippedCatalogue, type Catalogue } from '#lib/catalogue';
 import type { DefectRecord } from '#lib/estimate';
+import type { Outcome } from '#lib/kernel';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { answer } from '../edge/problems.js';
 import { checkedAs } from '../edge/dto.pipe.js';
@@ -52,6 +53,11 @@ export class Engine implements OnModuleInit {
     );
   }
 
+  /** What an estimate would be with a catalogue that need not be published; nothing is kept of it. */
+  tried(record: DefectRecord, organisationId: string, catalogue: Catalogue): Promise<Outcome<WrittenEstimate>> {
+    return this.outcomeWith({ record, organisationId, isDerived: false }, catalogue, engineVersion);
+  }
+
   /** The same estimate once more: with the edition and under the version name that it was made with. */
   async again(
     record: DefectRecord,
@@ -64,17 +70,23 @@ export class Engine implements OnModuleInit {
   }
 
   private async estimateWith(
-    { record, organisationId, isDerived }: Asked,
+    asked: Asked,
     catalogue: Catalogue,
     version = engineVersion,
   ): Promise<WrittenEstimate> {
-    return answer(
-      await this.workbench.do(
-        estimateJob,
-        { record, engineVersion: version, isDerived },
-        { organisationId },
-        stocked(catalogue),
-      ),
+    return answer(await this.outcomeWith(asked, catalogue, version));
+  }
+
+  private outcomeWith(
+    { record, organisationId, isDerived }: Asked,
+    catalogue: Catalogue,
+    version: string,
+  ): Promise<Outcome<WrittenEstimate>> {
+    return this.workbench.do(
+      estimateJob,
+      { record, engineVersion: version, isDerived },
+      { organisationId },
+      stocked(catalogue),
     );
   }
 }

@@ -4,6 +4,7 @@ import { EstimatingModule } from '../estimating/estimating.module.js';
 import { BasketController } from './basket.controller.js';
 import { EstimateBasketService } from './basket.service.js';
 import { EstimateCalendarController } from './calendar.controller.js';
+import { EditionTrialController } from './edition-trial.controller.js';
 import { Engine } from './engine.js';
 import { OperationsModule } from '../operations/operations.module.js';
 import { DocumentsModule } from '../documents/documents.module.js';
@@ -24,6 +25,7 @@ import { RevisionsController } from './revisions.controller.js';
     EstimateCalendarController,
     BasketController,
     SharesController,
+    EditionTrialController,
   ],
   providers: [EstimatesService, Engine, EstimateForms, EstimateDocuments, EstimateBasketService, OldKeys],
   exports: [Engine],

@@ -16,6 +16,14 @@ interface PageRequest {
   readonly reference?: string;
 }
 
+interface LatestRequest {
+  readonly limit: number;
+  readonly ids?: readonly string[];
+}
+
+/** A row with the record that it was made from, and what was made of it. */
+export type RecordedRow = Omit<EstimateRow, 'derivations'>;
+
 const summaryColumns = [
   'id',
   'createdAt',
@@ -118,6 +126,22 @@ export class EstimatesRepository {
     if (beforeId !== undefined) query.andWhere('estimate.id < :beforeId', { beforeId });
     if (reference !== undefined) query.andWhere('estimate.reference = :reference', { reference });
     return query.getMany();
+  }
+
+  /** The newest revisions of the newest estimates, or those of the ids; with records and documents. */
+  latest({ limit, ids }: LatestRequest): Promise<RecordedRow[]> {
+    const query = this.tx
+      .createQueryBuilder(EstimateRow, 'estimate')
+      .select([...summaryColumns, 'estimate.input', 'estimate.result'])
+      .orderBy('estimate.id', 'DESC')
+      .limit(limit);
+    return ids === undefined
+      ? query
+          .where(
+            'NOT EXISTS (SELECT 1 FROM estimate later WHERE later.root_id = estimate.root_id AND later.revision_number > estimate.revision_number)',
+          )
+          .getMany()
+      : query.where('estimate.id = ANY(:ids::uuid[])', { ids }).getMany();
   }
 
   async findRootId(id: string): Promise<string | null> {

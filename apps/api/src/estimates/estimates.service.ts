@@ -3,8 +3,8 @@ import type { DefectRecord } from '#lib/estimate';
 import { admitted, admittedRevision, openedFor, referenceFor, type ClientSecret } from '../access/holders.js';
 import type { Caller } from '../access/roles.js';
 import { Metrics } from '../edge/metrics.js';
-import { HttpProblem, notFound } from '../edge/problems.js';
-import { problem } from '#lib/kernel';
+import { HttpProblem, notFound, summaryOf } from '../edge/problems.js';
+import { pointer, problem, type Problem } from '#lib/kernel';
 import { reusedKey } from '../idempotency/idempotency-header.js';
 import type { KeyUse } from '../idempotency/key-use.js';
 import { RunningKeys } from '../idempotency/running-keys.js';
@@ -18,7 +18,7 @@ import { engineVersion } from '../settings/engine-version.js';
 import { Engine } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
 import { hashOf, moneyOf, rowOf, summaryOfRow } from './estimate.mapper.js';
-import { EstimatesRepository, type WrittenRow } from './estimates.repository.js';
+import { EstimatesRepository, type RecordedRow, type WrittenRow } from './estimates.repository.js';
 import type { Revised } from './comparison.js';
 import type { Lineage } from './subject.js';
 import type { EstimatePage, Replay, RevisionList, RevisionMark, WhyAnswer } from './stored-estimate.js';
@@ -207,6 +207,23 @@ export class EstimatesService {
     };
   }
 
+  /** Estimates to try something on: those of the ids, or the newest ones. @throws {HttpProblem} unprocessable */
+  async samples({ organisationId }: Caller, ids: readonly string[] | undefined, most: number): Promise<readonly RecordedRow[]> {
+    const strange = (ids ?? []).flatMap((id, index) => (isId(id) ? [] : [noEstimate(index, id)]));
+    const rows =
+      strange.length > 0
+        ? []
+        : await this.database.inOrganisation(organisationId, (tx) =>
+            EstimatesRepository.in(tx).latest({ limit: most, ids }),
+          );
+    const missing = (ids ?? []).flatMap((id, index) =>
+      rows.some((row) => row.id === id) ? [] : [noEstimate(index, id)],
+    );
+    if (missing.length > 0)
+      throw new HttpProblem('unprocessable', { detail: summaryOf(missing), problems: missing });
+    return rows;
+  }
+
   private rootOf({ organisationId }: Caller, id: string): Promise<string> {
     return this.database.inOrganisation(organisationId, (tx) => rootIdIn(tx, id));
   }
@@ -317,6 +334,12 @@ async function revisionMark(
     reason: revise.reason,
   };
 }
+
+const noEstimate = (index: number, id: string): Problem =>
+  problem('not-in-form', pointer('', 'estimates', index), {
+    value: JSON.stringify(id),
+    form: 'the id of an estimate of this organisation',
+  });
 
 function found<T>(row: T | null, id: string): T {
   if (row === null) throw notFound(`Estimate ${id}`);

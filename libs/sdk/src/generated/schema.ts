@@ -175,6 +175,26 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/editions/{code}/trial": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Try an edition, such as a draft, on stored estimates; nothing is stored
+         * @description Each estimate is worked out again from the record it keeps, with this edition and with the one compared with, by the same version of the program, so that only the catalogue makes the difference.
+         */
+        readonly post: operations["tryEdition"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/estimates": {
         readonly parameters: {
             readonly query?: never;
@@ -1114,6 +1134,43 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/price-lists/{code}/packs/{sku}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One pack of a price list */
+        readonly get: operations["getPack"];
+        /** Put one pack into a price list of a draft, or in the place of another */
+        readonly put: operations["putPack"];
+        readonly post?: never;
+        /** Take one pack out of a price list of a draft */
+        readonly delete: operations["deletePack"];
+        readonly options?: never;
+        readonly head?: never;
+        /** Change one pack of a price list of a draft by merge patch, such as its price */
+        readonly patch: operations["updatePack"];
+        readonly trace?: never;
+    };
+    readonly "/v1/price-lists/{code}/price-changes": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Raise or lower prices of a list of a draft by a percentage, each rounded once to a step */
+        readonly post: operations["changePrices"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/price-lists/import": {
         readonly parameters: {
             readonly query?: never;
@@ -1837,6 +1894,15 @@ export type components = {
             readonly severity: "caution" | "danger" | "warning";
             readonly source: string;
             readonly text: string;
+        };
+        /** @description A pack whose prices are other ones now. */
+        readonly ChangedPack: {
+            /** @description The same breaks afterwards. */
+            readonly after: readonly string[];
+            /** @description Prices of one pack at each quantity break, in the order of the breaks, in the currency of the list. */
+            readonly before: readonly string[];
+            readonly name: string;
+            readonly sku: string;
         };
         /** @description A change order as text to be signed, in the parts that a letter has. */
         readonly ChangeOrder: {
@@ -3223,6 +3289,28 @@ export type components = {
             /** @description Code of the edition that estimates are made with now. */
             readonly current: string;
             readonly items: readonly components["schemas"]["Edition"][];
+        };
+        /** @description What estimates that are kept would come to with an edition, beside what they come to with another. Nothing is stored. */
+        readonly EditionTrial: {
+            /** @description Code of the edition it is compared with. */
+            readonly against: string;
+            /** @description Code of the edition that was tried. */
+            readonly edition: string;
+            /** @description Version of the program that worked both out. */
+            readonly engineVersion: string;
+            readonly estimates: readonly components["schemas"]["TriedEstimate"][];
+            /** @description Estimates that come to the same in every line and figure. */
+            readonly sameCount: number;
+            /** @description Estimates that both editions could answer, summed for each currency. */
+            readonly totals: readonly components["schemas"]["TrialTotal"][];
+        };
+        readonly EditionTrialInput: {
+            /** @description Edition to compare with; the current one when absent. */
+            readonly against?: string;
+            /** @description Ids of stored estimates to try the edition on; the newest ones when absent. */
+            readonly estimates?: readonly string[];
+            /** @description How many of the newest estimates, each in its last revision; 10 when absent. Not together with `estimates`. */
+            readonly newest?: number;
         };
         /** @description Moduli of a homogeneous plate that would answer the same. */
         readonly EngineeringConstants: {
@@ -6067,6 +6155,37 @@ export type components = {
             readonly fromPacks: number;
             readonly price: string;
         };
+        /** @description What a percentage did to a price list of a draft. */
+        readonly PriceChange: {
+            /** @description Those of them whose prices differ now; a small percentage can be rounded away. */
+            readonly changed: readonly components["schemas"]["ChangedPack"][];
+            /** @description How many packs the choice met. */
+            readonly chosenCount: number;
+            readonly currency: string;
+            /** @description Code of the draft. */
+            readonly edition: string;
+            readonly percent: string;
+            /** @description Code of the price list. */
+            readonly priceList: string;
+        };
+        readonly PriceChangeInput: {
+            /** @description Only packs that hold these materials, by code. */
+            readonly materials?: readonly string[];
+            /**
+             * @description How far prices rise, or fall with a minus sign before it.
+             * @example 4.5
+             */
+            readonly percent: string;
+            /**
+             * @description The step that new prices are rounded to; the minor unit of the currency when absent.
+             * @example 0.05
+             */
+            readonly roundTo?: string;
+            /** @description Only these packs, by SKU. */
+            readonly skus?: readonly string[];
+            /** @description Only packs of these suppliers, by code. */
+            readonly suppliers?: readonly string[];
+        };
         readonly PricedJob: {
             readonly risk?: components["schemas"]["CostRisk"];
             readonly rollUp: components["schemas"]["CostRollUp"];
@@ -7621,6 +7740,37 @@ export type components = {
             readonly total: components["schemas"]["MoneyJson"];
             readonly totalWithContingency: components["schemas"]["MoneyJson"];
         };
+        readonly TrialTotal: {
+            readonly after: components["schemas"]["MoneyJson"];
+            readonly before: components["schemas"]["MoneyJson"];
+            readonly currency: string;
+            readonly difference: components["schemas"]["MoneyJson"];
+            readonly estimateCount: number;
+        };
+        /** @description One estimate, worked out again with both editions from the record that it keeps. */
+        readonly TriedEstimate: {
+            /** @description Without tax; absent where an edition could not answer. */
+            readonly after?: components["schemas"]["MoneyJson"];
+            /** @description Without tax; absent where an edition could not answer. */
+            readonly before?: components["schemas"]["MoneyJson"];
+            readonly difference?: components["schemas"]["MoneyJson"];
+            /** @description Figures of the scope that differ, such as sheets of core. */
+            readonly figures: readonly components["schemas"]["FigureChange"][];
+            readonly id: string;
+            /** @description Without tax, as it is kept: made with its own edition and version of the program. */
+            readonly keptNet: components["schemas"]["MoneyJson"];
+            /** @description Lines that differ: by how much, because of how much more of it and because of its rate. */
+            readonly lines: readonly components["schemas"]["LineChange"][];
+            /** @description Only for callers who may read estimates. */
+            readonly reference?: string;
+            /** @description Why an edition could not answer, one sentence for each thing. */
+            readonly refusedBecause: readonly string[];
+            readonly revisionNumber: number;
+            /** @description Of the amount before, such as 0.04 for 4 % more; absent when that was nothing. */
+            readonly shareOfBefore?: number;
+            /** @description Only for callers who may read estimates. */
+            readonly title?: string;
+        };
         readonly TypedQuantityInput: {
             /**
              * @description What the text measures.
@@ -8083,6 +8233,7 @@ export type components = {
         readonly Paper: "a4" | "letter";
         /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document. */
         readonly Prefer: string;
+        readonly Sku: string;
     };
     requestBodies: never;
     headers: {
@@ -8525,6 +8676,45 @@ export interface operations {
             readonly 406: components["responses"]["NotAcceptable"];
             readonly 408: components["responses"]["RequestTimeout"];
             readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly tryEdition: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["EditionTrialInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EditionTrial"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
             readonly 413: components["responses"]["ContentTooLarge"];
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
@@ -11585,6 +11775,245 @@ export interface operations {
                     readonly "application/json": {
                         readonly packs: readonly components["schemas"]["PackInput"][];
                     };
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly getPack: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                readonly edition?: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+                readonly sku: components["parameters"]["Sku"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PackInput"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly putPack: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: components["parameters"]["Edition"];
+            };
+            readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": components["parameters"]["IfMatch"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+                readonly sku: components["parameters"]["Sku"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PackInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PackInput"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly deletePack: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: components["parameters"]["Edition"];
+            };
+            readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": components["parameters"]["IfMatch"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+                readonly sku: components["parameters"]["Sku"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly updatePack: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: components["parameters"]["Edition"];
+            };
+            readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": components["parameters"]["IfMatch"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+                readonly sku: components["parameters"]["Sku"];
+            };
+            readonly cookie?: never;
+        };
+        /** @description RFC 7396 merge patch of the pack. */
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": Record<string, never>;
+                readonly "application/merge-patch+json": Record<string, never>;
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PackInput"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly changePrices: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: components["parameters"]["Edition"];
+            };
+            readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": components["parameters"]["IfMatch"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PriceChangeInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PriceChange"];
                 };
             };
             readonly 400: components["responses"]["BadRequest"];

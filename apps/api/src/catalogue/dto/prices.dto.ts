@@ -9,6 +9,7 @@ import type {
   YardCharge,
 } from '#lib/catalogue';
 import { currencyCodes } from '#lib/money';
+import type { PriceChangeAsked } from '../price-change.js';
 import {
   CalendarDate,
   Code,
@@ -19,6 +20,7 @@ import {
   Part,
   Parts,
   Text,
+  Texts,
   Whole,
 } from '../../edge/dto/index.js';
 import { CiteDto } from './datum.dto.js';
@@ -143,6 +145,40 @@ export class PriceListDto implements PriceList {
 
   @Parts(() => PackDto, { most: 5000 })
   readonly packs!: readonly PackDto[];
+}
+
+export class PriceChangeDto implements PriceChangeAsked {
+  @Text({
+    atMost: 9,
+    form: {
+      pattern: /^(?:\d{1,3}|-(?:\d|[1-8]\d|90))(?:\.\d{1,4})?$/,
+      words: 'a percentage as text such as "4.5" or "-10", from -90 to 999',
+    },
+    description: 'How far prices rise, or fall with a minus sign before it.',
+    example: '4.5',
+  })
+  readonly percent!: string;
+
+  @DecimalText({
+    optional: true,
+    description: 'The step that new prices are rounded to; the minor unit of the currency when absent.',
+    example: '0.05',
+  })
+  readonly roundTo?: string;
+
+  @Texts({ optional: true, least: 1, most: 100, description: 'Only packs of these suppliers, by code.' })
+  readonly suppliers?: readonly string[];
+
+  @Texts({
+    optional: true,
+    least: 1,
+    most: 500,
+    description: 'Only packs that hold these materials, by code.',
+  })
+  readonly materials?: readonly string[];
+
+  @Texts({ optional: true, least: 1, most: 1000, description: 'Only these packs, by SKU.' })
+  readonly skus?: readonly string[];
 }
 
 export class RatePerHourDto implements Readonly<Record<Skill, string>> {

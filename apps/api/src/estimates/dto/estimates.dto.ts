@@ -6,7 +6,7 @@ import {
   OnHandDto,
   SubstituteDto,
 } from '../../estimating/basket/basket.dto.js';
-import { CalendarDate, Code, OneOf, Part, Parts, Text, Texts } from '../../edge/dto/index.js';
+import { CalendarDate, Code, OneOf, Part, Parts, Text, Texts, Whole } from '../../edge/dto/index.js';
 import { PageSize } from '../../edge/dto/query.js';
 import { DefectRecordDto } from '../../inputs/defect-record.dto.js';
 
@@ -27,6 +27,32 @@ export class EstimatesQueryDto {
 
   @Text({ optional: true, atMost: 100, description: "Only estimates with this reference of the caller's." })
   readonly reference?: string;
+}
+
+/** More would keep the threads busy for longer than a request may take. */
+const MOST_TRIED = 20;
+export const USUALLY_TRIED = 10;
+
+export class EditionTrialDto {
+  @Texts({
+    optional: true,
+    least: 1,
+    most: MOST_TRIED,
+    each: { atMost: 36 },
+    description: 'Ids of stored estimates to try the edition on; the newest ones when absent.',
+  })
+  readonly estimates?: readonly string[];
+
+  @Whole({
+    optional: true,
+    from: 1,
+    upTo: MOST_TRIED,
+    description: `How many of the newest estimates, each in its last revision; ${USUALLY_TRIED} when absent. Not together with \`estimates\`.`,
+  })
+  readonly newest?: number;
+
+  @Code({ optional: true, description: 'Edition to compare with; the current one when absent.' })
+  readonly against?: string;
 }
 
 export class ComparisonQueryDto {

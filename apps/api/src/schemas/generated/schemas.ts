@@ -1276,6 +1276,38 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "signatures"
     ]
   },
+  "ChangedPack": {
+    "type": "object",
+    "description": "A pack whose prices are other ones now.",
+    "properties": {
+      "sku": {
+        "type": "string"
+      },
+      "name": {
+        "type": "string"
+      },
+      "before": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Prices of one pack at each quantity break, in the order of the breaks, in the currency of the list."
+      },
+      "after": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "The same breaks afterwards."
+      }
+    },
+    "required": [
+      "sku",
+      "name",
+      "before",
+      "after"
+    ]
+  },
   "Check": {
     "type": "object",
     "description": "A check that fails is a result. `utilisation` is demand over capacity.",
@@ -3959,6 +3991,49 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "current",
       "items"
+    ]
+  },
+  "EditionTrial": {
+    "type": "object",
+    "description": "What estimates that are kept would come to with an edition, beside what they come to with another. Nothing is stored.",
+    "properties": {
+      "edition": {
+        "type": "string",
+        "description": "Code of the edition that was tried."
+      },
+      "against": {
+        "type": "string",
+        "description": "Code of the edition it is compared with."
+      },
+      "engineVersion": {
+        "type": "string",
+        "description": "Version of the program that worked both out."
+      },
+      "sameCount": {
+        "type": "number",
+        "description": "Estimates that come to the same in every line and figure."
+      },
+      "estimates": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/TriedEstimate"
+        }
+      },
+      "totals": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/TrialTotal"
+        },
+        "description": "Estimates that both editions could answer, summed for each currency."
+      }
+    },
+    "required": [
+      "edition",
+      "against",
+      "engineVersion",
+      "sameCount",
+      "estimates",
+      "totals"
     ]
   },
   "EngineeringConstants": {
@@ -9903,6 +9978,45 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "reason"
     ]
   },
+  "PriceChange": {
+    "type": "object",
+    "description": "What a percentage did to a price list of a draft.",
+    "properties": {
+      "priceList": {
+        "type": "string",
+        "description": "Code of the price list."
+      },
+      "edition": {
+        "type": "string",
+        "description": "Code of the draft."
+      },
+      "currency": {
+        "type": "string"
+      },
+      "percent": {
+        "type": "string"
+      },
+      "chosenCount": {
+        "type": "number",
+        "description": "How many packs the choice met."
+      },
+      "changed": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ChangedPack"
+        },
+        "description": "Those of them whose prices differ now; a small percentage can be rounded away."
+      }
+    },
+    "required": [
+      "priceList",
+      "edition",
+      "currency",
+      "percent",
+      "chosenCount",
+      "changed"
+    ]
+  },
   "PricedJob": {
     "type": "object",
     "properties": {
@@ -13231,6 +13345,101 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "offer",
       "p90RelativeError",
       "samples"
+    ]
+  },
+  "TrialTotal": {
+    "type": "object",
+    "properties": {
+      "currency": {
+        "type": "string"
+      },
+      "estimateCount": {
+        "type": "number"
+      },
+      "before": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "after": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      }
+    },
+    "required": [
+      "currency",
+      "estimateCount",
+      "before",
+      "after",
+      "difference"
+    ]
+  },
+  "TriedEstimate": {
+    "type": "object",
+    "description": "One estimate, worked out again with both editions from the record that it keeps.",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "revisionNumber": {
+        "type": "number"
+      },
+      "title": {
+        "type": "string",
+        "description": "Only for callers who may read estimates."
+      },
+      "reference": {
+        "type": "string",
+        "description": "Only for callers who may read estimates."
+      },
+      "keptNet": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Without tax, as it is kept: made with its own edition and version of the program."
+      },
+      "before": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Without tax; absent where an edition could not answer."
+      },
+      "after": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Without tax; absent where an edition could not answer."
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "shareOfBefore": {
+        "type": "number",
+        "description": "Of the amount before, such as 0.04 for 4 % more; absent when that was nothing."
+      },
+      "figures": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/FigureChange"
+        },
+        "description": "Figures of the scope that differ, such as sheets of core."
+      },
+      "lines": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/LineChange"
+        },
+        "description": "Lines that differ: by how much, because of how much more of it and because of its rate."
+      },
+      "refusedBecause": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Why an edition could not answer, one sentence for each thing."
+      }
+    },
+    "required": [
+      "id",
+      "revisionNumber",
+      "keptNet",
+      "figures",
+      "lines",
+      "refusedBecause"
     ]
   },
   "VariantComparison": {
