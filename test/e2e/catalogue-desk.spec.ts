@@ -26,7 +26,8 @@ describe('prices of a draft, changed and tried before they are published', () =>
       readonly packs: readonly Pack[];
     }[];
     const { currency } = made.body.estimate.totals as { currency: string };
-    const used = lists.find(({ code }) => code === priceList) ?? lists.find((one) => one.currency === currency);
+    const used =
+      lists.find(({ code }) => code === priceList) ?? lists.find((one) => one.currency === currency);
     list = used?.code ?? '';
     packs = used?.packs ?? [];
   });
@@ -49,7 +50,10 @@ describe('prices of a draft, changed and tried before they are published', () =>
     expect((await service.send('PATCH', at, { stock: 8 }, { ...patchType, ...tag })).status).toBe(412);
     const now = await matching(at);
     const wrong = await service.send('PATCH', at, { massKg: 'heavy', price: '1' }, { ...patchType, ...now });
-    expect(wrong.body.errors.map(({ pointer }: { pointer: string }) => pointer)).toEqual(['/massKg', '/price']);
+    expect(wrong.body.errors.map(({ pointer }: { pointer: string }) => pointer)).toEqual([
+      '/massKg',
+      '/price',
+    ]);
     const renamed = await service.send('PATCH', at, { sku: 'another' }, { ...patchType, ...now });
     expect([renamed.status, renamed.body.errors[0].pointer]).toEqual([422, '/sku']);
     const added = `/v1/price-lists/${list}/packs/ADDED%2F1?edition=autumn`;
@@ -85,7 +89,13 @@ describe('prices of a draft, changed and tried before they are published', () =>
     expect(Number(one.difference.amount)).toBeGreaterThan(0);
     expect(one.lines.length).toBeGreaterThan(0);
     expect(trial.body.totals).toEqual([
-      { currency: one.before.currency, estimateCount: 1, before: one.before, after: one.after, difference: one.difference },
+      {
+        currency: one.before.currency,
+        estimateCount: 1,
+        before: one.before,
+        after: one.after,
+        difference: one.difference,
+      },
     ]);
     expect((await service.get('/v1/estimates')).body.items).toHaveLength(1);
 

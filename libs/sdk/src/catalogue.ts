@@ -380,11 +380,7 @@ export class Editions {
     trial: BodyOf<TrialPath, 'post'> = {},
     options?: CallOptions,
   ): Answer<AnswerOf<TrialPath, 'post'>> {
-    return json(
-      this.#settings,
-      writing('POST', ['v1', 'editions', code, 'trial'], { body: trial }),
-      options,
-    );
+    return json(this.#settings, writing('POST', ['v1', 'editions', code, 'trial'], { body: trial }), options);
   }
 
   /**

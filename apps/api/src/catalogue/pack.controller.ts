@@ -1,12 +1,11 @@
-import { Body, Controller, Delete, Get, Inject, Param, Patch, Put, Query, Res } from '@nestjs/common';
-import { ApiBody, ApiOperation, ApiTags, getSchemaPath } from '@nestjs/swagger';
+import { Body, Controller, Delete, Get, Inject, Param, Patch, Put, Res } from '@nestjs/common';
+import { ApiBody, ApiOperation, ApiQuery, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
-import { CallerParam, Needs } from '../access/access.decorators.js';
-import type { Caller } from '../access/roles.js';
+import { Needs } from '../access/access.decorators.js';
 import { AnswersNothing, AnswersSchema, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { Consumes, JSON_TYPE, MERGE_PATCH_TYPE } from '../edge/media.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
-import { EditionQueryDto } from './dto/editions.dto.js';
+import { ReadsQuery } from '../edge/query.guard.js';
 import { DraftQuery } from './items.controller.js';
 import { ItemsService } from './items.service.js';
 import { packOf, withoutPack, withPack, withPackPatched } from './packs.js';
@@ -22,17 +21,23 @@ export class PackController {
   constructor(@Inject(ItemsService) private readonly items: ItemsService) {}
 
   @Get()
+  @ReadsQuery()
+  @ApiQuery({
+    name: 'edition',
+    required: false,
+    schema: { type: 'string' },
+    description: 'Code of an edition; the current one when absent.',
+  })
   @Needs('catalogue:read')
   @ApiOperation({ operationId: 'getPack', summary: 'One pack of a price list' })
   @AnswersSchema(pack, [], { headers: ['ETag'] })
   async one(
-    @CallerParam() caller: Caller,
+    @Shelved('price_list') shelf: ShelvedRequest,
     @Param('code') code: string,
     @Param('sku') sku: string,
-    @Query() { edition }: EditionQueryDto,
     @Res({ passthrough: true }) response: Response,
   ): Promise<unknown> {
-    const { body, version } = await this.items.get({ caller, table: 'price_list', edition }, code);
+    const { body, version } = await this.items.get(shelf, code);
     response.setHeader('ETag', tagOf(version));
     return packOf(body, sku);
   }

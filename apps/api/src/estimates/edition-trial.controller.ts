@@ -11,7 +11,14 @@ import { HttpProblem, summaryOf } from '../edge/problems.js';
 import { StoresNothing } from '../idempotency/remembers.js';
 import { engineVersion } from '../settings/engine-version.js';
 import { EditionTrialDto, USUALLY_TRIED } from './dto/estimates.dto.js';
-import { documentIn, isSame, triedEstimate, trialTotals, type EditionTrial, type TriedEstimate } from './edition-trial.js';
+import {
+  documentIn,
+  isSame,
+  triedEstimate,
+  trialTotals,
+  type EditionTrial,
+  type TriedEstimate,
+} from './edition-trial.js';
 import { Engine } from './engine.js';
 import type { RecordedRow } from './estimates.repository.js';
 import { EstimatesService } from './estimates.service.js';
@@ -52,7 +59,11 @@ export class EditionTrialController {
     const { organisationId } = caller;
     const after = await this.catalogues.tried(organisationId, code);
     const before = await this.catalogues.named(organisationId, against);
-    const rows = await this.estimates.samples(caller, estimates, estimates?.length ?? newest ?? USUALLY_TRIED);
+    const rows = await this.estimates.samples(
+      caller,
+      estimates,
+      estimates?.length ?? newest ?? USUALLY_TRIED,
+    );
     const tried: TriedEstimate[] = [];
     for (const row of rows) tried.push(await this.tried(caller, row, { before, after }));
     return {
@@ -81,7 +92,10 @@ export class EditionTrialController {
 
 const oneOrTheOther = (): HttpProblem => {
   const problems = [
-    problem('contradiction', '/newest', { other: 'estimates', why: 'name the estimates, or say how many of the newest' }),
+    problem('contradiction', '/newest', {
+      other: 'estimates',
+      why: 'name the estimates, or say how many of the newest',
+    }),
   ];
   return new HttpProblem('unprocessable', { detail: summaryOf(problems), problems });
 };

@@ -54,7 +54,11 @@ export class Engine implements OnModuleInit {
   }
 
   /** What an estimate would be with a catalogue that need not be published; nothing is kept of it. */
-  tried(record: DefectRecord, organisationId: string, catalogue: Catalogue): Promise<Outcome<WrittenEstimate>> {
+  tried(
+    record: DefectRecord,
+    organisationId: string,
+    catalogue: Catalogue,
+  ): Promise<Outcome<WrittenEstimate>> {
     return this.outcomeWith({ record, organisationId, isDerived: false }, catalogue, engineVersion);
   }
 

@@ -208,7 +208,11 @@ export class EstimatesService {
   }
 
   /** Estimates to try something on: those of the ids, or the newest ones. @throws {HttpProblem} unprocessable */
-  async samples({ organisationId }: Caller, ids: readonly string[] | undefined, most: number): Promise<readonly RecordedRow[]> {
+  async samples(
+    { organisationId }: Caller,
+    ids: readonly string[] | undefined,
+    most: number,
+  ): Promise<readonly RecordedRow[]> {
     const strange = (ids ?? []).flatMap((id, index) => (isId(id) ? [] : [noEstimate(index, id)]));
     const rows =
       strange.length > 0

@@ -11797,7 +11797,7 @@ export interface operations {
     readonly getPack: {
         readonly parameters: {
             readonly query?: {
-                /** @description Code of an edition; the current one when absent. Changes need the code of a draft. */
+                /** @description Code of an edition; the current one when absent. */
                 readonly edition?: string;
             };
             readonly header?: never;
