@@ -95,6 +95,15 @@ const deck: fc.Arbitrary<DefectMapInput> = fc.integer({ min: 300, max: 6000 }).c
       { maxLength: 5 },
     ),
     contours: fc.constant([]),
+    next: fc.array(
+      fc.record({
+        number: fc.integer({ min: 1, max: 40 }),
+        kind: fc.constantFrom('sounding' as const, 'moisture' as const, 'plug' as const),
+        at: place(Math.round(size / 2)),
+      }),
+      { maxLength: 10 },
+    ),
+    openings: fc.constant([]),
     readings: fc.array(reading(Math.round(size / 2)), { maxLength: 60 }),
     fittings: fc.array(fc.record({ id: name, at: place(Math.round(size / 2)) }), { maxLength: 12 }),
     damagedAreaM2: fc.constant(0.3),

@@ -76,6 +76,8 @@ export const sampleDefectMap: DefectMapInput = {
   fittings,
   readings: surveyed(),
   contours: [],
+  next: [],
+  openings: [],
   damagedAreaM2: 0.42,
   zones: [
     {
@@ -127,8 +129,12 @@ export const sampleContourMap: DefectMapInput = {
   contours: [0.1, 0.5, 0.9].map((probability, index) => ({
     probability,
     areas: [{ outer: blob(330 - index * 70), holes: [] }],
-    areaM2: 0.4 - index * 0.1,
   })),
+  next: [
+    { number: 1, kind: 'plug', at: [560, 420] },
+    { number: 2, kind: 'sounding', at: [300, 60] },
+    { number: 3, kind: 'moisture', at: [900, -500] },
+  ],
 };
 
 const openingA = box(100, 130, 560, 540);

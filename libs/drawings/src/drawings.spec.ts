@@ -23,6 +23,7 @@ import {
   type Reader,
   type SheetFormat,
 } from './index.js';
+import { inks } from './sheet/svg.js';
 import {
   sampleBatch,
   sampleContourMap,
@@ -246,27 +247,70 @@ describe('on a phone', () => {
   });
 });
 
-describe('contours', () => {
-  test('of 10, 33, 50 and 90 % have four kinds of line, none of them that of a bulkhead', () => {
-    const contours = [0.1, 1 / 3, 0.5, 0.9].map((probability) => ({
-      ...sampleContourMap.contours[0],
-      probability,
-    }));
-    const { marks } = defectMap(
+describe('bands of chance', () => {
+  const withBands = (probabilities: readonly number[]) =>
+    defectMap(
       {
         ...sampleContourMap,
-        contours,
-        readings: [],
-        fittings: [],
-        panel: { ...sampleContourMap.panel, supports: [] },
+        contours: probabilities.map((probability) => ({ ...sampleContourMap.contours[0], probability })),
       },
       { format: landscape('a4'), reader: defaultReader, block },
     );
-    const { length } = sampleContourMap.contours[0].areas[0].outer;
-    const lines = marks.flatMap((mark) =>
-      mark.kind === 'path' && mark.rings.some((ring) => ring.length === length) ? [mark.line] : [],
+  const said = (drawing: Drawing) => textMarks(drawing.marks).map(({ text }) => text);
+
+  test('stand in the legend in words, the surest first, each up to where the next begins', () => {
+    const words = said(withBands([0.9, 0.1, 0.35, 0.5]));
+    expect(words.filter((text) => text.includes('%'))).toEqual([
+      'core almost surely bad, 90 % to 100 %',
+      'core more likely bad than sound, 50 % to 90 %',
+      'core may be bad, 35 % to 50 %',
+      'small chance of bad core, 10 % to 35 %',
+      'little sign of bad core, under 10 %',
+    ]);
+  });
+
+  test('under one word share one entry', () => {
+    const words = said(withBands([0.5, 0.6, 0.8]));
+    expect(words.filter((text) => text.includes('more likely bad'))).toEqual([
+      'core more likely bad than sound, 50 % to 100 %',
+    ]);
+  });
+
+  test('are measured by a lightness that gives the published 50.0 for mid grey', () => {
+    expect(lightnessOf('#777777')).toBeCloseTo(50.03, 1);
+  });
+
+  test('grow darker by at least ten steps of CIE lightness, so that grey print tells them apart', () => {
+    const lightness = (['paper', 'band-1', 'band-2', 'band-3', 'band-4', 'ink'] as const).map((fill) =>
+      lightnessOf(inks[fill]),
     );
-    expect(new Set(lines).size).toBe(4);
-    expect(lines).not.toContain('hidden');
+    const falls = lightness.slice(1).map((value, index) => lightness[index] - value);
+    expect(lightness[0]).toBeCloseTo(100, 3);
+    expect(Math.min(...falls.slice(1))).toBeGreaterThan(10);
+    expect(falls[0]).toBeGreaterThan(5);
+  });
+
+  test('bear the places to read next by number, in the shape of their kind', () => {
+    const drawing = withBands([0.5]);
+    expect(said(drawing)).toEqual(
+      expect.arrayContaining([
+        '1',
+        '2',
+        '3',
+        'tap here next, in this order',
+        'take a plug here next, in this order',
+      ]),
+    );
   });
 });
+
+/** CIE lightness of an sRGB colour. Source: IEC 61966-2-1 for sRGB, CIE 15 for lightness; the grey #777777 is 50.0 in published tables. */
+function lightnessOf(hex: string): number {
+  const whole = hex.length === 4 ? [...hex.slice(1)].map((digit) => digit + digit).join('') : hex.slice(1);
+  const [red, green, blue] = [0, 2, 4].map((start) => {
+    const value = Number.parseInt(whole.slice(start, start + 2), 16) / 255;
+    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
+  });
+  const luminance = 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  return luminance > 216 / 24389 ? 116 * Math.cbrt(luminance) - 16 : (luminance * 24389) / 27;
+}

@@ -1,13 +1,12 @@
 import type { Reading } from '#lib/extent';
 import type { DrawingRequest } from '../drawing-request.js';
-import { areaText, percentText, shown, upTo, type Reader } from '../reader.js';
+import { areaText, shown, upTo, type Reader } from '../reader.js';
 import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
 import { hatched, type Hatch } from '../sheet/hatch.js';
-import type { LineType } from '../sheet/line-types.js';
-import { centredText, circle, line, shape, sizes, type Mark } from '../sheet/marks.js';
-import type { Box, Point } from '../sheet/shapes.js';
+import { shape, sizes, type Mark } from '../sheet/marks.js';
 import { rectangle } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
+import { bandLegend, bandMarks, type Contour } from './chance-bands.js';
 import { deckView, type DeckView } from './deck-view.js';
 import {
   around,
@@ -16,7 +15,6 @@ import {
   fittingMarks,
   inside,
   lineSample,
-  middleOf,
   overallDimensions,
   panelLegend,
   panelMarks,
@@ -25,6 +23,7 @@ import {
   type Panel,
 } from './panel-marks.js';
 import { ringsOf, type Area, type Outline } from './place.js';
+import { nextLegend, nextMarks, readingLegend, readingSymbol, type NextPlace } from './reading-marks.js';
 
 export interface DefectMapInput {
   readonly panel: Panel;
@@ -34,19 +33,17 @@ export interface DefectMapInput {
     readonly areaM2: number;
     readonly condition: string;
   }[];
-  readonly contours: readonly {
-    readonly probability: number;
-    readonly areas: readonly Area[];
-    readonly areaM2: number;
-  }[];
+  readonly contours: readonly Contour[];
   readonly readings: readonly Reading[];
+  /** Where to read next. */
+  readonly next: readonly NextPlace[];
   readonly fittings: readonly Fitting[];
   readonly damagedAreaM2: number;
-  /** What is cut, where the map shows it. */
-  readonly openings?: readonly { readonly label: string; readonly area: Area }[];
+  /** What is cut. */
+  readonly openings: readonly { readonly label: string; readonly area: Area }[];
 }
 
-/** The panel with what was found: zones or probability contours, and every reading by its kind and result. */
+/** The panel with what was found and what is done: zones or bands of chance, readings by kind and result, the cut, and where to read next. */
 export function defectMap(input: DefectMapInput, request: DrawingRequest): Drawing {
   const { reader } = request;
   const { words } = reader;
@@ -79,14 +76,14 @@ function drawn(
   const view = deckView(input.panel.outer, roomInside(sheet.area, 12, 11));
   const dimensions = overallDimensions(input.panel.outer, view, sheet);
   blockFittings(input.fittings, view, sheet);
-  const grounds = [...zoneGrounds(input, view), ...contourMarks(input, view)];
+  const grounds = [...bandMarks(input.contours, view), ...zoneGrounds(input, view)];
+  const next = nextMarks(input.next, view, sheet);
   for (const { at } of input.readings) sheet.room.block(around(view.at(at), 1.1));
   const panel = panelMarks(input.panel, view, sheet);
   for (const { outline } of input.zones) sheet.room.avoid(view.ring(outline), true);
   const zoneNames = namesOfZones(input, view, sheet);
-  const chances = contourLabels(input, view, sheet);
   const fittings = fittingMarks(input.fittings, view, sheet);
-  const cuts = (input.openings ?? []).map(({ area }) => shape(ringsOf(area).map(view.ring), 'saw', 'none'));
+  const cuts = input.openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'saw', 'none'));
   const readings = input.readings.flatMap((reading) => readingSymbol(reading, view.at(reading.at)));
   const values = meterValues(input.readings, view, sheet);
   const marks = [
@@ -94,13 +91,16 @@ function drawn(
     ...panel,
     ...cuts,
     ...readings,
+    ...next.marks,
     ...dimensions,
     ...zoneNames.marks,
-    ...chances,
     ...fittings.marks,
     ...values.marks,
   ];
-  return { drawing: closeSheet(sheet, marks, view), left: zoneNames.left + fittings.left + values.left };
+  return {
+    drawing: closeSheet(sheet, marks, view),
+    left: zoneNames.left + fittings.left + values.left + next.left,
+  };
 }
 
 const hatchOf: Readonly<Record<string, Hatch>> = {
@@ -110,67 +110,14 @@ const hatchOf: Readonly<Record<string, Hatch>> = {
 };
 const hatchFor = (condition: string): Hatch => hatchOf[condition] ?? 'level';
 
-const zoneGrounds = ({ zones }: DefectMapInput, view: DeckView): readonly Mark[] =>
-  zones.flatMap(({ outline, condition }) => {
-    const ring = view.ring(outline);
-    return [...hatched([ring], hatchFor(condition)), shape([ring], 'contour', 'none')];
-  });
-
-/** Lines that differ from each other and from those of the deck, the surer the fuller; contours within one class are told apart by their labels. */
-function contourLine(probability: number): LineType {
-  if (probability < 0.25) return 'dotted';
-  if (probability < 0.45) return 'contour';
-  return probability < 0.7 ? 'centre' : 'adjacent';
-}
-
-/** Ends of a contour that may bear its label; each contour begins with another, so that labels stand apart. */
-const ends: readonly Point[] = [
-  [1, 0],
-  [0, -1],
-  [-1, 0],
-  [0, 1],
-];
-
-/** The chance of each contour, on its own line or not at all: beside it, it might be read for its neighbour. The legend says it in any case. */
-const contourLabels = ({ contours }: DefectMapInput, view: DeckView, sheet: OpenSheet): readonly Mark[] =>
-  contours.flatMap(({ probability, areas }, turn) =>
-    areas.slice(0, 1).flatMap(({ outer }) => {
-      const ring = view.ring(outer);
-      const spots = ends
-        .map((_, index) => farthest(ring, ends[(index + turn) % ends.length]))
-        .map((spot) =>
-          centredText(spot, percentText(sheet.request.reader, probability), {
-            sizeMm: sizes.fine,
-            backed: true,
-          }),
-        );
-      const free = spots.find((spot) => sheet.room.claim(spot));
-      return free === undefined ? [] : [free];
-    }),
-  );
-
-const farthest = (ring: readonly Point[], [dx, dy]: Point): Point =>
-  ring.reduce(
-    (best, point) => (point[0] * dx + point[1] * dy > best[0] * dx + best[1] * dy ? point : best),
-    ring[0],
-  );
-
-function contourMarks({ contours, zones }: DefectMapInput, view: DeckView): readonly Mark[] {
-  const middle = [...contours].sort(
-    (a, b) => Math.abs(a.probability - 0.5) - Math.abs(b.probability - 0.5),
-  )[0];
-  return [...contours]
-    .sort((a, b) => a.probability - b.probability)
-    .flatMap((contour) =>
-      contour.areas.map((area) =>
-        shape(
-          ringsOf(area).map(view.ring),
-          contourLine(contour.probability),
-          contour === middle && zones.length === 0 ? 'light' : 'none',
-        ),
-      ),
-    );
-}
+/** Bands of chance say more than the hatch of a zone that was taken from them. */
+const zoneGrounds = ({ zones, contours }: DefectMapInput, view: DeckView): readonly Mark[] =>
+  contours.length > 0
+    ? []
+    : zones.flatMap(({ outline, condition }) => {
+        const ring = view.ring(outline);
+        return [...hatched([ring], hatchFor(condition)), shape([ring], 'contour', 'none')];
+      });
 
 interface Labelled {
   readonly marks: readonly Mark[];
@@ -212,124 +159,23 @@ const meterValues = (readings: readonly Reading[], view: DeckView, sheet: OpenSh
     ),
   );
 
-const isBadPlug = (condition: string): boolean => condition !== 'dry-sound' && condition !== 'damp-sound';
-
-/** Circles for the hammer, squares for the meter, diamonds for plugs; the worse, the darker. */
-function readingSymbol(reading: Reading, [x, y]: Point): readonly Mark[] {
-  const doubt = reading.isUnreliable === true ? [line('fine', [x - 1.6, y + 1.6], [x + 1.6, y - 1.6])] : [];
-  return [...plainSymbol(reading, [x, y]), ...doubt];
-}
-
-function plainSymbol(reading: Reading, [x, y]: Point): readonly Mark[] {
-  switch (reading.kind) {
-    case 'sounding':
-      return hammerSymbol(reading.sound, [x, y]);
-    case 'moisture':
-      return [shape([rectangle({ x: x - 0.8, y: y - 0.8, width: 1.6, height: 1.6 })], 'fine', 'paper')];
-    case 'plug':
-      return [
-        shape(
-          [
-            [
-              [x, y - 1.5],
-              [x + 1.5, y],
-              [x, y + 1.5],
-              [x - 1.5, y],
-            ],
-          ],
-          'fine',
-          isBadPlug(reading.condition) ? 'ink' : 'paper',
-        ),
-      ];
-  }
-}
-
-function hammerSymbol(sound: 'sharp' | 'dull' | 'void', at: Point): readonly Mark[] {
-  const [x, y] = at;
-  switch (sound) {
-    case 'sharp':
-      return [circle(at, 0.9, 'fine', 'paper')];
-    case 'dull':
-      return [
-        circle(at, 0.9, 'fine', 'paper'),
-        shape(
-          [
-            [
-              [x, y - 0.9],
-              [x + 0.65, y - 0.65],
-              [x + 0.9, y],
-              [x + 0.65, y + 0.65],
-              [x, y + 0.9],
-            ],
-          ],
-          undefined,
-          'ink',
-        ),
-      ];
-    case 'void':
-      return [circle(at, 0.9, 'fine', 'ink')];
-  }
-}
-
-const at = { at: [0, 0] as const };
-
 function legendOf(
-  { panel, zones, contours, readings, fittings, openings = [] }: DefectMapInput,
+  { panel, zones, contours, readings, next, fittings, openings }: DefectMapInput,
   reader: Reader,
 ): readonly LegendEntry[] {
   const { words } = reader;
   return [
     ...panelLegend(panel, reader),
     ...(openings.length === 0 ? [] : [{ sample: lineSample('saw'), meaning: words.openingPlan.sawLine }]),
-    ...[...new Set(zones.map(({ condition }) => condition))].map((condition) => zoneEntry(condition, reader)),
-    ...contours.map(({ probability }) => ({
-      sample: lineSample(contourLine(probability)),
-      meaning: words.defectMap.contour(percentText(reader, probability)),
-    })),
+    ...(contours.length > 0 ? bandLegend(contours, reader) : zoneLegend(zones, reader)),
     ...readingLegend(readings, words.defectMap),
+    ...nextLegend(next, words.defectMap),
     ...fittingLegend(fittings, reader),
   ];
 }
 
-/** One entry for each kind of reading that is there. */
-function readingLegend(
-  readings: readonly Reading[],
-  words: Reader['words']['defectMap'],
-): readonly LegendEntry[] {
-  const entry = (
-    like: Reading,
-    meaning: string,
-    isThere: (one: Reading) => boolean,
-  ): readonly LegendEntry[] =>
-    readings.some(isThere)
-      ? [{ room: 'symbol', sample: (box: Box) => readingSymbol(like, middleOf(box)), meaning }]
-      : [];
-  const heard = (sound: 'sharp' | 'dull' | 'void') =>
-    entry(
-      { kind: 'sounding', sound, ...at },
-      words[sound],
-      (one) => one.kind === 'sounding' && one.sound === sound,
-    );
-  const plugs = (condition: 'rotten' | 'dry-sound', isBad: boolean) =>
-    entry(
-      { kind: 'plug', condition, ...at },
-      isBad ? words.plugBad : words.plugSound,
-      (one) => one.kind === 'plug' && isBadPlug(one.condition) === isBad,
-    );
-  return [
-    ...heard('sharp'),
-    ...heard('dull'),
-    ...heard('void'),
-    ...entry({ kind: 'moisture', value: 0, ...at }, words.moisture, ({ kind }) => kind === 'moisture'),
-    ...plugs('dry-sound', false),
-    ...plugs('rotten', true),
-    ...entry(
-      { kind: 'sounding', sound: 'sharp', isUnreliable: true, ...at },
-      words.unreliable,
-      ({ isUnreliable }) => isUnreliable === true,
-    ),
-  ];
-}
+const zoneLegend = (zones: DefectMapInput['zones'], reader: Reader): readonly LegendEntry[] =>
+  [...new Set(zones.map(({ condition }) => condition))].map((condition) => zoneEntry(condition, reader));
 
 const zoneEntry = (condition: string, reader: Reader): LegendEntry => ({
   sample: (box) => [

@@ -5,7 +5,7 @@ import { bodyOf } from './body/body.js';
 import { flow, type Block, type ReportDocument, type Section } from './document.js';
 import { assumptionSections } from './assumption-sections.js';
 import { cautionSection, costSections, reproductionSections } from './cost-sections.js';
-import { basisSections, readingSections, scopeSections } from './opening-sections.js';
+import { basisSections, nextSections, readingSections, scopeSections } from './opening-sections.js';
 import { methodSection } from './method-section.js';
 import { openedOf, type AnnexName, type OpenedRequest, type ReportRequest } from './request.js';
 import { dateText } from './said.js';
@@ -42,6 +42,7 @@ const annexSections: Readonly<Record<AnnexName, (request: ReportRequest) => read
   scope: (request) => [
     methodSection(request),
     ...basisSections(request),
+    ...nextSections(request),
     ...scopeSections(request),
     ...readingSections(request),
   ],

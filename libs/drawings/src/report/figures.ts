@@ -76,13 +76,14 @@ export const defectMapFigure = (request: ReportRequest): FigureBlock =>
   figureOf(request, (drawing) => defectMap(defectMapInput(request), drawing), MOST_HEIGHT_MM);
 
 /** Low enough that the pages that are read first hold it with everything else. */
-const BODY_FIGURE_MM = { fewFindings: 106, manyFindings: 70 } as const;
+const BODY_FIGURE_MM = { fewFindings: 118, manyFindings: 70 } as const;
 const FEW_FINDINGS = 3;
 
-/** The deck with what was found and what is cut; single readings stand in the annex. */
+/** The deck with what was found, the plugs that prove it and what is cut; other readings stand in the annex. */
 export function damageFigure(request: ReportRequest): FigureBlock {
   const { estimate, reader } = request;
-  const input = { ...defectMapInput(request), readings: [], openings: estimate.scope.openings };
+  const map = defectMapInput(request);
+  const input = { ...map, readings: map.readings.filter(({ kind }) => kind === 'plug'), next: [] };
   const isShort = estimate.conclusion.findings.length <= FEW_FINDINGS;
   return {
     ...figureOf(

@@ -35,6 +35,8 @@ export const defectMapInput = (given: Given): DefectMapInput => ({
   zones: given.estimate.scope.zones,
   contours: given.estimate.scope.contours,
   readings: given.record.survey?.readings ?? [],
+  next: given.estimate.scope.nextReadings?.readings ?? [],
+  openings: given.estimate.scope.openings,
   fittings: fittingsOf(given),
   damagedAreaM2: given.estimate.scope.damagedAreaM2.p50,
 });

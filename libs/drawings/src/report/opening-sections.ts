@@ -1,5 +1,6 @@
 import { datumOf, listedCorners } from '../deck/opening-plan.js';
 import { conditionText } from '../deck/defect-map.js';
+import type { Place } from '../deck/place.js';
 import { areaText, dimensionText, lengthText, percentText, upTo, type Reader } from '../reader.js';
 import type { Reading } from '#lib/extent';
 import type { Opening } from '#lib/estimate';
@@ -73,6 +74,45 @@ function zoneTable({ estimate: { scope }, reader }: ReportRequest): readonly Tab
   ];
 }
 
+/** Where to read next, as numbered on the map above, and whether that pays. */
+export function nextSections({ estimate: { scope }, reader }: ReportRequest): readonly Section[] {
+  const { nextReadings: next } = scope;
+  if (next === undefined) return [];
+  const { columns, basis } = reader.words;
+  const advice = paragraph(next.advice.text);
+  if (next.readings.length === 0) return [flow('next-readings', 1, basis.nextTitle, [advice])];
+  return [
+    flow('next-readings', 1, basis.nextTitle, [
+      advice,
+      table(
+        basis.nextTable,
+        [
+          numeric(columns.number),
+          numeric('x'),
+          numeric('y'),
+          wide(columns.kind),
+          numeric(basis.chance),
+          numeric(basis.minutes),
+        ],
+        next.readings.map(({ number, kind, at, chance, minutes }) =>
+          row(
+            String(number),
+            ...placeTexts(at, reader),
+            basis.readingKinds[kind],
+            percentText(reader, chance),
+            upTo(reader, minutes, 1),
+          ),
+        ),
+      ),
+    ]),
+  ];
+}
+
+const placeTexts = ([x, y]: Place, reader: Reader): readonly [string, string] => {
+  const unit = reader.units === 'us' ? '' : ' mm';
+  return [`${dimensionText(reader, x)}${unit}`, `${dimensionText(reader, y)}${unit}`];
+};
+
 /** Every reading, behind the report itself: the map above shows the same. */
 export function readingSections({ record, reader }: ReportRequest): readonly Section[] {
   const readings = record.survey?.readings ?? [];
@@ -83,14 +123,12 @@ export function readingSections({ record, reader }: ReportRequest): readonly Sec
 
 function readingTable(readings: readonly Reading[], reader: Reader): readonly Block[] {
   const { columns, basis } = reader.words;
-  const unit = reader.units === 'us' ? '' : ' mm';
   const rows = readings
     .slice(0, MOST_READINGS)
     .map((reading, index) =>
       row(
         String(index + 1),
-        `${dimensionText(reader, reading.at[0])}${unit}`,
-        `${dimensionText(reader, reading.at[1])}${unit}`,
+        ...placeTexts(reading.at, reader),
         basis.readingKinds[reading.kind],
         `${resultText(reading, reader)}${reading.isUnreliable === true ? ` (${basis.doubtful})` : ''}`,
       ),

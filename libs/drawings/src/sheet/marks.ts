@@ -3,8 +3,8 @@ import type { Box, Point, Ring } from './shapes.js';
 import { rectangle } from './shapes.js';
 import { ASCENT_SHARE, CAP_SHARE, DESCENT_SHARE, textWidthMm, type Weight } from './text-size.js';
 
-/** Greys only: they survive a black and white printer and mean the same to every eye. */
-export type Fill = 'none' | 'paper' | 'light' | 'mid' | 'ink';
+/** Greys, and a scale of bands whose lightness falls step by step: both survive a black and white printer and mean the same to every eye. */
+export type Fill = 'none' | 'paper' | 'light' | 'mid' | 'ink' | 'band-1' | 'band-2' | 'band-3' | 'band-4';
 
 export interface PathMark {
   readonly kind: 'path';

@@ -22,6 +22,8 @@ export interface LabelRoom {
   readonly place: (wish: LabelWish) => readonly Mark[];
   /** Takes the room of a text that has its fixed place; false when that place is taken. */
   readonly claim: (mark: TextMark) => boolean;
+  /** The same for a symbol. */
+  readonly claimBox: (box: Box) => boolean;
 }
 
 const AIR_MM = 0.5;
@@ -33,12 +35,12 @@ export function labelRoom(within: Box): LabelRoom {
   const isFree = (box: Box): boolean =>
     contains(within, box) && !taken.some((other) => overlaps(other, grown(box, AIR_MM)));
   const isClear = (box: Box): boolean => !segments.some(([a, b]) => crossesBox(a, b, box));
-  const claim = (mark: TextMark): boolean => {
-    const box = textBox(mark);
+  const claimBox = (box: Box): boolean => {
     if (!isFree(box)) return false;
     taken.push(grown(box, AIR_MM));
     return true;
   };
+  const claim = (mark: TextMark): boolean => claimBox(textBox(mark));
   const place = (wish: LabelWish): readonly Mark[] => {
     const best = firstGood(candidates(wish), isFree, isClear);
     if (best === undefined) return [];
@@ -57,6 +59,7 @@ export function labelRoom(within: Box): LabelRoom {
     },
     place,
     claim,
+    claimBox,
   };
 }
 

@@ -19,11 +19,15 @@ export interface Drawing {
   readonly marks: readonly Mark[];
 }
 
-const inks: Readonly<Record<Exclude<Fill, 'none'>, string>> = {
-  paper: '#fff',
-  light: '#ececec',
-  mid: '#bdbdbd',
-  ink: '#111',
+export const inks: Readonly<Record<Exclude<Fill, 'none'>, string>> = {
+  'paper': '#fff',
+  'light': '#ececec',
+  'mid': '#bdbdbd',
+  'ink': '#111',
+  'band-1': '#fdeec2',
+  'band-2': '#f8cb7a',
+  'band-3': '#e8974a',
+  'band-4': '#c05a33',
 };
 
 /** Faces with the same advance widths, so that labels fit wherever the file is opened. */

@@ -6,9 +6,15 @@ export function limitSection({ estimate, record, reader }: ReportRequest): Secti
   const said = reader.words.body;
   const ofTheMath = new Set(estimate.panel?.limits ?? []);
   const own = record.inspection?.notInspected;
+  const next = estimate.scope.nextReadings;
   const limits = estimate.limits.filter((limit) => !ofTheMath.has(limit));
   return bodySection('not-inspected', said.limits, [
-    list([...(own === undefined ? [] : [own]), ...limits, said.excluded(estimate.scope.excluded.join('; '))]),
+    list([
+      ...(own === undefined ? [] : [own]),
+      ...limits,
+      ...(next === undefined ? [] : [next.advice.text]),
+      said.excluded(estimate.scope.excluded.join('; ')),
+    ]),
   ]);
 }
 
