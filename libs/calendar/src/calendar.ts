@@ -1,5 +1,5 @@
 import type { Hardener } from '#lib/catalogue';
-import { mapValue, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { andThen, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumptionFrom, assumedIn, type Default, type ProcessAssumption } from '#lib/asking';
 import { skyAssumptions, warmthAssumptions, warmthUnder } from '#lib/cure';
 import { writeInstant } from '#lib/cure';
@@ -33,7 +33,7 @@ import { walk, walkPlan, type Draw, type Walk, type WalkPlan } from './walk.js';
 
 /** The calendar of a job: tasks in order with dates, the chain that decides, early, likely and late finish, and what to do today. */
 export const planCalendar = (request: CalendarRequest): Outcome<CalendarPlan> =>
-  mapValue(planWithScenarios(request, []), ({ plan }) => plan);
+  andThen(planWithScenarios(request, []), ({ plan }) => plan());
 
 /** The calendar, and beside it how long the same job takes at other sizes and paces: one walk for each. */
 export function planWithScenarios(
@@ -61,7 +61,8 @@ export function planWithScenarios(
 }
 
 export interface CalendarWithScenarios {
-  readonly plan: CalendarPlan;
+  /** The calendar of this job, worked out when it is asked for: whoever wants days alone is spared its simulation. */
+  readonly plan: () => Outcome<CalendarPlan>;
   readonly days: readonly ScenarioDays[];
   /** The moment so many days after the start. */
   readonly momentAfter: (days: number) => string;
@@ -99,17 +100,22 @@ function calendarOver(
   const setting = settingFor(request, hardener, { clock, deckC });
   const plan = walkPlan(tasks, setting, request.crew.people);
   const likely = walk(plan, expectedDraw(tasks));
+  if (!likely.isComplete) return refusal(neverReady(request));
+  return success({
+    plan: () => simulatedPlan({ request, plan, likely, deckC }),
+    days: daysOfAll(others, setting, request.crew.people),
+    momentAfter: (days) => momentOf(clock, days * 48),
+  });
+}
+
+function simulatedPlan(walked: Omit<Written, 'simulation'>): Outcome<CalendarPlan> {
+  const { request, plan } = walked;
   const simulation = simulate(plan, {
     seed: request.seed ?? DEFAULT_SEED,
     runs: request.runs ?? DEFAULT_RUNS,
     lossFraction: lossFractionOf(request),
   });
-  if (!likely.isComplete || simulation.incomplete > 0) return refusal(neverReady(request));
-  return success({
-    plan: written({ request, plan, likely, simulation, deckC }),
-    days: daysOfAll(others, setting, request.crew.people),
-    momentAfter: (days) => momentOf(clock, days * 48),
-  });
+  return simulation.incomplete > 0 ? refusal(neverReady(request)) : success(written({ ...walked, simulation }));
 }
 
 const horizonOf = (
@@ -145,7 +151,8 @@ const coldestUse = ({ warmth }: CalendarRequest, deckC: number): number =>
 
 /** The plan with the days of another simulation of the same job, so that days, hours and money come from one. */
 export function withDays(
-  { plan, momentAfter }: CalendarWithScenarios,
+  plan: CalendarPlan,
+  momentAfter: CalendarWithScenarios['momentAfter'],
   { calendarDays, workingDays }: { readonly calendarDays: DayRange; readonly workingDays: DayRange },
 ): CalendarPlan {
   const finish = {

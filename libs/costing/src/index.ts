@@ -48,6 +48,7 @@ export {
 } from './risk/cost-risk.js';
 export { amountFactorAt } from './risk/at-extents.js';
 export {
+  contingencyFor,
   jobRisk,
   paceSigma,
   priceSigma,

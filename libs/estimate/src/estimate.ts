@@ -84,7 +84,7 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
     .then('planned', (work) => success(replanned(work)))
     .then('flags', ({ press }) => success(flagsOf(job, press.innerSkin.props.needed)))
     .then('schedule', (work) => scheduleOf({ ...work, labour: work }))
-    .then('calendar', ({ schedule }) => success(schedule.plan))
+    .then('calendar', ({ schedule }) => schedule.plan())
     .then('labour', ({ quantities, flags, schedule }) =>
       labourOf(job, { quantities, flags, visits: schedule.visits }),
     )

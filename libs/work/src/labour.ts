@@ -51,12 +51,13 @@ export function operationsFor(amounts: DriverAmounts, flags: OperationFlags): re
   const all = withStates(amounts, flags);
   return operations.filter(
     ({ appliesWhen, driver }) =>
-      appliesTo({ ...unlessClosed, ...appliesWhen }, flags) && amountOf(all, driver) > 0,
+      amountOf(all, driver) > 0 && isOfSuchDeck(appliesWhen, flags) && appliesTo(appliesWhen, flags),
   );
 }
 
 /** An operation that names no skin belongs to a deck that is opened or injected: a closed one has its own. */
-const unlessClosed: AppliesWhen = { skin: ['re-bed', 'relay', 'inject'] };
+const isOfSuchDeck = (appliesWhen: AppliesWhen, { skin }: OperationFlags): boolean =>
+  appliesWhen.skin !== undefined || skin !== 'closed';
 
 /** Where the state of skin and core is not told apart, the whole opening is in the state of the flag. */
 function withStates(amounts: DriverAmounts, { condition, skin }: OperationFlags): DriverAmounts {
@@ -123,10 +124,12 @@ function modified(rate: ThreePoint, amount: number, applied: readonly Modifier[]
 const amountOf = (amounts: DriverAmounts, driver: Driver): number =>
   amounts[driver] ?? (driver === 'job' ? 1 : driver === 'lip-m' ? (amounts['cut-m'] ?? 0) : 0);
 
+const known: ReadonlySet<string> = new Set(drivers);
+
 const driverFaults = (amounts: DriverAmounts): readonly Problem[] =>
   Object.entries(amounts).flatMap(([name, amount]) => {
     const at = `/${name}`;
-    if (!drivers.some((driver) => driver === name))
+    if (!known.has(name))
       return [problem('not-one-of', at, { value: name, choices: drivers.join(', ') })];
     if (!Number.isFinite(amount)) return [problem('not-a-number', at, { value: String(amount), hint: '' })];
     return amount < 0 ? [problem('out-of-range', at, { value: amount, range: '0 or more' })] : [];

@@ -151,9 +151,22 @@ export interface Operation {
 export const defineOperation = (operation: Operation): Operation => operation;
 
 export const appliesTo = (appliesWhen: AppliesWhen, flags: OperationFlags): boolean =>
-  Object.entries(appliesWhen).every(([flag, values]) =>
-    values.some((value) => value === valueOf(flags, flag)),
-  );
+  flagNames.every((name) => isAmong(appliesWhen[name], flags[name]));
 
-const valueOf = (flags: OperationFlags, flag: string): unknown =>
-  Object.entries(flags).find(([name]) => name === flag)?.[1];
+const isAmong = (values: readonly string[] | undefined, value: string): boolean =>
+  values === undefined || values.includes(value);
+
+const flagNames = [
+  'skin',
+  'access',
+  'condition',
+  'press',
+  'shelter',
+  'below',
+  'skill',
+  'props',
+  'finish',
+  'nonskid',
+  'berth',
+  'panel',
+] as const satisfies readonly (keyof OperationFlags)[];

@@ -95,29 +95,42 @@ export interface JobRisk {
  */
 export function jobRisk(request: JobRiskRequest): JobRisk {
   const tables = tablesOf(request);
-  const all = sampled(request, tables, everything);
-  const { base, newAreas: elsewhere, perCalendarDay } = request;
-  const newAreas = elsewhere.expected * (elsewhere.cost + elsewhere.days.calendarDays * perCalendarDay);
-  const growth = Math.max(0, mean(all.cost) - base - newAreas);
-  const expected = base + growth + newAreas;
+  const all = sampled({ request, tables, active: everything, wantsDays: true });
+  const sums = expectedSums(request, all.cost);
   const sorted = all.cost.slice().sort();
   return {
+    ...sums,
     points: LATTICE_POINTS,
-    base,
-    growth,
-    growthM2: growth === 0 ? 0 : Math.max(0, mean(tables.at.openedM2) - tables.recorded.openedM2),
-    newAreas,
-    expected,
-    shareWithin: shareAtMost(sorted, expected),
-    contingency: Math.max(0, quantileOfSorted(sorted, 0.8) - expected),
+    growthM2: sums.growth === 0 ? 0 : Math.max(0, mean(tables.at.openedM2) - tables.recorded.openedM2),
+    shareWithin: shareAtMost(sorted, sums.expected),
+    contingency: contingencyOf(sorted, sums),
     kinds: request.wantsKinds ? sharesOf(request, tables) : [],
-    cost: quantilesOf(all.cost),
+    cost: quantilesOfSorted(sorted),
     labourH: { ...quantilesOf(all.labourH), mean: mean(all.labourH) },
     calendarDays: quantilesOf(all.calendarDays),
     workingDays: quantilesOf(all.workingDays),
     p90RelativeError: halvesDiffer(all.cost),
   };
 }
+
+/** The contingency alone, for the same job on other evidence; days are looked up only where they cost something. */
+export function contingencyFor(request: JobRiskRequest): number {
+  const tables = tablesOf(request);
+  const { cost } = sampled({ request, tables, active: everything, wantsDays: false });
+  const sums = expectedSums(request, cost);
+  return contingencyOf(cost.sort(), sums);
+}
+
+type Sums = Pick<JobRisk, 'base' | 'growth' | 'newAreas' | 'expected'>;
+
+function expectedSums({ base, newAreas: elsewhere, perCalendarDay }: JobRiskRequest, cost: Float64Array): Sums {
+  const newAreas = elsewhere.expected * (elsewhere.cost + elsewhere.days.calendarDays * perCalendarDay);
+  const growth = Math.max(0, mean(cost) - base - newAreas);
+  return { base, growth, newAreas, expected: base + growth + newAreas };
+}
+
+const contingencyOf = (sortedCost: Float64Array, { expected }: Sums): number =>
+  Math.max(0, quantileOfSorted(sortedCost, 0.8) - expected);
 
 function shareAtMost(sorted: Float64Array, amount: number): number {
   let count = 0;
@@ -170,8 +183,17 @@ interface Tables {
   readonly recorded: JobAtExtent;
 }
 
+const levelsByLaw = new WeakMap<GrowthLaw, Float64Array>();
+
+/** Every rung of a ladder grows by the same law. */
+function levelsOf(law: GrowthLaw): Float64Array {
+  const known = levelsByLaw.get(law) ?? growthLevels(law, LATTICE_POINTS);
+  levelsByLaw.set(law, known);
+  return known;
+}
+
 function tablesOf({ extents, law, newAreas }: JobRiskRequest): Tables {
-  const factors = growthLevels(law, LATTICE_POINTS);
+  const factors = levelsOf(law);
   const places = placesOf(
     extents.map(({ extentFactor }) => extentFactor),
     factors,
@@ -240,10 +262,10 @@ interface Sampled {
   readonly workingDays: Float64Array;
 }
 
-function sampled(request: JobRiskRequest, tables: Tables, active: Active): Sampled {
+function sampled(drawing: Drawing): Sampled {
   const made = (): Float64Array => new Float64Array(LATTICE_POINTS);
   const found = { cost: made(), labourH: made(), calendarDays: made(), workingDays: made() };
-  for (let point = 0; point < LATTICE_POINTS; point += 1) put(found, point, { request, tables, active });
+  for (let point = 0; point < LATTICE_POINTS; point += 1) put(found, point, drawing);
   return found;
 }
 
@@ -251,9 +273,11 @@ interface Drawing {
   readonly request: JobRiskRequest;
   readonly tables: Tables;
   readonly active: Active;
+  /** Whether days are of interest even where they cost nothing. */
+  readonly wantsDays: boolean;
 }
 
-function put(into: Sampled, point: number, { request, tables, active }: Drawing): void {
+function put(into: Sampled, point: number, { request, tables, active, wantsDays }: Drawing): void {
   const level = levels.extent[point];
   const of = (name: Column): number => (active.extent ? tables.at[name][level] : tables.recorded[name]);
   const pace = active.productivity ? paces[levels.pace[point]] : 1;
@@ -264,7 +288,7 @@ function put(into: Sampled, point: number, { request, tables, active }: Drawing)
   const wait = active.waits ? (levels.waits[point] + 0.5) / LATTICE_POINTS : 0.5;
   const { newAreas, perCalendarDay, days } = request;
   const taken =
-    active === everything || perCalendarDay !== 0
+    wantsDays || perCalendarDay !== 0
       ? days(active.extent ? tables.extents[level] : 1, pace, wait)
       : noDays;
   const labour = of('labour');
@@ -283,7 +307,6 @@ function put(into: Sampled, point: number, { request, tables, active }: Drawing)
     into.calendarDays[point] * perCalendarDay;
 }
 
-/** Days are wanted of the whole job; of a part of its causes only where they cost something. */
 const noDays: JobDays = { calendarDays: 0, workingDays: 0 };
 
 /** A kind that moves the cost less than the points can tell is left out; the others make up the whole. */
@@ -293,7 +316,7 @@ const LEAST_SHARE = 0.005;
 function sharesOf(request: JobRiskRequest, tables: Tables): JobRisk['kinds'] {
   const alone = riskKinds.map((kind) => ({
     kind,
-    variance: deviation(sampled(request, tables, { ...nothing, [kind]: true }).cost) ** 2,
+    variance: deviation(sampled({ request, tables, active: { ...nothing, [kind]: true }, wantsDays: false }).cost) ** 2,
   }));
   const all = alone.reduce((sum, { variance }) => sum + variance, 0);
   const told = alone.filter(({ variance }) => variance > LEAST_SHARE * all);
@@ -303,15 +326,19 @@ function sharesOf(request: JobRiskRequest, tables: Tables): JobRisk['kinds'] {
     .sort((a, b) => b.share - a.share);
 }
 
-function quantilesOf(values: Float64Array): Quantiles {
-  const sorted = values.slice().sort();
+const quantilesOf = (values: Float64Array): Quantiles => quantilesOfSorted(values.slice().sort());
+
+function quantilesOfSorted(sorted: Float64Array): Quantiles {
   const at = (share: number): number => quantileOfSorted(sorted, share);
   return { p10: at(0.1), p50: at(0.5), p80: at(0.8), p90: at(0.9) };
 }
 
 function halvesDiffer(values: Float64Array): number {
-  const half = (rest: number): number =>
-    quantileOfSorted(values.filter((_, point) => point % 2 === rest).sort(), 0.9);
+  const half = (rest: number): number => {
+    const own = new Float64Array((values.length + 1 - rest) >> 1);
+    for (let place = 0; place < own.length; place += 1) own[place] = values[2 * place + rest];
+    return quantileOfSorted(own.sort(), 0.9);
+  };
   const [even, odd] = [half(0), half(1)];
   return even + odd === 0 ? 0 : Math.abs(even - odd) / (even + odd);
 }

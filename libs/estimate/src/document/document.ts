@@ -1,4 +1,5 @@
 import { assumptionsOf, type Figure } from '#lib/provenance';
+import { withDays } from '#lib/calendar';
 import { isKnown } from '#lib/kernel';
 import { paceSigma, priceSigma } from '#lib/costing';
 import { growthCite } from '#lib/extent';
@@ -50,7 +51,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
         ...processSection(job, work.process, work.press),
         cure: cureSection(job, work.process, work.weather),
         ...weatherSection(work.weather),
-        calendar: calendarSection(work.cost.calendar, isKnown(startDate) ? startDate.value : undefined),
+        calendar: calendarSection(withDays(work.calendar, work.schedule.momentAfter, work.cost.risk), isKnown(startDate) ? startDate.value : undefined),
       },
       sections: sectionsSection(cost.rollUp),
       lines: linesSection(cost.rollUp, pricing.needs, work.labour),

@@ -1,4 +1,5 @@
-import { mapValue, type Outcome } from '#lib/kernel';
+import { withDays, type CalendarPlan } from '#lib/calendar';
+import { andThen, mapValue, type Outcome } from '#lib/kernel';
 import type { FittingCard } from '#lib/methods';
 import type { Job } from '../job/job.js';
 import { closedCards, closedPlan } from './closed-plan.js';
@@ -11,18 +12,22 @@ export interface ClosedJob extends RungWork {
   readonly job: Job;
   readonly ladder: LadderWork;
   readonly plan: RungPlan;
+  readonly calendar: CalendarPlan;
   readonly cards: readonly FittingCard[];
   readonly rungs: readonly PricedRung[];
 }
 
 export const workOutClosed = (job: Job, ladder: LadderWork): Outcome<ClosedJob> => {
   const plan = closedPlan(job, ladder.combination);
-  return mapValue(workRung(plan, ladder.extent ?? growthOfAPlug), (work) => ({
-    ...work,
-    job,
-    ladder,
-    plan,
-    cards: closedCards(job, ladder.combination).all,
-    rungs: pricedLadder(job, ladder, work),
-  }));
+  return andThen(workRung(plan, ladder.extent ?? growthOfAPlug), (work) =>
+    mapValue(work.schedule.plan(), (walked) => ({
+      ...work,
+      job,
+      ladder,
+      plan,
+      calendar: withDays(walked, work.schedule.momentAfter, work.cost.risk),
+      cards: closedCards(job, ladder.combination).all,
+      rungs: pricedLadder(job, ladder, work),
+    })),
+  );
 };

@@ -11,7 +11,7 @@ import { takingRung } from './taking-rung.js';
 /** One rung with what it would take; a refused one has none, and one that cannot be worked out says so. */
 export interface PricedRung {
   readonly rung: JudgedRung;
-  readonly work?: Pick<RungWork, 'labour' | 'calendar' | 'cost'>;
+  readonly work?: Pick<RungWork, 'labour' | 'cost'>;
   readonly isRough: boolean;
   readonly notWorkedOut?: string;
 }
@@ -20,7 +20,7 @@ export interface PricedRung {
 export const pricedLadder = (
   job: Job,
   ladder: LadderWork,
-  planned: Pick<RungWork, 'labour' | 'calendar' | 'cost'>,
+  planned: Pick<RungWork, 'labour' | 'cost'>,
 ): readonly PricedRung[] =>
   ladder.ladder.governing.rungs.map((rung) => {
     if (rung.method.code === ladder.chosen.method.code) return { rung, work: planned, isRough: false };

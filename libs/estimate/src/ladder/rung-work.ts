@@ -1,10 +1,9 @@
 import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
 import { growthQuantile } from '#lib/extent';
-import type { CalendarPlan } from '#lib/calendar';
 import type { ResinStepRequest } from '#lib/resin';
 import type { OperationFlags } from '#lib/work';
 import type { Job } from '../job/job.js';
-import { scheduleOf } from '../stages/calendar-stage.js';
+import { scheduleOf, type ScheduleWork } from '../stages/calendar-stage.js';
 import type { CostWork } from '../stages/cost-context.js';
 import { costOf } from '../stages/cost-stage.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
@@ -30,7 +29,7 @@ export interface RungPlan {
 export interface RungWork {
   readonly process: ProcessWork;
   readonly labour: LabourWork;
-  readonly calendar: CalendarPlan;
+  readonly schedule: ScheduleWork;
   readonly pricing: PricingWork;
   readonly cost: CostWork;
 }
@@ -70,7 +69,7 @@ export const workRung = (plan: RungPlan, extent: RungExtent): Outcome<RungWork> 
       )
       .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
       .done(),
-    ({ process, labour, pricing, cost }) => ({ process, labour, calendar: cost.calendar, pricing, cost }),
+    ({ process, labour, schedule, pricing, cost }) => ({ process, labour, schedule, pricing, cost }),
   );
 
 /** Areas with the extent, edges with its root, what is counted not at all: enough to compare rungs, never to price one. */

@@ -27,7 +27,7 @@ export function offerOf(totals: TotalsContext): Totals['offer'] {
 
 function stageZeroOf({ context, bare, rollUp, risk, better }: TotalsContext): Totals['offer']['stageZero'] {
   const lines = bare.lines.filter(isStageZero);
-  const opened = better.find(({ grade }) => grade === 'opened-and-measured')?.risk;
+  const opened = better.find(({ grade }) => grade === 'opened-and-measured');
   const loading = loadingOf(bare);
   return {
     title: 'Stage 0, at a firm price: open and map, up to the hold',

@@ -120,8 +120,8 @@ function contingencyByKind(contingency: MoneyJson, { kinds }: JobRisk): Totals['
 }
 
 function betterOf({ better, rollUp }: TotalsContext, contingency: MoneyJson): Totals['betterEvidence'] {
-  return better.map(({ grade, risk }) => {
-    const then = nearMoney(rollUp, risk.contingency);
+  return better.map(({ grade, contingency: left }) => {
+    const then = nearMoney(rollUp, left);
     return {
       evidence: grade,
       contingency: then,

@@ -77,14 +77,11 @@ function scheduled(found: CalendarWithScenarios, { extents }: Asked): ScheduleWo
   const axes = [extents, paces, waitQuantiles] as const;
   const tables = { calendarDays: of('calendarDays'), workingDays: of('workingDays') };
   const daysAt: ScheduleWork['daysAt'] = (extentFactor, pace, waitQuantile) => {
-    const at = [
-      placeOn(axes[0], extentFactor),
-      placeOn(axes[1], pace),
-      placeOn(axes[2], waitQuantile),
-    ] as const;
+    const extent = placeOn(axes[0], extentFactor);
+    const around = [extent, placeOn(axes[1], pace), placeOn(axes[2], waitQuantile)] as const;
     return {
-      calendarDays: between(tables.calendarDays, axes, at),
-      workingDays: between(tables.workingDays, axes, at),
+      calendarDays: between(tables.calendarDays, around),
+      workingDays: between(tables.workingDays, around),
     };
   };
   const meanOf = (name: keyof ScenarioDays): number =>
@@ -107,8 +104,24 @@ function scheduled(found: CalendarWithScenarios, { extents }: Asked): ScheduleWo
 
 const MIDDLES = [0.1, 0.3, 0.5, 0.7, 0.9] as const;
 
-/** Cell and way within it, as one number; level beyond the ends. */
-function placeOn(axis: readonly number[], at: number): number {
+/** Two neighbours on an axis and how far along from the first to the second. */
+interface Place {
+  readonly below: number;
+  readonly above: number;
+  readonly share: number;
+  readonly length: number;
+}
+
+/** Level beyond the ends. */
+function placeOn(axis: readonly number[], at: number): Place {
+  const { length } = axis;
+  const cells = cellsUpTo(axis, at);
+  const below = Math.min(Math.floor(cells), Math.max(0, length - 2));
+  return { below, above: Math.min(length - 1, below + 1), share: cells - below, length };
+}
+
+/** Cell and way within it, as one number. */
+function cellsUpTo(axis: readonly number[], at: number): number {
   const last = axis.length - 1;
   if (last === 0 || at <= axis[0]) return 0;
   if (at >= axis[last]) return last;
@@ -117,25 +130,20 @@ function placeOn(axis: readonly number[], at: number): number {
   return cell + (at - axis[cell]) / (axis[cell + 1] - axis[cell]);
 }
 
-type Three<T> = readonly [T, T, T];
-
 /** Straight between the eight neighbours in a table of three axes. */
-function between(table: Float64Array, axes: Three<readonly number[]>, at: Three<number>): number {
+function between(table: Float64Array, [x, y, z]: readonly [Place, Place, Place]): number {
   let sum = 0;
   for (let corner = 0; corner < 8; corner += 1) {
-    let [place, weight] = [0, 1];
-    for (let axis = 0; axis < 3; axis += 1) {
-      const last = axes[axis].length - 1;
-      const cell = Math.min(Math.floor(at[axis]), Math.max(0, last - 1));
-      const share = at[axis] - cell;
-      const isUpper = (corner >> axis) % 2 === 1;
-      place = place * axes[axis].length + Math.min(last, cell + (isUpper ? 1 : 0));
-      weight *= isUpper ? share : 1 - share;
-    }
-    sum += weight * table[place];
+    const [isFar, isWide, isDeep] = [(corner & 1) === 1, (corner & 2) === 2, (corner & 4) === 4];
+    const weight = weightOf(x, isFar) * weightOf(y, isWide) * weightOf(z, isDeep);
+    const row = rowOf(x, isFar) * y.length + rowOf(y, isWide);
+    sum += weight * table[row * z.length + rowOf(z, isDeep)];
   }
   return sum;
 }
+
+const weightOf = ({ share }: Place, isAbove: boolean): number => (isAbove ? share : 1 - share);
+const rowOf = ({ below, above }: Place, isAbove: boolean): number => (isAbove ? above : below);
 
 const calendarFields = {
   '/startDate': '/crew/startDate',

@@ -1,5 +1,4 @@
 import { commercialRounding, moneyNear, percentOf, type CostRollUp, type JobRisk } from '#lib/costing';
-import type { CalendarPlan } from '#lib/calendar';
 import type { EvidenceGrade } from '#lib/extent';
 import { decimalFrom, exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
@@ -15,10 +14,8 @@ export interface CostWork {
   /** P10 and so on of the money, without tax. */
   readonly range: { readonly p10: MoneyJson; readonly p80: MoneyJson; readonly p90: MoneyJson };
   /** What the contingency would be with better evidence; only where there is better. */
-  readonly better: readonly { readonly grade: EvidenceGrade; readonly risk: JobRisk }[];
+  readonly better: readonly { readonly grade: EvidenceGrade; readonly contingency: number }[];
   readonly totals: Totals;
-  /** The walk of the tasks with the days that the money was worked out with. */
-  readonly calendar: CalendarPlan;
 }
 
 export interface CostContext extends ExtentsContext {

@@ -1,15 +1,15 @@
 import { mapValue, success, type Outcome } from '#lib/kernel';
 import {
+  contingencyFor,
   jobRisk,
   loadingOf,
   rollUpDeciding,
   type CostRollUp,
   type JobAtExtent,
-  type JobRisk,
+  type JobRiskRequest,
   type LineRequest,
   type NewAreaWork,
 } from '#lib/costing';
-import { withDays } from '#lib/calendar';
 import { betterGrades, growthLaw, newAreas, type EvidenceGrade, type GrowthLaw } from '#lib/extent';
 import type { MoneyJson } from '#lib/money';
 import { labourFor } from '#lib/work';
@@ -25,7 +25,8 @@ export const costOf = (context: CostContext, lines: readonly LineRequest[]): Out
   mapValue(
     rollUpDeciding(pricingTerms(context.job, lines), (bare) => {
       const extents = jobAtExtents(context, bare);
-      const risk = riskFor(context, bare, { extents, law: context.extent.law, grade: context.extent.grade });
+      const { law, grade } = context.extent;
+      const risk = jobRisk(riskRequest(context, bare, { extents, law, grade }));
       return success({ extents, risk, provisional: nearMoney(bare, risk.growth + risk.newAreas).amount });
     }),
     ({ bare, rollUp, extents, risk }) => {
@@ -37,7 +38,6 @@ export const costOf = (context: CostContext, lines: readonly LineRequest[]): Out
         range: { p10: near(risk.cost.p10), p80: near(risk.cost.p80), p90: near(risk.cost.p90) },
         better,
         totals: totalsFor({ context, bare, rollUp, risk, better, extents }),
-        calendar: withDays(context.schedule, risk),
       };
     },
   );
@@ -48,9 +48,13 @@ interface RiskCase {
   readonly grade: EvidenceGrade;
 }
 
-function riskFor(context: CostContext, bare: CostRollUp, { extents, law, grade }: RiskCase): JobRisk {
+function riskRequest(
+  context: CostContext,
+  bare: CostRollUp,
+  { extents, law, grade }: RiskCase,
+): JobRiskRequest {
   const { job, schedule } = context;
-  return jobRisk({
+  return {
     extents,
     law,
     base: Number(bare.net.amount),
@@ -58,7 +62,7 @@ function riskFor(context: CostContext, bare: CostRollUp, { extents, law, grade }
     newAreas: { ...newAreas(grade, job.answers.soundedDeck.value), ...newAreaWork(context, extents) },
     perCalendarDay: perCalendarDay(job, bare),
     days: schedule.daysAt,
-  });
+  };
 }
 
 const perCalendarDay = (job: Job, bare: CostRollUp): number => {
@@ -115,10 +119,12 @@ function betterEvidence(
   const { grade, recordedM2, mostM2 } = context.extent;
   return betterGrades(grade).map((better) => ({
     grade: better,
-    risk: riskFor(context, bare, {
-      extents,
-      grade: better,
-      law: growthLaw({ grade: better, recordedM2, mostM2 }),
-    }),
+    contingency: contingencyFor(
+      riskRequest(context, bare, {
+        extents,
+        grade: better,
+        law: growthLaw({ grade: better, recordedM2, mostM2 }),
+      }),
+    ),
   }));
 }
