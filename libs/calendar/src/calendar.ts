@@ -115,7 +115,9 @@ function simulatedPlan(walked: Omit<Written, 'simulation'>): Outcome<CalendarPla
     runs: request.runs ?? DEFAULT_RUNS,
     lossFraction: lossFractionOf(request),
   });
-  return simulation.incomplete > 0 ? refusal(neverReady(request)) : success(written({ ...walked, simulation }));
+  return simulation.incomplete > 0
+    ? refusal(neverReady(request))
+    : success(written({ ...walked, simulation }));
 }
 
 const horizonOf = (

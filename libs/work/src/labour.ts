@@ -129,8 +129,7 @@ const known: ReadonlySet<string> = new Set(drivers);
 const driverFaults = (amounts: DriverAmounts): readonly Problem[] =>
   Object.entries(amounts).flatMap(([name, amount]) => {
     const at = `/${name}`;
-    if (!known.has(name))
-      return [problem('not-one-of', at, { value: name, choices: drivers.join(', ') })];
+    if (!known.has(name)) return [problem('not-one-of', at, { value: name, choices: drivers.join(', ') })];
     if (!Number.isFinite(amount)) return [problem('not-a-number', at, { value: String(amount), hint: '' })];
     return amount < 0 ? [problem('out-of-range', at, { value: amount, range: '0 or more' })] : [];
   });

@@ -123,7 +123,10 @@ export function contingencyFor(request: JobRiskRequest): number {
 
 type Sums = Pick<JobRisk, 'base' | 'growth' | 'newAreas' | 'expected'>;
 
-function expectedSums({ base, newAreas: elsewhere, perCalendarDay }: JobRiskRequest, cost: Float64Array): Sums {
+function expectedSums(
+  { base, newAreas: elsewhere, perCalendarDay }: JobRiskRequest,
+  cost: Float64Array,
+): Sums {
   const newAreas = elsewhere.expected * (elsewhere.cost + elsewhere.days.calendarDays * perCalendarDay);
   const growth = Math.max(0, mean(cost) - base - newAreas);
   return { base, growth, newAreas, expected: base + growth + newAreas };
@@ -288,9 +291,7 @@ function put(into: Sampled, point: number, { request, tables, active, wantsDays 
   const wait = active.waits ? (levels.waits[point] + 0.5) / LATTICE_POINTS : 0.5;
   const { newAreas, perCalendarDay, days } = request;
   const taken =
-    wantsDays || perCalendarDay !== 0
-      ? days(active.extent ? tables.extents[level] : 1, pace, wait)
-      : noDays;
+    wantsDays || perCalendarDay !== 0 ? days(active.extent ? tables.extents[level] : 1, pace, wait) : noDays;
   const labour = of('labour');
   const own = Math.sqrt(of('labourVariance')) * ownLabour;
   into.calendarDays[point] = taken.calendarDays + count * newAreas.days.calendarDays;
@@ -316,7 +317,9 @@ const LEAST_SHARE = 0.005;
 function sharesOf(request: JobRiskRequest, tables: Tables): JobRisk['kinds'] {
   const alone = riskKinds.map((kind) => ({
     kind,
-    variance: deviation(sampled({ request, tables, active: { ...nothing, [kind]: true }, wantsDays: false }).cost) ** 2,
+    variance:
+      deviation(sampled({ request, tables, active: { ...nothing, [kind]: true }, wantsDays: false }).cost) **
+      2,
   }));
   const all = alone.reduce((sum, { variance }) => sum + variance, 0);
   const told = alone.filter(({ variance }) => variance > LEAST_SHARE * all);

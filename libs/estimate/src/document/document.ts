@@ -51,7 +51,10 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
         ...processSection(job, work.process, work.press),
         cure: cureSection(job, work.process, work.weather),
         ...weatherSection(work.weather),
-        calendar: calendarSection(withDays(work.calendar, work.schedule.momentAfter, work.cost.risk), isKnown(startDate) ? startDate.value : undefined),
+        calendar: calendarSection(
+          withDays(work.calendar, work.schedule.momentAfter, work.cost.risk),
+          isKnown(startDate) ? startDate.value : undefined,
+        ),
       },
       sections: sectionsSection(cost.rollUp),
       lines: linesSection(cost.rollUp, pricing.needs, work.labour),
