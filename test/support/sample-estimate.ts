@@ -155,7 +155,6 @@ const sampleBody = (size: SampleSize): EstimateBody => ({
     totalRange: total,
     totalWithContingency: eur('10399.21'),
     insurer: { attributable: eur('787.51'), prior: eur('8545.70'), improvement: eur('0.00') },
-    verdict: 'some-checks-fail',
   },
   methods: methodsOf(),
   leftOut: [],

@@ -317,7 +317,7 @@ describe('the new skin', () => {
       verdict: 'fails',
       asBuilt: { verdict: 'fails', isNoWorse: true },
     });
-    expect(summary.verdict).toBe('no-worse-than-built');
+    expect(summary.verdict).toBe('restored');
     expect(byCode('panel-minimum-outer-fibre-repaired-yardstick')).toMatchObject({
       verdict: 'passes',
       unit: 'kg/m2',

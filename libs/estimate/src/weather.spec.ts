@@ -140,7 +140,7 @@ describe('an estimate with a forecast', () => {
       remedy: 'cover the deck',
     });
     expect(stepOf(wet, 'cut-skin').windows).toEqual([]);
-    expect(wet.summary.verdict).toBe('some-checks-fail');
+    expect(wet.summary.verdict).toBe('not-restored');
     expect(Date.parse(stepOf(wet, 'cut-skin').plannedAt)).toBeGreaterThanOrEqual(
       Date.parse(weatherOf(wet).untilAt),
     );

@@ -1,4 +1,4 @@
-import { valueOf } from 'kingplank-deck/page';
+import { languageOf, valueOf, wordFor } from 'kingplank-deck/page';
 import type { EstimateListed } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
 import { day, money, number, trying, type Desk, type Page } from '../desk.js';
@@ -81,7 +81,7 @@ class EstimateList implements Page {
             <th scope="col" class="number">${words.total}</th>
             <th scope="col" class="number less">${words.range}</th>
             <th scope="col" class="number less">${words.hours}</th>
-            <th scope="col" class="less">${words.checks}</th>
+            <th scope="col" class="less">${words.verdict}</th>
             <th scope="col" class="less">${words.made}</th>
           </tr>
         </thead>
@@ -112,7 +112,7 @@ class EstimateList implements Page {
       <td class="number">${money(item.total, desk)}</td>
       <td class="number less">${money(item.totalP10, desk)} – ${money(item.totalP90, desk)}</td>
       <td class="number less">${number(item.labourH, desk, 1)}</td>
-      <td class="less" lang="en">${item.verdict.replaceAll('-', ' ')}</td>
+      <td class="less">${wordFor(languageOf(desk.language), item.verdict)}</td>
       <td class="less">${day(item.createdAt, desk)}</td>
     </tr>`;
   }

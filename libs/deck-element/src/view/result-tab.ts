@@ -98,6 +98,7 @@ function totals({ stored, language, linkTo }: SheetState): TemplateResult | type
       <dt>${words.verdict}</dt>
       <dd>${wordFor(language, summary.verdict)}</dd>
     </dl>
+    <p class="help" lang="en" dir="ltr">${stored.estimate.conclusion.verdict.sentence}</p>
     ${linkTo === '' ? nothing : html`<p><a href=${linkTo.replace('{id}', stored.id)}>${words.link}</a></p>`}`;
 }
 

@@ -73,6 +73,7 @@ function previewed(preview: EstimatePreview, state: SheetState): TemplateResult 
       <dt>${words.verdict}</dt>
       <dd>${wordFor(language, panel.verdict)}</dd>
     </dl>
+    <p class="help" lang="en" dir="ltr">${panel.sentence}</p>
     ${texts(words.missing, price.missing)}
     ${texts(
       words.findings,

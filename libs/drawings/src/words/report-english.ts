@@ -103,12 +103,6 @@ export const reportWords = {
     range: 'Total, likely range (P10 to P90)',
     rangeExplained: 'One job in ten is expected below the first figure and one in ten above the second.',
     verdict: 'Checks',
-    verdicts: {
-      'all-checks-pass': 'all checks pass',
-      'no-worse-than-built': 'no worse than as built: it fails only what the deck as built fails too',
-      'nothing-to-check': 'nothing to check: the deck stays closed',
-      'some-checks-fail': 'some checks fail: see the panel checks',
-    },
     threePoints: (low: string, likely: string, high: string) => `${likely} (${low} to ${high})`,
     fromTo: (low: string, high: string) => `${low} to ${high}`,
   },

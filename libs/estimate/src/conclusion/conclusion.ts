@@ -9,10 +9,12 @@ import { reinspectionPoints } from './reinspection.js';
 /** Says in words what everything that was worked out comes to: findings, advice, verdict, and what is looked at again. */
 export function concluded(body: EstimateBody, record: DefectRecord, sources: readonly Source[]): Estimate {
   const reinspection = reinspectionPoints(body);
+  const verdict = verdictOn(body);
   return {
     ...body,
+    summary: { ...body.summary, verdict: verdict.code },
     conclusion: {
-      verdict: verdictOn(body),
+      verdict,
       findings: findingsOf(body, record),
       method: { sentences: methodSentences(body), ...runnerUpOf(body.methods) },
       reinspection,

@@ -2,6 +2,7 @@ import { failsByRepair } from '../sections/check-section.js';
 import type { ConclusionSection, EstimateBody } from '../document/estimate-document.js';
 import { lower } from './finding-words.js';
 import { areaSaid, digits } from './speaking.js';
+import { verdictOf, type SaidVerdict } from './verdict.js';
 
 /** What is done, what holds it while it cures, and what becomes of fittings and leak: three sentences. */
 export function methodSentences(estimate: EstimateBody): readonly string[] {
@@ -45,33 +46,21 @@ const leakSentence = ({ leak }: EstimateBody): string =>
 
 /** One verdict on the finished repair, in one sentence, and what is only a remark on the deck as it was built. */
 export function verdictOn(estimate: EstimateBody): ConclusionSection['verdict'] {
-  const failed = estimate.checks.filter(failsByRepair);
+  const failed = estimate.checks.filter(failsByRepair).map(({ title }) => lower(title));
   const { panel, process } = estimate;
-  if (process.bondPressure !== undefined && process.bondPressure.method === undefined)
-    return {
-      code: 'cannot-be-carried-out',
-      sentence: 'As recorded the repair cannot be carried out: no way was found to press what is bonded.',
-      notes: process.bondPressure.refusals,
-    };
-  if (panel === undefined)
-    return {
-      code: 'deck-stays-closed',
-      sentence: 'The deck stays closed; the repair is good when the core proves dry and the water stays out.',
-      notes: [],
-    };
-  const shortfalls = [...panel.shortfalls, ...failed.map(({ title }) => lower(title))];
-  return shortfalls.length > 0
-    ? {
-        code: 'not-restored',
-        sentence:
-          'Repaired as planned, this deck does not get back all that it had when built; the shortfalls are named.',
-        notes: [...shortfalls, ...builtLighter(estimate)],
-      }
-    : {
-        code: 'restored',
-        sentence: 'Repaired as planned, this deck is as stiff and as strong as it was built, by calculation.',
-        notes: builtLighter(estimate),
-      };
+  const press = process.bondPressure;
+  const shortfalls = [...(panel?.shortfalls ?? []), ...failed];
+  const said = verdictOf({
+    isPressed: press === undefined || press.method !== undefined,
+    isOpened: panel !== undefined,
+    shortfalls,
+  });
+  return { ...said, notes: notesOn(said, shortfalls, estimate) };
+}
+
+function notesOn({ code }: SaidVerdict, shortfalls: readonly string[], estimate: EstimateBody) {
+  if (code === 'cannot-be-carried-out') return estimate.process.bondPressure?.refusals ?? [];
+  return code === 'deck-stays-closed' ? [] : [...shortfalls, ...builtLighter(estimate)];
 }
 
 /** A modern yardstick that the deck never was built to says nothing against the deck or the repair. */

@@ -20,7 +20,7 @@ import type {
   FittingScope,
   LeftOutSection,
   Scope,
-  Summary,
+  BodySummary,
 } from './estimate-document.js';
 
 /** The document of a job that leaves the deck closed: what it has no use for is left out with the reason. */
@@ -73,12 +73,11 @@ const leftOut = ({ ladder }: ClosedJob): readonly LeftOutSection[] => {
   ];
 };
 
-const summaryOf = (work: ClosedJob): Summary => ({
+const summaryOf = (work: ClosedJob): BodySummary => ({
   openedAreaM2: 0,
   cutLengthM: 0,
   coreSheets: 0,
   ...workAndMoney(work),
-  verdict: 'nothing-to-check',
 });
 
 function scopeOf({ job, ladder, cards }: ClosedJob): Scope {

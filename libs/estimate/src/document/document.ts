@@ -3,11 +3,11 @@ import { withDays } from '#lib/calendar';
 import { isKnown } from '#lib/kernel';
 import { paceSigma, priceSigma } from '#lib/costing';
 import { growthCite } from '#lib/extent';
-import type { Assumption, Check, BodyWithWhy, ProvenanceStamp, Summary } from './estimate-document.js';
+import type { Assumption, Check, BodyWithWhy, ProvenanceStamp, BodySummary } from './estimate-document.js';
 import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
 import { cautionsOf } from '../stages/caution-stage.js';
-import { panelChecks, panelSection, verdictOf } from '../sections/check-section.js';
+import { panelChecks, panelSection } from '../sections/check-section.js';
 import { cardsFor } from '../ladder/hardware.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { figuresOf } from '../stages/labour-drivers.js';
@@ -37,7 +37,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
     estimate: {
       title: job.record.title ?? 'Deck repair',
       ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
-      summary: summaryOf(work, checks),
+      summary: summaryOf(work),
       methods: methodsSection(work.ladder, work.rungs),
       scope: scopeSection(job, work.scope, work.extent),
       core: core.section,
@@ -80,14 +80,13 @@ export const stampOf = (job: WorkedJob['job'], engineVersion: string): Provenanc
   labourRates: job.labourRates.code,
 });
 
-function summaryOf(work: WorkedJob, checks: readonly Check[]): Summary {
+function summaryOf(work: WorkedJob): BodySummary {
   const { scope, core } = work;
   return {
     openedAreaM2: scope.plan.openedAreaM2,
     cutLengthM: scope.plan.cutLengthM + scope.plan.splitLengthM,
     coreSheets: core.sheets.reduce((sum, { count }) => sum + count.value, 0),
     ...workAndMoney(work),
-    verdict: verdictOf(checks),
   };
 }
 

@@ -4,12 +4,14 @@ import type { MoneyJson } from '#lib/money';
 import type { CauseClass, FindingClass, FittingKind } from '../job/defect-record.js';
 import type { EvidenceGrade, NextReadings, Place } from '#lib/extent';
 import type { BuiltCheck } from '#lib/panel';
+import type { RepairVerdict, SaidVerdict } from '../conclusion/verdict.js';
 
 /**
  * The document a surveyor attaches: everything in JSON-safe values, SI units in the names.
  * Immutable once made. `derivations` answers "why?" and is stored beside the document.
  */
 export interface Estimate extends EstimateBody {
+  readonly summary: Summary;
   /** What it comes to in words: the page that is read first. */
   readonly conclusion: ConclusionSection;
   /** Every source named in the document, by the key it is named with. */
@@ -20,7 +22,7 @@ export interface Estimate extends EstimateBody {
 export interface EstimateBody {
   readonly title: string;
   readonly reference?: string;
-  readonly summary: Summary;
+  readonly summary: BodySummary;
   /** Every way to mend this deck, which one is planned, and why. */
   readonly methods: MethodsSection;
   readonly scope: Scope;
@@ -46,9 +48,7 @@ export interface EstimateBody {
 }
 
 export interface ConclusionSection {
-  readonly verdict: {
-    readonly code: 'restored' | 'not-restored' | 'deck-stays-closed' | 'cannot-be-carried-out';
-    readonly sentence: string;
+  readonly verdict: SaidVerdict & {
     /** Shortfalls, and remarks on how the deck was built. */
     readonly notes: readonly string[];
   };
@@ -238,7 +238,7 @@ export interface MoneyRange {
   readonly p90: MoneyJson;
 }
 
-export interface Summary {
+export interface BodySummary {
   readonly openedAreaM2: number;
   readonly cutLengthM: number;
   readonly coreSheets: number;
@@ -257,8 +257,11 @@ export interface Summary {
   /** Beside the price, with tax. */
   readonly totalWithContingency: MoneyJson;
   readonly insurer: Pick<InsurerSplit, 'attributable' | 'prior' | 'improvement'>;
-  /** Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more. */
-  readonly verdict: 'all-checks-pass' | 'no-worse-than-built' | 'some-checks-fail' | 'nothing-to-check';
+}
+
+export interface Summary extends BodySummary {
+  /** What the conclusion says of the finished repair. */
+  readonly verdict: RepairVerdict;
 }
 
 export type Outline = readonly Place[];

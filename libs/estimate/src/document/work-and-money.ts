@@ -1,8 +1,8 @@
 import type { WorkedJob } from '../worked-job.js';
-import type { Summary } from './estimate-document.js';
+import type { BodySummary } from './estimate-document.js';
 import { timeRanges } from './range.js';
 
-type WorkAndMoney = Omit<Summary, 'openedAreaM2' | 'cutLengthM' | 'coreSheets' | 'verdict'>;
+type WorkAndMoney = Omit<BodySummary, 'openedAreaM2' | 'cutLengthM' | 'coreSheets'>;
 
 /** What a summary says of every job, whether the deck is opened or stays closed. */
 export const workAndMoney = ({

@@ -1,4 +1,5 @@
 import type { MoneyJson } from '#lib/money';
+import type { RepairVerdict } from '../conclusion/verdict.js';
 import type { Finding, MoneyRange, Opening, Range, Scope } from '../document/estimate-document.js';
 
 /** What a page shows while somebody still draws: where the saw goes, how long it takes, what it costs. Nothing of it is kept. */
@@ -35,7 +36,8 @@ export type PreviewedOpening = Pick<
 
 /** Of the repaired panel beside the deck as built. */
 export interface PreviewPanel {
-  readonly verdict: 'restored' | 'not-restored' | 'not-established';
+  readonly verdict: RepairVerdict;
+  readonly sentence: string;
   /** Every measure of which the repair gives back less than there was, worst first. */
   readonly shortfalls: readonly string[];
 }

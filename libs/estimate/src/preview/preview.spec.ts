@@ -19,7 +19,7 @@ describe('a preview beside the estimate of the same record', () => {
     ['a plain deck', {}],
     ['a skin relaid', { method: { skin: 'relay' } }],
     ['a skin bedded again', { method: { skin: 're-bed' } }],
-  ])('%s: the same cut and hours, the price and its range within a twentieth', (_, changes) => {
+  ])('%s: the same cut, hours and verdict, the price and its range within a twentieth', (_, changes) => {
     const { preview, full } = both(aRecord(changes));
     expect(preview.openings.map(({ sawLine }) => sawLine)).toEqual(
       full.scope.openings.map(({ sawLine }) => sawLine),
@@ -27,6 +27,10 @@ describe('a preview beside the estimate of the same record', () => {
     expect(Math.abs(preview.summary.labourLikelyH / full.summary.labourLikelyH - 1)).toBeLessThan(
       PRICE_WITHIN,
     );
+    expect({ code: preview.panel.verdict, sentence: preview.panel.sentence }).toEqual({
+      code: full.summary.verdict,
+      sentence: full.conclusion.verdict.sentence,
+    });
     const pairs = [
       [preview.price.withoutContingency, full.totals.total],
       ...(['p10', 'p50', 'p80', 'p90'] as const).map(

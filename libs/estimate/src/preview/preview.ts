@@ -1,6 +1,8 @@
 import type { Catalogue } from '#lib/catalogue';
 import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
+import { verdictOf } from '../conclusion/verdict.js';
 import { keptPlates, type Restoration } from '#lib/panel';
+import type { BondPressurePlan } from '#lib/press';
 import { rangeOf } from '../document/range.js';
 import type { DefectRecord } from '../job/defect-record.js';
 import { jobOf, type Job } from '../job/job.js';
@@ -69,8 +71,8 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
     )
     .then('press', ({ scope }) => pressOf(job, scope))
     .then('process', (work) => processOf(work))
-    .then('panel', ({ around, laminate }) =>
-      success(panelOf(restorationWith(job, around, laminate.schedule))),
+    .then('panel', ({ around, laminate, press }) =>
+      success(panelOf(restorationWith(job, around, laminate.schedule), press)),
     )
     .then('planned', (work) => success(replanned(work)))
     .then('flags', ({ press }) => success(flagsOf(job, press.innerSkin.props.needed)))
@@ -93,10 +95,14 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
     .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
     .done();
 
-const panelOf = (found: Restoration | undefined): PreviewPanel =>
-  found === undefined
-    ? { verdict: 'not-established', shortfalls: [] }
-    : { verdict: found.shortfalls.length === 0 ? 'restored' : 'not-restored', shortfalls: found.shortfalls };
+function panelOf(found: Restoration | undefined, press: BondPressurePlan): PreviewPanel {
+  const { code, sentence } = verdictOf({
+    isPressed: press.method !== undefined,
+    isOpened: true,
+    shortfalls: found?.shortfalls,
+  });
+  return { verdict: code, sentence, shortfalls: found?.shortfalls ?? [] };
+}
 
 function previewFrom(work: RoughWork): EstimatePreview {
   const { job, extent, scope, laminate, process, labour, cost, pricing, panel } = work;
@@ -134,6 +140,7 @@ function previewFrom(work: RoughWork): EstimatePreview {
 
 /** A deck that stays closed has no opening, no laminate and no new core; its work is worked out as in the estimate. */
 function closedPreview({ job, ladder, process, labour, pricing, cost }: ClosedJob): EstimatePreview {
+  const { code, sentence } = verdictOf({ isPressed: true, isOpened: false });
   return {
     title: job.record.title ?? 'Deck repair',
     summary: {
@@ -149,7 +156,7 @@ function closedPreview({ job, ladder, process, labour, pricing, cost }: ClosedJo
     zones: [],
     openings: [],
     findings: ladder.extent?.findings ?? [],
-    panel: { verdict: 'not-established', shortfalls: [] },
+    panel: { verdict: code, sentence, shortfalls: [] },
     price: {
       withoutContingency: cost.totals.total,
       range: cost.totals.range,

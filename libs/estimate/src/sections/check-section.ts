@@ -1,5 +1,5 @@
 import type { PanelCheck, StateResult } from '#lib/panel';
-import type { Check, PanelSection, Summary } from '../document/estimate-document.js';
+import type { Check, PanelSection } from '../document/estimate-document.js';
 import type { Figure } from '#lib/provenance';
 
 /** A failed check of the finished repair that cannot be laid at the deck's own door. */
@@ -7,14 +7,6 @@ export const failsByRepair = ({ verdict, state, asBuilt }: Check): boolean =>
   verdict === 'fails' &&
   (state === undefined || state === 'repaired') &&
   !(asBuilt?.verdict === 'fails' && asBuilt.isNoWorse);
-
-/** What the checks of the finished repair come to; those of the open deck have cautions and props of their own. */
-export function verdictOf(checks: readonly Check[]): Summary['verdict'] {
-  if (checks.some(failsByRepair)) return 'some-checks-fail';
-  return checks.some(({ verdict, state }) => verdict === 'fails' && state === 'repaired')
-    ? 'no-worse-than-built'
-    : 'all-checks-pass';
-}
 
 /** Four states side by side, short enough to read. */
 export const panelSection = (check: PanelCheck, sizeMm: readonly [number, number]): PanelSection => ({

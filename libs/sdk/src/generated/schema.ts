@@ -2105,7 +2105,7 @@ export type components = {
             readonly reinspection: readonly components["schemas"]["ReinspectionPoint"][];
             readonly verdict: {
                 /** @enum {string} */
-                readonly code: "cannot-be-carried-out" | "deck-stays-closed" | "not-restored" | "restored";
+                readonly code: "cannot-be-carried-out" | "deck-stays-closed" | "not-established" | "not-restored" | "restored";
                 /** @description Shortfalls, and remarks on how the deck was built. */
                 readonly notes: readonly string[];
                 readonly sentence: string;
@@ -6114,10 +6114,11 @@ export type components = {
         };
         /** @description Of the repaired panel beside the deck as built. */
         readonly PreviewPanel: {
+            readonly sentence: string;
             /** @description Every measure of which the repair gives back less than there was, worst first. */
             readonly shortfalls: readonly string[];
             /** @enum {string} */
-            readonly verdict: "not-established" | "not-restored" | "restored";
+            readonly verdict: "cannot-be-carried-out" | "deck-stays-closed" | "not-established" | "not-restored" | "restored";
         };
         readonly PreviewPrice: {
             /** @description Needs that nothing on the price list covers, and that are not in the price. */
@@ -7546,10 +7547,10 @@ export type components = {
                 readonly openedAreaM2?: string;
             };
             /**
-             * @description Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more.
+             * @description What the conclusion says of the finished repair.
              * @enum {string}
              */
-            readonly verdict: "all-checks-pass" | "no-worse-than-built" | "nothing-to-check" | "some-checks-fail";
+            readonly verdict: "cannot-be-carried-out" | "deck-stays-closed" | "not-established" | "not-restored" | "restored";
             readonly workingDays: components["schemas"]["Range"];
         };
         readonly SupplierInput: {

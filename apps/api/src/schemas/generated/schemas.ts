@@ -1726,6 +1726,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "enum": [
               "cannot-be-carried-out",
               "deck-stays-closed",
+              "not-established",
               "not-restored",
               "restored"
             ]
@@ -4185,6 +4186,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "The document a surveyor attaches: everything in JSON-safe values, SI units in the names.\nImmutable once made. `derivations` answers \"why?\" and is stored beside the document.",
     "properties": {
+      "summary": {
+        "$ref": "#/components/schemas/Summary"
+      },
       "conclusion": {
         "$ref": "#/components/schemas/ConclusionSection",
         "description": "What it comes to in words: the page that is read first."
@@ -4201,9 +4205,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "reference": {
         "type": "string"
-      },
-      "summary": {
-        "$ref": "#/components/schemas/Summary"
       },
       "methods": {
         "$ref": "#/components/schemas/MethodsSection",
@@ -4287,10 +4288,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     },
     "required": [
+      "summary",
       "conclusion",
       "bibliography",
       "title",
-      "summary",
       "methods",
       "scope",
       "leftOut",
@@ -9847,10 +9848,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "verdict": {
         "type": "string",
         "enum": [
+          "cannot-be-carried-out",
+          "deck-stays-closed",
           "not-established",
           "not-restored",
           "restored"
         ]
+      },
+      "sentence": {
+        "type": "string"
       },
       "shortfalls": {
         "type": "array",
@@ -9862,6 +9868,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     },
     "required": [
       "verdict",
+      "sentence",
       "shortfalls"
     ]
   },
@@ -12777,6 +12784,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Summary": {
     "type": "object",
     "properties": {
+      "verdict": {
+        "type": "string",
+        "enum": [
+          "cannot-be-carried-out",
+          "deck-stays-closed",
+          "not-established",
+          "not-restored",
+          "restored"
+        ],
+        "description": "What the conclusion says of the finished repair."
+      },
       "openedAreaM2": {
         "type": "number"
       },
@@ -12836,19 +12854,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "prior",
           "improvement"
         ]
-      },
-      "verdict": {
-        "type": "string",
-        "enum": [
-          "all-checks-pass",
-          "no-worse-than-built",
-          "nothing-to-check",
-          "some-checks-fail"
-        ],
-        "description": "Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more."
       }
     },
     "required": [
+      "verdict",
       "openedAreaM2",
       "cutLengthM",
       "coreSheets",
@@ -12861,8 +12870,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "total",
       "totalRange",
       "totalWithContingency",
-      "insurer",
-      "verdict"
+      "insurer"
     ]
   },
   "SupplierOrder": {
