@@ -7750,15 +7750,15 @@ export type components = {
         };
         /** @description One estimate, worked out again with both editions from the record that it keeps. */
         readonly TriedEstimate: {
-            /** @description Without tax; absent where an edition could not answer. */
+            /** @description The same with the edition tried. */
             readonly after?: components["schemas"]["MoneyJson"];
-            /** @description Without tax; absent where an edition could not answer. */
+            /** @description Without tax, provisional sums included; absent where an edition could not answer. */
             readonly before?: components["schemas"]["MoneyJson"];
             readonly difference?: components["schemas"]["MoneyJson"];
             /** @description Figures of the scope that differ, such as sheets of core. */
             readonly figures: readonly components["schemas"]["FigureChange"][];
             readonly id: string;
-            /** @description Without tax, as it is kept: made with its own edition and version of the program. */
+            /** @description Without tax, provisional sums included, as it is kept: made with its own edition and version of the program. */
             readonly keptNet: components["schemas"]["MoneyJson"];
             /** @description Lines that differ: by how much, because of how much more of it and because of its rate. */
             readonly lines: readonly components["schemas"]["LineChange"][];

@@ -13402,15 +13402,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "keptNet": {
         "$ref": "#/components/schemas/MoneyJson",
-        "description": "Without tax, as it is kept: made with its own edition and version of the program."
+        "description": "Without tax, provisional sums included, as it is kept: made with its own edition and version of the program."
       },
       "before": {
         "$ref": "#/components/schemas/MoneyJson",
-        "description": "Without tax; absent where an edition could not answer."
+        "description": "Without tax, provisional sums included; absent where an edition could not answer."
       },
       "after": {
         "$ref": "#/components/schemas/MoneyJson",
-        "description": "Without tax; absent where an edition could not answer."
+        "description": "The same with the edition tried."
       },
       "difference": {
         "$ref": "#/components/schemas/MoneyJson"
