@@ -94,7 +94,7 @@ function methodLines({ methods, hardware, leak }: Estimate): readonly string[] {
     ...hardware.map(({ id, fasteners, fastenerMm, fastenerLengthMm, insert, plate }) =>
       row(
         id,
-        `${fasteners} x ${fixed(fastenerMm, 1)} x ${fastenerLengthMm} mm${insert === undefined ? '' : `, solid ${fixed(insert.sideMm, 0)} mm`}${plate === undefined ? '' : `, plate ${plate.lengthMm} x ${plate.widthMm} x ${plate.thicknessMm} mm`}`,
+        `${fasteners} x ${fixed(fastenerMm, 1)} x ${fastenerLengthMm} mm${insert === undefined ? '' : `, solid ${fixed(insert.lengthMm, 0)} x ${fixed(insert.widthMm, 0)} mm`}${plate === undefined ? '' : `, plate ${plate.lengthMm} x ${plate.widthMm} x ${plate.thicknessMm} mm`}`,
       ),
     ),
     row('leak', leak.text),

@@ -191,7 +191,7 @@ describe('any deck', () => {
           bleedHoles: [],
         }));
         const drawing = piecePlan(
-          { panel: plan.panel, openings: plan.openings, pieces },
+          { panel: plan.panel, openings: plan.openings, pieces, fittings: plan.fittings },
           { format: sheet, reader: defaultReader, block },
         );
         expect(collisions(drawing)).toEqual([]);

@@ -190,6 +190,7 @@ export const samplePiecePlan: PiecePlanInput = {
   panel: foredeck,
   pieces,
   openings: sampleOpeningPlan.openings,
+  fittings: [{ id: 'S4', at: [1400, 900], solid: { lengthMm: 125, widthMm: 125 } }],
 };
 
 export const samplePlyPlan: PlyPlanInput = {

@@ -170,6 +170,11 @@ export interface Usage {
   readonly perDriver: Datum;
 }
 
+export interface BoltSize {
+  readonly diameterMm: number;
+  readonly lengthMm: number;
+}
+
 export interface Consumable extends Described {
   readonly kind: 'consumable' | 'safety' | 'fastener';
   readonly unit: 'each' | 'pair' | 'm' | 'm2' | 'l' | 'kg' | 'roll' | 'pack';
@@ -185,6 +190,9 @@ export interface Consumable extends Described {
     | 'paint'
     | 'nonskid'
     | 'from-below';
+  /** Size of a screw that is bought by its diameter and length. */
+  readonly bolt?: BoltSize;
+  /** None for what is bought by a card of its own, as a fitting's fastenings are. */
   readonly usages: readonly Usage[];
 }
 

@@ -8,6 +8,7 @@ import type { EstimateWithWhy } from './document/estimate-document.js';
 import type { DefectRecord } from './job/defect-record.js';
 import { jobOf, type Job } from './job/job.js';
 import { workOutClosed, type ClosedJob } from './ladder/closed-job.js';
+import { cardsFor, offIn } from './ladder/hardware.js';
 import { ladderOf, type LadderWork } from './ladder/method-ladder.js';
 import { openedZones, withBesides } from './ladder/opened-places.js';
 import { pricedLadder } from './ladder/priced-ladder.js';
@@ -93,7 +94,7 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
       pricedWork(
         {
           ...work,
-          fittingCount: work.scope.plan.fittings.length,
+          cards: cardsFor(work.job, offIn(work.scope.plan.fittings)),
           pressed: pressedQuantities(work.press, work.scope),
           pressedBy: work.press.method ?? 'nothing',
         },

@@ -167,7 +167,7 @@ function injectedFor({
       quantities,
       core: noSheets,
       laminate: noPlies,
-      fittingCount: 0,
+      cards: [],
       pressed: {},
       pressedBy: 'nothing',
     },

@@ -11,12 +11,15 @@ import { deckView, type DeckView } from './deck-view.js';
 import {
   blockFittings,
   blockTexts,
+  boxRing,
   fittingLegend,
   fittingMarks,
   inside,
   lineSample,
   panelLegend,
   panelMarks,
+  underFittings,
+  underLegend,
   type Fitting,
   type Panel,
 } from './panel-marks.js';
@@ -100,7 +103,16 @@ function drawn(
   );
   const fittings = fittingMarks(input.fittings, view, sheet);
   const corners = openings.flatMap((opening) => cornerNumbers(opening, view, sheet));
-  const marks = [...grounds, ...edges, ...dimensions.marks, ...names.flat(), ...fittings.marks, ...corners];
+  const under = underFittings(input.fittings, view);
+  const marks = [
+    ...grounds,
+    ...under,
+    ...edges,
+    ...dimensions.marks,
+    ...names.flat(),
+    ...fittings.marks,
+    ...corners,
+  ];
   return { drawing: closeSheet(sheet, marks, view), left: dimensions.left };
 }
 
@@ -258,15 +270,10 @@ function datumMarks(origin: Point, view: DeckView, reader: Reader): readonly Mar
 
 function legendOf({ panel, openings, fittings }: OpeningPlanInput, reader: Reader): readonly LegendEntry[] {
   const said = reader.words.openingPlan;
-  const undercut = (box: Box): readonly Mark[] => {
-    const ring: readonly Point[] = [
-      [box.x, box.y],
-      [box.x + box.width, box.y],
-      [box.x + box.width, box.y + box.height],
-      [box.x, box.y + box.height],
-    ];
-    return [...hatched([ring], 'sparse'), shape([ring], 'hidden', 'none')];
-  };
+  const undercut = (box: Box): readonly Mark[] => [
+    ...hatched([boxRing(box)], 'sparse'),
+    boxMark(box, 'hidden', 'none'),
+  ];
   return [
     ...panelLegend(panel, reader),
     { sample: (box) => [boxMark(box, 'saw', 'light')], meaning: said.sawLine },
@@ -277,5 +284,6 @@ function legendOf({ panel, openings, fittings }: OpeningPlanInput, reader: Reade
       ? [{ sample: undercut, meaning: said.undercut }]
       : []),
     ...fittingLegend(fittings, reader),
+    ...underLegend(fittings, reader),
   ];
 }

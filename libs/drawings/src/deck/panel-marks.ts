@@ -2,7 +2,8 @@ import polylabel from 'polylabel';
 import { dimensionText, shown, type Reader } from '../reader.js';
 import { spanDimension } from '../sheet/dimension.js';
 import type { LegendEntry, OpenSheet } from '../sheet/furniture.js';
-import { circle, line, shape, sizes, textBox, textMarks, type Mark } from '../sheet/marks.js';
+import { hatched } from '../sheet/hatch.js';
+import { boxMark, circle, line, shape, sizes, textBox, textMarks, type Mark } from '../sheet/marks.js';
 import { clippedLine, clippedRing } from '../sheet/clip.js';
 import { boxOf, contains, grown, inset, type Box, type Point, type Ring } from '../sheet/shapes.js';
 import type { DeckView } from './deck-view.js';
@@ -13,9 +14,18 @@ export interface Panel extends Area {
   readonly supports: readonly { readonly from: Place; readonly to: Place }[];
 }
 
+/** Along the deck and across it. */
+interface Rectangle {
+  readonly lengthMm: number;
+  readonly widthMm: number;
+}
+
 export interface Fitting {
   readonly id: string;
   readonly at: Place;
+  /** Solid between the skins, and the plate below, by the card of the fitting. */
+  readonly solid?: Rectangle;
+  readonly plate?: Rectangle;
 }
 
 /** Room for the overall dimensions below and left of the deck. */
@@ -79,6 +89,35 @@ export const blockFittings = (fittings: readonly Fitting[], view: DeckView, shee
   for (const { at } of fittings) sheet.room.block(around(view.at(at), 1.9));
 };
 
+/** What lies under fittings: solid hatched, plates in hidden line, both with their long side along the deck. */
+export const underFittings = (fittings: readonly Fitting[], view: DeckView): readonly Mark[] =>
+  fittings.flatMap(({ at, solid, plate }) => [
+    ...(solid === undefined ? [] : solidMarks(view.ring(cornersOf(at, solid)))),
+    ...(plate === undefined ? [] : [shape([view.ring(cornersOf(at, plate))], 'hidden', 'none')]),
+  ]);
+
+const solidMarks = (ring: Ring): readonly Mark[] => [
+  shape([ring], undefined, 'paper'),
+  ...hatched([ring], 'crossed'),
+  shape([ring], 'contour', 'none'),
+];
+
+const cornersOf = ([x, y]: Place, { lengthMm, widthMm }: Rectangle): Outline => [
+  [x - lengthMm / 2, y - widthMm / 2],
+  [x + lengthMm / 2, y - widthMm / 2],
+  [x + lengthMm / 2, y + widthMm / 2],
+  [x - lengthMm / 2, y + widthMm / 2],
+];
+
+export const underLegend = (fittings: readonly Fitting[], reader: Reader): readonly LegendEntry[] => [
+  ...(fittings.some(({ solid }) => solid !== undefined)
+    ? [{ sample: (box: Box) => solidMarks(boxRing(box)), meaning: reader.words.drawing.solid }]
+    : []),
+  ...(fittings.some(({ plate }) => plate !== undefined)
+    ? [{ sample: (box: Box) => [boxMark(box, 'hidden', 'none')], meaning: reader.words.drawing.plate }]
+    : []),
+];
+
 /** A fitting: a small ringed cross with its name beside it. */
 export function fittingMarks(
   fittings: readonly Fitting[],
@@ -86,10 +125,10 @@ export function fittingMarks(
   sheet: OpenSheet,
 ): { readonly marks: readonly Mark[]; readonly left: number } {
   const symbols = fittings.flatMap(({ at }) => fittingSymbol(view.at(at)));
-  const labels = fittings.map(({ id, at }) =>
+  const labels = fittings.map(({ id, at, solid }) =>
     sheet.room.place({
       at: view.at(at),
-      content: shown(sheet.request.reader, id),
+      content: namedWithSolid(sheet.request.reader, id, solid),
       style: { sizeMm: sizes.fine, backed: true },
       clearMm: 2,
       leader: true,
@@ -97,6 +136,11 @@ export function fittingMarks(
   );
   return { marks: [...symbols, ...labels.flat()], left: labels.filter((marks) => marks.length === 0).length };
 }
+
+const namedWithSolid = (reader: Reader, id: string, solid: Rectangle | undefined): string =>
+  solid === undefined
+    ? shown(reader, id)
+    : `${shown(reader, id)}  ${dimensionText(reader, solid.lengthMm)} × ${dimensionText(reader, solid.widthMm)}`;
 
 export const fittingSymbol = ([x, y]: Point): readonly Mark[] => [
   circle([x, y], 1.3, 'fine', 'paper'),
@@ -119,6 +163,13 @@ export function inside(rings: readonly Ring[]): Point {
   );
   return [found[0], found[1]];
 }
+
+export const boxRing = ({ x, y, width, height }: Box): Ring => [
+  [x, y],
+  [x + width, y],
+  [x + width, y + height],
+  [x, y + height],
+];
 
 export const middleOf = ({ x, y, width, height }: Box): Point => [x + width / 2, y + height / 2];
 

@@ -6,12 +6,16 @@ import { boxMark, circle, shape, sizes, type Mark } from '../sheet/marks.js';
 import type { Drawing } from '../sheet/svg.js';
 import { deckView, type DeckView } from './deck-view.js';
 import {
+  boxRing,
   inside,
   lineSample,
   middleOf,
   panelMarks,
   roomInside,
   overallDimensions,
+  underFittings,
+  underLegend,
+  type Fitting,
   type Panel,
 } from './panel-marks.js';
 import { ringsOf, type Area, type Outline, type Place } from './place.js';
@@ -29,6 +33,8 @@ export interface PiecePlanInput {
   readonly panel: Panel;
   readonly openings: readonly { readonly label: string; readonly area: Area }[];
   readonly pieces: readonly PlannedPiece[];
+  /** Those that stand on solid: core is left out where it goes. */
+  readonly fittings: readonly Fitting[];
 }
 
 /** Each piece of new core where it lies, labelled in the order of bedding. */
@@ -67,12 +73,17 @@ function drawn(
   const view = deckView(shownPart, roomInside(sheet.area, 12, 11));
   const dimensions = overallDimensions(shownPart, view, sheet);
   const grounds = pieces.flatMap((piece) => pieceMarks(piece, view));
+  const under = underFittings(input.fittings, view);
   const edges = panelMarks(panel, view, sheet);
   const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'hidden', 'none'));
   for (const { outline } of pieces) sheet.room.avoid(view.ring(outline), true);
   const labels = pieces.map((piece) => labelOf(piece, view, sheet));
   return {
-    drawing: closeSheet(sheet, [...grounds, ...edges, ...cuts, ...dimensions, ...labels.flat()], view),
+    drawing: closeSheet(
+      sheet,
+      [...grounds, ...under, ...edges, ...cuts, ...dimensions, ...labels.flat()],
+      view,
+    ),
     left: labels.filter((marks) => marks.length === 0).length,
   };
 }
@@ -97,7 +108,7 @@ const labelOf = ({ label, outline }: PlannedPiece, view: DeckView, sheet: OpenSh
     leader: true,
   });
 
-function legendOf({ pieces }: PiecePlanInput, reader: Reader): readonly LegendEntry[] {
+function legendOf({ pieces, fittings }: PiecePlanInput, reader: Reader): readonly LegendEntry[] {
   const said = reader.words.piecePlan;
   return [
     { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
@@ -115,17 +126,6 @@ function legendOf({ pieces }: PiecePlanInput, reader: Reader): readonly LegendEn
           },
         ]
       : []),
+    ...underLegend(fittings, reader),
   ];
 }
-
-const boxRing = ({
-  x,
-  y,
-  width,
-  height,
-}: Parameters<typeof middleOf>[0]): readonly (readonly [number, number])[] => [
-  [x, y],
-  [x + width, y],
-  [x + width, y + height],
-  [x, y + height],
-];

@@ -30,6 +30,23 @@ const fittingsOf = ({ estimate, record }: Given): readonly Fitting[] => {
   return known.length > 0 ? known : estimate.scope.fittings;
 };
 
+/** The same with what their cards put under them; in a plan of pieces the solid alone. */
+const fittingsWithCards = (given: Given): readonly Fitting[] => {
+  const cards = new Map(given.estimate.hardware.map((card) => [card.id, card]));
+  return fittingsOf(given).map(({ id, at }) => {
+    const { insert, plate } = cards.get(id) ?? {};
+    return {
+      id,
+      at,
+      ...(insert === undefined ? {} : { solid: insert }),
+      ...(plate === undefined ? {} : { plate }),
+    };
+  });
+};
+
+const onSolid = (given: Given): readonly Fitting[] =>
+  fittingsWithCards(given).flatMap(({ id, at, solid }) => (solid === undefined ? [] : [{ id, at, solid }]));
+
 export const defectMapInput = (given: Given): DefectMapInput => ({
   panel: panelOf(given),
   zones: given.estimate.scope.zones,
@@ -44,7 +61,7 @@ export const defectMapInput = (given: Given): DefectMapInput => ({
 export const openingPlanInput = (given: Given): OpeningPlanInput => ({
   panel: panelOf(given),
   openings: given.estimate.scope.openings,
-  fittings: fittingsOf(given),
+  fittings: fittingsWithCards(given),
   cutLengthM: given.estimate.scope.cutLengthM,
 });
 
@@ -55,6 +72,7 @@ export const piecePlanInput = (given: GivenOpened, opening: string | undefined):
   panel: panelOf(given),
   openings: openingsNamed(given.estimate, opening),
   pieces: given.estimate.core.pieces.filter((piece) => opening === undefined || piece.opening === opening),
+  fittings: onSolid(given),
 });
 
 /** A ply belongs to the openings whose boxes its parts meet. */

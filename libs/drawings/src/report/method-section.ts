@@ -100,7 +100,9 @@ export function hardwareBlocks(
           `${card.id} (${card.kind.replace('-', ' ')})`,
           `${card.fasteners} × ${length(card.fastenerMm)} × ${length(card.fastenerLengthMm)}`,
           `${length(card.plugMm)}, ${upTo(reader, card.plugMl, 0)} ml`,
-          card.insert === undefined ? '–' : `${length(card.insert.sideMm)}, ${card.insert.material}`,
+          card.insert === undefined
+            ? '–'
+            : `${length(card.insert.lengthMm)} × ${length(card.insert.widthMm)}, ${card.insert.material}`,
           card.plate === undefined
             ? '–'
             : `${length(card.plate.lengthMm)} × ${length(card.plate.widthMm)} × ${length(card.plate.thicknessMm)}, ${card.plate.rule}`,

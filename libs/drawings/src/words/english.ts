@@ -17,6 +17,8 @@ const words = {
     panelEdge: 'edge of panel',
     support: 'bulkhead or beam below',
     fitting: 'fitting',
+    solid: 'solid under a fitting, in place of core',
+    plate: 'backing plate below',
   },
   conditions: {
     'wet-rotten': 'wet and rotten',

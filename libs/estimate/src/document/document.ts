@@ -8,7 +8,7 @@ import { bayOf } from '../stages/panel-values.js';
 import { calendarSection } from '../stages/calendar-stage.js';
 import { cautionsOf } from '../stages/caution-stage.js';
 import { panelChecks, panelSection } from '../sections/check-section.js';
-import { cardsFor } from '../ladder/hardware.js';
+import { cardsFor, offIn } from '../ladder/hardware.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { figuresOf } from '../stages/labour-drivers.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
@@ -22,10 +22,7 @@ import { workAndMoney } from './work-and-money.js';
 export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy {
   const { job, core, laminate, cost, pricing, scope } = work;
   const { startDate } = job.answers.crew;
-  const hardware = cardsFor(
-    job,
-    scope.plan.fittings.map(({ id }) => id),
-  );
+  const hardware = cardsFor(job, offIn(scope.plan.fittings));
   const panel = panelChecks(work.panel, bayOf(work.job));
   const checks: readonly Check[] = [
     ...core.checks,

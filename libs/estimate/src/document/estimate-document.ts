@@ -181,7 +181,12 @@ export interface HardwareCard {
   readonly plugMl: number;
   readonly pours: number;
   readonly baseMm: number;
-  readonly insert?: { readonly sideMm: number; readonly thicknessMm: number; readonly material: string };
+  readonly insert?: {
+    readonly lengthMm: number;
+    readonly widthMm: number;
+    readonly thicknessMm: number;
+    readonly material: string;
+  };
   readonly plate?: {
     readonly lengthMm: number;
     readonly widthMm: number;

@@ -16,7 +16,7 @@ import {
   type JobQuantities,
 } from '../stages/labour-drivers.js';
 import type { PlyWork } from '../stages/laminate-stage.js';
-import { cardsFor } from './hardware.js';
+import { cardsFor, type FittingOff } from './hardware.js';
 import type { RungPlan } from './rung-work.js';
 
 /** Rungs that leave the deck closed: what each place takes, and a set-up that is counted once. */
@@ -35,7 +35,7 @@ export function closedPlan(job: Job, places: readonly PlaceChoice[]): RungPlan {
       sessions: Math.min(1, plies.length),
       largestPlyM2: plies.at(0)?.areaM2 ?? noArea,
     },
-    fittingCount: cards.all.length,
+    cards: cards.all,
   };
 }
 
@@ -46,11 +46,11 @@ export interface ClosedCards {
 }
 
 export function closedCards(job: Job, places: readonly PlaceChoice[]): ClosedCards {
-  const idsAt = (chosen: readonly PlaceChoice[]): readonly string[] =>
-    chosen.flatMap(({ place }) => place.fittings.map(({ id }) => id));
+  const offAt = (chosen: readonly PlaceChoice[]): readonly FittingOff[] =>
+    chosen.flatMap(({ place }) => place.fittings.map(({ id }) => ({ id, isOnOpening: false })));
   return {
-    all: cardsFor(job, idsAt(places)),
-    potted: cardsFor(job, idsAt(taking(places, 'ream-and-pot'))),
+    all: cardsFor(job, offAt(places)),
+    potted: cardsFor(job, offAt(taking(places, 'ream-and-pot'))),
   };
 }
 

@@ -1,15 +1,42 @@
-import { fittingCard, type FittingCard } from '#lib/methods';
+import { isLoaded } from '#lib/extent';
+import { fittingCard, type DeckStack, type FittingCard } from '#lib/methods';
 import { stated } from '../job/fitting-stated.js';
+import type { FittingRecord } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 
-/** Cards of the fittings named, in the order of the record. */
-export function cardsFor({ record, answers }: Job, ids: readonly string[]): readonly FittingCard[] {
-  const stack = {
-    outerSkinMm: answers.outerSkin.thicknessMm.value,
-    coreMm: answers.core.thicknessMm.value,
-    innerSkinMm: answers.innerSkin.thicknessMm.value,
-  };
-  return (record.fittings ?? [])
-    .filter(({ id }) => ids.includes(id))
-    .map((fitting) => fittingCard(stated(fitting), stack));
+/** A fitting that comes off, and whether the core under it is opened. */
+export interface FittingOff {
+  readonly id: string;
+  readonly isOnOpening: boolean;
 }
+
+/** Cards of the fittings that come off, in the order of the record. */
+export const cardsFor = (
+  { record, answers }: Pick<Job, 'record' | 'answers'>,
+  off: readonly FittingOff[],
+): readonly FittingCard[] =>
+  (record.fittings ?? []).flatMap((fitting) => {
+    const found = off.find(({ id }) => id === fitting.id);
+    return found === undefined ? [] : [cardOf(fitting, stackOf(answers), found)];
+  });
+
+const stackOf = (answers: Job['answers']): DeckStack => ({
+  outerSkinMm: answers.outerSkin.thicknessMm.value,
+  coreMm: answers.core.thicknessMm.value,
+  innerSkinMm: answers.innerSkin.thicknessMm.value,
+});
+
+/** Solid goes under what carries load, and only where the deck is open; elsewhere each hole is potted. */
+const cardOf = (fitting: FittingRecord, stack: DeckStack, { isOnOpening }: FittingOff): FittingCard => {
+  const { insert, ...card } = fittingCard(stated(fitting), stack);
+  return insert !== undefined && isOnOpening && isLoaded(fitting.kind) ? { ...card, insert } : card;
+};
+
+/** Fittings of the plan of an opening that are set again. */
+export const offIn = (
+  fittings: readonly { readonly id: string; readonly where: 'inside' | 'near' }[],
+): readonly FittingOff[] => fittings.map(({ id, where }) => ({ id, isOnOpening: where === 'inside' }));
+
+/** Holes of cards whose core stays, which are drilled wide and potted; through a solid insert a bolt goes as it is. */
+export const pottedCards = (cards: readonly FittingCard[]): readonly FittingCard[] =>
+  cards.filter(({ insert }) => insert === undefined);

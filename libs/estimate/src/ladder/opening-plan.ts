@@ -20,6 +20,7 @@ import {
   type JobQuantities,
 } from '../stages/labour-drivers.js';
 import type { PlyWork } from '../stages/laminate-stage.js';
+import { cardsFor } from './hardware.js';
 import { besidesOf } from './besides.js';
 import type { RungPlan } from './rung-work.js';
 
@@ -48,7 +49,12 @@ export function roughOpening(job: Job, rung: JudgedRung, places: readonly PlaceF
       steps: roughSteps(job, { size, plies }),
       core: { sheets },
       laminate: { plies, plyCount: plies.length, sessions: 1, largestPlyM2: quantities.laminateM2 },
-      fittingCount: places.flatMap(({ fittings }) => fittings).length,
+      cards: cardsFor(
+        job,
+        places.flatMap(({ fittings }) =>
+          fittings.map(({ id, isOnPlace }) => ({ id, isOnOpening: isOnPlace })),
+        ),
+      ),
     }),
   );
 }

@@ -22,7 +22,7 @@ export interface RungPlan {
   readonly steps: readonly ResinStepRequest[];
   readonly core: NeedContext['core'];
   readonly laminate: NeedContext['laminate'];
-  readonly fittingCount: number;
+  readonly cards: NeedContext['cards'];
 }
 
 /** Hours, pots, days and money of a rung, by the same functions as any other. */
@@ -73,7 +73,7 @@ export const workRung = (plan: RungPlan, extent: RungExtent): Outcome<RungWork> 
   );
 
 /** Areas with the extent, edges with its root, what is counted not at all: enough to compare rungs, never to price one. */
-function roughExtents({ quantities, extent, fittingCount }: RungPlan & { readonly extent: RungExtent }) {
+function roughExtents({ quantities, extent, cards }: RungPlan & { readonly extent: RungExtent }) {
   const factors = [growthQuantile(extent.law, 0.05), 1, growthQuantile(extent.law, 0.95)];
   return [...new Set(factors)]
     .sort((a, b) => a - b)
@@ -83,7 +83,7 @@ function roughExtents({ quantities, extent, fittingCount }: RungPlan & { readonl
         extentFactor,
         quantities: again,
         drivers: driverAmountsOf(again),
-        fittingCount,
+        fittingCount: cards.length,
         panelM2: extent.mostM2,
       };
     });

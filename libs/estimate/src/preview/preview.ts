@@ -8,6 +8,7 @@ import type { DefectRecord } from '../job/defect-record.js';
 import { jobOf, type Job } from '../job/job.js';
 import { openedZones, withBesides } from '../ladder/opened-places.js';
 import { workOutClosed, type ClosedJob } from '../ladder/closed-job.js';
+import { cardsFor, offIn } from '../ladder/hardware.js';
 import { ladderOf, type LadderWork } from '../ladder/method-ladder.js';
 import { takingRung } from '../ladder/taking-rung.js';
 import { scopeSection } from '../sections/scope-section.js';
@@ -84,7 +85,7 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
       pricedWork(
         {
           ...work,
-          fittingCount: work.scope.plan.fittings.length,
+          cards: cardsFor(work.job, offIn(work.scope.plan.fittings)),
           pressed: pressedQuantities(work.press, work.scope),
           pressedBy: work.press.method ?? 'nothing',
         },

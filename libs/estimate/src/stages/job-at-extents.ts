@@ -5,6 +5,7 @@ import { labourFor, type OperationHours } from '#lib/work';
 import type { ResinDemand } from '#lib/resin';
 import { usedAt } from '#lib/takeoff';
 import type { Job } from '../job/job.js';
+import { isHardware } from './hardware-needs.js';
 import type { ScheduleWork } from './calendar-stage.js';
 import type { JobQuantities } from './labour-drivers.js';
 import type { LabourWork } from './labour-stage.js';
@@ -40,6 +41,8 @@ export function jobAtExtents(context: ExtentsContext, rollUp: CostRollUp): reado
     };
   });
 }
+
+const part = (value: number, of: number): number => (of === 0 ? 1 : value / of);
 
 /** Plain numbers of one extent. */
 interface Amounts {
@@ -114,9 +117,10 @@ function useFactor(context: ExtentsContext, { code }: CostLine, change: Change):
   if (id === undefined) return 1;
   const { before, after } = change;
   const ratio = (pick: (quantities: JobQuantities) => number): number =>
-    pick(before.quantities) === 0 ? 1 : pick(after.quantities) / pick(before.quantities);
+    part(pick(after.quantities), pick(before.quantities));
+  if (isHardware(id)) return part(after.fittingCount, before.fittingCount);
   if (id.startsWith('core-')) return ratio(({ openedM2 }) => openedM2.value);
-  if (id.startsWith('fabric-')) return before.laminateM2 === 0 ? 1 : after.laminateM2 / before.laminateM2;
+  if (id.startsWith('fabric-')) return part(after.laminateM2, before.laminateM2);
   if (id === 'resin' || id === 'hardener' || id.startsWith('filler-')) return resinFactor(context, change);
   const coating = materialsOf(context.job.catalogue, 'coating').find((one) => one.code === id);
   if (coating !== undefined)
@@ -131,7 +135,6 @@ const byCut: ReadonlySet<string> = new Set(['undercut', 'cut-kerf']);
 
 /** Resin by its steps: plies by the laminate, joints by the cut, holes by their number, all else by the opening. */
 function resinFactor({ demand }: ExtentsContext, { before, after }: Change): number {
-  const part = (value: number, of: number): number => (of === 0 ? 1 : value / of);
   const factorOf = (step: string): number => {
     if (byPlies.has(step)) return part(after.laminateM2, before.laminateM2);
     if (byCut.has(step)) return part(after.quantities.cutM.value, before.quantities.cutM.value);
@@ -190,16 +193,15 @@ function packFactor({ packs, quantity }: CostLine, use: number): number {
 
 /** Charges of the yard by job, hour, area and day worked; those by the day on the calendar are counted apart. */
 function chargesAt({ job }: ExtentsContext, { lines }: CostRollUp, { before, after }: Change): number {
-  const share = (value: number, of: number): number => (of === 0 ? 1 : value / of);
   return lines
     .filter(({ partOrLabour, section }) => partOrLabour === 'labour' && section !== 'labour')
     .reduce((sum, line) => {
       if (isByCalendarDay(job, line)) return sum;
       const amount = Number(line.amount.amount);
-      if (line.unit === 'h') return sum + amount * share(after.billedH, before.billedH);
+      if (line.unit === 'h') return sum + amount * part(after.billedH, before.billedH);
       if (line.unit === 'm2')
-        return sum + amount * share(after.quantities.openedM2.value, before.quantities.openedM2.value);
-      return sum + amount * (line.unit === 'day' ? share(after.workedDays, before.workedDays) : 1);
+        return sum + amount * part(after.quantities.openedM2.value, before.quantities.openedM2.value);
+      return sum + amount * (line.unit === 'day' ? part(after.workedDays, before.workedDays) : 1);
     }, 0);
 }
 

@@ -3,12 +3,14 @@ import { coatingsOf } from './coatings.js';
 import { assumed, fromCatalogue, productOf, derived, type Figure } from '#lib/provenance';
 import type { OperationFlags } from '#lib/work';
 import { lengthOffRoll } from '#lib/laminate';
+import type { FittingCard } from '#lib/methods';
 import type { PressMethod } from '#lib/press';
 import type { ResinDemand, StepDemand } from '#lib/resin';
 import type { DriverQuantities, JobFlag, NeedRequest } from '#lib/takeoff';
 import { fraction, kg, m, m2, mFromMm, mm } from '#lib/units';
 import { commonPractice } from '#lib/asking';
 import type { CoreWork } from './core-stage.js';
+import { hardwareNeeds } from './hardware-needs.js';
 import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
 import type { LaminateWork, PlyWork } from './laminate-stage.js';
@@ -20,7 +22,8 @@ export interface NeedContext {
   readonly quantities: JobQuantities;
   readonly core: Pick<CoreWork, 'sheets'>;
   readonly laminate: Pick<LaminateWork, 'plies' | 'plyCount' | 'largestPlyM2' | 'sessions'>;
-  readonly fittingCount: number;
+  /** Of the fittings that come off and are set again. */
+  readonly cards: readonly FittingCard[];
   /** What the press and the props are counted by; nothing where nothing is pressed. */
   readonly pressed: PressedQuantities;
   /** What presses the bed; nothing where nothing is bedded. */
@@ -33,6 +36,7 @@ export const needsOf = (context: NeedContext, demand: ResinDemand): readonly Nee
   ...fabricNeeds(context),
   ...resinNeeds(context, demand),
   ...coatingNeeds(context),
+  ...hardwareNeeds(context.job, context.cards),
 ];
 
 const coreNeeds = ({ core, job }: NeedContext): readonly NeedRequest[] =>
@@ -276,7 +280,7 @@ const catalogueFigure = (
 
 /** What consumables are counted by. */
 export const consumableDriversOf = (
-  { job, quantities, fittingCount, laminate, pressed }: NeedContext,
+  { job, quantities, cards, laminate, pressed }: NeedContext,
   labourH: Figure<'h'>,
   mixedL: number,
 ): DriverQuantities => ({
@@ -307,7 +311,7 @@ export const consumableDriversOf = (
   'faired-m2': quantities.fairedM2,
   'finish-m2': quantities.finishM2,
   'hole': quantities.injectionHoles.value > 0 ? quantities.injectionHoles : quantities.holes,
-  'fitting': fittingCount,
+  'fitting': cards.length,
   'labour-h': labourH,
   'mixed-l': mixedL,
   'bag-perimeter-m': quantities.cutM,

@@ -1,4 +1,5 @@
 import type { ResinStepRequest } from '#lib/resin';
+import { cardsFor, offIn, pottedCards } from '../ladder/hardware.js';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
@@ -15,10 +16,6 @@ export interface ResinContext {
   readonly laminate: LaminateWork;
   readonly quantities: JobQuantities;
 }
-
-/** Holes are drilled out to twice the fastener before they are potted: common practice, no published source. */
-const OVERSIZE = 2;
-const USUAL_HOLE_MM = 8;
 
 /** Every step that takes resin, in the order of the work. */
 export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[] => [
@@ -100,18 +97,20 @@ function closingSteps({
   ];
 }
 
+/** Pockets of one size are potted together. */
 function pottingStep({ job, scope: { plan } }: ResinContext): readonly ResinStepRequest[] {
-  const potted = plan.fittings.filter(({ work }) => work.includes('pot'));
-  const holes = potted.reduce((sum, fitting) => sum + fitting.holes, 0);
-  if (holes === 0) return [];
-  const widest = Math.max(
-    ...potted.map(
-      ({ id }) => job.record.fittings?.find((fitting) => fitting.id === id)?.holeDiameterMm ?? USUAL_HOLE_MM,
-    ),
-  );
-  return [
-    { step: 'potting', holes, diameterMm: widest * OVERSIZE, depthMm: job.answers.core.thicknessMm.value },
-  ];
+  const cards = pottedCards(cardsFor(job, offIn(plan.fittings)));
+  const sizes = [...new Set(cards.map(({ plugMm }) => plugMm))];
+  return sizes.map((plugMm) => {
+    const alike = cards.filter((card) => card.plugMm === plugMm);
+    return {
+      step: 'potting',
+      title: `Pot the holes of ${alike.map(({ id }) => id).join(', ')}`,
+      holes: alike.reduce((sum, { fasteners }) => sum + fasteners, 0),
+      diameterMm: plugMm,
+      depthMm: job.answers.core.thicknessMm.value,
+    };
+  });
 }
 
 /** Fairing compound is a product of its own; resin is thickened for it only where none is priced. */

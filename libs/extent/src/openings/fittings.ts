@@ -26,22 +26,24 @@ interface FittingKindFacts {
   readonly isLoaded: boolean;
   /** A failure here endangers the craft. */
   readonly isHighlyLoaded: boolean;
+  /** A cover or a step carries nothing through a plate below. */
+  readonly hasPlate: boolean;
   readonly usualHoles: number;
 }
 
 const facts: Readonly<Record<FittingKind, FittingKindFacts>> = {
-  'stanchion': { isLoaded: true, isHighlyLoaded: false, usualHoles: 4 },
-  'cleat': { isLoaded: true, isHighlyLoaded: false, usualHoles: 4 },
-  'winch': { isLoaded: true, isHighlyLoaded: false, usualHoles: 5 },
-  'windlass': { isLoaded: true, isHighlyLoaded: true, usualHoles: 4 },
-  'chainplate': { isLoaded: true, isHighlyLoaded: true, usualHoles: 4 },
-  'mast-step': { isLoaded: true, isHighlyLoaded: true, usualHoles: 4 },
-  'track': { isLoaded: true, isHighlyLoaded: false, usualHoles: 10 },
-  'hatch': { isLoaded: false, isHighlyLoaded: false, usualHoles: 12 },
-  'fill': { isLoaded: false, isHighlyLoaded: false, usualHoles: 3 },
-  'vent': { isLoaded: false, isHighlyLoaded: false, usualHoles: 4 },
-  'pad-eye': { isLoaded: true, isHighlyLoaded: false, usualHoles: 4 },
-  'other': { isLoaded: false, isHighlyLoaded: false, usualHoles: 4 },
+  'stanchion': { isLoaded: true, isHighlyLoaded: false, hasPlate: true, usualHoles: 4 },
+  'cleat': { isLoaded: true, isHighlyLoaded: false, hasPlate: true, usualHoles: 4 },
+  'winch': { isLoaded: true, isHighlyLoaded: false, hasPlate: true, usualHoles: 5 },
+  'windlass': { isLoaded: true, isHighlyLoaded: true, hasPlate: true, usualHoles: 4 },
+  'chainplate': { isLoaded: true, isHighlyLoaded: true, hasPlate: false, usualHoles: 4 },
+  'mast-step': { isLoaded: true, isHighlyLoaded: true, hasPlate: false, usualHoles: 4 },
+  'track': { isLoaded: true, isHighlyLoaded: false, hasPlate: true, usualHoles: 10 },
+  'hatch': { isLoaded: false, isHighlyLoaded: false, hasPlate: false, usualHoles: 12 },
+  'fill': { isLoaded: false, isHighlyLoaded: false, hasPlate: false, usualHoles: 3 },
+  'vent': { isLoaded: false, isHighlyLoaded: false, hasPlate: false, usualHoles: 4 },
+  'pad-eye': { isLoaded: true, isHighlyLoaded: false, hasPlate: true, usualHoles: 4 },
+  'other': { isLoaded: false, isHighlyLoaded: false, hasPlate: false, usualHoles: 4 },
 };
 
 /** What people, sails or lines hang on: its failure hurts somebody. Common practice, no published source. */
@@ -128,28 +130,40 @@ function nearestOpening(
 }
 
 function scopeOf(fitting: FittingOnDeck, near: Near): FittingInScope {
-  const { isLoaded: bears, isHighlyLoaded: isHigh, usualHoles } = facts[fitting.kind];
+  const kind = facts[fitting.kind];
   return {
     id: fitting.id,
     kind: fitting.kind,
     at: fitting.at,
-    holes: fitting.holes ?? usualHoles,
+    holes: fitting.holes ?? kind.usualHoles,
     where: near.isInside ? 'inside' : 'near',
     opening: near.label,
     distanceMm: near.distanceMm,
-    isHighlyLoaded: isHigh,
-    work: near.isInside ? workInside(bears) : workNear(bears),
+    isHighlyLoaded: kind.isHighlyLoaded,
+    work: near.isInside ? workInside(kind) : workNear(kind),
     because: reasonFor(fitting, near),
   };
 }
 
-/** New core lies under it: what carries load stands on a dense insert and a plate. */
-const workInside = (bears: boolean): readonly FittingWork[] =>
-  bears ? ['remove', 'insert', 'pot', 'plate', 're-bed', 'refit'] : ['remove', 'pot', 're-bed', 'refit'];
+/** New core lies under it: what carries load stands on a dense insert that its bolts go straight through. */
+const workInside = ({ isLoaded: bears, hasPlate }: FittingKindFacts): readonly FittingWork[] => [
+  'remove',
+  bears ? 'insert' : 'pot',
+  ...platedWork(hasPlate),
+];
 
 /** Its core stays, but water can come in by its holes again: they are potted and it is bedded anew. */
-const workNear = (bears: boolean): readonly FittingWork[] =>
-  bears ? ['remove', 'pot', 'plate', 're-bed', 'refit'] : ['remove', 'pot', 're-bed', 'refit'];
+const workNear = ({ hasPlate }: FittingKindFacts): readonly FittingWork[] => [
+  'remove',
+  'pot',
+  ...platedWork(hasPlate),
+];
+
+const platedWork = (hasPlate: boolean): readonly FittingWork[] => [
+  ...(hasPlate ? (['plate'] as const) : []),
+  're-bed',
+  'refit',
+];
 
 function reasonFor({ isLeaking }: FittingOnDeck, { label, isInside, distanceMm }: Near): string {
   const place = isInside ? `stands in opening ${label}` : `${toWholeMm(distanceMm)} mm from opening ${label}`;

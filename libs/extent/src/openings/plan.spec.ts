@@ -256,9 +256,9 @@ describe('fittings', () => {
       ],
     });
     expect(made.fittings.map(({ id, where, work }) => `${id} ${where}: ${work.join(' ')}`)).toEqual([
-      'cleat inside: remove insert pot plate re-bed refit',
+      'cleat inside: remove insert plate re-bed refit',
       'vent near: remove pot re-bed refit',
-      'step inside: remove insert pot plate re-bed refit',
+      'step inside: remove insert re-bed refit',
       'leak near: remove pot re-bed refit',
     ]);
     expect(codes(made)).toEqual(['fitting-on-cut', 'highly-loaded-fitting', 'leak-elsewhere']);

@@ -12,6 +12,8 @@ export interface UsualCard {
   readonly fasteners: number;
   readonly fastenerMm: number;
   readonly baseMm: number;
+  /** Across a long, narrow base; absent where it is about as wide as long. */
+  readonly baseWidthMm?: number;
   /** Solid beyond the base, all round; 0 is a plug round each bolt. */
   readonly insertBeyondBaseMm: number;
   readonly plugOverBoltMm: number;
@@ -63,6 +65,7 @@ export const usualCards: Readonly<Record<string, UsualCard>> = {
     fasteners: 4,
     fastenerMm: 7.94,
     baseMm: 200,
+    baseWidthMm: 60,
     insertBeyondBaseMm: 40,
     plugOverBoltMm: 38,
     plateMarginMm: 25,
@@ -101,6 +104,7 @@ export const usualCards: Readonly<Record<string, UsualCard>> = {
     fasteners: 5,
     fastenerMm: 5,
     baseMm: 120,
+    baseWidthMm: 50,
     insertBeyondBaseMm: 25,
     plate: 'none',
     plateMm: 0,
@@ -126,6 +130,7 @@ export const usualCards: Readonly<Record<string, UsualCard>> = {
     fasteners: 10,
     fastenerMm: 7.94,
     baseMm: 1000,
+    baseWidthMm: 35,
     insertBeyondBaseMm: 20,
     plate: 'strip',
     plateMarginMm: 10,
@@ -190,7 +195,8 @@ export const usualCards: Readonly<Record<string, UsualCard>> = {
     fasteners: 4,
     fastenerMm: 6.35,
     baseMm: 80,
-    plateMm: 6,
+    plate: 'none',
+    plateMm: 0,
     sealantMl: 30,
     offH: h(0.5),
     onH: h(1),

@@ -26,7 +26,8 @@ export interface DeckStack {
 }
 
 export interface Insert {
-  readonly sideMm: number;
+  readonly lengthMm: number;
+  readonly widthMm: number;
   readonly thicknessMm: number;
   readonly material: string;
 }
@@ -72,10 +73,11 @@ export function fittingCard(stated: FittingStated, stack: DeckStack): FittingCar
   const usual = usualCards[stated.kind] ?? usualCards['other'];
   const fastenerMm = stated.boltMm ?? stated.holeDiameterMm ?? usual.fastenerMm;
   const baseMm = stated.baseMm ?? usual.baseMm;
-  const plate = plateFor(stated, usual, { fastenerMm, baseMm });
+  const widthMm = Math.min(baseMm, usual.baseWidthMm ?? baseMm);
+  const plate = plateFor(stated, usual, { fastenerMm, baseMm, widthMm });
   const plugMm = fastenerMm + usual.plugOverBoltMm;
   const plugMl = ((Math.PI / 4) * plugMm ** 2 * stack.coreMm) / MM3_PER_ML;
-  const insert = insertFor(stated, usual, { baseMm, coreMm: stack.coreMm });
+  const insert = insertFor(stated, usual, { baseMm, widthMm, coreMm: stack.coreMm });
   return {
     id: stated.id,
     kind: stated.kind,
@@ -141,6 +143,7 @@ const boltLength = (
 interface Sizes {
   readonly fastenerMm: number;
   readonly baseMm: number;
+  readonly widthMm: number;
 }
 
 const LAMINATE_SHARE = 2 / 3;
@@ -149,7 +152,7 @@ const LAMINATE_SHARE = 2 / 3;
 function plateFor(
   stated: FittingStated,
   usual: UsualCard,
-  { fastenerMm, baseMm }: Sizes,
+  { fastenerMm, baseMm, widthMm }: Sizes,
 ): BackingPlate | undefined {
   const thicknessMm =
     stated.plateThicknessMm ?? Math.max(usual.plateMm, Math.ceil(LAMINATE_SHARE * fastenerMm));
@@ -176,7 +179,7 @@ function plateFor(
     case 'round-base-and-margin':
       return sized(
         baseMm + usual.plateMarginMm,
-        baseMm + usual.plateMarginMm,
+        widthMm + usual.plateMarginMm,
         `the base and ${usual.plateMarginMm} mm, at least ${Math.ceil(5 * fastenerMm)} mm for each bolt`,
       );
   }
@@ -186,11 +189,12 @@ function plateFor(
 function insertFor(
   { insertMm }: FittingStated,
   { insertBeyondBaseMm }: UsualCard,
-  { baseMm, coreMm }: { readonly baseMm: number; readonly coreMm: number },
+  { baseMm, widthMm, coreMm }: Omit<Sizes, 'fastenerMm'> & { readonly coreMm: number },
 ): Insert | undefined {
   if (insertMm === undefined && insertBeyondBaseMm === 0) return undefined;
   return {
-    sideMm: insertMm ?? baseMm + 2 * insertBeyondBaseMm,
+    lengthMm: insertMm ?? baseMm + 2 * insertBeyondBaseMm,
+    widthMm: insertMm ?? widthMm + 2 * insertBeyondBaseMm,
     thicknessMm: coreMm,
     material: 'solid laminate or laminate board',
   };
@@ -222,19 +226,19 @@ const QUARTER_INCH_NM = 2.7;
 /** What a card says against itself. */
 export function cardFaults(stated: FittingStated, at: string): readonly Problem[] {
   const { plateMm, baseMm, insertMm, boltMm, holeDiameterMm } = stated;
+  const { baseMm: usualMm } = usualCards[stated.kind] ?? usualCards['other'];
+  const base = { statedMm: baseMm, usualMm, kind: stated.kind, at: pointer(at, 'baseMm') };
   return [
     ...smallerThan({
       value: plateMm,
-      least: baseMm,
+      base,
       at: pointer(at, 'plateMm'),
-      other: pointer(at, 'baseMm'),
       what: 'a backing plate',
     }),
     ...smallerThan({
       value: insertMm,
-      least: baseMm,
+      base,
       at: pointer(at, 'insertMm'),
-      other: pointer(at, 'baseMm'),
       what: 'a solid insert',
     }),
     ...(boltMm !== undefined && holeDiameterMm !== undefined && boltMm > holeDiameterMm
@@ -248,20 +252,32 @@ export function cardFaults(stated: FittingStated, at: string): readonly Problem[
   ];
 }
 
+interface Base {
+  readonly statedMm: number | undefined;
+  /** Of its kind, which the card takes where the record is silent. */
+  readonly usualMm: number;
+  readonly kind: string;
+  readonly at: string;
+}
+
 interface Smaller {
   readonly value: number | undefined;
-  readonly least: number | undefined;
+  readonly base: Base;
   readonly at: string;
-  readonly other: string;
   readonly what: string;
 }
 
-const smallerThan = ({ value, least, at, other, what }: Smaller): readonly Problem[] =>
-  value === undefined || least === undefined || value >= least
-    ? []
-    : [
-        problem('contradiction', at, {
-          other,
-          why: `${what} of ${value} mm is smaller than the base of ${least} mm; it must be ${least} mm or more, 25 mm beyond the base is usual`,
-        }),
-      ];
+function smallerThan({ value, base, at, what }: Smaller): readonly Problem[] {
+  const { statedMm, usualMm, kind } = base;
+  const leastMm = statedMm ?? usualMm;
+  if (value === undefined || value >= leastMm) return [];
+  const whose = statedMm === undefined ? `the usual base of a ${kind.replace('-', ' ')},` : 'the base of';
+  const instead =
+    statedMm === undefined ? ', or the base must be stated' : ', 25 mm beyond the base is usual';
+  return [
+    problem('contradiction', at, {
+      other: base.at,
+      why: `${what} of ${value} mm is smaller than ${whose} ${leastMm} mm; it must be ${leastMm} mm or more${instead}`,
+    }),
+  ];
+}

@@ -22,6 +22,7 @@ export type BatchPlan = components['schemas']['BatchPlan'];
 export type BattensInput = components['schemas']['BattensInput'];
 export type BeddedPieceInput = components['schemas']['BeddedPieceInput'];
 export type BibliographyEntry = components['schemas']['BibliographyEntry'];
+export type BoltSizeInput = components['schemas']['BoltSizeInput'];
 export type BondPressurePlan = components['schemas']['BondPressurePlan'];
 export type BondPressureRequest = components['schemas']['BondPressureRequest'];
 export type BondPressureSection = components['schemas']['BondPressureSection'];

@@ -1612,6 +1612,10 @@ export type components = {
             readonly url?: string;
             readonly year: string;
         };
+        readonly BoltSizeInput: {
+            readonly diameterMm: number;
+            readonly lengthMm: number;
+        };
         readonly BondPressurePlan: {
             readonly ambientKPa: number;
             readonly assumptions: readonly components["schemas"]["AskingAssumption"][];
@@ -2166,6 +2170,8 @@ export type components = {
             readonly soleObstacleOf: number;
         };
         readonly ConsumableInput: {
+            /** @description Size of a screw that is bought by its diameter and length. */
+            readonly bolt?: components["schemas"]["BoltSizeInput"];
             /** @description Stable code, unique in the edition. */
             readonly code: string;
             /** @description Hazard statements (GHS), such as H226. */
@@ -2176,6 +2182,7 @@ export type components = {
             readonly name: string;
             /** @enum {string} */
             readonly unit: "each" | "pair" | "m" | "m2" | "l" | "kg" | "roll" | "pack";
+            /** @description None for what is bought by a card of its own, as fastenings are. */
             readonly usages: readonly components["schemas"]["UsageInput"][];
             /**
              * @description When it belongs to a job at all; absent means always.
@@ -3976,14 +3983,16 @@ export type components = {
             readonly fasteners: number;
             readonly id: string;
             readonly insert?: {
+                readonly lengthMm: number;
                 readonly material: string;
-                readonly sideMm: number;
                 readonly thicknessMm: number;
                 /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
                 readonly us?: {
-                    readonly sideMm?: string;
+                    readonly lengthMm?: string;
                     readonly thicknessMm?: string;
+                    readonly widthMm?: string;
                 };
+                readonly widthMm: number;
             };
             readonly kind: string;
             readonly needsSecondPerson: boolean;

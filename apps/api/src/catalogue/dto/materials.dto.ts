@@ -1,4 +1,5 @@
 import type {
+  BoltSize,
   Chemistry,
   Coating,
   Consumable,
@@ -18,7 +19,7 @@ import type {
   Usage,
   UsageDriver,
 } from '#lib/catalogue';
-import { Code, Flag, Num, Nums, OneOf, Parts, SomeOf, Text, Texts } from '../../edge/dto/index.js';
+import { Code, Flag, Num, Nums, OneOf, Part, Parts, SomeOf, Text, Texts } from '../../edge/dto/index.js';
 import { DatumDto, Value } from './datum.dto.js';
 
 const wordsOf = <T extends string>(words: Readonly<Record<T, true>>): readonly string[] => Object.keys(words);
@@ -375,6 +376,14 @@ export class UsageDto implements Usage {
   readonly perDriver!: DatumDto;
 }
 
+export class BoltSizeDto implements BoltSize {
+  @Num({ unit: 'mm', above: 0, upTo: 50 })
+  readonly diameterMm!: number;
+
+  @Num({ unit: 'mm', above: 0, upTo: 1000 })
+  readonly lengthMm!: number;
+}
+
 export class ConsumableDto extends DescribedDto implements Consumable {
   @OneOf(['consumable', 'safety', 'fastener'])
   readonly kind!: Consumable['kind'];
@@ -385,7 +394,17 @@ export class ConsumableDto extends DescribedDto implements Consumable {
   @OneOf(occasions, { optional: true, description: 'When it belongs to a job at all; absent means always.' })
   readonly when?: Consumable['when'];
 
-  @Parts(() => UsageDto, { least: 1, most: 12 })
+  @Part(() => BoltSizeDto, {
+    optional: true,
+    description: 'Size of a screw that is bought by its diameter and length.',
+  })
+  readonly bolt?: BoltSizeDto;
+
+  @Parts(() => UsageDto, {
+    least: 0,
+    most: 12,
+    description: 'None for what is bought by a card of its own, as fastenings are.',
+  })
   readonly usages!: readonly UsageDto[];
 }
 

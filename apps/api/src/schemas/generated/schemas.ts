@@ -5949,7 +5949,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "insert": {
         "type": "object",
         "properties": {
-          "sideMm": {
+          "lengthMm": {
+            "type": "number"
+          },
+          "widthMm": {
             "type": "number"
           },
           "thicknessMm": {
@@ -5960,7 +5963,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           }
         },
         "required": [
-          "sideMm",
+          "lengthMm",
+          "widthMm",
           "thicknessMm",
           "material"
         ]
