@@ -3,7 +3,7 @@ import type { RollStrip } from '#lib/laminate';
 import type { FittingCard, SealantKind } from '#lib/methods';
 import { derived, type Figure } from '#lib/provenance';
 import type { NeedRequest } from '#lib/takeoff';
-import { fraction, l, m2, m2FromMm2, mm2 } from '#lib/units';
+import { fraction, l, m2FromMm2, mm2 } from '#lib/units';
 import type { Job } from '../job/job.js';
 import { boardsFor, layersFor, type Board } from './boards.js';
 
@@ -155,7 +155,7 @@ function boardNeed(
           ),
           packQuantity: cardFigure(
             'm2',
-            m2((chosen.sheet.lengthMm * chosen.sheet.widthMm) / 1e6),
+            m2FromMm2(mm2(chosen.sheet.lengthMm * chosen.sheet.widthMm)),
             'one board',
           ),
         }),
