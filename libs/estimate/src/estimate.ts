@@ -25,7 +25,6 @@ import { laminateFor } from './stages/laminate-stage.js';
 import { pressedQuantities } from './stages/pressed-quantities.js';
 import { pricedWork } from './stages/pricing-stage.js';
 import { pressOf, processOf } from './stages/process-stage.js';
-import { scopeOf } from './stages/scope-stage.js';
 import { oldSkinsOf } from './stages/skins.js';
 import { weatherOf } from './stages/weather-stage.js';
 import type { WorkedJob } from './worked-job.js';
@@ -70,7 +69,7 @@ const MOST_TRIED = 40;
 const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
   inOrder({ job, ladder, plates: keptPlates() })
     .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
-    .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones)))
+    .then('scope', ({ extent }) => ladder.scopes(job, openedZones(ladder, extent.zones)))
     .then('skins', () => oldSkinsOf(job))
     .then('core', ({ scope }) => coreFor(job, scope))
     .then('laminate', ({ scope, skins, core, plates }) =>

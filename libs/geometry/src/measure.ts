@@ -10,44 +10,55 @@ import { distance, edgesOf, ringsOf, type Bounds, type Point, type Region, type 
 export function signedAreaMm2(ring: Ring): number {
   if (ring.length < 3) return 0;
   const [x0, y0] = ring[0];
-  const twice = edgesOf(ring).reduce(
-    (sum, [a, b]) => sum + (a[0] - x0) * (b[1] - y0) - (b[0] - x0) * (a[1] - y0),
-    0,
-  );
+  let [twice, before] = [0, ring[0]];
+  for (let index = 1; index <= ring.length; index += 1) {
+    const corner = ring[index % ring.length];
+    twice = twice + (before[0] - x0) * (corner[1] - y0) - (corner[0] - x0) * (before[1] - y0);
+    before = corner;
+  }
   return twice / 2;
 }
 
 export const ringAreaMm2 = (ring: Ring): number => Math.abs(signedAreaMm2(ring));
 
 /** Area without holes. */
-export const areaMm2 = (region: Region): number =>
-  ringsOf(region).reduce((sum, ring) => sum + signedAreaMm2(ring), 0);
+export const areaMm2 = (region: Region): number => summed(region, signedAreaMm2);
 
-export const ringLengthMm = (ring: Ring): number =>
-  edgesOf(ring).reduce((sum, [a, b]) => sum + distance(a, b), 0);
+export function ringLengthMm(ring: Ring): number {
+  let sum = 0;
+  for (let index = 1; index <= ring.length; index += 1)
+    sum += distance(ring[index - 1], ring[index % ring.length]);
+  return sum;
+}
 
 /** Length of every edge, round holes too. */
-export const perimeterMm = (region: Region): number =>
-  ringsOf(region).reduce((sum, ring) => sum + ringLengthMm(ring), 0);
+export const perimeterMm = (region: Region): number => summed(region, ringLengthMm);
+
+function summed(region: Region, of: (ring: Ring) => number): number {
+  let sum = 0;
+  for (const { outer, holes } of region) {
+    sum += of(outer);
+    for (const hole of holes) sum += of(hole);
+  }
+  return sum;
+}
 
 /** Smallest upright rectangle round the points; an empty list has none. */
 export function boundsOfPoints(points: readonly Point[]): Bounds | undefined {
   if (points.length === 0) return undefined;
-  const [first] = points;
-  return points.reduce<Bounds>(
-    (box, [x, y]) => ({
-      minX: Math.min(box.minX, x),
-      minY: Math.min(box.minY, y),
-      maxX: Math.max(box.maxX, x),
-      maxY: Math.max(box.maxY, y),
-    }),
-    { minX: first[0], minY: first[1], maxX: first[0], maxY: first[1] },
-  );
+  let [[minX, minY], [maxX, maxY]] = [points[0], points[0]];
+  for (const [x, y] of points) {
+    minX = Math.min(minX, x);
+    minY = Math.min(minY, y);
+    maxX = Math.max(maxX, x);
+    maxY = Math.max(maxY, y);
+  }
+  return { minX, minY, maxX, maxY };
 }
 
 /** Smallest upright rectangle round the region; the empty region has none. */
 export const bounds = (region: Region): Bounds | undefined =>
-  boundsOfPoints(region.flatMap(({ outer }) => outer));
+  boundsOfPoints(region.length === 1 ? region[0].outer : region.flatMap(({ outer }) => outer));
 
 /** Centre of area, holes left out; the empty region has none. */
 export function centroid(region: Region): Point | undefined {

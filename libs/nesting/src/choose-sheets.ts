@@ -38,7 +38,7 @@ export function choose(job: SheetJob, seed: number, budget: Budget): Packing | u
   const onOne = inBoxes(job);
   if (onOne !== undefined) return onOne;
   const boxed = boxedBest(job);
-  if (boxed !== undefined && (!isMoneyToBeWon(job, boxed) || !isWithinWork(job, budget))) return boxed;
+  if (boxed !== undefined && (!isWithinWork(job, budget) || !isMoneyToBeWon(job, boxed))) return boxed;
   const early = boxed === undefined ? undefined : quicklyCheaper(job, boxed, seed, budget);
   if (early !== undefined && !isMoneyToBeWon(job, early)) return early;
   const first = better(early, quickest(job, budget));

@@ -68,12 +68,20 @@ function inFewestRows(task: CellTask): readonly (readonly Region[])[] {
   const least = Math.ceil((box.maxY - box.minY) / highest - 1e-9);
   const most = least + MOST_TRIES;
   for (let rows = least; rows <= most && found.length <= MORE_ROWS; rows++) {
-    const cells = inRows(task, rows);
-    if (cells.every((cell) => isWithinLimits(cell, task)) || rows === most) found.push(cells);
+    const cells = rows === most ? inRows(task, rows, () => true) : inRows(task, rows, keepsLimits(task));
+    if (cells === undefined) continue;
+    found.push(cells);
     if (found.length > 1 && cells.length > found[0].length) break;
   }
   return found;
 }
+
+type Admits = (cell: Region) => boolean;
+
+const keepsLimits =
+  (task: Pick<CellTask, 'largestMm2' | 'boxes'>): Admits =>
+  (cell) =>
+    isWithinLimits(cell, task);
 
 const swapped = (region: Region): Region =>
   region.map(({ outer, holes }) => ({ outer: swappedRing(outer), holes: holes.map(swappedRing) }));
@@ -107,7 +115,8 @@ function fitsBox(cell: Region, { boxes }: Pick<CellTask, 'boxes'>): boolean {
   return boxes.some(({ alongMm, acrossMm }) => along <= alongMm && across <= acrossMm);
 }
 
-function inRows(task: CellTask, rows: number): readonly Region[] {
+/** Nothing as soon as a cell is not admitted: the other rows need not be cut then. */
+function inRows(task: CellTask, rows: number, admits: Admits): readonly Region[] | undefined {
   const box = bounds(task.region);
   if (box === undefined) return [];
   const lines = linesBetween(
@@ -115,14 +124,18 @@ function inRows(task: CellTask, rows: number): readonly Region[] {
     { count: rows, isShifted: task.isShifted, numbers: task.numbers },
     (y) => nearSupport(task, [box.minX, y], [box.maxX, y]),
   );
-  return lines.slice(1).flatMap((top, k) => {
+  const found: Region[] = [];
+  for (let row = 0; row < rows; row++) {
     const strip = intersection(task.region, [
-      { outer: rectangle(box.minX - 1, lines[k], box.maxX + 1, top), holes: [] },
+      { outer: rectangle(box.minX - 1, lines[row], box.maxX + 1, lines[row + 1]), holes: [] },
     ]);
-    return strip.flatMap((part) =>
-      inColumns({ ...task, region: [part], isShifted: (k % 2 === 1) !== task.isShifted }),
-    );
-  });
+    for (const part of strip) {
+      const cells = inColumns({ ...task, region: [part], isShifted: (row % 2 === 1) !== task.isShifted });
+      if (!cells.every(admits)) return undefined;
+      found.push(...cells);
+    }
+  }
+  return found;
 }
 
 /** Pieces of one row, of equal area; more of them until each fits. */
@@ -141,15 +154,29 @@ function inColumns(task: CellTask): readonly Region[] {
       { count, isShifted: task.isShifted && count > 1, numbers: task.numbers },
       (x) => nearSupport(task, [x, box.minY], [x, box.maxY]),
     );
-    const cells = lines
-      .slice(1)
-      .flatMap((right, k) =>
-        intersection(task.region, [
-          { outer: rectangle(lines[k], box.minY - 1, right, box.maxY + 1), holes: [] },
-        ]).map((polygon): Region => [polygon]),
-      );
-    if (count >= least + 2 || cells.every((cell) => isWithinLimits(cell, task))) return cells;
+    const admits = count >= least + MORE_COLUMNS ? () => true : keepsLimits(task);
+    const cells = betweenLines(task.region, lines, admits);
+    if (cells !== undefined) return cells;
   }
+}
+
+const MORE_COLUMNS = 2;
+
+function betweenLines(
+  region: Region,
+  lines: readonly number[],
+  admits: Admits,
+): readonly Region[] | undefined {
+  const box = bounds(region);
+  const found: Region[] = [];
+  for (let column = 1; box !== undefined && column < lines.length; column++) {
+    const cells = intersection(region, [
+      { outer: rectangle(lines[column - 1], box.minY - 1, lines[column], box.maxY + 1), holes: [] },
+    ]).map((polygon): Region => [polygon]);
+    if (!cells.every(admits)) return undefined;
+    found.push(...cells);
+  }
+  return found;
 }
 
 interface Division {

@@ -1,6 +1,6 @@
-import { reachOfPlan, type ZoneShape } from '#lib/extent';
+import { reachOfPlan } from '#lib/extent';
 import { areaMm2, intersection, offset, type Region } from '#lib/geometry';
-import { detailOf, isKnown, type Problem } from '#lib/kernel';
+import { detailOf, isKnown, type Outcome, type Problem } from '#lib/kernel';
 import {
   combinationWith,
   limits,
@@ -13,7 +13,7 @@ import type { PanelRecord } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
 import { pressOf } from '../stages/process-stage.js';
-import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
+import type { ScopeSource, ScopeWork } from '../stages/scope-stage.js';
 import { openedIn } from './opened-in.js';
 import { takingRung } from './taking-rung.js';
 
@@ -21,7 +21,12 @@ import { takingRung } from './taking-rung.js';
  * Rungs that suit the place and still cannot be carried out, by what their own cut shows: it does not get at the bad core,
  * or nothing presses what is bedded in it. Worked out before anything is priced.
  */
-export function refutedBy(job: Job, ladder: JobLadder, extent: ExtentWork): ReadonlyMap<RungCode, Reason> {
+export function refutedBy(
+  job: Job,
+  ladder: JobLadder,
+  extent: ExtentWork,
+  scopes: ScopeSource,
+): ReadonlyMap<RungCode, Reason> {
   const known = new Map<string, Reason | undefined>();
   const refuted = new Map<RungCode, Reason>();
   for (const rung of ladder.governing.rungs) {
@@ -36,15 +41,18 @@ export function refutedBy(job: Job, ladder: JobLadder, extent: ExtentWork): Read
       rung.method.fill,
       ...zones.map(({ id }) => id),
     ].join();
-    if (!known.has(key)) known.set(key, reasonAgainst(taken, rung, zones));
+    if (!known.has(key)) known.set(key, reasonAgainst(taken, rung, scopes(taken, zones)));
     const reason = known.get(key);
     if (reason !== undefined) refuted.set(rung.method.code, reason);
   }
   return refuted;
 }
 
-function reasonAgainst(job: Job, { method }: JudgedRung, zones: readonly ZoneShape[]): Reason | undefined {
-  const scope = scopeOf(job, zones);
+function reasonAgainst(
+  job: Job,
+  { method }: JudgedRung,
+  scope: Outcome<ScopeWork>,
+): Reason | undefined {
   if (!scope.ok) return noCut(scope.problems.map(detailOf).join(' '));
   return outOfReach(job, scope.value) ?? (method.fill === 'solid' ? undefined : unpressed(job, scope.value));
 }

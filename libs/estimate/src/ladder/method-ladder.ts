@@ -12,7 +12,7 @@ import {
 import type { MethodChoice } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
-import { nothingFound } from '../stages/scope-stage.js';
+import { keptScopes, nothingFound, type ScopeSource } from '../stages/scope-stage.js';
 import { refutedBy } from './carried-out.js';
 import { deckFactsOf } from './deck-facts.js';
 import { isPlugsAtFittings, placesOf } from './places.js';
@@ -26,12 +26,15 @@ export interface LadderWork {
   readonly combination: readonly PlaceChoice[];
   /** Absent where nothing but fittings is looked after. */
   readonly extent?: ExtentWork;
+  /** The openings that were planned to judge the rungs. */
+  readonly scopes: ScopeSource;
 }
 
 /** Judges the ladder and takes the rung that the record names, or the recommended one; an unfit one is refused with its reason. */
 export function ladderOf(job: Job): Outcome<LadderWork> {
   const extent = mappedExtent(job);
-  const judged = judgedLadder(job, extent);
+  const scopes = keptScopes();
+  const judged = judgedLadder(job, extent, scopes);
   if (!judged.ok) return judged;
   const { ladder } = judged.value;
   const named = namedIn(job.record.method, ladder);
@@ -42,6 +45,7 @@ export function ladderOf(job: Job): Outcome<LadderWork> {
     ladder,
     chosen,
     isNamed: named !== undefined,
+    scopes,
     combination: combinationWith(ladder, chosen.method.code),
     ...(extent.ok ? { extent: extent.value } : {}),
   });
@@ -51,6 +55,7 @@ export function ladderOf(job: Job): Outcome<LadderWork> {
 export function judgedLadder(
   job: Job,
   extent: Outcome<ExtentWork> = mappedExtent(job),
+  scopes: ScopeSource = keptScopes(),
 ): Outcome<{ readonly ladder: JobLadder }> {
   const places = placesOf(job, extent.ok ? extent.value.zones : []);
   const [first, ...others] = places;
@@ -59,7 +64,7 @@ export function judgedLadder(
   const deck = deckFactsOf(job, places);
   const ladder = jobLadder(deck, [first, ...others]);
   return success({
-    ladder: extent.ok ? withoutRungs(ladder, deck, refutedBy(job, ladder, extent.value)) : ladder,
+    ladder: extent.ok ? withoutRungs(ladder, deck, refutedBy(job, ladder, extent.value, scopes)) : ladder,
   });
 }
 

@@ -24,7 +24,7 @@ import { pricedWork, type PricingWork } from '../stages/pricing-stage.js';
 import { pressedQuantities } from '../stages/pressed-quantities.js';
 import { pressOf, processOf, type ProcessWork } from '../stages/process-stage.js';
 import { restorationWith } from '../stages/schedule-choice.js';
-import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
+import type { ScopeWork } from '../stages/scope-stage.js';
 import { oldSkinsOf } from '../stages/skins.js';
 import type { EstimatePreview, PreviewPanel } from './estimate-preview.js';
 import { roughCoreFor } from './rough-core.js';
@@ -60,7 +60,7 @@ interface RoughWork {
 const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
   inOrder({ job, plates: keptPlates(), isRough: true })
     .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
-    .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones)))
+    .then('scope', ({ extent }) => ladder.scopes(job, openedZones(ladder, extent.zones)))
     .then('skins', () => oldSkinsOf(job))
     .then('core', ({ scope }) => roughCoreFor(job, scope))
     .then('around', ({ skins, core, plates }) =>

@@ -22,6 +22,19 @@ export const scopeOf = (job: Job, zones: readonly ZoneShape[]): Outcome<ScopeWor
           : success({ zones, plan }),
       );
 
+/** Openings planned once for each way in: the rungs of a ladder and the job that takes one of them ask alike. */
+export type ScopeSource = typeof scopeOf;
+
+export function keptScopes(): ScopeSource {
+  const kept = new Map<string, Outcome<ScopeWork>>();
+  return (job, zones) => {
+    const key = JSON.stringify([openingRequestOf(job, zones).method, zones.map(({ id }) => id)]);
+    const scope = kept.get(key) ?? scopeOf(job, zones);
+    kept.set(key, scope);
+    return scope;
+  };
+}
+
 export const nothingFound =
   'they show no place where bad core is likely enough to cut the deck; read closer together where it sounds dull, take a plug there, or draw the zone that is known';
 const nothingToCut = 'nothing is left to cut out; draw each zone as large as the bad core was found';
