@@ -48,11 +48,7 @@ export function refutedBy(
   return refuted;
 }
 
-function reasonAgainst(
-  job: Job,
-  { method }: JudgedRung,
-  scope: Outcome<ScopeWork>,
-): Reason | undefined {
+function reasonAgainst(job: Job, { method }: JudgedRung, scope: Outcome<ScopeWork>): Reason | undefined {
   if (!scope.ok) return noCut(scope.problems.map(detailOf).join(' '));
   return outOfReach(job, scope.value) ?? (method.fill === 'solid' ? undefined : unpressed(job, scope.value));
 }
