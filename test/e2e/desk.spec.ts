@@ -1,16 +1,12 @@
-import { afterAll, beforeAll, describe, expect, jest, test } from '@jest/globals';
+import { afterAll, beforeAll, expect, jest, test } from '@jest/globals';
 import { execFileSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
-import { startService, TEST_KEY, type TestService } from './service.js';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { faultsByAxe, fitsAcross, inBrowser, openDesk, type DeskInBrowser } from './desk-in-browser.js';
 
 const root = path.join(import.meta.dirname, '../..');
-const browserPath = '/usr/bin/chromium';
-const inBrowser = existsSync(browserPath) ? describe : describe.skip;
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 jest.setTimeout(120_000);
 
@@ -22,27 +18,16 @@ test('the element with the client and all it needs takes at most 60 kB packed', 
 });
 
 inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
-  let browser: Browser;
-  let service: TestService;
+  let desk: DeskInBrowser;
   beforeAll(async () => {
-    execFileSync(process.execPath, [path.join(root, 'apps/desk/bundle.mjs')], { cwd: root });
-    [service, browser] = await Promise.all([
-      startService(),
-      chromium.launch({ executablePath: browserPath, args: ['--no-sandbox'] }),
-    ]);
+    desk = await openDesk();
   });
   afterAll(async () => {
-    await browser?.close();
-    await service?.stop();
+    await desk?.stop();
   });
 
-  const signedIn = async (options: BrowserContextOptions): Promise<Page> => {
-    const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
-    const page = await context.newPage();
-    page.setDefaultTimeout(60_000);
-    await page.goto(service.url);
-    await page.getByLabel('Key', { exact: true }).fill(TEST_KEY);
-    await page.getByRole('button', { name: 'Sign in' }).click();
+  const onNewSheet = async (options: BrowserContextOptions): Promise<Page> => {
+    const page = await desk.signedIn(options);
     await page.getByRole('link', { name: 'New sheet' }).first().click();
     await page.getByRole('tab', { name: 'Draw' }).waitFor();
     return page;
@@ -69,17 +54,10 @@ inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
     await page.keyboard.press('Enter');
   };
 
-  const faultsByAxe = async (page: Page): Promise<readonly string[]> => {
-    await page.evaluate(axe);
-    return await page.evaluate(
-      `axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ': ' + nodes.map(({ html }) => html).join(' | ')))`,
-    );
-  };
-
-  const stored = async (): Promise<number> => (await service.get('/v1/estimates')).body.items.length;
+  const stored = async (): Promise<number> => (await desk.service.get('/v1/estimates')).body.items.length;
 
   test('by keyboard alone: a deck is drawn, priced, tapped and estimated, and ordered for', async () => {
-    const page = await signedIn({ viewport: { width: 1280, height: 900 } });
+    const page = await onNewSheet({ viewport: { width: 1280, height: 900 } });
     await drawPanel(page);
     await zoneByKeys(page);
     await page.locator('.price .cell-range').getByText('–').waitFor();
@@ -108,7 +86,7 @@ inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
 
   test('on a phone by finger, with the network lost and the page loaded again: one estimate, sent once', async () => {
     const before = await stored();
-    const page = await signedIn({
+    const page = await onNewSheet({
       viewport: { width: 390, height: 844 },
       hasTouch: true,
       colorScheme: 'dark',
@@ -139,12 +117,12 @@ inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
     await page.getByRole('button', { name: 'Send now' }).tap();
     await page.waitForURL(/#\/estimates\/[0-9a-f-]{36}$/);
     expect(await stored()).toBe(before + 1);
-    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
+    expect(await fitsAcross(page)).toBe(true);
     await page.context().close();
   });
 
   test('is read from right to left in Arabic, and measures in inches', async () => {
-    const page = await signedIn({ viewport: { width: 1280, height: 900 } });
+    const page = await onNewSheet({ viewport: { width: 1280, height: 900 } });
     await page.getByLabel('Units').selectOption('us');
     await page.getByText('Length (in)').waitFor();
     await page.getByLabel('Language').selectOption('ar');

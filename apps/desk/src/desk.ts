@@ -1,7 +1,7 @@
 import type { Kingplank } from 'kingplank-sdk';
 import type { Units } from 'kingplank-deck';
 import type { TemplateResult } from 'lit';
-import type { DeskWords } from './words.js';
+import type { DeskWords } from './words/words.js';
 
 /** What a page of the desk works with. */
 export interface Desk {
@@ -14,6 +14,8 @@ export interface Desk {
   readonly redraw: () => void;
   /** One line for everybody to read, or to hear. */
   readonly say: (text: string) => void;
+  /** The same for what went wrong. */
+  readonly fault: (text: string) => void;
   readonly go: (hash: string) => void;
 }
 
@@ -26,9 +28,14 @@ export async function trying(desk: Desk, work: () => Promise<void>): Promise<voi
   try {
     await work();
   } catch (error) {
-    desk.say(error instanceof Error ? error.message : String(error));
+    desk.fault(error instanceof Error ? error.message : String(error));
   }
   desk.redraw();
+}
+
+/** The same for what cannot be undone: asked for once more. */
+export async function tryingIfSure(desk: Desk, what: string, work: () => Promise<void>): Promise<void> {
+  if (confirm(`${what}?`)) await trying(desk, work);
 }
 
 export interface Amount {

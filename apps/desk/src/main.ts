@@ -3,11 +3,16 @@ import { formTexts, valueOf } from 'kingplank-deck/page';
 import { Kingplank, UnauthenticatedError } from 'kingplank-sdk';
 import { html, nothing, render, type TemplateResult } from 'lit';
 import type { Desk, Page } from './desk.js';
+import { comparisonPage } from './catalogue/comparison-page.js';
+import { editionsPage } from './catalogue/editions-page.js';
+import { priceListPage } from './catalogue/price-list-page.js';
+import { ratesPage } from './catalogue/rates-page.js';
+import { sheetPage } from './catalogue/sheet-page.js';
 import { basketPage } from './pages/basket.js';
 import { comparePage } from './pages/compare.js';
 import { estimatesPage } from './pages/estimates.js';
 import { newSheetPage, reviseSheetPage, storedSheetPage } from './pages/sheets.js';
-import { deskWords } from './words.js';
+import { deskWords } from './words/words.js';
 
 /** Kept by this tab only, and never in an address. */
 const KEY = 'kingplank-desk:key';
@@ -28,13 +33,19 @@ const routes: readonly Route[] = [
   [/^#\/estimates\/([^/]+)\/revise$/, reviseSheetPage],
   [/^#\/compare\/([^/]+)\/([^/]+)$/, comparePage],
   [/^#\/order\/(.+)$/, basketPage],
+  [/^#\/catalogue$/, editionsPage],
+  [/^#\/catalogue\/([^/]+)$/, priceListPage],
+  [/^#\/catalogue\/([^/]+)\/rates$/, ratesPage],
+  [/^#\/catalogue\/([^/]+)\/comparison$/, comparisonPage],
+  [/^#\/catalogue\/([^/]+)\/lists\/([^/]+)$/, priceListPage],
+  [/^#\/catalogue\/([^/]+)\/lists\/([^/]+)\/sheet$/, sheetPage],
 ];
 
 class App {
   readonly #root: HTMLElement;
   #apiKey = sessionStorage.getItem(KEY) ?? '';
   #taste: Taste = tasteKept();
-  #notice = '';
+  #notice = { text: '', isFault: false };
   #page: Page | undefined;
 
   constructor(root: HTMLElement) {
@@ -51,7 +62,7 @@ class App {
 
   /** The page of the address, begun anew. */
   #open(): void {
-    this.#notice = '';
+    this.#notice = { text: '', isFault: false };
     this.#page = undefined;
     if (this.#apiKey !== '') {
       const desk = this.#desk();
@@ -82,8 +93,10 @@ class App {
         this.#draw();
       },
       say: (text) => {
-        this.#notice = text;
-        this.#draw();
+        this.#say(text, false);
+      },
+      fault: (text) => {
+        this.#say(text, true);
       },
       go: (hash) => {
         location.hash = hash;
@@ -105,8 +118,17 @@ class App {
 
   #main(): TemplateResult {
     if (this.#page === undefined) return this.#signIn();
-    return html`<p class="notice fault" role="status">${this.#notice}</p>
-      ${this.#page.view()}`;
+    return html`${this.#noticeLine()} ${this.#page.view()}`;
+  }
+
+  #noticeLine(): TemplateResult {
+    const { text, isFault } = this.#notice;
+    return html`<p class=${isFault ? 'notice fault' : 'notice'} role="status">${text}</p>`;
+  }
+
+  #say(text: string, isFault: boolean): void {
+    this.#notice = { text, isFault };
+    this.#draw();
   }
 
   #header(): TemplateResult {
@@ -114,14 +136,16 @@ class App {
     const link = (hash: string, word: string, isHere: boolean): TemplateResult =>
       html`<a href=${hash} aria-current=${isHere ? 'page' : nothing}>${word}</a>`;
     const { hash } = location;
+    const isCatalogue = hash.startsWith('#/catalogue');
     return html`<header>
       <p class="mark">Kingplank</p>
       ${
         this.#apiKey === ''
           ? nothing
           : html`<nav aria-label="Kingplank">
-              ${link('#/', words.estimates, hash !== '#/new')}
+              ${link('#/', words.estimates, hash !== '#/new' && !isCatalogue)}
               ${link('#/new', words.newSheet, hash === '#/new')}
+              ${link('#/catalogue', words.catalogue, isCatalogue)}
             </nav>`
       }
       <div class="settings">
@@ -191,7 +215,7 @@ class App {
           aria-describedby="key-help"
       /></label>
       <p class="soft" id="key-help">${words.keyHelp}</p>
-      <p class="notice fault" role="status">${this.#notice}</p>
+      ${this.#noticeLine()}
       <button class="main" type="submit">${words.signIn}</button>
     </form>`;
   }
@@ -205,8 +229,7 @@ class App {
       this.#open();
     } catch (error) {
       this.#apiKey = '';
-      this.#notice = error instanceof UnauthenticatedError ? this.#words.keyRefused : String(error);
-      this.#draw();
+      this.#say(error instanceof UnauthenticatedError ? this.#words.keyRefused : String(error), true);
     }
   }
 

@@ -2,4 +2,4 @@
 export { freshKey } from './model/outbox.js';
 export { keep } from './service/papers.js';
 export { formTexts, valueOf } from './view/controls.js';
-export { languageOf, wordFor } from './words/words.js';
+export { filled, languageOf, wordFor } from './words/words.js';
