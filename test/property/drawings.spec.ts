@@ -114,6 +114,7 @@ const planOf = ({ panel, fittings, zones }: DefectMapInput): OpeningPlanInput =>
   panel,
   fittings,
   cutLengthM: 3,
+  seenFrom: 'above',
   openings: zones.map(({ id, outline: shape }) => ({
     label: id,
     area: { outer: shape, holes: [] },
@@ -191,7 +192,7 @@ describe('any deck', () => {
           bleedHoles: [],
         }));
         const drawing = piecePlan(
-          { panel: plan.panel, openings: plan.openings, pieces, fittings: plan.fittings },
+          { panel: plan.panel, openings: plan.openings, pieces, fittings: plan.fittings, seenFrom: 'below' },
           { format: sheet, reader: defaultReader, block },
         );
         expect(collisions(drawing)).toEqual([]);

@@ -144,6 +144,7 @@ export const sampleOpeningPlan: OpeningPlanInput = {
   panel: foredeck,
   fittings,
   cutLengthM: 3.68,
+  seenFrom: 'above',
   openings: [
     {
       label: 'A',
@@ -191,12 +192,14 @@ export const samplePiecePlan: PiecePlanInput = {
   pieces,
   openings: sampleOpeningPlan.openings,
   fittings: [{ id: 'S4', at: [1400, 900], solid: { lengthMm: 125, widthMm: 125 } }],
+  seenFrom: 'above',
 };
 
 export const samplePlyPlan: PlyPlanInput = {
   panel: foredeck,
   openings: sampleOpeningPlan.openings,
   taperRatio: 12,
+  seenFrom: 'above',
   plies: [1, 2, 3].map((order) => ({
     order,
     materialName: order === 1 ? 'Chopped strand mat 300 g/m²' : 'Biaxial with mat 600 g/m²',

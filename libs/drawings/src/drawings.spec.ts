@@ -115,7 +115,7 @@ describe('a drawing', () => {
       expect(svgOf(drawing)).not.toMatch(/<script|<style|href=|\son\w+=|style=|url\(/i);
   });
 
-  test('never mirrors the deck: port stays port', () => {
+  test('shows the deck as it is seen: port stays port from above, and changes sides from below', () => {
     const upright = openingPlan(sampleOpeningPlan, { ...request, format: portrait('a4') });
     const across = openingPlan(sampleOpeningPlan, request);
     const turnOf = (drawing: Drawing): number => {
@@ -127,6 +127,15 @@ describe('a drawing', () => {
       return Math.sign((bx - ax) * (cy - ay) - (by - ay) * (cx - ax));
     };
     expect(turnOf(upright)).toBe(turnOf(across));
+    const below = openingPlan({ ...sampleOpeningPlan, seenFrom: 'below' }, request);
+    expect(turnOf(below)).toBe(-turnOf(across));
+    const saysSo = /Seen from below.*port and starboard change sides/;
+    const notesOf = (drawing: Drawing): string =>
+      textMarks(drawing.marks)
+        .map((mark) => mark.text)
+        .join(' ');
+    expect(notesOf(below)).toMatch(saysSo);
+    expect(notesOf(across)).not.toMatch(saysSo);
   });
 
   test('states the scale at which the deck was drawn', () => {

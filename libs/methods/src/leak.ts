@@ -23,7 +23,8 @@ export interface LeakRemedy {
   readonly verify: string;
   /** The remedy is part of the plan as soon as its fittings are. */
   readonly isInPlan: (facts: {
-    readonly bedsFittings: boolean;
+    /** Kinds of the fittings that come off and are bedded anew. */
+    readonly bedded: readonly string[];
     readonly takesOverlayOff: boolean;
     readonly railOff: boolean;
   }) => boolean;
@@ -39,7 +40,7 @@ export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
     title: 'Fittings through the deck',
     remedy: 'every fitting within 300 mm off, its holes potted, bedded anew',
     verify: within,
-    isInPlan: ({ bedsFittings }) => bedsFittings,
+    isInPlan: ({ bedded }) => bedded.length > 0,
     cite: inPrint,
   },
   'hull-deck-joint': {
@@ -55,7 +56,7 @@ export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
     title: 'Hatch or window',
     remedy: 'frame off, core edge dug back 12 mm or more and sealed, frame bedded in a sealant that flexes',
     verify: 'ten minutes of hosing from below upwards, no drop inside',
-    isInPlan: ({ bedsFittings }) => bedsFittings,
+    isInPlan: ({ bedded }) => bedded.includes('hatch'),
     cite: inPrint,
   },
   'overlay-screws': {
@@ -71,7 +72,7 @@ export const leakRemedies: Readonly<Record<LeakCause, LeakRemedy>> = {
     title: 'Chainplate slot',
     remedy: 'cover off, block under it filled solid, slot cut anew, sealed with what flexes',
     verify: 'dry below the slot after a day of sailing to windward; sealant renewed within five years',
-    isInPlan: ({ bedsFittings }) => bedsFittings,
+    isInPlan: ({ bedded }) => bedded.includes('chainplate'),
     cite: inPrint,
   },
   'crack': {

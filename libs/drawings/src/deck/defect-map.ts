@@ -73,7 +73,7 @@ function drawn(
     ),
     legend: legendOf(input, reader),
   });
-  const view = deckView(input.panel.outer, roomInside(sheet.area, 12, 11));
+  const view = deckView(input.panel.outer, roomInside(sheet.area, 12, 11), 'above');
   const dimensions = overallDimensions(input.panel.outer, view, sheet);
   blockFittings(input.fittings, view, sheet);
   const grounds = [...bandMarks(input.contours, view), ...zoneGrounds(input, view)];

@@ -7,10 +7,11 @@ import { boxMark, circle, line, shape, sizes, text, type Mark } from '../sheet/m
 import { inset, signedArea, type Box, type Point } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
 import { textWidthMm } from '../sheet/text-size.js';
-import { deckView, type DeckView } from './deck-view.js';
+import { deckView, type DeckView, type SeenFrom } from './deck-view.js';
 import {
   blockFittings,
   blockTexts,
+  seenNotes,
   boxRing,
   fittingLegend,
   fittingMarks,
@@ -42,6 +43,7 @@ export interface OpeningPlanInput {
   readonly openings: readonly PlannedOpening[];
   readonly fittings: readonly Fitting[];
   readonly cutLengthM: number;
+  readonly seenFrom: SeenFrom;
 }
 
 /** The aft port corner of the box round the panel: both tapes are laid from here. */
@@ -76,6 +78,7 @@ function drawn(
       ...(depths.length === openings.length && depths.length > 0
         ? [said.note(lengthText(reader, Math.min(...depths), 1))]
         : [said.noDepth]),
+      ...seenNotes(input.seenFrom, reader),
       ...notes,
     ],
     description: said.describe(
@@ -86,7 +89,11 @@ function drawn(
     legend: legendOf(input, reader),
   });
   const margin = longestValueMm(input, reader) + 8;
-  const view = deckView(panel.outer, inset(sheet.area, margin, 5, { right: 3, bottom: margin }));
+  const view = deckView(
+    panel.outer,
+    inset(sheet.area, margin, 5, { right: 3, bottom: margin }),
+    input.seenFrom,
+  );
   const dimensions = datumDimensions(input, view, sheet);
   blockFittings(input.fittings, view, sheet);
   const grounds = openings.flatMap((opening) => openingGround(opening, view));

@@ -6,7 +6,7 @@ import { hatched } from '../sheet/hatch.js';
 import { boxMark, circle, line, shape, sizes, textBox, textMarks, type Mark } from '../sheet/marks.js';
 import { clippedLine, clippedRing } from '../sheet/clip.js';
 import { boxOf, contains, grown, inset, type Box, type Point, type Ring } from '../sheet/shapes.js';
-import type { DeckView } from './deck-view.js';
+import type { DeckView, SeenFrom } from './deck-view.js';
 import { ringsOf, type Area, type Outline, type Place } from './place.js';
 
 export interface Panel extends Area {
@@ -27,6 +27,10 @@ export interface Fitting {
   readonly solid?: Rectangle;
   readonly plate?: Rectangle;
 }
+
+/** Said on every plan that is mirrored. */
+export const seenNotes = (seenFrom: SeenFrom, reader: Reader): readonly string[] =>
+  seenFrom === 'below' ? [reader.words.drawing.seenFromBelow] : [];
 
 /** Room for the overall dimensions below and left of the deck. */
 export const roomInside = (area: Box, left: number, bottom: number): Box =>

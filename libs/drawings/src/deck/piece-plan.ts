@@ -4,7 +4,7 @@ import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../shee
 import { lined } from '../sheet/hatch.js';
 import { boxMark, circle, shape, sizes, type Mark } from '../sheet/marks.js';
 import type { Drawing } from '../sheet/svg.js';
-import { deckView, type DeckView } from './deck-view.js';
+import { deckView, sheetAngleDeg, type DeckView, type SeenFrom } from './deck-view.js';
 import {
   boxRing,
   inside,
@@ -12,6 +12,7 @@ import {
   middleOf,
   panelMarks,
   roomInside,
+  seenNotes,
   overallDimensions,
   underFittings,
   underLegend,
@@ -35,6 +36,7 @@ export interface PiecePlanInput {
   readonly pieces: readonly PlannedPiece[];
   /** Those that stand on solid: core is left out where it goes. */
   readonly fittings: readonly Fitting[];
+  readonly seenFrom: SeenFrom;
 }
 
 /** Each piece of new core where it lies, labelled in the order of bedding. */
@@ -56,7 +58,11 @@ function drawn(
     title: said.title,
     ...request,
     isToScale: true,
-    notes: [said.note, ...(leftOut === 0 ? [] : [said.leftOut(leftOut)])],
+    notes: [
+      said.note,
+      ...seenNotes(input.seenFrom, reader),
+      ...(leftOut === 0 ? [] : [said.leftOut(leftOut)]),
+    ],
     description: said.describe(
       said.pieces(pieces.length),
       areaText(
@@ -70,7 +76,7 @@ function drawn(
     ...openings.flatMap(({ area }) => area.outer),
     ...pieces.flatMap(({ outline }) => outline),
   ];
-  const view = deckView(shownPart, roomInside(sheet.area, 12, 11));
+  const view = deckView(shownPart, roomInside(sheet.area, 12, 11), input.seenFrom);
   const dimensions = overallDimensions(shownPart, view, sheet);
   const grounds = pieces.flatMap((piece) => pieceMarks(piece, view));
   const under = underFittings(input.fittings, view);
@@ -90,10 +96,9 @@ function drawn(
 
 const pieceMarks = ({ outline, grainDeg, bleedHoles }: PlannedPiece, view: DeckView): readonly Mark[] => {
   const ring = view.ring(outline);
-  const turn = view.bow === 'up' ? -90 : 0;
   return [
     shape([ring], undefined, 'paper'),
-    ...(grainDeg === undefined ? [] : lined([ring], grainDeg + turn, 1.5)),
+    ...(grainDeg === undefined ? [] : lined([ring], sheetAngleDeg(view, grainDeg), 1.5)),
     ...bleedHoles.map((hole) => circle(view.at(hole), 0.25, undefined, 'ink')),
     shape([ring], 'contour', 'none'),
   ];

@@ -5,13 +5,14 @@ import type { LineType } from '../sheet/line-types.js';
 import { shape, sizes, type Mark } from '../sheet/marks.js';
 import type { Point } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
-import { deckView } from './deck-view.js';
+import { deckView, type SeenFrom } from './deck-view.js';
 import {
   lineSample,
   overallDimensions,
   panelLegend,
   panelMarks,
   roomInside,
+  seenNotes,
   type Panel,
 } from './panel-marks.js';
 import { ringsOf, type Area } from './place.js';
@@ -27,6 +28,7 @@ export interface PlyPlanInput {
   readonly openings: readonly { readonly label: string; readonly area: Area }[];
   readonly plies: readonly PlannedPly[];
   readonly taperRatio: number;
+  readonly seenFrom: SeenFrom;
 }
 
 const lines: readonly LineType[] = ['contour', 'hidden', 'adjacent', 'centre', 'fine'];
@@ -42,7 +44,7 @@ export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
     title: said.title,
     ...request,
     isToScale: true,
-    notes: [],
+    notes: seenNotes(input.seenFrom, reader),
     description: said.describe(said.plies(plies.length), `${upTo(reader, input.taperRatio, 1)}:1`),
     legend: legendOf(input, reader),
   });
@@ -50,7 +52,7 @@ export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
     ...openings.flatMap(({ area }) => area.outer),
     ...plies.flatMap(({ outline }) => outline.flatMap(({ outer }) => outer)),
   ];
-  const view = deckView(shownPart, roomInside(sheet.area, 12, 11));
+  const view = deckView(shownPart, roomInside(sheet.area, 12, 11), input.seenFrom);
   const dimensions = overallDimensions(shownPart, view, sheet);
   const edges = panelMarks(panel, view, sheet);
   const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'visible', 'light'));

@@ -1,5 +1,6 @@
 import type { BatchCard, Estimate, Opening } from '#lib/estimate';
 import type { DefectMapInput } from '../deck/defect-map.js';
+import type { SeenFrom } from '../deck/deck-view.js';
 import type { OpeningPlanInput } from '../deck/opening-plan.js';
 import type { Fitting, Panel } from '../deck/panel-marks.js';
 import type { PiecePlanInput } from '../deck/piece-plan.js';
@@ -23,6 +24,10 @@ export const panelOf = ({ estimate: { scope }, record }: Given): Panel => ({
   holes: scope.panel.holes,
   supports: record.panel.supports ?? [],
 });
+
+/** The inner skin is cut by somebody who looks up at it. */
+const seenFrom = ({ scope }: Estimate): SeenFrom =>
+  scope.method.some(({ value }) => value === 'from-below') ? 'below' : 'above';
 
 /** Every fitting of the record; the estimate's scope holds only those that the openings touch. */
 const fittingsOf = ({ estimate, record }: Given): readonly Fitting[] => {
@@ -63,6 +68,7 @@ export const openingPlanInput = (given: Given): OpeningPlanInput => ({
   openings: given.estimate.scope.openings,
   fittings: fittingsWithCards(given),
   cutLengthM: given.estimate.scope.cutLengthM,
+  seenFrom: seenFrom(given.estimate),
 });
 
 const openingsNamed = ({ scope }: Estimate, label: string | undefined): readonly Opening[] =>
@@ -73,6 +79,7 @@ export const piecePlanInput = (given: GivenOpened, opening: string | undefined):
   openings: openingsNamed(given.estimate, opening),
   pieces: given.estimate.core.pieces.filter((piece) => opening === undefined || piece.opening === opening),
   fittings: onSolid(given),
+  seenFrom: seenFrom(given.estimate),
 });
 
 /** A ply belongs to the openings whose boxes its parts meet. */
@@ -84,6 +91,7 @@ export const plyPlanInput = (given: GivenOpened, opening: string | undefined): P
     panel: panelOf(given),
     openings,
     taperRatio: given.estimate.laminate.taperRatio,
+    seenFrom: seenFrom(given.estimate),
     plies: given.estimate.laminate.plies.map((ply) => ({
       ...ply,
       outline: opening === undefined ? ply.outline : ply.outline.filter(isOver),
@@ -103,17 +111,14 @@ export const sheetLayoutInputs = ({ estimate: { core } }: GivenOpened): readonly
 
 const THINNEST_CORE_MM = 3;
 
-/** Whether the inner skin is the one that is cut. */
-const isFromBelow = ({ scope }: Estimate): boolean =>
-  scope.method.some(({ value }) => value === 'from-below');
-
 export const sectionInput = ({ estimate, record }: GivenOpened): SectionInput => {
   const { core, laminate } = estimate;
-  const below = isFromBelow(estimate);
-  const [whole, cut] = below ? [record.outerSkin, record.innerSkin] : [record.innerSkin, record.outerSkin];
+  const cutFrom = seenFrom(estimate);
+  const [whole, cut] =
+    cutFrom === 'below' ? [record.outerSkin, record.innerSkin] : [record.innerSkin, record.outerSkin];
   return {
     method: laminate.method,
-    cutFrom: below ? 'below' : 'above',
+    cutFrom,
     wholeSkinMm: whole.thicknessMm,
     cutSkinMm: cut.thicknessMm,
     cavityMm: record.core.thicknessMm,

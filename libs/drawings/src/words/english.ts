@@ -19,6 +19,8 @@ const words = {
     fitting: 'fitting',
     solid: 'solid under a fitting, in place of core',
     plate: 'backing plate below',
+    seenFromBelow:
+      'Seen from below, looking up: port and starboard change sides. Measure on the underside of the deck.',
   },
   conditions: {
     'wet-rotten': 'wet and rotten',

@@ -36,7 +36,7 @@ export function closedDocumentOf(work: ClosedJob, engineVersion: string): BodyWi
       scope: scopeOf(work),
       leftOut: leftOut(work),
       hardware: work.cards.map(hardwareCard),
-      leak: leakSection(job, ladder.chosen, work.cards.length > 0),
+      leak: leakSection(job, ladder.chosen, work.cards),
       checks: [],
       process: {
         ...potsSection(job, process),

@@ -42,7 +42,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
       panel: panelSection(work.panel, bayOf(job)),
       leftOut: [],
       hardware: hardware.map(hardwareCard),
-      leak: leakSection(job, work.ladder.chosen, hardware.length > 0),
+      leak: leakSection(job, work.ladder.chosen, hardware),
       checks,
       process: {
         ...processSection(job, work.process, work.press),

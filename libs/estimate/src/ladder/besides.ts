@@ -3,6 +3,7 @@ import { derived, type Figure } from '#lib/provenance';
 import { fraction, m, m2, m2FromMm2, mm2 } from '#lib/units';
 import type { Job } from '../job/job.js';
 import type { Besides } from '../stages/labour-drivers.js';
+import { isLaidAgain } from '../stages/coatings.js';
 import { netAreaMm2 } from './deck-facts.js';
 
 interface Opened {
@@ -52,11 +53,11 @@ function overlayBesides({ record: { panel } }: Job, { openedM2 }: Opened): Besid
   if (overlay === undefined || overlay.then === 'not-included') return {};
   const panelM2 = m2FromMm2(mm2(netAreaMm2(panel)));
   const sideM = Math.sqrt(openedM2.value) + 2 * PAST_THE_CUT_M;
-  const offM2 = overlay.then === 'back' ? Math.min(panelM2, sideM * sideM) : panelM2;
+  const offM2 = isLaidAgain(overlay) ? Math.min(panelM2, sideM * sideM) : panelM2;
   const off = area('overlay to take off', offM2, openedM2);
   return {
     [overlay.kind === 'screwed-planks' ? 'overlay-screwed-m2' : 'overlay-glued-m2']: off,
-    ...(overlay.then === 'back' ? { 'overlay-relay-m2': off } : {}),
+    ...(isLaidAgain(overlay) ? { 'overlay-relay-m2': off } : {}),
   };
 }
 

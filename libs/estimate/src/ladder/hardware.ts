@@ -1,7 +1,8 @@
 import { isLoaded } from '#lib/extent';
 import { fittingCard, type DeckStack, type FittingCard } from '#lib/methods';
 import { stated } from '../job/fitting-stated.js';
-import type { FittingRecord } from '../job/defect-record.js';
+import { isLaidAgain } from '../stages/coatings.js';
+import type { FittingRecord, OverlayRecord } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 
 /** A fitting that comes off, and whether the core under it is opened. */
@@ -14,14 +15,20 @@ export interface FittingOff {
 export const cardsFor = (
   { record, answers }: Pick<Job, 'record' | 'answers'>,
   off: readonly FittingOff[],
-): readonly FittingCard[] =>
-  (record.fittings ?? []).flatMap((fitting) => {
+): readonly FittingCard[] => {
+  const stack = stackOf(answers, laidAgainMm(record.panel.overlay));
+  return (record.fittings ?? []).flatMap((fitting) => {
     const found = off.find(({ id }) => id === fitting.id);
-    return found === undefined ? [] : [cardOf(fitting, stackOf(answers), found)];
+    return found === undefined ? [] : [cardOf(fitting, stack, found)];
   });
+};
 
-const stackOf = (answers: Job['answers']): DeckStack => ({
-  outerSkinMm: answers.outerSkin.thicknessMm.value,
+const laidAgainMm = (overlay: OverlayRecord | undefined): number =>
+  overlay !== undefined && isLaidAgain(overlay) ? overlay.thicknessMm : 0;
+
+/** A bolt goes through planks that are laid again as through the skin they lie on. */
+const stackOf = (answers: Job['answers'], overlayMm: number): DeckStack => ({
+  outerSkinMm: answers.outerSkin.thicknessMm.value + overlayMm,
   coreMm: answers.core.thicknessMm.value,
   innerSkinMm: answers.innerSkin.thicknessMm.value,
 });

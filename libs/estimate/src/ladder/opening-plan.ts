@@ -10,6 +10,7 @@ import type { SheetsWanted } from '../stages/core-stage.js';
 import {
   circumstancesOf,
   coatsAndCycles,
+  coveringArea,
   finishArea,
   nonskidArea,
   smoothArea,
@@ -19,6 +20,7 @@ import {
   largeKinds,
   type JobQuantities,
 } from '../stages/labour-drivers.js';
+import { overlaySteps } from '../stages/overlay-needs.js';
 import type { PlyWork } from '../stages/laminate-stage.js';
 import { cardsFor } from './hardware.js';
 import { besidesOf } from './besides.js';
@@ -46,7 +48,7 @@ export function roughOpening(job: Job, rung: JudgedRung, places: readonly PlaceF
         props: 'needed',
         panel: job.record.panel.camberRadiusMm === undefined ? 'flat' : 'cambered',
       },
-      steps: roughSteps(job, { size, plies }),
+      steps: [...roughSteps(job, { size, plies }), ...overlaySteps(job, quantities)],
       core: { sheets },
       laminate: { plies, plyCount: plies.length, sessions: 1, largestPlyM2: quantities.laminateM2 },
       cards: cardsFor(
@@ -137,7 +139,7 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
   return {
     openedM2,
     ...roughStates(openedM2, conditionOf(places)),
-    coveringM2: job.answers.panel.surface.value === 'planked' ? finishM2 : noArea,
+    coveringM2: coveringArea(job, finishM2),
     cutM: figureOf('m', m(size.cutM), 'saw cut, roughly'),
     lipM: figureOf('m', m(0), 'no lip, roughly'),
     topcoatM2: smoothArea(finishM2, nonskidM2),

@@ -58,7 +58,7 @@ interface RoughWork {
 }
 
 const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
-  inOrder({ job, plates: keptPlates(), isRough: true })
+  inOrder({ job, ladder, plates: keptPlates(), isRough: true })
     .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
     .then('scope', ({ extent }) => ladder.scopes(job, openedZones(ladder, extent.zones)))
     .then('skins', () => oldSkinsOf(job))

@@ -92,7 +92,11 @@ export const hardwareCard = (card: FittingCard): HardwareCard => ({
 });
 
 /** A record that names a leaking fitting has named the cause. */
-export function leakSection({ record }: Job, { method }: JudgedRung, bedsFittings: boolean): LeakSection {
+export function leakSection(
+  { record }: Job,
+  { method }: JudgedRung,
+  cards: readonly FittingCard[],
+): LeakSection {
   const cause =
     record.cause?.leak ??
     (record.cause?.cause === 'leaking-fitting' ||
@@ -100,7 +104,7 @@ export function leakSection({ record }: Job, { method }: JudgedRung, bedsFitting
       ? 'fittings'
       : 'not-known');
   return leakAnswer(cause, {
-    bedsFittings,
+    bedded: cards.map(({ kind }) => kind),
     takesOverlayOff: record.panel.overlay !== undefined && record.panel.overlay.then !== 'not-included',
     railOff: method.edgeWork === 'rail',
   });

@@ -3,6 +3,7 @@ import type { OpeningPlan, PlannedOpening } from '#lib/extent';
 import { m2FromMm2, mm2 } from '#lib/units';
 import type { FittingScope, Opening, Scope } from '../document/estimate-document.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
+import { isPainted } from '../stages/coatings.js';
 import type { Job } from '../job/job.js';
 import type { ScopeWork } from '../stages/scope-stage.js';
 import { areaOfPolygon, areasOf } from './areas.js';
@@ -86,17 +87,34 @@ const methodOf = ({ answers: { method, conditions, evidence }, supplied }: Job):
   return Object.entries(choices).map(([choice, { value, because }]) => ({ choice, value, reason: because }));
 };
 
+const overlayIn = ({ record: { panel } }: Job): readonly string[] => {
+  switch (panel.overlay?.then) {
+    case 'back':
+      return ['overlay off round the openings, its holes filled, and laid again with one plank in three new'];
+    case 'paint':
+      return ['overlay off the whole panel, its holes filled, the deck made good and painted in its place'];
+    default:
+      return [];
+  }
+};
+
+const overlayOut = ({ record: { panel } }: Job): readonly string[] =>
+  panel.overlay?.then === 'not-included'
+    ? ['overlay off, its holes filled and whatever takes its place: by others, before and after this job']
+    : [];
+
 const isShed = (job: Job): boolean => job.answers.conditions.shelter.value === 'shed';
 
 /** What a reader would otherwise argue about later. */
 function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'excluded'> {
   const isLined = job.answers.panel.accessBelow.value === 'lined';
-  const hasFinish = job.answers.method.access.value === 'from-above';
+  const hasFinish = isPainted(job);
   return {
     included: [
       'opening, removal of bad core, drying, new core, bonding and closing of the openings listed',
       ...(plan.fittings.length > 0 ? ['fittings listed: off, holes potted, re-bedded'] : []),
       ...(isLined ? ['lining below the openings out and back'] : []),
+      ...overlayIn(job),
       ...(hasFinish ? [`finish of the ${job.answers.method.finish.value.replace('-', ' ')}`] : []),
       'protection of the craft, protection of people, waste',
       'yard charges listed',
@@ -104,13 +122,14 @@ function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'exclud
     ],
     excluded: [
       'damage found outside the openings listed',
+      ...overlayOut(job),
       'structure under the deck, tanks, wiring beyond isolation',
       'mast out, rigging, sea trial',
       'matching of old nonskid pattern and colour beyond the area finished',
       ...(job.answers.panel.surface.value === 'bonded-mat'
         ? ['taking off the bonded deck mat with its glue, and laying a new one']
         : []),
-      ...(hasFinish ? [] : ['finish of the surfaces below deck']),
+      ...(job.answers.method.access.value === 'from-below' ? ['finish of the surfaces below deck'] : []),
       ...(isShed(job) ? [] : ['hire of a building']),
       'storage, survey re-inspection, transport of the craft',
     ],

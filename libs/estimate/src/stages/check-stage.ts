@@ -6,6 +6,7 @@ import {
   type PanelCheckRequest,
   type PlateSource,
 } from '#lib/panel';
+import { cardsFor, offIn } from '../ladder/hardware.js';
 import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
 import type { LaminateWork } from './laminate-stage.js';
@@ -56,26 +57,26 @@ function requestOf(context: CheckContext): PanelCheckRequest {
   };
 }
 
-const USUAL_BOLT_MM = 8;
-/** Holes are opened to twice the fastener and potted: common practice, no published source. */
-const POTTED_OVER_BOLT = 2;
+/** The check reads no wider pocket; a wider one carries more than it says. */
+const WIDEST_POCKET_MM = 200;
 
-function fittingRequests({ job, scope: { plan } }: CheckContext): readonly FittingRequest[] {
-  return plan.fittings
-    .filter(({ work, holes }) => work.includes('pot') && holes > 0)
-    .map(({ id, kind, holes, work }) => {
-      const recorded = job.record.fittings?.find((fitting) => fitting.id === id);
-      const boltMm = recorded?.holeDiameterMm ?? USUAL_BOLT_MM;
-      const plateMm = recorded?.baseMm;
-      return {
-        id,
-        kind,
-        bolts: holes,
-        boltMm,
-        pottedMm: boltMm * POTTED_OVER_BOLT,
-        ...(work.includes('plate') && plateMm !== undefined
-          ? { backingPlate: { lengthMm: plateMm, widthMm: plateMm } }
-          : {}),
-      };
-    });
-}
+/** Bolts, pockets and plates by the cards; through a solid insert the pocket is as wide as the insert. */
+const fittingRequests = ({ job, scope: { plan } }: CheckContext): readonly FittingRequest[] =>
+  cardsFor(job, offIn(plan.fittings)).flatMap((card) => {
+    const kind = plan.fittings.find(({ id }) => id === card.id)?.kind;
+    const { insert, plate } = card;
+    return kind === undefined || card.fasteners === 0
+      ? []
+      : [
+          {
+            id: card.id,
+            kind,
+            bolts: card.fasteners,
+            boltMm: card.fastenerMm,
+            pottedMm: Math.min(WIDEST_POCKET_MM, insert === undefined ? card.plugMm : insert.widthMm),
+            ...(plate === undefined
+              ? {}
+              : { backingPlate: { lengthMm: plate.lengthMm, widthMm: plate.widthMm } }),
+          },
+        ];
+  });

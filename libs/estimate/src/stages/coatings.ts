@@ -1,9 +1,17 @@
 import { materialsOf, type Coating } from '#lib/catalogue';
+import type { OverlayRecord } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
 
-/** When the deck is painted, what the job lays on: the topcoat of the job, and the first coating of each other kind. */
-export const coatingsOf = ({ answers, catalogue, topcoat }: Job): readonly Coating[] => {
-  if (answers.method.access.value !== 'from-above') return [];
+/** From below the deck's paint stays, and under planks that go back there is none. */
+export const isPainted = ({ answers, record }: Job): boolean =>
+  answers.method.access.value === 'from-above' && !isLaidAgain(record.panel.overlay);
+
+export const isLaidAgain = (overlay: OverlayRecord | undefined): boolean => overlay?.then === 'back';
+
+/** What the job lays on: the topcoat of the job, and the first coating of each other kind. */
+export const coatingsOf = (job: Job): readonly Coating[] => {
+  const { catalogue, topcoat } = job;
+  if (!isPainted(job)) return [];
   const all = materialsOf(catalogue, 'coating');
   const kinds = [...new Set(all.map(({ coating }) => coating))];
   return kinds.flatMap((kind) =>

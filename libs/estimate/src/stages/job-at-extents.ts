@@ -118,6 +118,7 @@ function useFactor(context: ExtentsContext, { code }: CostLine, change: Change):
   const { before, after } = change;
   const ratio = (pick: (quantities: JobQuantities) => number): number =>
     part(pick(after.quantities), pick(before.quantities));
+  if (id.startsWith('overlay-')) return ratio(({ besides }) => besides['overlay-relay-m2']?.value ?? 0);
   if (isHardware(id)) return part(after.fittingCount, before.fittingCount);
   if (id.startsWith('core-')) return ratio(({ openedM2 }) => openedM2.value);
   if (id.startsWith('fabric-')) return part(after.laminateM2, before.laminateM2);

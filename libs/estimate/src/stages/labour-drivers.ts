@@ -5,6 +5,7 @@ import { fraction, m, m2, m2FromMm2, mm2, type In } from '#lib/units';
 import type { ZoneCondition } from '../job/defect-record.js';
 import { commonPractice } from '#lib/asking';
 import type { Job } from '../job/job.js';
+import { isPainted } from './coatings.js';
 import type { LaminateWork } from './laminate-stage.js';
 import type { ScopeWork } from './scope-stage.js';
 
@@ -87,7 +88,7 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
     lipM: lipLength(plan),
     topcoatM2: smoothArea(finishM2, nonskidM2),
     ...statesOf(job, openedArea),
-    coveringM2: job.answers.panel.surface.value === 'planked' ? finishM2 : noArea,
+    coveringM2: coveringArea(job, finishM2),
     cutM,
     taperM: cutM,
     fairedM2,
@@ -188,7 +189,7 @@ export function injectionQuantities(
     heldSkinM2: noArea,
     looseCoreM2: noArea,
     heldCoreM2: noArea,
-    coveringM2: job.answers.panel.surface.value === 'planked' ? finishM2 : noArea,
+    coveringM2: coveringArea(job, finishM2),
     cutM: noLength,
     taperM: noLength,
     laminateM2: noArea,
@@ -237,6 +238,10 @@ const lipLength = ({ openings }: ScopeWork['plan']): Figure<'m'> =>
     },
   );
 
+/** What is bonded to the deck and comes off before it is painted, unless an overlay is recorded, which is counted by itself. */
+export const coveringArea = ({ record, answers }: Job, finishM2: Figure<'m2'>): Figure<'m2'> =>
+  answers.panel.surface.value === 'planked' && record.panel.overlay === undefined ? finishM2 : noArea;
+
 /** A re-bedded skin is faired over its seams only; a relaid one over the whole laminate. */
 function fairedArea(
   job: Job,
@@ -248,6 +253,7 @@ function fairedArea(
 }
 
 export function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
+  if (!isPainted(job)) return noArea;
   const panel = m2FromMm2(mm2(panelAreaMm2(job)));
   switch (job.answers.method.finish.value) {
     case 'patch':
@@ -444,7 +450,7 @@ export const circumstancesOf = (
   shelter: job.answers.conditions.shelter.value,
   below: job.answers.panel.accessBelow.value,
   skill: job.answers.crew.skill.value,
-  finish: job.answers.method.access.value === 'from-above' ? 'painted' : 'none',
+  finish: isPainted(job) ? 'painted' : 'none',
   nonskid: job.answers.panel.surface.value.endsWith('nonskid') ? 'yes' : 'no',
   berth: job.answers.conditions.place.value === 'afloat' ? 'afloat' : 'ashore',
 });

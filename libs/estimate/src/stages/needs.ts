@@ -13,6 +13,7 @@ import type { CoreWork } from './core-stage.js';
 import { hardwareNeeds } from './hardware-needs.js';
 import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
+import { overlayNeeds } from './overlay-needs.js';
 import type { LaminateWork, PlyWork } from './laminate-stage.js';
 import type { PressedQuantities } from './pressed-quantities.js';
 
@@ -37,6 +38,7 @@ export const needsOf = (context: NeedContext, demand: ResinDemand): readonly Nee
   ...resinNeeds(context, demand),
   ...coatingNeeds(context),
   ...hardwareNeeds(context.job, context.cards),
+  ...overlayNeeds(context.job, context.quantities),
 ];
 
 const coreNeeds = ({ core, job }: NeedContext): readonly NeedRequest[] =>

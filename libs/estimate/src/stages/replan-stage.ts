@@ -3,6 +3,8 @@ import type { DriverAmounts } from '#lib/work';
 import { productOf, derived } from '#lib/provenance';
 import { fraction } from '#lib/units';
 import type { Job } from '../job/job.js';
+import type { LadderWork } from '../ladder/method-ladder.js';
+import { withBesides } from '../ladder/opened-places.js';
 import type { ExtentWork } from './extent-stage.js';
 import { driverAmountsOf, quantitiesOf, type JobQuantities } from './labour-drivers.js';
 import type { LaminateWork } from './laminate-stage.js';
@@ -19,6 +21,7 @@ export interface PlannedExtent {
 
 export interface ReplanContext {
   readonly job: Job;
+  readonly ladder: LadderWork;
   readonly extent: Pick<ExtentWork, 'law'>;
   readonly scope: ScopeWork;
   readonly laminate: LaminateWork;
@@ -32,7 +35,7 @@ const APART = 0.04;
 
 /** The same planning for larger and smaller extents, rising; what does not grow comes out the same. */
 export function replanned(context: ReplanContext): readonly PlannedExtent[] {
-  const { job, extent, scope, quantities } = context;
+  const { job, ladder, extent, scope, quantities } = context;
   const recorded: PlannedExtent = {
     extentFactor: 1,
     quantities,
@@ -47,7 +50,11 @@ export function replanned(context: ReplanContext): readonly PlannedExtent[] {
   const openings = openingsAt(scope.plan, openingRequestOf(job, scope.zones), factors);
   const others = openings.map(({ extentFactor, figures, fittings }) => {
     const plan = { ...scope.plan, fittings, figures: { ...scope.plan.figures, ...figures } };
-    const again = quantitiesOf(job, { ...scope, plan }, laminateAt(context, figures));
+    const again = withBesides(
+      job,
+      ladder,
+      quantitiesOf(job, { ...scope, plan }, laminateAt(context, figures)),
+    );
     return {
       extentFactor,
       quantities: again,

@@ -4,6 +4,7 @@ import type { CoreWork } from './core-stage.js';
 import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
 import type { LaminateWork } from './laminate-stage.js';
+import { overlaySteps } from './overlay-needs.js';
 import type { ScopeWork } from './scope-stage.js';
 
 /** Of the new core only what takes resin. */
@@ -21,6 +22,7 @@ export interface ResinContext {
 export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[] => [
   ...beddingSteps(context),
   ...closingSteps(context),
+  ...overlaySteps(context.job, context.quantities),
   ...pottingStep(context),
   ...fairingStep(context),
 ];

@@ -1,0 +1,37 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from '@jest/globals';
+import { shippedCatalogue } from '#lib/catalogue';
+import { detailOf } from '#lib/kernel';
+import type { Estimate } from './document/estimate-document.js';
+import { estimate } from './estimate.js';
+
+const folder = path.join(import.meta.dirname, '../../../apps/workshop/samples');
+
+function estimated(name: string): Estimate {
+  const made = estimate(
+    JSON.parse(readFileSync(path.join(folder, `${name}.json`), 'utf8')),
+    shippedCatalogue,
+    'test',
+  );
+  if (!made.ok) throw new Error(made.problems.map(detailOf).join(' '));
+  return made.value.estimate;
+}
+
+describe('an invented sample is mended as a yard would:', () => {
+  /** Rungs and hours written down from the trade's figures before the ladder was run: L1 on four bolts 2 to 7 h; strips, decks and panels by the square metre. */
+  test.each([
+    ['stanchion', 'ream-and-pot', [2, 7]],
+    ['toe-rail', 'edge-rout-and-fill', [3, 14]],
+    ['planked-side-deck', 'above-new-skin', [35, 90]],
+    ['from-below', 'from-below', [20, 60]],
+    ['cockpit-sole', 'whole-panel', [150, 400]],
+  ])('%s by %s', (name, rung, [least, most]) => {
+    const { methods, summary, totals, process } = estimated(name);
+    expect(methods.planned.rung).toBe(rung);
+    expect(summary.labourMeanH).toBeGreaterThan(least);
+    expect(summary.labourMeanH).toBeLessThan(most);
+    expect(Number(totals.range.p10.amount)).toBeLessThan(Number(totals.total.amount));
+    expect(process.bondPressure === undefined || process.bondPressure.method !== undefined).toBe(true);
+  });
+});
