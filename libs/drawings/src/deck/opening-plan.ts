@@ -99,15 +99,7 @@ function drawn(
   const grounds = openings.flatMap((opening) => openingGround(opening, view));
   const edges = panelMarks(panel, view, sheet);
   for (const { area } of openings) for (const ring of ringsOf(area)) sheet.room.avoid(view.ring(ring), true);
-  const names = openings.map(({ label, area, areaM2 }) =>
-    sheet.room.place({
-      at: inside(ringsOf(area).map(view.ring)),
-      content: `${shown(reader, label)}  ${areaText(reader, areaM2)}`,
-      style: { weight: 'bold', sizeMm: sizes.strong, backed: true },
-      clearMm: 0,
-      leader: true,
-    }),
-  );
+  const names = openings.flatMap((opening) => openingName(opening, view, sheet));
   const fittings = fittingMarks(input.fittings, view, sheet);
   const corners = openings.flatMap((opening) => cornerNumbers(opening, view, sheet));
   const under = underFittings(input.fittings, view);
@@ -116,12 +108,25 @@ function drawn(
     ...under,
     ...edges,
     ...dimensions.marks,
-    ...names.flat(),
+    ...names,
     ...fittings.marks,
     ...corners,
   ];
   return { drawing: closeSheet(sheet, marks, view), left: dimensions.left };
 }
+
+const openingName = (
+  { label, area, areaM2 }: PlannedOpening,
+  view: DeckView,
+  sheet: OpenSheet,
+): readonly Mark[] =>
+  sheet.room.place({
+    at: inside(ringsOf(area).map(view.ring)),
+    content: `${shown(sheet.request.reader, label)}  ${areaText(sheet.request.reader, areaM2)}`,
+    style: { weight: 'bold', sizeMm: sizes.strong, backed: true },
+    clearMm: 0,
+    leader: true,
+  });
 
 /** The room that the longest value takes; inches and fractions are longer than millimetres. */
 function longestValueMm({ panel, openings }: OpeningPlanInput, reader: Reader): number {

@@ -92,34 +92,29 @@ function plankNeeds(relaid: Figure, kind: 'screwed-planks' | 'glued-planks'): re
   ];
 }
 
-const taken = (unit: string, value: number, meaning: string, because: string, source: string): Figure =>
+interface Taken {
+  readonly because: string;
+  readonly source: string;
+}
+
+const taken = (unit: string, value: number, meaning: string, { because, source }: Taken): Figure =>
   assumed<string>(unit, fraction(value), meaning, { at: '/panel/overlay', because, cite: { source } });
 
 const caulk = taken(
   'l/m2',
   caulkPerM2.evaluate({ plankMm: mm(PLANK_MM), seamMm: mm(SEAM_MM) }),
   'caulk in a square metre of seams',
-  'planks of 45 mm with seams of 5 mm',
-  'METHODS-IN-PRINT',
+  { because: 'planks of 45 mm with seams of 5 mm', source: 'METHODS-IN-PRINT' },
 );
-const caulkWaste = taken(
-  '1',
-  0.25,
-  'waste of caulk',
-  'a quarter is tooled off and left in the cartridge',
-  'METHODS-IN-PRINT',
-);
-const replaced = taken(
-  '1',
-  1 / 3,
-  'share of the planks that break',
-  'one plank in three is replaced',
-  'FROM-MEMORY',
-);
-const screwed = taken(
-  '1/m2',
-  screws,
-  'screws in a square metre',
-  'planks of 50 mm with their seam, screwed every 200 mm',
-  'METHODS-IN-PRINT',
-);
+const caulkWaste = taken('1', 0.25, 'waste of caulk', {
+  because: 'a quarter is tooled off and left in the cartridge',
+  source: 'METHODS-IN-PRINT',
+});
+const replaced = taken('1', 1 / 3, 'share of the planks that break', {
+  because: 'one plank in three is replaced',
+  source: 'FROM-MEMORY',
+});
+const screwed = taken('1/m2', screws, 'screws in a square metre', {
+  because: 'planks of 50 mm with their seam, screwed every 200 mm',
+  source: 'METHODS-IN-PRINT',
+});
