@@ -2,7 +2,8 @@ import { rectangle, regionOf, type Point } from '#lib/geometry';
 import { fieldOn, type Field } from '../../../libs/extent/src/map/field.js';
 import { latticeOver } from '../../../libs/extent/src/map/lattice.js';
 import { levelAlone } from '../../../libs/extent/src/map/observed.js';
-import { noSites, posteriorOf, type Given } from '../../../libs/extent/src/map/posterior.js';
+import { noSites, type Given } from '../../../libs/extent/src/map/heard.js';
+import { posteriorOf } from '../../../libs/extent/src/map/posterior.js';
 import { SYMPTOM_EDGE, type Evidence } from '../../../libs/extent/src/map/reading-odds.js';
 import type { PublishedCase } from '../published-case.js';
 

@@ -1,4 +1,4 @@
-import { carried } from './interpolation.js';
+import { carried, carriedTo, type Ties } from './interpolation.js';
 import type { SurveyMap } from './survey-map.js';
 
 export interface DrawChoice {
@@ -21,7 +21,7 @@ export function areaDraws({ parts, lattice }: SurveyMap, { draws, seed }: DrawCh
     const next = posterior.sampler(seed + part);
     const middle = carried(posterior.mean, bridge);
     return Array.from({ length: Math.ceil(counts[part] / 2) }, () =>
-      next().map((field) => badArea(lively(carried(field, bridge), middle, evenness), areas)),
+      next().map((field) => badArea(field, { bridge, middle, evenness, areas })),
     )
       .flat()
       .slice(0, counts[part]);
@@ -29,13 +29,21 @@ export function areaDraws({ parts, lattice }: SurveyMap, { draws, seed }: DrawCh
   return Float64Array.from(drawn);
 }
 
-/** Between the nodes of a coarse lattice a draw strays from the middle as far as on them. */
-const lively = (field: Float64Array, middle: Float64Array, evenness: Float64Array): Float64Array =>
-  field.map((value, node) => middle[node] + (value - middle[node]) / evenness[node]);
+interface DrawnOver {
+  readonly bridge: Ties;
+  readonly middle: Float64Array;
+  readonly evenness: Float64Array;
+  readonly areas: Float64Array;
+}
 
-function badArea(field: Float64Array, areas: Float64Array): number {
+/** Between the nodes of a coarse lattice a draw strays from the middle as far as on them. */
+function badArea(field: Float64Array, { bridge, middle, evenness, areas }: DrawnOver): number {
   let sum = 0;
-  for (let node = 0; node < areas.length; node += 1) sum += field[node] > 0 ? areas[node] : 0;
+  for (let node = 0; node < areas.length; node += 1) {
+    const value = carriedTo(node, field, bridge);
+    const lively = middle[node] + (value - middle[node]) / evenness[node];
+    sum += lively > 0 ? areas[node] : 0;
+  }
   return sum;
 }
 

@@ -149,9 +149,11 @@ function root(pivot: number): number {
 
 /** Solves L y = b in place. */
 export function solveLower({ size, band, rows }: Banded, values: Float64Array): void {
-  for (let i = 0; i < size; i += 1) {
+  let begin = 0;
+  while (begin < size && values[begin] === 0) begin += 1;
+  for (let i = begin; i < size; i += 1) {
     const row = startOf(band, i);
-    const first = i > band ? i - band : 0;
+    const first = Math.max(begin, i - band);
     values[i] =
       (values[i] - sumOfProducts({ values: rows, from: row + first }, { values, from: first }, i - first)) /
       rows[row + i];

@@ -5,6 +5,7 @@ import {
   factorised,
   inverseWithinBand,
   logDeterminant,
+  solveWith,
   type Banded,
 } from './banded.js';
 import type { Ties } from './interpolation.js';
@@ -23,6 +24,8 @@ export interface Field {
   readonly scale: Float64Array;
   /** Standard deviation of the scaled field between nodes, where a straight-line interpolation is a little too even. */
   readonly sdAt: (ties: Ties) => Float64Array;
+  /** Turns a load on the unknowns, in place, into what it moves: the covariance of the field times the load. */
+  readonly solve: (load: Float64Array) => void;
 }
 
 /** Range at which the correlation has fallen to about 0.14, as a multiple of 1/kappa, for smoothness 2: sqrt(8 nu). */
@@ -53,6 +56,9 @@ export function fieldOn(lattice: Lattice, rangeMm: number): Field {
     unknownOf: Int32Array.from(lattice.nodes, (_, node) => node),
     scale: Float64Array.from(lattice.nodes, (_, node) => Math.sqrt(entryOf(inverse, node, node))),
     sdAt: (ties) => interpolatedSds(ties, inverse),
+    solve: (load) => {
+      solveWith(factor, load);
+    },
   };
 }
 

@@ -31,8 +31,21 @@ export function withHearing(field: Field, places: readonly Point[], isHammer: re
     nodes: grid.ties.nodes.map((own, index) => (grid.ties.shares[index] === 0 ? 0 : order.observerOf[own])),
     shares: grid.ties.shares,
   };
-  return { field: { ...field, precision: order.precision, unknownOf: order.unknownOf }, ties };
+  return { field: besideObserver(field, order), ties };
 }
+
+/** Before anything is heard the observer's values have nothing to do with the deck's, and unit variance. */
+const besideObserver = (field: Field, { precision, unknownOf }: Order): Field => ({
+  ...field,
+  precision,
+  unknownOf,
+  solve: (load) => {
+    const own = new Float64Array(unknownOf.length);
+    for (let node = 0; node < own.length; node += 1) own[node] = load[unknownOf[node]];
+    field.solve(own);
+    for (let node = 0; node < own.length; node += 1) load[unknownOf[node]] = own[node];
+  },
+});
 
 interface GridTies {
   readonly ties: Ties;

@@ -43,15 +43,19 @@ const nearestNode = (place: Point, { nodes }: Lattice): number =>
   );
 
 /** Values at the nodes, carried to the places that are tied to them. */
-export function carried(values: Float64Array, { nodes, shares }: Ties): Float64Array {
-  const there = new Float64Array(nodes.length / 4);
-  for (let index = 0; index < there.length; index += 1) {
-    const at = 4 * index;
-    there[index] =
-      shares[at] * values[nodes[at]] +
-      shares[at + 1] * values[nodes[at + 1]] +
-      shares[at + 2] * values[nodes[at + 2]] +
-      shares[at + 3] * values[nodes[at + 3]];
-  }
+export function carried(values: Float64Array, ties: Ties): Float64Array {
+  const there = new Float64Array(ties.nodes.length / 4);
+  for (let index = 0; index < there.length; index += 1) there[index] = carriedTo(index, values, ties);
   return there;
+}
+
+/** The value at one of the places. */
+export function carriedTo(place: number, values: Float64Array, { nodes, shares }: Ties): number {
+  const at = 4 * place;
+  return (
+    shares[at] * values[nodes[at]] +
+    shares[at + 1] * values[nodes[at + 1]] +
+    shares[at + 2] * values[nodes[at + 2]] +
+    shares[at + 3] * values[nodes[at + 3]]
+  );
 }

@@ -1,4 +1,4 @@
-import { expect, test } from '@jest/globals';
+import { describe, expect, test } from '@jest/globals';
 import { normalCdf, randomStream } from '#lib/kernel';
 import { rectangle, regionOf } from '#lib/geometry';
 import { givenOn, sevenReadings } from '../../../../test/reference/cases/extent-posterior.js';
@@ -13,9 +13,14 @@ import {
   solveWith,
 } from './banded.js';
 import { fieldOn } from './field.js';
+import { fromReadings } from './from-readings.js';
+import { fromUnknowns } from './from-unknowns.js';
+import { withHearing } from './hearing.js';
 import { latticeOver } from './lattice.js';
 import { fillNormal } from './normal-draws.js';
-import { noSites, posteriorOf } from './posterior.js';
+import { noSites, type Given, type Heard } from './heard.js';
+import { levelAlone, makeupOf } from './observed.js';
+import { posteriorOf } from './posterior.js';
 import { SYMPTOM_EDGE } from './reading-odds.js';
 
 const DRAWS = 30_000;
@@ -107,4 +112,45 @@ test('the field varies alike everywhere, at the edge of the panel and round a ha
   const field = fieldOn(lattice, 300);
   const { sd } = posteriorOf(givenOn(field, [], { level: 0, levelSd: 0.7 }), noSites(0));
   for (const value of sd) expect(value).toBeCloseTo(Math.hypot(1, 0.7), 9);
+});
+
+describe('worked out among the readings and among the unknowns of the field the posterior is the same, to 1e-8:', () => {
+  const lattice = latticeOver(regionOf(rectangle(0, 0, 1400, 700)), 300);
+  const field = fieldOn(lattice, 300);
+  const effects = levelAlone(-0.8, 0.6);
+  const random = randomStream(20_261_129);
+  const places = Array.from({ length: 24 }, () => [1400 * random(), 700 * random()] as const);
+  const evidence = places.map(() => ({ ifBad: 0.9, ifSound: 0.1, edge: SYMPTOM_EDGE }));
+  const sites = {
+    weight: Float64Array.from(places, () => 3 * random()),
+    pull: Float64Array.from(places, () => 4 * random() - 2),
+  };
+  const hearing = withHearing(
+    field,
+    places,
+    places.map((_, index) => index % 3 !== 0),
+  );
+
+  const apart = (one: Float64Array, other: Float64Array): number =>
+    Math.max(...one.map((value, index) => Math.abs(value - other[index])));
+
+  function compared(given: Given): void {
+    const [few, many]: readonly Heard[] = [fromReadings(given)(sites), fromUnknowns(given)(sites)];
+    const [nodesOfFew, nodesOfMany] = [few.atNodes(), many.atNodes()];
+    expect(apart(few.means, many.means)).toBeLessThan(1e-8);
+    expect(apart(few.variances, many.variances)).toBeLessThan(1e-8);
+    expect(apart(nodesOfFew.mean, nodesOfMany.mean)).toBeLessThan(1e-8);
+    expect(apart(nodesOfFew.sd, nodesOfMany.sd)).toBeLessThan(1e-8);
+    expect(few.logEvidence).toBeCloseTo(many.logEvidence, 8);
+    expect(Math.min(...nodesOfMany.sd)).toBeLessThan(0.9 * Math.max(...nodesOfMany.sd));
+  }
+
+  test('of the deck alone', () => {
+    compared({ field, effects, makeup: makeupOf(field, places, effects), evidence });
+  });
+
+  test('with an observer who errs in patches', () => {
+    const makeup = makeupOf(hearing.field, places, effects, { of: hearing, sd: 0.9 });
+    compared({ field: hearing.field, effects, makeup, evidence });
+  });
 });

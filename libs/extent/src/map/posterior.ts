@@ -1,20 +1,13 @@
 import { normalCdf, normalDensity, randomStream } from '#lib/kernel';
-import {
-  addTo,
-  copyBanded,
-  entryOf,
-  factorised,
-  inverseWithinBand,
-  logDeterminant,
-  solveUpper,
-  solveWith,
-  type Banded,
-} from './banded.js';
+import { solveUpper, solveWith, type Banded } from './banded.js';
 import type { Field } from './field.js';
+import { fromReadings } from './from-readings.js';
+import { fromUnknowns, restAtNodes, solvedFor, type Solved } from './from-unknowns.js';
+import { designOfNodes, noSites, priorAt, type Given, type Heard, type Sites } from './heard.js';
 import { fillNormal } from './normal-draws.js';
-import { designAt, type Effects, type Makeup } from './observed.js';
+import type { Makeup } from './observed.js';
 import type { Evidence } from './reading-odds.js';
-import { solvedSmall, smallFactor, type SmallFactor } from './small-matrix.js';
+import { solvedSmall, type SmallFactor } from './small-matrix.js';
 
 /** The field after the readings, as a Gaussian. */
 export interface Posterior {
@@ -35,25 +28,6 @@ export interface Posterior {
   readonly sampler: (seed: number) => () => readonly [Float64Array, Float64Array];
 }
 
-/** exp(pull f - weight f^2 / 2) for each reading, f being the field's height there. */
-export interface Sites {
-  readonly weight: Float64Array;
-  readonly pull: Float64Array;
-}
-
-export const noSites = (count: number): Sites => ({
-  weight: new Float64Array(count),
-  pull: new Float64Array(count),
-});
-
-/** Everything that a posterior is worked out from. */
-export interface Given {
-  readonly field: Field;
-  readonly effects: Effects;
-  readonly makeup: Makeup;
-  readonly evidence: readonly Evidence[];
-}
-
 /** Sweeps end when the readings move by no more than this part of their spread, in the root mean square. */
 const SETTLED = 0.01;
 
@@ -68,7 +42,7 @@ const MOST_SWEEPS = 20;
  * Core is bad where z > 0, z = level + fittings + field. A reading belongs to a place near its own, z + e, e ~ N(0, t^2), and
  * is seen with chance b over bad core and s over sound, so that its likelihood is s + (b - s) Phi(z / t): a probit regression
  * whose readings may be wrong anywhere. Each likelihood is stood for by a Gaussian whose product with all the others has
- * the right mean and variance there; all are renewed in each sweep, from one sparse factorisation. Effects that reach all
+ * the right mean and variance there; all are renewed in each sweep. Effects that reach all
  * over the deck have normal priors of their own and are carried beside the field.
  *
  * z   mean, sd   -   standard deviations of the field
@@ -83,19 +57,24 @@ export function posteriorOf(
   start: Sites,
   { sweeps = MOST_SWEEPS, learn }: Sweeping = {},
 ): Posterior {
+  const hear = isShortFromReadings(given) ? fromReadings(given) : fromUnknowns(given);
   let now = given;
   let sites = start;
-  let solved = solve(now, sites);
+  let heard = hear(sites);
   for (let sweep = 0; sweep < sweeps; sweep += 1) {
-    const learnt = learn?.(badAtOf(now, solved, sites));
+    const learnt = learn?.(badAtOf(now, heard, sites));
     if (learnt !== undefined) now = { ...now, evidence: learnt.evidence };
-    const next = renewed(now, solved, sites);
+    const next = renewed(now, heard, sites);
     sites = next.sites;
-    solved = solve(now, sites);
+    heard = hear(sites);
     if (next.change < SETTLED && learnt?.isSettled !== false) break;
   }
-  return described(now, solved, sites);
+  return described(now, heard, sites);
 }
+
+/** Cubes of the readings against the sparse factorisation of the field. */
+const isShortFromReadings = ({ evidence: { length }, field: { precision } }: Given): boolean =>
+  length ** 3 <= precision.size * precision.band ** 2;
 
 export interface Sweeping {
   readonly sweeps?: number;
@@ -106,186 +85,13 @@ export interface Sweeping {
   };
 }
 
-const badAtOf = ({ evidence }: Given, { means, variances }: Solved, sites: Sites): Float64Array =>
+const badAtOf = ({ evidence }: Given, { means, variances }: Heard, sites: Sites): Float64Array =>
   Float64Array.from(evidence, (one, index) => badBelow(one, cavityAt(index, means, variances, sites)));
-
-/** The Gaussian over field and effects for given sites. */
-interface Solved {
-  /** Unknowns of the field before scaling, and effects above their prior means. */
-  readonly x: Float64Array;
-  readonly lift: Float64Array;
-  readonly factor: Banded;
-  readonly inverse: Banded;
-  /** H^-1 B' W X, effect by effect: how the field gives way when an effect moves. */
-  readonly give: readonly Float64Array[];
-  /** Factor of the precision of the effects once the field has given way. */
-  readonly effectFactor: SmallFactor;
-  /** Mean and variance at each reading. */
-  readonly means: Float64Array;
-  readonly variances: Float64Array;
-  /** r' H^-1 r, the quadratic term of the evidence. */
-  readonly quadratic: number;
-}
-
-interface Equations {
-  readonly matrix: Banded;
-  readonly linear: Float64Array;
-  readonly coupling: readonly Float64Array[];
-  readonly effectLinear: Float64Array;
-  readonly effectMatrix: Float64Array;
-}
-
-function solve(given: Given, sites: Sites): Solved {
-  const equations = equationsOf(given, sites);
-  const factor = factorised(equations.matrix);
-  const inverse = inverseWithinBand(factor);
-  const give = equations.coupling.map((column) => solvedBy(factor, column));
-  const alone = solvedBy(factor, equations.linear);
-  const { effectFactor, lift } = effectsOf(equations, give, alone);
-  const x = alone.slice();
-  for (const [effect, column] of give.entries()) {
-    for (let node = 0; node < x.length; node += 1) x[node] -= lift[effect] * column[node];
-  }
-  return {
-    x,
-    lift,
-    factor,
-    inverse,
-    give,
-    effectFactor,
-    ...atReadings(given, { x, lift, give, inverse, effectFactor }),
-    quadratic: dot(equations.linear, x) + dot(equations.effectLinear, lift),
-  };
-}
-
-const solvedBy = (factor: Banded, column: Float64Array): Float64Array => {
-  const copy = column.slice();
-  solveWith(factor, copy);
-  return copy;
-};
-
-const priorAt = ({ makeup: { effects, design }, effects: { means } }: Given, index: number): number => {
-  let sum = 0;
-  for (let effect = 0; effect < effects; effect += 1) sum += design[effects * index + effect] * means[effect];
-  return sum;
-};
-
-function equationsOf(given: Given, { weight, pull }: Sites): Equations {
-  const { field, effects, makeup } = given;
-  const { width, unknowns, shares, effects: many, design } = makeup;
-  const matrix = copyBanded(field.precision);
-  const linear = new Float64Array(matrix.size);
-  const coupling = effects.means.map(() => new Float64Array(matrix.size));
-  const effectLinear = new Float64Array(many);
-  const effectMatrix = new Float64Array(many * many);
-  for (let effect = 0; effect < many; effect += 1)
-    effectMatrix[effect * many + effect] = 1 / effects.sds[effect] ** 2;
-  for (let index = 0; index < weight.length; index += 1) {
-    const own = pull[index] - weight[index] * priorAt(given, index);
-    for (let one = width * index; one < width * index + width; one += 1) {
-      if (shares[one] === 0) continue;
-      linear[unknowns[one]] += shares[one] * own;
-      for (let effect = 0; effect < many; effect += 1)
-        coupling[effect][unknowns[one]] += shares[one] * weight[index] * design[many * index + effect];
-    }
-    addReading(matrix, makeup, index, weight[index]);
-    for (let effect = 0; effect < many; effect += 1) {
-      const share = design[many * index + effect];
-      effectLinear[effect] += share * own;
-      for (let other = 0; other < many; other += 1)
-        effectMatrix[effect * many + other] += weight[index] * share * design[many * index + other];
-    }
-  }
-  return { matrix, linear, coupling, effectLinear, effectMatrix };
-}
-
-/** Unused shares are 0 and may lie outside the band. */
-function addReading(
-  matrix: Banded,
-  { width, unknowns, shares }: Makeup,
-  index: number,
-  weight: number,
-): void {
-  for (let one = width * index; one < width * index + width; one += 1) {
-    if (shares[one] === 0) continue;
-    for (let other = width * index; other <= one; other += 1) {
-      if (shares[other] !== 0)
-        addTo(matrix, unknowns[one], unknowns[other], weight * shares[one] * shares[other]);
-    }
-  }
-}
-
-/** The field is eliminated (Schur complement) and the effects are solved for. */
-function effectsOf(
-  { coupling, effectLinear, effectMatrix }: Equations,
-  give: readonly Float64Array[],
-  alone: Float64Array,
-): { readonly effectFactor: SmallFactor; readonly lift: Float64Array } {
-  const many = give.length;
-  const reduced = effectMatrix.slice();
-  const right = effectLinear.slice();
-  for (let effect = 0; effect < many; effect += 1) {
-    right[effect] -= dot(coupling[effect], alone);
-    for (let other = 0; other < many; other += 1)
-      reduced[effect * many + other] -= dot(coupling[effect], give[other]);
-  }
-  const effectFactor = smallFactor(reduced, many);
-  return { effectFactor, lift: solvedSmall(effectFactor, right) };
-}
-
-/** Mean and variance of what each reading reads. */
-function atReadings(
-  given: Given,
-  { x, lift, give, inverse, effectFactor }: Pick<Solved, 'x' | 'lift' | 'give' | 'inverse' | 'effectFactor'>,
-): Pick<Solved, 'means' | 'variances'> {
-  const { width, unknowns, shares, effects: many, design } = given.makeup;
-  const count = given.evidence.length;
-  const [means, variances] = [new Float64Array(count), new Float64Array(count)];
-  const rest = new Float64Array(many);
-  for (let index = 0; index < count; index += 1) {
-    let sum = priorAt(given, index);
-    for (let effect = 0; effect < many; effect += 1) {
-      rest[effect] = design[many * index + effect];
-      sum += rest[effect] * lift[effect];
-    }
-    for (let one = width * index; one < width * index + width; one += 1) {
-      if (shares[one] === 0) continue;
-      sum += shares[one] * x[unknowns[one]];
-      for (let effect = 0; effect < many; effect += 1)
-        rest[effect] -= shares[one] * give[effect][unknowns[one]];
-    }
-    means[index] = sum;
-    variances[index] = spreadAt(given.makeup, index, inverse) + quadraticOf(effectFactor, rest);
-  }
-  return { means, variances };
-}
-
-const quadraticOf = (factor: SmallFactor, vector: Float64Array): number =>
-  dot(vector, solvedSmall(factor, vector));
-
-const dot = (a: Float64Array, b: Float64Array): number => {
-  let sum = 0;
-  for (let index = 0; index < a.length; index += 1) sum += a[index] * b[index];
-  return sum;
-};
-
-function spreadAt({ width, unknowns, shares }: Makeup, index: number, inverse: Banded): number {
-  let sum = 0;
-  for (let one = width * index; one < width * index + width; one += 1) {
-    if (shares[one] === 0) continue;
-    sum += shares[one] * shares[one] * entryOf(inverse, unknowns[one], unknowns[one]);
-    for (let other = width * index; other < one; other += 1) {
-      if (shares[other] !== 0)
-        sum += 2 * shares[one] * shares[other] * entryOf(inverse, unknowns[one], unknowns[other]);
-    }
-  }
-  return sum;
-}
 
 /** Every reading's Gaussian made anew from what all the others say. */
 function renewed(
   { evidence }: Given,
-  { means, variances }: Solved,
+  { means, variances }: Heard,
   { weight, pull }: Sites,
 ): { readonly sites: Sites; readonly change: number } {
   const next = noSites(means.length);
@@ -337,58 +143,44 @@ function badBelow(evidence: Evidence, cavity: Normal): number {
   return (evidence.ifBad * before) / chanceOf(evidence, cavity);
 }
 
-function described(given: Given, solved: Solved, sites: Sites): Posterior {
-  const { field, effects } = given;
-  const { unknownOf, scale, lattice } = field;
-  const { x, lift, inverse, factor, effectFactor } = solved;
-  const design = designAt(
-    lattice.nodes.map(({ place }) => place),
-    effects,
-  );
-  const rest = restAtNodes(given, solved, design);
-  const many = effects.means.length;
-  const mean = Float64Array.from(scale, (own, node) => {
-    let sum = x[unknownOf[node]] / own;
-    for (let effect = 0; effect < many; effect += 1)
-      sum += design[many * node + effect] * (effects.means[effect] + lift[effect]);
-    return sum;
+function described(given: Given, heard: Heard, sites: Sites): Posterior {
+  const { field } = given;
+  const { mean, sd } = heard.atNodes();
+  const deep = once(() => {
+    const solved = solvedFor(given, sites);
+    return { solved, rest: restAtNodes(given, solved, designOfNodes(given)) };
   });
-  const sd = Float64Array.from(scale, (own, node) =>
-    Math.sqrt(
-      entryOf(inverse, unknownOf[node], unknownOf[node]) / own ** 2 +
-        quadraticOf(effectFactor, rest.subarray(many * node, many * node + many)),
-    ),
-  );
   return {
     field,
     mean,
     sd,
     sites,
     chance: mean.map((value, node) => normalCdf(value / sd[node])),
-    badAt: badAtOf(given, solved, sites),
-    logEvidence: logEvidence(given, solved, sites),
-    covarianceWith: (makeup) => covariance(given, solved, rest, makeup),
-    sampler: (seed) => samplerOf({ mean, field, rest, factor, effectFactor }, seed),
+    badAt: badAtOf(given, heard, sites),
+    logEvidence: logEvidence(given, heard, sites),
+    covarianceWith: (makeup) => covariance(given, deep(), makeup),
+    sampler: (seed) => {
+      const { solved, rest } = deep();
+      return samplerOf({ ...solved, mean, field, rest }, seed);
+    },
   };
 }
 
-/** At each node, what is left of each effect's share once the field has given way. */
-function restAtNodes(
-  { field: { unknownOf, scale } }: Given,
-  { give }: Solved,
-  design: Float64Array,
-): Float64Array {
-  const many = give.length;
-  return design.map((share, index) => {
-    const node = Math.floor(index / many);
-    return share - give[index % many][unknownOf[node]] / scale[node];
-  });
+/** Not every part of a map is drawn from or asked what goes together. */
+function once<T>(work: () => T): () => T {
+  let kept: { readonly value: T } | undefined;
+  return () => (kept ??= { value: work() }).value;
+}
+
+interface Deep {
+  readonly solved: Solved;
+  /** Of the effects at each node, once the field has given way. */
+  readonly rest: Float64Array;
 }
 
 function covariance(
   given: Given,
-  solved: Solved,
-  rest: Float64Array,
+  { solved, rest }: Deep,
   { width, unknowns, shares, design }: Makeup,
 ): Float64Array {
   const { scale, unknownOf } = given.field;
@@ -402,16 +194,16 @@ function covariance(
   }
   solveWith(solved.factor, column);
   const moved = solvedSmall(solved.effectFactor, own);
-  return Float64Array.from(scale, (by, node) => {
+  return scale.map((by, node) => {
     let sum = column[unknownOf[node]] / by;
     for (let effect = 0; effect < many; effect += 1) sum += rest[many * node + effect] * moved[effect];
     return sum;
   });
 }
 
-function logEvidence(given: Given, solved: Solved, sites: Sites): number {
-  const { field, effects, evidence } = given;
-  const { means, variances, factor, effectFactor, quadratic } = solved;
+function logEvidence(given: Given, heard: Heard, sites: Sites): number {
+  const { evidence } = given;
+  const { means, variances } = heard;
   const bySite = evidence.reduce((sum, one, index) => {
     const cavity = cavityAt(index, means, variances, sites);
     const { mean, variance } = cavity;
@@ -426,16 +218,7 @@ function logEvidence(given: Given, solved: Solved, sites: Sites): number {
       (weight * prior ** 2) / 2
     );
   }, 0);
-  const effectsBefore = effects.sds.reduce((sum, sd) => sum + 2 * Math.log(sd), 0);
-  return (
-    bySite +
-    (field.logDeterminant -
-      logDeterminant(factor) -
-      effectFactor.logDeterminant -
-      effectsBefore +
-      quadratic) /
-      2
-  );
+  return bySite + heard.logEvidence;
 }
 
 interface Samplable {
@@ -460,11 +243,13 @@ function samplerOf(
     fillNormal(own, random);
     solveUpper(factor, noise);
     effectFactor.solveUpper(own);
-    const away = Float64Array.from(scale, (by, node) => {
-      let sum = noise[unknownOf[node]] / by;
-      for (let effect = 0; effect < many; effect += 1) sum += own[effect] * rest[many * node + effect];
-      return sum;
-    });
-    return [mean.map((value, node) => value + away[node]), mean.map((value, node) => value - away[node])];
+    const [one, other] = [mean.slice(), mean.slice()];
+    for (let node = 0; node < mean.length; node += 1) {
+      let away = noise[unknownOf[node]] / scale[node];
+      for (let effect = 0; effect < many; effect += 1) away += own[effect] * rest[many * node + effect];
+      one[node] += away;
+      other[node] -= away;
+    }
+    return [one, other];
   };
 }

@@ -6,7 +6,8 @@ import { withHearing } from './hearing.js';
 import { carried, tiesTo, type Ties } from './interpolation.js';
 import { latticeOver, latticeWithStep, type Lattice } from './lattice.js';
 import { makeupOf, type Effects } from './observed.js';
-import { noSites, posteriorOf, type Given, type Posterior, type Sites } from './posterior.js';
+import { noSites, type Given, type Sites } from './heard.js';
+import { posteriorOf, type Posterior } from './posterior.js';
 import { evidenceOf, type Evidence, type ReadingOdds } from './reading-odds.js';
 import { agreement, averageTeam, doubts, learnt, movedBy, trusting, type Team } from './team.js';
 
