@@ -58,7 +58,7 @@ describe('POST /v1/estimating/panel-check', () => {
       answer.body.errors.map(({ pointer, code }: { pointer: string; code: string }) => [pointer, code]),
     ).toEqual([
       ['/panel/edges', 'not-supported'],
-      ['/asBuilt/outer/poissonXY', 'out-of-range'],
+      ['/asBuilt/outer/poissonXY', 'contradiction'],
       ['/loads/0', 'outside-panel'],
     ]);
   });

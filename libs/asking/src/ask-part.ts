@@ -1,12 +1,14 @@
 import { pointer, problem, type Problem } from '#lib/kernel';
 import type { Wording } from './ask-number.js';
-import { countFaults, repeatFaults } from './request-faults.js';
+import { questionOf, type ValueQuestion } from './ask-value.js';
+import { choiceFaults, countFaults, repeatFaults } from './request-faults.js';
 import { otherwiseIn, openOr } from './settled-or.js';
 import { faultsOfAll, isObject, settledAll } from './settle.js';
 import type {
   Answers,
   AnswersTo,
   Count,
+  Kinds,
   Question,
   Questions,
   SettledAs,
@@ -74,6 +76,34 @@ export function askList<
         settledList(isList(list) ? list : [], of, at, answers),
       ),
   };
+}
+
+/** A list of objects of several kinds. The caller names the type, since a kind decides what its fellows are. */
+export const askByKind = <T extends object, const O extends 'unknown' | undefined = undefined>(
+  asked: Wording & Count & Kinds & { readonly otherwise?: O },
+): ValueQuestion<readonly T[], O> => {
+  const { by, kinds, least, most } = asked;
+  const count = { least, most };
+  return questionOf(asked, {
+    form: { kind: 'kinds', by, kinds, ...count },
+    accepts: (said): said is readonly T[] => Array.isArray(said),
+    faults: (said, at) => {
+      if (!Array.isArray(said))
+        return [problem('not-a-list', at, { of: asked.meaning, value: String(said) })];
+      const wrong = countFaults(at, said.length, count);
+      return wrong.length > 0
+        ? wrong
+        : said.flatMap((one: unknown, index) => kindFaults(one, pointer(at, index), { by, kinds }));
+    },
+  });
+};
+
+function kindFaults(one: unknown, at: string, { by, kinds }: Kinds): readonly Problem[] {
+  if (!isObject(one)) return [problem('not-an-object', at, { value: String(one) })];
+  const kind: unknown = Reflect.get(one, by);
+  return typeof kind === 'string' && Object.hasOwn(kinds, kind)
+    ? faultsOfAll(one, kinds[kind], at)
+    : choiceFaults(pointer(at, by), kind, Object.keys(kinds));
 }
 
 /** A list that is far too long is not looked through. */

@@ -1,4 +1,4 @@
-import { problem, type Problem } from '#lib/kernel';
+import { pointer, problem, type Problem } from '#lib/kernel';
 import type { Wording } from './ask-number.js';
 import { choiceFaults, countFaults, repeatedFaults } from './request-faults.js';
 import { otherwiseIn, settledOr } from './settled-or.js';
@@ -88,7 +88,9 @@ export const askCode = <const O extends Maybe<string> = undefined>(
   });
 
 /** A name that a person gave to something of theirs, short enough for a drawing: "Z1", "cleat-port". */
-export const askLabel = (asked: Wording): ValueQuestion<string, undefined> =>
+export const askLabel = <const O extends Maybe<string> = undefined>(
+  asked: Asked<unknown, O>,
+): ValueQuestion<string, O> =>
   askText({
     ...asked,
     atMost: 60,
@@ -97,6 +99,47 @@ export const askLabel = (asked: Wording): ValueQuestion<string, undefined> =>
       words: 'a short name of letters, digits, dots, hyphens and underscores',
     },
   });
+
+/** An exact decimal number in text, such as a price: "12.50". */
+export const askDecimal = <const O extends Maybe<string> = undefined>({
+  decimals = 6,
+  ...asked
+}: Asked<{ readonly decimals?: number }, O>): ValueQuestion<string, O> =>
+  askText({
+    ...asked,
+    atMost: 20,
+    form: {
+      pattern: new RegExp(`^\\d{1,12}(?:\\.\\d{1,${decimals}})?$`),
+      words: 'a decimal number in text such as "12.50", without sign or grouping',
+    },
+  });
+
+/** A list of answers to one question. */
+export const askEach = <T, const O extends Maybe<readonly T[]> = undefined>(
+  asked: Asked<Count & { readonly of: Question<T> }, O>,
+): ValueQuestion<readonly T[], O> => {
+  const { of, least, most } = asked;
+  const count = { least, most };
+  return questionOf(asked, {
+    form: { kind: 'each', of, ...count },
+    accepts: (said): said is readonly T[] => Array.isArray(said),
+    faults: (said, at) => eachFaults(said, at, { of, ...count }),
+  });
+};
+
+/** A list that is far too long is not looked through. */
+function eachFaults(
+  said: unknown,
+  at: string,
+  { of, ...count }: Count & { readonly of: Question },
+): readonly Problem[] {
+  if (!Array.isArray(said))
+    return [problem('not-a-list', at, { of: of.meaning, value: String(said) })];
+  const wrong = countFaults(at, said.length, count);
+  return wrong.length > 0
+    ? wrong
+    : said.flatMap((one: unknown, index) => of.faults(one, pointer(at, index)));
+}
 
 /** Yes or no. */
 export const askWhether = <const O extends Maybe<boolean> = undefined>(
@@ -152,7 +195,7 @@ interface Judged<T> {
   readonly faults: (said: unknown, at: string) => readonly Problem[];
 }
 
-function questionOf<T, O extends Maybe<T>>(
+export function questionOf<T, O extends Maybe<T>>(
   asked: Wording & { readonly otherwise?: O },
   { form, accepts, faults }: Judged<T>,
 ): ValueQuestion<T, O> {

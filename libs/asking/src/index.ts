@@ -2,6 +2,8 @@ export { ask, type NumberAsked, type NumberQuestion, type Wording } from './ask-
 export {
   askCode,
   askDay,
+  askDecimal,
+  askEach,
   askFor,
   askLabel,
   askSome,
@@ -13,9 +15,9 @@ export {
   statedInRecord,
   type ValueQuestion,
 } from './ask-value.js';
-export { askList, askPart, type ListQuestion, type PartQuestion } from './ask-part.js';
+export { askByKind, askList, askPart, type ListQuestion, type PartQuestion } from './ask-part.js';
 export { commonPractice, fromMemory, practice } from './practice.js';
-export { settle } from './settle.js';
+export { faultsIn, settle } from './settle.js';
 export type {
   Answer,
   Answers,

@@ -29,8 +29,16 @@ export type Form =
   | { readonly kind: 'flag' }
   | { readonly kind: 'date' }
   | { readonly kind: 'subject' }
+  | ({ readonly kind: 'each'; readonly of: Question } & Count)
+  | ({ readonly kind: 'kinds' } & Kinds & Count)
   | { readonly kind: 'part'; readonly of: Questions }
   | ({ readonly kind: 'list'; readonly of: Questions } & Count);
+
+/** Objects of several kinds: `by` names the member that says which, and each kind asks its own questions. */
+export interface Kinds {
+  readonly by: string;
+  readonly kinds: Readonly<Record<string, Questions>>;
+}
 
 export interface TextLimits {
   readonly atLeast: number;

@@ -22,6 +22,10 @@ export function settle<Q extends Questions>(
   return success(settledAll(request, questions, '', answersAt(placesOf(request, questions, ''))));
 }
 
+/** Everything wrong with a request, for a room that takes its defaults where it uses them. */
+export const faultsIn = (request: object, questions: Questions): readonly Problem[] =>
+  faultsOfAll(request, questions, '');
+
 /** Everything wrong with the answers to a set of questions, each fault at its field. */
 export const faultsOfAll = (request: object, questions: Questions, at: string): readonly Problem[] =>
   Object.entries(questions).flatMap(([name, question]) =>

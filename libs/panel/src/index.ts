@@ -46,6 +46,25 @@ export {
   type StateAnswer,
   type StateResult,
 } from './comparison/panel-check.js';
+export {
+  asFoundQuestions,
+  backingPlateQuestions,
+  classDeckLoadQuestions,
+  coreValuesQuestions,
+  craftForPanelQuestions,
+  criteriaQuestions,
+  eachEdgeQuestions,
+  openedPanelQuestions,
+  panelCheckQuestions,
+  panelFittingQuestions,
+  panelSizeQuestions,
+  patchLoadQuestions,
+  personLoadQuestions,
+  pressureLoadQuestions,
+  sandwichValuesQuestions,
+  skinValuesQuestions,
+  yardstickLoadQuestions,
+} from './comparison/panel-request.js';
 export type {
   AsFound,
   CraftForPanel,

@@ -1364,9 +1364,9 @@ export type components = {
             readonly nextCursor?: string;
         };
         readonly BackingPlateInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description Length. */
             readonly lengthMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width. */
             readonly widthMm: number | string;
         };
         readonly Basket: {
@@ -1964,10 +1964,11 @@ export type components = {
         };
         readonly ClassDeckLoadInput: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "class-deck";
+            /** @description Name of the load. */
             readonly name?: string;
         };
         /** @description Shown once: opens the estimate it came with. */
@@ -2414,15 +2415,21 @@ export type components = {
             readonly compressiveModulusMPa: number;
             /** @description Through the thickness. */
             readonly compressiveStrengthMPa: number;
-            /** @enum {string} */
+            /**
+             * @description Core type.
+             * @enum {string}
+             */
             readonly coreType: "end-grain-balsa" | "cross-linked-foam" | "san-foam" | "linear-foam" | "marine-plywood";
+            /** @description Density. */
             readonly densityKgPerM3?: number;
             /** @description Absent: the core adds nothing in its plane. */
             readonly inPlaneModulusMPa?: number;
+            /** @description Shear modulus. */
             readonly shearModulusMPa: number;
+            /** @description Shear strength. */
             readonly shearStrengthMPa: number;
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Thickness.
              * @example 1/2 in
              */
             readonly thicknessMm: number | string;
@@ -2738,14 +2745,23 @@ export type components = {
             readonly yearBuilt?: number;
         };
         readonly CraftForPanelInput: {
-            /** @enum {string} */
+            /**
+             * @description Craft type.
+             * @enum {string}
+             */
             readonly craftType: "sail" | "motor";
-            /** @enum {string} */
+            /**
+             * @description Design category.
+             * @enum {string}
+             */
             readonly designCategory: "A" | "B" | "C" | "D";
+            /** @description Dynamic load factor. */
             readonly dynamicLoadFactor?: number;
+            /** @description Length of the hull. */
             readonly lengthHullM?: number;
+            /** @description Length of the waterline. */
             readonly lengthWaterlineM: number;
-            /** @description A number in kg, or text with a unit. */
+            /** @description Mass, loaded. */
             readonly massLoadedKg: number | string;
             /** @description Place of the panel from aft over the waterline; absent: 1, the most severe. */
             readonly shareOfWaterline?: number;
@@ -3257,14 +3273,20 @@ export type components = {
             readonly "topcoat-m2-coat"?: number;
         };
         readonly EachEdgeInput: {
-            /** @enum {string} */
+            /**
+             * @description Edge at the far end of x.
+             * @enum {string}
+             */
             readonly xEnd: "simply-supported" | "clamped" | "free";
             /**
              * @description The edge at x = 0.
              * @enum {string}
              */
             readonly xStart: "simply-supported" | "clamped" | "free";
-            /** @enum {string} */
+            /**
+             * @description Edge at the far end of y.
+             * @enum {string}
+             */
             readonly yEnd: "simply-supported" | "clamped" | "free";
             /**
              * @description The edge at y = 0.
@@ -5187,11 +5209,14 @@ export type components = {
             readonly allowedSagMm?: number | string;
             /** @description What presses the new core down; absent: 2 kPa. */
             readonly clampPressureKPa?: number;
-            /** @enum {string} */
+            /**
+             * @description How the edges are held.
+             * @enum {string}
+             */
             readonly edges?: "simply-supported" | "clamped";
             /** @description The opening; absent: the whole panel. */
             readonly lengthXMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width athwartships. */
             readonly widthYMm?: number | string;
         };
         readonly Opening: {
@@ -5562,35 +5587,47 @@ export type components = {
             readonly verdict: "fails" | "not-established" | "passes";
         };
         readonly PanelCheckRequest: {
+            /** @description Panel as it was built. */
             readonly asBuilt: components["schemas"]["SandwichValuesInput"];
             /** @description What rot and water left of the core. */
             readonly asFound?: components["schemas"]["AsFoundInput"];
+            /** @description Craft. */
             readonly craft?: components["schemas"]["CraftForPanelInput"];
+            /** @description Criteria. */
             readonly criteria?: components["schemas"]["CriteriaInput"];
             /** @description Measured total of the deck, to catch a skin that cannot be. */
             readonly deckThicknessMm?: number | string;
             /** @description Keys of checks, ratios and loads to explain down to their inputs, such as repaired:person:core-shear. */
             readonly explain?: readonly string[];
+            /** @description Fittings. */
             readonly fittings?: readonly components["schemas"]["PanelFittingInput"][];
             /** @description Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot. */
             readonly loads?: readonly (components["schemas"]["PressureLoadInput"] | components["schemas"]["PatchLoadInput"] | components["schemas"]["PersonLoadInput"] | components["schemas"]["ClassDeckLoadInput"] | components["schemas"]["YardstickLoadInput"])[];
             /** @description The inner skin alone while the core is out. */
             readonly opened?: components["schemas"]["OpenedPanelInput"];
+            /** @description Panel. */
             readonly panel: components["schemas"]["PanelSizeInput"];
+            /** @description Panel as it is repaired. */
             readonly repaired: components["schemas"]["SandwichValuesInput"];
         };
         readonly PanelFittingInput: {
+            /** @description Backing plate. */
             readonly backingPlate?: components["schemas"]["BackingPlateInput"];
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Diameter of a bolt.
              * @example 5/16 in
              */
             readonly boltMm: number | string;
+            /** @description Number of bolts. */
             readonly bolts: number;
             /** @description Clamp force of one bolt. */
             readonly clampForceN?: number;
+            /** @description Name of the fitting. */
             readonly id: string;
-            /** @enum {string} */
+            /**
+             * @description Kind.
+             * @enum {string}
+             */
             readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
             /** @description Diameter of the hole potted with thickened resin. */
             readonly pottedMm?: number | string;
@@ -5602,7 +5639,7 @@ export type components = {
             readonly shearN?: number;
             /** @description Tightening torque, when the clamp force is not known. */
             readonly torqueNm?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Diameter of a washer. */
             readonly washerMm?: number | string;
         };
         readonly PanelInput: {
@@ -5773,20 +5810,22 @@ export type components = {
             readonly remaining: components["schemas"]["MoneyJson"];
         };
         readonly PatchLoadInput: {
+            /** @description Force. */
             readonly forceN: number;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "patch";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Length fore and aft. */
             readonly lengthXMm: number | string;
+            /** @description Name of the load. */
             readonly name?: string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width athwartships. */
             readonly widthYMm: number | string;
             /** @description Middle of the patch. */
             readonly xMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Place athwartships. */
             readonly yMm: number | string;
         };
         readonly PersonLoadInput: {
@@ -5795,14 +5834,15 @@ export type components = {
             /** @description Absent: 30 mm. */
             readonly heelRadiusMm?: number | string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "person";
+            /** @description Name of the load. */
             readonly name?: string;
             /** @description Absent: the middle of the panel. */
             readonly xMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Place athwartships. */
             readonly yMm?: number | string;
         };
         /** @description One piece where it lies, in the coordinates of its sheet (mm). */
@@ -6097,11 +6137,13 @@ export type components = {
         };
         readonly PressureLoadInput: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "pressure";
+            /** @description Name of the load. */
             readonly name?: string;
+            /** @description Pressure. */
             readonly pressureKPa: number;
         };
         readonly PreviewedOpening: {
@@ -6879,8 +6921,11 @@ export type components = {
             readonly workingDays?: components["schemas"]["Range"];
         };
         readonly SandwichValuesInput: {
+            /** @description Core. */
             readonly core: components["schemas"]["CoreValuesInput"];
+            /** @description Inner skin. */
             readonly inner: components["schemas"]["SkinValuesInput"];
+            /** @description Outer skin. */
             readonly outer: components["schemas"]["SkinValuesInput"];
         };
         readonly SawLine: {
@@ -7203,6 +7248,7 @@ export type components = {
         readonly SkinValuesInput: {
             /** @description Ultimate; along x, or in both directions. */
             readonly compressiveStrengthMPa: number;
+            /** @description Compressive strength along y. */
             readonly compressiveStrengthYMPa?: number;
             /** @description For the least fibre mass of the yardstick. */
             readonly dryFibreKgPerM2?: number;
@@ -7212,12 +7258,14 @@ export type components = {
             readonly modulusYMPa: number;
             /** @description Strain across y over strain along x under a pull along x. */
             readonly poissonXY: number;
+            /** @description Shear modulus. */
             readonly shearModulusMPa: number;
             /** @description Ultimate; along x, or in both directions. */
             readonly tensileStrengthMPa: number;
+            /** @description Tensile strength along y. */
             readonly tensileStrengthYMPa?: number;
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Thickness.
              * @example 3
              */
             readonly thicknessMm: number | string;
@@ -8044,10 +8092,11 @@ export type components = {
         };
         readonly YardstickLoadInput: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "yardstick";
+            /** @description Name of the load. */
             readonly name?: string;
         };
         readonly ZoneInput: {

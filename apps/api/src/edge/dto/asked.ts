@@ -1,7 +1,7 @@
 import type { Form, ListQuestion, PartQuestion, Question, Questions } from '#lib/asking';
 import { Defect } from '#lib/kernel';
 import type { DtoClass, Said } from './field.js';
-import { CalendarDate, Flag, OneOf, Part, Parts, SomeOf, Text } from './plain-fields.js';
+import { CalendarDate, Flag, Nums, OneOf, Part, Parts, PartsByKind, SomeOf, Text, Texts } from './plain-fields.js';
 import { ArealMass, Area, Length, Mass, Num, Speed, Temperature, Whole, type Range } from './quantities.js';
 
 /**
@@ -23,6 +23,8 @@ export function Asked({ form, ...question }: Question): PropertyDecorator {
       return Flag(said);
     case 'date':
       return CalendarDate(said);
+    case 'each':
+      return listField(form, said);
     default:
       throw new Defect(`"${question.meaning}" has parts of its own: name their class`);
   }
@@ -41,6 +43,16 @@ export function AskedParts<Q extends Questions>(
 ): PropertyDecorator {
   const { least, most } = question;
   return Parts(type, { ...saidOf(question), least, most });
+}
+
+/** A list of objects of several kinds, by the classes that read them. */
+export function AskedByKind(
+  { form, ...question }: Question,
+  classes: () => Readonly<Record<string, DtoClass>>,
+): PropertyDecorator {
+  if (form.kind !== 'kinds') throw new Defect(`"${question.meaning}" is not asked by kind`);
+  const { by, least, most } = form;
+  return PartsByKind(by, classes, { ...saidOf(question), least, most });
 }
 
 /** What the contract says of a question whose form a field of its own knows, such as an outline. */
@@ -75,6 +87,13 @@ const typedUnits: Readonly<Record<string, (said: Range & Said) => PropertyDecora
   'g/m2': ArealMass,
   'm/s': Speed,
 };
+
+function listField({ of, least, most }: Form & { readonly kind: 'each' }, said: Said): PropertyDecorator {
+  const list = { ...said, least, most };
+  if (of.form.kind === 'text') return Texts({ ...list, each: of.form });
+  if (of.form.kind === 'number') return Nums({ ...list, each: { ...of.form.range, unit: of.form.unit } });
+  throw new Defect(`A list of ${of.meaning} has no field of its own`);
+}
 
 function numberField(
   { unit, range, isWhole }: Form & { readonly kind: 'number' },

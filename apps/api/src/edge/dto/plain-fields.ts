@@ -1,5 +1,6 @@
 import { getSchemaPath } from '@nestjs/swagger';
 import { below, problem, type Problem } from '#lib/kernel';
+import { numberFaults, numberSchema, type Range } from './quantities.js';
 import { Field, filled, isRecord, problemsOf, shownValue, type DtoClass, type Said } from './field.js';
 
 interface TextLimits {
@@ -14,14 +15,15 @@ export const Text = (said: TextLimits & Said = {}): PropertyDecorator =>
     ...said,
     expected: said.form?.words ?? 'a text',
     check: (value) => textFaults(value, said),
-    schema: {
-      type: 'string',
-      minLength: said.atLeast ?? 1,
-      maxLength: said.atMost ?? 200,
-      ...(said.form === undefined ? {} : { pattern: said.form.pattern.source }),
-      ...described(said),
-    },
+    schema: { ...textSchema(said), ...described(said) },
   });
+
+const textSchema = ({ atLeast = 1, atMost = 200, form }: TextLimits) => ({
+  type: 'string' as const,
+  minLength: atLeast,
+  maxLength: atMost,
+  ...(form === undefined ? {} : { pattern: form.pattern.source }),
+});
 
 /** A stable code: lower-case words joined by hyphens. */
 export const Code = (said: Said = {}): PropertyDecorator =>
@@ -110,14 +112,16 @@ export const SomeOf = (choices: readonly string[], said: Said & ListLimits = {})
   });
 
 /** A list of plain numbers of one unit. */
-export const Nums = (
-  said: Said & ListLimits & { readonly each?: (value: unknown) => readonly Problem[] } = {},
-): PropertyDecorator =>
+export const Nums = ({
+  each = {},
+  ...said
+}: Said & ListLimits & { readonly each?: Range & { readonly unit?: string } } = {}): PropertyDecorator =>
   Field({
     ...said,
     expected: 'a list of numbers',
-    check: (value) => listFaults(value, { of: 'numbers', ...said }, said.each ?? finiteNumberFaults),
-    schema: { type: 'array', items: { type: 'number' }, ...listSchema(said), ...described(said) },
+    check: (value) =>
+      listFaults(value, { of: 'numbers', ...said }, (one) => numberFaults(one, each, each.unit ?? '1')),
+    schema: { type: 'array', items: numberSchema(each), ...listSchema(said), ...described(said) },
   });
 
 /** A list of texts. */
@@ -129,7 +133,7 @@ export const Texts = (said: Said & ListLimits & { readonly each?: TextLimits } =
       listFaults(value, { of: 'texts', ...said }, (item) => textFaults(item, said.each ?? {})),
     schema: {
       type: 'array',
-      items: { type: 'string', maxLength: said.each?.atMost ?? 200 },
+      items: textSchema(said.each ?? {}),
       ...listSchema(said),
       ...described(said),
     },
@@ -281,11 +285,6 @@ function unusableIn(text: string): string | undefined {
     ? `the character ${code}, which turns the direction of the text after it`
     : `the control character ${code}`;
 }
-
-const finiteNumberFaults = (value: unknown): readonly Problem[] =>
-  typeof value === 'number' && Number.isFinite(value)
-    ? []
-    : [problem('not-a-number', '', { hint: '', value: shownValue(value) })];
 
 function isCalendarDate(value: unknown): boolean {
   if (typeof value !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(value)) return false;

@@ -1,394 +1,316 @@
 import { ApiExtraModels } from '@nestjs/swagger';
 import type { CoreType } from '#lib/catalogue';
-import type {
-  AsFound,
-  CoreValues,
-  CraftForPanel,
-  Criteria,
-  EachEdge,
-  EdgeFixing,
-  EdgeKindAsked,
-  FittingRequest,
-  LoadedFitting,
-  LoadRequest,
-  OpenedPanel,
-  PanelCheckRequest,
-  PanelSize,
-  SandwichValues,
-  SkinValues,
-} from '#lib/panel';
 import {
-  Label,
-  Length,
-  Mass,
-  Num,
-  OneOf,
-  Part,
-  Parts,
-  PartsByKind,
-  Text,
-  Texts,
-  Whole,
-} from '../../edge/dto/index.js';
-
-const edgeKinds = ['simply-supported', 'clamped', 'free'] as const satisfies readonly EdgeKindAsked[];
-const edgeFixings = ['simply-supported', 'clamped'] as const satisfies readonly EdgeFixing[];
-const coreTypes = [
-  'end-grain-balsa',
-  'cross-linked-foam',
-  'san-foam',
-  'linear-foam',
-  'marine-plywood',
-] as const satisfies readonly CoreType[];
-const fittingKinds = [
-  'stanchion',
-  'cleat',
-  'winch',
-  'windlass',
-  'chainplate',
-  'mast-step',
-  'track',
-  'hatch',
-  'fill',
-  'vent',
-  'pad-eye',
-  'other',
-] as const satisfies readonly LoadedFitting[];
+  asFoundQuestions,
+  backingPlateQuestions,
+  classDeckLoadQuestions,
+  coreValuesQuestions,
+  craftForPanelQuestions,
+  criteriaQuestions,
+  eachEdgeQuestions,
+  openedPanelQuestions,
+  panelCheckQuestions,
+  panelFittingQuestions,
+  panelSizeQuestions,
+  patchLoadQuestions,
+  personLoadQuestions,
+  pressureLoadQuestions,
+  sandwichValuesQuestions,
+  skinValuesQuestions,
+  yardstickLoadQuestions,
+  type AsFound,
+  type CoreValues,
+  type CraftForPanel,
+  type Criteria,
+  type EachEdge,
+  type EdgeFixing,
+  type EdgeKindAsked,
+  type FittingRequest,
+  type LoadedFitting,
+  type LoadRequest,
+  type OpenedPanel,
+  type PanelCheckRequest,
+  type PanelSize,
+  type SandwichValues,
+  type SkinValues,
+} from '#lib/panel';
+import { Asked, AskedByKind, AskedPart, AskedParts } from '../../edge/dto/index.js';
 
 export class EachEdgeDto implements EachEdge {
-  @OneOf(edgeKinds, { description: 'The edge at x = 0.' })
+  @Asked(eachEdgeQuestions.xStart)
   readonly xStart!: EdgeKindAsked;
 
-  @OneOf(edgeKinds)
+  @Asked(eachEdgeQuestions.xEnd)
   readonly xEnd!: EdgeKindAsked;
 
-  @OneOf(edgeKinds, { description: 'The edge at y = 0.' })
+  @Asked(eachEdgeQuestions.yStart)
   readonly yStart!: EdgeKindAsked;
 
-  @OneOf(edgeKinds)
+  @Asked(eachEdgeQuestions.yEnd)
   readonly yEnd!: EdgeKindAsked;
 }
 
 export class PanelSizeDto implements PanelSize {
-  @Length({ above: 1, upTo: 20_000, description: 'Fore and aft, between supports.', example: 900 })
+  @Asked(panelSizeQuestions.lengthXMm)
   readonly lengthXMm!: number;
 
-  @Length({ above: 1, upTo: 20_000, description: 'Athwartships, between supports.', example: 600 })
+  @Asked(panelSizeQuestions.widthYMm)
   readonly widthYMm!: number;
 
-  @OneOf(edgeKinds, {
-    optional: true,
-    description: 'All four edges alike; absent: simply-supported, stated as an assumption.',
-  })
+  @Asked(panelSizeQuestions.edges)
   readonly edges?: EdgeKindAsked;
 
-  @Part(() => EachEdgeDto, { optional: true, description: 'Each edge by itself, instead of edges.' })
+  @AskedPart(panelSizeQuestions.eachEdge, () => EachEdgeDto)
   readonly eachEdge?: EachEdgeDto;
 }
 
-const modulus = { from: 1, upTo: 1_000_000, unit: 'MPa' } as const;
-const strength = { above: 0, upTo: 10_000, unit: 'MPa' } as const;
-
 export class SkinValuesDto implements SkinValues {
-  @Length({ from: 0.1, upTo: 100, example: 3 })
+  @Asked(skinValuesQuestions.thicknessMm)
   readonly thicknessMm!: number;
 
-  @Num({ ...modulus, description: 'Membrane modulus along x.' })
+  @Asked(skinValuesQuestions.modulusXMPa)
   readonly modulusXMPa!: number;
 
-  @Num({ ...modulus, description: 'Membrane modulus along y.' })
+  @Asked(skinValuesQuestions.modulusYMPa)
   readonly modulusYMPa!: number;
 
-  @Num(modulus)
+  @Asked(skinValuesQuestions.shearModulusMPa)
   readonly shearModulusMPa!: number;
 
-  @Num({ above: -1, upTo: 5, description: 'Strain across y over strain along x under a pull along x.' })
+  @Asked(skinValuesQuestions.poissonXY)
   readonly poissonXY!: number;
 
-  @Num({ ...strength, description: 'Ultimate; along x, or in both directions.' })
+  @Asked(skinValuesQuestions.tensileStrengthMPa)
   readonly tensileStrengthMPa!: number;
 
-  @Num({ ...strength, description: 'Ultimate; along x, or in both directions.' })
+  @Asked(skinValuesQuestions.compressiveStrengthMPa)
   readonly compressiveStrengthMPa!: number;
 
-  @Num({ ...strength, optional: true })
+  @Asked(skinValuesQuestions.tensileStrengthYMPa)
   readonly tensileStrengthYMPa?: number;
 
-  @Num({ ...strength, optional: true })
+  @Asked(skinValuesQuestions.compressiveStrengthYMPa)
   readonly compressiveStrengthYMPa?: number;
 
-  @Num({
-    above: 0,
-    upTo: 100,
-    optional: true,
-    unit: 'kg/m2',
-    description: 'For the least fibre mass of the yardstick.',
-  })
+  @Asked(skinValuesQuestions.dryFibreKgPerM2)
   readonly dryFibreKgPerM2?: number;
 }
 
 export class CoreValuesDto implements CoreValues {
-  @OneOf(coreTypes)
+  @Asked(coreValuesQuestions.coreType)
   readonly coreType!: CoreType;
 
-  @Length({ from: 1, upTo: 200, example: '1/2 in' })
+  @Asked(coreValuesQuestions.thicknessMm)
   readonly thicknessMm!: number;
 
-  @Num({ from: 0.1, upTo: 100_000, unit: 'MPa' })
+  @Asked(coreValuesQuestions.shearModulusMPa)
   readonly shearModulusMPa!: number;
 
-  @Num(strength)
+  @Asked(coreValuesQuestions.shearStrengthMPa)
   readonly shearStrengthMPa!: number;
 
-  @Num({ from: 0.1, upTo: 1_000_000, unit: 'MPa', description: 'Through the thickness.' })
+  @Asked(coreValuesQuestions.compressiveModulusMPa)
   readonly compressiveModulusMPa!: number;
 
-  @Num({ ...strength, description: 'Through the thickness.' })
+  @Asked(coreValuesQuestions.compressiveStrengthMPa)
   readonly compressiveStrengthMPa!: number;
 
-  @Num({
-    from: 0,
-    upTo: 1_000_000,
-    unit: 'MPa',
-    optional: true,
-    description: 'Absent: the core adds nothing in its plane.',
-  })
+  @Asked(coreValuesQuestions.inPlaneModulusMPa)
   readonly inPlaneModulusMPa?: number;
 
-  @Num({ above: 0, upTo: 2000, unit: 'kg/m3', optional: true })
+  @Asked(coreValuesQuestions.densityKgPerM3)
   readonly densityKgPerM3?: number;
 }
 
 export class SandwichValuesDto implements SandwichValues {
-  @Part(() => SkinValuesDto)
+  @AskedPart(sandwichValuesQuestions.outer, () => SkinValuesDto)
   readonly outer!: SkinValuesDto;
 
-  @Part(() => SkinValuesDto)
+  @AskedPart(sandwichValuesQuestions.inner, () => SkinValuesDto)
   readonly inner!: SkinValuesDto;
 
-  @Part(() => CoreValuesDto)
+  @AskedPart(sandwichValuesQuestions.core, () => CoreValuesDto)
   readonly core!: CoreValuesDto;
 }
 
 export class AsFoundDto implements AsFound {
-  @Num({ from: 0, upTo: 1, optional: true, description: 'Share of the panel with bad core; absent: 1.' })
+  @Asked(asFoundQuestions.degradedFraction)
   readonly degradedFraction?: number;
 
-  @Num({ from: 0, upTo: 1, optional: true, description: 'What is left of the moduli there; absent: 0.1.' })
+  @Asked(asFoundQuestions.stiffnessFraction)
   readonly stiffnessFraction?: number;
 
-  @Num({ from: 0, upTo: 1, optional: true, description: 'What is left of the strengths there; absent: 0.1.' })
+  @Asked(asFoundQuestions.strengthFraction)
   readonly strengthFraction?: number;
 }
 
 export class OpenedPanelDto implements OpenedPanel {
-  @Length({ above: 1, upTo: 20_000, optional: true, description: 'The opening; absent: the whole panel.' })
+  @Asked(openedPanelQuestions.lengthXMm)
   readonly lengthXMm?: number;
 
-  @Length({ above: 1, upTo: 20_000, optional: true })
+  @Asked(openedPanelQuestions.widthYMm)
   readonly widthYMm?: number;
 
-  @OneOf(edgeFixings, { optional: true })
+  @Asked(openedPanelQuestions.edges)
   readonly edges?: EdgeFixing;
 
-  @Num({
-    above: 0,
-    upTo: 110,
-    unit: 'kPa',
-    optional: true,
-    description: 'What presses the new core down; absent: 2 kPa.',
-  })
+  @Asked(openedPanelQuestions.clampPressureKPa)
   readonly clampPressureKPa?: number;
 
-  @Length({
-    above: 0,
-    upTo: 50,
-    optional: true,
-    description: 'Sag that the new core may keep; absent: 1 mm.',
-  })
+  @Asked(openedPanelQuestions.allowedSagMm)
   readonly allowedSagMm?: number;
 }
 
 export class PressureLoadDto {
-  @OneOf(['pressure'])
+  @Asked(pressureLoadQuestions.kind)
   readonly kind!: 'pressure';
 
-  @Text({ optional: true, atMost: 80 })
+  @Asked(pressureLoadQuestions.name)
   readonly name?: string;
 
-  @Num({ above: 0, upTo: 1000, unit: 'kPa' })
+  @Asked(pressureLoadQuestions.pressureKPa)
   readonly pressureKPa!: number;
 }
 
 export class PatchLoadDto {
-  @OneOf(['patch'])
+  @Asked(patchLoadQuestions.kind)
   readonly kind!: 'patch';
 
-  @Text({ optional: true, atMost: 80 })
+  @Asked(patchLoadQuestions.name)
   readonly name?: string;
 
-  @Num({ above: 0, upTo: 1_000_000, unit: 'N' })
+  @Asked(patchLoadQuestions.forceN)
   readonly forceN!: number;
 
-  @Length({ description: 'Middle of the patch.' })
+  @Asked(patchLoadQuestions.xMm)
   readonly xMm!: number;
 
-  @Length()
+  @Asked(patchLoadQuestions.yMm)
   readonly yMm!: number;
 
-  @Length({ from: 1, upTo: 20_000 })
+  @Asked(patchLoadQuestions.lengthXMm)
   readonly lengthXMm!: number;
 
-  @Length({ from: 1, upTo: 20_000 })
+  @Asked(patchLoadQuestions.widthYMm)
   readonly widthYMm!: number;
 }
 
 export class PersonLoadDto {
-  @OneOf(['person'])
+  @Asked(personLoadQuestions.kind)
   readonly kind!: 'person';
 
-  @Text({ optional: true, atMost: 80 })
+  @Asked(personLoadQuestions.name)
   readonly name?: string;
 
-  @Num({ above: 0, upTo: 1_000_000, unit: 'N', optional: true, description: 'Absent: 1000 N.' })
+  @Asked(personLoadQuestions.forceN)
   readonly forceN?: number;
 
-  @Length({ from: 5, upTo: 200, optional: true, description: 'Absent: 30 mm.' })
+  @Asked(personLoadQuestions.heelRadiusMm)
   readonly heelRadiusMm?: number;
 
-  @Length({ optional: true, description: 'Absent: the middle of the panel.' })
+  @Asked(personLoadQuestions.xMm)
   readonly xMm?: number;
 
-  @Length({ optional: true })
+  @Asked(personLoadQuestions.yMm)
   readonly yMm?: number;
 }
 
 export class ClassDeckLoadDto {
-  @OneOf(['class-deck'])
+  @Asked(classDeckLoadQuestions.kind)
   readonly kind!: 'class-deck';
 
-  @Text({ optional: true, atMost: 80 })
+  @Asked(classDeckLoadQuestions.name)
   readonly name?: string;
 }
 
 export class YardstickLoadDto {
-  @OneOf(['yardstick'])
+  @Asked(yardstickLoadQuestions.kind)
   readonly kind!: 'yardstick';
 
-  @Text({ optional: true, atMost: 80 })
+  @Asked(yardstickLoadQuestions.name)
   readonly name?: string;
 }
 
 export class CraftForPanelDto implements CraftForPanel {
-  @OneOf(['sail', 'motor'])
+  @Asked(craftForPanelQuestions.craftType)
   readonly craftType!: CraftForPanel['craftType'];
 
-  @Num({ from: 2, upTo: 24, unit: 'm' })
+  @Asked(craftForPanelQuestions.lengthWaterlineM)
   readonly lengthWaterlineM!: number;
 
-  @Num({ from: 2.5, upTo: 24, unit: 'm', optional: true })
+  @Asked(craftForPanelQuestions.lengthHullM)
   readonly lengthHullM?: number;
 
-  @Mass({ from: 50, upTo: 500_000 })
+  @Asked(craftForPanelQuestions.massLoadedKg)
   readonly massLoadedKg!: number;
 
-  @OneOf(['A', 'B', 'C', 'D'])
+  @Asked(craftForPanelQuestions.designCategory)
   readonly designCategory!: CraftForPanel['designCategory'];
 
-  @Num({
-    from: 0,
-    upTo: 1,
-    optional: true,
-    description: 'Place of the panel from aft over the waterline; absent: 1, the most severe.',
-  })
+  @Asked(craftForPanelQuestions.shareOfWaterline)
   readonly shareOfWaterline?: number;
 
-  @Num({ from: 0, upTo: 20, optional: true })
+  @Asked(craftForPanelQuestions.dynamicLoadFactor)
   readonly dynamicLoadFactor?: number;
 }
 
 export class CriteriaDto implements Criteria {
-  @Num({ above: 0, upTo: 1, optional: true, description: 'Usable share of a skin strength; absent: 0.5.' })
+  @Asked(criteriaQuestions.skinShare)
   readonly skinShare?: number;
 
-  @Num({
-    above: 0,
-    upTo: 1,
-    optional: true,
-    description: 'Usable share of a core shear strength; absent: by kind of core.',
-  })
+  @Asked(criteriaQuestions.coreShearShare)
   readonly coreShearShare?: number;
 
-  @Num({
-    above: 0,
-    upTo: 1,
-    optional: true,
-    description: 'Usable share of a core compressive strength; absent: 0.5.',
-  })
+  @Asked(criteriaQuestions.coreCrushShare)
   readonly coreCrushShare?: number;
 
-  @Num({ from: 1, upTo: 10_000, optional: true, description: 'Short span over deflection; absent: 100.' })
+  @Asked(criteriaQuestions.spanOverDeflection)
   readonly spanOverDeflection?: number;
 }
 
 export class BackingPlateDto {
-  @Length({ above: 0, upTo: 2000 })
+  @Asked(backingPlateQuestions.lengthMm)
   readonly lengthMm!: number;
 
-  @Length({ above: 0, upTo: 2000 })
+  @Asked(backingPlateQuestions.widthMm)
   readonly widthMm!: number;
 }
 
 export class PanelFittingDto implements FittingRequest {
-  @Label()
+  @Asked(panelFittingQuestions.id)
   readonly id!: string;
 
-  @OneOf(fittingKinds)
+  @Asked(panelFittingQuestions.kind)
   readonly kind!: LoadedFitting;
 
-  @Whole({ from: 1, upTo: 100 })
+  @Asked(panelFittingQuestions.bolts)
   readonly bolts!: number;
 
-  @Length({ from: 2, upTo: 50, example: '5/16 in' })
+  @Asked(panelFittingQuestions.boltMm)
   readonly boltMm!: number;
 
-  @Num({ above: 0, upTo: 1_000_000, unit: 'N', optional: true, description: 'Clamp force of one bolt.' })
+  @Asked(panelFittingQuestions.clampForceN)
   readonly clampForceN?: number;
 
-  @Num({
-    above: 0,
-    upTo: 1000,
-    unit: 'N.m',
-    optional: true,
-    description: 'Tightening torque, when the clamp force is not known.',
-  })
+  @Asked(panelFittingQuestions.torqueNm)
   readonly torqueNm?: number;
 
-  @Num({ above: 0, upTo: 1_000_000, unit: 'N', optional: true, description: 'Pull away from the deck.' })
+  @Asked(panelFittingQuestions.pullN)
   readonly pullN?: number;
 
-  @Num({ above: 0, upTo: 1_000_000, unit: 'N', optional: true, description: 'Load along the deck.' })
+  @Asked(panelFittingQuestions.shearN)
   readonly shearN?: number;
 
-  @Length({ above: 0, upTo: 300, optional: true })
+  @Asked(panelFittingQuestions.washerMm)
   readonly washerMm?: number;
 
-  @Part(() => BackingPlateDto, { optional: true })
+  @AskedPart(panelFittingQuestions.backingPlate, () => BackingPlateDto)
   readonly backingPlate?: BackingPlateDto;
 
-  @Length({
-    above: 0,
-    upTo: 200,
-    optional: true,
-    description: 'Diameter of the hole potted with thickened resin.',
-  })
+  @Asked(panelFittingQuestions.pottedMm)
   readonly pottedMm?: number;
 
-  @Num({
-    ...strength,
-    optional: true,
-    description: 'Compressive strength of the thickened resin; absent: 60 MPa.',
-  })
+  @Asked(panelFittingQuestions.pottedStrengthMPa)
   readonly pottedStrengthMPa?: number;
 }
 
@@ -402,53 +324,36 @@ const loadKinds = () => ({
 
 @ApiExtraModels(PressureLoadDto, PatchLoadDto, PersonLoadDto, ClassDeckLoadDto, YardstickLoadDto)
 export class PanelCheckRequestDto implements PanelCheckRequest {
-  @Part(() => PanelSizeDto)
+  @AskedPart(panelCheckQuestions.panel, () => PanelSizeDto)
   readonly panel!: PanelSizeDto;
 
-  @Part(() => SandwichValuesDto)
+  @AskedPart(panelCheckQuestions.asBuilt, () => SandwichValuesDto)
   readonly asBuilt!: SandwichValuesDto;
 
-  @Part(() => SandwichValuesDto)
+  @AskedPart(panelCheckQuestions.repaired, () => SandwichValuesDto)
   readonly repaired!: SandwichValuesDto;
 
-  @Part(() => AsFoundDto, { optional: true, description: 'What rot and water left of the core.' })
+  @AskedPart(panelCheckQuestions.asFound, () => AsFoundDto)
   readonly asFound?: AsFoundDto;
 
-  @Part(() => OpenedPanelDto, { optional: true, description: 'The inner skin alone while the core is out.' })
+  @AskedPart(panelCheckQuestions.opened, () => OpenedPanelDto)
   readonly opened?: OpenedPanelDto;
 
-  @PartsByKind('kind', loadKinds, {
-    optional: true,
-    least: 1,
-    most: 12,
-    description:
-      'Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot.',
-  })
+  @AskedByKind(panelCheckQuestions.loads, loadKinds)
   readonly loads?: readonly LoadRequest[];
 
-  @Part(() => CraftForPanelDto, { optional: true })
+  @AskedPart(panelCheckQuestions.craft, () => CraftForPanelDto)
   readonly craft?: CraftForPanelDto;
 
-  @Parts(() => PanelFittingDto, { optional: true, most: 50 })
+  @AskedParts(panelCheckQuestions.fittings, () => PanelFittingDto)
   readonly fittings?: readonly PanelFittingDto[];
 
-  @Part(() => CriteriaDto, { optional: true })
+  @AskedPart(panelCheckQuestions.criteria, () => CriteriaDto)
   readonly criteria?: CriteriaDto;
 
-  @Texts({
-    optional: true,
-    most: 20,
-    each: { atMost: 120 },
-    description:
-      'Keys of checks, ratios and loads to explain down to their inputs, such as repaired:person:core-shear.',
-  })
+  @Asked(panelCheckQuestions.explain)
   readonly explain?: readonly string[];
 
-  @Length({
-    from: 0.1,
-    upTo: 200,
-    optional: true,
-    description: 'Measured total of the deck, to catch a skin that cannot be.',
-  })
+  @Asked(panelCheckQuestions.deckThicknessMm)
   readonly deckThicknessMm?: number;
 }
