@@ -3,7 +3,7 @@ import type { Wording } from './ask-number.js';
 import { questionOf, type ValueQuestion } from './ask-value.js';
 import { choiceFaults, countFaults, repeatFaults } from './request-faults.js';
 import { otherwiseIn, openOr } from './settled-or.js';
-import { faultsOfAll, isObject, settledAll } from './settle.js';
+import { faultsIn, isObject, settledAll } from './settle.js';
 import type {
   Answers,
   AnswersTo,
@@ -40,7 +40,7 @@ export function askPart<
     form: { kind: 'part', of },
     accepts: (said): said is AnswersTo<Q> => isObject(said),
     faults: (said, at) =>
-      isObject(said) ? faultsOfAll(said, of, at) : [problem('not-an-object', at, { value: String(said) })],
+      isObject(said) ? faultsIn(said, of, at) : [problem('not-an-object', at, { value: String(said) })],
     settle: (said, at, answers) =>
       openOr(said ?? (otherwise === 'defaults' ? {} : undefined), (whole) =>
         settledAll(isObject(whole) ? whole : {}, of, at, answers),
@@ -102,7 +102,7 @@ function kindFaults(one: unknown, at: string, { by, kinds }: Kinds): readonly Pr
   if (!isObject(one)) return [problem('not-an-object', at, { value: String(one) })];
   const kind: unknown = Reflect.get(one, by);
   return typeof kind === 'string' && Object.hasOwn(kinds, kind)
-    ? faultsOfAll(one, kinds[kind], at)
+    ? faultsIn(one, kinds[kind], at)
     : choiceFaults(pointer(at, by), kind, Object.keys(kinds));
 }
 
@@ -122,7 +122,7 @@ function listFaults(
           unlike,
           list.map((one) => String(Reflect.get(one, unlike))),
         )),
-    ...list.flatMap((one, index) => faultsOfAll(one, of, pointer(at, index))),
+    ...list.flatMap((one, index) => faultsIn(one, of, pointer(at, index))),
   ];
 }
 

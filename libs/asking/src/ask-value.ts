@@ -133,12 +133,9 @@ function eachFaults(
   at: string,
   { of, ...count }: Count & { readonly of: Question },
 ): readonly Problem[] {
-  if (!Array.isArray(said))
-    return [problem('not-a-list', at, { of: of.meaning, value: String(said) })];
+  if (!Array.isArray(said)) return [problem('not-a-list', at, { of: of.meaning, value: String(said) })];
   const wrong = countFaults(at, said.length, count);
-  return wrong.length > 0
-    ? wrong
-    : said.flatMap((one: unknown, index) => of.faults(one, pointer(at, index)));
+  return wrong.length > 0 ? wrong : said.flatMap((one: unknown, index) => of.faults(one, pointer(at, index)));
 }
 
 /** Yes or no. */

@@ -17,17 +17,13 @@ export function settle<Q extends Questions>(
   request: AnswersTo<Q>,
   questions: Q,
 ): Outcome<Settling<Settlement<Q>>> {
-  const faults = faultsOfAll(request, questions, '');
+  const faults = faultsIn(request, questions);
   if (faults.length > 0) return refusal(...faults);
   return success(settledAll(request, questions, '', answersAt(placesOf(request, questions, ''))));
 }
 
-/** Everything wrong with a request, for a room that takes its defaults where it uses them. */
-export const faultsIn = (request: object, questions: Questions): readonly Problem[] =>
-  faultsOfAll(request, questions, '');
-
 /** Everything wrong with the answers to a set of questions, each fault at its field. */
-export const faultsOfAll = (request: object, questions: Questions, at: string): readonly Problem[] =>
+export const faultsIn = (request: object, questions: Questions, at = ''): readonly Problem[] =>
   Object.entries(questions).flatMap(([name, question]) =>
     faultsOf(question, saidAt(request, name), pointer(at, name)),
   );

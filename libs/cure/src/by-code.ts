@@ -1,30 +1,61 @@
+import { askCode, askList, askPart, faultsIn, type AnswersTo } from '#lib/asking';
 import { materialAt, type Catalogue } from '#lib/catalogue';
 import { allOf, andThen, given, mapValue, problem, refusal, success, type Outcome } from '#lib/kernel';
 import { planCure, type CurePlan } from './cure-plan.js';
-import type { CureRequest, TemperatureInput } from './cure-request.js';
-import type { Forecast } from './weather/forecast.js';
-import { weatherGates, type WeatherPlan, type WeatherRequest, type WeatherStep } from './weather/windows.js';
+import {
+  cureTemperatureQuestions,
+  mixQuestions,
+  type CureTemperature,
+  type TemperatureInput,
+} from './cure-request.js';
+import { deckWarmthQuestions } from './weather/deck.js';
+import {
+  coreMoistureAsked,
+  MOST_STEPS,
+  shelterAsked,
+  weatherGates,
+  weatherStepAsked,
+  type WeatherPlan,
+  type WeatherRequest,
+  type WeatherStep,
+} from './weather/windows.js';
 
-/** The temperature of a cure in one of three ways: steady, by day and night, or by the hours of a forecast. */
-export interface CureTemperature {
-  readonly temperatureC?: number;
-  readonly dayC?: number;
-  readonly nightC?: number;
-  readonly forecast?: Forecast;
-}
+/** A step that waits for weather, its coating by the code. */
+export const weatherStepQuestions = {
+  ...weatherStepAsked,
+  coating: askCode({
+    meaning: 'coating',
+    description: 'For a coat: code of the coating, whose limits then count.',
+    otherwise: 'unknown',
+  }),
+};
+export type WeatherStepByCode = AnswersTo<typeof weatherStepQuestions>;
 
-export interface WeatherStepByCode extends Omit<WeatherStep, 'coating'> {
-  readonly coating?: string;
-}
-
-export interface CurePlanRequest extends Omit<CureRequest, 'resin' | 'temperature'> {
-  readonly resin: string;
-  readonly temperature: CureTemperature;
-  readonly shelter: 'shed' | 'tent' | 'open';
-  readonly coreMoisturePercent?: number;
-  /** Steps that wait for weather; bonding alone when left out. */
-  readonly steps?: readonly WeatherStepByCode[];
-}
+export const curePlanQuestions = {
+  resin: askCode({ meaning: 'resin', example: 'resin-epoxy-5to1' }),
+  hardener: askCode({ meaning: 'hardener', example: 'medium' }),
+  temperature: askPart({
+    meaning: 'temperature',
+    of: cureTemperatureQuestions,
+  }),
+  warmth: askPart({
+    meaning: 'warmth of the deck above the air',
+    of: deckWarmthQuestions,
+    otherwise: 'unknown',
+  }),
+  shelter: shelterAsked,
+  ...mixQuestions,
+  coreMoisturePercent: coreMoistureAsked,
+  steps: askList({
+    meaning: 'steps that wait for weather',
+    description: 'Steps that wait for weather; absent: bonding.',
+    of: weatherStepQuestions,
+    least: 1,
+    most: MOST_STEPS,
+    otherwise: 'unknown',
+  }),
+};
+export type CurePlanRequest = AnswersTo<typeof curePlanQuestions>;
 
 export interface CureAndWeather {
   readonly cure: CurePlan;
@@ -33,6 +64,8 @@ export interface CureAndWeather {
 
 /** When it has cured, and when it may be begun. */
 export function curePlan(request: CurePlanRequest, catalogue: Catalogue): Outcome<CureAndWeather> {
+  const wrong = faultsIn(request, curePlanQuestions);
+  if (wrong.length > 0) return refusal(...wrong);
   const materials = allOf({
     resin: materialAt(catalogue, 'resin', request.resin, '/resin'),
     temperature: temperatureOf(request.temperature),

@@ -1,12 +1,16 @@
 import type { Datum, Hardener, ResinSystem } from '#lib/catalogue';
-import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import { numberFaults, optionalFaults } from '#lib/asking';
-import { assumedIn, assumptionFrom, type ProcessAssumption } from '#lib/asking';
+import { problem, refusal, unreachable, success, type Outcome, type Problem } from '#lib/kernel';
+import { assumedIn, assumptionFrom, faultsIn, type ProcessAssumption } from '#lib/asking';
 import { warmthAssumptions, warmthFaults } from './weather/deck.js';
 import { forecastFaults } from './weather/forecast.js';
 import { instantFaults, readInstant, writeInstant } from './weather/instant.js';
 import { CURE_REFERENCE_C } from './arrhenius.js';
-import type { CureRequest, TemperatureInput } from './cure-request.js';
+import {
+  cureTemperatureQuestions,
+  mixQuestions,
+  type CureRequest,
+  type TemperatureInput,
+} from './cure-request.js';
 import { courseFor, startOf, type DeckCourse } from './deck-course.js';
 import { equivalentAges, hoursToAge, type AgeLaw } from './equivalent-age.js';
 
@@ -225,7 +229,7 @@ function cureFaults(request: CureRequest, hardener: Hardener | undefined): reado
         ]
       : []),
     ...warmthFaults('/warmth', request.warmth),
-    ...optionalFaults('/startHour', request.startHour, { from: 0, below: 24, unit: 'h' }),
+    ...faultsIn(request, mixQuestions),
     ...(request.startAt === undefined ? [] : instantFaults('/startAt', request.startAt)),
     ...temperatureFaults(temperature),
   ];
@@ -234,16 +238,16 @@ function cureFaults(request: CureRequest, hardener: Hardener | undefined): reado
     : [...coldFaults(request, hardener), ...outsideForecast(request)];
 }
 
-const degrees = { from: -40, upTo: 90, unit: 'degC' } as const;
+const { temperatureC: steady, dayC: byDay, nightC: byNight } = cureTemperatureQuestions;
 
 function temperatureFaults(temperature: TemperatureInput): readonly Problem[] {
   switch (temperature.kind) {
     case 'constant':
-      return numberFaults('/temperature/temperatureC', temperature.temperatureC, degrees);
+      return steady.faults(temperature.temperatureC, '/temperature/temperatureC');
     case 'day-night':
       return [
-        ...numberFaults('/temperature/dayC', temperature.dayC, degrees),
-        ...numberFaults('/temperature/nightC', temperature.nightC, degrees),
+        ...byDay.faults(temperature.dayC, '/temperature/dayC'),
+        ...byNight.faults(temperature.nightC, '/temperature/nightC'),
         ...(temperature.nightC > temperature.dayC
           ? [
               problem('contradiction', '/temperature/nightC', {
@@ -256,15 +260,12 @@ function temperatureFaults(temperature: TemperatureInput): readonly Problem[] {
     case 'hourly':
       return [
         ...forecastFaults(temperature.forecast, '/temperature/forecast'),
-        ...optionalFaults('/temperature/elsewhereDeckC', temperature.elsewhereDeckC, degrees),
+        ...(temperature.elsewhereDeckC === undefined
+          ? []
+          : steady.faults(temperature.elsewhereDeckC, '/temperature/elsewhereDeckC')),
       ];
     default:
-      return [
-        problem('not-one-of', '/temperature/kind', {
-          value: String(temperature),
-          choices: 'constant, day-night, hourly',
-        }),
-      ];
+      return unreachable(temperature);
   }
 }
 
@@ -309,9 +310,9 @@ function outsideForecast({ temperature, startAt }: CureRequest): readonly Proble
   if (start === undefined || first === undefined || last === undefined || (start >= first && start < last))
     return [];
   return [
-    problem('out-of-range', '/startAt', {
-      value: startAt,
-      range: `within the forecast, from ${temperature.forecast.hours[0].at}`,
+    problem('contradiction', '/startAt', {
+      other: '/temperature/forecast',
+      why: `${startAt} does not lie within the forecast, which begins at ${temperature.forecast.hours[0].at}`,
     }),
   ];
 }

@@ -1,6 +1,35 @@
+import { ask, askPart, askText, type AnswersTo } from '#lib/asking';
 import type { ResinSystem } from '#lib/catalogue';
 import type { DeckWarmth } from './weather/deck.js';
-import type { Forecast } from './weather/forecast.js';
+import { forecastQuestions, type Forecast } from './weather/forecast.js';
+
+const deckRange = { unit: 'degC', range: { from: -40, upTo: 90 } } as const;
+
+/** The temperature of a cure in one of three ways: steady, by day and night, or by the hours of a forecast. */
+export const cureTemperatureQuestions = {
+  temperatureC: ask({
+    meaning: 'temperature',
+    description: 'Steady; or dayC with nightC; or a forecast.',
+    ...deckRange,
+    otherwise: 'unknown',
+  }),
+  dayC: ask({
+    meaning: 'deck by day',
+    ...deckRange,
+    otherwise: 'unknown',
+  }),
+  nightC: ask({
+    meaning: 'deck by night',
+    ...deckRange,
+    otherwise: 'unknown',
+  }),
+  forecast: askPart({
+    meaning: 'forecast',
+    of: forecastQuestions,
+    otherwise: 'unknown',
+  }),
+};
+export type CureTemperature = AnswersTo<typeof cureTemperatureQuestions>;
 
 export type TemperatureInput =
   | { readonly kind: 'constant'; readonly temperatureC: number }
@@ -12,14 +41,27 @@ export type TemperatureInput =
       readonly elsewhereDeckC?: number;
     };
 
-export interface CureRequest {
+/** When what was mixed is followed from; within the forecast when there is one. */
+export const mixQuestions = {
+  startHour: ask({
+    meaning: 'hour at which the resin is mixed',
+    description: 'Hour of the day at which the resin is mixed, where no moment is given; absent: 9.',
+    unit: 'h',
+    range: { from: 0, below: 24 },
+    otherwise: 'unknown',
+  }),
+  startAt: askText({
+    meaning: 'moment at which the resin is mixed',
+    description: 'RFC 3339 with offset; each milestone then has its moment.',
+    atMost: 40,
+    otherwise: 'unknown',
+  }),
+  step: askText({ meaning: 'step that is cured', atMost: 120, otherwise: 'unknown' }),
+};
+
+export interface CureRequest extends AnswersTo<typeof mixQuestions> {
   readonly resin: ResinSystem;
   readonly hardener: string;
   readonly temperature: TemperatureInput;
   readonly warmth?: DeckWarmth;
-  /** Hour of the day at which the resin is mixed, 0 to 24, when no `startAt` is given. */
-  readonly startHour?: number;
-  /** RFC 3339; with it each milestone has its moment. Within the forecast when there is one. */
-  readonly startAt?: string;
-  readonly step?: string;
 }

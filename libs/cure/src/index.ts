@@ -1,10 +1,20 @@
 export { type CurePlan, type Milestone, type MilestoneCode, milestoneCodes, planCure } from './cure-plan.js';
-export type { CureRequest, TemperatureInput } from './cure-request.js';
-export { type Forecast, epochOf, forecastFaults } from './weather/forecast.js';
-export type { ForecastHour } from './weather/forecast.js';
+export {
+  cureTemperatureQuestions,
+  type CureRequest,
+  type CureTemperature,
+  type TemperatureInput,
+} from './cure-request.js';
+export {
+  type Forecast,
+  type ForecastHour,
+  epochOf,
+  forecastFaults,
+  forecastHourQuestions,
+  forecastQuestions,
+} from './weather/forecast.js';
 export type { WeatherPlan } from './weather/windows.js';
-export type { WeatherRequest } from './weather/windows.js';
-export { weatherGates } from './weather/windows.js';
+export { coreMoistureAsked, weatherGates, type WeatherRequest } from './weather/windows.js';
 export { type PlaceClock, type Sky, clockOf, deckAt, skyOf } from './weather/sky.js';
 export {
   type ZoneOffset,
@@ -18,6 +28,7 @@ export { type Weekday, type WorkTimes, weekdays, worksAt } from './weather/worki
 export {
   type DeckWarmth,
   deckTemperature,
+  deckWarmthQuestions,
   skyAssumptions,
   warmthAssumptions,
   warmthFaults,
@@ -69,8 +80,9 @@ export { practicalSpreadingRate, spotMean, spreadingRate, thinnedSolids, wetFilm
 export { formulas } from './formulas.js';
 export {
   curePlan,
+  curePlanQuestions,
+  weatherStepQuestions,
   type CureAndWeather,
   type CurePlanRequest,
-  type CureTemperature,
   type WeatherStepByCode,
 } from './by-code.js';

@@ -1,7 +1,6 @@
-import { refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { refusal, success, type Outcome } from '#lib/kernel';
 import { computeChecked } from '#lib/provenance';
-import { choiceFaults, numberFaults, optionalChoiceFaults, optionalFaults } from '#lib/asking';
-import { enteredIn } from '#lib/asking';
+import { enteredIn, faultsIn } from '#lib/asking';
 import type {
   BondPressurePlan,
   BondPressureRequest,
@@ -10,14 +9,14 @@ import type {
   PressOption,
   PressSettings,
 } from './bond-request.js';
-import { pressMethods } from './bond-request.js';
+import { bondPressureQuestions } from './bond-request.js';
 import { propSpacing, skinSag, skinStress } from './inner-skin.js';
 import { battensOption, vacuumOption, weightsOption } from './press-options.js';
 import { settingsFor } from './press-settings.js';
 
 /** What presses the bed, what that rests on, and whether the inner skin bears it; a recommendation with reasons, refusals with reasons. */
 export function planBondPressure(request: BondPressureRequest): Outcome<BondPressurePlan> {
-  const problems = bondFaults(request);
+  const problems = faultsIn(request, bondPressureQuestions);
   return problems.length > 0 ? refusal(...problems) : success(planFor(request, settingsFor(request)));
 }
 
@@ -201,84 +200,3 @@ const propQuantities = ({
         { code: 'prop-boards', name: 'boards on the props', value: props.lines ?? 1, unit: 'each' },
       ]
     : [];
-
-function bondFaults(request: BondPressureRequest): readonly Problem[] {
-  const { innerSkin, camber, weights } = request;
-  return [
-    ...numberFaults('/areaM2', request.areaM2, { above: 0, upTo: 100, unit: 'm2' }),
-    ...numberFaults('/lengthMm', request.lengthMm, { above: 0, upTo: 20000, unit: 'mm' }),
-    ...numberFaults('/widthMm', request.widthMm, { above: 0, upTo: 20000, unit: 'mm' }),
-    ...optionalFaults('/perimeterM', request.perimeterM, { above: 0, upTo: 200, unit: 'm' }),
-    ...optionalChoiceFaults('/prefer', request.prefer, pressMethods),
-    ...optionalFaults('/requiredKPa', request.requiredKPa, { above: 0, upTo: 100, unit: 'kPa' }),
-    ...(camber === undefined ? [] : camberFaults(camber)),
-    ...numberFaults('/innerSkin/thicknessMm', innerSkin?.thicknessMm, { from: 0.3, upTo: 30, unit: 'mm' }),
-    ...numberFaults('/innerSkin/spanMm', innerSkin?.spanMm, { above: 0, upTo: 5000, unit: 'mm' }),
-    ...optionalFaults('/innerSkin/modulusMPa', innerSkin?.modulusMPa, {
-      from: 1000,
-      upTo: 100000,
-      unit: 'MPa',
-    }),
-    ...optionalFaults('/innerSkin/strengthMPa', innerSkin?.strengthMPa, { from: 5, upTo: 2000, unit: 'MPa' }),
-    ...optionalFaults('/deadLoadKgPerM2', request.deadLoadKgPerM2, { from: 0, upTo: 200, unit: 'kg/m2' }),
-    ...optionalFaults('/slopeDeg', request.slopeDeg, { from: 0, upTo: 60, unit: 'degrees' }),
-    ...optionalFaults('/altitudeM', request.altitudeM, { from: -500, upTo: 5000, unit: 'm' }),
-    ...optionalFaults('/weights/availableKg', weights?.availableKg, { above: 0, upTo: 20000, unit: 'kg' }),
-    ...optionalFaults('/weights/bagKg', weights?.bagKg, { above: 0, upTo: 50, unit: 'kg' }),
-    ...battenFaults(request.battens),
-    ...vacuumFaults(request.vacuum),
-  ];
-}
-
-const camberFaults = (camber: NonNullable<BondPressureRequest['camber']>): readonly Problem[] => [
-  ...numberFaults('/camber/radiusMm', camber.radiusMm, { from: 100, upTo: 1000000, unit: 'mm' }),
-  ...numberFaults('/camber/pieceLengthMm', camber.pieceLengthMm, { from: 10, upTo: 5000, unit: 'mm' }),
-  ...numberFaults('/camber/thicknessMm', camber.thicknessMm, { above: 0, upTo: 100, unit: 'mm' }),
-  ...numberFaults('/camber/modulusMPa', camber.modulusMPa, { above: 0, upTo: 20000, unit: 'MPa' }),
-];
-
-const battenFaults = (battens: BondPressureRequest['battens']): readonly Problem[] =>
-  battens === undefined
-    ? []
-    : [
-        ...choiceFaults('/battens/deckAround', battens.deckAround, ['wood', 'laminate-only', 'none']),
-        ...optionalFaults('/battens/woodSpecificGravity', battens.woodSpecificGravity, {
-          above: 0.1,
-          upTo: 1.2,
-          unit: '',
-        }),
-        ...optionalFaults('/battens/widthMm', battens.widthMm, { from: 10, upTo: 500, unit: 'mm' }),
-        ...optionalFaults('/battens/heightMm', battens.heightMm, { from: 5, upTo: 200, unit: 'mm' }),
-        ...optionalFaults('/battens/modulusMPa', battens.modulusMPa, {
-          from: 500,
-          upTo: 210000,
-          unit: 'MPa',
-        }),
-        ...optionalFaults('/battens/spacingMm', battens.spacingMm, { from: 10, upTo: 1000, unit: 'mm' }),
-        ...optionalFaults('/battens/screwSpacingMm', battens.screwSpacingMm, {
-          from: 20,
-          upTo: 2000,
-          unit: 'mm',
-        }),
-        ...optionalFaults('/battens/screwDiameterMm', battens.screwDiameterMm, {
-          above: 1,
-          upTo: 12,
-          unit: 'mm',
-        }),
-        ...optionalFaults('/battens/threadMm', battens.threadMm, { above: 0, upTo: 150, unit: 'mm' }),
-      ];
-
-const vacuumFaults = (vacuum: BondPressureRequest['vacuum']): readonly Problem[] =>
-  vacuum === undefined
-    ? []
-    : [
-        ...optionalFaults('/vacuum/fraction', vacuum.fraction, { above: 0, upTo: 0.98, unit: '' }),
-        ...optionalFaults('/vacuum/pumpLPerMin', vacuum.pumpLPerMin, {
-          above: 0,
-          upTo: 10000,
-          unit: 'l/min',
-        }),
-        ...optionalFaults('/vacuum/bagVolumeL', vacuum.bagVolumeL, { above: 0, upTo: 10000, unit: 'l' }),
-        ...optionalFaults('/vacuum/dropKPa', vacuum.dropKPa, { from: 0, upTo: 100, unit: 'kPa' }),
-        ...optionalFaults('/vacuum/dropMinutes', vacuum.dropMinutes, { above: 0, upTo: 600, unit: 'min' }),
-      ];

@@ -1,63 +1,272 @@
-import type { ProcessAssumption } from '#lib/asking';
+import { ask, askPart, askWhether, askWhich, type AnswersTo, type ProcessAssumption } from '#lib/asking';
 
 export const pressMethods = ['weights', 'battens', 'vacuum'] as const;
 /** What may be asked for from above; work from below is held up with jacks or a bag. */
 export type PressMethod = (typeof pressMethods)[number] | 'jacks';
 
-export interface BondPressureRequest {
-  /** Area pressed at once, and the size of its largest opening. */
-  readonly areaM2: number;
-  readonly lengthMm: number;
-  readonly widthMm: number;
-  readonly perimeterM?: number;
-  readonly prefer?: (typeof pressMethods)[number];
-  /** Pressure the bed needs; the default is for a wet bed under a piece that lies on its camber. */
-  readonly requiredKPa?: number;
-  /** Plain core that must be bent onto the camber adds its own pressure. */
-  readonly camber?: {
-    readonly radiusMm: number;
-    readonly pieceLengthMm: number;
-    readonly thicknessMm: number;
-    readonly modulusMPa: number;
-  };
-  readonly innerSkin: {
-    readonly thicknessMm: number;
-    readonly modulusMPa?: number;
-    readonly strengthMPa?: number;
-    /** Clear distance between bulkheads, beams or props already there. */
-    readonly spanMm: number;
-    readonly isAirtight?: boolean;
-  };
-  /** Core, bed and skin that lie on it besides the press. */
-  readonly deadLoadKgPerM2?: number;
-  /** Slope of the deck: loose weights slide on a steep one. */
-  readonly slopeDeg?: number;
-  readonly canPropFromBelow?: boolean;
-  readonly weights?: { readonly availableKg?: number; readonly bagKg?: number };
-  readonly battens?: {
-    /** Sound deck around the opening in which the ends or a strongback can be held. */
-    readonly deckAround: 'wood' | 'laminate-only' | 'none';
-    /** Screws go through the piece into the inner skin, which then hangs on them; `threadMm` is its thickness. */
-    readonly isIntoInnerSkin?: boolean;
-    readonly woodSpecificGravity?: number;
-    readonly widthMm?: number;
-    readonly heightMm?: number;
-    readonly modulusMPa?: number;
-    readonly spacingMm?: number;
-    readonly screwSpacingMm?: number;
-    readonly screwDiameterMm?: number;
-    readonly threadMm?: number;
-  };
-  readonly vacuum?: {
-    readonly fraction?: number;
-    readonly pumpLPerMin?: number;
-    readonly bagVolumeL?: number;
-    /** Loss of vacuum in a drop test, if one was made. */
-    readonly dropKPa?: number;
-    readonly dropMinutes?: number;
-  };
-  readonly altitudeM?: number;
-}
+
+export const pressedSkinQuestions = {
+  thicknessMm: ask({
+    meaning: 'thickness',
+    description: 'The skin that stays.',
+    unit: 'mm',
+    range: { from: 0.3, upTo: 30 },
+    example: 3,
+  }),
+  modulusMPa: ask({
+    meaning: 'modulus',
+    description: 'Absent: 9000 MPa, hand-laid glass.',
+    unit: 'MPa',
+    range: { from: 1000, upTo: 100_000 },
+    otherwise: 'unknown',
+  }),
+  strengthMPa: ask({
+    meaning: 'strength',
+    description: 'Bending strength; absent: 140 MPa.',
+    unit: 'MPa',
+    range: { from: 5, upTo: 2000 },
+    otherwise: 'unknown',
+  }),
+  spanMm: ask({
+    meaning: 'span',
+    description: 'Clear distance between the supports that are there.',
+    unit: 'mm',
+    range: { above: 0, upTo: 5000 },
+    example: 600,
+  }),
+  isAirtight: askWhether({
+    meaning: 'whether it is airtight',
+    description: 'Proven by a drop test; absent: not known, which refuses a bag.',
+    otherwise: 'unknown',
+  }),
+};
+
+export const pressedCamberQuestions = {
+  radiusMm: ask({
+    meaning: 'radius',
+    unit: 'mm',
+    range: { from: 100, upTo: 1_000_000 },
+  }),
+  pieceLengthMm: ask({
+    meaning: 'piece length',
+    unit: 'mm',
+    range: { from: 10, upTo: 5000 },
+  }),
+  thicknessMm: ask({
+    meaning: 'thickness',
+    unit: 'mm',
+    range: { above: 0, upTo: 100 },
+  }),
+  modulusMPa: ask({
+    meaning: 'modulus',
+    unit: 'MPa',
+    range: { above: 0, upTo: 20_000 },
+  }),
+};
+
+export const weightsQuestions = {
+  availableKg: ask({
+    meaning: 'available',
+    description: 'At hand.',
+    unit: 'kg',
+    range: { above: 0, upTo: 20_000 },
+    otherwise: 'unknown',
+  }),
+  bagKg: ask({
+    meaning: 'bag',
+    description: 'One bag; absent: 20 kg.',
+    unit: 'kg',
+    range: { above: 0, upTo: 50 },
+    otherwise: 'unknown',
+  }),
+};
+
+export const battensQuestions = {
+  deckAround: askWhich({
+    meaning: 'deck around',
+    description: 'What the screws hold in, around the opening.',
+    choices: ['wood', 'laminate-only', 'none'],
+  }),
+  isIntoInnerSkin: askWhether({
+    meaning: 'whether it is into inner skin',
+    description:
+      'Whether the screws go through the piece into the inner skin, which then hangs on them; threadMm is its thickness.',
+    otherwise: 'unknown',
+  }),
+  woodSpecificGravity: ask({
+    meaning: 'wood specific gravity',
+    description: 'Specific gravity of that wood, oven-dry.',
+    unit: '1',
+    range: { above: 0.1, upTo: 1.2 },
+    otherwise: 'unknown',
+  }),
+  widthMm: ask({
+    meaning: 'width',
+    unit: 'mm',
+    range: { from: 10, upTo: 500 },
+    otherwise: 'unknown',
+  }),
+  heightMm: ask({
+    meaning: 'height',
+    unit: 'mm',
+    range: { from: 5, upTo: 200 },
+    otherwise: 'unknown',
+  }),
+  modulusMPa: ask({
+    meaning: 'modulus',
+    unit: 'MPa',
+    range: { from: 500, upTo: 210_000 },
+    otherwise: 'unknown',
+  }),
+  spacingMm: ask({
+    meaning: 'spacing',
+    unit: 'mm',
+    range: { from: 10, upTo: 1000 },
+    otherwise: 'unknown',
+  }),
+  screwSpacingMm: ask({
+    meaning: 'screw spacing',
+    unit: 'mm',
+    range: { from: 20, upTo: 2000 },
+    otherwise: 'unknown',
+  }),
+  screwDiameterMm: ask({
+    meaning: 'screw diameter',
+    unit: 'mm',
+    range: { above: 1, upTo: 12 },
+    otherwise: 'unknown',
+  }),
+  threadMm: ask({
+    meaning: 'thread',
+    unit: 'mm',
+    range: { above: 0, upTo: 150 },
+    otherwise: 'unknown',
+  }),
+};
+
+export const vacuumQuestions = {
+  fraction: ask({
+    meaning: 'fraction',
+    description: 'Share of the air that the pump takes away; absent: 0.75.',
+    unit: '1',
+    range: { above: 0, upTo: 0.98 },
+    otherwise: 'unknown',
+  }),
+  pumpLPerMin: ask({
+    meaning: 'pump',
+    unit: 'l/min',
+    range: { above: 0, upTo: 10_000 },
+    otherwise: 'unknown',
+  }),
+  bagVolumeL: ask({
+    meaning: 'bag volume',
+    unit: 'l',
+    range: { above: 0, upTo: 10_000 },
+    otherwise: 'unknown',
+  }),
+  dropKPa: ask({
+    meaning: 'drop',
+    description: 'Loss of vacuum in a drop test with the pump shut off.',
+    unit: 'kPa',
+    range: { from: 0, upTo: 100 },
+    otherwise: 'unknown',
+  }),
+  dropMinutes: ask({
+    meaning: 'drop minutes',
+    unit: 'min',
+    range: { above: 0, upTo: 600 },
+    otherwise: 'unknown',
+  }),
+};
+
+export const bondPressureQuestions = {
+  areaM2: ask({
+    meaning: 'area',
+    unit: 'm2',
+    range: { above: 0, upTo: 100 },
+    example: 0.8,
+  }),
+  lengthMm: ask({
+    meaning: 'length',
+    unit: 'mm',
+    range: { above: 0, upTo: 20_000 },
+    example: 1000,
+  }),
+  widthMm: ask({
+    meaning: 'width',
+    unit: 'mm',
+    range: { above: 0, upTo: 20_000 },
+    example: 800,
+  }),
+  perimeterM: ask({
+    meaning: 'perimeter',
+    unit: 'm',
+    range: { above: 0, upTo: 200 },
+    otherwise: 'unknown',
+  }),
+  prefer: askWhich({
+    meaning: 'prefer',
+    description: 'What the crew would like best.',
+    choices: pressMethods,
+    otherwise: 'unknown',
+  }),
+  requiredKPa: ask({
+    meaning: 'required',
+    description: 'Absent: 2 kPa, for a wet bed under a piece that lies on its camber.',
+    unit: 'kPa',
+    range: { above: 0, upTo: 100 },
+    otherwise: 'unknown',
+  }),
+  camber: askPart({
+    meaning: 'camber',
+    description: 'Plain core that must be bent onto the camber.',
+    of: pressedCamberQuestions,
+    otherwise: 'unknown',
+  }),
+  innerSkin: askPart({ meaning: 'inner skin', of: pressedSkinQuestions }),
+  deadLoadKgPerM2: ask({
+    meaning: 'dead load',
+    description: 'Core, bed and skin on the inner skin; absent: 10 kg/m2.',
+    unit: 'kg/m2',
+    range: { from: 0, upTo: 200 },
+    otherwise: 'unknown',
+  }),
+  slopeDeg: ask({
+    meaning: 'slope',
+    unit: 'degrees',
+    range: { from: 0, upTo: 60 },
+    otherwise: 'unknown',
+  }),
+  canPropFromBelow: askWhether({
+    meaning: 'can prop from below',
+    description: 'Whether anybody can set props from below; absent: yes.',
+    otherwise: 'unknown',
+  }),
+  weights: askPart({
+    meaning: 'weights',
+    of: weightsQuestions,
+    otherwise: 'unknown',
+  }),
+  battens: askPart({
+    meaning: 'battens',
+    of: battensQuestions,
+    otherwise: 'unknown',
+  }),
+  vacuum: askPart({
+    meaning: 'vacuum',
+    of: vacuumQuestions,
+    otherwise: 'unknown',
+  }),
+  altitudeM: ask({
+    meaning: 'altitude',
+    description: 'Absent: at the sea.',
+    unit: 'm',
+    range: { from: -500, upTo: 5000 },
+    otherwise: 'unknown',
+  }),
+};
+
+export type BondPressureRequest = AnswersTo<typeof bondPressureQuestions>;
 
 export interface PressQuantity {
   readonly code: string;

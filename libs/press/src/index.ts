@@ -15,6 +15,12 @@ export type { BondPressurePlan } from './bond-request.js';
 export type { BondPressureRequest } from './bond-request.js';
 export { planBondPressure } from './bond-pressure.js';
 export {
+  battensQuestions,
+  bondPressureQuestions,
+  pressedCamberQuestions,
+  pressedSkinQuestions,
+  vacuumQuestions,
+  weightsQuestions,
   type InnerSkinCheck,
   type PressMethod,
   type PressOption,

@@ -1,24 +1,64 @@
 import type { StepCode } from './step-definitions.js';
 import type { ResinDemand, StepDemand } from './resin-demand.js';
-import type { ResinDemandRequest } from './resin-request.js';
-import type { ProcessAssumption } from '#lib/asking';
+import { demandQuestions, type ResinDemandRequest } from './resin-request.js';
+import { ask, type AnswersTo, type ProcessAssumption } from '#lib/asking';
 
-export interface BatchRequest extends Omit<ResinDemandRequest, 'hardener'> {
+/** What planning the pots is asked; materials stand beside it. */
+export const batchQuestions = {
+  ...demandQuestions,
+  temperatureC: ask({
+    meaning: 'temperature',
+    description: 'Air and resin where it is mixed.',
+    unit: 'degC',
+    range: { from: -20, upTo: 60 },
+    example: 20,
+  }),
+  deckTemperatureC: ask({
+    meaning: 'deck temperature',
+    description: 'The deck; absent: as the air.',
+    unit: 'degC',
+    range: { from: -20, upTo: 90 },
+    otherwise: 'unknown',
+  }),
+  people: ask({
+    meaning: 'people',
+    unit: '1',
+    range: { from: 1, upTo: 50 },
+    isWhole: true,
+  }),
+  largestPotG: ask({
+    meaning: 'largest pot',
+    description: 'Largest pot mixed at once; absent: 1000 g.',
+    unit: 'g',
+    range: { from: 40, upTo: 6000 },
+    otherwise: 'unknown',
+  }),
+  usableFraction: ask({
+    meaning: 'share of the pot life that is used',
+    description: 'Share of the pot life within which a pot must be empty; absent: 0.5.',
+    unit: '1',
+    range: { above: 0, upTo: 0.9 },
+    otherwise: 'unknown',
+  }),
+  mixingMinutes: ask({
+    meaning: 'time to weigh and stir a pot',
+    description: 'To weigh and stir a pot; absent: 4 min.',
+    unit: 'min',
+    range: { from: 1, upTo: 30 },
+    otherwise: 'unknown',
+  }),
+  pumpResinMlPerStroke: ask({
+    meaning: 'resin of one stroke of the pump',
+    description: 'Resin given by one stroke of a calibrated pump; with it the cards count strokes.',
+    unit: 'ml',
+    range: { above: 0, upTo: 500 },
+    otherwise: 'unknown',
+  }),
+};
+
+export interface BatchRequest extends AnswersTo<typeof batchQuestions>, Omit<ResinDemandRequest, 'hardener'> {
   /** Code of a hardener; left out, one is chosen and the reasons given. */
   readonly hardener?: string;
-  /** Air and resin where it is mixed. */
-  readonly temperatureC: number;
-  /** Surface that the resin is spread on; the same as the air when left out. */
-  readonly deckTemperatureC?: number;
-  readonly people: number;
-  /** Largest pot that is mixed at once. */
-  readonly largestPotG?: number;
-  /** Share of the pot life within which a pot must be empty. */
-  readonly usableFraction?: number;
-  /** Minutes to weigh and stir one pot. */
-  readonly mixingMinutes?: number;
-  /** A calibrated pump: resin given by one stroke; the hardener pump gives its share. */
-  readonly pumpResinMlPerStroke?: number;
 }
 
 export type BatchLimit = 'pot-life' | 'exotherm' | 'pot-size' | 'piece' | 'whole-step';

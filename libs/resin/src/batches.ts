@@ -1,10 +1,17 @@
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { computeChecked } from '#lib/provenance';
 import { adiabaticRise } from '#lib/cure';
-import { numberFaults, optionalFaults } from '#lib/asking';
+import { faultsIn } from '#lib/asking';
 import { assumptionFrom, assumedIn, catalogueIn, type Default, type ProcessAssumption } from '#lib/asking';
 import { cardsOf } from './batch-cards.js';
-import type { BatchFinding, BatchPlan, BatchRequest, PlannedBatch, StepPots } from './batch-request.js';
+import {
+  batchQuestions,
+  type BatchFinding,
+  type BatchPlan,
+  type BatchRequest,
+  type PlannedBatch,
+  type StepPots,
+} from './batch-request.js';
 import {
   chooseHardener,
   largestPieceOf,
@@ -219,22 +226,11 @@ function crewAssumptions(request: BatchRequest): readonly ProcessAssumption[] {
 }
 
 function batchFaults(request: BatchRequest): readonly Problem[] {
+  const wrong = faultsIn(request, batchQuestions);
+  if (wrong.length > 0) return wrong;
   const hardener = request.hardener ?? request.resin.hardeners[0]?.code ?? '';
-  const own = [
-    ...numberFaults('/temperatureC', request.temperatureC, { from: -20, upTo: 60, unit: 'degC' }),
-    ...optionalFaults('/deckTemperatureC', request.deckTemperatureC, { from: -20, upTo: 90, unit: 'degC' }),
-    ...numberFaults('/people', request.people, { from: 1, upTo: 50, unit: 'people' }),
-    ...optionalFaults('/largestPotG', request.largestPotG, { from: 40, upTo: 6000, unit: 'g' }),
-    ...optionalFaults('/usableFraction', request.usableFraction, { above: 0, upTo: 0.9, unit: '' }),
-    ...optionalFaults('/mixingMinutes', request.mixingMinutes, { from: 1, upTo: 30, unit: 'min' }),
-    ...optionalFaults('/pumpResinMlPerStroke', request.pumpResinMlPerStroke, {
-      above: 0,
-      upTo: 500,
-      unit: 'ml',
-    }),
-  ];
-  const all = [...own, ...demandFaults({ ...request, hardener })];
-  return all.length > 0 ? all : coldFaults(request);
+  const beyond = demandFaults({ ...request, hardener });
+  return beyond.length > 0 ? beyond : coldFaults(request);
 }
 
 /** Below the limit of every hardener that may be used, nothing here can be planned. */

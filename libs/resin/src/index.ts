@@ -4,7 +4,15 @@ export { planBatches } from './batches.js';
 export { resinDemand } from './resin-demand.js';
 export type { BatchFinding, BatchLimit, HardenerVerdict, PlannedBatch, Weighing } from './batch-request.js';
 export type { ResinDemand, StepDemand } from './resin-demand.js';
-export type { BeddedPiece, PlyToWet, ResinDemandRequest, ResinStepRequest } from './resin-request.js';
+export {
+  beddedPieceQuestions,
+  plyToWetQuestions,
+  resinStepQuestions,
+  type BeddedPiece,
+  type PlyToWet,
+  type ResinDemandRequest,
+  type ResinStepRequest,
+} from './resin-request.js';
 export {
   type StepBasis,
   type StepCode,
@@ -15,4 +23,4 @@ export {
 export { hardenerInBatch, mixedDensity, partsByMassFromVolume, thickenedDensity } from './mixing.js';
 export { plyResin } from './step-volumes.js';
 export { formulas } from './formulas.js';
-export { resinBatches, type ResinBatchesRequest } from './by-code.js';
+export { resinBatches, resinBatchesQuestions, type ResinBatchesRequest } from './by-code.js';

@@ -1,7 +1,7 @@
 import type { Filler, Hardener, ResinSystem } from '#lib/catalogue';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumptionsOf, computeChecked, type Figure } from '#lib/provenance';
-import { choiceFaults, countFaults, numberFaults, optionalFaults } from '#lib/asking';
+import { faultsIn, numberFaults } from '#lib/asking';
 import {
   assumptionFrom,
   catalogueIn,
@@ -10,8 +10,8 @@ import {
   type ProcessAssumption,
 } from '#lib/asking';
 import { mixedDensity, mixedResinInVolume, partsByMassFromVolume, thickenedDensity } from './mixing.js';
-import type { ResinDemandRequest, ResinStepRequest } from './resin-request.js';
-import { defaultWaste, stepCodes, stepDefinitions, type StepCode } from './step-definitions.js';
+import { demandQuestions, type ResinDemandRequest, type ResinStepRequest } from './resin-request.js';
+import { defaultWaste, stepDefinitions, type StepCode } from './step-definitions.js';
 import { basisOf } from './step-net.js';
 import { wasteVolume } from './step-volumes.js';
 
@@ -219,13 +219,16 @@ function assumptionsIn(steps: readonly StepDemand[]): readonly ProcessAssumption
 }
 
 export function demandFaults(request: ResinDemandRequest): readonly Problem[] {
+  const wrong = faultsIn(request, demandQuestions);
+  if (wrong.length > 0) return wrong;
   const known = hardenerOf(request.resin, request.hardener);
   return [
     ...resinFaults(request.resin),
     ...(known === undefined ? [unknownHardener(request)] : []),
-    ...optionalFaults('/wasteFraction', request.wasteFraction, { from: 0, upTo: 2, unit: '' }),
-    ...countFaults('/steps', request.steps.length, { least: 1, most: 200 }),
-    ...request.steps.flatMap((step, index) => stepFaults(request, step, `/steps/${index}`)),
+    ...request.steps.flatMap((step, index) => [
+      ...basisOf(step).faults(step, `/steps/${index}`),
+      ...fillerFaults(request, step, `/steps/${index}`),
+    ]),
   ];
 }
 
@@ -280,25 +283,6 @@ function ratioContradiction(resin: ResinSystem, hardener: Hardener, at: string):
       other: `${at}/partsByVolume/value`,
       why: `by volume and density it would be ${byVolume.toFixed(1)} parts by mass`,
     }),
-  ];
-}
-
-function stepFaults(request: ResinDemandRequest, step: ResinStepRequest, at: string): readonly Problem[] {
-  const named = choiceFaults(`${at}/step`, step.step, stepCodes);
-  if (named.length > 0) return named;
-  return [
-    ...basisOf(step).faults(step, at),
-    ...optionalFaults(`${at}/wasteFraction`, step.wasteFraction, { from: 0, upTo: 2, unit: '' }),
-    ...optionalFaults(`${at}/minutesPerUnit`, step.minutesPerUnit, { above: 0, upTo: 600, unit: 'min' }),
-    ...optionalFaults(`${at}/fillerPartsPerHundred`, step.fillerPartsPerHundred, {
-      from: 0,
-      upTo: 300,
-      unit: 'parts',
-    }),
-    ...fillerFaults(request, step, at),
-    ...(step.pieces ?? []).flatMap((piece, index) =>
-      numberFaults(`${at}/pieces/${index}/areaM2`, piece.areaM2, { above: 0, upTo: 1000, unit: 'm2' }),
-    ),
   ];
 }
 

@@ -1,55 +1,190 @@
+import { ask, askLabel, askList, askText, askWhich, type AnswersTo } from '#lib/asking';
 import type { Filler, ResinSystem } from '#lib/catalogue';
-import type { StepCode } from './step-definitions.js';
+import { stepCodes } from './step-definitions.js';
 
 /** One labelled piece (of core, of skin, of fabric), listed in the order it is bedded. */
-export interface BeddedPiece {
-  readonly label: string;
-  readonly areaM2: number;
-}
+export const beddedPieceQuestions = {
+  label: askLabel({
+    meaning: 'label of the piece',
+    description: 'Label on the piece and on the cut plan.',
+    example: 'A1',
+  }),
+  areaM2: ask({ meaning: 'area', unit: 'm2', range: { above: 0, upTo: 1000 } }),
+};
+export type BeddedPiece = AnswersTo<typeof beddedPieceQuestions>;
 
 /** One ply to wet out. */
-export interface PlyToWet {
-  readonly label?: string;
-  readonly areaM2: number;
-  readonly arealMassGPerM2: number;
-  readonly fibreMassFraction: number;
-}
+export const plyToWetQuestions = {
+  label: askLabel({ meaning: 'label of the piece', otherwise: 'unknown' }),
+  areaM2: ask({ meaning: 'area', unit: 'm2', range: { from: 0, upTo: 1000 } }),
+  arealMassGPerM2: ask({
+    meaning: 'areal mass',
+    description: 'Dry fabric.',
+    unit: 'g/m2',
+    range: { above: 0, upTo: 10_000 },
+  }),
+  fibreMassFraction: ask({
+    meaning: 'fibre mass fraction',
+    description: 'Fibre mass fraction of the laid ply.',
+    unit: '1',
+    range: { above: 0.1, below: 0.95 },
+  }),
+};
+export type PlyToWet = AnswersTo<typeof plyToWetQuestions>;
+
+const wasteFraction = {
+  unit: '1',
+  meaning: 'waste as a share of net',
+  range: { from: 0, upTo: 2 },
+  otherwise: 'unknown',
+} as const;
 
 /**
  * One step that takes resin. Which fields count is the basis of the step: films and beds take `areaM2`
  * (and `litresPerM2` with `coats`, or `thicknessMm`), sections `lengthM`, `widthMm` and `heightMm`, scores `areaM2`
  * with `spacingMm`, `widthMm`, `depthMm`, plies `plies`, holes `holes`, `diameterMm` and `depthMm`.
  */
-export interface ResinStepRequest {
-  readonly step: StepCode;
-  /** Tells two steps of one kind apart on the cards. */
-  readonly title?: string;
-  readonly areaM2?: number;
-  readonly litresPerM2?: number;
-  readonly coats?: number;
-  readonly thicknessMm?: number;
-  readonly lengthM?: number;
-  readonly widthMm?: number;
-  readonly heightMm?: number;
-  readonly spacingMm?: number;
-  readonly depthMm?: number;
-  readonly openFraction?: number;
-  readonly plies?: readonly PlyToWet[];
-  readonly holes?: number;
-  readonly diameterMm?: number;
-  /** Code of a filler in `fillers`, or `none`. */
-  readonly filler?: string;
-  readonly fillerPartsPerHundred?: number;
-  readonly wasteFraction?: number;
-  readonly minutesPerUnit?: number;
-  readonly pieces?: readonly BeddedPiece[];
-}
+export const resinStepQuestions = {
+  step: askWhich({
+    meaning: 'step',
+    description:
+      'Each kind has its own basis: films and beds take areaM2, sections lengthM and heightMm, scores areaM2 with spacing, width and depth, plies plies, potting holes.',
+    choices: stepCodes,
+  }),
+  title: askText({
+    meaning: 'title of the step',
+    description: 'Words for the card, where two steps are of one kind.',
+    atMost: 120,
+    otherwise: 'unknown',
+  }),
+  areaM2: ask({
+    meaning: 'area',
+    unit: 'm2',
+    range: { from: 0, upTo: 1000 },
+    otherwise: 'unknown',
+  }),
+  litresPerM2: ask({
+    meaning: 'resin to the area',
+    unit: 'l/m2',
+    range: { above: 0, upTo: 10 },
+    otherwise: 'unknown',
+  }),
+  coats: ask({
+    meaning: 'number of coats',
+    unit: '1',
+    range: { from: 1, upTo: 20 },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  thicknessMm: ask({
+    meaning: 'thickness',
+    description: 'Mean thickness of a bed; of fairing, over all cycles.',
+    unit: 'mm',
+    range: { above: 0, upTo: 50 },
+    otherwise: 'unknown',
+  }),
+  lengthM: ask({
+    meaning: 'length',
+    description: 'Length of a section: the edge of an undercut, the saw cut.',
+    unit: 'm',
+    range: { from: 0, upTo: 10_000 },
+    otherwise: 'unknown',
+  }),
+  widthMm: ask({
+    meaning: 'width',
+    unit: 'mm',
+    range: { above: 0, upTo: 500 },
+    otherwise: 'unknown',
+  }),
+  heightMm: ask({
+    meaning: 'height',
+    unit: 'mm',
+    range: { above: 0, upTo: 200 },
+    otherwise: 'unknown',
+  }),
+  spacingMm: ask({
+    meaning: 'spacing of the scores',
+    description: 'Spacing of scores.',
+    unit: 'mm',
+    range: { above: 0, upTo: 500 },
+    otherwise: 'unknown',
+  }),
+  depthMm: ask({
+    meaning: 'depth',
+    description: 'Depth of scores, or of holes.',
+    unit: 'mm',
+    range: { above: 0, upTo: 200 },
+    otherwise: 'unknown',
+  }),
+  openFraction: ask({
+    meaning: 'share of the scores that fills',
+    description: 'Share of the scores that fills; absent: 1.',
+    unit: '1',
+    range: { from: 0, upTo: 1 },
+    otherwise: 'unknown',
+  }),
+  plies: askList({
+    meaning: 'plies',
+    of: plyToWetQuestions,
+    least: 1,
+    most: 200,
+    otherwise: 'unknown',
+  }),
+  holes: ask({
+    meaning: 'number of holes',
+    unit: '1',
+    range: { from: 0, upTo: 100_000 },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  diameterMm: ask({
+    meaning: 'diameter',
+    description: 'Diameter to which the core is emptied at a hole.',
+    unit: 'mm',
+    range: { above: 0, upTo: 200 },
+    otherwise: 'unknown',
+  }),
+  filler: askText({
+    meaning: 'filler',
+    description: 'Code of a filler, or "none".',
+    atMost: 80,
+    otherwise: 'unknown',
+  }),
+  fillerPartsPerHundred: ask({
+    meaning: 'filler to a hundred of resin',
+    description: 'Parts of filler to 100 parts of mixed resin, by mass.',
+    unit: '1',
+    range: { from: 0, upTo: 300 },
+    otherwise: 'unknown',
+  }),
+  wasteFraction: ask({ ...wasteFraction, description: 'Waste as a share of net, for this step.' }),
+  minutesPerUnit: ask({
+    meaning: 'time for one unit of the step',
+    description: 'Minutes that one person takes for one unit of the step.',
+    unit: 'min',
+    range: { above: 0, upTo: 600 },
+    otherwise: 'unknown',
+  }),
+  pieces: askList({
+    meaning: 'pieces',
+    description: 'Pieces in the order they are bedded; each goes to one pot.',
+    of: beddedPieceQuestions,
+    least: 1,
+    most: 500,
+    otherwise: 'unknown',
+  }),
+};
+export type ResinStepRequest = AnswersTo<typeof resinStepQuestions>;
 
-export interface ResinDemandRequest {
+/** What every demand is asked, whether or not it is put in pots. */
+export const demandQuestions = {
+  steps: askList({ meaning: 'steps that take resin', of: resinStepQuestions, least: 1, most: 200 }),
+  wasteFraction: ask({ ...wasteFraction, description: 'Waste as a share of net; absent: 0.18.' }),
+};
+
+export interface ResinDemandRequest extends AnswersTo<typeof demandQuestions> {
   readonly resin: ResinSystem;
   /** Code of one of the resin's hardeners; the ratio belongs to it. */
   readonly hardener: string;
   readonly fillers: readonly Filler[];
-  readonly steps: readonly ResinStepRequest[];
-  readonly wasteFraction?: number;
 }

@@ -1,8 +1,7 @@
 import { computeChecked, sumOf, type Figure } from '#lib/provenance';
-import type { Problem } from '#lib/kernel';
-import { countFaults, numberFaults, optionalFaults, type Bounds } from '#lib/asking';
+import { pointer, problem, type Problem } from '#lib/kernel';
 import { assumedIn, enteredIn, enteredOrAssumed, workedOut } from '#lib/asking';
-import type { PlyToWet, ResinStepRequest } from './resin-request.js';
+import { resinStepQuestions, type PlyToWet, type ResinStepRequest } from './resin-request.js';
 import { stepDefinitions, type StepBasis } from './step-definitions.js';
 import { bedVolume, filmVolume, kerfVolume, plyResin, pottingVolume, sectionVolume } from './step-volumes.js';
 
@@ -14,19 +13,25 @@ export interface StepNet {
 }
 
 interface Basis {
+  /** What this basis cannot be reckoned without, or what contradicts itself in it. */
   readonly faults: (step: ResinStepRequest, at: string) => readonly Problem[];
   readonly net: (step: ResinStepRequest, at: string, mixedDensityGPerCm3: Figure<'g/cm3'>) => StepNet;
 }
 
-const area: Bounds = { from: 0, upTo: 1000, unit: 'm2' };
+/** What must be said for a basis, though another basis can do without it. */
+const needs =
+  (...names: readonly (keyof ResinStepRequest & keyof typeof resinStepQuestions)[]) =>
+  (step: ResinStepRequest, at: string): readonly Problem[] =>
+    names.flatMap((name) =>
+      step[name] === undefined
+        ? [problem('missing', pointer(at, name), { expected: resinStepQuestions[name].meaning })]
+        : [],
+    );
+
 const one = { value: 1, because: 'one coat unless more are asked for', cite: { source: 'COMMON-PRACTICE' } };
 
 const film: Basis = {
-  faults: (step, at) => [
-    ...numberFaults(`${at}/areaM2`, step.areaM2, area),
-    ...optionalFaults(`${at}/litresPerM2`, step.litresPerM2, { above: 0, upTo: 10, unit: 'l/m2' }),
-    ...optionalFaults(`${at}/coats`, step.coats, { from: 1, upTo: 20, unit: 'coats' }),
-  ],
+  faults: needs('areaM2'),
   net: (step, at) => ({
     units: (step.areaM2 ?? 0) * (step.coats ?? 1),
     netL: computeChecked(filmVolume, {
@@ -41,10 +46,7 @@ const film: Basis = {
 };
 
 const bed: Basis = {
-  faults: (step, at) => [
-    ...numberFaults(`${at}/areaM2`, step.areaM2, area),
-    ...optionalFaults(`${at}/thicknessMm`, step.thicknessMm, { above: 0, upTo: 50, unit: 'mm' }),
-  ],
+  faults: needs('areaM2'),
   net: (step, at) => ({
     units: step.areaM2 ?? 0,
     netL: computeChecked(bedVolume, {
@@ -55,11 +57,7 @@ const bed: Basis = {
 };
 
 const section: Basis = {
-  faults: (step, at) => [
-    ...numberFaults(`${at}/lengthM`, step.lengthM, { from: 0, upTo: 10000, unit: 'm' }),
-    ...optionalFaults(`${at}/widthMm`, step.widthMm, { above: 0, upTo: 500, unit: 'mm' }),
-    ...numberFaults(`${at}/heightMm`, step.heightMm, { above: 0, upTo: 200, unit: 'mm' }),
-  ],
+  faults: needs('lengthM', 'heightMm'),
   net: (step, at) => ({
     units: step.lengthM ?? 0,
     netL: computeChecked(sectionVolume, {
@@ -78,13 +76,21 @@ const allOpen = {
   cite: { source: 'FROM-MEMORY' },
 };
 
+/** Scores as wide as they lie apart leave no core between them. */
+const overlapFaults = ({ spacingMm, widthMm }: ResinStepRequest, at: string): readonly Problem[] =>
+  spacingMm === undefined || widthMm === undefined || widthMm < spacingMm
+    ? []
+    : [
+        problem('contradiction', pointer(at, 'widthMm'), {
+          other: pointer(at, 'spacingMm'),
+          why: `scores ${widthMm} mm wide do not fit ${spacingMm} mm apart`,
+        }),
+      ];
+
 const kerfs: Basis = {
   faults: (step, at) => [
-    ...numberFaults(`${at}/areaM2`, step.areaM2, area),
-    ...numberFaults(`${at}/spacingMm`, step.spacingMm, { above: 0, upTo: 500, unit: 'mm' }),
-    ...numberFaults(`${at}/widthMm`, step.widthMm, { above: 0, upTo: 10, unit: 'mm' }),
-    ...numberFaults(`${at}/depthMm`, step.depthMm, { above: 0, upTo: 100, unit: 'mm' }),
-    ...optionalFaults(`${at}/openFraction`, step.openFraction, { from: 0, upTo: 1, unit: '' }),
+    ...needs('areaM2', 'spacingMm', 'widthMm', 'depthMm')(step, at),
+    ...overlapFaults(step, at),
   ],
   net: (step, at) => ({
     units: step.areaM2 ?? 0,
@@ -102,10 +108,7 @@ const kerfs: Basis = {
 };
 
 const plies: Basis = {
-  faults: (step, at) => [
-    ...countFaults(`${at}/plies`, step.plies?.length ?? 0, { least: 1, most: 200 }),
-    ...(step.plies ?? []).flatMap((ply, index) => plyFaults(ply, `${at}/plies/${index}`)),
-  ],
+  faults: needs('plies'),
   net: (step, at, density) => {
     const parts = (step.plies ?? []).map((ply, index) => plyFigure(ply, `${at}/plies/${index}`));
     const mass = sumOf(
@@ -126,12 +129,6 @@ const plies: Basis = {
   },
 };
 
-const plyFaults = (ply: PlyToWet, at: string): readonly Problem[] => [
-  ...numberFaults(`${at}/areaM2`, ply.areaM2, area),
-  ...numberFaults(`${at}/arealMassGPerM2`, ply.arealMassGPerM2, { above: 0, upTo: 10000, unit: 'g/m2' }),
-  ...numberFaults(`${at}/fibreMassFraction`, ply.fibreMassFraction, { above: 0.1, below: 0.95, unit: '' }),
-];
-
 const plyFigure = (ply: PlyToWet, at: string): Figure<'g'> =>
   computeChecked(plyResin, {
     arealMassGPerM2: enteredIn('g/m2', ply.arealMassGPerM2, 'dry areal mass', `${at}/arealMassGPerM2`),
@@ -145,11 +142,7 @@ const plyFigure = (ply: PlyToWet, at: string): Figure<'g'> =>
   });
 
 const holes: Basis = {
-  faults: (step, at) => [
-    ...numberFaults(`${at}/holes`, step.holes, { from: 0, upTo: 100000, unit: 'holes' }),
-    ...numberFaults(`${at}/diameterMm`, step.diameterMm, { above: 0, upTo: 200, unit: 'mm' }),
-    ...numberFaults(`${at}/depthMm`, step.depthMm, { above: 0, upTo: 200, unit: 'mm' }),
-  ],
+  faults: needs('holes', 'diameterMm', 'depthMm'),
   net: (step, at) => ({
     units: step.holes ?? 0,
     netL: computeChecked(pottingVolume, {

@@ -18,5 +18,6 @@ export {
   appliesTo,
   defineOperation,
   drivers,
+  gateKinds,
   phases,
 } from './operation.js';

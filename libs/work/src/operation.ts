@@ -100,7 +100,8 @@ export type Wait =
     };
 
 /** Which weather gate the work stands behind. */
-export type GateKind = 'none' | 'dry-deck' | 'resin' | 'coating';
+export const gateKinds = ['none', 'dry-deck', 'resin', 'coating'] as const;
+export type GateKind = (typeof gateKinds)[number];
 
 /** What an operation takes from the stores; the amounts are worked out by take-off. */
 export type Consumes =

@@ -1,25 +1,49 @@
 import type { Problem } from '#lib/kernel';
 import { nightCoolingK, type NightAir } from './night-sky.js';
-import { optionalFaults } from '#lib/asking';
-import { assumedIn, assumptionFrom, type ProcessAssumption } from '#lib/asking';
+import {
+  ask,
+  askWhether,
+  assumedIn,
+  assumptionFrom,
+  faultsIn,
+  type AnswersTo,
+  type ProcessAssumption,
+} from '#lib/asking';
 
-/** How much warmer the deck is than the air, and by what. */
-export interface DeckWarmth {
-  /** At midday under the sun; falls to nothing at six in the morning and the evening. */
-  readonly sunK?: number;
-  /** Lamp, blanket or heater, all the time it is on. */
-  readonly heaterK?: number;
-  /** A closed tent over the deck, by day and by night. */
-  readonly tentK?: number;
-  /** Whether it lies open to the sky at night, under which it is colder than the air. */
-  readonly isUnderSky?: boolean;
-}
+/** How much warmer the deck is than the air, and by what. The sun falls to nothing at six in the morning and the evening. */
+export const deckWarmthQuestions = {
+  sunK: ask({
+    meaning: 'warmth by the sun',
+    description: 'How much the midday sun warms the deck above the air; absent: nothing is counted on.',
+    unit: 'K',
+    range: { from: 0, upTo: 50 },
+    otherwise: 'unknown',
+  }),
+  heaterK: ask({
+    meaning: 'warmth by a heater',
+    description: 'Lamp, blanket or heater.',
+    unit: 'K',
+    range: { from: 0, upTo: 60 },
+    otherwise: 'unknown',
+  }),
+  tentK: ask({
+    meaning: 'warmth under a tent',
+    description: 'A closed tent over the deck.',
+    unit: 'K',
+    range: { from: 0, upTo: 30 },
+    otherwise: 'unknown',
+  }),
+  isUnderSky: askWhether({
+    meaning: 'whether the deck lies open to the sky at night',
+    description:
+      'Whether the deck lies open to the sky at night, where it is colder than the air; absent: it does where there is no shed and no tent.',
+    otherwise: 'unknown',
+  }),
+};
+export type DeckWarmth = AnswersTo<typeof deckWarmthQuestions>;
 
-export const warmthFaults = (at: string, warmth: DeckWarmth | undefined): readonly Problem[] => [
-  ...optionalFaults(`${at}/sunK`, warmth?.sunK, { from: 0, upTo: 50, unit: 'K' }),
-  ...optionalFaults(`${at}/heaterK`, warmth?.heaterK, { from: 0, upTo: 60, unit: 'K' }),
-  ...optionalFaults(`${at}/tentK`, warmth?.tentK, { from: 0, upTo: 30, unit: 'K' }),
-];
+export const warmthFaults = (at: string, warmth: DeckWarmth = {}): readonly Problem[] =>
+  faultsIn(warmth, deckWarmthQuestions, at);
 
 /** Temperature of the deck at a local hour of the day (0 to 24); by night an open deck is colder where the air is known. */
 export function deckTemperature(

@@ -1,5 +1,5 @@
 import { problem, type Problem } from '#lib/kernel';
-import { countFaults, numberFaults, optionalFaults } from '#lib/asking';
+import { ask, askList, askText, faultsIn, type AnswersTo } from '#lib/asking';
 import {
   instantFaults,
   readInstant,
@@ -10,49 +10,80 @@ import {
 } from './instant.js';
 
 /** One hour of a forecast that the caller brings. */
-export interface ForecastHour {
-  /** RFC 3339 with offset: the start of the hour. */
-  readonly at: string;
-  readonly temperatureC: number;
-  readonly relativeHumidityPercent: number;
-  readonly windMPerS?: number;
-  readonly rainMm?: number;
-  /** Share of the sky under cloud. */
-  readonly cloudPercent?: number;
-}
+export const forecastHourQuestions = {
+  at: askText({
+    meaning: 'start of the hour',
+    description: 'RFC 3339 with offset: the start of the hour.',
+    atMost: 40,
+    example: '2026-05-04T08:00:00+01:00',
+  }),
+  temperatureC: ask({
+    meaning: 'temperature',
+    unit: 'degC',
+    range: { from: -40, upTo: 55 },
+  }),
+  relativeHumidityPercent: ask({
+    meaning: 'relative humidity',
+    unit: '%',
+    range: { above: 0, upTo: 100 },
+  }),
+  windMPerS: ask({
+    meaning: 'wind',
+    unit: 'm/s',
+    range: { from: 0, upTo: 120 },
+    otherwise: 'unknown',
+  }),
+  rainMm: ask({
+    meaning: 'rain',
+    unit: 'mm',
+    range: { from: 0, upTo: 300 },
+    otherwise: 'unknown',
+  }),
+  cloudPercent: ask({
+    meaning: 'share of the sky under cloud',
+    description: 'Share of the sky under cloud; absent: a clear sky, which is the coldest at night.',
+    unit: '%',
+    range: { from: 0, upTo: 100 },
+    otherwise: 'unknown',
+  }),
+};
+export type ForecastHour = AnswersTo<typeof forecastHourQuestions>;
 
-export interface Forecast {
-  /** Zone of the place, such as `Europe/Lisbon`; with it the offsets are checked and days are local days. */
-  readonly timeZone?: string;
-  readonly hours: readonly ForecastHour[];
-}
-
-const MS_PER_HOUR = 3_600_000;
 export const MOST_HOURS = 24 * 60;
 
+/** With a zone of the place the offsets are checked and days are local days. */
+export const forecastQuestions = {
+  timeZone: askText({
+    meaning: 'zone of the place',
+    description: 'Zone of the place; with it every offset is checked.',
+    atMost: 60,
+    example: 'Europe/Lisbon',
+    otherwise: 'unknown',
+  }),
+  hours: askList({
+    meaning: 'hours of the forecast',
+    description: 'Hour after hour, without a gap.',
+    of: forecastHourQuestions,
+    least: 2,
+    most: MOST_HOURS,
+  }),
+};
+export type Forecast = AnswersTo<typeof forecastQuestions>;
+
+const MS_PER_HOUR = 3_600_000;
 /** Every fault of a forecast: numbers, gaps, order, zone, clock change. */
 export function forecastFaults(forecast: Forecast, at: string): readonly Problem[] {
+  const asked = faultsIn(forecast, forecastQuestions, at);
+  if (asked.length > 0) return asked;
   const { hours, timeZone } = forecast;
-  const count = countFaults(`${at}/hours`, hours.length, { least: 2, most: MOST_HOURS });
-  const each = hours.flatMap((hour, index) => hourFaults(hour, `${at}/hours/${index}`));
-  const zone = zoneFaults(`${at}/timeZone`, timeZone);
-  if (count.length + each.length + zone.length > 0) return [...count, ...zone, ...each];
+  const read = [
+    ...zoneFaults(`${at}/timeZone`, timeZone),
+    ...hours.flatMap((hour, index) => instantFaults(`${at}/hours/${index}/at`, hour.at)),
+  ];
+  if (read.length > 0) return read;
   const offset = timeZone === undefined ? undefined : { zone: timeZone, at: zoneOffset(timeZone) };
   return [...stepFaults(forecast, at, offset), ...offsetFaults(forecast, at, offset)];
 }
-
-const hourFaults = (hour: ForecastHour, at: string): readonly Problem[] => [
-  ...instantFaults(`${at}/at`, hour.at),
-  ...numberFaults(`${at}/temperatureC`, hour.temperatureC, { from: -40, upTo: 55, unit: 'degC' }),
-  ...numberFaults(`${at}/relativeHumidityPercent`, hour.relativeHumidityPercent, {
-    above: 0,
-    upTo: 100,
-    unit: '%',
-  }),
-  ...optionalFaults(`${at}/windMPerS`, hour.windMPerS, { from: 0, upTo: 120, unit: 'm/s' }),
-  ...optionalFaults(`${at}/rainMm`, hour.rainMm, { from: 0, upTo: 300, unit: 'mm' }),
-  ...optionalFaults(`${at}/cloudPercent`, hour.cloudPercent, { from: 0, upTo: 100, unit: '%' }),
-];
 
 interface KnownZone {
   readonly zone: string;

@@ -1,8 +1,17 @@
 import type { Coating, ResinSystem } from '#lib/catalogue';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import type { GateKind } from '#lib/work';
-import { choiceFaults, countFaults, numberFaults, optionalFaults, repeatFaults } from '#lib/asking';
-import type { ProcessAssumption } from '#lib/asking';
+import { gateKinds } from '#lib/work';
+import {
+  ask,
+  askCode,
+  askText,
+  askWhich,
+  countFaults,
+  faultsIn,
+  repeatFaults,
+  type AnswersTo,
+  type ProcessAssumption,
+} from '#lib/asking';
 import { skyAssumptions, warmthAssumptions, warmthFaults, warmthUnder, type DeckWarmth } from './deck.js';
 import { epochOf, forecastFaults, type Forecast } from './forecast.js';
 import {
@@ -20,19 +29,56 @@ import { HOUR_MS, skyOf, type Sky } from './sky.js';
 import { worksAt, type WorkTimes } from './working-time.js';
 
 /** One step that waits for weather. */
-export interface WeatherStep {
-  readonly code: string;
-  readonly title: string;
-  readonly gate: GateKind;
-  /** Hours of work before the clock of the gel begins to matter no more. */
-  readonly workH: number;
+export const weatherStepAsked = {
+  code: askCode({
+    meaning: 'name of the step',
+    description: 'A name for the step.',
+    example: 'bed-core',
+  }),
+  title: askText({ meaning: 'title of the step', atMost: 120 }),
+  gate: askWhich({
+    meaning: 'what it waits for',
+    description: 'What it waits for.',
+    choices: gateKinds,
+  }),
+  workH: ask({
+    meaning: 'hours of work',
+    description: 'Hours of work.',
+    unit: 'h',
+    range: { from: 0, upTo: 24 },
+  }),
+  untilSafeH: ask({
+    meaning: 'hours until rain and dew no longer hurt',
+    description:
+      'Hours after the work until rain and dew no longer hurt; absent: the gel of the resin, or four hours for a coat.',
+    unit: 'h',
+    range: { from: 0, upTo: 240 },
+    otherwise: 'unknown',
+  }),
+  earliestAt: askText({
+    meaning: 'earliest start',
+    description: 'RFC 3339: what comes before is done then, and no earlier hour counts.',
+    atMost: 40,
+    otherwise: 'unknown',
+  }),
+};
+
+export interface WeatherStep extends AnswersTo<typeof weatherStepAsked> {
   /** For a coating: its catalogue entry; for resin the request's own. */
   readonly coating?: Coating;
-  /** Hours after the work until rain and dew no longer hurt; from the resin's gel, or a coating's touch-dry default. */
-  readonly untilSafeH?: number;
-  /** RFC 3339: what comes before is done then, and no earlier hour counts. */
-  readonly earliestAt?: string;
 }
+
+export const MOST_STEPS = 200;
+
+export const shelterAsked = askWhich({ meaning: 'shelter over the work', choices: ['shed', 'tent', 'open'] });
+
+export const coreMoistureAsked = ask({
+  meaning: 'moisture of the core',
+  description: 'Moisture of the core.',
+  unit: '%',
+  range: { from: 0, upTo: 700 },
+  otherwise: 'unknown',
+});
 
 export interface WeatherRequest {
   readonly steps: readonly WeatherStep[];
@@ -324,7 +370,7 @@ function silenceAssumptions({
 function weatherFaults(request: WeatherRequest): readonly Problem[] {
   const needsResin = request.steps.some(({ gate }) => gate === 'resin') && request.resin === undefined;
   return [
-    ...countFaults('/steps', request.steps.length, { least: 1, most: 200 }),
+    ...countFaults('/steps', request.steps.length, { least: 1, most: MOST_STEPS }),
     ...repeatFaults(
       '/steps',
       'code',
@@ -334,16 +380,13 @@ function weatherFaults(request: WeatherRequest): readonly Problem[] {
     ...(needsResin
       ? [problem('missing', '/resin', { expected: 'the resin system, because a step waits for its gel' })]
       : []),
-    ...choiceFaults('/shelter', request.shelter, ['shed', 'tent', 'open']),
+    ...faultsIn(request, { shelter: shelterAsked, coreMoisturePercent: coreMoistureAsked }),
     ...warmthFaults('/warmth', request.warmth),
-    ...optionalFaults('/coreMoisturePercent', request.coreMoisturePercent, { from: 0, upTo: 700, unit: '%' }),
     ...(request.forecast === undefined ? [] : forecastFaults(request.forecast, '/forecast')),
   ];
 }
 
 const stepFaults = (step: WeatherStep, at: string): readonly Problem[] => [
-  ...choiceFaults(`${at}/gate`, step.gate, ['none', 'dry-deck', 'resin', 'coating']),
-  ...numberFaults(`${at}/workH`, step.workH, { from: 0, upTo: 24, unit: 'h' }),
-  ...optionalFaults(`${at}/untilSafeH`, step.untilSafeH, { from: 0, upTo: 240, unit: 'h' }),
+  ...faultsIn(step, weatherStepAsked, at),
   ...(step.earliestAt === undefined ? [] : instantFaults(`${at}/earliestAt`, step.earliestAt)),
 ];

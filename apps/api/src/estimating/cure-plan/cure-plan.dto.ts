@@ -1,104 +1,80 @@
-import type { CurePlanRequest, CureTemperature, WeatherStepByCode } from '#lib/cure';
-import { Code, Num, OneOf, Part, Parts, Temperature, Text } from '../../edge/dto/index.js';
+import {
+  curePlanQuestions,
+  cureTemperatureQuestions,
+  weatherStepQuestions,
+  type CurePlanRequest,
+  type CureTemperature,
+  type WeatherStepByCode,
+} from '#lib/cure';
+import { Asked, AskedPart, AskedParts } from '../../edge/dto/index.js';
 import { DeckWarmthDto, ForecastDto } from '../../inputs/weather.dto.js';
 
 export class CureTemperatureDto implements CureTemperature {
-  @Temperature({
-    optional: true,
-    from: -40,
-    upTo: 90,
-    description: 'Steady; or dayC with nightC; or a forecast.',
-  })
+  @Asked(cureTemperatureQuestions.temperatureC)
   readonly temperatureC?: number;
 
-  @Temperature({ optional: true, from: -40, upTo: 90 })
+  @Asked(cureTemperatureQuestions.dayC)
   readonly dayC?: number;
 
-  @Temperature({ optional: true, from: -40, upTo: 90 })
+  @Asked(cureTemperatureQuestions.nightC)
   readonly nightC?: number;
 
-  @Part(() => ForecastDto, { optional: true })
+  @AskedPart(cureTemperatureQuestions.forecast, () => ForecastDto)
   readonly forecast?: ForecastDto;
 }
 
 export class WeatherStepDto implements WeatherStepByCode {
-  @Code({ description: 'A name for the step.', example: 'bed-core' })
+  @Asked(weatherStepQuestions.code)
   readonly code!: string;
 
-  @Text({ atMost: 120 })
+  @Asked(weatherStepQuestions.title)
   readonly title!: string;
 
-  @OneOf(['none', 'dry-deck', 'resin', 'coating'], { description: 'What it waits for.' })
+  @Asked(weatherStepQuestions.gate)
   readonly gate!: 'none' | 'dry-deck' | 'resin' | 'coating';
 
-  @Num({ from: 0, upTo: 24, unit: 'h', description: 'Hours of work.' })
+  @Asked(weatherStepQuestions.workH)
   readonly workH!: number;
 
-  @Code({ optional: true, description: 'For a coat: code of the coating, whose limits then count.' })
+  @Asked(weatherStepQuestions.coating)
   readonly coating?: string;
 
-  @Num({
-    optional: true,
-    from: 0,
-    upTo: 240,
-    unit: 'h',
-    description:
-      'Hours after the work until rain and dew no longer hurt; absent: the gel of the resin, or four hours for a coat.',
-  })
+  @Asked(weatherStepQuestions.untilSafeH)
   readonly untilSafeH?: number;
 
-  @Text({
-    optional: true,
-    atMost: 40,
-    description: 'RFC 3339: what comes before is done then, and no earlier hour counts.',
-  })
+  @Asked(weatherStepQuestions.earliestAt)
   readonly earliestAt?: string;
 }
 
 /** When it has cured, and when it may be begun. */
 export class CurePlanRequestDto implements CurePlanRequest {
-  @Code({ example: 'resin-epoxy-5to1' })
+  @Asked(curePlanQuestions.resin)
   readonly resin!: string;
 
-  @Code({ example: 'medium' })
+  @Asked(curePlanQuestions.hardener)
   readonly hardener!: string;
 
-  @Part(() => CureTemperatureDto)
+  @AskedPart(curePlanQuestions.temperature, () => CureTemperatureDto)
   readonly temperature!: CureTemperatureDto;
 
-  @Part(() => DeckWarmthDto, { optional: true })
+  @AskedPart(curePlanQuestions.warmth, () => DeckWarmthDto)
   readonly warmth?: DeckWarmthDto;
 
-  @OneOf(['shed', 'tent', 'open'])
+  @Asked(curePlanQuestions.shelter)
   readonly shelter!: 'shed' | 'tent' | 'open';
 
-  @Num({
-    optional: true,
-    from: 0,
-    below: 24,
-    unit: 'h',
-    description: 'Hour of the day at which the resin is mixed, where no moment is given; absent: 9.',
-  })
+  @Asked(curePlanQuestions.startHour)
   readonly startHour?: number;
 
-  @Text({
-    optional: true,
-    atMost: 40,
-    description: 'RFC 3339 with offset; each milestone then has its moment.',
-  })
+  @Asked(curePlanQuestions.startAt)
   readonly startAt?: string;
 
-  @Text({ optional: true, atMost: 120 })
+  @Asked(curePlanQuestions.step)
   readonly step?: string;
 
-  @Num({ optional: true, from: 0, upTo: 700, unit: '%', description: 'Moisture of the core.' })
+  @Asked(curePlanQuestions.coreMoisturePercent)
   readonly coreMoisturePercent?: number;
 
-  @Parts(() => WeatherStepDto, {
-    optional: true,
-    least: 1,
-    most: 60,
-    description: 'Steps that wait for weather; absent: bonding.',
-  })
+  @AskedParts(curePlanQuestions.steps, () => WeatherStepDto)
   readonly steps?: readonly WeatherStepDto[];
 }
