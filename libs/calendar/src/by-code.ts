@@ -1,16 +1,29 @@
+import { askCode, askPart, faultsIn, type AnswersTo } from '#lib/asking';
 import { materialAt, type Catalogue } from '#lib/catalogue';
 import { instantFaults } from '#lib/cure';
 import { allOf, andThen, given, mapValue, refusal, success, type Outcome } from '#lib/kernel';
-import type { CalendarPlan, CalendarRequest } from './calendar-request.js';
+import { calendarQuestions, type CalendarPlan } from './calendar-request.js';
 import { planCalendar } from './calendar.js';
-import { calendarText, type ICalendarChoice } from './icalendar.js';
+import { calendarText, iCalendarQuestions } from './icalendar.js';
 
-export interface JobCalendarRequest extends Omit<CalendarRequest, 'resin' | 'coating'> {
-  readonly resin: string;
-  readonly coating?: string;
-  /** Asks for the calendar as iCalendar text too; the moment of making is the caller's. */
-  readonly iCalendar?: ICalendarChoice;
-}
+/** A calendar by the codes of a catalogue. */
+export const jobCalendarQuestions = {
+  ...calendarQuestions,
+  resin: askCode({ meaning: 'resin', example: 'resin-epoxy-5to1' }),
+  hardener: askCode({ meaning: 'hardener', example: 'medium' }),
+  coating: askCode({
+    meaning: 'coating',
+    description: 'Code of the coating whose limits count for paint.',
+    otherwise: 'unknown',
+  }),
+  iCalendar: askPart({
+    meaning: 'calendar as iCalendar text',
+    description: 'Asks for the calendar as iCalendar text too.',
+    of: iCalendarQuestions,
+    otherwise: 'unknown',
+  }),
+};
+export type JobCalendarRequest = AnswersTo<typeof jobCalendarQuestions>;
 
 export interface JobCalendar extends CalendarPlan {
   /** RFC 5545, when it was asked for. */
@@ -18,6 +31,8 @@ export interface JobCalendar extends CalendarPlan {
 }
 
 export function jobCalendar(request: JobCalendarRequest, catalogue: Catalogue): Outcome<JobCalendar> {
+  const wrong = faultsIn(request, jobCalendarQuestions);
+  if (wrong.length > 0) return refusal(...wrong);
   const { resin, coating, iCalendar, ...rest } = request;
   const stampFaults = iCalendar === undefined ? [] : instantFaults('/iCalendar/stampAt', iCalendar.stampAt);
   const materials = allOf({

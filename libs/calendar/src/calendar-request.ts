@@ -1,62 +1,230 @@
 import type { ThreePoint } from '#lib/kernel';
 import type { Coating, ResinSystem, Skill } from '#lib/catalogue';
-import type { DriverAmounts, GateKind, OperationFlags, Phase } from '#lib/work';
-import type { ProcessAssumption } from '#lib/asking';
-import type { DeckWarmth } from '#lib/cure';
-import type { Forecast } from '#lib/cure';
-import type { Weekday } from '#lib/cure';
-import type { DryingCore } from './waits.js';
+import {
+  ask,
+  askCode,
+  askDay,
+  askEach,
+  askList,
+  askPart,
+  askSome,
+  askText,
+  askWhether,
+  askWhich,
+  type AnswersTo,
+  type ProcessAssumption,
+} from '#lib/asking';
+import { coreMoistureAsked, deckWarmthQuestions, forecastQuestions, weekdays } from '#lib/cure';
+import {
+  driverAmountsQuestions,
+  gateKinds,
+  operationFlagsQuestions,
+  type DriverAmounts,
+  type GateKind,
+  type Phase,
+} from '#lib/work';
+import { dryingCores } from './waits.js';
+
+const manHours = { unit: 'h', range: { from: 0, upTo: 10_000 } } as const;
+
+export const threePointQuestions = {
+  low: ask({ meaning: 'least', ...manHours }),
+  likely: ask({
+    meaning: 'likely',
+    ...manHours,
+  }),
+  high: ask({ meaning: 'most', ...manHours }),
+};
+
+const codes = { least: 0, most: 60, of: askText({ meaning: 'code of an operation', atMost: 80 }) } as const;
 
 /** Work that the trade's list does not know. */
-export interface CustomOperation {
-  readonly code: string;
-  readonly title: string;
-  /** Man-hours. */
-  readonly hours: ThreePoint;
-  readonly after: readonly string[];
-  /** Operations of the list that must wait for this one. */
-  readonly before?: readonly string[];
-  readonly waitH?: ThreePoint;
-  readonly gate?: GateKind;
-  readonly isHoldPoint?: boolean;
-}
+export const customOperationQuestions = {
+  code: askCode({ meaning: 'code of the operation', example: 'deliver-core' }),
+  title: askText({ meaning: 'title of the operation', atMost: 120 }),
+  hours: askPart({
+    meaning: 'man-hours',
+    description: 'Man-hours.',
+    of: threePointQuestions,
+  }),
+  after: askEach({
+    meaning: 'what comes before it',
+    description: 'Codes of operations that come before it.',
+    ...codes,
+  }),
+  before: askEach({
+    meaning: 'what waits for it',
+    description: 'Codes of operations that wait for it.',
+    ...codes,
+    otherwise: 'unknown',
+  }),
+  waitH: askPart({
+    meaning: 'wait after it',
+    description: 'Hours that pass before its successors may start.',
+    of: threePointQuestions,
+    otherwise: 'unknown',
+  }),
+  gate: askWhich({
+    meaning: 'weather gate',
+    choices: gateKinds,
+    otherwise: 'unknown',
+  }),
+  isHoldPoint: askWhether({
+    meaning: 'whether it is a hold point',
+    otherwise: 'unknown',
+  }),
+};
+export type CustomOperation = AnswersTo<typeof customOperationQuestions>;
 
-export interface CalendarRequest {
-  /** ISO 8601 date on which work may start. */
-  readonly startDate: string;
-  /** Zone of the place; that of the forecast when left out, else UTC, which is then listed as assumed. */
-  readonly timeZone?: string;
-  readonly drivers: DriverAmounts;
-  readonly flags: OperationFlags;
-  readonly crew: {
-    readonly people: number;
-    readonly hoursPerDay?: number;
-    /** Local hour at which the day begins. */
-    readonly startHour?: number;
-    readonly workingDays?: readonly Weekday[];
-    /** ISO dates without work. */
-    readonly daysOff?: readonly string[];
-  };
-  readonly cycles?: { readonly fair?: number; readonly prime?: number; readonly topcoat?: number };
+export const calendarCrewQuestions = {
+  people: ask({
+    meaning: 'people at work',
+    unit: '1',
+    range: { from: 1, upTo: 50 },
+    isWhole: true,
+  }),
+  hoursPerDay: ask({
+    meaning: 'length of the working day',
+    description: 'Absent: 8.',
+    unit: 'h',
+    range: { from: 1, upTo: 16 },
+    otherwise: 'unknown',
+  }),
+  startHour: ask({
+    meaning: 'hour at which the day begins',
+    description: 'Local hour at which the day begins; absent: 8.',
+    unit: 'h',
+    range: { from: 0, upTo: 22 },
+    otherwise: 'unknown',
+  }),
+  workingDays: askSome({
+    meaning: 'working days',
+    description: 'Absent: Monday to Friday.',
+    choices: weekdays,
+    least: 1,
+    most: 7,
+    otherwise: 'unknown',
+  }),
+  daysOff: askEach({
+    meaning: 'days off',
+    description: 'ISO dates without work.',
+    least: 0,
+    most: 400,
+    of: askDay({ meaning: 'day without work' }),
+    otherwise: 'unknown',
+  }),
+};
+
+const cycles = { unit: '1', range: { from: 1, upTo: 12 }, isWhole: true, otherwise: 'unknown' } as const;
+
+export const cyclesQuestions = {
+  fair: ask({
+    meaning: 'cycles of fairing',
+    description: 'Absent: 3.',
+    ...cycles,
+  }),
+  prime: ask({
+    meaning: 'coats of primer',
+    description: 'Absent: 2.',
+    ...cycles,
+  }),
+  topcoat: ask({
+    meaning: 'coats of paint',
+    description: 'Absent: 2.',
+    ...cycles,
+  }),
+};
+
+/** What a calendar is planned by, besides its materials. */
+export const calendarQuestions = {
+  startDate: askDay({
+    meaning: 'day on which work may start',
+    description: 'Day on which work may start.',
+  }),
+  timeZone: askText({
+    meaning: 'zone of the place',
+    description: 'Zone of the place; absent: UTC.',
+    atMost: 60,
+    example: 'Europe/Lisbon',
+    otherwise: 'unknown',
+  }),
+  drivers: askPart({ meaning: 'amounts of the job', of: driverAmountsQuestions }),
+  flags: askPart({ meaning: 'kind of the job', of: operationFlagsQuestions }),
+  crew: askPart({ meaning: 'crew', of: calendarCrewQuestions }),
+  cycles: askPart({
+    meaning: 'cycles of the finish',
+    of: cyclesQuestions,
+    otherwise: 'unknown',
+  }),
+  deckTemperatureC: ask({
+    meaning: 'deck temperature',
+    description: 'Deck where no forecast reaches; absent: 18 degC.',
+    unit: 'degC',
+    range: { from: -40, upTo: 80 },
+    otherwise: 'unknown',
+  }),
+  warmth: askPart({
+    meaning: 'warmth of the deck above the air',
+    of: deckWarmthQuestions,
+    otherwise: 'unknown',
+  }),
+  forecast: askPart({
+    meaning: 'forecast',
+    of: forecastQuestions,
+    otherwise: 'unknown',
+  }),
+  weatherLossFraction: ask({
+    meaning: 'share of working days lost to weather',
+    description: 'Share of working days lost to weather beyond the forecast.',
+    unit: '1',
+    range: { from: 0, upTo: 0.9 },
+    otherwise: 'unknown',
+  }),
+  coreMoisturePercent: coreMoistureAsked,
+  edgeMoisturePercent: ask({
+    ...coreMoistureAsked,
+    meaning: 'moisture of the core at the edge',
+    description: 'Of the core that stays, at the edge: drying follows it. Absent: that of the core.',
+  }),
+  dryingCore: askWhich({
+    meaning: 'what dries under the lip',
+    description: 'What dries under the lip; absent: balsa.',
+    choices: dryingCores,
+    otherwise: 'unknown',
+  }),
+  customOperations: askList({
+    meaning: 'operations of the caller',
+    of: customOperationQuestions,
+    least: 0,
+    most: 60,
+    otherwise: 'unknown',
+  }),
+  seed: ask({
+    meaning: 'seed of the simulation',
+    unit: '1',
+    range: { from: 0, upTo: 4_294_967_295 },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  runs: ask({
+    meaning: 'simulated calendars',
+    description: 'Simulated calendars; absent: 2000.',
+    unit: '1',
+    range: { from: 100, upTo: 20_000 },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  today: askDay({
+    meaning: 'day for which work is listed',
+    description: 'Day for which the work is listed.',
+    otherwise: 'unknown',
+  }),
+};
+
+export interface CalendarRequest extends AnswersTo<typeof calendarQuestions> {
   readonly resin: ResinSystem;
   readonly hardener: string;
   readonly coating?: Coating;
-  /** Temperature of the deck where no forecast reaches. */
-  readonly deckTemperatureC?: number;
-  readonly warmth?: DeckWarmth;
-  readonly forecast?: Forecast;
-  /** Share of working days lost to weather beyond the forecast. */
-  readonly weatherLossFraction?: number;
-  readonly coreMoisturePercent?: number;
-  /** What dries under the lip; balsa when absent. */
-  readonly dryingCore?: DryingCore;
-  /** Of the core that stays, at the edge; that of the core where nobody measured it. Drying follows it. */
-  readonly edgeMoisturePercent?: number;
-  readonly customOperations?: readonly CustomOperation[];
-  readonly seed?: number;
-  readonly runs?: number;
-  /** ISO date for which the day's work is listed. */
-  readonly today?: string;
 }
 
 /** The same job at another size, pace and luck with its waits. */

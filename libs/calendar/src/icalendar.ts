@@ -1,17 +1,32 @@
+import { askCode, askText, askWhether, type AnswersTo } from '#lib/asking';
 import ical, { ICalCalendarMethod, type ICalCalendarProdIdData } from 'ical-generator';
 import { Defect } from '#lib/kernel';
 import { readInstant } from '#lib/cure';
 import type { CalendarPlan } from './calendar-request.js';
 
-export interface ICalendarChoice {
-  /** Makes each UID its own and the same in every export, such as the id of the estimate. */
-  readonly uidPrefix: string;
-  /** Domain part of the UIDs. */
-  readonly uidDomain: string;
-  /** RFC 3339: when the export is made; taken as given, since this room has no clock. */
-  readonly stampAt: string;
-  /** Every task as an event, besides the milestones. */
-  readonly withTasks: boolean;
+/** The moment of making is the caller's, since this room has no clock. */
+export const iCalendarQuestions = {
+  uidPrefix: askCode({
+    meaning: 'beginning of every UID',
+    description: 'Begins every UID, such as the id of the estimate.',
+  }),
+  uidDomain: askCode({
+    meaning: 'domain of every UID',
+    description: 'Domain part of every UID.',
+    example: 'yard.example',
+  }),
+  stampAt: askText({
+    meaning: 'moment of the export',
+    description: 'RFC 3339: when this export is made.',
+    atMost: 40,
+  }),
+  withTasks: askWhether({
+    meaning: 'whether tasks are events too',
+    description: 'Every task as an event, besides the milestones.',
+  }),
+};
+
+export interface ICalendarChoice extends AnswersTo<typeof iCalendarQuestions> {
   /** Rises with each issue of the same calendar, so that a newer one moves the events of the older; 0 when left out. */
   readonly sequence?: number;
 }

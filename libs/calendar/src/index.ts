@@ -6,7 +6,13 @@ export {
   type CalendarWithScenarios,
 } from './calendar.js';
 export { balsaEdgeDays, cureFactor, dryingDays, type Drying, type DryingCore } from './waits.js';
-export { type CalendarEvents, type ICalendarChoice, calendarText } from './icalendar.js';
+export { type CalendarEvents, type ICalendarChoice, calendarText, iCalendarQuestions } from './icalendar.js';
+export {
+  calendarCrewQuestions,
+  customOperationQuestions,
+  cyclesQuestions,
+  threePointQuestions,
+} from './calendar-request.js';
 export { type DatedTask, todayFor } from './today.js';
 export {
   type Activity,
@@ -27,4 +33,4 @@ export type {
   PlannedTask,
   TodayItem,
 } from './calendar-request.js';
-export { jobCalendar, type JobCalendar, type JobCalendarRequest } from './by-code.js';
+export { jobCalendar, jobCalendarQuestions, type JobCalendar, type JobCalendarRequest } from './by-code.js';

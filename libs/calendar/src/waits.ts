@@ -12,7 +12,8 @@ export interface Drying {
   readonly moisturePercent?: number;
 }
 
-export type DryingCore = 'balsa' | 'plywood' | 'foam';
+export const dryingCores = ['balsa', 'plywood', 'foam'] as const;
+export type DryingCore = (typeof dryingCores)[number];
 
 /** Days until the edge under the lip is dry when the rotten core is out, at 18 degC: judged from told jobs. */
 const daysByShelter: Readonly<Record<Drying['shelter'], ThreePoint>> = {

@@ -17,7 +17,9 @@ export {
   type Wait,
   appliesTo,
   defineOperation,
+  driverAmountsQuestions,
   drivers,
   gateKinds,
+  operationFlagsQuestions,
   phases,
 } from './operation.js';

@@ -1,77 +1,96 @@
+import { ask, askWhich, type AnswersTo } from '#lib/asking';
 import type { ThreePoint } from '#lib/kernel';
 import type { Skill } from '#lib/catalogue';
 import type { Cite } from '#lib/provenance';
 import type { HoursBySize } from './job-size.js';
 
-/**
- * What an operation's hours are counted by. `-coat` and `-cycle` are area times number of coats or cycles;
- * `extra-ply-m2` is the ply area beyond two plies, `lip-m` the cut with core taken out under the skin that stays; `day` is a
- * day on which somebody works, `covering-m2` a covering that is bonded to the deck and comes off. Skin and core are loose
- * where they have let go and held where they have not.
- */
-export const drivers = [
-  'job',
-  'day',
-  'opened-m2',
-  'loose-skin-m2',
-  'held-skin-m2',
-  'loose-core-m2',
-  'held-core-m2',
-  'cut-m',
-  'lip-m',
-  'taper-m',
-  'laminate-m2',
-  'extra-ply-m2',
-  'faired-m2-cycle',
-  'primed-m2-coat',
-  'topcoat-m2-coat',
-  'finish-m2',
-  'covering-m2',
-  'nonskid-m2',
-  'hole',
-  'fitting-small',
-  'fitting-large',
-  'insert',
-  'plate',
-  'support-m2-below',
-  'injection-hole',
-  'bedded-hole',
-  'dry-hole',
-  'dry-set-up',
-  'dry-reading',
-  'strip-m',
-  'upstand-m',
-  'rail-m',
-  'bow',
-  'overlay-screwed-m2',
-  'overlay-glued-m2',
-  'overlay-relay-m2',
-  'lining-zipped-m2',
-  'lining-panel-m2',
-  'lining-glued-m2',
-] as const;
-export type Driver = (typeof drivers)[number];
+const amount = { unit: '1', range: { from: 0, upTo: 100_000 }, otherwise: 'unknown' } as const;
 
 /** Amount of each driver on this job; one left out is none of it. `job` is 1 unless it is given. */
-export type DriverAmounts = Readonly<Partial<Record<Driver, number>>>;
+export const driverAmountsQuestions = {
+  'job': ask({ ...amount, meaning: 'the job itself', description: 'One job unless it is given.' }),
+  'day': ask({ ...amount, meaning: 'days on the job' }),
+  'opened-m2': ask({ ...amount, meaning: 'opened area' }),
+  'loose-skin-m2': ask({
+    ...amount,
+    meaning: 'skin that has let go',
+    description: 'Of the opening, skin that has let go; absent, with the other three: by the condition.',
+  }),
+  'held-skin-m2': ask({ ...amount, meaning: 'skin that still holds' }),
+  'loose-core-m2': ask({ ...amount, meaning: 'rotten core' }),
+  'held-core-m2': ask({ ...amount, meaning: 'core that still holds' }),
+  'cut-m': ask({ ...amount, meaning: 'length of cut' }),
+  'lip-m': ask({ ...amount, meaning: 'edge under which core is taken out' }),
+  'taper-m': ask({ ...amount, meaning: 'length of taper' }),
+  'laminate-m2': ask({ ...amount, meaning: 'area of the new skin, two plies' }),
+  'extra-ply-m2': ask({ ...amount, meaning: 'ply area beyond two plies' }),
+  'faired-m2-cycle': ask({ ...amount, meaning: 'faired area times cycles' }),
+  'primed-m2-coat': ask({ ...amount, meaning: 'primed area times coats' }),
+  'topcoat-m2-coat': ask({ ...amount, meaning: 'painted area times coats' }),
+  'finish-m2': ask({ ...amount, meaning: 'finished area' }),
+  'covering-m2': ask({ ...amount, meaning: 'covering bonded to the deck that comes off' }),
+  'nonskid-m2': ask({ ...amount, meaning: 'area of non-skid' }),
+  'hole': ask({ ...amount, meaning: 'holes through the deck' }),
+  'fitting-small': ask({ ...amount, meaning: 'four-bolt fittings' }),
+  'fitting-large': ask({ ...amount, meaning: 'winches, windlass and track' }),
+  'insert': ask({ ...amount, meaning: 'inserts' }),
+  'plate': ask({ ...amount, meaning: 'backing plates' }),
+  'support-m2-below': ask({ ...amount, meaning: 'lining and supports below' }),
+  'injection-hole': ask({ ...amount, meaning: 'holes drilled to inject resin under the skin' }),
+  'bedded-hole': ask({ ...amount, meaning: 'holes of fittings that are bedded again' }),
+  'dry-hole': ask({ ...amount, meaning: 'holes drilled to dry the core' }),
+  'dry-set-up': ask({ ...amount, meaning: 'set-ups of drying' }),
+  'dry-reading': ask({ ...amount, meaning: 'readings while the core dries' }),
+  'strip-m': ask({ ...amount, meaning: 'length of strip' }),
+  'upstand-m': ask({ ...amount, meaning: 'length of upstand' }),
+  'rail-m': ask({ ...amount, meaning: 'length of rail' }),
+  'bow': ask({ ...amount, meaning: 'bows' }),
+  'overlay-screwed-m2': ask({ ...amount, meaning: 'screwed planks that come off' }),
+  'overlay-glued-m2': ask({ ...amount, meaning: 'glued planks that come off' }),
+  'overlay-relay-m2': ask({ ...amount, meaning: 'planks that are laid again' }),
+  'lining-zipped-m2': ask({ ...amount, meaning: 'lining that is zipped open' }),
+  'lining-panel-m2': ask({ ...amount, meaning: 'lining in panels' }),
+  'lining-glued-m2': ask({ ...amount, meaning: 'lining that is glued' }),
+};
 
-/** The choices and circumstances that decide which operations belong to a job, and what slows them. */
-export interface OperationFlags {
-  /** What becomes of the skin: bedded back, laid anew, left in place and injected under, or not touched at all. */
-  readonly skin: 're-bed' | 'relay' | 'inject' | 'closed';
-  readonly access: 'from-above' | 'from-below';
-  /** Core state that decides how it comes out, and how hard the skin lifts. */
-  readonly condition: 'wet-rotten' | 'wet-bonded' | 'dry-debonded';
-  readonly press: 'weights' | 'battens' | 'vacuum';
-  readonly shelter: 'shed' | 'tent' | 'open';
-  readonly below: 'open' | 'lined' | 'none';
-  readonly skill: 'professional' | 'owner';
-  readonly props: 'needed' | 'not-needed';
-  readonly finish: 'painted' | 'none';
-  readonly nonskid: 'yes' | 'no';
-  readonly berth: 'ashore' | 'afloat';
-  readonly panel: 'flat' | 'cambered';
-}
+export type DriverAmounts = AnswersTo<typeof driverAmountsQuestions>;
+export type Driver = keyof DriverAmounts;
+
+const isDriver = (name: string): name is Driver => Object.hasOwn(driverAmountsQuestions, name);
+export const drivers: readonly Driver[] = Object.keys(driverAmountsQuestions).filter(isDriver);
+
+/**
+ * The choices and circumstances that decide which operations belong to a job, and what slows them. The skin is bedded
+ * back, laid anew, left in place and injected under, or not touched at all; the state of the core decides how it comes
+ * out and how hard the skin lifts.
+ */
+export const operationFlagsQuestions = {
+  skin: askWhich({
+    meaning: 'what becomes of the skin',
+    choices: ['re-bed', 'relay', 'inject', 'closed'],
+  }),
+  access: askWhich({
+    meaning: 'side of the work',
+    choices: ['from-above', 'from-below'],
+  }),
+  condition: askWhich({
+    meaning: 'state of the core',
+    choices: ['wet-rotten', 'wet-bonded', 'dry-debonded'],
+  }),
+  press: askWhich({
+    meaning: 'what presses the bed',
+    choices: ['weights', 'battens', 'vacuum'],
+  }),
+  shelter: askWhich({ meaning: 'shelter over the work', choices: ['shed', 'tent', 'open'] }),
+  below: askWhich({ meaning: 'what lies below the deck', choices: ['open', 'lined', 'none'] }),
+  skill: askWhich({ meaning: 'who does the work', choices: ['professional', 'owner'] }),
+  props: askWhich({ meaning: 'whether props are needed', choices: ['needed', 'not-needed'] }),
+  finish: askWhich({ meaning: 'finish of the deck', choices: ['painted', 'none'] }),
+  nonskid: askWhich({ meaning: 'whether there is non-skid', choices: ['yes', 'no'] }),
+  berth: askWhich({ meaning: 'where the boat lies', choices: ['ashore', 'afloat'] }),
+  panel: askWhich({ meaning: 'whether the panel is cambered', choices: ['flat', 'cambered'] }),
+};
+export type OperationFlags = AnswersTo<typeof operationFlagsQuestions>;
 
 /** Every named flag must have one of the listed values; no flag named means always. */
 export type AppliesWhen = { readonly [K in keyof OperationFlags]?: readonly OperationFlags[K][] };

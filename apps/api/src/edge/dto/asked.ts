@@ -1,7 +1,19 @@
 import type { Form, ListQuestion, PartQuestion, Question, Questions } from '#lib/asking';
 import { Defect } from '#lib/kernel';
 import type { DtoClass, Said } from './field.js';
-import { CalendarDate, Flag, Nums, OneOf, Part, Parts, PartsByKind, SomeOf, Text, Texts } from './plain-fields.js';
+import {
+  CalendarDate,
+  CalendarDates,
+  Flag,
+  Nums,
+  OneOf,
+  Part,
+  Parts,
+  PartsByKind,
+  SomeOf,
+  Text,
+  Texts,
+} from './plain-fields.js';
 import { ArealMass, Area, Length, Mass, Num, Speed, Temperature, Whole, type Range } from './quantities.js';
 
 /**
@@ -92,6 +104,7 @@ function listField({ of, least, most }: Form & { readonly kind: 'each' }, said: 
   const list = { ...said, least, most };
   if (of.form.kind === 'text') return Texts({ ...list, each: of.form });
   if (of.form.kind === 'number') return Nums({ ...list, each: { ...of.form.range, unit: of.form.unit } });
+  if (of.form.kind === 'date') return CalendarDates(list);
   throw new Defect(`A list of ${of.meaning} has no field of its own`);
 }
 

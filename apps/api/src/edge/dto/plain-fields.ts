@@ -52,17 +52,30 @@ export const CalendarDate = (said: Said = {}): PropertyDecorator =>
   Field({
     ...said,
     expected: 'a date such as 2027-04-30',
-    check: (value) =>
-      isCalendarDate(value)
-        ? []
-        : [
-            problem('not-in-form', '', {
-              value: shownValue(value),
-              form: 'a calendar date such as 2027-04-30',
-            }),
-          ],
-    schema: { type: 'string', format: 'date', ...described(said) },
+    check: dateFaults,
+    schema: { ...dateSchema, ...described(said) },
   });
+
+/** A list of calendar dates. */
+export const CalendarDates = (said: Said & ListLimits = {}): PropertyDecorator =>
+  Field({
+    ...said,
+    expected: 'a list of dates such as 2027-04-30',
+    check: (value) => listFaults(value, { of: 'dates', ...said }, dateFaults),
+    schema: { type: 'array', items: dateSchema, ...listSchema(said), ...described(said) },
+  });
+
+const dateSchema = { type: 'string' as const, format: 'date' };
+
+const dateFaults = (value: unknown): readonly Problem[] =>
+  isCalendarDate(value)
+    ? []
+    : [
+        problem('not-in-form', '', {
+          value: shownValue(value),
+          form: 'a calendar date such as 2027-04-30',
+        }),
+      ];
 
 /** Exact decimal text, such as a price: "12.50". */
 export const DecimalText = (said: Said & { readonly decimals?: number } = {}): PropertyDecorator =>

@@ -1,247 +1,218 @@
 import type { ThreePoint } from '#lib/kernel';
-import { weekdays, type Weekday } from '#lib/cure';
-import type { CustomOperation, JobCalendarRequest } from '#lib/calendar';
-import type { Driver, OperationFlags } from '#lib/work';
+import type { Weekday } from '#lib/cure';
 import {
-  CalendarDate,
-  Code,
-  Flag,
-  Num,
-  OneOf,
-  Part,
-  Parts,
-  SomeOf,
-  Temperature,
-  Text,
-  Texts,
-  Whole,
-} from '../../edge/dto/index.js';
+  calendarCrewQuestions,
+  customOperationQuestions,
+  cyclesQuestions,
+  iCalendarQuestions,
+  jobCalendarQuestions,
+  threePointQuestions,
+  type CustomOperation,
+  type JobCalendarRequest,
+} from '#lib/calendar';
+import {
+  driverAmountsQuestions,
+  operationFlagsQuestions,
+  type DriverAmounts,
+  type OperationFlags,
+} from '#lib/work';
+import { Asked, AskedPart, AskedParts } from '../../edge/dto/index.js';
 import { DeckWarmthDto, ForecastDto } from '../../inputs/weather.dto.js';
 
-const amount = { optional: true, from: 0, upTo: 100_000 } as const;
-
 /** How much of each driver the job has; one left out is none of it, `job` is one. */
-export class DriverAmountsDto implements Partial<Record<Driver, number>> {
-  @Num(amount) readonly 'job'?: number;
-  @Num({ ...amount, description: 'Opened area.' }) readonly 'opened-m2'?: number;
-  @Num({
-    ...amount,
-    description: 'Of the opening, skin that has let go; absent, with the other three: by the condition.',
-  })
-  readonly 'loose-skin-m2'?: number;
-  @Num({ ...amount, description: 'Skin that still holds.' }) readonly 'held-skin-m2'?: number;
-  @Num({ ...amount, description: 'Rotten core.' }) readonly 'loose-core-m2'?: number;
-  @Num({ ...amount, description: 'Core that still holds.' }) readonly 'held-core-m2'?: number;
-  @Num({ ...amount, description: 'Covering bonded to the deck that comes off.' })
-  readonly 'covering-m2'?: number;
-  @Num({ ...amount, description: 'Length of cut.' }) readonly 'cut-m'?: number;
-  @Num(amount) readonly 'taper-m'?: number;
-  @Num({ ...amount, description: 'Area of the new skin, two plies.' }) readonly 'laminate-m2'?: number;
-  @Num({ ...amount, description: 'Ply area beyond two plies.' }) readonly 'extra-ply-m2'?: number;
-  @Num({ ...amount, description: 'Faired area times cycles.' }) readonly 'faired-m2-cycle'?: number;
-  @Num({ ...amount, description: 'Primed area times coats.' }) readonly 'primed-m2-coat'?: number;
-  @Num({ ...amount, description: 'Painted area times coats.' }) readonly 'topcoat-m2-coat'?: number;
-  @Num(amount) readonly 'finish-m2'?: number;
-  @Num(amount) readonly 'nonskid-m2'?: number;
-  @Num(amount) readonly 'hole'?: number;
-  @Num({ ...amount, description: 'Four-bolt fittings.' }) readonly 'fitting-small'?: number;
-  @Num({ ...amount, description: 'Winches, windlass, track.' }) readonly 'fitting-large'?: number;
-  @Num(amount) readonly 'insert'?: number;
-  @Num(amount) readonly 'plate'?: number;
-  @Num({ ...amount, description: 'Lining below.' }) readonly 'support-m2-below'?: number;
-  @Num({ ...amount, description: 'Holes drilled to inject resin under the skin.' })
-  readonly 'injection-hole'?: number;
+export class DriverAmountsDto implements DriverAmounts {
+  @Asked(driverAmountsQuestions['job']) readonly 'job'?: number;
+  @Asked(driverAmountsQuestions['day']) readonly 'day'?: number;
+  @Asked(driverAmountsQuestions['opened-m2']) readonly 'opened-m2'?: number;
+  @Asked(driverAmountsQuestions['loose-skin-m2']) readonly 'loose-skin-m2'?: number;
+  @Asked(driverAmountsQuestions['held-skin-m2']) readonly 'held-skin-m2'?: number;
+  @Asked(driverAmountsQuestions['loose-core-m2']) readonly 'loose-core-m2'?: number;
+  @Asked(driverAmountsQuestions['held-core-m2']) readonly 'held-core-m2'?: number;
+  @Asked(driverAmountsQuestions['cut-m']) readonly 'cut-m'?: number;
+  @Asked(driverAmountsQuestions['lip-m']) readonly 'lip-m'?: number;
+  @Asked(driverAmountsQuestions['taper-m']) readonly 'taper-m'?: number;
+  @Asked(driverAmountsQuestions['laminate-m2']) readonly 'laminate-m2'?: number;
+  @Asked(driverAmountsQuestions['extra-ply-m2']) readonly 'extra-ply-m2'?: number;
+  @Asked(driverAmountsQuestions['faired-m2-cycle']) readonly 'faired-m2-cycle'?: number;
+  @Asked(driverAmountsQuestions['primed-m2-coat']) readonly 'primed-m2-coat'?: number;
+  @Asked(driverAmountsQuestions['topcoat-m2-coat']) readonly 'topcoat-m2-coat'?: number;
+  @Asked(driverAmountsQuestions['finish-m2']) readonly 'finish-m2'?: number;
+  @Asked(driverAmountsQuestions['covering-m2']) readonly 'covering-m2'?: number;
+  @Asked(driverAmountsQuestions['nonskid-m2']) readonly 'nonskid-m2'?: number;
+  @Asked(driverAmountsQuestions['hole']) readonly 'hole'?: number;
+  @Asked(driverAmountsQuestions['fitting-small']) readonly 'fitting-small'?: number;
+  @Asked(driverAmountsQuestions['fitting-large']) readonly 'fitting-large'?: number;
+  @Asked(driverAmountsQuestions['insert']) readonly 'insert'?: number;
+  @Asked(driverAmountsQuestions['plate']) readonly 'plate'?: number;
+  @Asked(driverAmountsQuestions['support-m2-below']) readonly 'support-m2-below'?: number;
+  @Asked(driverAmountsQuestions['injection-hole']) readonly 'injection-hole'?: number;
+  @Asked(driverAmountsQuestions['bedded-hole']) readonly 'bedded-hole'?: number;
+  @Asked(driverAmountsQuestions['dry-hole']) readonly 'dry-hole'?: number;
+  @Asked(driverAmountsQuestions['dry-set-up']) readonly 'dry-set-up'?: number;
+  @Asked(driverAmountsQuestions['dry-reading']) readonly 'dry-reading'?: number;
+  @Asked(driverAmountsQuestions['strip-m']) readonly 'strip-m'?: number;
+  @Asked(driverAmountsQuestions['upstand-m']) readonly 'upstand-m'?: number;
+  @Asked(driverAmountsQuestions['rail-m']) readonly 'rail-m'?: number;
+  @Asked(driverAmountsQuestions['bow']) readonly 'bow'?: number;
+  @Asked(driverAmountsQuestions['overlay-screwed-m2']) readonly 'overlay-screwed-m2'?: number;
+  @Asked(driverAmountsQuestions['overlay-glued-m2']) readonly 'overlay-glued-m2'?: number;
+  @Asked(driverAmountsQuestions['overlay-relay-m2']) readonly 'overlay-relay-m2'?: number;
+  @Asked(driverAmountsQuestions['lining-zipped-m2']) readonly 'lining-zipped-m2'?: number;
+  @Asked(driverAmountsQuestions['lining-panel-m2']) readonly 'lining-panel-m2'?: number;
+  @Asked(driverAmountsQuestions['lining-glued-m2']) readonly 'lining-glued-m2'?: number;
 }
 
 export class OperationFlagsDto implements OperationFlags {
-  @OneOf(['re-bed', 'relay', 'inject', 'closed']) readonly skin!: OperationFlags['skin'];
-  @OneOf(['from-above', 'from-below']) readonly access!: OperationFlags['access'];
-  @OneOf(['wet-rotten', 'wet-bonded', 'dry-debonded']) readonly condition!: OperationFlags['condition'];
-  @OneOf(['weights', 'battens', 'vacuum']) readonly press!: OperationFlags['press'];
-  @OneOf(['shed', 'tent', 'open']) readonly shelter!: OperationFlags['shelter'];
-  @OneOf(['open', 'lined', 'none']) readonly below!: OperationFlags['below'];
-  @OneOf(['professional', 'owner']) readonly skill!: OperationFlags['skill'];
-  @OneOf(['needed', 'not-needed']) readonly props!: OperationFlags['props'];
-  @OneOf(['painted', 'none']) readonly finish!: OperationFlags['finish'];
-  @OneOf(['yes', 'no']) readonly nonskid!: OperationFlags['nonskid'];
-  @OneOf(['ashore', 'afloat']) readonly berth!: OperationFlags['berth'];
-  @OneOf(['flat', 'cambered']) readonly panel!: OperationFlags['panel'];
+  @Asked(operationFlagsQuestions.skin) readonly skin!: OperationFlags['skin'];
+  @Asked(operationFlagsQuestions.access) readonly access!: OperationFlags['access'];
+  @Asked(operationFlagsQuestions.condition) readonly condition!: OperationFlags['condition'];
+  @Asked(operationFlagsQuestions.press) readonly press!: OperationFlags['press'];
+  @Asked(operationFlagsQuestions.shelter) readonly shelter!: OperationFlags['shelter'];
+  @Asked(operationFlagsQuestions.below) readonly below!: OperationFlags['below'];
+  @Asked(operationFlagsQuestions.skill) readonly skill!: OperationFlags['skill'];
+  @Asked(operationFlagsQuestions.props) readonly props!: OperationFlags['props'];
+  @Asked(operationFlagsQuestions.finish) readonly finish!: OperationFlags['finish'];
+  @Asked(operationFlagsQuestions.nonskid) readonly nonskid!: OperationFlags['nonskid'];
+  @Asked(operationFlagsQuestions.berth) readonly berth!: OperationFlags['berth'];
+  @Asked(operationFlagsQuestions.panel) readonly panel!: OperationFlags['panel'];
 }
 
 export class CalendarCrewDto {
-  @Whole({ from: 1, upTo: 50 })
+  @Asked(calendarCrewQuestions.people)
   readonly people!: number;
 
-  @Num({ optional: true, from: 1, upTo: 16, unit: 'h', description: 'Absent: 8.' })
+  @Asked(calendarCrewQuestions.hoursPerDay)
   readonly hoursPerDay?: number;
 
-  @Num({
-    optional: true,
-    from: 0,
-    upTo: 22,
-    unit: 'h',
-    description: 'Local hour at which the day begins; absent: 8.',
-  })
+  @Asked(calendarCrewQuestions.startHour)
   readonly startHour?: number;
 
-  @SomeOf(weekdays, { optional: true, least: 1, most: 7, description: 'Absent: Monday to Friday.' })
+  @Asked(calendarCrewQuestions.workingDays)
   readonly workingDays?: readonly Weekday[];
 
-  @Texts({ optional: true, most: 400, each: { atMost: 10 }, description: 'ISO dates without work.' })
+  @Asked(calendarCrewQuestions.daysOff)
   readonly daysOff?: readonly string[];
 }
 
 export class CyclesDto {
-  @Whole({ optional: true, from: 1, upTo: 12, description: 'Absent: 3.' })
+  @Asked(cyclesQuestions.fair)
   readonly fair?: number;
 
-  @Whole({ optional: true, from: 1, upTo: 12, description: 'Absent: 2.' })
+  @Asked(cyclesQuestions.prime)
   readonly prime?: number;
 
-  @Whole({ optional: true, from: 1, upTo: 12, description: 'Absent: 2.' })
+  @Asked(cyclesQuestions.topcoat)
   readonly topcoat?: number;
 }
 
 export class ThreePointDto implements ThreePoint {
-  @Num({ from: 0, upTo: 10_000, unit: 'h' }) readonly low!: number;
-  @Num({ from: 0, upTo: 10_000, unit: 'h' }) readonly likely!: number;
-  @Num({ from: 0, upTo: 10_000, unit: 'h' }) readonly high!: number;
+  @Asked(threePointQuestions.low) readonly low!: number;
+  @Asked(threePointQuestions.likely) readonly likely!: number;
+  @Asked(threePointQuestions.high) readonly high!: number;
 }
 
 export class CustomOperationDto implements CustomOperation {
-  @Code({ example: 'deliver-core' })
+  @Asked(customOperationQuestions.code)
   readonly code!: string;
 
-  @Text({ atMost: 120 })
+  @Asked(customOperationQuestions.title)
   readonly title!: string;
 
-  @Part(() => ThreePointDto, { description: 'Man-hours.' })
+  @AskedPart(customOperationQuestions.hours, () => ThreePointDto)
   readonly hours!: ThreePointDto;
 
-  @Texts({ most: 60, each: { atMost: 80 }, description: 'Codes of operations that come before it.' })
+  @Asked(customOperationQuestions.after)
   readonly after!: readonly string[];
 
-  @Texts({
-    optional: true,
-    most: 60,
-    each: { atMost: 80 },
-    description: 'Codes of operations that wait for it.',
-  })
+  @Asked(customOperationQuestions.before)
   readonly before?: readonly string[];
 
-  @Part(() => ThreePointDto, {
-    optional: true,
-    description: 'Hours that pass before its successors may start.',
-  })
+  @AskedPart(customOperationQuestions.waitH, () => ThreePointDto)
   readonly waitH?: ThreePointDto;
 
-  @OneOf(['none', 'dry-deck', 'resin', 'coating'], { optional: true })
+  @Asked(customOperationQuestions.gate)
   readonly gate?: 'none' | 'dry-deck' | 'resin' | 'coating';
 
-  @Flag({ optional: true })
+  @Asked(customOperationQuestions.isHoldPoint)
   readonly isHoldPoint?: boolean;
 }
 
 export class ICalendarDto {
-  @Code({ description: 'Begins every UID, such as the id of the estimate.' })
+  @Asked(iCalendarQuestions.uidPrefix)
   readonly uidPrefix!: string;
 
-  @Code({ description: 'Domain part of every UID.', example: 'yard.example' })
+  @Asked(iCalendarQuestions.uidDomain)
   readonly uidDomain!: string;
 
-  @Text({ atMost: 40, description: 'RFC 3339: when this export is made.' })
+  @Asked(iCalendarQuestions.stampAt)
   readonly stampAt!: string;
 
-  @Flag({ description: 'Every task as an event, besides the milestones.' })
+  @Asked(iCalendarQuestions.withTasks)
   readonly withTasks!: boolean;
 }
 
 /** The precedence network of a job under a crew, a clock and the weather. */
 export class CalendarRequestDto implements JobCalendarRequest {
-  @CalendarDate({ description: 'Day on which work may start.' })
+  @Asked(jobCalendarQuestions.startDate)
   readonly startDate!: string;
 
-  @Text({
-    optional: true,
-    atMost: 60,
-    description: 'Zone of the place; absent: UTC.',
-    example: 'Europe/Lisbon',
-  })
+  @Asked(jobCalendarQuestions.timeZone)
   readonly timeZone?: string;
 
-  @Part(() => DriverAmountsDto)
+  @AskedPart(jobCalendarQuestions.drivers, () => DriverAmountsDto)
   readonly drivers!: DriverAmountsDto;
 
-  @Part(() => OperationFlagsDto)
+  @AskedPart(jobCalendarQuestions.flags, () => OperationFlagsDto)
   readonly flags!: OperationFlagsDto;
 
-  @Part(() => CalendarCrewDto)
+  @AskedPart(jobCalendarQuestions.crew, () => CalendarCrewDto)
   readonly crew!: CalendarCrewDto;
 
-  @Part(() => CyclesDto, { optional: true })
+  @AskedPart(jobCalendarQuestions.cycles, () => CyclesDto)
   readonly cycles?: CyclesDto;
 
-  @Code({ example: 'resin-epoxy-5to1' })
+  @Asked(jobCalendarQuestions.resin)
   readonly resin!: string;
 
-  @Code({ example: 'medium' })
+  @Asked(jobCalendarQuestions.hardener)
   readonly hardener!: string;
 
-  @Code({ optional: true, description: 'Code of the coating whose limits count for paint.' })
+  @Asked(jobCalendarQuestions.coating)
   readonly coating?: string;
 
-  @Temperature({
-    optional: true,
-    from: -40,
-    upTo: 80,
-    description: 'Deck where no forecast reaches; absent: 18 degC.',
-  })
+  @Asked(jobCalendarQuestions.deckTemperatureC)
   readonly deckTemperatureC?: number;
 
-  @Part(() => DeckWarmthDto, { optional: true })
+  @AskedPart(jobCalendarQuestions.warmth, () => DeckWarmthDto)
   readonly warmth?: DeckWarmthDto;
 
-  @Part(() => ForecastDto, { optional: true })
+  @AskedPart(jobCalendarQuestions.forecast, () => ForecastDto)
   readonly forecast?: ForecastDto;
 
-  @Num({
-    optional: true,
-    from: 0,
-    upTo: 0.9,
-    description: 'Share of working days lost to weather beyond the forecast.',
-  })
+  @Asked(jobCalendarQuestions.weatherLossFraction)
   readonly weatherLossFraction?: number;
 
-  @Num({ optional: true, from: 0, upTo: 700, unit: '%' })
+  @Asked(jobCalendarQuestions.coreMoisturePercent)
   readonly coreMoisturePercent?: number;
 
-  @Num({
-    optional: true,
-    from: 0,
-    upTo: 700,
-    unit: '%',
-    description: 'Of the core that stays, at the edge: drying follows it. Absent: that of the core.',
-  })
+  @Asked(jobCalendarQuestions.edgeMoisturePercent)
   readonly edgeMoisturePercent?: number;
 
-  @OneOf(['balsa', 'plywood', 'foam'], {
-    optional: true,
-    description: 'What dries under the lip; absent: balsa.',
-  })
+  @Asked(jobCalendarQuestions.dryingCore)
   readonly dryingCore?: 'balsa' | 'plywood' | 'foam';
 
-  @Parts(() => CustomOperationDto, { optional: true, most: 60 })
+  @AskedParts(jobCalendarQuestions.customOperations, () => CustomOperationDto)
   readonly customOperations?: readonly CustomOperationDto[];
 
-  @Whole({ optional: true, from: 0, upTo: 4_294_967_295 })
+  @Asked(jobCalendarQuestions.seed)
   readonly seed?: number;
 
-  @Whole({ optional: true, from: 100, upTo: 20_000, description: 'Simulated calendars; absent: 2000.' })
+  @Asked(jobCalendarQuestions.runs)
   readonly runs?: number;
 
-  @CalendarDate({ optional: true, description: 'Day for which the work is listed.' })
+  @Asked(jobCalendarQuestions.today)
   readonly today?: string;
 
-  @Part(() => ICalendarDto, { optional: true, description: 'Asks for the calendar as iCalendar text too.' })
+  @AskedPart(jobCalendarQuestions.iCalendar, () => ICalendarDto)
   readonly iCalendar?: ICalendarDto;
 }
