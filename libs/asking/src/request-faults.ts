@@ -1,8 +1,8 @@
 import { liesWithin, problem, rangeInWords, type Problem, type Range } from '#lib/kernel';
 
-/** A range with the unit that its words need. */
+/** A range with the unit that its words need; a number without a unit has none. */
 export interface Bounds extends Range {
-  readonly unit: string;
+  readonly unit?: string;
 }
 
 /** The bounds of what is asked in several places. */
@@ -13,7 +13,7 @@ export const within = ({ range, unit }: { readonly range: Range; readonly unit: 
 
 /** What is wrong with one number of a request; an absent one is missing. */
 export function numberFaults(at: string, value: unknown, bounds: Bounds): readonly Problem[] {
-  const { unit } = bounds;
+  const { unit = '1' } = bounds;
   if (value === undefined) return [problem('missing', at, { expected: `a number in ${unit}` })];
   if (typeof value !== 'number' || !Number.isFinite(value))
     return [problem('not-a-number', at, { value: String(value), hint: unit === '1' ? '' : ` in ${unit}` })];

@@ -110,13 +110,7 @@ export {
   type OldSkinMeasure,
   type SkinBuild,
 } from './schedule/old-skin.js';
-export type {
-  CoreLayer,
-  FabricOffer,
-  PanelBelow,
-  ScheduleLimits,
-  ScheduleRequest,
-} from './schedule/schedule-request.js';
+export type { FabricOffer, ScheduleRequest } from './schedule/schedule-request.js';
 export { openSearch, searchSchedules, type OpenSearch } from './schedule/schedule-search.js';
 export type { LeftOut } from './schedule/prepared-search.js';
 export type {
@@ -186,13 +180,28 @@ export { layingConsequences, stagesOf, type LayingOrder, type Stage } from './ta
 export { cutFromRoll, type RollCut, type RollPiece, type RollRequest } from './taper/roll-cut.js';
 export { lengthOffRoll, type RollStrip } from './taper/roll-strips.js';
 export { glassMass, plyMass, resinMass } from './ply/ply-mass.js';
+export { laminateSchedule, type LaminateSchedule } from './schedule/laminate-schedule.js';
 export {
-  laminateSchedule,
-  type LaminateSchedule,
+  coreLayerQuestions,
+  flushQuestions,
+  jointQuestions,
+  laminateScheduleQuestions,
+  layOutQuestions,
+  namedFabricQuestions,
+  namedPlyQuestions,
+  oldSkinQuestions,
+  otherSkinQuestions,
+  panelBelowQuestions,
+  rebeddedSkinQuestions,
+  relaidSkinQuestions,
+  scheduleLimitsQuestions,
+  type CoreLayer,
   type LaminateScheduleRequest,
   type LayOutRequest,
   type NamedFabric,
   type NamedPly,
+  type PanelBelow,
   type RebeddedSkinRequest,
   type RelaidSkinRequest,
-} from './schedule/laminate-schedule.js';
+  type ScheduleLimits,
+} from './schedule/asked.js';

@@ -2,7 +2,14 @@ import type { Cite } from '#lib/provenance';
 import type { ResinChemistry, ResinConstants } from './constituents.js';
 import type { PlyBreakingStrain, PlyElastic, PlyStrength } from './ply.js';
 
-export type PlyMethodName = 'small-craft-yardstick' | 'class-bv' | 'class-gl' | 'class-lr' | 'micromechanics';
+export const plyMethodNames = [
+  'class-bv',
+  'small-craft-yardstick',
+  'class-gl',
+  'class-lr',
+  'micromechanics',
+] as const;
+export type PlyMethodName = (typeof plyMethodNames)[number];
 export type PlyLayup = 'mat' | 'woven' | 'unidirectional';
 
 export interface PlyBasis {

@@ -1,8 +1,8 @@
-import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { liesWithin, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { classMethods } from './class-methods.js';
 import { micromechanicsMethod } from './micromechanics.js';
 import type { PlyBasis, PlyMethod, PlyMethodName, PlyProperties } from './ply-method.js';
-import { rangeFaults } from '../faults.js';
+import { numberFaults } from '#lib/asking';
 import { yardstickMethod } from './yardstick-method.js';
 
 export const plyMethods: readonly PlyMethod[] = [yardstickMethod, ...classMethods, micromechanicsMethod];
@@ -31,13 +31,13 @@ export function plyProperties(request: PlyRequest): Outcome<PlyProperties> {
 
 export function basisFaults({ resin, fibreMassFraction }: PlyBasis): readonly Problem[] {
   return [
-    ...rangeFaults('/fibreMassFraction', fibreMassFraction, { above: 0, below: 1 }),
-    ...rangeFaults('/resin/densityKgPerM3', resin.densityKgPerM3, { above: 900, upTo: 2000 }),
-    ...rangeFaults('/resin/youngMPa', resin.youngMPa, { above: 0, upTo: 20_000 }),
-    ...rangeFaults('/resin/poissonRatio', resin.poissonRatio, { from: 0, below: 0.5 }),
+    ...numberFaults('/fibreMassFraction', fibreMassFraction, { above: 0, below: 1 }),
+    ...numberFaults('/resin/densityKgPerM3', resin.densityKgPerM3, { above: 900, upTo: 2000 }),
+    ...numberFaults('/resin/youngMPa', resin.youngMPa, { above: 0, upTo: 20_000 }),
+    ...numberFaults('/resin/poissonRatio', resin.poissonRatio, { from: 0, below: 0.5 }),
     ...(resin.shearModulusMPa === undefined
       ? []
-      : rangeFaults('/resin/shearModulusMPa', resin.shearModulusMPa, { above: 0, upTo: 10_000 })),
+      : numberFaults('/resin/shearModulusMPa', resin.shearModulusMPa, { above: 0, upTo: 10_000 })),
   ];
 }
 
@@ -61,9 +61,14 @@ export function methodFaults(
         }),
       ];
   const isFraction = fibreMassFraction > 0 && fibreMassFraction < 1;
-  const rangeFault = isFraction
-    ? rangeFaults('/fibreMassFraction', fibreMassFraction, { from: method.from, upTo: method.upTo })
-    : [];
+  const rangeFault =
+    !isFraction || liesWithin(fibreMassFraction, { from: method.from, upTo: method.upTo })
+      ? []
+      : [
+          problem('not-supported', '/fibreMassFraction', {
+            why: `${method.title} holds for fibre mass fractions from ${method.from} to ${method.upTo}, and ${fibreMassFraction} lies outside`,
+          }),
+        ];
   return [...layupFault, ...chemistryFault, ...rangeFault];
 }
 

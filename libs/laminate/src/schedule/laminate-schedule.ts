@@ -1,3 +1,4 @@
+import { faultsIn } from '#lib/asking';
 import {
   findMaterial,
   materialsOf,
@@ -21,82 +22,18 @@ import {
 import { closingPlies, pliesToFill, type ClosingPlies, type ClosingRequest } from '../taper/closing-plies.js';
 import type { ResinConstants } from '../ply/constituents.js';
 import { layupOf, resinConstantsOf, type Layup } from '../theory/layup.js';
-import type { LayingOrder } from '../taper/laying.js';
 import type { PlyMethodName } from '../ply/ply-method.js';
 import { relaidPlies, type PlyToLay, type RelaidPlies } from '../taper/relaid-plies.js';
-import type { FabricOffer, PanelBelow, ScheduleLimits, ScheduleRequest } from './schedule-request.js';
+import {
+  laminateScheduleQuestions,
+  type LaminateScheduleRequest,
+  type NamedPly,
+  type RebeddedSkinRequest,
+  type RelaidSkinRequest,
+} from './asked.js';
+import type { FabricOffer, ScheduleRequest } from './schedule-request.js';
 import type { Schedule, ScheduleSearch } from './schedule-report.js';
 import { searchSchedules } from './schedule-search.js';
-
-export interface NamedPly {
-  /** Code of a reinforcement in the catalogue. */
-  readonly material: string;
-  readonly turnDeg?: number;
-  readonly fibreMassFraction?: number;
-}
-
-export interface NamedFabric {
-  readonly material: string;
-  readonly pricePerM2?: number;
-  readonly turnsDeg?: readonly number[];
-  readonly fibreMassFraction?: number;
-}
-
-/** Where and how the best schedule is to be laid out. */
-export interface LayOutRequest {
-  readonly opening: readonly Point[];
-  readonly soundSkin?: readonly Point[];
-  readonly order?: LayingOrder;
-  readonly overlapMm?: number;
-  readonly endAllowanceMm?: number;
-  readonly wetLimitMm?: number;
-}
-
-export interface RelaidSkinRequest {
-  readonly oldSkin: {
-    readonly thicknessMm: number;
-    readonly plies?: readonly NamedPly[];
-    readonly resin?: string;
-  };
-  /** Every reinforcement of the catalogue when absent. */
-  readonly fabrics?: readonly NamedFabric[];
-  readonly panel?: PanelBelow;
-  readonly flush?: { readonly proudUpToMm: number; readonly lowUpToMm: number };
-  readonly limits?: ScheduleLimits;
-  readonly restore?: 'likely' | 'strongest';
-  readonly restoreShear?: boolean;
-  readonly layOut?: LayOutRequest;
-}
-
-export interface RebeddedSkinRequest {
-  readonly skinThicknessMm: number;
-  readonly opening?: readonly Point[];
-  readonly cutLengthMm?: number;
-  readonly kerfMm?: number;
-  readonly taperRatio?: number;
-  /** Either the plies, or one fabric laid as often as fills the groove. */
-  readonly plies?: readonly NamedPly[];
-  readonly fillWith?: string;
-  readonly order?: LayingOrder;
-  readonly overlapMm?: number;
-  readonly longestStripMm?: number;
-  readonly wetLimitMm?: number;
-  readonly roomMm?: number;
-  readonly joint?: {
-    readonly stressMPa: number;
-    readonly allowableShearMPa: number;
-    readonly allowablePeelMPa?: number;
-  };
-}
-
-/** Materials by their codes; the search, the layout, or both. */
-export interface LaminateScheduleRequest {
-  /** Code of a resin system in the catalogue. */
-  readonly resin: string;
-  readonly method?: PlyMethodName;
-  readonly relaid?: RelaidSkinRequest;
-  readonly rebedded?: RebeddedSkinRequest;
-}
 
 export interface LaminateSchedule {
   /** The best skins, where a skin is laid anew. */
@@ -125,6 +62,8 @@ export function laminateSchedule(
   request: LaminateScheduleRequest,
   catalogue: Catalogue,
 ): Outcome<LaminateSchedule> {
+  const wrong = faultsIn(request, laminateScheduleQuestions);
+  if (wrong.length > 0) return refusal(...wrong);
   if (request.relaid === undefined && request.rebedded === undefined) {
     return refusal(
       problem('missing', '/relaid', {

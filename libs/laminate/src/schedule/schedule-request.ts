@@ -3,7 +3,18 @@ import { problem, type Problem } from '#lib/kernel';
 import type { Cite } from '#lib/provenance';
 import { assumptionOf, type Assumption, type Standard } from '../assumption.js';
 import type { ResinConstants } from '../ply/constituents.js';
-import { countFaults, optionalRangeFaults, rangeFaults } from '../faults.js';
+import { countFaults, faultsIn } from '#lib/asking';
+import {
+  flushQuestions,
+  MOST_PLIES,
+  namedFabricQuestions,
+  oldSkinQuestions,
+  panelBelowQuestions,
+  relaidSkinQuestions,
+  scheduleLimitsQuestions,
+  type PanelBelow,
+  type ScheduleLimits,
+} from './asked.js';
 import type { OldSkin } from './old-skin.js';
 import type { PlyMethodName } from '../ply/ply-method.js';
 import { usualTaper } from '../taper/usual-taper.js';
@@ -16,33 +27,6 @@ export interface FabricOffer {
   /** Roll directions it may be laid in; 0, and for unidirectional 0 and 90, when absent. */
   readonly turnsDeg?: readonly number[];
   readonly fibreMassFraction?: number;
-}
-
-export interface CoreLayer {
-  readonly thicknessMm: number;
-  /** In the plane of the panel. */
-  readonly youngMPa: number;
-}
-
-/** The rest of the panel, as plain numbers. */
-export interface PanelBelow {
-  readonly core: CoreLayer;
-  /** The core that goes in; the same as the old when absent. */
-  readonly newCore?: CoreLayer;
-  readonly otherSkin: {
-    readonly thicknessMm: number;
-    readonly alongNPerMm: number;
-    readonly acrossNPerMm: number;
-  };
-}
-
-export interface ScheduleLimits {
-  readonly mostPlies?: number;
-  readonly mostKinds?: number;
-  readonly taperRatio?: number;
-  /** Least step between the edges of two plies. */
-  readonly smallestStepMm?: number;
-  readonly worstPrintThrough?: number;
 }
 
 export interface ScheduleRequest {
@@ -120,7 +104,6 @@ const defaults = {
 } as const;
 
 const USUAL_PLIES = 8;
-const MOST_PLIES = 12;
 /** What a heavy ply adds; a skin takes a few lighter ones against the core and at the top. */
 const HEAVY_PLY_MM = 1;
 
@@ -162,8 +145,6 @@ export function settle({ oldSkin, method, flush, limits = {} }: ScheduleRequest)
   return { ...settled, assumptions };
 }
 
-export const MOST_FABRICS = 40;
-
 export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {
   const { oldSkin, fabrics, resin, method, flush } = request;
   const methodFault =
@@ -176,8 +157,10 @@ export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {
           }),
         ];
   return [
-    ...rangeFaults('/oldSkin/thicknessMm', oldSkin.thicknessMm, { above: 0, upTo: 40 }),
-    ...(oldSkin.plies === undefined ? [] : countFaults('/oldSkin/plies', oldSkin.plies.length, 1, 60)),
+    ...faultsIn(oldSkin, { thicknessMm: oldSkinQuestions.thicknessMm }, '/oldSkin'),
+    ...(oldSkin.plies === undefined
+      ? []
+      : countFaults('/oldSkin/plies', oldSkin.plies.length, oldSkinQuestions.plies)),
     ...(oldSkin.resin === undefined
       ? []
       : basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin: oldSkin.resin }).map((found) => ({
@@ -186,35 +169,23 @@ export function scheduleFaults(request: ScheduleRequest): readonly Problem[] {
         }))),
     ...basisFaults({ layup: 'mat', fibreMassFraction: 0.5, resin }),
     ...methodFault,
-    ...countFaults('/fabrics', fabrics.length, 1, MOST_FABRICS),
+    ...countFaults('/fabrics', fabrics.length, relaidSkinQuestions.fabrics),
     ...fabrics.flatMap(offerFaults),
     ...priceFaults(fabrics),
     ...flushFaults(flush),
-    ...limitFaults(request.limits ?? {}),
-    ...panelFaults(request.panel),
+    ...faultsIn(request.limits ?? {}, scheduleLimitsQuestions, '/limits'),
+    ...(request.panel === undefined ? [] : faultsIn(request.panel, panelBelowQuestions, '/panel')),
     ...thickerThanDeck(request),
   ];
 }
 
 export const flushFaults = (flush: ScheduleRequest['flush']): readonly Problem[] =>
-  flush === undefined
-    ? []
-    : [
-        ...rangeFaults('/flush/proudUpToMm', flush.proudUpToMm, { from: 0, upTo: 20 }),
-        ...rangeFaults('/flush/lowUpToMm', flush.lowUpToMm, { from: 0, upTo: 20 }),
-      ];
+  flush === undefined ? [] : faultsIn(flush, flushQuestions, '/flush');
 
-const offerFaults = (
-  { pricePerM2, turnsDeg, fibreMassFraction }: FabricOffer,
-  i: number,
-): readonly Problem[] => [
-  ...optionalRangeFaults(`/fabrics/${i}/pricePerM2`, pricePerM2, { from: 0, upTo: 10_000_000 }),
-  ...optionalRangeFaults(`/fabrics/${i}/fibreMassFraction`, fibreMassFraction, { above: 0, below: 1 }),
-  ...(turnsDeg === undefined ? [] : countFaults(`/fabrics/${i}/turnsDeg`, turnsDeg.length, 1, 6)),
-  ...(turnsDeg ?? []).flatMap((turn, j) =>
-    rangeFaults(`/fabrics/${i}/turnsDeg/${j}`, turn, { from: -180, upTo: 180 }),
-  ),
-];
+const { pricePerM2, turnsDeg, fibreMassFraction } = namedFabricQuestions;
+
+const offerFaults = (offer: FabricOffer, i: number): readonly Problem[] =>
+  faultsIn(offer, { pricePerM2, turnsDeg, fibreMassFraction }, `/fabrics/${i}`);
 
 /** Some prices but not all would rank the unpriced as free. */
 function priceFaults(fabrics: readonly FabricOffer[]): readonly Problem[] {
@@ -231,25 +202,6 @@ function priceFaults(fabrics: readonly FabricOffer[]): readonly Problem[] {
   );
 }
 
-const limitFaults = ({
-  mostPlies,
-  mostKinds,
-  taperRatio,
-  smallestStepMm,
-  worstPrintThrough,
-}: ScheduleLimits): readonly Problem[] => [
-  ...wholeFaults('/limits/mostPlies', mostPlies, MOST_PLIES),
-  ...wholeFaults('/limits/mostKinds', mostKinds, 12),
-  ...optionalRangeFaults('/limits/taperRatio', taperRatio, { from: 1, upTo: 100 }),
-  ...optionalRangeFaults('/limits/smallestStepMm', smallestStepMm, { above: 0, upTo: 100 }),
-  ...optionalRangeFaults('/limits/worstPrintThrough', worstPrintThrough, { from: 0, upTo: 3 }),
-];
-
-const wholeFaults = (at: string, value: number | undefined, upTo: number): readonly Problem[] =>
-  value !== undefined && Number.isFinite(value) && !Number.isInteger(value)
-    ? [problem('out-of-range', at, { value, range: `a whole number from 1 to ${upTo}` })]
-    : optionalRangeFaults(at, value, { from: 1, upTo });
-
 /** A skin thicker than core and other skin together is not the skin of a sandwich: one of the two was mistaken. */
 function thickerThanDeck({ oldSkin: { thicknessMm }, panel }: ScheduleRequest): readonly Problem[] {
   if (panel === undefined) return [];
@@ -263,25 +215,3 @@ function thickerThanDeck({ oldSkin: { thicknessMm }, panel }: ScheduleRequest): 
       ]
     : [];
 }
-
-const panelFaults = (panel: PanelBelow | undefined): readonly Problem[] =>
-  panel === undefined
-    ? []
-    : [
-        ...coreFaults('/panel/core', panel.core),
-        ...(panel.newCore === undefined ? [] : coreFaults('/panel/newCore', panel.newCore)),
-        ...rangeFaults('/panel/otherSkin/thicknessMm', panel.otherSkin.thicknessMm, { above: 0, upTo: 40 }),
-        ...rangeFaults('/panel/otherSkin/alongNPerMm', panel.otherSkin.alongNPerMm, {
-          above: 0,
-          upTo: 10_000_000,
-        }),
-        ...rangeFaults('/panel/otherSkin/acrossNPerMm', panel.otherSkin.acrossNPerMm, {
-          above: 0,
-          upTo: 10_000_000,
-        }),
-      ];
-
-const coreFaults = (at: string, { thicknessMm, youngMPa }: CoreLayer): readonly Problem[] => [
-  ...rangeFaults(`${at}/thicknessMm`, thicknessMm, { above: 0, upTo: 200 }),
-  ...rangeFaults(`${at}/youngMPa`, youngMPa, { from: 0, upTo: 50_000 }),
-];

@@ -24,11 +24,10 @@ import {
   flushFaults,
   scheduleFaults,
   settle,
-  type CoreLayer,
   type FabricOffer,
-  type PanelBelow,
   type ScheduleRequest,
 } from './schedule-request.js';
+import type { CoreLayer, PanelBelow } from './asked.js';
 import type { LaidOffer, LeftOut, PreparedSearch } from './prepared-search.js';
 import { scheduleReport, type ScheduleSearch } from './schedule-report.js';
 import { layupFigures, type LayupFigures } from '../theory/layup-figures.js';

@@ -2,12 +2,20 @@ import { areaMm2, difference, offset, perimeterMm, type Region } from '#lib/geom
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumed, computeChecked, entered, sumOf, type Cite, type Figure } from '#lib/provenance';
 import { fraction, mFromMm, mm } from '#lib/units';
-import { countFaults, optionalRangeFaults, rangeFaults } from '../faults.js';
+import { countFaults, faultsIn } from '#lib/asking';
+import { rebeddedSkinQuestions } from '../schedule/asked.js';
 import type { RollStrip } from './roll-strips.js';
 import { layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
 import { assumptionOf, type Assumption } from '../assumption.js';
 import { areaFigure, plyMass } from '../ply/ply-mass.js';
-import { orderFaults, plyToLayFaults, relaidDefaults, stepsOf, type PlyToLay } from './relaid-plies.js';
+import {
+  orderFaults,
+  plyCount,
+  plyToLayFaults,
+  relaidDefaults,
+  stepsOf,
+  type PlyToLay,
+} from './relaid-plies.js';
 import { checkScarf, taperWidth, type ScarfCheck } from './scarf.js';
 import { usualTaper } from './usual-taper.js';
 
@@ -368,6 +376,17 @@ function assumptionsOf(request: ClosingRequest): readonly Assumption[] {
   return keys.flatMap((key) => (request[key] === undefined ? [assumptionOf(`/${key}`, standards[key])] : []));
 }
 
+const numbersAsked = {
+  skinThicknessMm: rebeddedSkinQuestions.skinThicknessMm,
+  cutLengthMm: rebeddedSkinQuestions.cutLengthMm,
+  kerfMm: rebeddedSkinQuestions.kerfMm,
+  taperRatio: rebeddedSkinQuestions.taperRatio,
+  overlapMm: rebeddedSkinQuestions.overlapMm,
+  longestStripMm: rebeddedSkinQuestions.longestStripMm,
+  wetLimitMm: rebeddedSkinQuestions.wetLimitMm,
+  roomMm: rebeddedSkinQuestions.roomMm,
+};
+
 function closingFaults(request: ClosingRequest): readonly Problem[] {
   const { plies, opening, cutLengthMm, joint } = request;
   const noLine =
@@ -385,15 +404,8 @@ function closingFaults(request: ClosingRequest): readonly Problem[] {
   return [
     ...noLine,
     ...noArea,
-    ...rangeFaults('/skinThicknessMm', request.skinThicknessMm, { above: 0, upTo: 40 }),
-    ...optionalRangeFaults('/cutLengthMm', cutLengthMm, { above: 0, upTo: 200_000 }),
-    ...optionalRangeFaults('/kerfMm', request.kerfMm, { from: 0, upTo: 50 }),
-    ...optionalRangeFaults('/taperRatio', request.taperRatio, { from: 1, upTo: 100 }),
-    ...optionalRangeFaults('/overlapMm', request.overlapMm, { from: 0, upTo: 500 }),
-    ...optionalRangeFaults('/longestStripMm', request.longestStripMm, { from: 100, upTo: 100_000 }),
-    ...optionalRangeFaults('/wetLimitMm', request.wetLimitMm, { above: 0, upTo: 40 }),
-    ...optionalRangeFaults('/roomMm', request.roomMm, { from: 0, upTo: 200_000 }),
-    ...countFaults('/plies', plies.length, 1, 60),
+    ...faultsIn(request, numbersAsked),
+    ...countFaults('/plies', plies.length, plyCount),
     ...plies.slice(0, 60).flatMap((ply, i) => plyToLayFaults(ply, `/plies/${i}`)),
     ...orderFaults(request.order),
     ...(jointFaults.ok ? [] : jointFaults.problems.map((found) => ({ ...found, at: `/joint${found.at}` }))),

@@ -1,6 +1,7 @@
 import type { Cite } from '#lib/provenance';
 
-export type LayingOrder = 'smallest-first' | 'largest-first';
+export const layingOrders = ['smallest-first', 'largest-first'] as const;
+export type LayingOrder = (typeof layingOrders)[number];
 
 /** What choosing an order means, for whoever has to defend it. */
 export const layingConsequences: Readonly<Record<LayingOrder, readonly string[]>> = {

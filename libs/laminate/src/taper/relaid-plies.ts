@@ -3,7 +3,13 @@ import { areaMm2, difference, offset, type Region } from '#lib/geometry';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { assumed, computeChecked, entered, sumOf, type Figure } from '#lib/provenance';
 import { fraction, m2FromMm2, mFromMm, mm, mm2 } from '#lib/units';
-import { countFaults, optionalRangeFaults, rangeFaults } from '../faults.js';
+import { countFaults, faultsIn } from '#lib/asking';
+import {
+  layOutQuestions,
+  namedPlyQuestions,
+  oldSkinQuestions,
+  scheduleLimitsQuestions,
+} from '../schedule/asked.js';
 import { layingCite, layingConsequences, stagesOf, type LayingOrder, type Stage } from './laying.js';
 import { assumptionOf, type Assumption } from '../assumption.js';
 import { areaFigure, plyMass } from '../ply/ply-mass.js';
@@ -329,29 +335,27 @@ function notesOf(
   ];
 }
 
+const { taperRatio } = scheduleLimitsQuestions;
+const { overlapMm, endAllowanceMm, wetLimitMm } = layOutQuestions;
+export const plyCount = { least: 1, most: 60 };
+
 function relaidFaults(request: RelaidRequest): readonly Problem[] {
   const { opening, plies, order } = request;
   const area = opening.length === 0 ? 0 : areaMm2(opening);
   return [
     ...(area > 0 ? [] : [problem('outline-without-area', '/opening')]),
-    ...rangeFaults('/oldThicknessMm', request.oldThicknessMm, { above: 0, upTo: 40 }),
-    ...countFaults('/plies', plies.length, 1, 60),
+    ...oldSkinQuestions.thicknessMm.faults(request.oldThicknessMm, '/oldThicknessMm'),
+    ...countFaults('/plies', plies.length, plyCount),
     ...plies.slice(0, 60).flatMap((ply, i) => plyToLayFaults(ply, `/plies/${i}`)),
-    ...optionalRangeFaults('/taperRatio', request.taperRatio, { from: 1, upTo: 100 }),
-    ...optionalRangeFaults('/overlapMm', request.overlapMm, { from: 0, upTo: 500 }),
-    ...optionalRangeFaults('/endAllowanceMm', request.endAllowanceMm, { from: 0, upTo: 1000 }),
-    ...optionalRangeFaults('/wetLimitMm', request.wetLimitMm, { above: 0, upTo: 40 }),
+    ...faultsIn(request, { taperRatio, overlapMm, endAllowanceMm, wetLimitMm }),
     ...orderFaults(order),
   ];
 }
 
-export const plyToLayFaults = (
-  { thicknessMm, fibreMassFraction, turnDeg }: PlyToLay,
-  at: string,
-): readonly Problem[] => [
-  ...rangeFaults(`${at}/thicknessMm`, thicknessMm, { above: 0, upTo: 40 }),
-  ...rangeFaults(`${at}/fibreMassFraction`, fibreMassFraction, { from: 0.1, upTo: 0.8 }),
-  ...optionalRangeFaults(`${at}/turnDeg`, turnDeg, { from: -360, upTo: 360 }),
+const { turnDeg, fibreMassFraction } = namedPlyQuestions;
+
+export const plyToLayFaults = (ply: PlyToLay, at: string): readonly Problem[] => [
+  ...faultsIn(ply, { thicknessMm: oldSkinQuestions.thicknessMm, turnDeg, fibreMassFraction }, at),
 ];
 
 export const orderFaults = (order: LayingOrder | undefined): readonly Problem[] =>

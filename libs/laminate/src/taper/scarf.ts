@@ -1,7 +1,8 @@
 import { refusal, success, type Outcome } from '#lib/kernel';
 import { defineFormula } from '#lib/provenance';
 import { fraction, mm, mPa } from '#lib/units';
-import { rangeFaults } from '../faults.js';
+import { faultsIn } from '#lib/asking';
+import { jointQuestions, scheduleLimitsQuestions } from '../schedule/asked.js';
 
 const ratioInput = {
   symbol: 'R',
@@ -103,21 +104,10 @@ export interface ScarfCheck {
 }
 
 /** Average stresses in the joint of skin and closing laminate against what the bond allows. */
-export function checkScarf({
-  stressMPa,
-  taperRatio,
-  allowableShearMPa,
-  allowablePeelMPa,
-}: ScarfCheckRequest): Outcome<ScarfCheck> {
-  const problems = [
-    ...rangeFaults('/stressMPa', stressMPa, { from: 0, upTo: 5000 }),
-    ...rangeFaults('/taperRatio', taperRatio, { from: 1, upTo: 100 }),
-    ...rangeFaults('/allowableShearMPa', allowableShearMPa, { above: 0, upTo: 100 }),
-    ...(allowablePeelMPa === undefined
-      ? []
-      : rangeFaults('/allowablePeelMPa', allowablePeelMPa, { above: 0, upTo: 100 })),
-  ];
+export function checkScarf(request: ScarfCheckRequest): Outcome<ScarfCheck> {
+  const problems = faultsIn(request, { ...jointQuestions, taperRatio: scheduleLimitsQuestions.taperRatio });
   if (problems.length > 0) return refusal(...problems);
+  const { stressMPa, taperRatio, allowableShearMPa, allowablePeelMPa } = request;
   const shearMPa = (stressMPa * taperRatio) / (1 + taperRatio ** 2);
   const peelMPa = stressMPa / (1 + taperRatio ** 2);
   const peel = allowablePeelMPa === undefined ? {} : { peelUtilisation: peelMPa / allowablePeelMPa };

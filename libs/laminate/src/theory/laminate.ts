@@ -2,7 +2,7 @@ import { below, problem, refusal, success, type Outcome, type Problem } from '#l
 import { complianceOf, type Compliance } from './compliance.js';
 import { flexuralConstants, inPlaneConstants, type EngineeringConstants } from './engineering-constants.js';
 import { criteria, type Criterion } from './failure.js';
-import { countFaults, rangeFaults } from '../faults.js';
+import { countFaults, numberFaults } from '#lib/asking';
 import type { Ply } from '../ply/ply.js';
 import {
   firstPlyFailure,
@@ -135,30 +135,30 @@ export function laminateFaults({
   criteria: asked,
   degradation,
 }: LaminateRequest): readonly Problem[] {
-  const counts = countFaults('/plies', plies.length, 1, MOST_PLIES);
+  const counts = countFaults('/plies', plies.length, { least: 1, most: MOST_PLIES });
   const perPly = counts.length > 0 ? [] : plies.flatMap((ply, i) => below(`/plies/${i}`, plyFaults(ply)));
   const loadFaults =
     loads === undefined
       ? []
       : [...loads.forcesNPerMm, ...loads.momentsN].flatMap((value, i) =>
-          rangeFaults(`/loads/${i < 3 ? 'forcesNPerMm' : 'momentsN'}/${i % 3}`, value, {}),
+          numberFaults(`/loads/${i < 3 ? 'forcesNPerMm' : 'momentsN'}/${i % 3}`, value, {}),
         );
   const climateFaults =
     climate === undefined
       ? []
       : [
-          ...rangeFaults('/climate/temperatureChangeK', climate.temperatureChangeK, {
+          ...numberFaults('/climate/temperatureChangeK', climate.temperatureChangeK, {
             from: -300,
             upTo: 300,
           }),
-          ...rangeFaults('/climate/moistureChange', climate.moistureChange, { from: -0.5, upTo: 0.5 }),
+          ...numberFaults('/climate/moistureChange', climate.moistureChange, { from: -0.5, upTo: 0.5 }),
         ];
   const criterionFaults = (asked ?? []).flatMap((name, i) =>
     criteria.includes(name)
       ? []
       : [problem('not-one-of', `/criteria/${i}`, { value: String(name), choices: criteria.join(', ') })],
   );
-  const none = asked?.length === 0 ? countFaults('/criteria', 0, 1, criteria.length) : [];
+  const none = asked?.length === 0 ? countFaults('/criteria', 0, { least: 1, most: criteria.length }) : [];
   return [
     ...counts,
     ...perPly,
@@ -174,20 +174,20 @@ const degradationFaults = (degradation: Degradation | undefined): readonly Probl
   degradation === undefined
     ? []
     : [
-        ...rangeFaults('/degradation/fibreFraction', degradation.fibreFraction, { above: 0, upTo: 1 }),
-        ...rangeFaults('/degradation/matrixFraction', degradation.matrixFraction, { above: 0, upTo: 1 }),
+        ...numberFaults('/degradation/fibreFraction', degradation.fibreFraction, { above: 0, upTo: 1 }),
+        ...numberFaults('/degradation/matrixFraction', degradation.matrixFraction, { above: 0, upTo: 1 }),
       ];
 
 /** What no real ply can have: a modulus below zero, no thickness, ν12 ν21 of 1 or more. */
 export function plyFaults(ply: Ply): readonly Problem[] {
   const modulus = { above: 0, upTo: 2_000_000 };
   const single = [
-    ...rangeFaults('/youngAlongMPa', ply.youngAlongMPa, modulus),
-    ...rangeFaults('/youngAcrossMPa', ply.youngAcrossMPa, modulus),
-    ...rangeFaults('/shearModulusMPa', ply.shearModulusMPa, modulus),
-    ...rangeFaults('/poissonRatio', ply.poissonRatio, { above: -2, below: 10 }),
-    ...rangeFaults('/thicknessMm', ply.thicknessMm, { above: 0, upTo: 500 }),
-    ...rangeFaults('/angleDeg', ply.angleDeg, { from: -360, upTo: 360 }),
+    ...numberFaults('/youngAlongMPa', ply.youngAlongMPa, modulus),
+    ...numberFaults('/youngAcrossMPa', ply.youngAcrossMPa, modulus),
+    ...numberFaults('/shearModulusMPa', ply.shearModulusMPa, modulus),
+    ...numberFaults('/poissonRatio', ply.poissonRatio, { above: -2, below: 10 }),
+    ...numberFaults('/thicknessMm', ply.thicknessMm, { above: 0, upTo: 500 }),
+    ...numberFaults('/angleDeg', ply.angleDeg, { from: -360, upTo: 360 }),
     ...strengthFaults(ply),
   ];
   return single.length > 0 ? single : pairFaults(ply);
@@ -195,10 +195,10 @@ export function plyFaults(ply: Ply): readonly Problem[] {
 
 const strengthFaults = ({ strength, breakingStrain }: Ply): readonly Problem[] => [
   ...Object.entries(strength ?? {}).flatMap(([name, value]) =>
-    rangeFaults(`/strength/${name}`, value, { above: 0, upTo: 20_000 }),
+    numberFaults(`/strength/${name}`, value, { above: 0, upTo: 20_000 }),
   ),
   ...Object.entries(breakingStrain ?? {}).flatMap(([name, value]) =>
-    rangeFaults(`/breakingStrain/${name}`, value, { above: 0, below: 1 }),
+    numberFaults(`/breakingStrain/${name}`, value, { above: 0, below: 1 }),
   ),
 ];
 

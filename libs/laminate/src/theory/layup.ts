@@ -2,7 +2,7 @@ import type { FabricLayer, Reinforcement, ResinSystem } from '#lib/catalogue';
 import { problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import type { ResinConstants } from '../ply/constituents.js';
 import { defaultFraction, type FractionKind } from '../ply/default-fractions.js';
-import { rangeFaults } from '../faults.js';
+import { numberFaults } from '#lib/asking';
 import type { Ply, PlyBreakingStrain } from '../ply/ply.js';
 import type { PlyLayup, PlyMethod, PlyMethodName, PlyProperties, Remark } from '../ply/ply-method.js';
 import { basisFaults, findPlyMethod, methodFaults, plyMethods } from '../ply/ply-properties.js';
@@ -64,7 +64,7 @@ export function layupOf(request: LayupRequest): Outcome<Layup> {
   const fibreMassFraction = request.fibreMassFraction ?? material.fibreMassFraction.value;
   const early = [
     ...basisFaults({ layup: 'mat', fibreMassFraction, resin }),
-    ...rangeFaults('/turnDeg', turnDeg, { from: -360, upTo: 360 }),
+    ...numberFaults('/turnDeg', turnDeg, { from: -360, upTo: 360 }),
     ...resinFaults(material, resin),
   ];
   if (early.length > 0) return refusal(...early);

@@ -1,0 +1,427 @@
+import {
+  ask,
+  askCode,
+  askEach,
+  askFor,
+  askList,
+  askPart,
+  askWhether,
+  askWhich,
+  type AnswersTo,
+} from '#lib/asking';
+import { readOutline, type Point } from '#lib/geometry';
+import type { Problem } from '#lib/kernel';
+import { plyMethodNames } from '../ply/ply-method.js';
+import { layingOrders } from '../taper/laying.js';
+
+export const MOST_FABRICS = 40;
+/** More are not searched: beyond it a skin is laid in several repairs. */
+export const MOST_PLIES = 12;
+
+const turn = { unit: 'degrees', meaning: 'direction of the roll', range: { from: -360, upTo: 360 } } as const;
+
+/** Below a tenth it is resin, and above four fifths no resin wets it; each method holds in a range of its own within. */
+const fibreMassFraction = {
+  unit: '1',
+  meaning: 'fibre mass fraction',
+  range: { from: 0.1, upTo: 0.8 },
+  otherwise: 'unknown',
+} as const;
+
+const cornersFaults = (outline: readonly Point[], at: string): readonly Problem[] => {
+  const read = readOutline(outline, at);
+  return read.ok ? [] : read.problems;
+};
+
+export const namedPlyQuestions = {
+  material: askCode({
+    meaning: 'reinforcement',
+    description: 'Code of a reinforcement in the catalogue.',
+    example: 'reinforcement-cloth-335',
+  }),
+  turnDeg: ask({ ...turn, description: 'Roll direction from forward; absent: 0.', otherwise: 'unknown' }),
+  fibreMassFraction: ask({
+    ...fibreMassFraction,
+    description: 'Fibre mass fraction; absent: hand lay-up by the catalogue.',
+  }),
+};
+
+export const namedFabricQuestions = {
+  material: askCode({
+    meaning: 'reinforcement',
+    description: 'Code of a reinforcement in the catalogue.',
+    example: 'reinforcement-woven-roving-600',
+  }),
+  pricePerM2: ask({
+    meaning: 'price of a square metre laid',
+    description:
+      'Fabric with its resin per m2 of ply, in one currency for all: it ranks and is never billed. Give it for every fabric or for none.',
+    unit: '1',
+    range: { from: 0, upTo: 10_000_000 },
+    otherwise: 'unknown',
+  }),
+  turnsDeg: askEach({
+    meaning: 'directions it may be laid in',
+    description:
+      'Roll directions it may be laid in, degrees from forward; absent: 0, and 0 and 90 for unidirectional.',
+    least: 1,
+    most: 6,
+    of: ask(turn),
+    otherwise: 'unknown',
+  }),
+  fibreMassFraction: ask(fibreMassFraction),
+};
+
+export const oldSkinQuestions = {
+  thicknessMm: ask({
+    meaning: 'thickness',
+    description: 'Measured thickness.',
+    unit: 'mm',
+    range: { above: 0, upTo: 40 },
+    example: 3,
+  }),
+  plies: askList({
+    meaning: 'plies',
+    description:
+      'Its plies from the core outwards; absent: guessed from the thickness, with the spread stated.',
+    of: namedPlyQuestions,
+    least: 1,
+    most: 60,
+    otherwise: 'unknown',
+  }),
+  resin: askCode({
+    meaning: 'resin',
+    description: 'Code of its resin; absent: polyester.',
+    otherwise: 'unknown',
+  }),
+};
+
+export const coreLayerQuestions = {
+  thicknessMm: ask({
+    meaning: 'thickness',
+    unit: 'mm',
+    range: { above: 0, upTo: 200 },
+  }),
+  youngMPa: ask({
+    meaning: 'modulus in the plane',
+    description: 'Modulus in the plane of the panel.',
+    unit: 'MPa',
+    range: { from: 0, upTo: 50_000 },
+  }),
+};
+
+export const otherSkinQuestions = {
+  thicknessMm: ask({
+    meaning: 'thickness',
+    unit: 'mm',
+    range: { above: 0, upTo: 40 },
+  }),
+  alongNPerMm: ask({
+    meaning: 'stiffness along',
+    description: 'Extensional stiffness along (modulus times thickness).',
+    unit: 'N/mm',
+    range: { above: 0, upTo: 10_000_000 },
+  }),
+  acrossNPerMm: ask({
+    meaning: 'stiffness across',
+    unit: 'N/mm',
+    range: { above: 0, upTo: 10_000_000 },
+  }),
+};
+
+export const panelBelowQuestions = {
+  core: askPart({
+    meaning: 'core',
+    description: 'The core as it was.',
+    of: coreLayerQuestions,
+  }),
+  newCore: askPart({
+    meaning: 'new core',
+    description: 'The core that goes in; absent: as the old.',
+    of: coreLayerQuestions,
+    otherwise: 'unknown',
+  }),
+  otherSkin: askPart({
+    meaning: 'other skin',
+    description: 'The skin that stays.',
+    of: otherSkinQuestions,
+  }),
+};
+
+export const flushQuestions = {
+  proudUpToMm: ask({
+    meaning: 'how far it may stand proud',
+    unit: 'mm',
+    range: { from: 0, upTo: 20 },
+  }),
+  lowUpToMm: ask({
+    meaning: 'how far it may lie low',
+    unit: 'mm',
+    range: { from: 0, upTo: 20 },
+  }),
+};
+
+export const scheduleLimitsQuestions = {
+  mostPlies: ask({
+    meaning: 'most plies',
+    unit: '1',
+    range: { from: 1, upTo: MOST_PLIES },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  mostKinds: ask({
+    meaning: 'most kinds of fabric',
+    unit: '1',
+    range: { from: 1, upTo: 12 },
+    isWhole: true,
+    otherwise: 'unknown',
+  }),
+  taperRatio: ask({
+    meaning: 'taper ratio',
+    description:
+      'Taper width over skin thickness; absent: 12, and on thin skins as much as makes it 20 mm wide.',
+    unit: '1',
+    range: { from: 1, upTo: 100 },
+    otherwise: 'unknown',
+  }),
+  smallestStepMm: ask({
+    meaning: 'smallest step of the taper',
+    unit: 'mm',
+    range: { above: 0, upTo: 100 },
+    otherwise: 'unknown',
+  }),
+  worstPrintThrough: ask({
+    meaning: 'how much the outer ply may print',
+    description: 'How much the outer ply may print, 0 to 3; absent: 1.',
+    unit: '1',
+    range: { from: 0, upTo: 3 },
+    otherwise: 'unknown',
+  }),
+};
+
+export const layOutQuestions = {
+  opening: askFor<readonly Point[]>({
+    meaning: 'opening',
+    description: 'Where the old skin is cut away.',
+    faults: cornersFaults,
+  }),
+  soundSkin: askFor<readonly Point[], 'unknown'>({
+    meaning: 'sound skin',
+    description: 'Sound skin that the taper may use.',
+    faults: cornersFaults,
+    otherwise: 'unknown',
+  }),
+  order: askWhich({
+    meaning: 'order of laying',
+    description: 'Absent: smallest-first.',
+    choices: layingOrders,
+    otherwise: 'unknown',
+  }),
+  overlapMm: ask({
+    meaning: 'overlap of strips',
+    unit: 'mm',
+    range: { from: 0, upTo: 500 },
+    otherwise: 'unknown',
+  }),
+  endAllowanceMm: ask({
+    meaning: 'allowance at the ends',
+    unit: 'mm',
+    range: { from: 0, upTo: 1000 },
+    otherwise: 'unknown',
+  }),
+  wetLimitMm: ask({
+    meaning: 'thickest wet stack',
+    description: 'Thickest wet stack in one go; absent: 4 mm.',
+    unit: 'mm',
+    range: { above: 0, upTo: 40 },
+    otherwise: 'unknown',
+  }),
+};
+
+export const relaidSkinQuestions = {
+  oldSkin: askPart({ meaning: 'old skin', of: oldSkinQuestions }),
+  fabrics: askList({
+    meaning: 'fabrics',
+    description: 'Fabrics at hand; absent: every reinforcement of the catalogue.',
+    of: namedFabricQuestions,
+    least: 1,
+    most: MOST_FABRICS,
+    otherwise: 'unknown',
+  }),
+  panel: askPart({
+    meaning: 'panel',
+    description: 'With it, the bending of the panel is restored too.',
+    of: panelBelowQuestions,
+    otherwise: 'unknown',
+  }),
+  flush: askPart({
+    meaning: 'how flush the skin must be',
+    description: 'Absent: 0.5 mm proud, 1 mm low.',
+    of: flushQuestions,
+    otherwise: 'unknown',
+  }),
+  limits: askPart({
+    meaning: 'limits of the schedule',
+    of: scheduleLimitsQuestions,
+    otherwise: 'unknown',
+  }),
+  restore: askWhich({
+    meaning: 'which build is restored',
+    description: 'Which build of a guessed old skin is restored; absent: likely.',
+    choices: ['likely', 'strongest'],
+    otherwise: 'unknown',
+  }),
+  restoreShear: askWhether({
+    meaning: 'whether shear stiffness is restored',
+    description: 'Restore shear stiffness in the plane too; absent: false.',
+    otherwise: 'unknown',
+  }),
+  layOut: askPart({
+    meaning: 'where the skin is laid out',
+    description: 'With it, the best skin is laid out over the opening.',
+    of: layOutQuestions,
+    otherwise: 'unknown',
+  }),
+};
+
+export const jointQuestions = {
+  stressMPa: ask({
+    meaning: 'stress in the skin across the cut',
+    description: 'Stress in the skin across the cut.',
+    unit: 'MPa',
+    range: { from: 0, upTo: 5000 },
+  }),
+  allowableShearMPa: ask({
+    meaning: 'allowable shear of the bond',
+    unit: 'MPa',
+    range: { above: 0, upTo: 100 },
+  }),
+  allowablePeelMPa: ask({
+    meaning: 'allowable peel of the bond',
+    unit: 'MPa',
+    range: { above: 0, upTo: 100 },
+    otherwise: 'unknown',
+  }),
+};
+
+export const rebeddedSkinQuestions = {
+  skinThicknessMm: ask({
+    meaning: 'skin thickness',
+    unit: 'mm',
+    range: { above: 0, upTo: 40 },
+    example: 2,
+  }),
+  opening: askFor<readonly Point[], 'unknown'>({
+    meaning: 'opening',
+    description: 'The opening whose edge is the cut.',
+    faults: cornersFaults,
+    otherwise: 'unknown',
+  }),
+  cutLengthMm: ask({
+    meaning: 'cut length',
+    description: 'Length of the cut, where no outline is given.',
+    unit: 'mm',
+    range: { above: 0, upTo: 200_000 },
+    otherwise: 'unknown',
+  }),
+  kerfMm: ask({
+    meaning: 'width of the saw cut',
+    description: 'Width of the saw cut; absent: 4 mm.',
+    unit: 'mm',
+    range: { from: 0, upTo: 50 },
+    otherwise: 'unknown',
+  }),
+  taperRatio: ask({
+    meaning: 'taper ratio',
+    description: 'Absent: 12, and on thin skins as much as makes it 20 mm wide.',
+    unit: '1',
+    range: { from: 1, upTo: 100 },
+    otherwise: 'unknown',
+  }),
+  plies: askList({
+    meaning: 'plies',
+    description: 'Plies over the cut from the core outwards.',
+    of: namedPlyQuestions,
+    least: 1,
+    most: 60,
+    otherwise: 'unknown',
+  }),
+  fillWith: askCode({
+    meaning: 'fabric that fills the groove',
+    description: 'Instead of plies: one fabric, laid as often as fills the groove.',
+    otherwise: 'unknown',
+  }),
+  order: askWhich({
+    meaning: 'order of laying',
+    description: 'Absent: smallest-first.',
+    choices: layingOrders,
+    otherwise: 'unknown',
+  }),
+  overlapMm: ask({
+    meaning: 'overlap of strips',
+    unit: 'mm',
+    range: { from: 0, upTo: 500 },
+    otherwise: 'unknown',
+  }),
+  longestStripMm: ask({
+    meaning: 'longest strip',
+    unit: 'mm',
+    range: { from: 100, upTo: 100_000 },
+    otherwise: 'unknown',
+  }),
+  wetLimitMm: ask({
+    meaning: 'thickest wet stack',
+    unit: 'mm',
+    range: { above: 0, upTo: 40 },
+    otherwise: 'unknown',
+  }),
+  roomMm: ask({
+    meaning: 'clear width beside the cut',
+    description: 'Clear width from the cut to the nearest edge or fitting.',
+    unit: 'mm',
+    range: { from: 0, upTo: 200_000 },
+    otherwise: 'unknown',
+  }),
+  joint: askPart({
+    meaning: 'joint',
+    of: jointQuestions,
+    otherwise: 'unknown',
+  }),
+};
+
+export const laminateScheduleQuestions = {
+  resin: askCode({
+    meaning: 'resin',
+    description: 'Code of the resin system that is laid.',
+    example: 'resin-epoxy-2to1',
+  }),
+  method: askWhich({
+    meaning: 'source of ply properties',
+    description:
+      'Where ply properties are taken from; absent: class-bv. One method serves old and new skin alike.',
+    choices: plyMethodNames,
+    otherwise: 'unknown',
+  }),
+  relaid: askPart({
+    meaning: 'skin laid anew',
+    of: relaidSkinQuestions,
+    otherwise: 'unknown',
+  }),
+  rebedded: askPart({
+    meaning: 'skin bonded back',
+    of: rebeddedSkinQuestions,
+    otherwise: 'unknown',
+  }),
+};
+
+export type NamedPly = AnswersTo<typeof namedPlyQuestions>;
+export type NamedFabric = AnswersTo<typeof namedFabricQuestions>;
+export type CoreLayer = AnswersTo<typeof coreLayerQuestions>;
+export type PanelBelow = AnswersTo<typeof panelBelowQuestions>;
+export type ScheduleLimits = AnswersTo<typeof scheduleLimitsQuestions>;
+/** Where and how the best schedule is to be laid out. */
+export type LayOutRequest = AnswersTo<typeof layOutQuestions>;
+export type RelaidSkinRequest = AnswersTo<typeof relaidSkinQuestions>;
+export type RebeddedSkinRequest = AnswersTo<typeof rebeddedSkinQuestions>;
+/** Materials by their codes; the search, the layout, or both. */
+export type LaminateScheduleRequest = AnswersTo<typeof laminateScheduleQuestions>;
