@@ -1572,26 +1572,27 @@ export type components = {
              * @enum {string}
              */
             readonly deckAround: "wood" | "laminate-only" | "none";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Height. */
             readonly heightMm?: number | string;
             /** @description Whether the screws go through the piece into the inner skin, which then hangs on them; threadMm is its thickness. */
             readonly isIntoInnerSkin?: boolean;
+            /** @description Modulus. */
             readonly modulusMPa?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Screw diameter. */
             readonly screwDiameterMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Screw spacing. */
             readonly screwSpacingMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Spacing. */
             readonly spacingMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thread. */
             readonly threadMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width. */
             readonly widthMm?: number | string;
             /** @description Specific gravity of that wood, oven-dry. */
             readonly woodSpecificGravity?: number;
         };
         readonly BeddedPieceInput: {
-            /** @description A number in m2, or text with a unit. */
+            /** @description Area. */
             readonly areaM2: number | string;
             /**
              * @description Label on the piece and on the cut plan.
@@ -1642,10 +1643,11 @@ export type components = {
             /** @description Absent: at the sea. */
             readonly altitudeM?: number;
             /**
-             * @description A number in m2, or text with a unit.
+             * @description Area.
              * @example 0.8
              */
             readonly areaM2: number | string;
+            /** @description Battens. */
             readonly battens?: components["schemas"]["BattensInput"];
             /** @description Plain core that must be bent onto the camber. */
             readonly camber?: components["schemas"]["PressedCamberInput"];
@@ -1653,12 +1655,14 @@ export type components = {
             readonly canPropFromBelow?: boolean;
             /** @description Core, bed and skin on the inner skin; absent: 10 kg/m2. */
             readonly deadLoadKgPerM2?: number;
+            /** @description Inner skin. */
             readonly innerSkin: components["schemas"]["PressedSkinInput"];
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Length.
              * @example 1000
              */
             readonly lengthMm: number | string;
+            /** @description Perimeter. */
             readonly perimeterM?: number;
             /**
              * @description What the crew would like best.
@@ -1667,11 +1671,14 @@ export type components = {
             readonly prefer?: "weights" | "battens" | "vacuum";
             /** @description Absent: 2 kPa, for a wet bed under a piece that lies on its camber. */
             readonly requiredKPa?: number;
+            /** @description Slope. */
             readonly slopeDeg?: number;
+            /** @description Vacuum. */
             readonly vacuum?: components["schemas"]["VacuumInput"];
+            /** @description Weights. */
             readonly weights?: components["schemas"]["WeightsInput"];
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Width.
              * @example 800
              */
             readonly widthMm: number | string;
@@ -1715,6 +1722,7 @@ export type components = {
             readonly daysOff?: readonly string[];
             /** @description Absent: 8. */
             readonly hoursPerDay?: number;
+            /** @description People at work. */
             readonly people: number;
             /** @description Local hour at which the day begins; absent: 8. */
             readonly startHour?: number;
@@ -1729,12 +1737,17 @@ export type components = {
         readonly CalendarRequest: {
             /** @description Code of the coating whose limits count for paint. */
             readonly coating?: string;
+            /** @description Moisture of the core. */
             readonly coreMoisturePercent?: number;
+            /** @description Crew. */
             readonly crew: components["schemas"]["CalendarCrewInput"];
+            /** @description Operations of the caller. */
             readonly customOperations?: readonly components["schemas"]["CustomOperationInput"][];
+            /** @description Cycles of the finish. */
             readonly cycles?: components["schemas"]["CyclesInput"];
             /** @description Deck where no forecast reaches; absent: 18 degC. */
             readonly deckTemperatureC?: number | string;
+            /** @description Amounts of the job. */
             readonly drivers: components["schemas"]["DriverAmountsInput"];
             /**
              * @description What dries under the lip; absent: balsa.
@@ -1743,16 +1756,25 @@ export type components = {
             readonly dryingCore?: "balsa" | "plywood" | "foam";
             /** @description Of the core that stays, at the edge: drying follows it. Absent: that of the core. */
             readonly edgeMoisturePercent?: number;
+            /** @description Kind of the job. */
             readonly flags: components["schemas"]["OperationFlagsInput"];
+            /** @description Forecast. */
             readonly forecast?: components["schemas"]["ForecastInput"];
-            /** @example medium */
+            /**
+             * @description Hardener.
+             * @example medium
+             */
             readonly hardener: string;
             /** @description Asks for the calendar as iCalendar text too. */
             readonly iCalendar?: components["schemas"]["ICalendarInput"];
-            /** @example resin-epoxy-5to1 */
+            /**
+             * @description Resin.
+             * @example resin-epoxy-5to1
+             */
             readonly resin: string;
             /** @description Simulated calendars; absent: 2000. */
             readonly runs?: number;
+            /** @description Seed of the simulation. */
             readonly seed?: number;
             /**
              * Format: date
@@ -1769,6 +1791,7 @@ export type components = {
              * @description Day for which the work is listed.
              */
             readonly today?: string;
+            /** @description Warmth of the deck above the air. */
             readonly warmth?: components["schemas"]["DeckWarmthInput"];
             /** @description Share of working days lost to weather beyond the forecast. */
             readonly weatherLossFraction?: number;
@@ -2283,7 +2306,7 @@ export type components = {
             readonly scoreWidthMm?: number;
         };
         readonly CoreLayerInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness. */
             readonly thicknessMm: number | string;
             /** @description Modulus in the plane of the panel. */
             readonly youngMPa: number;
@@ -2890,27 +2913,40 @@ export type components = {
         readonly CurePlanRequest: {
             /** @description Moisture of the core. */
             readonly coreMoisturePercent?: number;
-            /** @example medium */
+            /**
+             * @description Hardener.
+             * @example medium
+             */
             readonly hardener: string;
-            /** @example resin-epoxy-5to1 */
+            /**
+             * @description Resin.
+             * @example resin-epoxy-5to1
+             */
             readonly resin: string;
-            /** @enum {string} */
+            /**
+             * @description Shelter over the work.
+             * @enum {string}
+             */
             readonly shelter: "shed" | "tent" | "open";
             /** @description RFC 3339 with offset; each milestone then has its moment. */
             readonly startAt?: string;
             /** @description Hour of the day at which the resin is mixed, where no moment is given; absent: 9. */
             readonly startHour?: number;
+            /** @description Step that is cured. */
             readonly step?: string;
             /** @description Steps that wait for weather; absent: bonding. */
             readonly steps?: readonly components["schemas"]["WeatherStepInput"][];
+            /** @description Temperature. */
             readonly temperature: components["schemas"]["CureTemperatureInput"];
+            /** @description Warmth of the deck above the air. */
             readonly warmth?: components["schemas"]["DeckWarmthInput"];
         };
         readonly CureTemperatureInput: {
-            /** @description A number in degC, or text with a unit. */
+            /** @description Deck by day. */
             readonly dayC?: number | string;
+            /** @description Forecast. */
             readonly forecast?: components["schemas"]["ForecastInput"];
-            /** @description A number in degC, or text with a unit. */
+            /** @description Deck by night. */
             readonly nightC?: number | string;
             /** @description Steady; or dayC with nightC; or a forecast. */
             readonly temperatureC?: number | string;
@@ -2920,13 +2956,21 @@ export type components = {
             readonly after: readonly string[];
             /** @description Codes of operations that wait for it. */
             readonly before?: readonly string[];
-            /** @example deliver-core */
+            /**
+             * @description Code of the operation.
+             * @example deliver-core
+             */
             readonly code: string;
-            /** @enum {string} */
+            /**
+             * @description Weather gate.
+             * @enum {string}
+             */
             readonly gate?: "none" | "dry-deck" | "resin" | "coating";
             /** @description Man-hours. */
             readonly hours: components["schemas"]["ThreePointInput"];
+            /** @description Whether it is a hold point. */
             readonly isHoldPoint?: boolean;
+            /** @description Title of the operation. */
             readonly title: string;
             /** @description Hours that pass before its successors may start. */
             readonly waitH?: components["schemas"]["ThreePointInput"];
@@ -3051,15 +3095,10 @@ export type components = {
             readonly p50: number;
             readonly p90: number;
         };
-        /** @description How much warmer the deck is than the air, and by what. */
         readonly DeckWarmth: {
-            /** @description Lamp, blanket or heater, all the time it is on. */
             readonly heaterK?: number;
-            /** @description Whether it lies open to the sky at night, under which it is colder than the air. */
             readonly isUnderSky?: boolean;
-            /** @description At midday under the sun; falls to nothing at six in the morning and the evening. */
             readonly sunK?: number;
-            /** @description A closed tent over the deck, by day and by night. */
             readonly tentK?: number;
         };
         readonly DeckWarmthInput: {
@@ -3232,16 +3271,29 @@ export type components = {
             readonly varianceShare: number;
         };
         readonly DriverAmountsInput: {
+            /** @description Holes of fittings that are bedded again. */
+            readonly "bedded-hole"?: number;
+            /** @description Bows. */
+            readonly bow?: number;
             /** @description Covering bonded to the deck that comes off. */
             readonly "covering-m2"?: number;
             /** @description Length of cut. */
             readonly "cut-m"?: number;
+            /** @description Days on the job. */
+            readonly day?: number;
+            /** @description Holes drilled to dry the core. */
+            readonly "dry-hole"?: number;
+            /** @description Readings while the core dries. */
+            readonly "dry-reading"?: number;
+            /** @description Set-ups of drying. */
+            readonly "dry-set-up"?: number;
             /** @description Ply area beyond two plies. */
             readonly "extra-ply-m2"?: number;
             /** @description Faired area times cycles. */
             readonly "faired-m2-cycle"?: number;
+            /** @description Finished area. */
             readonly "finish-m2"?: number;
-            /** @description Winches, windlass, track. */
+            /** @description Winches, windlass and track. */
             readonly "fitting-large"?: number;
             /** @description Four-bolt fittings. */
             readonly "fitting-small"?: number;
@@ -3249,28 +3301,54 @@ export type components = {
             readonly "held-core-m2"?: number;
             /** @description Skin that still holds. */
             readonly "held-skin-m2"?: number;
+            /** @description Holes through the deck. */
             readonly hole?: number;
             /** @description Holes drilled to inject resin under the skin. */
             readonly "injection-hole"?: number;
+            /** @description Inserts. */
             readonly insert?: number;
+            /** @description One job unless it is given. */
             readonly job?: number;
             /** @description Area of the new skin, two plies. */
             readonly "laminate-m2"?: number;
+            /** @description Lining that is glued. */
+            readonly "lining-glued-m2"?: number;
+            /** @description Lining in panels. */
+            readonly "lining-panel-m2"?: number;
+            /** @description Lining that is zipped open. */
+            readonly "lining-zipped-m2"?: number;
+            /** @description Edge under which core is taken out. */
+            readonly "lip-m"?: number;
             /** @description Rotten core. */
             readonly "loose-core-m2"?: number;
             /** @description Of the opening, skin that has let go; absent, with the other three: by the condition. */
             readonly "loose-skin-m2"?: number;
+            /** @description Area of non-skid. */
             readonly "nonskid-m2"?: number;
             /** @description Opened area. */
             readonly "opened-m2"?: number;
+            /** @description Glued planks that come off. */
+            readonly "overlay-glued-m2"?: number;
+            /** @description Planks that are laid again. */
+            readonly "overlay-relay-m2"?: number;
+            /** @description Screwed planks that come off. */
+            readonly "overlay-screwed-m2"?: number;
+            /** @description Backing plates. */
             readonly plate?: number;
             /** @description Primed area times coats. */
             readonly "primed-m2-coat"?: number;
-            /** @description Lining below. */
+            /** @description Length of rail. */
+            readonly "rail-m"?: number;
+            /** @description Length of strip. */
+            readonly "strip-m"?: number;
+            /** @description Lining and supports below. */
             readonly "support-m2-below"?: number;
+            /** @description Length of taper. */
             readonly "taper-m"?: number;
             /** @description Painted area times coats. */
             readonly "topcoat-m2-coat"?: number;
+            /** @description Length of upstand. */
+            readonly "upstand-m"?: number;
         };
         readonly EachEdgeInput: {
             /**
@@ -3870,21 +3948,17 @@ export type components = {
             readonly work: readonly ("insert" | "plate" | "pot" | "re-bed" | "refit" | "remove")[];
         };
         readonly FlushInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description How far it may lie low. */
             readonly lowUpToMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description How far it may stand proud. */
             readonly proudUpToMm: number | string;
         };
         readonly Forecast: {
             readonly hours: readonly components["schemas"]["ForecastHour"][];
-            /** @description Zone of the place, such as `Europe/Lisbon`; with it the offsets are checked and days are local days. */
             readonly timeZone?: string;
         };
-        /** @description One hour of a forecast that the caller brings. */
         readonly ForecastHour: {
-            /** @description RFC 3339 with offset: the start of the hour. */
             readonly at: string;
-            /** @description Share of the sky under cloud. */
             readonly cloudPercent?: number;
             readonly rainMm?: number;
             readonly relativeHumidityPercent: number;
@@ -3899,11 +3973,13 @@ export type components = {
             readonly at: string;
             /** @description Share of the sky under cloud; absent: a clear sky, which is the coldest at night. */
             readonly cloudPercent?: number;
-            readonly rainMm?: number;
+            /** @description Rain. */
+            readonly rainMm?: number | string;
+            /** @description Relative humidity. */
             readonly relativeHumidityPercent: number;
-            /** @description A number in degC, or text with a unit. */
+            /** @description Temperature. */
             readonly temperatureC: number | string;
-            /** @description A number in m/s, or text with a unit. */
+            /** @description Wind. */
             readonly windMPerS?: number | string;
         };
         readonly ForecastInput: {
@@ -4219,7 +4295,9 @@ export type components = {
             readonly why: "bridge-too-narrow" | "cheaper-together" | "overlap";
         };
         readonly JointInput: {
+            /** @description Allowable peel of the bond. */
             readonly allowablePeelMPa?: number;
+            /** @description Allowable shear of the bond. */
             readonly allowableShearMPa: number;
             /** @description Stress in the skin across the cut. */
             readonly stressMPa: number;
@@ -4337,7 +4415,9 @@ export type components = {
              * @enum {string}
              */
             readonly method?: "class-bv" | "small-craft-yardstick" | "class-gl" | "class-lr" | "micromechanics";
+            /** @description Skin bonded back. */
             readonly rebedded?: components["schemas"]["RebeddedSkinInput"];
+            /** @description Skin laid anew. */
             readonly relaid?: components["schemas"]["RelaidSkinInput"];
             /**
              * @description Code of the resin system that is laid.
@@ -4379,7 +4459,7 @@ export type components = {
             };
         };
         readonly LayOutInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description Allowance at the ends. */
             readonly endAllowanceMm?: number | string;
             /** @description Where the old skin is cut away. */
             readonly opening: readonly (readonly number[])[];
@@ -4388,7 +4468,7 @@ export type components = {
              * @enum {string}
              */
             readonly order?: "smallest-first" | "largest-first";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Overlap of strips. */
             readonly overlapMm?: number | string;
             /** @description Sound skin that the taper may use. */
             readonly soundSkin?: readonly (readonly number[])[];
@@ -4864,6 +4944,7 @@ export type components = {
             readonly supportClearanceMm?: number | string;
         };
         readonly NamedFabricInput: {
+            /** @description Fibre mass fraction. */
             readonly fibreMassFraction?: number;
             /**
              * @description Code of a reinforcement in the catalogue.
@@ -5388,29 +5469,65 @@ export type components = {
             readonly usableStressMPa: number;
         };
         readonly OperationFlagsInput: {
-            /** @enum {string} */
+            /**
+             * @description Side of the work.
+             * @enum {string}
+             */
             readonly access: "from-above" | "from-below";
-            /** @enum {string} */
+            /**
+             * @description What lies below the deck.
+             * @enum {string}
+             */
             readonly below: "open" | "lined" | "none";
-            /** @enum {string} */
+            /**
+             * @description Where the boat lies.
+             * @enum {string}
+             */
             readonly berth: "ashore" | "afloat";
-            /** @enum {string} */
+            /**
+             * @description State of the core.
+             * @enum {string}
+             */
             readonly condition: "wet-rotten" | "wet-bonded" | "dry-debonded";
-            /** @enum {string} */
+            /**
+             * @description Finish of the deck.
+             * @enum {string}
+             */
             readonly finish: "painted" | "none";
-            /** @enum {string} */
+            /**
+             * @description Whether there is non-skid.
+             * @enum {string}
+             */
             readonly nonskid: "yes" | "no";
-            /** @enum {string} */
+            /**
+             * @description Whether the panel is cambered.
+             * @enum {string}
+             */
             readonly panel: "flat" | "cambered";
-            /** @enum {string} */
+            /**
+             * @description What presses the bed.
+             * @enum {string}
+             */
             readonly press: "weights" | "battens" | "vacuum";
-            /** @enum {string} */
+            /**
+             * @description Whether props are needed.
+             * @enum {string}
+             */
             readonly props: "needed" | "not-needed";
-            /** @enum {string} */
+            /**
+             * @description Shelter over the work.
+             * @enum {string}
+             */
             readonly shelter: "shed" | "tent" | "open";
-            /** @enum {string} */
+            /**
+             * @description Who does the work.
+             * @enum {string}
+             */
             readonly skill: "professional" | "owner";
-            /** @enum {string} */
+            /**
+             * @description What becomes of the skin.
+             * @enum {string}
+             */
             readonly skin: "re-bed" | "relay" | "inject" | "closed";
         };
         /** @description The members of an RFC 9457 problem document that outlast the request. */
@@ -5444,10 +5561,11 @@ export type components = {
             readonly nextCursor?: string;
         };
         readonly OtherSkinInput: {
+            /** @description Stiffness across. */
             readonly acrossNPerMm: number;
             /** @description Extensional stiffness along (modulus times thickness). */
             readonly alongNPerMm: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness. */
             readonly thicknessMm: number | string;
         };
         readonly OverlayInput: {
@@ -6055,10 +6173,11 @@ export type components = {
         readonly PlyToWetInput: {
             /** @description Dry fabric. */
             readonly arealMassGPerM2: number | string;
-            /** @description A number in m2, or text with a unit. */
+            /** @description Area. */
             readonly areaM2: number | string;
             /** @description Fibre mass fraction of the laid ply. */
             readonly fibreMassFraction: number;
+            /** @description Label of the piece. */
             readonly label?: string;
         };
         /** @description `outer` runs from x towards y (positive signed area); each hole runs the other way. */
@@ -6072,12 +6191,13 @@ export type components = {
             readonly temperatureC: number;
         };
         readonly PressedCamberInput: {
+            /** @description Modulus. */
             readonly modulusMPa: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Piece length. */
             readonly pieceLengthMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Radius. */
             readonly radiusMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness. */
             readonly thicknessMm: number | string;
         };
         readonly PressedSkinInput: {
@@ -6495,10 +6615,11 @@ export type components = {
             readonly cutLengthMm?: number | string;
             /** @description Instead of plies: one fabric, laid as often as fills the groove. */
             readonly fillWith?: string;
+            /** @description Joint. */
             readonly joint?: components["schemas"]["JointInput"];
             /** @description Width of the saw cut; absent: 4 mm. */
             readonly kerfMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Longest strip. */
             readonly longestStripMm?: number | string;
             /** @description The opening whose edge is the cut. */
             readonly opening?: readonly (readonly number[])[];
@@ -6507,20 +6628,20 @@ export type components = {
              * @enum {string}
              */
             readonly order?: "smallest-first" | "largest-first";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Overlap of strips. */
             readonly overlapMm?: number | string;
             /** @description Plies over the cut from the core outwards. */
             readonly plies?: readonly components["schemas"]["NamedPlyInput"][];
             /** @description Clear width from the cut to the nearest edge or fitting. */
             readonly roomMm?: number | string;
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Skin thickness.
              * @example 2
              */
             readonly skinThicknessMm: number | string;
             /** @description Absent: 12, and on thin skins as much as makes it 20 mm wide. */
             readonly taperRatio?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickest wet stack. */
             readonly wetLimitMm?: number | string;
         };
         readonly ReinforcementInput: {
@@ -6582,7 +6703,9 @@ export type components = {
             readonly flush?: components["schemas"]["FlushInput"];
             /** @description With it, the best skin is laid out over the opening. */
             readonly layOut?: components["schemas"]["LayOutInput"];
+            /** @description Limits of the schedule. */
             readonly limits?: components["schemas"]["ScheduleLimitsInput"];
+            /** @description Old skin. */
             readonly oldSkin: components["schemas"]["OldSkinInput"];
             /** @description With it, the bending of the panel is restored too. */
             readonly panel?: components["schemas"]["PanelBelowInput"];
@@ -6636,6 +6759,7 @@ export type components = {
             readonly largestPotG?: number;
             /** @description To weigh and stir a pot; absent: 4 min. */
             readonly mixingMinutes?: number;
+            /** @description People. */
             readonly people: number;
             /** @description Resin given by one stroke of a calibrated pump; with it the cards count strokes. */
             readonly pumpResinMlPerStroke?: number;
@@ -6644,6 +6768,7 @@ export type components = {
              * @example resin-epoxy-5to1
              */
             readonly resin: string;
+            /** @description Steps that take resin. */
             readonly steps: readonly components["schemas"]["ResinStepInput"][];
             /**
              * @description Air and resin where it is mixed.
@@ -6710,8 +6835,9 @@ export type components = {
             readonly wasteL: number;
         };
         readonly ResinStepInput: {
-            /** @description A number in m2, or text with a unit. */
+            /** @description Area. */
             readonly areaM2?: number | string;
+            /** @description Number of coats. */
             readonly coats?: number;
             /** @description Depth of scores, or of holes. */
             readonly depthMm?: number | string;
@@ -6721,11 +6847,13 @@ export type components = {
             readonly filler?: string;
             /** @description Parts of filler to 100 parts of mixed resin, by mass. */
             readonly fillerPartsPerHundred?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Height. */
             readonly heightMm?: number | string;
+            /** @description Number of holes. */
             readonly holes?: number;
             /** @description Length of a section: the edge of an undercut, the saw cut. */
             readonly lengthM?: number;
+            /** @description Resin to the area. */
             readonly litresPerM2?: number;
             /** @description Minutes that one person takes for one unit of the step. */
             readonly minutesPerUnit?: number;
@@ -6733,6 +6861,7 @@ export type components = {
             readonly openFraction?: number;
             /** @description Pieces in the order they are bedded; each goes to one pot. */
             readonly pieces?: readonly components["schemas"]["BeddedPieceInput"][];
+            /** @description Plies. */
             readonly plies?: readonly components["schemas"]["PlyToWetInput"][];
             /** @description Spacing of scores. */
             readonly spacingMm?: number | string;
@@ -6747,7 +6876,7 @@ export type components = {
             readonly title?: string;
             /** @description Waste as a share of net, for this step. */
             readonly wasteFraction?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width. */
             readonly widthMm?: number | string;
         };
         readonly ResinSystemInput: {
@@ -6981,9 +7110,11 @@ export type components = {
             };
         };
         readonly ScheduleLimitsInput: {
+            /** @description Most kinds of fabric. */
             readonly mostKinds?: number;
+            /** @description Most plies. */
             readonly mostPlies?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Smallest step of the taper. */
             readonly smallestStepMm?: number | string;
             /** @description Taper width over skin thickness; absent: 12, and on thin skins as much as makes it 20 mm wide. */
             readonly taperRatio?: number;
@@ -7711,8 +7842,11 @@ export type components = {
             readonly low: number;
         };
         readonly ThreePointInput: {
+            /** @description Most. */
             readonly high: number;
+            /** @description Likely. */
             readonly likely: number;
+            /** @description Least. */
             readonly low: number;
         };
         readonly TodayItem: {
@@ -7847,12 +7981,15 @@ export type components = {
             readonly perDriver: components["schemas"]["DatumInput"];
         };
         readonly VacuumInput: {
+            /** @description Bag volume. */
             readonly bagVolumeL?: number;
             /** @description Loss of vacuum in a drop test with the pump shut off. */
             readonly dropKPa?: number;
+            /** @description Drop minutes. */
             readonly dropMinutes?: number;
             /** @description Share of the air that the pump takes away; absent: 0.75. */
             readonly fraction?: number;
+            /** @description Pump. */
             readonly pumpLPerMin?: number;
         };
         readonly VariantAskedInput: {
@@ -7981,6 +8118,7 @@ export type components = {
              * @enum {string}
              */
             readonly gate: "none" | "dry-deck" | "resin" | "coating";
+            /** @description Title of the step. */
             readonly title: string;
             /** @description Hours after the work until rain and dew no longer hurt; absent: the gel of the resin, or four hours for a coat. */
             readonly untilSafeH?: number;

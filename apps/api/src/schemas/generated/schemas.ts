@@ -1803,6 +1803,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Conditions": {
     "type": "object",
     "properties": {
+      "shelter": {
+        "type": "string",
+        "enum": [
+          "open",
+          "shed",
+          "tent"
+        ]
+      },
+      "forecast": {
+        "$ref": "#/components/schemas/Forecast"
+      },
+      "temperatureC": {
+        "type": "number"
+      },
+      "relativeHumidityPercent": {
+        "type": "number"
+      },
+      "warmth": {
+        "$ref": "#/components/schemas/DeckWarmth"
+      },
       "place": {
         "type": "string",
         "enum": [
@@ -1810,20 +1830,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "ashore-anyway",
           "ashore-for-this",
           "own-ground"
-        ]
-      },
-      "relativeHumidityPercent": {
-        "type": "number"
-      },
-      "temperatureC": {
-        "type": "number"
-      },
-      "shelter": {
-        "type": "string",
-        "enum": [
-          "open",
-          "shed",
-          "tent"
         ]
       },
       "altitudeM": {
@@ -1837,12 +1843,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "isFreezeExpected": {
         "type": "boolean"
-      },
-      "forecast": {
-        "$ref": "#/components/schemas/Forecast"
-      },
-      "warmth": {
-        "$ref": "#/components/schemas/DeckWarmth"
       }
     }
   },
@@ -3151,17 +3151,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Crew": {
     "type": "object",
     "properties": {
-      "labour": {
-        "type": "string",
-        "enum": [
-          "mixed",
-          "owner",
-          "yard"
-        ]
-      },
-      "people": {
-        "type": "number"
-      },
       "skill": {
         "type": "string",
         "enum": [
@@ -3169,11 +3158,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "professional"
         ]
       },
-      "hoursPerDay": {
+      "people": {
         "type": "number"
       },
-      "startDate": {
-        "type": "string"
+      "hoursPerDay": {
+        "type": "number"
       },
       "workingDays": {
         "type": "array",
@@ -3189,6 +3178,17 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "wed"
           ]
         }
+      },
+      "startDate": {
+        "type": "string"
+      },
+      "labour": {
+        "type": "string",
+        "enum": [
+          "mixed",
+          "owner",
+          "yard"
+        ]
       }
     }
   },
@@ -3640,23 +3640,18 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "DeckWarmth": {
     "type": "object",
-    "description": "How much warmer the deck is than the air, and by what.",
     "properties": {
       "sunK": {
-        "type": "number",
-        "description": "At midday under the sun; falls to nothing at six in the morning and the evening."
+        "type": "number"
       },
       "heaterK": {
-        "type": "number",
-        "description": "Lamp, blanket or heater, all the time it is on."
+        "type": "number"
       },
       "tentK": {
-        "type": "number",
-        "description": "A closed tent over the deck, by day and by night."
+        "type": "number"
       },
       "isUnderSky": {
-        "type": "boolean",
-        "description": "Whether it lies open to the sky at night, under which it is colder than the air."
+        "type": "boolean"
       }
     }
   },
@@ -3664,11 +3659,11 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "type": "object",
     "description": "What somebody knows about a soft deck, as its questions ask for it. Only `panel.outline`, one of `zones` and `survey`,\nand the thicknesses are needed; everything else has a default that the estimate lists under `assumptions`.\n\nLengths in mm, areas in m2, masses in kg, temperatures in degC; points `[xMm, yMm]` in the deck plane.",
     "properties": {
-      "core": {
-        "$ref": "#/components/schemas/OldCore"
-      },
       "panel": {
         "$ref": "#/components/schemas/PanelRecord"
+      },
+      "core": {
+        "$ref": "#/components/schemas/OldCore"
       },
       "outerSkin": {
         "$ref": "#/components/schemas/SkinRecord"
@@ -3678,6 +3673,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "title": {
         "type": "string"
+      },
+      "crew": {
+        "$ref": "#/components/schemas/Crew"
       },
       "conditions": {
         "$ref": "#/components/schemas/Conditions"
@@ -3706,9 +3704,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "method": {
         "$ref": "#/components/schemas/MethodChoice"
-      },
-      "crew": {
-        "$ref": "#/components/schemas/Crew"
       },
       "locale": {
         "type": "string"
@@ -3754,8 +3749,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     },
     "required": [
-      "core",
       "panel",
+      "core",
       "outerSkin",
       "innerSkin"
     ]
@@ -5525,6 +5520,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "FittingRecord": {
     "type": "object",
     "properties": {
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2
+      },
       "kind": {
         "type": "string",
         "enum": [
@@ -5541,14 +5544,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "winch",
           "windlass"
         ]
-      },
-      "at": {
-        "type": "array",
-        "items": {
-          "type": "number"
-        },
-        "minItems": 2,
-        "maxItems": 2
       },
       "id": {
         "type": "string"
@@ -5585,8 +5580,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     },
     "required": [
-      "kind",
       "at",
+      "kind",
       "id"
     ]
   },
@@ -5662,15 +5657,14 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "Forecast": {
     "type": "object",
     "properties": {
-      "timeZone": {
-        "type": "string",
-        "description": "Zone of the place, such as `Europe/Lisbon`; with it the offsets are checked and days are local days."
-      },
       "hours": {
         "type": "array",
         "items": {
           "$ref": "#/components/schemas/ForecastHour"
         }
+      },
+      "timeZone": {
+        "type": "string"
       }
     },
     "required": [
@@ -5679,11 +5673,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "ForecastHour": {
     "type": "object",
-    "description": "One hour of a forecast that the caller brings.",
     "properties": {
       "at": {
-        "type": "string",
-        "description": "RFC 3339 with offset: the start of the hour."
+        "type": "string"
       },
       "temperatureC": {
         "type": "number"
@@ -5698,8 +5690,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "number"
       },
       "cloudPercent": {
-        "type": "number",
-        "description": "Share of the sky under cloud."
+        "type": "number"
       }
     },
     "required": [
@@ -7416,11 +7407,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "MethodChoice": {
     "type": "object",
     "properties": {
-      "core": {
-        "type": "string"
-      },
       "resin": {
         "type": "string"
+      },
+      "skin": {
+        "type": "string",
+        "enum": [
+          "re-bed",
+          "relay"
+        ]
       },
       "access": {
         "type": "string",
@@ -7429,7 +7424,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "from-below"
         ]
       },
+      "press": {
+        "type": "string",
+        "enum": [
+          "battens",
+          "vacuum",
+          "weights"
+        ]
+      },
+      "finish": {
+        "type": "string",
+        "enum": [
+          "panel",
+          "patch",
+          "whole-deck"
+        ]
+      },
       "topcoat": {
+        "type": "string"
+      },
+      "core": {
         "type": "string"
       },
       "cutMarginMm": {
@@ -7455,31 +7469,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "whole-panel"
         ]
       },
-      "skin": {
-        "type": "string",
-        "enum": [
-          "re-bed",
-          "relay"
-        ]
-      },
-      "press": {
-        "type": "string",
-        "enum": [
-          "battens",
-          "vacuum",
-          "weights"
-        ]
-      },
       "pumpResinMlPerStroke": {
         "type": "number"
-      },
-      "finish": {
-        "type": "string",
-        "enum": [
-          "panel",
-          "patch",
-          "whole-deck"
-        ]
       },
       "application": {
         "type": "string",
@@ -10045,6 +10036,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   "PricingChoice": {
     "type": "object",
     "properties": {
+      "seed": {
+        "type": "number"
+      },
       "priceList": {
         "type": "string"
       },
@@ -10065,9 +10059,6 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "deductible": {
         "type": "string"
-      },
-      "seed": {
-        "type": "number"
       },
       "samples": {
         "type": "number"
