@@ -7,9 +7,10 @@ import { calendarQuestions, type CalendarRequest, type CustomOperation } from '.
 /** Everything wrong with a calendar request but the shape of its network, which is judged once it is built. */
 export function calendarFaults(request: CalendarRequest): readonly Problem[] {
   const asked = faultsIn(request, calendarQuestions);
-  if (asked.length > 0) return asked;
+  const isSkyRead = !asked.some(({ at }) => at.startsWith('/forecast'));
   const hardeners = request.resin.hardeners.map(({ code }) => code);
   return [
+    ...asked,
     ...zoneFaults('/timeZone', request.timeZone),
     ...strangeDrivers(request),
     ...crewFaults(request.crew),
@@ -22,7 +23,7 @@ export function calendarFaults(request: CalendarRequest): readonly Problem[] {
             known: hardeners.join(', '),
           }),
         ]),
-    ...skyFaults(request),
+    ...(isSkyRead ? skyFaults(request) : []),
     ...(request.customOperations ?? []).flatMap((custom, index) =>
       customFaults(custom, `/customOperations/${index}`),
     ),

@@ -187,7 +187,7 @@ describe('calendar', () => {
         cycles: { fair: 1.5 },
         drivers: JSON.parse('{"acre": 1}'),
       }).map(({ at }) => at),
-    ).toEqual(['/startDate', '/drivers/acre', '/crew/people', '/crew/workingDays', '/cycles/fair']);
+    ).toEqual(['/startDate', '/crew/people', '/crew/workingDays', '/cycles/fair', '/drivers/acre']);
   });
 
   test('a forecast of another place, a day named twice and a year of one digit are named', () => {
@@ -218,8 +218,8 @@ describe('calendar', () => {
       }).map(({ at, code }) => [at, code]),
     ).toEqual([
       ['/startDate', 'out-of-range'],
-      ['/today', 'out-of-range'],
       ['/crew/workingDays/2', 'duplicate'],
+      ['/today', 'out-of-range'],
     ]);
   });
 

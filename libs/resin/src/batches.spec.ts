@@ -156,11 +156,11 @@ describe('batches', () => {
       steps: [{ step: 'seal' }, { step: 'potting', holes: -1, diameterMm: 0, depthMm: 10 }],
     });
     expect(faults.map(({ at }) => at)).toEqual([
+      '/steps/1/holes',
+      '/steps/1/diameterMm',
       '/temperatureC',
       '/people',
       '/steps/0/areaM2',
-      '/steps/1/holes',
-      '/steps/1/diameterMm',
     ]);
   });
 });

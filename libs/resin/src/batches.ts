@@ -22,7 +22,7 @@ import {
   type HardenerTrial,
 } from './hardener-choice.js';
 import { potLifeBand } from './pot-life.js';
-import { demandFaults } from './resin-demand.js';
+import { demandContradictions } from './resin-demand.js';
 import { stepDefinitions } from './step-definitions.js';
 
 /** Resin by step, the hardener with reasons, and a card for each pot; the pots add up to the demand exactly. */
@@ -226,11 +226,9 @@ function crewAssumptions(request: BatchRequest): readonly ProcessAssumption[] {
 }
 
 function batchFaults(request: BatchRequest): readonly Problem[] {
-  const wrong = faultsIn(request, batchQuestions);
-  if (wrong.length > 0) return wrong;
   const hardener = request.hardener ?? request.resin.hardeners[0]?.code ?? '';
-  const beyond = demandFaults({ ...request, hardener });
-  return beyond.length > 0 ? beyond : coldFaults(request);
+  const found = [...faultsIn(request, batchQuestions), ...demandContradictions({ ...request, hardener })];
+  return found.length > 0 ? found : coldFaults(request);
 }
 
 /** Below the limit of every hardener that may be used, nothing here can be planned. */

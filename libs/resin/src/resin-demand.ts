@@ -218,17 +218,25 @@ function assumptionsIn(steps: readonly StepDemand[]): readonly ProcessAssumption
   return [...new Map(found.map((assumption) => [assumption.at, assumption])).values()];
 }
 
-export function demandFaults(request: ResinDemandRequest): readonly Problem[] {
-  const wrong = faultsIn(request, demandQuestions);
-  if (wrong.length > 0) return wrong;
+const demandFaults = (request: ResinDemandRequest): readonly Problem[] => [
+  ...faultsIn(request, demandQuestions),
+  ...demandContradictions(request),
+];
+
+/** What answers that are good by themselves cannot be together; a step of an unknown kind has no basis to judge by. */
+export function demandContradictions(request: ResinDemandRequest): readonly Problem[] {
   const known = hardenerOf(request.resin, request.hardener);
   return [
     ...resinFaults(request.resin),
     ...(known === undefined ? [unknownHardener(request)] : []),
-    ...request.steps.flatMap((step, index) => [
-      ...basisOf(step).faults(step, `/steps/${index}`),
-      ...fillerFaults(request, step, `/steps/${index}`),
-    ]),
+    ...request.steps.flatMap((step, index) =>
+      Object.hasOwn(stepDefinitions, step.step)
+        ? [
+            ...basisOf(step).faults(step, `/steps/${index}`),
+            ...fillerFaults(request, step, `/steps/${index}`),
+          ]
+        : [],
+    ),
   ];
 }
 
