@@ -4,7 +4,6 @@ export const pressMethods = ['weights', 'battens', 'vacuum'] as const;
 /** What may be asked for from above; work from below is held up with jacks or a bag. */
 export type PressMethod = (typeof pressMethods)[number] | 'jacks';
 
-
 export const pressedSkinQuestions = {
   thicknessMm: ask({
     meaning: 'thickness',
