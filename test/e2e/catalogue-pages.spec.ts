@@ -59,7 +59,7 @@ inBrowser('the catalogue in the hands of an admin without a program (needs /usr/
     await page.getByLabel('Cells').fill(`Article no.\tNet price\n${first.sku}\t1.234,50\nNOT-OURS\t4,00`);
     await page.getByRole('button', { name: 'Columns' }).press('Enter');
     await page.getByLabel('Numbers that are not in the list').selectOption('leave-out');
-    await page.getByText('1 packs change, 0 stay, 1 are left out.').waitFor();
+    await page.getByText('Packs that change: 1; that stay: 0; rows left out: 1.').waitFor();
     await page.getByRole('button', { name: 'Take in' }).press('Enter');
     await page.getByRole('heading', { name: 'Edition spring' }).waitFor();
     expect(await priceOf('spring', first.sku)).toBe('1234.50');

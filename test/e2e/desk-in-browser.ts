@@ -17,6 +17,8 @@ export interface DeskInBrowser {
   readonly service: TestService;
   /** A page of its own, signed in with a key that may do everything. */
   readonly signedIn: (options: BrowserContextOptions) => Promise<Page>;
+  /** A page of its own that is nowhere yet. */
+  readonly blankPage: (options: BrowserContextOptions) => Promise<Page>;
   readonly stop: () => Promise<void>;
 }
 
@@ -27,12 +29,17 @@ export async function openDesk(): Promise<DeskInBrowser> {
     startService(),
     chromium.launch({ executablePath: browserPath, args: ['--no-sandbox'] }),
   ]);
+  const blankPage = async (options: BrowserContextOptions): Promise<Page> => {
+    const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
+    const page = await context.newPage();
+    page.setDefaultTimeout(60_000);
+    return page;
+  };
   return {
     service,
+    blankPage,
     signedIn: async (options) => {
-      const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
-      const page = await context.newPage();
-      page.setDefaultTimeout(60_000);
+      const page = await blankPage(options);
       await page.goto(service.url);
       await page.getByLabel('Key', { exact: true }).fill(TEST_KEY);
       await page.getByRole('button', { name: 'Sign in' }).click();

@@ -187,7 +187,7 @@ export class Board {
   /** The places to tap: those that the service asked for, otherwise the grid. */
   #way(): readonly Place[] {
     const { nextReadings, spacingMm } = this.#loose;
-    const asked = Array.isArray(nextReadings) ? nextReadings.map(({ at }) => at) : [];
+    const asked = typeof nextReadings === 'object' ? nextReadings.readings.map(({ at }) => at) : [];
     return [...asked, ...gridPlaces(this.record, spacingMm)];
   }
 

@@ -6,6 +6,7 @@ import type {
   EditionTrial,
   EntryChange,
   History,
+  PriceBreakInput,
   PriceListInput,
   TriedEstimate,
 } from 'kingplank-sdk';
@@ -94,12 +95,14 @@ class ComparisonPage implements Page {
     const { words } = this.#desk;
     const tryOut = (event: Event): Promise<void> => {
       const newest = Number(formTexts(event).newest);
+      this.#desk.say(words.working);
       return trying(this.#desk, async () => {
         this.#trial = await this.#desk.client.editions.tryOut(
           this.#code,
           { newest, against: this.#against },
           { timeoutMs: TRIAL_MS, idempotencyKey: freshKey() },
         );
+        this.#desk.say('');
       });
     };
     return html`<h2>${words.effect}</h2>
@@ -150,7 +153,7 @@ function changesView(desk: Desk, { changes, isSame }: EditionComparison): Templa
   );
 }
 
-const changeRows = ({ words }: Desk, { code, change, fields, fieldCount }: EntryChange): unknown => {
+const changeRows = (desk: Desk, { code, change, fields, fieldCount }: EntryChange): unknown => {
   const shown = fields.slice(0, MOST_FIELDS);
   if (shown.length === 0)
     return html`<tr lang="en">
@@ -163,8 +166,8 @@ const changeRows = ({ words }: Desk, { code, change, fields, fieldCount }: Entry
       html`<tr lang="en">
         <td>${code}</td>
         <td>${fieldSaid(at)}</td>
-        <td class="number">${valueSaid(before)}</td>
-        <td class="number">${valueSaid(after)}</td>
+        <td class="number">${valueSaid(desk, before)}</td>
+        <td class="number">${valueSaid(desk, after)}</td>
       </tr>`,
   )}
   ${
@@ -172,7 +175,7 @@ const changeRows = ({ words }: Desk, { code, change, fields, fieldCount }: Entry
       ? nothing
       : html`<tr>
           <td></td>
-          <td colspan="3">${filled(words.fieldsMore, { n: more })}</td>
+          <td colspan="3">${filled(desk.words.fieldsMore, { n: more })}</td>
         </tr>`
   }`;
 };
@@ -186,12 +189,22 @@ const fieldSaid = (at: string): string =>
     .map((part) => part.replaceAll('~1', '/').replaceAll('~0', '~'))
     .join(', ');
 
-function valueSaid(value: unknown): string {
+function valueSaid(desk: Desk, value: unknown): string {
   if (value === undefined) return '—';
-  if (Array.isArray(value)) return value.map(valueSaid).join(', ');
-  if (typeof value === 'object' && value !== null) return Object.values(value).map(valueSaid).join(': ');
+  if (Array.isArray(value)) return value.map((one) => valueSaid(desk, one)).join(', ');
+  if (isBreak(value))
+    return value.fromPacks === 1
+      ? value.price
+      : `${filled(desk.words.fromPacks, { n: value.fromPacks })}: ${value.price}`;
+  if (typeof value === 'object' && value !== null)
+    return Object.entries(value)
+      .map(([name, part]) => `${name}: ${valueSaid(desk, part)}`)
+      .join(', ');
   return String(value);
 }
+
+const isBreak = (value: unknown): value is PriceBreakInput =>
+  typeof value === 'object' && value !== null && 'fromPacks' in value && 'price' in value;
 
 const trialView = (desk: Desk, { estimates, sameCount, totals }: EditionTrial): TemplateResult => {
   const { words } = desk;

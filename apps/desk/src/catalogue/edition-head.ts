@@ -15,7 +15,9 @@ export const editionHead = ({ words }: Desk, { edition, lists, hash }: EditionPl
   const link = (to: string, word: string): TemplateResult =>
     html`<a class="button" href=${to} aria-current=${to === hash ? 'page' : nothing}>${word}</a>`;
   return html`<h1>${words.edition} <span dir="ltr">${edition.code}</span></h1>
-    <p class="soft">${edition.state === 'draft' ? words.draft : words.readOnly} ${edition.note}</p>
+    <p class="soft">
+      ${[isDraft(edition) ? words.draft : words.readOnly, edition.note].filter((text) => text !== '').join(' · ')}
+    </p>
     <nav class="row" aria-label=${words.edition}>
       ${lists.map(({ code, name }) => link(`${at}/lists/${code}`, name))} ${link(`${at}/rates`, words.rates)}
       ${link(`${at}/comparison`, words.comparison)}

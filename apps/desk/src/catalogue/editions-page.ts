@@ -1,4 +1,4 @@
-import { filled, formTexts, freshKey } from 'kingplank-deck/page';
+import { formTexts, freshKey } from 'kingplank-deck/page';
 import type { Edition, EditionList } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
 import { day, trying, tryingIfSure, type Desk, type Page } from '../desk.js';
@@ -29,7 +29,7 @@ const editionsView = (desk: Desk, list: EditionList, read: Reading): TemplateRes
       { head: words.state },
       { head: words.note, isLess: true },
       { head: words.published, isLess: true },
-      { head: words.comparison },
+      { head: words.difference },
       { head: words.actions },
     ],
     list.items.map((edition) => editionRow(desk, edition, list, read)),
@@ -38,6 +38,7 @@ const editionsView = (desk: Desk, list: EditionList, read: Reading): TemplateRes
 };
 
 const editionRow = (desk: Desk, edition: Edition, list: EditionList, read: Reading): TemplateResult => {
+  const { words } = desk;
   const { code, note, publishedAt } = edition;
   return html`<tr>
     <td><a href=${`#/catalogue/${code}`}>${code}</a></td>
@@ -48,8 +49,8 @@ const editionRow = (desk: Desk, edition: Edition, list: EditionList, read: Readi
       ${
         code === list.current
           ? nothing
-          : html`<a href=${`#/catalogue/${code}/comparison`}
-              >${filled('{a} ⇄ {b}', { a: list.current, b: code })}</a
+          : html`<a href=${`#/catalogue/${code}/comparison`} aria-label=${`${words.comparison}: ${code}`}
+              >${words.difference}</a
             >`
       }
     </td>

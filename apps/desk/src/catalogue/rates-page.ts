@@ -76,9 +76,7 @@ const ratesForm = (desk: Desk, rates: LabourRatesInput, form: Form): TemplateRes
       <fieldset>
         <legend>${words.charges}</legend>
         <div class="fields" lang="en">
-          ${charges.map(({ name: charge, price, per }, at) =>
-            field(`/charges/${at}/price`, `${charge}, ${per.replaceAll('-', ' ')}`, price),
-          )}
+          ${charges.map((charge, at) => field(`/charges/${at}/price`, chargeSaid(charge), charge.price))}
         </div>
       </fieldset>
       <fieldset>
@@ -91,6 +89,12 @@ const ratesForm = (desk: Desk, rates: LabourRatesInput, form: Form): TemplateRes
       ${form.isOpen ? html`<button class="main" type="submit">${words.save}</button>` : nothing}
     </form>`;
 };
+
+/** Two charges of one name differ in where and when they fall due. */
+const chargeSaid = ({ name, per, when, where }: LabourRatesInput['charges'][number]): string =>
+  [name, per, ...[when, where].flatMap((text) => (text === undefined ? [] : [text]))]
+    .map((text) => text.replaceAll('-', ' '))
+    .join(', ');
 
 function rateField({ isOpen, faults }: Form, at: string, label: string, value: string): TemplateResult {
   const fault = faults.find(({ pointer }) => pointer === at);

@@ -30,13 +30,18 @@ class EstimateList implements Page {
     const shown = this.#items.filter((item) => this.#isSought(item));
     return html`
       <h1>${words.estimates}</h1>
-      <div class="row">
+      <form class="row" role="search" @submit=${this.#askForReference}>
         <label class="grow"
           ><span>${words.search}</span
           ><input type="search" @input=${(event: Event) => this.#seek(valueOf(event))}
         /></label>
+        ${
+          shown.length === 0 && this.#sought !== ''
+            ? html`<button class="main" type="submit">${words.askReference}</button>`
+            : nothing
+        }
         ${this.#actions()}
-      </div>
+      </form>
       ${
         this.#isLoaded && this.#items.length === 0
           ? html`<p>${words.noneYet} <a href="#/new">${words.newSheet}</a></p>`
@@ -118,12 +123,25 @@ class EstimateList implements Page {
   }
 
   #seek(text: string): void {
-    this.#sought = text.toLowerCase();
+    this.#sought = text;
     this.#desk.redraw();
   }
 
+  /** What was not read yet is asked for by its whole reference. */
+  readonly #askForReference = (event: Event): void => {
+    event.preventDefault();
+    const reference = this.#sought.trim();
+    if (reference === '') return;
+    void trying(this.#desk, async () => {
+      const found = await this.#desk.client.estimates.list({ reference }).toArray({ limit: PAGE });
+      const known = new Set(this.#items.map(({ id }) => id));
+      this.#items = [...this.#items, ...found.filter(({ id }) => !known.has(id))];
+      if (found.length === 0) this.#desk.fault(this.#desk.words.noReference);
+    });
+  };
+
   #isSought({ title, reference = '' }: EstimateListed): boolean {
-    return `${title} ${reference}`.toLowerCase().includes(this.#sought);
+    return `${title} ${reference}`.toLowerCase().includes(this.#sought.trim().toLowerCase());
   }
 
   #choose(id: string): void {

@@ -37,7 +37,7 @@ export function planOf(state: SheetState): SVGTemplateResult {
     ${dimensions(frame, outlineOf(record), units)}
     ${chosenMark(state)}
     ${penMark(state)}
-    ${nextMark(state)}
+    ${askedMarks(state)} ${nextMark(state)}
     ${cursorMark(state)}
     ${bowMark(frame, state.language.words.bow)}`;
 }
@@ -159,6 +159,16 @@ function penMark({ pen, frame, cursor }: SheetState): SVGTemplateResult | typeof
   return svg`<polyline class="pen" points=${pointsOf(frame, ring)}></polyline>
     <circle class="pen-start" cx=${x} cy=${y} r="7"></circle>`;
 }
+
+/** The places that were asked for, numbered as in the list beside the plan. */
+const askedMarks = ({ tab, nextReadings, frame }: SheetState): readonly SVGTemplateResult[] =>
+  tab !== 'tap' || typeof nextReadings !== 'object'
+    ? []
+    : nextReadings.readings.map(({ at, number }) => {
+        const [x, y] = toPx(frame, at);
+        return svg`<g class="asked"><circle cx=${x} cy=${y} r="9"></circle>
+          ${label(x, y + 4, String(number), 'asked-number')}</g>`;
+      });
 
 const nextMark = ({ tab, next, frame }: SheetState): SVGTemplateResult | typeof nothing =>
   tab === 'tap' ? ringRound(frame, next, 'next') : nothing;

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { EstimatePreview, StoredEstimate } from 'kingplank-sdk';
+import type { EstimatePreview, RungSection, StoredEstimate } from 'kingplank-sdk';
 import { wordFor, type Language } from '../words/words.js';
 import { faultsOf, figure, money } from './parts.js';
 import type { Sheet, SheetState } from './sheet.js';
@@ -102,31 +102,78 @@ const verdictWords = {
 
 function ladder({ stored, language }: SheetState): TemplateResult {
   if (stored === undefined) return html`<p class="help">${language.words.methodsLater}</p>`;
-  const { rungs, planned, recommended } = stored.estimate.methods;
+  const { methods } = stored.estimate;
+  const dearest = Math.max(...methods.rungs.map(({ priceRange }) => Number(priceRange?.p90.amount ?? 0)));
   return html`<ol class="ladder">
-    ${rungs.map(
-      (rung) =>
-        html`<li class=${rung.verdict}>
-          <strong lang="en" dir="ltr">${rung.title}</strong>
-          <em>${language.words[verdictWords[rung.verdict]]}</em>
-          ${rung.rung === planned.rung ? html`<em class="mark">${language.words.planned}</em>` : nothing}
-          ${rung.rung === recommended?.rung ? html`<em class="mark">${language.words.recommended}</em>` : nothing}
-          ${
-            rung.priceRange === undefined
-              ? nothing
-              : html`<span
-                  >${money(rung.priceRange.p10, language)} – ${money(rung.priceRange.p90, language)}</span
-                >`
-          }
-          <p lang="en" dir="ltr">${rung.deciding.text}</p>
-        </li>`,
-    )}
+    ${methods.rungs.map((rung) => ladderRung(rung, methods, { language, dearest }))}
   </ol>`;
+}
+
+interface LadderScale {
+  readonly language: Language;
+  /** The amount at the end of every bar. */
+  readonly dearest: number;
+}
+
+function ladderRung(
+  { rung, verdict, title, priceRange, workingDays, deciding, conditions }: RungSection,
+  { planned, recommended }: StoredEstimate['estimate']['methods'],
+  { language, dearest }: LadderScale,
+): TemplateResult {
+  const { words } = language;
+  const mark = (isOn: boolean, word: string) => (isOn ? html`<em class="mark">${word}</em>` : nothing);
+  return html`<li class=${verdict}>
+    <strong lang="en" dir="ltr">${title}</strong>
+    <em>${words[verdictWords[verdict]]}</em>
+    ${mark(rung === planned.rung, words.planned)} ${mark(rung === recommended?.rung, words.recommended)}
+    ${priceRange === undefined ? nothing : rungPrice(priceRange, { language, dearest })}
+    ${
+      workingDays === undefined
+        ? nothing
+        : html`<span class="soft">${words.days}: ${figure(workingDays.p50, language)}</span>`
+    }
+    <p lang="en" dir="ltr">${deciding.text}</p>
+    ${texts(
+      words.conditions,
+      conditions.map(({ text }) => text),
+    )}
+  </li>`;
+}
+
+/** P10 to P90 on one scale for all ways, with the middle marked. */
+function rungPrice(
+  { p10, p50, p90 }: NonNullable<RungSection['priceRange']>,
+  { language, dearest }: LadderScale,
+): TemplateResult {
+  const [from, middle, to] = [p10, p50, p90].map(({ amount }) => (100 * Number(amount)) / dearest);
+  return html`<span class="rung-price"
+    ><svg class="spread" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
+      <line x1="0" y1="4" x2="100" y2="4"></line>
+      <rect x=${from} y="1" width=${Math.max(1, to - from)} height="6"></rect>
+      <rect class="middle" x=${middle - 0.5} y="0" width="1" height="8"></rect>
+    </svg>
+    ${money(p10, language)} – ${money(p90, language)}</span
+  >`;
 }
 
 function drivers({ stored, language }: SheetState): TemplateResult {
   if (stored === undefined) return html`<p class="help">${language.words.driversLater}</p>`;
-  return driverBars(stored, language);
+  return html`${driverBars(stored, language)} ${betterEvidence(stored, language)}`;
+}
+
+/** What would bring the contingency down, and by how much. */
+function betterEvidence({ estimate }: StoredEstimate, language: Language): TemplateResult | typeof nothing {
+  const { betterEvidence: offered } = estimate.totals;
+  if (offered.length === 0) return nothing;
+  return html`<p>${language.words.betterEvidence}</p>
+    <ul>
+      ${offered.map(
+        ({ evidence, saves }) =>
+          html`<li>
+            ${wordFor(language, evidence)}: <strong>${money(saves, language)}</strong> ${language.words.less}
+          </li>`,
+      )}
+    </ul>`;
 }
 
 const MOST_DRIVERS = 6;

@@ -31,10 +31,22 @@ export type SendingState =
 
 export type Document = 'report' | 'job-pack' | 'lines' | 'quotation' | 'templates' | 'basket';
 
-/** A place that the service would have tapped next, the most telling one first. */
+/** The places that the service would have read next, the most telling one first, and what that would tell. */
+export interface NextAsked {
+  readonly readings: readonly NextReading[];
+  /** Whether to go on or to stop, in the words of the service. */
+  readonly advice: string;
+  readonly minutes: number;
+  /** Width of the range of bad core: now, and as expected after these readings. */
+  readonly areaRangeM2: { readonly now: number; readonly after: number };
+}
+
 export interface NextReading {
   readonly at: Place;
-  readonly note: string;
+  readonly number: number;
+  readonly kind: string;
+  /** Chance of bad core there. */
+  readonly chance: number;
 }
 
 /** Everything that the sheet shows. */
@@ -63,7 +75,7 @@ export interface SheetState {
   readonly linkTo: string;
   readonly spacingMm: number;
   readonly next: Place | undefined;
-  readonly nextReadings: readonly NextReading[] | 'not-offered' | undefined;
+  readonly nextReadings: NextAsked | 'not-offered' | undefined;
 }
 
 /** Everything that can be done to it. */

@@ -375,6 +375,38 @@ export const styles = css`
   .ladder .unfit strong {
     font-weight: 400;
   }
+  .rung-price {
+    display: block;
+  }
+  .spread {
+    display: block;
+    width: 100%;
+    height: 12px;
+    margin: 4px 0 2px;
+  }
+  .desk[dir='rtl'] .spread {
+    transform: scaleX(-1);
+  }
+  .spread line {
+    stroke: var(--rule);
+    vector-effect: non-scaling-stroke;
+  }
+  .spread rect {
+    fill: var(--soft);
+  }
+  .spread .middle {
+    fill: var(--saw);
+  }
+  .asked circle {
+    fill: var(--sheet);
+    stroke: var(--saw);
+    stroke-width: 1.5;
+  }
+  .asked-number {
+    fill: var(--ink);
+    font-size: 12px;
+    text-anchor: middle;
+  }
   .bars {
     list-style: none;
     margin: 0;

@@ -6,8 +6,8 @@ import { readLengthMm, unitOf, writeLength } from '../model/lengths.js';
 import { readingsOf } from '../model/record.js';
 import { filled, wordFor } from '../words/words.js';
 import { formTexts, valueOf } from './controls.js';
-import { button, recordField, select, toggle } from './parts.js';
-import type { Sheet } from './sheet.js';
+import { button, figure, recordField, select, toggle } from './parts.js';
+import type { NextAsked, Sheet, SheetState } from './sheet.js';
 
 export function tapTab(sheet: Sheet): TemplateResult {
   const { state, act } = sheet;
@@ -99,12 +99,26 @@ function nextReadings({ state, act }: Sheet): TemplateResult {
   const { nextReadings: asked } = state;
   if (asked === 'not-offered') return html`<p class="help">${words.nextNotOffered}</p>`;
   return html`<p class="help">${words.nextWhy}</p>
-    ${button(words.askNext, act.askWhereNext)}
-    <ol>
-      ${(asked ?? []).map(
-        ({ at, note }) =>
-          html`<li>
-            ${at.map((mm) => writeLength(mm, state.units)).join(', ')} <span lang="en">${note}</span>
+    ${button(words.askNext, act.askWhereNext)} ${asked === undefined ? nothing : nextAsked(asked, state)}`;
+}
+
+/** What the readings would tell, and the list of them with the numbers that stand on the plan. */
+function nextAsked({ readings, advice, minutes, areaRangeM2 }: NextAsked, state: SheetState): TemplateResult {
+  const { language, units } = state;
+  const [now, after] = [areaRangeM2.now, areaRangeM2.after].map((m2) => figure(m2, language, 2));
+  return html`<p lang="en" dir="ltr">${advice}</p>
+    <p class="figure">
+      ${filled(language.words.nextTells, { now, after, minutes: figure(minutes, language) })}
+    </p>
+    <ol class="asked-list">
+      ${readings.map(
+        ({ at, number, kind, chance }) =>
+          html`<li value=${number}>
+            ${wordFor(language, `reading.${kind}`)}
+            <span dir="ltr">${at.map((mm) => writeLength(mm, units)).join(', ')}</span>
+            <span class="soft"
+              >${filled(language.words.chance, { percent: figure(100 * chance, language) })}</span
+            >
           </li>`,
       )}
     </ol>`;
