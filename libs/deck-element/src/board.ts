@@ -130,7 +130,8 @@ export class Board {
   open(record: DefectRecord): void {
     this.#history = begun(record);
     this.#live = undefined;
-    this.#loose = { ...blank, frame: this.#loose.frame, spacingMm: this.#loose.spacingMm };
+    const { frame, spacingMm, tab } = this.#loose;
+    this.#loose = { ...blank, frame, spacingMm, tab };
     this.act.fit();
     this.#price();
   }

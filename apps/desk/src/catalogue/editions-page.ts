@@ -49,7 +49,7 @@ const editionRow = (desk: Desk, edition: Edition, list: EditionList, read: Readi
       ${
         code === list.current
           ? nothing
-          : html`<a href=${`#/catalogue/${code}/comparison`} aria-label=${`${words.comparison}: ${code}`}
+          : html`<a href=${`#/catalogue/${code}/comparison`} aria-label=${`${words.difference}: ${code}`}
               >${words.difference}</a
             >`
       }

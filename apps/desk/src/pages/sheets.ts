@@ -17,6 +17,7 @@ export function newSheetPage(desk: Desk): Page {
 /** A stored estimate with its record on the board, its papers and its revisions. */
 export function storedSheetPage(desk: Desk, id: string): Page {
   const deck = deckOf(desk, `of-${id}`);
+  deck.tab = 'result';
   let stored: StoredEstimate | undefined;
   let revisions: Revisions['items'] = [];
   void trying(desk, async () => {
@@ -29,7 +30,6 @@ export function storedSheetPage(desk: Desk, id: string): Page {
     revisions = all.items;
     deck.record = record;
     deck.stored = found;
-    deck.tab = 'result';
   });
   return {
     view: () => html`
