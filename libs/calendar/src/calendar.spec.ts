@@ -78,10 +78,11 @@ describe('calendar', () => {
     for (const { startAt } of worked) expect(Number(startAt.slice(11, 13))).toBeGreaterThanOrEqual(8);
   });
 
-  test('nothing goes on after the core is out until the hold is lifted', () => {
+  test('nothing is built up again until the hold is lifted, while the opened edges dry', () => {
     const hold = taskOf(plan, 'hold-remeasure');
     expect(hold.isHoldPoint).toBe(true);
-    expect(Date.parse(taskOf(plan, 'ream-lip').startAt)).toBeGreaterThanOrEqual(Date.parse(hold.readyAt));
+    expect(Date.parse(taskOf(plan, 'grind-inner').startAt)).toBeGreaterThanOrEqual(Date.parse(hold.readyAt));
+    expect(Date.parse(taskOf(plan, 'dry-edges').startAt)).toBeLessThan(Date.parse(hold.readyAt));
   });
 
   test('fairing takes a cure for each cycle', () => {

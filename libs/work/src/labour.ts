@@ -120,9 +120,11 @@ function modified(rate: ThreePoint, amount: number, applied: readonly Modifier[]
   );
 }
 
-/** Where nothing is said of a lip, the whole cut has one. */
-const amountOf = (amounts: DriverAmounts, driver: Driver): number =>
-  amounts[driver] ?? (driver === 'job' ? 1 : driver === 'lip-m' ? (amounts['cut-m'] ?? 0) : 0);
+/** Where nothing is said of a lip, the whole cut has one; where nothing of an old finish, all that is painted. */
+const amountOf = (amounts: DriverAmounts, driver: Driver): number => {
+  const standIn = driver === 'lip-m' ? 'cut-m' : driver === 'old-finish-m2' ? 'finish-m2' : undefined;
+  return amounts[driver] ?? (driver === 'job' ? 1 : standIn === undefined ? 0 : (amounts[standIn] ?? 0));
+};
 
 const known: ReadonlySet<string> = new Set(drivers);
 

@@ -28,6 +28,11 @@ export const driverAmountsQuestions = {
   'primed-m2-coat': ask({ ...amount, meaning: 'primed area times coats' }),
   'topcoat-m2-coat': ask({ ...amount, meaning: 'painted area times coats' }),
   'finish-m2': ask({ ...amount, meaning: 'finished area' }),
+  'old-finish-m2': ask({
+    ...amount,
+    meaning: 'finished area beyond the fairing of the repair',
+    description: 'Where the old finish is sanded and skimmed; absent: all that is finished.',
+  }),
   'covering-m2': ask({ ...amount, meaning: 'covering bonded to the deck that comes off' }),
   'nonskid-m2': ask({ ...amount, meaning: 'area of non-skid' }),
   'hole': ask({ ...amount, meaning: 'holes through the deck' }),

@@ -1,19 +1,28 @@
 import { shippedCatalogue } from '#lib/catalogue';
 import { estimate, type Estimate } from '#lib/estimate';
-import type { OutsideJob } from './outside-jobs.js';
+import { moneyOfTheYear } from './money-of-the-year.js';
+import type { Counted, OutsideJob, Reported } from './outside-jobs.js';
 
 /** One reported figure beside ours. */
 export interface Comparison {
-  readonly what: string;
+  readonly what: 'hours' | 'price' | 'goods' | 'days' | 'sheets' | 'growth';
   readonly unit: string;
-  readonly reportedLow: number;
-  readonly reportedHigh: number;
-  readonly oursP10: number;
-  readonly oursP50: number;
-  readonly oursP90: number;
+  readonly told: Span;
+  readonly ours: Quantiles;
   readonly covers: string;
   /** The reported span and ours share at least one value. */
   readonly isInside: boolean;
+}
+
+interface Span {
+  readonly low: number;
+  readonly high: number;
+}
+
+interface Quantiles {
+  readonly p10: number;
+  readonly p50: number;
+  readonly p90: number;
 }
 
 const estimates = new Map<string, Estimate>();
@@ -28,151 +37,154 @@ export function estimateOf(job: OutsideJob): Estimate {
   return outcome.value.estimate;
 }
 
-export function comparisonsOf(
-  { reported }: OutsideJob,
-  { summary, scope, lines }: Estimate,
-): readonly Comparison[] {
-  const { labourH, coreSheets, days, openedM2, growth } = reported;
-  const zoneM2 = scope.zones.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+/** Everything that the source tells of this job, each beside ours. */
+export const comparisonsOf = ({ reported }: OutsideJob, made: Estimate): readonly Comparison[] => [
+  ...hoursBeside(reported, made),
+  ...priceBeside(reported, made),
+  ...goodsBeside(reported, made),
+  ...daysBeside(reported, made),
+  ...sheetsBeside(reported, made),
+  ...growthBeside(reported, made),
+];
+
+/** Hours of the operations that the source counts too: the job's distribution, in the share of their mean hours. */
+const hoursBeside = ({ labourH }: Reported, { lines, summary }: Estimate): readonly Comparison[] =>
+  labourH === undefined
+    ? []
+    : [
+        compared('hours', 'h', labourH, {
+          covers: labourH.covers,
+          ours: scaled(
+            summary.labourH,
+            shareOf(lines, labourH, ({ hours }) => hours?.mean ?? 0),
+          ),
+        }),
+      ];
+
+/** Money without tax, in that of the source; of the work it counts with the goods of all of it. */
+const priceBeside = ({ price }: Reported, { lines, totals }: Estimate): readonly Comparison[] => {
+  if (price === undefined) return [];
+  const untaxed = Number(totals.base.amount) / (Number(totals.base.amount) + taxOnBase(totals));
+  const counted = shareOf(lines, price, ({ amount }) => Number(amount.amount));
+  const { p10, p50, p90 } = totals.range;
+  const range = { p10: Number(p10.amount), p50: Number(p50.amount), p90: Number(p90.amount) };
   return [
-    ...(labourH === undefined
-      ? []
-      : [
-          compared(
-            'hours of work',
-            'h',
-            { low: labourH.low, high: labourH.high },
-            { ...hoursOf({ lines, summary }, labourH.without ?? []), covers: labourH.covers },
-          ),
-        ]),
-    ...(coreSheets === undefined
-      ? []
-      : [
-          compared(
-            'sheets of core',
-            'sheets',
-            { low: coreSheets.count, high: coreSheets.count },
-            { ...point(summary.coreSheets), covers: coreSheets.covers },
-          ),
-        ]),
-    ...(days === undefined
-      ? []
-      : [
-          compared(
-            'days on the calendar',
-            'd',
-            { low: days.count, high: days.count },
-            { ...summary.calendarDays, covers: days.covers },
-          ),
-        ]),
-    ...(openedM2 === undefined
-      ? []
-      : [
-          compared(
-            'opened area',
-            'm2',
-            { low: openedM2, high: openedM2 },
-            {
-              p10: summary.openedAreaM2 * 0.9,
-              p50: summary.openedAreaM2,
-              p90: summary.openedAreaM2 * 1.1,
-              covers: 'as stated by the author, within a tenth',
-            },
-          ),
-        ]),
-    ...(growth === undefined
-      ? []
-      : [
-          compared(
-            'area found over area surveyed',
-            '1',
-            { low: growth.low, high: growth.high },
-            {
-              p10: scope.damagedAreaM2.p10 / zoneM2,
-              p50: scope.damagedAreaM2.p50 / zoneM2,
-              p90: scope.damagedAreaM2.p90 / zoneM2,
-              covers: growth.covers,
-            },
-          ),
-        ]),
+    compared('price', `${price.currency} of ${price.year}`, price, {
+      covers: price.covers,
+      ours: scaled(range, untaxed * counted * moneyOfTheYear(price)),
+    }),
   ];
+};
+
+const taxOnBase = ({ total, tax, base }: Estimate['totals']): number =>
+  (Number(tax.amount) * Number(base.amount)) / (Number(total.amount) - Number(tax.amount));
+
+const goodsBeside = ({ materialsCost }: Reported, { lines }: Estimate): readonly Comparison[] => {
+  if (materialsCost === undefined) return [];
+  const parts = lines.filter(({ partOrLabour }) => partOrLabour === 'part');
+  const sum = (pick: (line: Estimate['lines'][number]) => { readonly amount: string }): number =>
+    parts.reduce((total, line) => total + Number(pick(line).amount), 0);
+  return [
+    compared('goods', `${materialsCost.currency} of ${materialsCost.year}`, materialsCost, {
+      covers: materialsCost.covers,
+      ours: scaled(
+        {
+          p10: sum(({ amountRange }) => amountRange.low),
+          p50: sum(({ amount }) => amount),
+          p90: sum(({ amountRange }) => amountRange.high),
+        },
+        moneyOfTheYear(materialsCost),
+      ),
+    }),
+  ];
+};
+
+/** Days to the end of the task that the source goes up to, in the spread of the whole job. */
+const daysBeside = ({ days }: Reported, { process, summary }: Estimate): readonly Comparison[] => {
+  if (days === undefined) return [];
+  const { tasks, planned } = process.calendar;
+  const last = tasks.find(({ code }) => code === days.upTo);
+  if (days.upTo !== undefined && last === undefined) throw new Error(`no task ${days.upTo}`);
+  const share = last === undefined ? 1 : last.endDay / planned.calendarDays;
+  return [compared('days', 'd', days, { covers: days.covers, ours: scaled(summary.calendarDays, share) })];
+};
+
+const sheetsBeside = ({ coreSheets }: Reported, { summary }: Estimate): readonly Comparison[] => {
+  if (coreSheets === undefined) return [];
+  const { count, covers } = coreSheets;
+  const ours = { p10: summary.coreSheets, p50: summary.coreSheets, p90: summary.coreSheets };
+  return [compared('sheets', 'sheets', { low: count, high: count }, { covers, ours })];
+};
+
+const growthBeside = ({ growth }: Reported, { scope }: Estimate): readonly Comparison[] => {
+  if (growth === undefined) return [];
+  const recordedM2 = scope.zones.reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  return [
+    compared('growth', '1', growth, {
+      covers: growth.covers,
+      ours: scaled(scope.damagedAreaM2, 1 / recordedM2),
+    }),
+  ];
+};
+
+/** Of all lines, the part that the source counts: operations left out or named are told by their code. */
+function shareOf(
+  lines: Estimate['lines'],
+  { without = [], only }: Counted,
+  amountOf: (line: Estimate['lines'][number]) => number,
+): number {
+  const isNamed = (names: readonly string[], code: string): boolean =>
+    names.some((name) => code === `labour-${name}`);
+  const isCounted = ({ code }: { readonly code: string }): boolean =>
+    only === undefined ? !isNamed(without, code) : isNamed(only, code);
+  const sum = (counted: Estimate['lines']): number =>
+    counted.reduce((total, line) => total + amountOf(line), 0);
+  return sum(lines.filter(isCounted)) / sum(lines);
 }
 
-/** Our hours, of the operations that the source counts too: the job's distribution, in the share of their mean hours. */
-function hoursOf(
-  { lines, summary: { labourH } }: Pick<Estimate, 'lines' | 'summary'>,
-  without: readonly string[],
-): Pick<Ours, 'p10' | 'p50' | 'p90'> {
-  const meanH = (counted: Estimate['lines']): number =>
-    counted.reduce((sum, { hours }) => sum + (hours?.mean ?? 0), 0);
-  const share =
-    meanH(lines.filter(({ code }) => !without.some((operation) => code === `labour-${operation}`))) /
-    meanH(lines);
-  return { p10: share * labourH.p10, p50: share * labourH.p50, p90: share * labourH.p90 };
-}
-
-const point = (value: number) => ({ p10: value, p50: value, p90: value });
-
-interface Ours {
-  readonly p10: number;
-  readonly p50: number;
-  readonly p90: number;
-  readonly covers: string;
-}
+const scaled = ({ p10, p50, p90 }: Quantiles, factor: number): Quantiles => ({
+  p10: factor * p10,
+  p50: factor * p50,
+  p90: factor * p90,
+});
 
 const compared = (
-  what: string,
+  what: Comparison['what'],
   unit: string,
-  { low, high }: { readonly low: number; readonly high: number },
-  ours: Ours,
+  { low, high }: Span,
+  { covers, ours }: Pick<Comparison, 'covers' | 'ours'>,
 ): Comparison => ({
   what,
   unit,
-  reportedLow: low,
-  reportedHigh: high,
-  oursP10: ours.p10,
-  oursP50: ours.p50,
-  oursP90: ours.p90,
-  covers: ours.covers,
+  told: { low, high },
+  ours,
+  covers,
   isInside: high >= ours.p10 && low <= ours.p90,
 });
 
-const shown = (value: number): string => (Math.abs(value) >= 20 ? value.toFixed(0) : value.toFixed(2));
-const span = (low: number, high: number): string =>
-  low === high ? shown(low) : `${shown(low)} to ${shown(high)}`;
+/** A told figure over ours, both at their middle; nothing where the source only says "at most". */
+export const ratioOf = ({ told: { low, high }, ours }: Comparison): number | undefined =>
+  low > 0 ? Math.sqrt(low * high) / ours.p50 : undefined;
 
-/** The page that puts reported jobs beside our estimates of them. */
-export function outsidePage(jobs: readonly OutsideJob[]): string {
-  const head = [
-    '# Jobs that others did or quoted, beside our estimates of them',
-    '',
-    'Generated by `npm run manual`. Records restate what the sources say; what they leave out is supposed and said.',
-    'No constant of the catalogue was tuned to any of these jobs. A figure that falls outside our range is left outside, with what may explain it.',
-    'Money is not compared: the sources give other years and currencies, and the shipped prices are invented.',
-    '',
-  ];
-  return `${[...head, ...jobs.flatMap(jobLines)].join('\n')}\n`;
+export interface LeftOut {
+  readonly id: string;
+  /** What all the others, refitted by one factor, say of this job. */
+  readonly factor: number;
+  readonly isInside: boolean;
 }
 
-function jobLines(job: OutsideJob): readonly string[] {
-  const rows = comparisonsOf(job, estimateOf(job)).map(
-    ({ what, unit, reportedLow, reportedHigh, oursP10, oursP50, oursP90, covers, isInside }) =>
-      `| ${what} (${unit}) | ${span(reportedLow, reportedHigh)} | ${shown(oursP50)} | ${span(oursP10, oursP90)} | ${isInside ? 'inside' : '**outside**'} | ${covers} |`,
-  );
-  return [
-    `## ${job.title}`,
-    '',
-    `Source: ${job.source}.`,
-    '',
-    '| figure | reported | ours, P50 | ours, P10 to P90 | verdict | what the report covers |',
-    '|---|---|---|---|---|---|',
-    ...rows,
-    '',
-    'Supposed, because the source does not say:',
-    ...job.supposed.map((text) => `- ${text}`),
-    '',
-    'What may explain the difference:',
-    ...job.explained.map((text) => `- ${text}`),
-    '',
-  ];
+/** One factor on all hours, refitted on every other job by the mean of the logarithms, and each job judged by it. */
+export function leaveOneOut(
+  jobs: readonly { readonly id: string; readonly hours: Comparison }[],
+): readonly LeftOut[] {
+  const known = jobs.flatMap(({ id, hours }) => {
+    const ratio = ratioOf(hours);
+    return ratio === undefined ? [] : [{ id, hours, log: Math.log(ratio) }];
+  });
+  return known.map(({ id, hours }) => {
+    const others = known.filter((one) => one.id !== id);
+    const factor = Math.exp(others.reduce((sum, { log }) => sum + log, 0) / others.length);
+    const { p10, p90 } = scaled(hours.ours, factor);
+    return { id, factor, isInside: hours.told.high >= p10 && hours.told.low <= p90 };
+  });
 }

@@ -52,8 +52,11 @@ export const riskKindTitles: Readonly<Record<RiskKind, string>> = {
   'waits': 'Waits, where days are charged',
 };
 
-/** How far the pace of a whole job and the level of all its prices stray, as deviations of the logarithm. */
-export const paceSigma = 0.15;
+/**
+ * How far the pace of a whole job and the level of all its prices stray, as deviations of the logarithm. Pace: what is left of
+ * the scatter of told hours about ours when bracketed areas and untold scopes are taken off, judged.
+ */
+export const paceSigma = 0.2;
 export const priceSigma = 0.05;
 
 export interface Quantiles {

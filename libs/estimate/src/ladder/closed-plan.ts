@@ -111,6 +111,7 @@ function closedQuantities(
     liningM2: noArea,
     ...coatsAndCycles(job),
     finishM2: noArea,
+    oldFinishM2: noArea,
     nonskidM2: noArea,
     injectedM2: injected,
     injectionHoles: gridHoles(injected, INJECTION_PER_M2, 'injection holes'),

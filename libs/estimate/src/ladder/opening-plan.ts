@@ -17,6 +17,8 @@ import {
   noArea,
   none,
   nothingBesides,
+  beyond,
+  coveringArea,
   largeKinds,
   type JobQuantities,
 } from '../stages/labour-drivers.js';
@@ -146,6 +148,7 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
     taperM: figureOf('m', m(size.cutM), 'taper, roughly'),
     fairedM2,
     finishM2,
+    oldFinishM2: beyond('old finish that is painted over', finishM2, fairedM2),
     laminateM2: figureOf('m2', m2(size.laminateM2), 'laminate, roughly'),
     extraPlyM2: figureOf('m2', m2(size.laminateM2 * extra), 'ply area beyond two plies, roughly'),
     ...coatsAndCycles(job),

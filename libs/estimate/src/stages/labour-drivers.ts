@@ -26,6 +26,8 @@ export interface JobQuantities {
   readonly fairedM2: Figure<'m2'>;
   readonly fairingCycles: Figure<'1'>;
   readonly finishM2: Figure<'m2'>;
+  /** Of it, what keeps its old finish under the paint: the fairing of the repair has none. */
+  readonly oldFinishM2: Figure<'m2'>;
   /** Finished smooth: nonskid has its own coats on the primer. */
   readonly topcoatM2: Figure<'m2'>;
   /** Bonded on top of the deck and taken off before it is painted. */
@@ -75,7 +77,7 @@ const one = fraction(1);
 const PLIES_IN_THE_UNIT_RATE = 2;
 
 /** Fittings that take two people and an afternoon rather than four bolts. */
-export const largeKinds: readonly string[] = ['winch', 'windlass', 'track', 'mast-step', 'hatch'];
+export const largeKinds: readonly string[] = ['winch', 'windlass', 'track', 'hatch'];
 
 export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWork): JobQuantities {
   const { openedArea, cutLength, splitLength } = plan.figures;
@@ -93,6 +95,7 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
     taperM: cutM,
     fairedM2,
     finishM2,
+    oldFinishM2: beyond('old finish that is painted over', finishM2, fairedM2),
     laminateM2: laminate.largestPlyM2,
     extraPlyM2: productOf('m2', 'ply area beyond two plies', {
       largestPly: laminate.largestPlyM2,
@@ -185,6 +188,7 @@ export function injectionQuantities(
     openedM2: noArea,
     lipM: noLength,
     topcoatM2: smoothArea(finishM2, nonskidM2),
+    oldFinishM2: finishM2,
     looseSkinM2: noArea,
     heldSkinM2: noArea,
     looseCoreM2: noArea,
@@ -211,12 +215,16 @@ export function injectionQuantities(
 }
 
 export const smoothArea = (finish: Figure<'m2'>, nonskid: Figure<'m2'>): Figure<'m2'> =>
-  derived('m2', m2(Math.max(0, finish.value - nonskid.value)), 'finished smooth', {
+  beyond('finished smooth', finish, nonskid);
+
+/** What is left of an area beyond a part of it. */
+export const beyond = (meaning: string, whole: Figure<'m2'>, part: Figure<'m2'>): Figure<'m2'> =>
+  derived('m2', m2(Math.max(0, whole.value - part.value)), meaning, {
     formula: 'arithmetic.difference',
-    title: 'Finished area less what gets nonskid',
+    title: 'An area less a part of it',
     symbol: 'A',
     cite: { source: 'ARITHMETIC' },
-    inputs: { finish, nonskid },
+    inputs: { whole, part },
   });
 
 const lipLength = ({ openings }: ScopeWork['plan']): Figure<'m'> =>
@@ -251,6 +259,12 @@ function fairedArea(
   if (job.answers.method.skin.value === 're-bed') return laminate.largestPlyM2;
   return sumOf('m2', 'area to fair', { opened: openedArea, taperBand: taperBandArea });
 }
+
+/** Planks of the panel come off as an overlay of their own; those of the deck beyond it before it is painted. */
+export const coveringArea = (job: Job, finishM2: Figure<'m2'>): Figure<'m2'> =>
+  job.answers.panel.surface.value === 'planked'
+    ? beyond('covering beyond the panel', finishM2, areaOf('panel', m2FromMm2(mm2(panelAreaMm2(job)))))
+    : noArea;
 
 export function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
   if (!isPainted(job)) return noArea;
@@ -374,6 +388,7 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'primed-m2-coat': quantities.finishM2.value * quantities.primerCoats.value,
   'topcoat-m2-coat': quantities.topcoatM2.value * quantities.topcoatCoats.value,
   'finish-m2': quantities.finishM2.value,
+  'old-finish-m2': quantities.oldFinishM2.value,
   'covering-m2': quantities.coveringM2.value,
   'nonskid-m2': quantities.nonskidM2.value,
   'hole': quantities.holes.value,
@@ -411,6 +426,7 @@ export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<stri
     coats: quantities.topcoatCoats,
   }),
   'finish-m2': quantities.finishM2,
+  'old-finish-m2': quantities.oldFinishM2,
   'covering-m2': quantities.coveringM2,
   'nonskid-m2': quantities.nonskidM2,
   'hole': quantities.holes,

@@ -3325,6 +3325,7 @@ export type components = {
             readonly "loose-skin-m2"?: number;
             /** @description Area of non-skid. */
             readonly "nonskid-m2"?: number;
+            readonly "old-finish-m2"?: number;
             /** @description Opened area. */
             readonly "opened-m2"?: number;
             /** @description Glued planks that come off. */

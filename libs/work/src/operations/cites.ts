@@ -1,4 +1,4 @@
-import type { ThreePoint } from '#lib/kernel';
+import { scaled, type ThreePoint } from '#lib/kernel';
 import type { Cite } from '#lib/provenance';
 import type { Wait } from '../operation.js';
 
@@ -18,6 +18,17 @@ export const splitFromMemory: Cite = {
 };
 
 export const threePoint = (low: number, likely: number, high: number): ThreePoint => ({ low, likely, high });
+
+/**
+ * So much of the unit rates as they are remembered makes the totals of the told jobs that they were held to: the rates stood
+ * at their likely values there, and priced hours are means. One factor for all structure, fitted once; the page of outside
+ * jobs says on which and what is left when each of them is left out.
+ */
+const HELD_TO_TOLD = 0.8;
+
+/** Remembered hours per unit of structure, held to the totals of told jobs. */
+export const structureRate = (low: number, likely: number, high: number): ThreePoint =>
+  scaled(threePoint(low, likely, high), HELD_TO_TOLD);
 
 export const noWait: Wait = { kind: 'none' };
 export const untilReleased: Wait = { kind: 'cure', until: 'release' };

@@ -39,12 +39,12 @@ const sealantCures: Wait = {
 };
 const epoxyBeforePaint: Wait = {
   kind: 'elapsed',
-  hoursThreePoint: threePoint(24, 72, 168),
+  hoursThreePoint: threePoint(12, 18, 36),
   isCure: true,
-  why: 'last epoxy to the paint system: an epoxy primer the next day, solvent paint after 5 to 7 days at 21 degC',
+  why: 'last epoxy to the epoxy primer of the paint system: the next day, longer in a thick fill',
   cite: {
     ...commonPractice,
-    note: 'a plan seller prints 5 to 7 days at 21 degC before solvent paint; two-part primer goes on sooner',
+    note: 'two-part epoxy primer goes over epoxy the next day; the 5 to 7 days at 21 degC that are printed stand before solvent paint without it',
   },
 };
 /** 66 to 70 h from primer to nonskid and 45 to 55 h of sanding, skimming and fairing before, on 24 to 28 m2. */
@@ -54,6 +54,7 @@ const refinishCite = {
 } as const;
 const finishFixed: HoursBySize = {
   by: 'finish-m2',
+  hand: aboutHours(1),
   spot: aboutHours(3),
   panel: aboutHours(5.5),
   deck: aboutHours(8),
@@ -96,7 +97,7 @@ export const finishOperations = [
     code: 'sand-old-finish',
     title: 'Sand off the old nonskid and gloss, wipe clean',
     phase: 'finish',
-    driver: 'finish-m2',
+    driver: 'old-finish-m2',
     hours: threePoint(0.5, 0.9, 1.6),
     skill: 'finisher',
     appliesWhen: painted,
@@ -109,9 +110,9 @@ export const finishOperations = [
   }),
   defineOperation({
     code: 'skim-fair',
-    title: 'Skim and fair what is painted',
+    title: 'Skim and fair round the repair',
     phase: 'finish',
-    driver: 'finish-m2',
+    driver: 'old-finish-m2',
     hours: threePoint(0.7, 1.1, 2),
     skill: 'finisher',
     appliesWhen: painted,
@@ -202,7 +203,7 @@ export const finishOperations = [
     title: 'Bed and bolt four-bolt fittings',
     phase: 'refit',
     driver: 'fitting-small',
-    hours: threePoint(1, 2, 4),
+    hours: threePoint(0.4, 0.8, 2),
     skill: 'rigger',
     appliesWhen: {},
     after: ['check-before-paint', 'topcoat', 'nonskid', 'make-plates', 'pot-holes'],
@@ -210,7 +211,10 @@ export const finishOperations = [
     gate: 'dry-deck',
     strains: ['on-deck'],
     consumes: ['sealant'],
-    cite: fromMemory,
+    cite: {
+      ...fromMemory,
+      note: 'two pulpits and six stanchions bedded on prepared holes in 4 h, a day for four cleats, a winch base and blocks',
+    },
   }),
   defineOperation({
     code: 'refit-large',
@@ -265,6 +269,7 @@ export const finishOperations = [
     hours: aboutHours(1.5),
     bySize: {
       by: 'opened-m2',
+      hand: aboutHours(0.2),
       spot: aboutHours(0.5),
       panel: aboutHours(1.5),
       deck: aboutHours(4),

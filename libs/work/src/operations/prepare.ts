@@ -12,12 +12,22 @@ import {
 import { defineOperation } from '../operation.js';
 
 const liningRate = threePoint(1, 2, 5);
-const bySize = (spot: number, panel: number, deck: number): HoursBySize => ({
+const bySize = (hand: number, spot: number, panel: number, deck: number): HoursBySize => ({
   by: 'opened-m2',
+  hand: aboutHours(hand),
   spot: aboutHours(spot),
   panel: aboutHours(panel),
   deck: aboutHours(deck),
 });
+
+/** On a single fitting there is less to lay out than on a panel. */
+const setUpADay: HoursBySize = {
+  by: 'opened-m2',
+  hand: threePoint(0.15, 0.2, 0.25),
+  spot: threePoint(0.2, 0.3, 0.4),
+  panel: threePoint(0.25, 0.3, 0.5),
+  deck: threePoint(0.25, 0.3, 0.5),
+};
 
 /** Everything before the first cut: look, isolate, clear, protect, prop. */
 export const prepareOperations = [
@@ -27,7 +37,7 @@ export const prepareOperations = [
     phase: 'survey',
     driver: 'job',
     hours: aboutHours(1.5),
-    bySize: bySize(0.75, 1.5, 3.5),
+    bySize: bySize(0.3, 0.75, 1.5, 3.5),
     skill: 'laminator',
     appliesWhen: {},
     after: [],
@@ -42,7 +52,7 @@ export const prepareOperations = [
     phase: 'prepare',
     driver: 'job',
     hours: aboutHours(0.4),
-    bySize: bySize(0.2, 0.4, 0.75),
+    bySize: bySize(0.1, 0.2, 0.4, 0.75),
     skill: 'rigger',
     appliesWhen: {},
     after: ['inspect-map'],
@@ -101,7 +111,7 @@ export const prepareOperations = [
     phase: 'prepare',
     driver: 'job',
     hours: aboutHours(3),
-    bySize: bySize(0.5, 3, 12),
+    bySize: bySize(0.1, 0.5, 3, 12),
     skill: 'general',
     appliesWhen: { shelter: ['tent'] },
     after: ['hardware-off-small', 'hardware-off-large'],
@@ -116,7 +126,7 @@ export const prepareOperations = [
     phase: 'prepare',
     driver: 'job',
     hours: aboutHours(2),
-    bySize: bySize(0.75, 2, 6),
+    bySize: bySize(0.3, 0.75, 2, 6),
     skill: 'general',
     appliesWhen: deckOpened,
     after: ['hardware-off-small', 'hardware-off-large', 'tent'],
@@ -131,7 +141,7 @@ export const prepareOperations = [
     phase: 'prepare',
     driver: 'job',
     hours: aboutHours(1),
-    bySize: bySize(0.3, 1, 3),
+    bySize: bySize(0.1, 0.3, 1, 3),
     skill: 'general',
     appliesWhen: { props: ['needed'] },
     after: ['isolate-services', 'lining-out'],
@@ -146,7 +156,8 @@ export const prepareOperations = [
     title: 'Set up and pack up on each day worked',
     phase: 'prepare',
     driver: 'day',
-    hours: threePoint(0.25, 0.3, 0.5),
+    hours: setUpADay.panel,
+    bySize: setUpADay,
     skill: 'general',
     appliesWhen: {},
     after: [],

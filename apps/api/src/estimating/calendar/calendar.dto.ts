@@ -37,6 +37,7 @@ export class DriverAmountsDto implements DriverAmounts {
   @Asked(driverAmountsQuestions['primed-m2-coat']) readonly 'primed-m2-coat'?: number;
   @Asked(driverAmountsQuestions['topcoat-m2-coat']) readonly 'topcoat-m2-coat'?: number;
   @Asked(driverAmountsQuestions['finish-m2']) readonly 'finish-m2'?: number;
+  @Asked(driverAmountsQuestions['old-finish-m2']) readonly 'old-finish-m2'?: number;
   @Asked(driverAmountsQuestions['covering-m2']) readonly 'covering-m2'?: number;
   @Asked(driverAmountsQuestions['nonskid-m2']) readonly 'nonskid-m2'?: number;
   @Asked(driverAmountsQuestions['hole']) readonly 'hole'?: number;
