@@ -31,7 +31,7 @@ export const hoursPlot = (jobs: readonly Plotted[]): string =>
     `<rect width="${WIDE}" height="${HIGH}" fill="white"/>`,
     ...[0.01, 0.03, 0.1, 0.3, 1, 3, 10, 30].map((m2) => gridLine(across(m2), `${m2}`)),
     ...[1, 3, 10, 30, 100, 300].map((h) => levelLine(up(h), `${h}`)),
-    `<text x="${WIDE / 2}" y="${HIGH - 8}" text-anchor="middle">m2 of core, or of painted deck (13, 14)</text>`,
+    `<text x="${WIDE / 2}" y="${HIGH - 8}" text-anchor="middle">m2 of core; of painted deck for a finish told by itself</text>`,
     `<text x="14" y="${HIGH / 2}" text-anchor="middle" transform="rotate(-90 14 ${HIGH / 2})">hours counted by the source</text>`,
     ...jobs.map(jobMark),
     ...legend(),
