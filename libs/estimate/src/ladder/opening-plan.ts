@@ -10,7 +10,6 @@ import type { SheetsWanted } from '../stages/core-stage.js';
 import {
   circumstancesOf,
   coatsAndCycles,
-  coveringArea,
   finishArea,
   nonskidArea,
   smoothArea,

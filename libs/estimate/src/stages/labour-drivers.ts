@@ -246,10 +246,6 @@ const lipLength = ({ openings }: ScopeWork['plan']): Figure<'m'> =>
     },
   );
 
-/** What is bonded to the deck and comes off before it is painted, unless an overlay is recorded, which is counted by itself. */
-export const coveringArea = ({ record, answers }: Job, finishM2: Figure<'m2'>): Figure<'m2'> =>
-  answers.panel.surface.value === 'planked' && record.panel.overlay === undefined ? finishM2 : noArea;
-
 /** A re-bedded skin is faired over its seams only; a relaid one over the whole laminate. */
 function fairedArea(
   job: Job,
@@ -260,11 +256,12 @@ function fairedArea(
   return sumOf('m2', 'area to fair', { opened: openedArea, taperBand: taperBandArea });
 }
 
-/** Planks of the panel come off as an overlay of their own; those of the deck beyond it before it is painted. */
-export const coveringArea = (job: Job, finishM2: Figure<'m2'>): Figure<'m2'> =>
-  job.answers.panel.surface.value === 'planked'
-    ? beyond('covering beyond the panel', finishM2, areaOf('panel', m2FromMm2(mm2(panelAreaMm2(job)))))
-    : noArea;
+/** What is bonded to the deck and comes off before it is painted; a recorded overlay takes that of the panel with it. */
+export function coveringArea(job: Job, finishM2: Figure<'m2'>): Figure<'m2'> {
+  if (job.answers.panel.surface.value !== 'planked') return noArea;
+  if (job.record.panel.overlay === undefined) return finishM2;
+  return beyond('covering beyond the panel', finishM2, areaOf('panel', m2FromMm2(mm2(panelAreaMm2(job)))));
+}
 
 export function finishArea(job: Job, fairedM2: Figure<'m2'>): Figure<'m2'> {
   if (!isPainted(job)) return noArea;

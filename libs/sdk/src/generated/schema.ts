@@ -3325,6 +3325,7 @@ export type components = {
             readonly "loose-skin-m2"?: number;
             /** @description Area of non-skid. */
             readonly "nonskid-m2"?: number;
+            /** @description Where the old finish is sanded and skimmed; absent: all that is finished. */
             readonly "old-finish-m2"?: number;
             /** @description Opened area. */
             readonly "opened-m2"?: number;
