@@ -1,5 +1,4 @@
 import type { Catalogue } from '#lib/catalogue';
-import { keptPlates } from '#lib/panel';
 import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
 import { concluded } from './conclusion/conclusion.js';
 import { closedDocumentOf } from './document/closed-document.js';
@@ -7,11 +6,11 @@ import { documentOf } from './document/document.js';
 import type { EstimateWithWhy } from './document/estimate-document.js';
 import type { DefectRecord } from './job/defect-record.js';
 import { jobOf, type Job } from './job/job.js';
+import { keptWork, type KeptWork } from './kept-work.js';
 import { workOutClosed, type ClosedJob } from './ladder/closed-job.js';
 import { cardsFor, offIn } from './ladder/hardware.js';
 import { ladderOf, type LadderWork } from './ladder/method-ladder.js';
 import { openedZones, withBesides } from './ladder/opened-places.js';
-import { pricedLadder } from './ladder/priced-ladder.js';
 import { takingRung } from './ladder/taking-rung.js';
 import { scheduleOf } from './stages/calendar-stage.js';
 import { replanned } from './stages/replan-stage.js';
@@ -25,6 +24,7 @@ import { laminateFor } from './stages/laminate-stage.js';
 import { pressedQuantities } from './stages/pressed-quantities.js';
 import { pricedWork } from './stages/pricing-stage.js';
 import { pressOf, processOf } from './stages/process-stage.js';
+import { scopeOf } from './stages/scope-stage.js';
 import { oldSkinsOf } from './stages/skins.js';
 import { weatherOf } from './stages/weather-stage.js';
 import type { WorkedJob } from './worked-job.js';
@@ -41,7 +41,7 @@ export const estimate = (
   engineVersion: string,
 ): Outcome<EstimateWithWhy> =>
   andThen(jobOf(record, catalogue), (job) =>
-    mapValue(workedWay(job), (worked) => {
+    mapValue(workedWay(job, keptWork()), (worked) => {
       const { estimate: body, derivations } =
         worked.kind === 'opened'
           ? documentOf(worked.work, engineVersion)
@@ -55,8 +55,8 @@ export type WorkedWay =
   | { readonly kind: 'opened'; readonly work: WorkedJob }
   | { readonly kind: 'closed'; readonly work: ClosedJob };
 
-export const workedWay = (job: Job): Outcome<WorkedWay> =>
-  andThen(ladderOf(job), (ladder): Outcome<WorkedWay> =>
+export const workedWay = (job: Job, kept: KeptWork): Outcome<WorkedWay> =>
+  andThen(ladderOf(job, kept), (ladder): Outcome<WorkedWay> =>
     ladder.chosen.method.reach === 'opening'
       ? mapValue(workOut(takingRung(job, ladder.chosen), ladder), (work) => ({ kind: 'opened', work }))
       : mapValue(workOutClosed(job, ladder), (work) => ({ kind: 'closed', work })),
@@ -67,11 +67,11 @@ const MOST_TRIED = 40;
 
 /** The stages in the order in which each needs the ones before. */
 const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
-  inOrder({ job, ladder, plates: keptPlates() })
-    .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
-    .then('scope', ({ extent }) => ladder.scopes(job, openedZones(ladder, extent.zones)))
+  inOrder({ job, ladder, plates: ladder.kept.plates })
+    .then('extent', () => (ladder.extent === undefined ? extentOf(job, ladder.kept) : success(ladder.extent)))
+    .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones), ladder.kept))
     .then('skins', () => oldSkinsOf(job))
-    .then('core', ({ scope }) => coreFor(job, scope))
+    .then('core', ({ scope }) => coreFor(job, scope, ladder.kept))
     .then('laminate', ({ scope, skins, core, plates }) =>
       laminateFor(job, scope, { skins, coreMm: core.coreMm, plates, mostTried: MOST_TRIED }),
     )
@@ -102,5 +102,4 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
       ),
     )
     .then('cost', (work) => costOf({ ...work, demand: work.process.batches.demand }, work.pricing.lines))
-    .then('rungs', (work) => success(pricedLadder(job, ladder, work)))
     .done();

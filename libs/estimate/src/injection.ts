@@ -12,6 +12,7 @@ import { costOf } from './stages/cost-stage.js';
 import type { DefectRecord } from './job/defect-record.js';
 import { extentOf, type ExtentWork } from './stages/extent-stage.js';
 import type { Job } from './job/job.js';
+import type { KeptWork } from './kept-work.js';
 import {
   driverAmountsOf,
   injectionFlags,
@@ -88,8 +89,8 @@ const zoneAreaM2 = (zones: NonNullable<DefectRecord['zones']>): In<'m2'> =>
   m2FromMm2(mm2(zones.reduce((sum, { outline }) => sum + areaMm2([{ outer: outline, holes: [] }]), 0)));
 
 /** An injection worked out like any other way of doing the job: hours, pots, days, lines, risk. */
-export const workOutInjection = (job: Job): Outcome<Injected> =>
-  andThen(extentOf(job), (extent) => {
+export const workOutInjection = (job: Job, kept: KeptWork): Outcome<Injected> =>
+  andThen(extentOf(job, kept), (extent) => {
     const quantities = injectionQuantities(job, injectedOf(job));
     return andThen(potsAndWaits(job, stepsFor(job, quantities)), (process) =>
       andThen(injectionSchedule(job, { extent, quantities, process }), ({ planned, schedule }) =>

@@ -15,6 +15,7 @@ import { compareVariants, type VariantComparison, type VariantResult } from '#li
 import type { Conditions, DefectRecord, MethodChoice } from './job/defect-record.js';
 import { injectionRefusal, resinLeftKg, workOutInjection, type Injected } from './injection.js';
 import { jobOf } from './job/job.js';
+import { keptWork, type KeptWork } from './kept-work.js';
 import { workedWay, type WorkedWay } from './estimate.js';
 import type { ClosedJob } from './ladder/closed-job.js';
 import type { WorkedJob } from './worked-job.js';
@@ -46,14 +47,16 @@ export function estimateVariants(
     return refusal(problem('too-many', '/variants', { count: variants.length, most: MOST_VARIANTS }));
   const own = jobOf(record, catalogue);
   if (!own.ok) return refusal(...below('/record', own.problems));
+  const kept = keptWork();
   const tried = variants.map((variant, index) =>
-    triedOf(variant, record, { catalogue, at: pointer('/variants', index) }),
+    triedOf(variant, record, { catalogue, kept, at: pointer('/variants', index) }),
   );
   return andThen(allOfList(tried), (all) => compareVariants(all.map((one) => resultOf(one, asBuiltOf(all)))));
 }
 
 interface Place {
   readonly catalogue: Catalogue;
+  readonly kept: KeptWork;
   readonly at: string;
 }
 
@@ -67,7 +70,11 @@ interface Tried {
   readonly refusal?: { readonly rule: string; readonly why: string };
 }
 
-function triedOf(variant: VariantAsked, record: DefectRecord, { catalogue, at }: Place): Outcome<Tried> {
+function triedOf(
+  variant: VariantAsked,
+  record: DefectRecord,
+  { catalogue, kept, at }: Place,
+): Outcome<Tried> {
   const { code, title = code, method, conditions } = variant;
   const changed: DefectRecord = {
     ...record,
@@ -80,8 +87,8 @@ function triedOf(variant: VariantAsked, record: DefectRecord, { catalogue, at }:
   if (refused !== undefined) return success({ code, title, refusal: refused });
   const worked =
     variant.inject === true
-      ? mapValue(workOutInjection(job.value), (injected) => ({ injected }))
-      : mapValue(workedWay(job.value), (way) => triedWay(way));
+      ? mapValue(workOutInjection(job.value, kept), (injected) => ({ injected }))
+      : mapValue(workedWay(job.value, kept), (way) => triedWay(way));
   // What cannot be worked out for this record is a refusal of the variant, with the reason; the others still stand.
   if (!worked.ok)
     return success({

@@ -2,7 +2,6 @@ import type { CalendarPlan } from '#lib/calendar';
 import type { PanelCheck } from '#lib/panel';
 import type { BondPressurePlan } from '#lib/press';
 import type { LadderWork } from './ladder/method-ladder.js';
-import type { PricedRung } from './ladder/priced-ladder.js';
 import type { CoreWork } from './stages/core-stage.js';
 import type { ScheduleWork } from './stages/calendar-stage.js';
 import type { PlannedExtent } from './stages/replan-stage.js';
@@ -19,7 +18,6 @@ import type { WeatherWork } from './stages/weather-stage.js';
 export interface WorkedJob extends ResinContext {
   readonly core: CoreWork;
   readonly ladder: LadderWork;
-  readonly rungs: readonly PricedRung[];
   readonly extent: ExtentWork;
   readonly skins: OldSkins;
   readonly press: BondPressurePlan;

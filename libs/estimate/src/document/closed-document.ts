@@ -7,6 +7,7 @@ import { isKnown } from '#lib/kernel';
 import { m2FromMm2, mm2 } from '#lib/units';
 import type { ClosedJob } from '../ladder/closed-job.js';
 import { netAreaMm2 } from '../ladder/deck-facts.js';
+import { pricedLadder } from '../ladder/priced-ladder.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { calendarSection } from '../stages/calendar-stage.js';
@@ -32,7 +33,7 @@ export function closedDocumentOf(work: ClosedJob, engineVersion: string): BodyWi
       title: job.record.title ?? 'Deck repair',
       ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
       summary: summaryOf(work),
-      methods: methodsSection(ladder, work.rungs),
+      methods: methodsSection(ladder, pricedLadder(job, ladder, work)),
       scope: scopeOf(work),
       leftOut: leftOut(work),
       hardware: work.cards.map(hardwareCard),

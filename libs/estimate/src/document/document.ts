@@ -9,6 +9,7 @@ import { calendarSection } from '../stages/calendar-stage.js';
 import { cautionsOf } from '../stages/caution-stage.js';
 import { panelChecks, panelSection } from '../sections/check-section.js';
 import { cardsFor, offIn } from '../ladder/hardware.js';
+import { pricedLadder } from '../ladder/priced-ladder.js';
 import { hardwareCard, leakSection, methodsSection } from '../sections/methods-section.js';
 import { figuresOf } from '../stages/labour-drivers.js';
 import { linesSection, sectionsSection } from '../sections/lines-section.js';
@@ -35,7 +36,7 @@ export function documentOf(work: WorkedJob, engineVersion: string): BodyWithWhy 
       title: job.record.title ?? 'Deck repair',
       ...(job.record.reference === undefined ? {} : { reference: job.record.reference }),
       summary: summaryOf(work),
-      methods: methodsSection(work.ladder, work.rungs),
+      methods: methodsSection(work.ladder, pricedLadder(job, work.ladder, work)),
       scope: scopeSection(job, work.scope, work.extent),
       core: core.section,
       laminate: laminate.section,

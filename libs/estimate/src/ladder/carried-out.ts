@@ -11,9 +11,10 @@ import {
 } from '#lib/methods';
 import type { PanelRecord } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
+import type { KeptWork } from '../kept-work.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
 import { pressOf } from '../stages/process-stage.js';
-import type { ScopeSource, ScopeWork } from '../stages/scope-stage.js';
+import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
 import { openedIn } from './opened-in.js';
 import { takingRung } from './taking-rung.js';
 
@@ -25,7 +26,7 @@ export function refutedBy(
   job: Job,
   ladder: JobLadder,
   extent: ExtentWork,
-  scopes: ScopeSource,
+  kept: KeptWork,
 ): ReadonlyMap<RungCode, Reason> {
   const known = new Map<string, Reason | undefined>();
   const refuted = new Map<RungCode, Reason>();
@@ -41,7 +42,7 @@ export function refutedBy(
       rung.method.fill,
       ...zones.map(({ id }) => id),
     ].join();
-    if (!known.has(key)) known.set(key, reasonAgainst(taken, rung, scopes(taken, zones)));
+    if (!known.has(key)) known.set(key, reasonAgainst(taken, rung, scopeOf(taken, zones, kept)));
     const reason = known.get(key);
     if (reason !== undefined) refuted.set(rung.method.code, reason);
   }

@@ -4,7 +4,7 @@ import type { FittingCard } from '#lib/methods';
 import type { Job } from '../job/job.js';
 import { closedCards, closedPlan } from './closed-plan.js';
 import type { LadderWork } from './method-ladder.js';
-import { growthOfAPlug, pricedLadder, type PricedRung } from './priced-ladder.js';
+import { growthOfAPlug } from './priced-ladder.js';
 import { workRung, type RungPlan, type RungWork } from './rung-work.js';
 
 /** A job that leaves the deck closed: fittings, holes, gaps and strips, without core sheets, laminate or panel check. */
@@ -14,7 +14,6 @@ export interface ClosedJob extends RungWork {
   readonly plan: RungPlan;
   readonly calendar: CalendarPlan;
   readonly cards: readonly FittingCard[];
-  readonly rungs: readonly PricedRung[];
 }
 
 export const workOutClosed = (job: Job, ladder: LadderWork): Outcome<ClosedJob> => {
@@ -27,7 +26,6 @@ export const workOutClosed = (job: Job, ladder: LadderWork): Outcome<ClosedJob> 
       plan,
       calendar: withDays(walked, work.schedule.momentAfter, work.cost.risk),
       cards: closedCards(job, ladder.combination).all,
-      rungs: pricedLadder(job, ladder, work),
     })),
   );
 };

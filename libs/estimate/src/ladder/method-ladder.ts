@@ -11,8 +11,9 @@ import {
 } from '#lib/methods';
 import type { MethodChoice } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
+import { keptWork, type KeptWork } from '../kept-work.js';
 import { extentOf, type ExtentWork } from '../stages/extent-stage.js';
-import { keptScopes, nothingFound, type ScopeSource } from '../stages/scope-stage.js';
+import { nothingFound } from '../stages/scope-stage.js';
 import { refutedBy } from './carried-out.js';
 import { deckFactsOf } from './deck-facts.js';
 import { isPlugsAtFittings, placesOf } from './places.js';
@@ -26,15 +27,14 @@ export interface LadderWork {
   readonly combination: readonly PlaceChoice[];
   /** Absent where nothing but fittings is looked after. */
   readonly extent?: ExtentWork;
-  /** The openings that were planned to judge the rungs. */
-  readonly scopes: ScopeSource;
+  /** What was asked to judge the rungs and need not be asked again. */
+  readonly kept: KeptWork;
 }
 
 /** Judges the ladder and takes the rung that the record names, or the recommended one; an unfit one is refused with its reason. */
-export function ladderOf(job: Job): Outcome<LadderWork> {
-  const extent = mappedExtent(job);
-  const scopes = keptScopes();
-  const judged = judgedLadder(job, extent, scopes);
+export function ladderOf(job: Job, kept: KeptWork): Outcome<LadderWork> {
+  const extent = mappedExtent(job, kept);
+  const judged = judgedWith(job, extent, kept);
   if (!judged.ok) return judged;
   const { ladder } = judged.value;
   const named = namedIn(job.record.method, ladder);
@@ -45,17 +45,22 @@ export function ladderOf(job: Job): Outcome<LadderWork> {
     ladder,
     chosen,
     isNamed: named !== undefined,
-    scopes,
+    kept,
     combination: combinationWith(ladder, chosen.method.code),
     ...(extent.ok ? { extent: extent.value } : {}),
   });
 }
 
 /** The ladder alone, before anything is chosen: also where no rung is fit. */
-export function judgedLadder(
+export function judgedLadder(job: Job): Outcome<{ readonly ladder: JobLadder }> {
+  const kept = keptWork();
+  return judgedWith(job, mappedExtent(job, kept), kept);
+}
+
+function judgedWith(
   job: Job,
-  extent: Outcome<ExtentWork> = mappedExtent(job),
-  scopes: ScopeSource = keptScopes(),
+  extent: Outcome<ExtentWork>,
+  kept: KeptWork,
 ): Outcome<{ readonly ladder: JobLadder }> {
   const places = placesOf(job, extent.ok ? extent.value.zones : []);
   const [first, ...others] = places;
@@ -64,13 +69,13 @@ export function judgedLadder(
   const deck = deckFactsOf(job, places);
   const ladder = jobLadder(deck, [first, ...others]);
   return success({
-    ladder: extent.ok ? withoutRungs(ladder, deck, refutedBy(job, ladder, extent.value, scopes)) : ladder,
+    ladder: extent.ok ? withoutRungs(ladder, deck, refutedBy(job, ladder, extent.value, kept)) : ladder,
   });
 }
 
 /** A few plugs beside fittings map nothing: they speak for those holes alone. */
-const mappedExtent = (job: Job): Outcome<ExtentWork> =>
-  isPlugsAtFittings(job) ? refusal(nothingBad(job)) : extentOf(job);
+const mappedExtent = (job: Job, kept: KeptWork): Outcome<ExtentWork> =>
+  isPlugsAtFittings(job) ? refusal(nothingBad(job)) : extentOf(job, kept);
 
 /** Readings that show nothing, or a record without any. */
 const nothingBad = ({ record }: Job): Problem =>

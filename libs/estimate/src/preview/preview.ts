@@ -1,11 +1,12 @@
 import type { Catalogue } from '#lib/catalogue';
 import { andThen, inOrder, mapValue, success, type Outcome } from '#lib/kernel';
 import { verdictOf } from '../conclusion/verdict.js';
-import { keptPlates, type Restoration } from '#lib/panel';
+import type { Restoration } from '#lib/panel';
 import type { BondPressurePlan } from '#lib/press';
 import { rangeOf } from '../document/range.js';
 import type { DefectRecord } from '../job/defect-record.js';
 import { jobOf, type Job } from '../job/job.js';
+import { keptWork } from '../kept-work.js';
 import { openedZones, withBesides } from '../ladder/opened-places.js';
 import { workOutClosed, type ClosedJob } from '../ladder/closed-job.js';
 import { cardsFor, offIn } from '../ladder/hardware.js';
@@ -24,7 +25,7 @@ import { pricedWork, type PricingWork } from '../stages/pricing-stage.js';
 import { pressedQuantities } from '../stages/pressed-quantities.js';
 import { pressOf, processOf, type ProcessWork } from '../stages/process-stage.js';
 import { restorationWith } from '../stages/schedule-choice.js';
-import type { ScopeWork } from '../stages/scope-stage.js';
+import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
 import { oldSkinsOf } from '../stages/skins.js';
 import type { EstimatePreview, PreviewPanel } from './estimate-preview.js';
 import { roughCoreFor } from './rough-core.js';
@@ -38,7 +39,7 @@ const MOST_TRIED = 3;
  */
 export const previewOf = (record: DefectRecord, catalogue: Catalogue): Outcome<EstimatePreview> =>
   andThen(jobOf(record, catalogue), (job) =>
-    andThen(ladderOf(job), (ladder) =>
+    andThen(ladderOf(job, keptWork()), (ladder) =>
       ladder.chosen.method.reach === 'opening'
         ? mapValue(workOutRoughly(takingRung(job, ladder.chosen), ladder), previewFrom)
         : mapValue(workOutClosed(job, ladder), closedPreview),
@@ -58,9 +59,9 @@ interface RoughWork {
 }
 
 const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
-  inOrder({ job, ladder, plates: keptPlates(), isRough: true })
-    .then('extent', () => (ladder.extent === undefined ? extentOf(job) : success(ladder.extent)))
-    .then('scope', ({ extent }) => ladder.scopes(job, openedZones(ladder, extent.zones)))
+  inOrder({ job, ladder, plates: ladder.kept.plates, isRough: true })
+    .then('extent', () => (ladder.extent === undefined ? extentOf(job, ladder.kept) : success(ladder.extent)))
+    .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones), ladder.kept))
     .then('skins', () => oldSkinsOf(job))
     .then('core', ({ scope }) => roughCoreFor(job, scope))
     .then('around', ({ skins, core, plates }) =>

@@ -1,19 +1,13 @@
 import { mapValue, problem, refusal, type Outcome, type Problem } from '#lib/kernel';
 import type { SheetFormat } from '#lib/catalogue';
-import {
-  coreBill,
-  type CoreBill,
-  type CoreBillRequest,
-  type CoreCut,
-  type SolidFill,
-  type StackPlan,
-} from '#lib/coring';
+import type { CoreBill, CoreBillRequest, CoreCut, SolidFill, StackPlan } from '#lib/coring';
 import { areaMm2 } from '#lib/geometry';
 import { derived, sumOf, type Figure } from '#lib/provenance';
 import { fraction, m2, m2FromMm2, mm2 } from '#lib/units';
 import { coreChecks, coreSection } from '../sections/core-section.js';
 import type { Check, CoreSection } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
+import type { KeptWork } from '../kept-work.js';
 import type { ScopeWork } from './scope-stage.js';
 
 /** Sheets to buy of one thickness, form and format. */
@@ -49,8 +43,8 @@ export interface SolidSection {
 }
 
 /** Stack, mosaic and sheets for the openings. */
-export function coreFor(job: Job, scope: ScopeWork): Outcome<CoreWork> {
-  const outcome = coreBill(requestOf(job, scope));
+export function coreFor(job: Job, scope: ScopeWork, { core }: Pick<KeptWork, 'core'>): Outcome<CoreWork> {
+  const outcome = core(requestOf(job, scope));
   return outcome.ok
     ? mapValue(outcome, (bill) => coreWork(job, scope, bill))
     : refusal(...outcome.problems.map(ofRecord));

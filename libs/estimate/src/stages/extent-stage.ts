@@ -1,15 +1,9 @@
 import { mapValue, type Outcome } from '#lib/kernel';
-import {
-  estimateExtent,
-  type EvidenceGrade,
-  type Extent,
-  type Finding,
-  type GrowthLaw,
-  type ZoneShape,
-} from '#lib/extent';
+import type { EvidenceGrade, Extent, Finding, GrowthLaw, ZoneShape } from '#lib/extent';
 import type { Figure } from '#lib/provenance';
 import type { Range, Scope } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
+import type { KeptWork } from '../kept-work.js';
 import { areasOf } from '../sections/areas.js';
 
 /** How far the bad core goes, and how sure that is. */
@@ -29,10 +23,10 @@ export interface ExtentWork {
 }
 
 /** From readings or from drawn zones; readings can lower a stated grade, never raise it. */
-export const extentOf = (job: Job): Outcome<ExtentWork> =>
-  mapValue(estimateExtent(requestOf(job)), (extent) => extentWork(job, extent));
+export const extentOf = (job: Job, { extent: ask }: Pick<KeptWork, 'extent'>): Outcome<ExtentWork> =>
+  mapValue(ask(requestOf(job)), (extent) => extentWork(job, extent));
 
-function requestOf({ record, answers }: Job): Parameters<typeof estimateExtent>[0] {
+function requestOf({ record, answers }: Job): Parameters<KeptWork['extent']>[0] {
   const isGradedByReadings = record.survey !== undefined && record.evidence === undefined;
   return {
     panel: record.panel,

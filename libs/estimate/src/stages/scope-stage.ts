@@ -1,6 +1,7 @@
 import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
-import { planOpenings, type OpeningPlan, type OpeningRequest, type ZoneShape } from '#lib/extent';
+import type { OpeningPlan, OpeningRequest, ZoneShape } from '#lib/extent';
 import type { Job } from '../job/job.js';
+import type { KeptWork } from '../kept-work.js';
 
 /** Where to saw and what lies there. */
 export interface ScopeWork {
@@ -9,10 +10,14 @@ export interface ScopeWork {
 }
 
 /** Plans the openings for zones that were drawn or found; with none there is nothing to price, and the findings say why. */
-export const scopeOf = (job: Job, zones: readonly ZoneShape[]): Outcome<ScopeWork> =>
+export const scopeOf = (
+  job: Job,
+  zones: readonly ZoneShape[],
+  { openings }: Pick<KeptWork, 'openings'>,
+): Outcome<ScopeWork> =>
   zones.length === 0
     ? refusal(problem('not-supported', '/survey/readings', { why: nothingFound }))
-    : andThen(planOpenings(openingRequestOf(job, zones)), (plan) =>
+    : andThen(openings(openingRequestOf(job, zones)), (plan) =>
         plan.openings.length === 0
           ? refusal(
               problem('not-supported', '/zones', {
@@ -21,19 +26,6 @@ export const scopeOf = (job: Job, zones: readonly ZoneShape[]): Outcome<ScopeWor
             )
           : success({ zones, plan }),
       );
-
-/** Openings planned once for each way in: the rungs of a ladder and the job that takes one of them ask alike. */
-export type ScopeSource = typeof scopeOf;
-
-export function keptScopes(): ScopeSource {
-  const kept = new Map<string, Outcome<ScopeWork>>();
-  return (job, zones) => {
-    const key = JSON.stringify([openingRequestOf(job, zones).method, zones.map(({ id }) => id)]);
-    const scope = kept.get(key) ?? scopeOf(job, zones);
-    kept.set(key, scope);
-    return scope;
-  };
-}
 
 export const nothingFound =
   'they show no place where bad core is likely enough to cut the deck; read closer together where it sounds dull, take a plug there, or draw the zone that is known';
