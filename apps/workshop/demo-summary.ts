@@ -49,7 +49,7 @@ function scopeLines({ scope }: Estimate): readonly string[] {
   ];
 }
 
-function quantityLines({ core, laminate, process }: Estimate): readonly string[] {
+function quantityLines({ summary, core, laminate, process }: Estimate): readonly string[] {
   return [
     ...heading('Quantities'),
     ...(core === undefined ? [] : coreLines(core)),
@@ -58,13 +58,7 @@ function quantityLines({ core, laminate, process }: Estimate): readonly string[]
     ),
     row(
       'resin',
-      `${fixed(
-        process.demands.reduce((sum, { netL }) => sum + netL, 0),
-        1,
-      )} l net, ${fixed(
-        process.demands.reduce((sum, { totalL }) => sum + totalL, 0),
-        1,
-      )} l with waste, in ${process.batches.length} pots; ${process.resin.hardenerName}`,
+      `${fixed(summary.mixedResinL, 1)} l with waste, in ${process.batches.length} pots; ${process.resin.hardenerName}`,
     ),
     ...(process.bondPressure === undefined ? [] : [row('pressure', process.bondPressure.recommendation)]),
   ];

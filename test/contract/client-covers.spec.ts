@@ -34,6 +34,7 @@ const ID = '{id}';
 const CODE = '{code}';
 const changing = { edition: 'draft', ifMatch: '"1"' };
 const nothing = {} as never;
+const number = '{number}' as never;
 
 async function everyMethod(client: Kingplank): Promise<void> {
   const { estimates, editions, keys, pages, organisations, letterhead, priceLists, health } = client;
@@ -64,6 +65,9 @@ async function everyMethod(client: Kingplank): Promise<void> {
   await Promise.all([estimates.record(ID), estimates.replay(ID), estimates.why(ID, CODE)]);
   await Promise.all([estimates.revise(ID, nothing), estimates.revisions(ID), estimates.compare(ID, nothing)]);
   await Promise.all([estimates.changeOrder(ID), estimates.drawings(ID), estimates.drawing(ID, '{name}')]);
+  await Promise.all([estimates.photographs(ID), estimates.photograph(ID, number)]);
+  await estimates.setPhotograph(ID, number, new Uint8Array(1), nothing);
+  await estimates.removePhotograph(ID, number);
   await Promise.all([estimates.calendar(ID), estimates.usualBasket(ID), estimates.basket(ID)]);
   await Promise.all([client.operations.get(ID), client.operations.result(ID, 'application/pdf')]);
   for (const operation of operations) {

@@ -8,7 +8,7 @@ import { aboutImports } from './about-imports.mjs';
 export const shellFloors = [
   ['settings'],
   ['edge'],
-  ['persistence', 'schemas', 'inputs', 'health', 'workbench'],
+  ['persistence', 'schemas', 'inputs', 'health', 'workbench', 'pictures'],
   ['idempotency'],
   ['audit'],
   ['access'],

@@ -68,6 +68,7 @@ describe('the database', () => {
       'operation',
       'organisation',
       'page_use',
+      'photograph',
       'price_list',
       'request_count',
       'source',

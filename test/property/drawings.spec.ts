@@ -104,6 +104,14 @@ const deck: fc.Arbitrary<DefectMapInput> = fc.integer({ min: 300, max: 6000 }).c
       { maxLength: 10 },
     ),
     openings: fc.constant([]),
+    photographs: fc.array(
+      fc.record({
+        number: fc.integer({ min: 1, max: 24 }),
+        at: place(Math.round(size / 2)),
+        directionDeg: fc.integer({ min: 0, max: 359 }),
+      }),
+      { maxLength: 8 },
+    ),
     readings: fc.array(reading(Math.round(size / 2)), { maxLength: 60 }),
     fittings: fc.array(fc.record({ id: name, at: place(Math.round(size / 2)) }), { maxLength: 12 }),
     damagedAreaM2: fc.constant(0.3),

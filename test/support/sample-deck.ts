@@ -78,6 +78,7 @@ export const sampleDefectMap: DefectMapInput = {
   contours: [],
   next: [],
   openings: [],
+  photographs: [],
   damagedAreaM2: 0.42,
   zones: [
     {

@@ -13,7 +13,16 @@ import {
   samplePlyPlan,
   sampleSheetLayout,
 } from './sample-deck.js';
+import { greyJpeg } from './pictures.js';
 import { annexNames, type ReportRequest } from '../../libs/drawings/src/report/request.js';
+
+/** Eight by eight grey points. */
+const greyPicture = {
+  type: 'image/jpeg',
+  base64: greyJpeg.toString('base64'),
+  widthPx: 8,
+  heightPx: 8,
+} as const;
 
 const eur = (amount: string) => ({ amount, currency: 'EUR' });
 const range = (p10: number, p50: number, p90: number) => ({ p10, p50, p90 });
@@ -683,6 +692,16 @@ export const sampleRequest = (size: SampleSize): ReportRequest => ({
     id: 'est_01J9ZK3T7Q',
     madeAt: '2026-03-02T09:30:00Z',
     madeBy: 'A. Surveyor',
+    photographs: [
+      {
+        number: 1,
+        caption: 'Stain at the vent, seen from the mast',
+        at: [420, 300],
+        directionDeg: 0,
+        ...greyPicture,
+      },
+      { number: 2, caption: 'The lining below the stain', ...greyPicture },
+    ],
     letterhead: { name: 'Harbour Survey Office', lines: ['Quay 1', '00000 Port'] },
     revision: 2,
     history: [

@@ -17,6 +17,7 @@ import {
   SourceRow,
 } from './catalogue/catalogue.entities.js';
 import { EstimateRow } from './estimates/estimate.entity.js';
+import { PhotographRow } from './estimates/photograph.entity.js';
 import { IdempotencyKeyRow } from './idempotency/idempotency-key.entity.js';
 import { LetterheadRow } from './letterhead/letterhead.entity.js';
 import { OperationRow } from './operations/operation.entity.js';
@@ -36,6 +37,7 @@ export const entities = [
   OperationRow,
   OrganisationRow,
   PageUseRow,
+  PhotographRow,
   PriceListRow,
   SourceRow,
 ];

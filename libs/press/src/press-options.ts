@@ -32,6 +32,7 @@ export function weightsOption(request: BondPressureRequest, settings: PressSetti
   }).value;
   const turns = turnsFor(neededKg);
   const atOnceKg = neededKg / turns;
+  const wholeKg = rounded(atOnceKg, 1);
   const bags = Math.ceil(atOnceKg / settings.bagKg - 1e-9);
   const availableKg = Math.min(
     request.weights?.availableKg ?? bags * settings.bagKg,
@@ -53,12 +54,12 @@ export function weightsOption(request: BondPressureRequest, settings: PressSetti
     evenness:
       'even where the bags touch; bags of sand follow the camber, blocks do not; bridge the gaps with a caul',
     quantities: [
-      quantity('weights', turns === 1 ? 'weights' : 'weights of one turn', rounded(atOnceKg, 1), 'kg'),
+      quantity('weights', turns === 1 ? 'weights' : 'weights of one turn', wholeKg, 'kg'),
       quantity('bags', `bags of ${settings.bagKg} kg`, bags, 'each'),
       quantity('release-film', 'release film under them', 1.4 * request.areaM2, 'm2'),
     ],
     reasons: [
-      `${settings.requiredKPa.toFixed(1)} kPa on ${(request.areaM2 / turns).toFixed(2)} m2 is ${atOnceKg.toFixed(0)} kg, ${bags} bags; nothing is screwed into the deck`,
+      `${settings.requiredKPa.toFixed(1)} kPa on ${(request.areaM2 / turns).toFixed(2)} m2 is ${wholeKg} kg, ${bags} bags; nothing is screwed into the deck`,
       ...(turns === 1
         ? []
         : [
@@ -79,7 +80,7 @@ function weightRefusals(
   return [
     ...(weights?.availableKg !== undefined && availableKg < neededKg - 1e-6
       ? [
-          `${neededKg.toFixed(0)} kg are needed and ${availableKg.toFixed(0)} kg are at hand: bed the area in parts, or press it another way`,
+          `${rounded(neededKg, 1)} kg are needed and ${availableKg.toFixed(0)} kg are at hand: bed the area in parts, or press it another way`,
         ]
       : []),
     ...(slopeDeg > STEEPEST_FOR_WEIGHTS_DEG ? [`weights slide on a slope of ${slopeDeg} degrees`] : []),

@@ -1,7 +1,7 @@
 import type { Answer } from './answer.js';
 import { awaitedDownload, awaitedText } from './operations.js';
 import { Pages, type Page } from './pages.js';
-import { json, nothing, reading, text, writing, type Download } from './resource.js';
+import { download, json, nothing, reading, text, writing, type Download } from './resource.js';
 import type { Settings } from './settings.js';
 import type { CallOptions } from './transport.js';
 import type { AnswerOf, BodyOf, QueryOf } from './types.js';
@@ -17,6 +17,8 @@ export type Revisions = AnswerOf<'/v1/estimates/{id}/revisions', 'get'>;
 export type Comparison = AnswerOf<'/v1/estimates/{id}/comparison', 'get'>;
 export type ChangeOrder = AnswerOf<'/v1/estimates/{id}/change-order', 'get'>;
 export type Drawings = AnswerOf<'/v1/estimates/{id}/drawings', 'get'>;
+export type Photographs = AnswerOf<'/v1/estimates/{id}/photographs', 'get'>;
+export type DeckPhotograph = AnswerOf<'/v1/estimates/{id}/photographs/{number}', 'put'>;
 export type EstimateCalendar = AnswerOf<'/v1/estimates/{id}/calendar', 'get'>;
 export type EstimateBasket = AnswerOf<'/v1/estimates/{id}/basket', 'post'>;
 type BasketQuery = QueryOf<'/v1/estimates/{id}/basket', 'get'>;
@@ -24,6 +26,7 @@ type CalendarQuery = QueryOf<'/v1/estimates/{id}/calendar', 'get'>;
 type ChangeOrderQuery = QueryOf<'/v1/estimates/{id}/change-order', 'get'>;
 type ComparisonQuery = QueryOf<'/v1/estimates/{id}/comparison', 'get'>;
 type ReportQuery = QueryOf<'/v1/estimates/{id}', 'get'>;
+type PhotographQuery = QueryOf<'/v1/estimates/{id}/photographs/{number}', 'put'>;
 type DrawingQuery = QueryOf<'/v1/estimates/{id}/drawings/{name}', 'get'>;
 
 /** The main job: a defect record in, a stored estimate out. */
@@ -287,6 +290,61 @@ export class Estimates {
    */
   unshare(id: string, keyId: string, options?: CallOptions): Answer<void> {
     return nothing(this.#settings, writing('DELETE', ['v1', 'estimates', id, 'shares', keyId]), options);
+  }
+
+  /**
+   * Photographs of the deck, with what they show and where they were taken; without the pictures.
+   *
+   * @example
+   * const { items } = await kingplank.estimates.photographs(id);
+   */
+  photographs(id: string, options?: CallOptions): Answer<Photographs> {
+    return json(this.#settings, reading(['v1', 'estimates', id, 'photographs']), options);
+  }
+
+  /**
+   * Adds a photograph under its number, or puts another in its place: a JPEG or a PNG; the service judges its content and
+   * keeps nothing of the file but what it shows. `at` is its place on the deck in mm, `directionDeg` which way it looks: 0
+   * towards the bow, 90 to starboard.
+   *
+   * @example
+   * await kingplank.estimates.setPhotograph(id, 1, bytes, { caption: 'Stain at the windlass', at: '1130,0' });
+   */
+  setPhotograph(
+    id: string,
+    number: number,
+    picture: Uint8Array,
+    said: PhotographQuery,
+    options: CallOptions & { readonly type?: 'image/png' | 'image/jpeg' } = {},
+  ): Answer<DeckPhotograph> {
+    const call = writing('PUT', ['v1', 'estimates', id, 'photographs', String(number)], {
+      query: said,
+      body: picture,
+      contentType: options.type ?? 'image/jpeg',
+    });
+    return json(this.#settings, call, options);
+  }
+
+  /**
+   * A photograph as it is printed, as JPEG.
+   *
+   * @example
+   * const { blob } = await kingplank.estimates.photograph(id, 1);
+   */
+  photograph(id: string, number: number, options?: CallOptions): Answer<Download> {
+    const call = reading(['v1', 'estimates', id, 'photographs', String(number)], { accept: 'image/jpeg' });
+    return download(this.#settings, call, options);
+  }
+
+  /**
+   * Takes a photograph away for good.
+   *
+   * @example
+   * await kingplank.estimates.removePhotograph(id, 1);
+   */
+  removePhotograph(id: string, number: number, options?: CallOptions): Answer<void> {
+    const call = writing('DELETE', ['v1', 'estimates', id, 'photographs', String(number)]);
+    return nothing(this.#settings, call, options);
   }
 
   /**

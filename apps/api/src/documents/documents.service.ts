@@ -43,7 +43,7 @@ export class DocumentsService {
   ): Promise<{ readonly html: string; readonly contentSecurityPolicy: string }> {
     const html = await this.done({ subject, task: { as: 'html', what } }, customer);
     if (typeof html !== 'string') throw new Defect('A page of HTML came back as something else');
-    return { html, contentSecurityPolicy: htmlPolicyOf(subject) };
+    return { html, contentSecurityPolicy: htmlPolicyOf(subject, what) };
   }
 
   /** How many documents wait for a press. */

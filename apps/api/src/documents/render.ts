@@ -72,8 +72,11 @@ export type Rendered = Uint8Array | string | undefined;
 const styleHash = createHash('sha256').update(stylesheet).digest('base64');
 
 /** The policy that the page itself states, for the header of the answer. */
-export const htmlPolicyOf = ({ issue }: ReportSubject): string =>
-  contentSecurityPolicy(styleHash, issue.letterhead.logo !== undefined);
+export const htmlPolicyOf = ({ issue }: ReportSubject, what: PageKind): string =>
+  contentSecurityPolicy(
+    styleHash,
+    issue.letterhead.logo !== undefined || (what === 'report' && issue.photographs.length > 0),
+  );
 
 let press: PdfPress | undefined;
 

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import type { ReportDocument } from '#lib/drawings';
 import { Defect } from '#lib/kernel';
-import { typstInput } from './typst-input.js';
+import { photographPath, typstInput } from './typst-input.js';
 import { typstTemplate } from './typst-template.js';
 
 /** Archival PDF/A-2a, or accessible PDF/UA-1; both are tagged. The library checks its own output against the one chosen. */
@@ -28,6 +28,7 @@ export function pdfPress(): PdfPress {
 
 function printed(compiler: NodeCompiler, report: ReportDocument, standard: PdfStandard): Uint8Array {
   const logo = mappedLogo(compiler, report);
+  const photographs = mappedPhotographs(compiler, report);
   const result = compiler.compile({
     mainFileContent: typstTemplate,
     inputs: { doc: typstInput(report, logo) },
@@ -38,7 +39,7 @@ function printed(compiler: NodeCompiler, report: ReportDocument, standard: PdfSt
     pdfStandard: standard,
     creationTimestamp: Math.floor(new Date(report.madeAt).getTime() / 1000),
   });
-  if (logo !== '') compiler.unmapShadow(logo);
+  for (const path of [...(logo === '' ? [] : [logo]), ...photographs]) compiler.unmapShadow(path);
   compiler.evictCache(CACHE_AGE);
   return new Uint8Array(pdf);
 }
@@ -49,6 +50,18 @@ function mappedLogo(compiler: NodeCompiler, { letterhead: { logo } }: ReportDocu
   const path = '/letterhead-logo.png';
   compiler.mapShadow(path, Buffer.from(logo.base64, 'base64'));
   return path;
+}
+
+/** Their paths, once they lie there. */
+function mappedPhotographs(compiler: NodeCompiler, { sections }: ReportDocument): readonly string[] {
+  return sections
+    .flatMap(({ blocks }) => blocks)
+    .flatMap((block) => {
+      if (block.kind !== 'photograph') return [];
+      const path = photographPath(block);
+      compiler.mapShadow(path, Buffer.from(block.base64, 'base64'));
+      return [path];
+    });
 }
 
 const complaints = (error: { readonly shortDiagnostics: readonly unknown[] } | null): string =>

@@ -5,6 +5,7 @@ import {
   textWidthMm,
   type Block,
   type Column,
+  type PhotographBlock,
   type ReportDocument,
   type Section,
   type Table,
@@ -25,7 +26,10 @@ function broken(run: string): string {
     .join('');
 }
 
-/** The report as the template's JSON input; the logo travels as a file of its own. */
+/** Where the template finds a photograph. */
+export const photographPath = ({ number }: PhotographBlock): string => `/photograph-${number}.jpg`;
+
+/** The report as the template's JSON input; pictures travel as files of their own. */
 export function typstInput(report: ReportDocument, logoPath: string): string {
   const { title, subtitle, language, paper, letterhead, runningFoot, words, sections, kind, madeAt } = report;
   const [lang, region] = language.split('-');
@@ -73,6 +77,14 @@ function typstBlock(block: Block, section: Section): unknown {
         widthMm: block.widthMm,
         heightMm: block.heightMm,
         alt: paperText(block.alt),
+        caption: paperText(block.caption),
+      };
+    case 'photograph':
+      return {
+        kind: block.kind,
+        file: photographPath(block),
+        widthMm: block.widthMm,
+        heightMm: block.heightMm,
         caption: paperText(block.caption),
       };
     default:

@@ -99,6 +99,9 @@ export const typstTemplate = String.raw`
   figure(kind: image, supplement: none, caption: if b.caption == "" { none } else { b.caption }, alt: b.alt, art)
 }
 
+#let photograph(b) = figure(kind: image, supplement: none, caption: b.caption, alt: b.caption,
+  image(b.file, width: b.widthMm * 1mm, height: b.heightMm * 1mm, alt: b.caption))
+
 #let bar-of = (danger: 3pt + ink, warning: (paint: ink, thickness: 3pt, dash: "densely-dashed"), caution: (paint: grey, thickness: 3pt, dash: "dotted"), note: 1pt + grey)
 
 #let callout(b) = block(width: 100%, breakable: false, above: 0.8em, below: 0.8em, fill: luma(96%), stroke: (left: bar-of.at(b.severity)), inset: (left: 0.9em, right: 0.6em, y: 0.6em),
@@ -119,6 +122,7 @@ export const typstTemplate = String.raw`
   else if b.kind == "facts" { block(width: 100%, breakable: b.rows.len() > 14, facts(b, close)) }
   else if b.kind == "table" { if b.rows.len() > 9 { render-table(b) } else { block(width: 100%, breakable: false, render-table(b)) } }
   else if b.kind == "figure" { picture(b) }
+  else if b.kind == "photograph" { photograph(b) }
   else if b.kind == "callout" { callout(b) }
   else if b.kind == "ticks" { ticks(b) }
   else if b.kind == "signature" { signature(b) }

@@ -1,9 +1,9 @@
 import { Injectable, type CanActivate, type ExecutionContext } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
 import type { Request, Response } from 'express';
-import { consumesKey, CSV_TYPE, JSON_TYPE, producesKey } from './media.js';
+import { consumesKey, CSV_TYPE, JSON_TYPE, mostBytesKey, producesKey } from './media.js';
 import { HttpProblem } from './problems.js';
-import { readBody } from './body.js';
+import { readBody, USUAL_BODY_BYTES } from './body.js';
 import { readStrictJson } from './strict-json.js';
 
 const withBody = new Set(['POST', 'PUT', 'PATCH']);
@@ -27,7 +27,9 @@ export class MediaGuard implements CanActivate {
       consumesKey,
       targets,
     ) ?? [JSON_TYPE];
-    request.body = await bodyOf(request, consumed);
+    const mostBytes =
+      this.reflector.getAllAndOverride<number | undefined>(mostBytesKey, targets) ?? USUAL_BODY_BYTES;
+    request.body = await bodyOf(request, consumed, mostBytes);
     return true;
   }
 }
@@ -44,9 +46,9 @@ function agreeOnAnswer(request: Request, response: Response, produced: readonly 
   response.locals.mediaType = agreed;
 }
 
-async function bodyOf(request: Request, consumed: readonly string[]): Promise<unknown> {
+async function bodyOf(request: Request, consumed: readonly string[], mostBytes: number): Promise<unknown> {
   const type = mediaType(request, consumed);
-  const bytes = await readBody(request);
+  const bytes = await readBody(request, mostBytes);
   if (bytes.length === 0 && type === undefined) return undefined;
   if (type === undefined) throw unsupported(request, consumed);
   if (type === CSV_TYPE) return csvText(bytes);

@@ -16,6 +16,7 @@ export const JPEG_TYPE = 'image/jpeg';
 
 export const producesKey = 'kingplank:produces';
 export const consumesKey = 'kingplank:consumes';
+export const mostBytesKey = 'kingplank:most-bytes';
 
 /** Media types an answer can have; JSON when nothing is said. The first that `Accept` allows is taken, so the most useful stands first. */
 export const Produces = (...types: readonly string[]): CustomDecorator => SetMetadata(producesKey, types);
@@ -23,3 +24,6 @@ export const Produces = (...types: readonly string[]): CustomDecorator => SetMet
 /** Media types a request body may have; JSON when nothing is said. */
 export const Consumes = (...types: readonly string[]): MethodDecorator & ClassDecorator =>
   applyDecorators(SetMetadata(consumesKey, types), ApiConsumes(...types));
+
+/** How many bytes a request body may have, where that is more than usual. */
+export const MostBytes = (bytes: number): CustomDecorator => SetMetadata(mostBytesKey, bytes);

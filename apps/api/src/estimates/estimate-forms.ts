@@ -175,9 +175,13 @@ function cutFileOf({ row }: Lineage, name: string): string {
 }
 
 const taskOf = (
-  { row, issuerVersion }: Lineage,
+  { row, issuerVersion, photographsVersion }: Lineage,
   wanted: Pick<DocumentTaskDto, 'document' | 'mediaType' | 'reader'>,
-): DocumentTaskDto => ({ estimateId: row.id, ...wanted, madeWith: `${engineVersion}, ${issuerVersion}` });
+): DocumentTaskDto => ({
+  estimateId: row.id,
+  ...wanted,
+  madeWith: [engineVersion, issuerVersion, photographsVersion].join('; '),
+});
 
 /** Quoted by the organisation on the day the estimate was made: what is stored never changes, and neither does its quotation. */
 const quotation = ({ row, letterhead }: Lineage, { customer, validUntil }: FormQueryDto): string =>

@@ -13,6 +13,8 @@ import { EstimatesController } from './estimates.controller.js';
 import { EstimatesService } from './estimates.service.js';
 import { EstimateDocuments } from './estimate-documents.js';
 import { EstimateForms } from './estimate-forms.js';
+import { PhotographsController } from './photographs.controller.js';
+import { PhotographsService } from './photographs.service.js';
 import { SharesController } from './shares.controller.js';
 import { RevisionsController } from './revisions.controller.js';
 
@@ -25,9 +27,18 @@ import { RevisionsController } from './revisions.controller.js';
     EstimateCalendarController,
     BasketController,
     SharesController,
+    PhotographsController,
     EditionTrialController,
   ],
-  providers: [EstimatesService, Engine, EstimateForms, EstimateDocuments, EstimateBasketService, OldKeys],
+  providers: [
+    EstimatesService,
+    Engine,
+    EstimateForms,
+    EstimateDocuments,
+    EstimateBasketService,
+    PhotographsService,
+    OldKeys,
+  ],
   exports: [Engine],
 })
 export class EstimatesModule {}

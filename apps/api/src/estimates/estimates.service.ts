@@ -9,6 +9,8 @@ import { reusedKey } from '../idempotency/idempotency-header.js';
 import type { KeyUse } from '../idempotency/key-use.js';
 import { RunningKeys } from '../idempotency/running-keys.js';
 import { issuerIn } from '../letterhead/issuer.js';
+import { printedOf } from './photograph.mapper.js';
+import { PhotographsRepository } from './photographs.repository.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { idOfCursor, pageOf } from '../persistence/cursor.js';
@@ -166,10 +168,15 @@ export class EstimatesService {
       );
       const before =
         row.revisionNumber === 0 ? null : await estimates.findRevision(row.rootId, row.revisionNumber - 1);
+      const photographs = await PhotographsRepository.in(tx).of(row.rootId);
       return {
         row,
         history,
         ...(await issuerIn(tx, organisationId)),
+        photographs: photographs.map(printedOf),
+        photographsVersion: photographs
+          .map(({ number, addedAt }) => `${number} of ${addedAt.toISOString()}`)
+          .join(', '),
         ...(before === null ? {} : { before }),
       };
     });

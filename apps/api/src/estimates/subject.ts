@@ -1,5 +1,5 @@
 import type { Request } from 'express';
-import { annexNames, type Letterhead } from '#lib/drawings';
+import { annexNames, type Letterhead, type Photograph } from '#lib/drawings';
 import { statedUnitsOf } from '../edge/units.js';
 import type { ReaderChoice, ReportSubject } from '../documents/render.js';
 import type { ChangeOrder } from '#lib/costing';
@@ -15,13 +15,16 @@ export interface Lineage {
   /** All revisions up to this one, first to last. */
   readonly history: readonly SummaryRow[];
   readonly letterhead: Letterhead;
+  readonly photographs: readonly Photograph[];
+  /** Changes with every photograph. */
+  readonly photographsVersion: string;
   /** Changes with everything that the letterhead shows. */
   readonly issuerVersion: string;
 }
 
 /** What a report or a drawing is made of. */
 export const subjectOf = (
-  { row, before, history, letterhead }: Lineage,
+  { row, before, history, letterhead, photographs }: Lineage,
   reader: ReaderChoice,
 ): ReportSubject => ({
   estimate: row.result,
@@ -31,6 +34,7 @@ export const subjectOf = (
     id: row.id,
     madeAt: row.createdAt.toISOString(),
     letterhead,
+    photographs,
     revision: row.revisionNumber,
     history: history.map((one) => ({
       number: one.revisionNumber,

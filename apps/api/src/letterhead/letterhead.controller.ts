@@ -6,7 +6,7 @@ import type { Caller } from '../access/roles.js';
 import { Answers, AnswersNothing, AnswersOnlyIn, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { Consumes, JPEG_TYPE, PNG_TYPE, Produces } from '../edge/media.js';
 import { isFresh, refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
-import { MOST_LOGO_BYTES, MOST_LOGO_PIXELS_A_SIDE } from './logo-upload.js';
+import { logoLimits } from './logo-limits.js';
 import { LetterheadDto } from './letterhead.dto.js';
 import { letterheadView, type OrganisationLetterhead } from './letterhead-view.js';
 import { LetterheadService, type NamedLetterhead } from './letterhead.service.js';
@@ -71,7 +71,7 @@ export class LetterheadController {
   @ApiOperation({
     operationId: 'setLogo',
     summary: 'Set the logo of the letterhead',
-    description: `A PNG or JPEG of at most ${MOST_LOGO_BYTES} bytes and ${MOST_LOGO_PIXELS_A_SIDE} pixels a side, judged by its content. It is drawn anew at the size it is printed, so that nothing hidden in the file is kept. Drawings that can hold programs, such as SVG, are not taken.`,
+    description: `A PNG or JPEG of at most ${logoLimits.mostBytes} bytes and ${logoLimits.mostPixelsASide} pixels a side, judged by its content. It is drawn anew at the size it is printed, so that nothing hidden in the file is kept. Drawings that can hold programs, such as SVG, are not taken.`,
   })
   @Answers('OrganisationLetterhead', { headers: ['ETag'] })
   @ChangesVersion()

@@ -3,6 +3,7 @@ import { Operations1764115200000 } from './migrations/1764115200000-operations.j
 import { HouseKeeping1764288000000 } from './migrations/1764288000000-house-keeping.js';
 import { AnyAnswer1764460800000 } from './migrations/1764460800000-any-answer.js';
 import { Callers1764547200000 } from './migrations/1764547200000-callers.js';
+import { Photographs1764633600000 } from './migrations/1764633600000-photographs.js';
 import { Letterhead1764201600000 } from './migrations/1764201600000-letterhead.js';
 
 /** Oldest first. */
@@ -13,4 +14,5 @@ export const migrations = [
   HouseKeeping1764288000000,
   AnyAnswer1764460800000,
   Callers1764547200000,
+  Photographs1764633600000,
 ];

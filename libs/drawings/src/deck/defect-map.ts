@@ -22,6 +22,7 @@ import {
   type Fitting,
   type Panel,
 } from './panel-marks.js';
+import { photographLegend, photographMarks, type PhotographPlace } from './photograph-marks.js';
 import { ringsOf, type Area, type Outline } from './place.js';
 import { nextLegend, nextMarks, readingLegend, readingSymbol, type NextPlace } from './reading-marks.js';
 
@@ -38,6 +39,7 @@ export interface DefectMapInput {
   /** Where to read next. */
   readonly next: readonly NextPlace[];
   readonly fittings: readonly Fitting[];
+  readonly photographs: readonly PhotographPlace[];
   readonly damagedAreaM2: number;
   /** What is cut. */
   readonly openings: readonly { readonly label: string; readonly area: Area }[];
@@ -84,6 +86,7 @@ function drawn(
   const zoneNames = namesOfZones(input, view, sheet);
   const fittings = fittingMarks(input.fittings, view, sheet);
   const cuts = input.openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'saw', 'none'));
+  const photographs = photographMarks(input.photographs, view, sheet);
   const readings = input.readings.flatMap((reading) => readingSymbol(reading, view.at(reading.at)));
   const values = meterValues(input.readings, view, sheet);
   const marks = [
@@ -95,11 +98,12 @@ function drawn(
     ...dimensions,
     ...zoneNames.marks,
     ...fittings.marks,
+    ...photographs.marks,
     ...values.marks,
   ];
   return {
     drawing: closeSheet(sheet, marks, view),
-    left: zoneNames.left + fittings.left + values.left + next.left,
+    left: zoneNames.left + fittings.left + photographs.left + values.left + next.left,
   };
 }
 
@@ -160,7 +164,7 @@ const meterValues = (readings: readonly Reading[], view: DeckView, sheet: OpenSh
   );
 
 function legendOf(
-  { panel, zones, contours, readings, next, fittings, openings }: DefectMapInput,
+  { panel, zones, contours, readings, next, fittings, openings, photographs }: DefectMapInput,
   reader: Reader,
 ): readonly LegendEntry[] {
   const { words } = reader;
@@ -171,6 +175,7 @@ function legendOf(
     ...readingLegend(readings, words.defectMap),
     ...nextLegend(next, words.defectMap),
     ...fittingLegend(fittings, reader),
+    ...photographLegend(photographs, words.defectMap),
   ];
 }
 

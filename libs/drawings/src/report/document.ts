@@ -46,7 +46,8 @@ export interface Section {
   readonly blocks: readonly Block[];
 }
 
-export type Block = Paragraph | List | Facts | Table | FigureBlock | Callout | Ticks | SignatureBlock;
+export type Block =
+  Paragraph | List | Facts | Table | FigureBlock | PhotographBlock | Callout | Ticks | SignatureBlock;
 
 export interface Paragraph {
   readonly kind: 'paragraph';
@@ -100,6 +101,17 @@ export interface FigureBlock {
   readonly heightMm: number;
   /** The same drawing laid out for a narrow screen; only in documents made for one. */
   readonly narrowSvg?: string;
+}
+
+/** A picture of the deck, `widthMm` wide on paper. */
+export interface PhotographBlock {
+  readonly kind: 'photograph';
+  readonly number: number;
+  readonly caption: string;
+  readonly type: 'image/jpeg';
+  readonly base64: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
 }
 
 export interface Callout {

@@ -6,6 +6,7 @@ import { flow, type Block, type ReportDocument, type Section } from './document.
 import { assumptionSections } from './assumption-sections.js';
 import { cautionSection, costSections, reproductionSections } from './cost-sections.js';
 import { basisSections, nextSections, readingSections, scopeSections } from './opening-sections.js';
+import { photographSections } from './photograph-section.js';
 import { methodSection } from './method-section.js';
 import { openedOf, type AnnexName, type OpenedRequest, type ReportRequest } from './request.js';
 import { dateText } from './said.js';
@@ -15,6 +16,7 @@ import { checkSection, coreSection, laminateSection, processSections } from './w
 export function reportOf(request: ReportRequest): ReportDocument {
   return documentOf(request, 'estimate-report', request.reader.words.purposes[request.purpose], [
     ...bodyOf(request),
+    ...photographSections(request),
     ...request.annexes.flatMap((name, index) => annexOf(name, index, request)),
   ]);
 }
@@ -116,6 +118,8 @@ function signed(block: Block, reader: Reader): Block {
       return { ...block, text: text(block.text), small: text(block.small) };
     case 'ticks':
       return { ...block, items: block.items.map((item) => ({ ...item, text: text(item.text) })) };
+    case 'photograph':
+      return { ...block, caption: text(block.caption) };
     case 'figure':
     case 'signature':
       return block;

@@ -5,6 +5,7 @@ import {
   type Callout,
   type Column,
   type FigureBlock,
+  type PhotographBlock,
   type ReportDocument,
   type Row,
   type Section,
@@ -12,9 +13,13 @@ import {
 } from './document.js';
 import { stylesheet } from './stylesheet.js';
 
-/** What the page may do: show its own text, its own style and, when it carries a logo, that picture. Nothing else. */
-export const contentSecurityPolicy = (styleHash: string, hasLogo: boolean): string =>
-  `default-src 'none'; style-src 'sha256-${styleHash}'; ${hasLogo ? 'img-src data:; ' : ''}base-uri 'none'; form-action 'none'`;
+/** What the page may do: show its own text, its own style and, when it carries pictures, those. Nothing else. */
+export const contentSecurityPolicy = (styleHash: string, hasPictures: boolean): string =>
+  `default-src 'none'; style-src 'sha256-${styleHash}'; ${hasPictures ? 'img-src data:; ' : ''}base-uri 'none'; form-action 'none'`;
+
+const hasPictures = ({ letterhead, sections }: ReportDocument): boolean =>
+  letterhead.logo !== undefined ||
+  sections.some(({ blocks }) => blocks.some(({ kind }) => kind === 'photograph'));
 
 export interface HtmlOptions {
   /** Base64 SHA-256 of `stylesheet`, worked out by the caller: rooms do no cryptography. */
@@ -29,7 +34,7 @@ export function htmlOf(report: ReportDocument, { styleHash }: HtmlOptions): stri
       `<html lang="${escaped(report.language)}">`,
       '<head>',
       '<meta charset="utf-8">',
-      `<meta http-equiv="Content-Security-Policy" content="${escaped(contentSecurityPolicy(styleHash, report.letterhead.logo !== undefined))}">`,
+      `<meta http-equiv="Content-Security-Policy" content="${escaped(contentSecurityPolicy(styleHash, hasPictures(report)))}">`,
       '<meta name="viewport" content="width=device-width, initial-scale=1">',
       '<meta name="referrer" content="no-referrer">',
       `<title>${escaped(report.title)}</title>`,
@@ -136,6 +141,8 @@ function blockHtml(block: Block, id: string, around: Surroundings): string {
       return tableHtml(block, id, around);
     case 'figure':
       return figureHtml(block, id);
+    case 'photograph':
+      return photographHtml(block);
     case 'callout':
       return calloutHtml(block);
     case 'ticks':
@@ -188,6 +195,10 @@ function figureHtml({ svg, narrowSvg, caption, name }: FigureBlock, id: string):
   const caption2 = caption === '' ? '' : `<figcaption>${bdi(caption)}</figcaption>`;
   return `<figure><div class="${narrow === '' ? 'only' : 'broad'}">${own(svg, '')}</div>${narrow}${caption2}</figure>`;
 }
+
+/** Its caption says what it shows, and stands below it for everybody. */
+const photographHtml = ({ caption, type, base64 }: PhotographBlock): string =>
+  `<figure class="photograph"><img alt="${escaped(caption)}" src="data:${type};base64,${escaped(base64)}"><figcaption>${bdi(caption)}</figcaption></figure>`;
 
 const calloutHtml = ({ severity, label, text, small }: Callout): string =>
   `<div class="callout ${severity}"><p><strong>${bdi(label)}.</strong> ${bdi(text)}</p>${small === '' ? '' : `<p class="small">${bdi(small)}</p>`}</div>`;

@@ -12,7 +12,8 @@ import type { UtilisationBar } from '../joint/utilisation-chart.js';
 import { boxOf, overlaps } from '../sheet/shapes.js';
 import type { BatchCardInput } from '../job/batch-card.js';
 import type { GanttInput } from '../job/gantt.js';
-import type { OpenedRequest, ReportRequest } from './request.js';
+import type { OpenedRequest, Photograph, ReportRequest } from './request.js';
+import type { PhotographPlace } from '../deck/photograph-marks.js';
 import { codeText, word } from './said.js';
 
 type Given = Pick<ReportRequest, 'estimate' | 'record' | 'reader'>;
@@ -35,6 +36,7 @@ const fittingsOf = ({ estimate, record }: Given): readonly Fitting[] => {
   return known.length > 0 ? known : estimate.scope.fittings;
 };
 
+<<<<<<< HEAD
 /** The same with what their cards put under them; in a plan of pieces the solid alone. */
 const fittingsWithCards = (given: Given): readonly Fitting[] => {
   const cards = new Map(given.estimate.hardware.map((card) => [card.id, card]));
@@ -53,6 +55,9 @@ const onSolid = (given: Given): readonly Fitting[] =>
   fittingsWithCards(given).flatMap(({ id, at, solid }) => (solid === undefined ? [] : [{ id, at, solid }]));
 
 export const defectMapInput = (given: Given): DefectMapInput => ({
+=======
+export const defectMapInput = (given: Given & Pick<ReportRequest, 'issue'>): DefectMapInput => ({
+>>>>>>> 1c287b6 (Take photographs of the deck beside an estimate, drawn anew without place or device, and show them by number on plan, report and page; lead every printed figure back to one place of the document, which found the weights of the press said as two numbers)
   panel: panelOf(given),
   zones: given.estimate.scope.zones,
   contours: given.estimate.scope.contours,
@@ -60,6 +65,7 @@ export const defectMapInput = (given: Given): DefectMapInput => ({
   next: given.estimate.scope.nextReadings?.readings ?? [],
   openings: given.estimate.scope.openings,
   fittings: fittingsOf(given),
+  photographs: placedOf(given.issue.photographs),
   damagedAreaM2: given.estimate.scope.damagedAreaM2.p50,
 });
 
@@ -70,6 +76,11 @@ export const openingPlanInput = (given: Given): OpeningPlanInput => ({
   cutLengthM: given.estimate.scope.cutLengthM,
   seenFrom: seenFrom(given.estimate),
 });
+
+const placedOf = (photographs: readonly Photograph[]): readonly PhotographPlace[] =>
+  photographs.flatMap(({ number, at, directionDeg }) =>
+    at === undefined ? [] : [{ number, at, ...(directionDeg === undefined ? {} : { directionDeg }) }],
+  );
 
 const openingsNamed = ({ scope }: Estimate, label: string | undefined): readonly Opening[] =>
   scope.openings.filter((opening) => label === undefined || opening.label === label);

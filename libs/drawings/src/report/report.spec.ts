@@ -59,6 +59,7 @@ describe('the report', () => {
       'reinspection',
       'statement',
       'acknowledgement',
+      'photographs',
       ...annexNames.map((name) => `annex-${name}`),
     ]);
   });
@@ -268,6 +269,8 @@ function textsOf(block: Block): readonly string[] {
       ];
     case 'figure':
       return [block.caption, block.alt];
+    case 'photograph':
+      return [block.caption];
     case 'callout':
       return [block.label, block.text, block.small];
     case 'ticks':

@@ -1,6 +1,7 @@
 import type { ChangeOrder } from '#lib/costing';
 import type { CoreSection, DefectRecord, Estimate, LaminateSection, PanelSection } from '#lib/estimate';
 import type { MoneyJson } from '#lib/money';
+import type { Place } from '../deck/place.js';
 import type { Reader } from '../reader.js';
 import type { PaperName } from '../sheet/formats.js';
 import type { Letterhead } from './document.js';
@@ -17,8 +18,24 @@ export interface Issue {
   readonly history: readonly Revision[];
   /** Against the revision before; empty for a first issue. */
   readonly changes: readonly Change[];
+  /** Of the deck, by number. */
+  readonly photographs: readonly Photograph[];
   /** What is to be signed; only where a change order is printed. */
   readonly changeOrder?: ChangeOrder;
+}
+
+/** A photograph that was drawn anew from what was uploaded. */
+export interface Photograph {
+  readonly number: number;
+  readonly caption: string;
+  /** Where it was taken, in the deck plane. */
+  readonly at?: Place;
+  /** 0 towards the bow, 90 to starboard. */
+  readonly directionDeg?: number;
+  readonly type: 'image/jpeg';
+  readonly base64: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
 }
 
 export interface Revision {

@@ -47,6 +47,7 @@ figcaption { font-weight: 700; padding-top: .4rem; }
 .ticks li.hold { font-weight: 700; background: #ececec; }
 .signature dd { border-bottom: 1px solid #111; min-height: 2.4rem; }
 footer { border-top: 1px solid #111; margin-top: 2rem; color: #333; font-size: .88rem; }
+.photograph img { display: block; max-width: 100%; max-height: 88mm; }
 @media (max-width: 40rem) {
   body { padding: .7rem; }
   html { font-size: 90%; }

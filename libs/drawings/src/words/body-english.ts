@@ -121,6 +121,8 @@ export const bodyWords = {
     accept: 'Accepted when',
     by: 'By',
     photographs: 'Photographs',
+    photographsLead:
+      'Numbers are those on the drawing of the deck; its arrows point the way the camera looked. Pictures are reduced for print.',
     photograph: (number: string, caption: string) => `${number}. ${caption}`,
     signature: 'Statement',
     statement:

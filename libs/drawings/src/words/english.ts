@@ -54,6 +54,8 @@ const words = {
     plugSound: 'plug: sound core',
     plugBad: 'plug: bad core',
     unreliable: 'reading marked doubtful',
+    photograph: 'photograph, and which way it looks',
+    photographNumber: (number: string) => `ph. ${number}`,
     notLabelled: (count: number) => `${count} labels are left out for room; the tables list them all.`,
   },
   openingPlan: {

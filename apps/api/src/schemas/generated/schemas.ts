@@ -3638,6 +3638,60 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "p90"
     ]
   },
+  "DeckPhotograph": {
+    "type": "object",
+    "description": "A photograph of the deck, without its picture.",
+    "properties": {
+      "number": {
+        "type": "number",
+        "description": "As on the plan."
+      },
+      "caption": {
+        "type": "string"
+      },
+      "at": {
+        "type": "array",
+        "items": {
+          "type": "number"
+        },
+        "minItems": 2,
+        "maxItems": 2,
+        "description": "Where it was taken, in the deck plane; absent when nobody said."
+      },
+      "directionDeg": {
+        "type": "number",
+        "description": "0 towards the bow, 90 to starboard."
+      },
+      "widthPx": {
+        "type": "number"
+      },
+      "heightPx": {
+        "type": "number"
+      },
+      "addedAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "href": {
+        "type": "string"
+      },
+      "mediaType": {
+        "type": "string",
+        "enum": [
+          "image/jpeg"
+        ]
+      }
+    },
+    "required": [
+      "number",
+      "caption",
+      "widthPx",
+      "heightPx",
+      "addedAt",
+      "href",
+      "mediaType"
+    ]
+  },
   "DeckWarmth": {
     "type": "object",
     "properties": {
@@ -9063,6 +9117,21 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "parts",
       "depreciation",
       "remaining"
+    ]
+  },
+  "PhotographList": {
+    "type": "object",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/DeckPhotograph"
+        },
+        "description": "By number."
+      }
+    },
+    "required": [
+      "items"
     ]
   },
   "PlaceSection": {

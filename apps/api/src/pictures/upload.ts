@@ -1,35 +1,34 @@
 import { problem, type Problem } from '#lib/kernel';
 
-export const MOST_LOGO_BYTES = 1_000_000;
-export const MOST_LOGO_PIXELS_A_SIDE = 5000;
-/** A small file can hold a picture that fills the memory; this one takes 64 MB at most. */
-export const MOST_LOGO_PIXELS = 16_000_000;
+/** How large an uploaded picture may be. A small file can hold a picture that fills the memory: four bytes a pixel. */
+export interface PictureLimits {
+  readonly mostBytes: number;
+  readonly mostPixelsASide: number;
+  readonly mostPixels: number;
+}
 
 interface PictureSize {
   readonly width: number;
   readonly height: number;
 }
 
-/**
- * What is wrong with an upload that shall become a logo, as far as it shows without decoding: judged by its own bytes,
- * never by the name or type that came with it.
- */
-export function uploadFaults(bytes: Uint8Array): readonly Problem[] {
+/** What is wrong with an uploaded picture, as far as it shows without decoding: judged by its own bytes, never by the name or type that came with it. */
+export function uploadFaults(bytes: Uint8Array, limits: PictureLimits): readonly Problem[] {
   const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const type = typeOf(buffer);
   if (type === undefined)
     return [problem('not-one-of', '', { value: 'neither by its content', choices: 'a PNG or JPEG picture' })];
   const size = type === 'png' ? pngSize(buffer) : jpegSize(buffer);
   return [
-    ...(bytes.length > MOST_LOGO_BYTES
+    ...(bytes.length > limits.mostBytes
       ? [
           problem('out-of-range', '', {
             value: `${bytes.length} bytes`,
-            range: `at most ${MOST_LOGO_BYTES} bytes`,
+            range: `at most ${limits.mostBytes} bytes`,
           }),
         ]
       : []),
-    ...(size === undefined ? [undecodable] : sizeFaults(size)),
+    ...(size === undefined ? [undecodable] : sizeFaults(size, limits)),
   ];
 }
 
@@ -37,18 +36,18 @@ export const undecodable: Problem = problem('not-supported', '', {
   why: 'the picture is damaged or cut short; save it anew as PNG or JPEG',
 });
 
-const sizeFaults = ({ width, height }: PictureSize): readonly Problem[] => {
+const sizeFaults = (
+  { width, height }: PictureSize,
+  { mostPixelsASide, mostPixels }: PictureLimits,
+): readonly Problem[] => {
   const isUsual =
-    width >= 1 &&
-    height >= 1 &&
-    Math.max(width, height) <= MOST_LOGO_PIXELS_A_SIDE &&
-    width * height <= MOST_LOGO_PIXELS;
+    width >= 1 && height >= 1 && Math.max(width, height) <= mostPixelsASide && width * height <= mostPixels;
   return isUsual
     ? []
     : [
         problem('out-of-range', '', {
           value: `${width} by ${height} pixels`,
-          range: `1 to ${MOST_LOGO_PIXELS_A_SIDE} pixels a side and ${MOST_LOGO_PIXELS} pixels in all`,
+          range: `1 to ${mostPixelsASide} pixels a side and ${mostPixels} pixels in all`,
         }),
       ];
 };
