@@ -36,7 +36,6 @@ const fittingsOf = ({ estimate, record }: Given): readonly Fitting[] => {
   return known.length > 0 ? known : estimate.scope.fittings;
 };
 
-<<<<<<< HEAD
 /** The same with what their cards put under them; in a plan of pieces the solid alone. */
 const fittingsWithCards = (given: Given): readonly Fitting[] => {
   const cards = new Map(given.estimate.hardware.map((card) => [card.id, card]));
@@ -54,10 +53,7 @@ const fittingsWithCards = (given: Given): readonly Fitting[] => {
 const onSolid = (given: Given): readonly Fitting[] =>
   fittingsWithCards(given).flatMap(({ id, at, solid }) => (solid === undefined ? [] : [{ id, at, solid }]));
 
-export const defectMapInput = (given: Given): DefectMapInput => ({
-=======
 export const defectMapInput = (given: Given & Pick<ReportRequest, 'issue'>): DefectMapInput => ({
->>>>>>> 1c287b6 (Take photographs of the deck beside an estimate, drawn anew without place or device, and show them by number on plan, report and page; lead every printed figure back to one place of the document, which found the weights of the press said as two numbers)
   panel: panelOf(given),
   zones: given.estimate.scope.zones,
   contours: given.estimate.scope.contours,

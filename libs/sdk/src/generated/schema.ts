@@ -1403,9 +1403,9 @@ export type components = {
             readonly nextCursor?: string;
         };
         readonly BackingPlateInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description Length. */
             readonly lengthMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width. */
             readonly widthMm: number | string;
         };
         readonly Basket: {
@@ -1611,26 +1611,27 @@ export type components = {
              * @enum {string}
              */
             readonly deckAround: "wood" | "laminate-only" | "none";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Height. */
             readonly heightMm?: number | string;
             /** @description Whether the screws go through the piece into the inner skin, which then hangs on them; threadMm is its thickness. */
             readonly isIntoInnerSkin?: boolean;
+            /** @description Modulus. */
             readonly modulusMPa?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Screw diameter. */
             readonly screwDiameterMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Screw spacing. */
             readonly screwSpacingMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Spacing. */
             readonly spacingMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thread. */
             readonly threadMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width. */
             readonly widthMm?: number | string;
             /** @description Specific gravity of that wood, oven-dry. */
             readonly woodSpecificGravity?: number;
         };
         readonly BeddedPieceInput: {
-            /** @description A number in m2, or text with a unit. */
+            /** @description Area. */
             readonly areaM2: number | string;
             /**
              * @description Label on the piece and on the cut plan.
@@ -1650,6 +1651,10 @@ export type components = {
             readonly title: string;
             readonly url?: string;
             readonly year: string;
+        };
+        readonly BoltSizeInput: {
+            readonly diameterMm: number;
+            readonly lengthMm: number;
         };
         readonly BondPressurePlan: {
             readonly ambientKPa: number;
@@ -1677,10 +1682,11 @@ export type components = {
             /** @description Absent: at the sea. */
             readonly altitudeM?: number;
             /**
-             * @description A number in m2, or text with a unit.
+             * @description Area.
              * @example 0.8
              */
             readonly areaM2: number | string;
+            /** @description Battens. */
             readonly battens?: components["schemas"]["BattensInput"];
             /** @description Plain core that must be bent onto the camber. */
             readonly camber?: components["schemas"]["PressedCamberInput"];
@@ -1688,12 +1694,14 @@ export type components = {
             readonly canPropFromBelow?: boolean;
             /** @description Core, bed and skin on the inner skin; absent: 10 kg/m2. */
             readonly deadLoadKgPerM2?: number;
+            /** @description Inner skin. */
             readonly innerSkin: components["schemas"]["PressedSkinInput"];
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Length.
              * @example 1000
              */
             readonly lengthMm: number | string;
+            /** @description Perimeter. */
             readonly perimeterM?: number;
             /**
              * @description What the crew would like best.
@@ -1702,11 +1710,14 @@ export type components = {
             readonly prefer?: "weights" | "battens" | "vacuum";
             /** @description Absent: 2 kPa, for a wet bed under a piece that lies on its camber. */
             readonly requiredKPa?: number;
+            /** @description Slope. */
             readonly slopeDeg?: number;
+            /** @description Vacuum. */
             readonly vacuum?: components["schemas"]["VacuumInput"];
+            /** @description Weights. */
             readonly weights?: components["schemas"]["WeightsInput"];
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Width.
              * @example 800
              */
             readonly widthMm: number | string;
@@ -1750,6 +1761,7 @@ export type components = {
             readonly daysOff?: readonly string[];
             /** @description Absent: 8. */
             readonly hoursPerDay?: number;
+            /** @description People at work. */
             readonly people: number;
             /** @description Local hour at which the day begins; absent: 8. */
             readonly startHour?: number;
@@ -1764,12 +1776,17 @@ export type components = {
         readonly CalendarRequest: {
             /** @description Code of the coating whose limits count for paint. */
             readonly coating?: string;
+            /** @description Moisture of the core. */
             readonly coreMoisturePercent?: number;
+            /** @description Crew. */
             readonly crew: components["schemas"]["CalendarCrewInput"];
+            /** @description Operations of the caller. */
             readonly customOperations?: readonly components["schemas"]["CustomOperationInput"][];
+            /** @description Cycles of the finish. */
             readonly cycles?: components["schemas"]["CyclesInput"];
             /** @description Deck where no forecast reaches; absent: 18 degC. */
             readonly deckTemperatureC?: number | string;
+            /** @description Amounts of the job. */
             readonly drivers: components["schemas"]["DriverAmountsInput"];
             /**
              * @description What dries under the lip; absent: balsa.
@@ -1778,16 +1795,25 @@ export type components = {
             readonly dryingCore?: "balsa" | "plywood" | "foam";
             /** @description Of the core that stays, at the edge: drying follows it. Absent: that of the core. */
             readonly edgeMoisturePercent?: number;
+            /** @description Kind of the job. */
             readonly flags: components["schemas"]["OperationFlagsInput"];
+            /** @description Forecast. */
             readonly forecast?: components["schemas"]["ForecastInput"];
-            /** @example medium */
+            /**
+             * @description Hardener.
+             * @example medium
+             */
             readonly hardener: string;
             /** @description Asks for the calendar as iCalendar text too. */
             readonly iCalendar?: components["schemas"]["ICalendarInput"];
-            /** @example resin-epoxy-5to1 */
+            /**
+             * @description Resin.
+             * @example resin-epoxy-5to1
+             */
             readonly resin: string;
             /** @description Simulated calendars; absent: 2000. */
             readonly runs?: number;
+            /** @description Seed of the simulation. */
             readonly seed?: number;
             /**
              * Format: date
@@ -1804,6 +1830,7 @@ export type components = {
              * @description Day for which the work is listed.
              */
             readonly today?: string;
+            /** @description Warmth of the deck above the air. */
             readonly warmth?: components["schemas"]["DeckWarmthInput"];
             /** @description Share of working days lost to weather beyond the forecast. */
             readonly weatherLossFraction?: number;
@@ -1999,10 +2026,11 @@ export type components = {
         };
         readonly ClassDeckLoadInput: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "class-deck";
+            /** @description Name of the load. */
             readonly name?: string;
         };
         /** @description Shown once: opens the estimate it came with. */
@@ -2144,7 +2172,7 @@ export type components = {
             readonly reinspection: readonly components["schemas"]["ReinspectionPoint"][];
             readonly verdict: {
                 /** @enum {string} */
-                readonly code: "cannot-be-carried-out" | "deck-stays-closed" | "not-restored" | "restored";
+                readonly code: "cannot-be-carried-out" | "deck-stays-closed" | "not-established" | "not-restored" | "restored";
                 /** @description Shortfalls, and remarks on how the deck was built. */
                 readonly notes: readonly string[];
                 readonly sentence: string;
@@ -2205,6 +2233,8 @@ export type components = {
             readonly soleObstacleOf: number;
         };
         readonly ConsumableInput: {
+            /** @description Size of a screw that is bought by its diameter and length. */
+            readonly bolt?: components["schemas"]["BoltSizeInput"];
             /** @description Stable code, unique in the edition. */
             readonly code: string;
             /** @description Hazard statements (GHS), such as H226. */
@@ -2215,6 +2245,7 @@ export type components = {
             readonly name: string;
             /** @enum {string} */
             readonly unit: "each" | "pair" | "m" | "m2" | "l" | "kg" | "roll" | "pack";
+            /** @description None for what is bought by a card of its own, as fastenings are. */
             readonly usages: readonly components["schemas"]["UsageInput"][];
             /**
              * @description When it belongs to a job at all; absent means always.
@@ -2314,7 +2345,7 @@ export type components = {
             readonly scoreWidthMm?: number;
         };
         readonly CoreLayerInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness. */
             readonly thicknessMm: number | string;
             /** @description Modulus in the plane of the panel. */
             readonly youngMPa: number;
@@ -2446,15 +2477,21 @@ export type components = {
             readonly compressiveModulusMPa: number;
             /** @description Through the thickness. */
             readonly compressiveStrengthMPa: number;
-            /** @enum {string} */
+            /**
+             * @description Core type.
+             * @enum {string}
+             */
             readonly coreType: "end-grain-balsa" | "cross-linked-foam" | "san-foam" | "linear-foam" | "marine-plywood";
+            /** @description Density. */
             readonly densityKgPerM3?: number;
             /** @description Absent: the core adds nothing in its plane. */
             readonly inPlaneModulusMPa?: number;
+            /** @description Shear modulus. */
             readonly shearModulusMPa: number;
+            /** @description Shear strength. */
             readonly shearStrengthMPa: number;
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Thickness.
              * @example 1/2 in
              */
             readonly thicknessMm: number | string;
@@ -2770,14 +2807,23 @@ export type components = {
             readonly yearBuilt?: number;
         };
         readonly CraftForPanelInput: {
-            /** @enum {string} */
+            /**
+             * @description Craft type.
+             * @enum {string}
+             */
             readonly craftType: "sail" | "motor";
-            /** @enum {string} */
+            /**
+             * @description Design category.
+             * @enum {string}
+             */
             readonly designCategory: "A" | "B" | "C" | "D";
+            /** @description Dynamic load factor. */
             readonly dynamicLoadFactor?: number;
+            /** @description Length of the hull. */
             readonly lengthHullM?: number;
+            /** @description Length of the waterline. */
             readonly lengthWaterlineM: number;
-            /** @description A number in kg, or text with a unit. */
+            /** @description Mass, loaded. */
             readonly massLoadedKg: number | string;
             /** @description Place of the panel from aft over the waterline; absent: 1, the most severe. */
             readonly shareOfWaterline?: number;
@@ -2906,27 +2952,40 @@ export type components = {
         readonly CurePlanRequest: {
             /** @description Moisture of the core. */
             readonly coreMoisturePercent?: number;
-            /** @example medium */
+            /**
+             * @description Hardener.
+             * @example medium
+             */
             readonly hardener: string;
-            /** @example resin-epoxy-5to1 */
+            /**
+             * @description Resin.
+             * @example resin-epoxy-5to1
+             */
             readonly resin: string;
-            /** @enum {string} */
+            /**
+             * @description Shelter over the work.
+             * @enum {string}
+             */
             readonly shelter: "shed" | "tent" | "open";
             /** @description RFC 3339 with offset; each milestone then has its moment. */
             readonly startAt?: string;
             /** @description Hour of the day at which the resin is mixed, where no moment is given; absent: 9. */
             readonly startHour?: number;
+            /** @description Step that is cured. */
             readonly step?: string;
             /** @description Steps that wait for weather; absent: bonding. */
             readonly steps?: readonly components["schemas"]["WeatherStepInput"][];
+            /** @description Temperature. */
             readonly temperature: components["schemas"]["CureTemperatureInput"];
+            /** @description Warmth of the deck above the air. */
             readonly warmth?: components["schemas"]["DeckWarmthInput"];
         };
         readonly CureTemperatureInput: {
-            /** @description A number in degC, or text with a unit. */
+            /** @description Deck by day. */
             readonly dayC?: number | string;
+            /** @description Forecast. */
             readonly forecast?: components["schemas"]["ForecastInput"];
-            /** @description A number in degC, or text with a unit. */
+            /** @description Deck by night. */
             readonly nightC?: number | string;
             /** @description Steady; or dayC with nightC; or a forecast. */
             readonly temperatureC?: number | string;
@@ -2936,13 +2995,21 @@ export type components = {
             readonly after: readonly string[];
             /** @description Codes of operations that wait for it. */
             readonly before?: readonly string[];
-            /** @example deliver-core */
+            /**
+             * @description Code of the operation.
+             * @example deliver-core
+             */
             readonly code: string;
-            /** @enum {string} */
+            /**
+             * @description Weather gate.
+             * @enum {string}
+             */
             readonly gate?: "none" | "dry-deck" | "resin" | "coating";
             /** @description Man-hours. */
             readonly hours: components["schemas"]["ThreePointInput"];
+            /** @description Whether it is a hold point. */
             readonly isHoldPoint?: boolean;
+            /** @description Title of the operation. */
             readonly title: string;
             /** @description Hours that pass before its successors may start. */
             readonly waitH?: components["schemas"]["ThreePointInput"];
@@ -3084,15 +3151,10 @@ export type components = {
             readonly number: number;
             readonly widthPx: number;
         };
-        /** @description How much warmer the deck is than the air, and by what. */
         readonly DeckWarmth: {
-            /** @description Lamp, blanket or heater, all the time it is on. */
             readonly heaterK?: number;
-            /** @description Whether it lies open to the sky at night, under which it is colder than the air. */
             readonly isUnderSky?: boolean;
-            /** @description At midday under the sun; falls to nothing at six in the morning and the evening. */
             readonly sunK?: number;
-            /** @description A closed tent over the deck, by day and by night. */
             readonly tentK?: number;
         };
         readonly DeckWarmthInput: {
@@ -3265,16 +3327,29 @@ export type components = {
             readonly varianceShare: number;
         };
         readonly DriverAmountsInput: {
+            /** @description Holes of fittings that are bedded again. */
+            readonly "bedded-hole"?: number;
+            /** @description Bows. */
+            readonly bow?: number;
             /** @description Covering bonded to the deck that comes off. */
             readonly "covering-m2"?: number;
             /** @description Length of cut. */
             readonly "cut-m"?: number;
+            /** @description Days on the job. */
+            readonly day?: number;
+            /** @description Holes drilled to dry the core. */
+            readonly "dry-hole"?: number;
+            /** @description Readings while the core dries. */
+            readonly "dry-reading"?: number;
+            /** @description Set-ups of drying. */
+            readonly "dry-set-up"?: number;
             /** @description Ply area beyond two plies. */
             readonly "extra-ply-m2"?: number;
             /** @description Faired area times cycles. */
             readonly "faired-m2-cycle"?: number;
+            /** @description Finished area. */
             readonly "finish-m2"?: number;
-            /** @description Winches, windlass, track. */
+            /** @description Winches, windlass and track. */
             readonly "fitting-large"?: number;
             /** @description Four-bolt fittings. */
             readonly "fitting-small"?: number;
@@ -3282,40 +3357,72 @@ export type components = {
             readonly "held-core-m2"?: number;
             /** @description Skin that still holds. */
             readonly "held-skin-m2"?: number;
+            /** @description Holes through the deck. */
             readonly hole?: number;
             /** @description Holes drilled to inject resin under the skin. */
             readonly "injection-hole"?: number;
+            /** @description Inserts. */
             readonly insert?: number;
+            /** @description One job unless it is given. */
             readonly job?: number;
             /** @description Area of the new skin, two plies. */
             readonly "laminate-m2"?: number;
+            /** @description Lining that is glued. */
+            readonly "lining-glued-m2"?: number;
+            /** @description Lining in panels. */
+            readonly "lining-panel-m2"?: number;
+            /** @description Lining that is zipped open. */
+            readonly "lining-zipped-m2"?: number;
+            /** @description Edge under which core is taken out. */
+            readonly "lip-m"?: number;
             /** @description Rotten core. */
             readonly "loose-core-m2"?: number;
             /** @description Of the opening, skin that has let go; absent, with the other three: by the condition. */
             readonly "loose-skin-m2"?: number;
+            /** @description Area of non-skid. */
             readonly "nonskid-m2"?: number;
             /** @description Where the old finish is sanded and skimmed; absent: all that is finished. */
             readonly "old-finish-m2"?: number;
             /** @description Opened area. */
             readonly "opened-m2"?: number;
+            /** @description Glued planks that come off. */
+            readonly "overlay-glued-m2"?: number;
+            /** @description Planks that are laid again. */
+            readonly "overlay-relay-m2"?: number;
+            /** @description Screwed planks that come off. */
+            readonly "overlay-screwed-m2"?: number;
+            /** @description Backing plates. */
             readonly plate?: number;
             /** @description Primed area times coats. */
             readonly "primed-m2-coat"?: number;
-            /** @description Lining below. */
+            /** @description Length of rail. */
+            readonly "rail-m"?: number;
+            /** @description Length of strip. */
+            readonly "strip-m"?: number;
+            /** @description Lining and supports below. */
             readonly "support-m2-below"?: number;
+            /** @description Length of taper. */
             readonly "taper-m"?: number;
             /** @description Painted area times coats. */
             readonly "topcoat-m2-coat"?: number;
+            /** @description Length of upstand. */
+            readonly "upstand-m"?: number;
         };
         readonly EachEdgeInput: {
-            /** @enum {string} */
+            /**
+             * @description Edge at the far end of x.
+             * @enum {string}
+             */
             readonly xEnd: "simply-supported" | "clamped" | "free";
             /**
              * @description The edge at x = 0.
              * @enum {string}
              */
             readonly xStart: "simply-supported" | "clamped" | "free";
-            /** @enum {string} */
+            /**
+             * @description Edge at the far end of y.
+             * @enum {string}
+             */
             readonly yEnd: "simply-supported" | "clamped" | "free";
             /**
              * @description The edge at y = 0.
@@ -3899,21 +4006,17 @@ export type components = {
             readonly work: readonly ("insert" | "plate" | "pot" | "re-bed" | "refit" | "remove")[];
         };
         readonly FlushInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description How far it may lie low. */
             readonly lowUpToMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description How far it may stand proud. */
             readonly proudUpToMm: number | string;
         };
         readonly Forecast: {
             readonly hours: readonly components["schemas"]["ForecastHour"][];
-            /** @description Zone of the place, such as `Europe/Lisbon`; with it the offsets are checked and days are local days. */
             readonly timeZone?: string;
         };
-        /** @description One hour of a forecast that the caller brings. */
         readonly ForecastHour: {
-            /** @description RFC 3339 with offset: the start of the hour. */
             readonly at: string;
-            /** @description Share of the sky under cloud. */
             readonly cloudPercent?: number;
             readonly rainMm?: number;
             readonly relativeHumidityPercent: number;
@@ -3928,11 +4031,13 @@ export type components = {
             readonly at: string;
             /** @description Share of the sky under cloud; absent: a clear sky, which is the coldest at night. */
             readonly cloudPercent?: number;
-            readonly rainMm?: number;
+            /** @description Rain. */
+            readonly rainMm?: number | string;
+            /** @description Relative humidity. */
             readonly relativeHumidityPercent: number;
-            /** @description A number in degC, or text with a unit. */
+            /** @description Temperature. */
             readonly temperatureC: number | string;
-            /** @description A number in m/s, or text with a unit. */
+            /** @description Wind. */
             readonly windMPerS?: number | string;
         };
         readonly ForecastInput: {
@@ -4034,14 +4139,16 @@ export type components = {
             readonly fasteners: number;
             readonly id: string;
             readonly insert?: {
+                readonly lengthMm: number;
                 readonly material: string;
-                readonly sideMm: number;
                 readonly thicknessMm: number;
                 /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
                 readonly us?: {
-                    readonly sideMm?: string;
+                    readonly lengthMm?: string;
                     readonly thicknessMm?: string;
+                    readonly widthMm?: string;
                 };
+                readonly widthMm: number;
             };
             readonly kind: string;
             readonly needsSecondPerson: boolean;
@@ -4246,7 +4353,9 @@ export type components = {
             readonly why: "bridge-too-narrow" | "cheaper-together" | "overlap";
         };
         readonly JointInput: {
+            /** @description Allowable peel of the bond. */
             readonly allowablePeelMPa?: number;
+            /** @description Allowable shear of the bond. */
             readonly allowableShearMPa: number;
             /** @description Stress in the skin across the cut. */
             readonly stressMPa: number;
@@ -4364,7 +4473,9 @@ export type components = {
              * @enum {string}
              */
             readonly method?: "class-bv" | "small-craft-yardstick" | "class-gl" | "class-lr" | "micromechanics";
+            /** @description Skin bonded back. */
             readonly rebedded?: components["schemas"]["RebeddedSkinInput"];
+            /** @description Skin laid anew. */
             readonly relaid?: components["schemas"]["RelaidSkinInput"];
             /**
              * @description Code of the resin system that is laid.
@@ -4406,7 +4517,7 @@ export type components = {
             };
         };
         readonly LayOutInput: {
-            /** @description A number in mm, or text with a unit. */
+            /** @description Allowance at the ends. */
             readonly endAllowanceMm?: number | string;
             /** @description Where the old skin is cut away. */
             readonly opening: readonly (readonly number[])[];
@@ -4415,7 +4526,7 @@ export type components = {
              * @enum {string}
              */
             readonly order?: "smallest-first" | "largest-first";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Overlap of strips. */
             readonly overlapMm?: number | string;
             /** @description Sound skin that the taper may use. */
             readonly soundSkin?: readonly (readonly number[])[];
@@ -4891,6 +5002,7 @@ export type components = {
             readonly supportClearanceMm?: number | string;
         };
         readonly NamedFabricInput: {
+            /** @description Fibre mass fraction. */
             readonly fibreMassFraction?: number;
             /**
              * @description Code of a reinforcement in the catalogue.
@@ -5236,11 +5348,14 @@ export type components = {
             readonly allowedSagMm?: number | string;
             /** @description What presses the new core down; absent: 2 kPa. */
             readonly clampPressureKPa?: number;
-            /** @enum {string} */
+            /**
+             * @description How the edges are held.
+             * @enum {string}
+             */
             readonly edges?: "simply-supported" | "clamped";
             /** @description The opening; absent: the whole panel. */
             readonly lengthXMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width athwartships. */
             readonly widthYMm?: number | string;
         };
         readonly Opening: {
@@ -5412,29 +5527,65 @@ export type components = {
             readonly usableStressMPa: number;
         };
         readonly OperationFlagsInput: {
-            /** @enum {string} */
+            /**
+             * @description Side of the work.
+             * @enum {string}
+             */
             readonly access: "from-above" | "from-below";
-            /** @enum {string} */
+            /**
+             * @description What lies below the deck.
+             * @enum {string}
+             */
             readonly below: "open" | "lined" | "none";
-            /** @enum {string} */
+            /**
+             * @description Where the boat lies.
+             * @enum {string}
+             */
             readonly berth: "ashore" | "afloat";
-            /** @enum {string} */
+            /**
+             * @description State of the core.
+             * @enum {string}
+             */
             readonly condition: "wet-rotten" | "wet-bonded" | "dry-debonded";
-            /** @enum {string} */
+            /**
+             * @description Finish of the deck.
+             * @enum {string}
+             */
             readonly finish: "painted" | "none";
-            /** @enum {string} */
+            /**
+             * @description Whether there is non-skid.
+             * @enum {string}
+             */
             readonly nonskid: "yes" | "no";
-            /** @enum {string} */
+            /**
+             * @description Whether the panel is cambered.
+             * @enum {string}
+             */
             readonly panel: "flat" | "cambered";
-            /** @enum {string} */
+            /**
+             * @description What presses the bed.
+             * @enum {string}
+             */
             readonly press: "weights" | "battens" | "vacuum";
-            /** @enum {string} */
+            /**
+             * @description Whether props are needed.
+             * @enum {string}
+             */
             readonly props: "needed" | "not-needed";
-            /** @enum {string} */
+            /**
+             * @description Shelter over the work.
+             * @enum {string}
+             */
             readonly shelter: "shed" | "tent" | "open";
-            /** @enum {string} */
+            /**
+             * @description Who does the work.
+             * @enum {string}
+             */
             readonly skill: "professional" | "owner";
-            /** @enum {string} */
+            /**
+             * @description What becomes of the skin.
+             * @enum {string}
+             */
             readonly skin: "re-bed" | "relay" | "inject" | "closed";
         };
         /** @description The members of an RFC 9457 problem document that outlast the request. */
@@ -5468,10 +5619,11 @@ export type components = {
             readonly nextCursor?: string;
         };
         readonly OtherSkinInput: {
+            /** @description Stiffness across. */
             readonly acrossNPerMm: number;
             /** @description Extensional stiffness along (modulus times thickness). */
             readonly alongNPerMm: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness. */
             readonly thicknessMm: number | string;
         };
         readonly OverlayInput: {
@@ -5611,35 +5763,47 @@ export type components = {
             readonly verdict: "fails" | "not-established" | "passes";
         };
         readonly PanelCheckRequest: {
+            /** @description Panel as it was built. */
             readonly asBuilt: components["schemas"]["SandwichValuesInput"];
             /** @description What rot and water left of the core. */
             readonly asFound?: components["schemas"]["AsFoundInput"];
+            /** @description Craft. */
             readonly craft?: components["schemas"]["CraftForPanelInput"];
+            /** @description Criteria. */
             readonly criteria?: components["schemas"]["CriteriaInput"];
             /** @description Measured total of the deck, to catch a skin that cannot be. */
             readonly deckThicknessMm?: number | string;
             /** @description Keys of checks, ratios and loads to explain down to their inputs, such as repaired:person:core-shear. */
             readonly explain?: readonly string[];
+            /** @description Fittings. */
             readonly fittings?: readonly components["schemas"]["PanelFittingInput"][];
             /** @description Absent: the yardstick pressure when the craft is known, else that of a class rule; and a person on one foot. */
             readonly loads?: readonly (components["schemas"]["PressureLoadInput"] | components["schemas"]["PatchLoadInput"] | components["schemas"]["PersonLoadInput"] | components["schemas"]["ClassDeckLoadInput"] | components["schemas"]["YardstickLoadInput"])[];
             /** @description The inner skin alone while the core is out. */
             readonly opened?: components["schemas"]["OpenedPanelInput"];
+            /** @description Panel. */
             readonly panel: components["schemas"]["PanelSizeInput"];
+            /** @description Panel as it is repaired. */
             readonly repaired: components["schemas"]["SandwichValuesInput"];
         };
         readonly PanelFittingInput: {
+            /** @description Backing plate. */
             readonly backingPlate?: components["schemas"]["BackingPlateInput"];
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Diameter of a bolt.
              * @example 5/16 in
              */
             readonly boltMm: number | string;
+            /** @description Number of bolts. */
             readonly bolts: number;
             /** @description Clamp force of one bolt. */
             readonly clampForceN?: number;
+            /** @description Name of the fitting. */
             readonly id: string;
-            /** @enum {string} */
+            /**
+             * @description Kind.
+             * @enum {string}
+             */
             readonly kind: "stanchion" | "cleat" | "winch" | "windlass" | "chainplate" | "mast-step" | "track" | "hatch" | "fill" | "vent" | "pad-eye" | "other";
             /** @description Diameter of the hole potted with thickened resin. */
             readonly pottedMm?: number | string;
@@ -5651,7 +5815,7 @@ export type components = {
             readonly shearN?: number;
             /** @description Tightening torque, when the clamp force is not known. */
             readonly torqueNm?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Diameter of a washer. */
             readonly washerMm?: number | string;
         };
         readonly PanelInput: {
@@ -5822,20 +5986,22 @@ export type components = {
             readonly remaining: components["schemas"]["MoneyJson"];
         };
         readonly PatchLoadInput: {
+            /** @description Force. */
             readonly forceN: number;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "patch";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Length fore and aft. */
             readonly lengthXMm: number | string;
+            /** @description Name of the load. */
             readonly name?: string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width athwartships. */
             readonly widthYMm: number | string;
             /** @description Middle of the patch. */
             readonly xMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Place athwartships. */
             readonly yMm: number | string;
         };
         readonly PersonLoadInput: {
@@ -5844,14 +6010,15 @@ export type components = {
             /** @description Absent: 30 mm. */
             readonly heelRadiusMm?: number | string;
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "person";
+            /** @description Name of the load. */
             readonly name?: string;
             /** @description Absent: the middle of the panel. */
             readonly xMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Place athwartships. */
             readonly yMm?: number | string;
         };
         readonly PhotographList: {
@@ -6068,10 +6235,11 @@ export type components = {
         readonly PlyToWetInput: {
             /** @description Dry fabric. */
             readonly arealMassGPerM2: number | string;
-            /** @description A number in m2, or text with a unit. */
+            /** @description Area. */
             readonly areaM2: number | string;
             /** @description Fibre mass fraction of the laid ply. */
             readonly fibreMassFraction: number;
+            /** @description Label of the piece. */
             readonly label?: string;
         };
         /** @description `outer` runs from x towards y (positive signed area); each hole runs the other way. */
@@ -6085,12 +6253,13 @@ export type components = {
             readonly temperatureC: number;
         };
         readonly PressedCamberInput: {
+            /** @description Modulus. */
             readonly modulusMPa: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Piece length. */
             readonly pieceLengthMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Radius. */
             readonly radiusMm: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickness. */
             readonly thicknessMm: number | string;
         };
         readonly PressedSkinInput: {
@@ -6150,11 +6319,13 @@ export type components = {
         };
         readonly PressureLoadInput: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "pressure";
+            /** @description Name of the load. */
             readonly name?: string;
+            /** @description Pressure. */
             readonly pressureKPa: number;
         };
         readonly PreviewedOpening: {
@@ -6176,10 +6347,11 @@ export type components = {
         };
         /** @description Of the repaired panel beside the deck as built. */
         readonly PreviewPanel: {
+            readonly sentence: string;
             /** @description Every measure of which the repair gives back less than there was, worst first. */
             readonly shortfalls: readonly string[];
             /** @enum {string} */
-            readonly verdict: "not-established" | "not-restored" | "restored";
+            readonly verdict: "cannot-be-carried-out" | "deck-stays-closed" | "not-established" | "not-restored" | "restored";
         };
         readonly PreviewPrice: {
             /** @description Needs that nothing on the price list covers, and that are not in the price. */
@@ -6505,10 +6677,11 @@ export type components = {
             readonly cutLengthMm?: number | string;
             /** @description Instead of plies: one fabric, laid as often as fills the groove. */
             readonly fillWith?: string;
+            /** @description Joint. */
             readonly joint?: components["schemas"]["JointInput"];
             /** @description Width of the saw cut; absent: 4 mm. */
             readonly kerfMm?: number | string;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Longest strip. */
             readonly longestStripMm?: number | string;
             /** @description The opening whose edge is the cut. */
             readonly opening?: readonly (readonly number[])[];
@@ -6517,20 +6690,20 @@ export type components = {
              * @enum {string}
              */
             readonly order?: "smallest-first" | "largest-first";
-            /** @description A number in mm, or text with a unit. */
+            /** @description Overlap of strips. */
             readonly overlapMm?: number | string;
             /** @description Plies over the cut from the core outwards. */
             readonly plies?: readonly components["schemas"]["NamedPlyInput"][];
             /** @description Clear width from the cut to the nearest edge or fitting. */
             readonly roomMm?: number | string;
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Skin thickness.
              * @example 2
              */
             readonly skinThicknessMm: number | string;
             /** @description Absent: 12, and on thin skins as much as makes it 20 mm wide. */
             readonly taperRatio?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Thickest wet stack. */
             readonly wetLimitMm?: number | string;
         };
         readonly ReinforcementInput: {
@@ -6592,7 +6765,9 @@ export type components = {
             readonly flush?: components["schemas"]["FlushInput"];
             /** @description With it, the best skin is laid out over the opening. */
             readonly layOut?: components["schemas"]["LayOutInput"];
+            /** @description Limits of the schedule. */
             readonly limits?: components["schemas"]["ScheduleLimitsInput"];
+            /** @description Old skin. */
             readonly oldSkin: components["schemas"]["OldSkinInput"];
             /** @description With it, the bending of the panel is restored too. */
             readonly panel?: components["schemas"]["PanelBelowInput"];
@@ -6646,6 +6821,7 @@ export type components = {
             readonly largestPotG?: number;
             /** @description To weigh and stir a pot; absent: 4 min. */
             readonly mixingMinutes?: number;
+            /** @description People. */
             readonly people: number;
             /** @description Resin given by one stroke of a calibrated pump; with it the cards count strokes. */
             readonly pumpResinMlPerStroke?: number;
@@ -6654,6 +6830,7 @@ export type components = {
              * @example resin-epoxy-5to1
              */
             readonly resin: string;
+            /** @description Steps that take resin. */
             readonly steps: readonly components["schemas"]["ResinStepInput"][];
             /**
              * @description Air and resin where it is mixed.
@@ -6720,8 +6897,9 @@ export type components = {
             readonly wasteL: number;
         };
         readonly ResinStepInput: {
-            /** @description A number in m2, or text with a unit. */
+            /** @description Area. */
             readonly areaM2?: number | string;
+            /** @description Number of coats. */
             readonly coats?: number;
             /** @description Depth of scores, or of holes. */
             readonly depthMm?: number | string;
@@ -6731,11 +6909,13 @@ export type components = {
             readonly filler?: string;
             /** @description Parts of filler to 100 parts of mixed resin, by mass. */
             readonly fillerPartsPerHundred?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Height. */
             readonly heightMm?: number | string;
+            /** @description Number of holes. */
             readonly holes?: number;
             /** @description Length of a section: the edge of an undercut, the saw cut. */
             readonly lengthM?: number;
+            /** @description Resin to the area. */
             readonly litresPerM2?: number;
             /** @description Minutes that one person takes for one unit of the step. */
             readonly minutesPerUnit?: number;
@@ -6743,6 +6923,7 @@ export type components = {
             readonly openFraction?: number;
             /** @description Pieces in the order they are bedded; each goes to one pot. */
             readonly pieces?: readonly components["schemas"]["BeddedPieceInput"][];
+            /** @description Plies. */
             readonly plies?: readonly components["schemas"]["PlyToWetInput"][];
             /** @description Spacing of scores. */
             readonly spacingMm?: number | string;
@@ -6757,7 +6938,7 @@ export type components = {
             readonly title?: string;
             /** @description Waste as a share of net, for this step. */
             readonly wasteFraction?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Width. */
             readonly widthMm?: number | string;
         };
         readonly ResinSystemInput: {
@@ -6931,8 +7112,11 @@ export type components = {
             readonly workingDays?: components["schemas"]["Range"];
         };
         readonly SandwichValuesInput: {
+            /** @description Core. */
             readonly core: components["schemas"]["CoreValuesInput"];
+            /** @description Inner skin. */
             readonly inner: components["schemas"]["SkinValuesInput"];
+            /** @description Outer skin. */
             readonly outer: components["schemas"]["SkinValuesInput"];
         };
         readonly SawLine: {
@@ -6988,9 +7172,11 @@ export type components = {
             };
         };
         readonly ScheduleLimitsInput: {
+            /** @description Most kinds of fabric. */
             readonly mostKinds?: number;
+            /** @description Most plies. */
             readonly mostPlies?: number;
-            /** @description A number in mm, or text with a unit. */
+            /** @description Smallest step of the taper. */
             readonly smallestStepMm?: number | string;
             /** @description Taper width over skin thickness; absent: 12, and on thin skins as much as makes it 20 mm wide. */
             readonly taperRatio?: number;
@@ -7255,6 +7441,7 @@ export type components = {
         readonly SkinValuesInput: {
             /** @description Ultimate; along x, or in both directions. */
             readonly compressiveStrengthMPa: number;
+            /** @description Compressive strength along y. */
             readonly compressiveStrengthYMPa?: number;
             /** @description For the least fibre mass of the yardstick. */
             readonly dryFibreKgPerM2?: number;
@@ -7264,12 +7451,14 @@ export type components = {
             readonly modulusYMPa: number;
             /** @description Strain across y over strain along x under a pull along x. */
             readonly poissonXY: number;
+            /** @description Shear modulus. */
             readonly shearModulusMPa: number;
             /** @description Ultimate; along x, or in both directions. */
             readonly tensileStrengthMPa: number;
+            /** @description Tensile strength along y. */
             readonly tensileStrengthYMPa?: number;
             /**
-             * @description A number in mm, or text with a unit.
+             * @description Thickness.
              * @example 3
              */
             readonly thicknessMm: number | string;
@@ -7608,10 +7797,10 @@ export type components = {
                 readonly openedAreaM2?: string;
             };
             /**
-             * @description Of the finished repair; `no-worse-than-built` where it fails only what the deck as built fails as much or more.
+             * @description What the conclusion says of the finished repair.
              * @enum {string}
              */
-            readonly verdict: "all-checks-pass" | "no-worse-than-built" | "nothing-to-check" | "some-checks-fail";
+            readonly verdict: "cannot-be-carried-out" | "deck-stays-closed" | "not-established" | "not-restored" | "restored";
             readonly workingDays: components["schemas"]["Range"];
         };
         readonly SupplierInput: {
@@ -7715,8 +7904,11 @@ export type components = {
             readonly low: number;
         };
         readonly ThreePointInput: {
+            /** @description Most. */
             readonly high: number;
+            /** @description Likely. */
             readonly likely: number;
+            /** @description Least. */
             readonly low: number;
         };
         readonly TodayItem: {
@@ -7851,12 +8043,15 @@ export type components = {
             readonly perDriver: components["schemas"]["DatumInput"];
         };
         readonly VacuumInput: {
+            /** @description Bag volume. */
             readonly bagVolumeL?: number;
             /** @description Loss of vacuum in a drop test with the pump shut off. */
             readonly dropKPa?: number;
+            /** @description Drop minutes. */
             readonly dropMinutes?: number;
             /** @description Share of the air that the pump takes away; absent: 0.75. */
             readonly fraction?: number;
+            /** @description Pump. */
             readonly pumpLPerMin?: number;
         };
         readonly VariantAskedInput: {
@@ -7985,6 +8180,7 @@ export type components = {
              * @enum {string}
              */
             readonly gate: "none" | "dry-deck" | "resin" | "coating";
+            /** @description Title of the step. */
             readonly title: string;
             /** @description Hours after the work until rain and dew no longer hurt; absent: the gel of the resin, or four hours for a coat. */
             readonly untilSafeH?: number;
@@ -8096,10 +8292,11 @@ export type components = {
         };
         readonly YardstickLoadInput: {
             /**
-             * @description discriminator enum property added by openapi-typescript
+             * @description Kind. (enum property replaced by openapi-typescript)
              * @enum {string}
              */
             readonly kind: "yardstick";
+            /** @description Name of the load. */
             readonly name?: string;
         };
         readonly ZoneInput: {
