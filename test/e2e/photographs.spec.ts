@@ -41,13 +41,10 @@ describe('photographs of an estimate', () => {
 
   test('are drawn anew, listed by number, shown in report and page, and taken away for good', async () => {
     expect((await client.estimates.photographs(id)).items).toEqual([]);
-    const second = await client.estimates.setPhotograph(
-      id,
-      2,
-      png(2800, 700),
-      { caption: 'Lining below' },
-      { type: 'image/png' },
-    );
+    const second = await client.estimates.setPhotograph(id, 2, png(2800, 700), {
+      caption: 'Lining below',
+      type: 'image/png',
+    });
     expect(second).toMatchObject({ number: 2, widthPx: 1400, heightPx: 350, mediaType: 'image/jpeg' });
     await client.estimates.setPhotograph(id, 1, withCameraData(greyJpeg), {
       caption: 'Stain at the windlass',

@@ -27,6 +27,7 @@ type ChangeOrderQuery = QueryOf<'/v1/estimates/{id}/change-order', 'get'>;
 type ComparisonQuery = QueryOf<'/v1/estimates/{id}/comparison', 'get'>;
 type ReportQuery = QueryOf<'/v1/estimates/{id}', 'get'>;
 type PhotographQuery = QueryOf<'/v1/estimates/{id}/photographs/{number}', 'put'>;
+type SetPhotograph = PhotographQuery & CallOptions & { readonly type?: 'image/png' | 'image/jpeg' };
 type DrawingQuery = QueryOf<'/v1/estimates/{id}/drawings/{name}', 'get'>;
 
 /** The main job: a defect record in, a stored estimate out. */
@@ -314,13 +315,12 @@ export class Estimates {
     id: string,
     number: number,
     picture: Uint8Array,
-    said: PhotographQuery,
-    options: CallOptions & { readonly type?: 'image/png' | 'image/jpeg' } = {},
+    { caption, at, directionDeg, type = 'image/jpeg', ...options }: SetPhotograph,
   ): Answer<DeckPhotograph> {
     const call = writing('PUT', ['v1', 'estimates', id, 'photographs', String(number)], {
-      query: said,
+      query: { caption, at, directionDeg },
       body: picture,
-      contentType: options.type ?? 'image/jpeg',
+      contentType: type,
     });
     return json(this.#settings, call, options);
   }
