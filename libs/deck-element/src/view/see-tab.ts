@@ -104,10 +104,25 @@ function ladder({ stored, language }: SheetState): TemplateResult {
   if (stored === undefined) return html`<p class="help">${language.words.methodsLater}</p>`;
   const { methods } = stored.estimate;
   const dearest = Math.max(...methods.rungs.map(({ priceRange }) => Number(priceRange?.p90.amount ?? 0)));
-  return html`<ol class="ladder">
-    ${methods.rungs.map((rung) => ladderRung(rung, methods, { language, dearest }))}
-  </ol>`;
+  const [fit, unfit] = [true, false].map((isFit) =>
+    methods.rungs
+      .filter(({ verdict }) => (verdict !== 'unfit') === isFit)
+      .map((rung) => ladderRung(rung, methods, { language, dearest })),
+  );
+  return html`<ul class="ladder">
+      ${fit}
+    </ul>
+    ${unfit.length === 0 ? nothing : unfitRungs(unfit, language)}`;
 }
+
+/** What is not fit is there to be looked up, each with the reason that decided. */
+const unfitRungs = (rungs: readonly TemplateResult[], { words }: Language): TemplateResult =>
+  html`<details>
+    <summary>${words.unfit} (${rungs.length})</summary>
+    <ul class="ladder">
+      ${rungs}
+    </ul>
+  </details>`;
 
 interface LadderScale {
   readonly language: Language;

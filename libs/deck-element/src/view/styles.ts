@@ -352,7 +352,9 @@ export const styles = css`
     font-weight: 700;
   }
   .ladder {
-    padding-inline-start: 22px;
+    margin: 0;
+    padding: 0;
+    list-style: none;
   }
   .ladder li {
     border-bottom: 1px dotted var(--rule);
@@ -363,6 +365,7 @@ export const styles = css`
     color: var(--soft);
   }
   .ladder em {
+    display: inline-block;
     font-style: normal;
     font-size: 13px;
     border: 1px solid var(--field);
@@ -420,6 +423,21 @@ export const styles = css`
   }
   meter {
     width: 100%;
+    height: 12px;
+    border: 1px solid var(--field);
+    background: none;
+  }
+  meter::-webkit-meter-bar {
+    height: 10px;
+    border: 0;
+    border-radius: 0;
+    background: none;
+  }
+  meter::-webkit-meter-optimum-value {
+    background: var(--soft);
+  }
+  meter::-moz-meter-bar {
+    background: var(--soft);
   }
   table {
     border-collapse: collapse;
