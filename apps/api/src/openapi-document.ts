@@ -5,6 +5,7 @@ import { headersOf } from './edge/endpoint.js';
 import { idempotencyHeader } from './idempotency/idempotency-header.js';
 import { problemKinds, type ProblemKind } from './edge/problems.js';
 import { otherPathPattern, pathPatterns } from './edge/path.guard.js';
+import { decimalsByUnit, LEAST_DIGITS, OTHER_DIGITS } from './edge/precision.js';
 import { UNITS_HEADER } from './edge/units.js';
 import { schemasWithUsDisplay } from './edge/us-display.js';
 import { isRecord } from './edge/dto/field.js';
@@ -38,6 +39,8 @@ const builder = (): DocumentBuilder =>
         'Every number with a dimension carries its unit in its name; where a person types a length, area, mass, temperature or',
         'areal mass, text with a unit is read exactly. Points are [xMm, yMm], x forward, y to starboard, in the deck plane.',
         '`Accept-Units: us` adds a member `us` to objects with dimensions: texts in US customary units under the names of the fields, for display.',
+        `A number that was worked out has the precision of its unit: ${decimalsInWords()}; any other has ${OTHER_DIGITS} significant digits, and none has fewer than ${LEAST_DIGITS}.`,
+        'Amounts of money are exact decimal text; numbers that were entered come back as they were given.',
         'Refusals are RFC 9457 problem documents that name all faults at once.',
         'The figures help to plan and price; local rules and licensed or qualified people decide.',
       ].join('\n'),
@@ -51,6 +54,17 @@ const builder = (): DocumentBuilder =>
     .addTag('Access', 'Organisations, keys, and who did what.')
     .addTag('Pages', 'Keys and secrets that may stand in a page of a shop.')
     .addTag('Service', 'Health of the service.');
+
+/** "2 decimals in mm, g, ...; 4 decimals in m, ...". */
+function decimalsInWords(): string {
+  const units = Object.entries(decimalsByUnit);
+  return [...new Set(units.map(([, decimals]) => decimals))]
+    .map((decimals) => {
+      const named = units.filter(([, own]) => own === decimals).map(([unit]) => unit);
+      return `${decimals} decimals in ${named.join(', ')}`;
+    })
+    .join(', ');
+}
 
 function addSchemas(document: OpenAPIObject): void {
   const requests = requestSchemas(document.components?.schemas ?? {});

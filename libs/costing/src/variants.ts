@@ -1,5 +1,5 @@
 import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
-import type { MoneyJson } from '#lib/money';
+import { addMoney, exactMoney, moneyJson, subtractMoney, type MoneyJson } from '#lib/money';
 import type { CostRisk } from './risk/cost-risk.js';
 import type { CostRollUp } from './roll-up.js';
 
@@ -22,10 +22,25 @@ export interface VariantResult {
 export const criteria = ['cost', 'p80', 'labourH', 'days', 'massKg', 'utilisation', 'spread'] as const;
 export type Criterion = (typeof criteria)[number];
 
+/** What a variant comes to in each of the criteria; absent where it is not known. */
+export interface VariantValues {
+  /** Lines with overhead and profit, without tax. */
+  readonly cost: MoneyJson;
+  /** What four jobs in five stay below, without tax. */
+  readonly p80?: MoneyJson;
+  readonly labourH: number;
+  /** Working days. */
+  readonly days?: number;
+  readonly massKg?: number;
+  readonly utilisation?: number;
+  /** From P10 to P90. */
+  readonly spread?: MoneyJson;
+}
+
 export interface VariantRow {
   readonly code: string;
   readonly title: string;
-  readonly values: Readonly<Partial<Record<Criterion, number>>>;
+  readonly values: VariantValues;
   readonly net: MoneyJson;
   readonly gross: MoneyJson;
   readonly failsCheck: boolean;
@@ -85,24 +100,28 @@ export function compareVariants(variants: readonly VariantResult[]): Outcome<Var
   });
 }
 
-type Values = VariantRow['values'];
+const at = (values: VariantValues, criterion: Criterion): number => {
+  const value = values[criterion];
+  return typeof value === 'object' ? Number(value.amount) : (value ?? Number.POSITIVE_INFINITY);
+};
 
-const at = (values: Values, criterion: Criterion): number => values[criterion] ?? Number.POSITIVE_INFINITY;
-
-const dominates = (a: Values, b: Values, compared: readonly Criterion[]): boolean =>
+const dominates = (a: VariantValues, b: VariantValues, compared: readonly Criterion[]): boolean =>
   compared.every((criterion) => at(a, criterion) <= at(b, criterion)) &&
   compared.some((criterion) => at(a, criterion) < at(b, criterion));
 
-function valuesOf({ risk, days, massKg, utilisation }: VariantResult, rollUp: CostRollUp): Values {
-  const labourH = rollUp.lines
+function valuesOf(
+  { risk, days, massKg, utilisation }: VariantResult,
+  { direct, overhead, profit, lines }: CostRollUp,
+): VariantValues {
+  const labourH = lines
     .filter(({ section, unit }) => section === 'labour' && unit === 'h')
     .reduce((sum, { quantity }) => sum + Number(quantity.charged), 0);
   return {
-    cost: Number(rollUp.direct.amount) + Number(rollUp.overhead.amount) + Number(rollUp.profit.amount),
+    cost: moneyJson([direct, overhead, profit].map(exactMoney).reduce(addMoney)),
     labourH,
     ...(risk === undefined
       ? {}
-      : { p80: Number(risk.p80.amount), spread: Number(risk.p90.amount) - Number(risk.p10.amount) }),
+      : { p80: risk.p80, spread: moneyJson(subtractMoney(exactMoney(risk.p90), exactMoney(risk.p10))) }),
     ...(days === undefined ? {} : { days }),
     ...(massKg === undefined ? {} : { massKg }),
     ...(utilisation === undefined ? {} : { utilisation }),

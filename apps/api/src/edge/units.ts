@@ -11,6 +11,7 @@ import type { Request, Response } from 'express';
 import { map, type Observable } from 'rxjs';
 import { problem } from '#lib/kernel';
 import { shownValue } from './dto/field.js';
+import { precise } from './precision.js';
 import { HttpProblem } from './problems.js';
 import { withUsDisplay } from './us-display.js';
 
@@ -37,14 +38,18 @@ export function statedUnitsOf(request: Request): Units | undefined {
   });
 }
 
-/** Refuses unknown units before any work is done, and adds the texts to what a handler returns. */
+/** What was worked out, in the precision of its units, with the texts of other units where they are asked for. */
+const shown = (worked: unknown, units: Units): unknown =>
+  units === 'si' ? precise(worked) : withUsDisplay(precise(worked));
+
+/** Refuses unknown units before any work is done, and gives what a handler returns its precision and its texts. */
 @Injectable()
 class UnitsInterceptor implements NestInterceptor {
   intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> {
     const http = context.switchToHttp();
     const units = unitsOf(http.getRequest<Request>());
     http.getResponse<Response>().vary(UNITS_HEADER);
-    return units === 'si' ? next.handle() : next.handle().pipe(map(withUsDisplay));
+    return next.handle().pipe(map((worked) => shown(worked, units)));
   }
 }
 
@@ -61,6 +66,9 @@ export const ShowsUnits = (): MethodDecorator =>
     }),
   );
 
-/** JSON text in the units asked for. */
+/** What was worked out as JSON text, for a route that sends its own. */
+export const shownJson = (units: Units, worked: unknown): string => JSON.stringify(shown(worked, units));
+
+/** JSON text that was kept, in the units asked for; it has its precision since it was written. */
 export const inUnits = (units: Units, json: string): string =>
   units === 'si' ? json : JSON.stringify(withUsDisplay(JSON.parse(json)));

@@ -1,31 +1,12 @@
 import { unitOfField, usText } from '#lib/units';
 import { isRecord } from './record.js';
+import { mayHaveStatedUnit, statedUnit } from './stated-unit.js';
 
 type Json = Readonly<Record<string, unknown>>;
 export type SchemaByName = Readonly<Record<string, unknown>>;
 
 /** The member that an object gets when US customary units are asked for: texts under the names of the object's own fields. */
 export const DISPLAY = 'us';
-
-/** Fields that are in the unit which the field `unit` beside them names. */
-const inStatedUnit = new Set([
-  'value',
-  'demand',
-  'capacity',
-  'before',
-  'after',
-  'limit',
-  'quantity',
-  'netQuantity',
-  'wasteQuantity',
-  'purchaseQuantity',
-  'quantityBefore',
-  'quantityAfter',
-  'required',
-  'fromOnHand',
-  'covered',
-  'short',
-]);
 
 /** Facts are words for a person with the numbers in them; their names are not fields. */
 const withoutDisplay = new Set(['facts']);
@@ -48,7 +29,7 @@ const entryOf = (name: string, found: unknown): readonly (readonly [string, unkn
   found === undefined ? [] : [[name, found]];
 
 const unitIn = (owner: Json, name: string): string | undefined =>
-  unitOfField(name) ?? (inStatedUnit.has(name) && typeof owner.unit === 'string' ? owner.unit : undefined);
+  unitOfField(name) ?? statedUnit(owner, name);
 
 /** Texts in the shape of the numbers: one, a list, or a range of named numbers. */
 function textsOf(value: unknown, unit: string | undefined): unknown {
@@ -126,7 +107,7 @@ function displaySchema(properties: Json, schemas: SchemaByName): unknown {
 }
 
 const mayHaveUnit = (name: string, properties: Json): boolean =>
-  unitOfField(name) !== undefined || (inStatedUnit.has(name) && Object.hasOwn(properties, 'unit'));
+  unitOfField(name) !== undefined || (mayHaveStatedUnit(name) && Object.hasOwn(properties, 'unit'));
 
 function textSchema(schema: unknown, schemas: SchemaByName): unknown {
   if (!isRecord(schema)) return undefined;

@@ -6,7 +6,7 @@ import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { AnswersIn } from '../edge/endpoint.js';
 import { CSV_TYPE, JSON_TYPE, Produces, XML_TYPE } from '../edge/media.js';
-import { inUnits, ShowsUnits, unitsOf } from '../edge/units.js';
+import { shownJson, ShowsUnits, unitsOf } from '../edge/units.js';
 import { StoresNothing } from '../idempotency/remembers.js';
 import { EstimateBasketService, type EstimateBasket } from './basket.service.js';
 import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
@@ -72,6 +72,6 @@ export class BasketController {
       const issueDate = new Date().toISOString().slice(0, 10);
       response.type(XML_TYPE).send(await this.baskets.ublOrder(caller, basket, { id, supplier, issueDate }));
     } else if (type === CSV_TYPE) response.type(CSV_TYPE).send(basketCsv(basket));
-    else response.type(JSON_TYPE).send(inUnits(unitsOf(request), JSON.stringify(basket)));
+    else response.type(JSON_TYPE).send(shownJson(unitsOf(request), basket));
   }
 }

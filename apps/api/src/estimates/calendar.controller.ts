@@ -5,7 +5,7 @@ import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { AnswersIn, Refuses } from '../edge/endpoint.js';
 import { CALENDAR_TYPE, JSON_TYPE, Produces } from '../edge/media.js';
-import { inUnits, ShowsUnits, unitsOf } from '../edge/units.js';
+import { shownJson, ShowsUnits, unitsOf } from '../edge/units.js';
 import { isFresh } from '../edge/preconditions.js';
 import { CalendarQueryDto } from './dto/estimates.dto.js';
 import { dayList, iCalendarOf } from './estimate-calendar.js';
@@ -71,7 +71,7 @@ export class EstimateCalendarController {
       {
         tag: units === 'si' ? 'calendar' : `calendar.${units}`,
         type: JSON_TYPE,
-        content: inUnits(units, JSON.stringify(answer)),
+        content: shownJson(units, answer),
       },
       { request, response, id },
     );

@@ -8,6 +8,7 @@ import { may, type Caller } from '../access/roles.js';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { Answers, Refuses } from '../edge/endpoint.js';
 import { HttpProblem, summaryOf } from '../edge/problems.js';
+import { ShowsUnits } from '../edge/units.js';
 import { StoresNothing } from '../idempotency/remembers.js';
 import { engineVersion } from '../settings/engine-version.js';
 import { EditionTrialDto, USUALLY_TRIED } from './dto/estimates.dto.js';
@@ -42,6 +43,7 @@ export class EditionTrialController {
   @HttpCode(200)
   @Needs('prices:write')
   @StoresNothing()
+  @ShowsUnits()
   @ApiOperation({
     operationId: 'tryEdition',
     summary: 'Try an edition, such as a draft, on stored estimates; nothing is stored',

@@ -55,6 +55,7 @@ export class EstimatesController {
   }
 
   @Get()
+  @ShowsUnits()
   @ApiOperation({ operationId: 'listEstimates', summary: 'List estimates, newest first' })
   @Answers('EstimatePage', { headers: ['Link'] })
   async list(

@@ -3,6 +3,7 @@ import type { DefectRecord } from '#lib/estimate';
 import { admitted, admittedRevision, openedFor, referenceFor, type ClientSecret } from '../access/holders.js';
 import type { Caller } from '../access/roles.js';
 import { Metrics } from '../edge/metrics.js';
+import { precise } from '../edge/precision.js';
 import { HttpProblem, notFound, summaryOf } from '../edge/problems.js';
 import { pointer, problem, type Problem } from '#lib/kernel';
 import { reusedKey } from '../idempotency/idempotency-header.js';
@@ -190,7 +191,7 @@ export class EstimatesService {
   private async derivedAgain(caller: Caller, id: string): Promise<Uint8Array> {
     const { row, resultJson } = await this.written(caller, id);
     const { made } = await this.engine.again(await this.record(caller, id), caller.organisationId, row);
-    if (made.resultJson === resultJson && made.derivations !== null) return made.derivations;
+    if (isSameDocument(made.resultJson, resultJson) && made.derivations !== null) return made.derivations;
     throw new HttpProblem('conflict', {
       detail: `This estimate was made by version ${row.engineVersion} of the program, which derives its figures otherwise than the present one; its derivations were not kept. A revision with the same record has derivations of its own.`,
     });
@@ -205,7 +206,7 @@ export class EstimatesService {
       row,
     );
     return {
-      isSame: made.resultJson === resultJson,
+      isSame: isSameDocument(made.resultJson, resultJson),
       madeWith: { engineVersion: row.engineVersion, edition: row.edition, catalogueHash: row.catalogueHash },
       engineVersionNow: engineVersion,
       isSameCatalogue: catalogueHash === row.catalogueHash,
@@ -302,6 +303,10 @@ export class EstimatesService {
     return { ...written, resultJson: made.resultJson };
   }
 }
+
+/** Documents that were kept before figures had the precision of their units are read as if they had it. */
+const isSameDocument = (made: string, kept: string): boolean =>
+  made === kept || made === JSON.stringify(precise(JSON.parse(kept)));
 
 /** What pages do under a key of theirs is not what programs do under the same one. */
 const operationOf = (operation: string, { kind, keyId }: Caller): string =>

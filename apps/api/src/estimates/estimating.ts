@@ -1,6 +1,7 @@
 import type { Catalogue } from '#lib/catalogue';
 import { estimate, type DefectRecord, type Estimate } from '#lib/estimate';
 import { mapValue, type Outcome } from '#lib/kernel';
+import { precise } from '../edge/precision.js';
 import { packedDerivations } from './derivation-graph.js';
 
 /** An order to a thread. */
@@ -11,7 +12,7 @@ export interface EstimatingOrder {
   readonly isDerived: boolean;
 }
 
-/** The estimate as text, written once where it was computed, and the few values that the table keeps in columns. */
+/** The estimate as text, written once where it was computed, in the precision of its units, and the few values that the table keeps in columns. */
 export interface WrittenEstimate extends Pick<
   Estimate,
   'title' | 'reference' | 'summary' | 'totals' | 'provenance'
@@ -34,6 +35,6 @@ export const run = (
     summary: made.summary,
     totals: made.totals,
     provenance: made.provenance,
-    resultJson: JSON.stringify(made),
+    resultJson: JSON.stringify(precise(made)),
     derivations: isDerived ? packedDerivations(derivations) : null,
   }));

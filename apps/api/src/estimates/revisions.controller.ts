@@ -7,7 +7,7 @@ import type { Caller } from '../access/roles.js';
 import { Answers, AnswersIn, Refuses } from '../edge/endpoint.js';
 import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../edge/media.js';
 import { answer } from '../edge/problems.js';
-import { ShowsUnits } from '../edge/units.js';
+import { shownJson, ShowsUnits, unitsOf } from '../edge/units.js';
 import { RemembersItself } from '../idempotency/idempotency-header.js';
 import { comparisonOf, type Comparison } from './comparison.js';
 import { ChangeOrderQueryDto, ComparisonQueryDto, RevisionRequestDto } from './dto/estimates.dto.js';
@@ -99,7 +99,8 @@ export class RevisionsController {
     const response = request.res;
     if (response === undefined) return;
     const type = String(response.locals.mediaType);
-    if (type === JSON_TYPE) response.json(await this.forms.changeOrder(caller, id));
+    if (type === JSON_TYPE)
+      response.type(type).send(shownJson(unitsOf(request), await this.forms.changeOrder(caller, id)));
     else await this.forms.sendChangeOrder({ caller, id, type, query }, request, response);
   }
 }

@@ -419,6 +419,7 @@ export type VacuumInput = components['schemas']['VacuumInput'];
 export type VariantAskedInput = components['schemas']['VariantAskedInput'];
 export type VariantComparison = components['schemas']['VariantComparison'];
 export type VariantRow = components['schemas']['VariantRow'];
+export type VariantValues = components['schemas']['VariantValues'];
 export type VariantsRequest = components['schemas']['VariantsRequest'];
 export type Vessel = components['schemas']['Vessel'];
 export type VesselInput = components['schemas']['VesselInput'];

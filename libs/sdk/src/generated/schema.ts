@@ -8092,24 +8092,30 @@ export type components = {
             readonly net: components["schemas"]["MoneyJson"];
             readonly note?: string;
             readonly title: string;
-            readonly values: {
-                readonly cost?: number;
-                readonly days?: number;
-                readonly labourH?: number;
-                readonly massKg?: number;
-                readonly p80?: number;
-                readonly spread?: number;
-                /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
-                readonly us?: {
-                    readonly massKg?: string;
-                };
-                readonly utilisation?: number;
-            };
+            readonly values: components["schemas"]["VariantValues"];
         };
         readonly VariantsRequest: {
             readonly record: components["schemas"]["DefectRecordInput"];
             /** @description An entry with nothing but a code is the record as it stands. */
             readonly variants: readonly components["schemas"]["VariantAskedInput"][];
+        };
+        /** @description What a variant comes to in each of the criteria; absent where it is not known. */
+        readonly VariantValues: {
+            /** @description Lines with overhead and profit, without tax. */
+            readonly cost: components["schemas"]["MoneyJson"];
+            /** @description Working days. */
+            readonly days?: number;
+            readonly labourH: number;
+            readonly massKg?: number;
+            /** @description What four jobs in five stay below, without tax. */
+            readonly p80?: components["schemas"]["MoneyJson"];
+            /** @description From P10 to P90. */
+            readonly spread?: components["schemas"]["MoneyJson"];
+            /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
+            readonly us?: {
+                readonly massKg?: string;
+            };
+            readonly utilisation?: number;
         };
         readonly Vessel: {
             readonly builder?: string;
@@ -8946,7 +8952,10 @@ export interface operations {
     readonly tryEdition: {
         readonly parameters: {
             readonly query?: never;
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
+            };
             readonly path: {
                 readonly code: components["parameters"]["Code"];
             };
@@ -8992,7 +9001,10 @@ export interface operations {
                 /** @description Only estimates with this reference of the caller's. */
                 readonly reference?: string;
             };
-            readonly header?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
+            };
             readonly path?: never;
             readonly cookie?: never;
         };

@@ -13586,30 +13586,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string"
       },
       "values": {
-        "type": "object",
-        "properties": {
-          "labourH": {
-            "type": "number"
-          },
-          "cost": {
-            "type": "number"
-          },
-          "p80": {
-            "type": "number"
-          },
-          "days": {
-            "type": "number"
-          },
-          "massKg": {
-            "type": "number"
-          },
-          "utilisation": {
-            "type": "number"
-          },
-          "spread": {
-            "type": "number"
-          }
-        }
+        "$ref": "#/components/schemas/VariantValues"
       },
       "net": {
         "$ref": "#/components/schemas/MoneyJson"
@@ -13656,6 +13633,41 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "failsCheck",
       "dominatedBy",
       "bestIn"
+    ]
+  },
+  "VariantValues": {
+    "type": "object",
+    "description": "What a variant comes to in each of the criteria; absent where it is not known.",
+    "properties": {
+      "cost": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Lines with overhead and profit, without tax."
+      },
+      "p80": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What four jobs in five stay below, without tax."
+      },
+      "labourH": {
+        "type": "number"
+      },
+      "days": {
+        "type": "number",
+        "description": "Working days."
+      },
+      "massKg": {
+        "type": "number"
+      },
+      "utilisation": {
+        "type": "number"
+      },
+      "spread": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "From P10 to P90."
+      }
+    },
+    "required": [
+      "cost",
+      "labourH"
     ]
   },
   "Vessel": {
