@@ -43,6 +43,10 @@ async function everyMethod(client: Kingplank): Promise<void> {
   await Promise.all([keys.renew(ID, nothing), keys.history(ID), client.audit.list()]);
   await Promise.all([pages.keys(), pages.createKey(nothing), pages.key(ID), pages.revokeKey(ID, changing)]);
   await pages.openSession(nothing);
+  const { events, webhookEndpoints: hooks } = client;
+  await Promise.all([events.page(), hooks.list(), hooks.create(nothing), hooks.get(ID)]);
+  await Promise.all([hooks.remove(ID, changing), hooks.renewSecret(ID, nothing), hooks.deliveries(ID)]);
+  await hooks.repeat(ID, '{eventId}');
   await Promise.all([estimates.shares(ID), estimates.share(ID, '{keyId}'), estimates.unshare(ID, '{keyId}')]);
   await Promise.all([organisations.list(), organisations.create(nothing), organisations.get(ID)]);
   await organisations.change(ID, nothing, changing);

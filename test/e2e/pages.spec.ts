@@ -216,6 +216,18 @@ describe('a chandler', () => {
     expect((await service.get(`${at}/basket`, chandler)).status).toBe(200);
     expect((await service.get(`/v1/estimates/${kept.id as string}`, chandler)).status).toBe(404);
     expect((await service.post('/v1/estimates', aRecord(), chandler)).status).toBe(403);
+    const later = async (id: unknown): Promise<string> => {
+      const form = { accept: 'application/pdf', prefer: 'respond-async' };
+      return `/v1/operations/${String((await service.get(`/v1/estimates/${String(id)}`, form)).body.id)}`;
+    };
+    // An operation is for those who may see the estimate that it is about, whoever asked for it and whoever learns its id.
+    expect((await service.get(await later(shared.id), chandler)).status).toBe(200);
+    const hidden = await later(kept.id);
+    expect((await service.get(hidden)).status).toBe(200);
+    expect((await service.get(hidden, chandler)).status).toBe(404);
+    expect((await service.get(`${hidden}/result`, { ...chandler, accept: 'application/pdf' })).status).toBe(
+      404,
+    );
     expect((await service.send('DELETE', `${at}/shares/${key.id as string}`)).status).toBe(204);
     expect((await service.get(at, chandler)).status).toBe(404);
   });

@@ -12,6 +12,7 @@ export const shellFloors = [
   ['idempotency'],
   ['audit'],
   ['access'],
+  ['events'],
   ['catalogue', 'operations', 'documents'],
   ['letterhead'],
   ['estimating'],

@@ -61,6 +61,7 @@ describe('the database', () => {
       'estimate',
       'estimate_secret',
       'estimate_share',
+      'event',
       'idempotency_key',
       'labour_rates',
       'letterhead',
@@ -72,6 +73,8 @@ describe('the database', () => {
       'price_list',
       'request_count',
       'source',
+      'webhook_delivery',
+      'webhook_endpoint',
     ]);
     for (const { table, guarded, forced, policies } of tables)
       expect([table, guarded, forced, Number(policies) > 0]).toEqual([table, true, true, true]);

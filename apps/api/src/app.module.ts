@@ -8,6 +8,7 @@ import { configurationToken, type Configuration } from './settings/configuration
 import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { EstimatesModule } from './estimates/estimates.module.js';
 import { EstimatingModule } from './estimating/estimating.module.js';
+import { EventsModule } from './events/events.module.js';
 import { HealthController } from './health/health.controller.js';
 import { Metrics } from './edge/metrics.js';
 import { Readiness } from './edge/readiness.js';
@@ -33,6 +34,7 @@ export class AppModule {
         PersistenceModule,
         WorkbenchModule,
         AccessModule,
+        EventsModule,
         LetterheadModule,
         CatalogueModule,
         EstimatesModule,

@@ -18,6 +18,7 @@ import {
 } from './catalogue/catalogue.entities.js';
 import { EstimateRow } from './estimates/estimate.entity.js';
 import { PhotographRow } from './estimates/photograph.entity.js';
+import { EventRow, WebhookDeliveryRow, WebhookEndpointRow } from './events/event.entities.js';
 import { IdempotencyKeyRow } from './idempotency/idempotency-key.entity.js';
 import { LetterheadRow } from './letterhead/letterhead.entity.js';
 import { OperationRow } from './operations/operation.entity.js';
@@ -30,6 +31,7 @@ export const entities = [
   EstimateRow,
   EstimateSecretRow,
   EstimateShareRow,
+  EventRow,
   IdempotencyKeyRow,
   LabourRatesRow,
   LetterheadRow,
@@ -40,6 +42,8 @@ export const entities = [
   PhotographRow,
   PriceListRow,
   SourceRow,
+  WebhookDeliveryRow,
+  WebhookEndpointRow,
 ];
 
 /** What a new database is given, in this order. */

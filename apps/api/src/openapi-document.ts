@@ -2,6 +2,7 @@ import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
 import { Defect } from '#lib/kernel';
 import { headersOf } from './edge/endpoint.js';
+import { eventTypes, type EventType } from './events/service-event.js';
 import { idempotencyHeader } from './idempotency/idempotency-header.js';
 import { problemKinds, type ProblemKind } from './edge/problems.js';
 import { otherPathPattern, pathPatterns } from './edge/path.guard.js';
@@ -23,6 +24,7 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
   forEachOperation(document, addIdempotencyKey);
   forEachOperation(document, addCommonAnswers);
   forEachOperation(document, addPathPatterns);
+  addWebhooks(document);
   addExamples(document);
   inModernForm(document);
   shareEqualParts(document, operationsOf(document));
@@ -51,6 +53,7 @@ const builder = (): DocumentBuilder =>
     .addTag('Operations', 'Work that is answered later.')
     .addTag('Estimating', 'The rooms one by one; nothing is stored.')
     .addTag('Catalogue', 'Materials, prices, labour rates and sources in editions.')
+    .addTag('Events', 'What happened: a feed to read, and endpoints that are told.')
     .addTag('Access', 'Organisations, keys, and who did what.')
     .addTag('Pages', 'Keys and secrets that may stand in a page of a shop.')
     .addTag('Service', 'Health of the service.');
@@ -114,6 +117,47 @@ const examples: Readonly<Record<string, unknown>> = {
     ],
   },
 };
+
+/** What is posted to endpoints, by its type: the same shapes as in the feed. */
+function addWebhooks(document: OpenAPIObject): void {
+  const webhooks = eventTypes.map((type) => [type, { post: webhookOf(type) }] as const);
+  Object.assign(document, { webhooks: Object.fromEntries(webhooks) });
+}
+
+const webhookOf = (type: EventType): Node => {
+  const name = type.replace(/(?:^|\.)(.)/g, (_, first: string) => first.toUpperCase());
+  return {
+    operationId: `on${name}`,
+    tags: ['Events'],
+    summary: `Posted to endpoints that asked for ${type}`,
+    description:
+      'Signed as Standard Webhooks says: verify before you believe it, and answer 2xx within 15 s. The same `webhook-id` may come more than once.',
+    security: [],
+    parameters: Object.entries(webhookHeaders).map(([header, description]) => ({
+      in: 'header',
+      name: header,
+      required: true,
+      description,
+      schema: { type: 'string' },
+    })),
+    requestBody: {
+      required: true,
+      content: { 'application/json': { schema: { $ref: `#/components/schemas/${name}` } } },
+    },
+    responses: {
+      '2XX': {
+        description: 'Received. Anything else is tried again, ten times within three days; 410 ends it.',
+      },
+    },
+  };
+};
+
+const webhookHeaders = {
+  'webhook-id': 'Id of the event, the same at each attempt.',
+  'webhook-timestamp': 'When this attempt was signed, in Unix seconds.',
+  'webhook-signature':
+    '`v1,` and base64 of HMAC-SHA256 over `id.timestamp.body`; several with spaces between while a secret is replaced.',
+} as const;
 
 function addExamples(document: OpenAPIObject): void {
   for (const [path, example] of Object.entries(examples)) {

@@ -11,6 +11,7 @@ import { StrictAdapter } from './edge/http-server.js';
 import { Log } from './edge/log.js';
 import { serveDesk } from './desk.js';
 import { serveDocs } from './docs.js';
+import { DeliveryWorker } from './events/delivery-worker.js';
 import { OperationWorker } from './operations/operation-worker.js';
 import { Database } from './persistence/database.js';
 import { Workbench } from './workbench/workbench.js';
@@ -64,6 +65,7 @@ export async function start(
     await app.get(Workbench).warm();
     await app.listen(configuration.port, configuration.host);
     app.get(OperationWorker).start();
+    app.get(DeliveryWorker).start();
     return made;
   });
   const stop = onceOnly(() => stopGently(app, configuration));

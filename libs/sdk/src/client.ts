@@ -3,6 +3,7 @@ import { Answer } from './answer.js';
 import { Editions, PriceLists, Shelf } from './catalogue.js';
 import { Estimates } from './estimates.js';
 import { Estimating } from './estimating.js';
+import { Events, WebhookEndpoints } from './events.js';
 import { Letterhead } from './letterhead.js';
 import { Operations } from './operations.js';
 import { filledPath, type Asked, type Request } from './request.js';
@@ -37,6 +38,8 @@ export class Kingplank {
   readonly pages: ShopPages;
   readonly audit: Audit;
   readonly health: Health;
+  readonly events: Events;
+  readonly webhookEndpoints: WebhookEndpoints;
   readonly webhooks: Webhooks;
   readonly #options: ClientOptions;
   readonly #settings: Settings;
@@ -60,6 +63,8 @@ export class Kingplank {
     this.pages = new ShopPages(settings);
     this.audit = new Audit(settings);
     this.health = new Health(settings);
+    this.events = new Events(settings);
+    this.webhookEndpoints = new WebhookEndpoints(settings);
     this.webhooks = new Webhooks(settings);
   }
 

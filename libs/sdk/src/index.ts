@@ -37,6 +37,7 @@ export {
   type Why,
 } from './estimates.js';
 export { Estimating, type Room } from './estimating.js';
+export { Events, WebhookEndpoints } from './events.js';
 export { Letterhead, type OrganisationLetterhead } from './letterhead.js';
 export type { Logger } from './log.js';
 export { Operations, type Operation } from './operations.js';

@@ -1,13 +1,9 @@
 import { MisusedClientError, UntrustedEventError } from './errors.js';
+import type { EventPage } from './generated/names.js';
 import type { Settings } from './settings.js';
 
-/** An event as it is delivered: thin, so fetch what it names. */
-export interface DeliveredEvent {
-  readonly type: string;
-  /** RFC 3339. */
-  readonly timestamp: string;
-  readonly data: Readonly<Record<string, unknown>>;
-}
+/** An event as it is delivered: thin, so fetch what it names. Types may be added: leave those alone that you do not know. */
+export type DeliveredEvent = EventPage['items'][number];
 
 export type HeadersLike = Headers | Readonly<Record<string, string | readonly string[] | undefined>>;
 
@@ -33,7 +29,7 @@ export class Webhooks {
    * @throws {UntrustedEventError} unsigned, signed with another secret, changed, too old or from the future
    * @example
    * const event = await kingplank.webhooks.unwrap(await request.text(), request.headers);
-   * if (event.type === 'estimate.created') console.log(event.data['id']);
+   * if (event.type === 'estimate.created') console.log(event.data.id);
    */
   async unwrap(
     body: string,

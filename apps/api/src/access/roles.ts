@@ -29,6 +29,9 @@ export const permissions = {
   'keys:read': ['organisation-admin', 'auditor'],
   'keys:write': ['organisation-admin'],
   'audit:read': ['organisation-admin', 'auditor'],
+  'events:read': ['surveyor', 'auditor', 'organisation-admin'],
+  'webhooks:read': ['organisation-admin', 'auditor'],
+  'webhooks:write': ['organisation-admin'],
   'organisation:read': [
     'surveyor',
     'chandler',
@@ -54,6 +57,9 @@ export const scopes = [
   'letterhead:read',
   'pages:write',
   'audit:read',
+  'events:read',
+  'webhooks:read',
+  'webhooks:write',
 ] as const satisfies readonly Permission[];
 export type Scope = (typeof scopes)[number];
 

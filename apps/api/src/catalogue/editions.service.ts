@@ -5,6 +5,7 @@ import { historyOf, type History } from '../audit/history.js';
 import { StaleVersion, staleVersion } from '../edge/preconditions.js';
 import { HttpProblem, notFound } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
+import { tell } from '../events/outbox.js';
 import { isUniqueViolation } from '../persistence/failures.js';
 import { newId } from '../persistence/ids.js';
 import { catalogueFrom, hashOfContent } from './catalogue-document.js';
@@ -153,6 +154,11 @@ async function publishedIn(tx: Transaction, caller: Caller, draft: EditionRow): 
     subject: 'edition',
     code: draft.code,
     editionId: draft.id,
+  });
+  await tell(tx, {
+    organisationId: caller.organisationId,
+    type: 'edition.published',
+    data: { code: draft.code, href: `/v1/editions/${encodeURIComponent(draft.code)}` },
   });
   return editionOf(tx, draft.code);
 }

@@ -11,6 +11,14 @@ import { StoresNothing } from '../idempotency/remembers.js';
 import { EstimateBasketService, type EstimateBasket } from './basket.service.js';
 import { BasketChoicesDto, OrderQueryDto } from './dto/estimates.dto.js';
 
+interface Sending {
+  readonly id: string;
+  readonly supplier: string | undefined;
+  readonly request: Request;
+  /** Ids of the estimates, when an order is made. */
+  readonly orderFor?: readonly string[];
+}
+
 @ApiTags('Estimates')
 @Controller('v1/estimates/:id/basket')
 @Needs('orders:read')
@@ -45,6 +53,7 @@ export class BasketController {
     operationId: 'fillEstimateBasket',
     summary:
       'The cheapest whole packs for an estimate, or for several in one order, under the choices given, as JSON, CSV, or a UBL 2.1 Order to one supplier; nothing is stored',
+    description: 'An Order that is written as XML is told as the event `order.made`.',
   })
   @AnswersIn('EstimateBasket', [CSV_TYPE, XML_TYPE])
   async fill(
@@ -53,24 +62,30 @@ export class BasketController {
     @Body() { supplier, ...choices }: BasketChoicesDto,
     @Req() request: Request,
   ): Promise<void> {
-    await this.send(caller, await this.baskets.basket(caller, id, choices), { id, supplier, request });
+    const basket = await this.baskets.basket(caller, id, choices);
+    const estimateIds = [id, ...(choices.together ?? [])];
+    await this.send(caller, basket, { id, supplier, request, orderFor: estimateIds });
   }
 
+  /** An order that is made, and not only looked at, is told before it is sent. */
   private async send(
     caller: Caller,
     basket: EstimateBasket,
-    {
-      id,
-      supplier,
-      request,
-    }: { readonly id: string; readonly supplier: string | undefined; readonly request: Request },
+    { id, supplier, request, orderFor }: Sending,
   ): Promise<void> {
     const response = request.res;
     if (response === undefined) return;
     const type = String(response.locals.mediaType);
     if (type === XML_TYPE) {
       const issueDate = new Date().toISOString().slice(0, 10);
-      response.type(XML_TYPE).send(await this.baskets.ublOrder(caller, basket, { id, supplier, issueDate }));
+      const order = await this.baskets.ublOrder(caller, basket, { id, supplier, issueDate });
+      if (orderFor !== undefined)
+        await this.baskets.tellOrder(caller, {
+          estimateIds: orderFor,
+          pricedAt: basket.pricedAt,
+          supplier: order.supplier,
+        });
+      response.type(XML_TYPE).send(order.xml);
     } else if (type === CSV_TYPE) response.type(CSV_TYPE).send(basketCsv(basket));
     else response.type(JSON_TYPE).send(shownJson(unitsOf(request), basket));
   }

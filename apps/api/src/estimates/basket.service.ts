@@ -1,10 +1,20 @@
 import { Injectable } from '@nestjs/common';
 import type { Catalogue, PriceList } from '#lib/catalogue';
-import { basketFrom, priceDrift, ublOrders, type Basket, type PriceDrift } from '#lib/costing';
+import {
+  basketFrom,
+  priceDrift,
+  ublOrders,
+  type Basket,
+  type OrderDocument,
+  type PriceDrift,
+} from '#lib/costing';
 import { pointer, problem, unlessProblems } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
 import { basketJob } from '../estimating/basket/basket.job.js';
+import { tell } from '../events/outbox.js';
+import type { OrderNamed } from '../events/service-event.js';
+import { Database } from '../persistence/database.js';
 import { Workbench } from '../workbench/workbench.js';
 import { answer, HttpProblem, notFound } from '../edge/problems.js';
 import {
@@ -45,6 +55,7 @@ export class EstimateBasketService {
     private readonly estimates: EstimatesService,
     private readonly catalogues: CurrentCatalogue,
     private readonly workbench: Workbench,
+    private readonly database: Database,
   ) {}
 
   /** Needs of all the estimates are pooled before packs are chosen; each is told its share. */
@@ -100,19 +111,26 @@ export class EstimateBasketService {
     return { id, estimate: result, edition, priceLists };
   }
 
+  /** Says that an order was written. */
+  tellOrder({ organisationId }: Caller, data: OrderNamed): Promise<void> {
+    return this.database.inOrganisation(organisationId, (tx) =>
+      tell(tx, { organisationId, type: 'order.made', data }),
+    );
+  }
+
   /** A UBL 2.1 Order: it has one seller, so an order from several suppliers needs one of them named. */
   async ublOrder(
     caller: Caller,
     basket: EstimateBasket,
     { id, supplier, issueDate }: OrderWanted & { readonly id: string },
-  ): Promise<string> {
+  ): Promise<OrderDocument> {
     const { letterhead } = await this.estimates.lineage(caller, id);
     const orders = ublOrders(basket, { id, issueDate, buyer: { name: letterhead.name } });
     const chosen =
       supplier === undefined && orders.length === 1
         ? orders[0]
         : orders.find((order) => order.supplier === supplier);
-    if (chosen !== undefined) return chosen.xml;
+    if (chosen !== undefined) return chosen;
     if (supplier !== undefined)
       throw notFound(`A part of this order from ${JSON.stringify(supplier.slice(0, 80))}`);
     throw new HttpProblem('bad-request', {

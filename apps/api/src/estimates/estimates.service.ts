@@ -6,6 +6,8 @@ import { Metrics } from '../edge/metrics.js';
 import { precise } from '../edge/precision.js';
 import { HttpProblem, notFound, summaryOf } from '../edge/problems.js';
 import { pointer, problem, type Problem } from '#lib/kernel';
+import { tell } from '../events/outbox.js';
+import type { EstimateNamed, Happening } from '../events/service-event.js';
 import { reusedKey } from '../idempotency/idempotency-header.js';
 import type { KeyUse } from '../idempotency/key-use.js';
 import { RunningKeys } from '../idempotency/running-keys.js';
@@ -20,7 +22,7 @@ import { derivationOf } from './derivation-graph.js';
 import { engineVersion } from '../settings/engine-version.js';
 import { Engine } from './engine.js';
 import type { EstimateRow } from './estimate.entity.js';
-import { hashOf, moneyOf, rowOf, summaryOfRow } from './estimate.mapper.js';
+import { hashOf, moneyOf, rowOf, summaryOfRow, type NewEstimateRow } from './estimate.mapper.js';
 import { EstimatesRepository, type RecordedRow, type WrittenRow } from './estimates.repository.js';
 import type { Revised } from './comparison.js';
 import type { Lineage } from './subject.js';
@@ -297,6 +299,7 @@ export class EstimatesService {
       const newRow = rowOf({ id, organisationId, createdByKeyId: keyId, revision }, record, made);
       const createdAt = await estimates.add(newRow);
       if (plan.use !== undefined) await estimates.rememberKey(plan.use, id);
+      await tell(tx, happening(caller, newRow));
       return { row: { ...newRow, createdAt }, secret };
     });
     this.made.inc();
@@ -307,6 +310,20 @@ export class EstimatesService {
 /** Documents that were kept before figures had the precision of their units are read as if they had it. */
 const isSameDocument = (made: string, kept: string): boolean =>
   made === kept || made === JSON.stringify(precise(JSON.parse(kept)));
+
+const happening = (caller: Caller, row: NewEstimateRow): Happening => {
+  const { id, reference, edition, rootId, revisionNumber, organisationId } = row;
+  const named: EstimateNamed = {
+    id,
+    href: `/v1/estimates/${id}`,
+    ...(reference === null ? {} : { reference }),
+    edition,
+    ...(caller.page === undefined ? {} : { publishableKeyId: caller.keyId }),
+  };
+  return revisionNumber === 0
+    ? { organisationId, type: 'estimate.created', data: named }
+    : { organisationId, type: 'estimate.revised', data: { ...named, rootId, revisionNumber } };
+};
 
 /** What pages do under a key of theirs is not what programs do under the same one. */
 const operationOf = (operation: string, { kind, keyId }: Caller): string =>

@@ -1,7 +1,7 @@
 import { Controller, Get, Param, Req } from '@nestjs/common';
 import { ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
-import { CallerParam, Needs } from '../access/access.decorators.js';
+import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { sendContent } from '../edge/content.js';
 import { Answers, AnswersOnlyIn, Refuses } from '../edge/endpoint.js';
@@ -16,6 +16,7 @@ const ASK_AGAIN_S = '1';
 @ApiTags('Operations')
 @Controller('v1/operations')
 @Needs('estimates:read')
+@AlsoFor('holder')
 export class OperationsController {
   constructor(private readonly operations: OperationsService) {}
 

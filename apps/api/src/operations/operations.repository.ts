@@ -1,4 +1,5 @@
 import type { Content } from '../edge/content.js';
+import { tell } from '../events/outbox.js';
 import type { Transaction } from '../persistence/database.js';
 import { OperationRow } from './operation.entity.js';
 import type { OperationProblem } from './long-operation.js';
@@ -20,6 +21,8 @@ export interface Claim {
   readonly task: unknown;
   readonly attempt: number;
 }
+
+type Ended = Pick<Claim, 'id' | 'organisationId'>;
 
 const stateColumns = [
   'id',
@@ -132,19 +135,23 @@ export class OperationsRepository {
   }
 
   /** Nothing happens when the lease has passed to another worker in the meantime. */
-  async finish({ id, attempt }: Claim, { mediaType, headers, content }: Content): Promise<void> {
-    await this.tx.query(
+  async finish(claim: Claim, { mediaType, headers, content }: Content): Promise<void> {
+    const { id, attempt } = claim;
+    const [, count]: readonly [unknown, number] = await this.tx.query(
       `UPDATE operation SET status = 'done', finished_at = now(), expires_at = now() + interval '1 day', media_type = $3, headers = $4::jsonb, content = $5
        WHERE id = $1 AND attempts = $2 AND status = 'running'`,
       [id, attempt, mediaType, JSON.stringify(headers), Buffer.from(content)],
     );
+    if (count === 1) await this.tellEnd(claim, 'done');
   }
 
-  async fail({ id, attempt }: Claim, problem: OperationProblem): Promise<void> {
-    await this.tx.query(
+  async fail(claim: Claim, problem: OperationProblem): Promise<void> {
+    const { id, attempt } = claim;
+    const [, count]: readonly [unknown, number] = await this.tx.query(
       "UPDATE operation SET status = 'failed', finished_at = now(), problem = $3::jsonb WHERE id = $1 AND attempts = $2 AND status = 'running'",
       [id, attempt, JSON.stringify(problem)],
     );
+    if (count === 1) await this.tellEnd(claim, 'failed');
   }
 
   /** Back into the queue, to be tried again after a while. */
@@ -165,12 +172,19 @@ export class OperationsRepository {
 
   /** Tasks whose every worker died over them fail, and what has expired goes. */
   async sweep(mostAttempts: number, problem: OperationProblem): Promise<void> {
-    await this.tx.query(
+    const [ended]: readonly [readonly Ended[], number] = await this.tx.query(
       `UPDATE operation SET status = 'failed', finished_at = now(), problem = $2::jsonb
-       WHERE status IN ('waiting', 'running') AND attempts >= $1 AND due_at <= now()`,
+       WHERE status IN ('waiting', 'running') AND attempts >= $1 AND due_at <= now()
+       RETURNING id, organisation_id AS "organisationId"`,
       [mostAttempts, JSON.stringify(problem)],
     );
+    for (const one of ended) await this.tellEnd(one, 'failed');
     await this.tx.query('DELETE FROM operation WHERE expires_at <= now()');
+  }
+
+  private tellEnd({ id, organisationId }: Ended, status: 'done' | 'failed'): Promise<void> {
+    const data = { id, href: `/v1/operations/${id}`, status };
+    return tell(this.tx, { organisationId, type: 'operation.done', data });
   }
 
   private states() {

@@ -4,6 +4,8 @@ import { HouseKeeping1764288000000 } from './migrations/1764288000000-house-keep
 import { AnyAnswer1764460800000 } from './migrations/1764460800000-any-answer.js';
 import { Callers1764547200000 } from './migrations/1764547200000-callers.js';
 import { Photographs1764633600000 } from './migrations/1764633600000-photographs.js';
+import { Events1764676800000 } from './migrations/1764676800000-events.js';
+import { ConfinedOperations1764720000000 } from './migrations/1764720000000-confined-operations.js';
 import { Letterhead1764201600000 } from './migrations/1764201600000-letterhead.js';
 
 /** Oldest first. */
@@ -15,4 +17,6 @@ export const migrations = [
   AnyAnswer1764460800000,
   Callers1764547200000,
   Photographs1764633600000,
+  Events1764676800000,
+  ConfinedOperations1764720000000,
 ];

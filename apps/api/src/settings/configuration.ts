@@ -34,6 +34,8 @@ export interface Configuration {
   readonly idempotencyKeyDays: number;
   /** Derivations are worked out again when asked for, unless they are kept with each estimate. */
   readonly keepDerivations: boolean;
+  /** Whether events may be posted to this machine and its neighbours, over http as well; for trying things out. */
+  readonly webhookLocalTargets: boolean;
 }
 
 const logLevels = ['debug', 'info', 'warn', 'error', 'silent'] as const;
@@ -76,6 +78,7 @@ export function readConfiguration(environment: Environment): Configuration {
     lameDuckMs: count('LAME_DUCK_MS', 0, { from: 0, upTo: 120_000 }),
     idempotencyKeyDays: count('IDEMPOTENCY_KEY_DAYS', 7, { from: 1, upTo: 3650 }),
     keepDerivations: yesOrNo('KEEP_DERIVATIONS', environment, faults),
+    webhookLocalTargets: yesOrNo('WEBHOOK_LOCAL_TARGETS', environment, faults),
   };
   if (faults.length > 0) throw new ConfigurationFault(faults.join('\n'));
   return configuration;

@@ -243,7 +243,10 @@ export type paths = {
         /** The cheapest whole packs for an estimate, as JSON, CSV, or a UBL 2.1 Order to one supplier */
         readonly get: operations["getEstimateBasket"];
         readonly put?: never;
-        /** The cheapest whole packs for an estimate, or for several in one order, under the choices given, as JSON, CSV, or a UBL 2.1 Order to one supplier; nothing is stored */
+        /**
+         * The cheapest whole packs for an estimate, or for several in one order, under the choices given, as JSON, CSV, or a UBL 2.1 Order to one supplier; nothing is stored
+         * @description An Order that is written as XML is told as the event `order.made`.
+         */
         readonly post: operations["fillEstimateBasket"];
         readonly delete?: never;
         readonly options?: never;
@@ -773,6 +776,26 @@ export type paths = {
          * @description Each variant is estimated in full with one seed and one edition, then weighed on cost, P80, hours, days, mass added, utilisation and spread. A variant that another beats in everything is marked; one that a rule refuses is listed with the rule.
          */
         readonly post: operations["compareVariants"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/events": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /**
+         * What happened, oldest first, from where the cursor stands
+         * @description A feed for programs that cannot be called: keep `nextCursor` and ask again later. Events are kept for 30 days, and none is missed between two readings.
+         */
+        readonly get: operations["listEvents"];
+        readonly put?: never;
+        readonly post?: never;
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -1337,8 +1360,196 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/webhook-endpoints": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Webhook endpoints of the organisation, oldest first */
+        readonly get: operations["listWebhookEndpoints"];
+        readonly put?: never;
+        /** Have events posted to an address; its secret is shown in this answer only */
+        readonly post: operations["createWebhookEndpoint"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/webhook-endpoints/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A webhook endpoint, without its secret */
+        readonly get: operations["getWebhookEndpoint"];
+        readonly put?: never;
+        readonly post?: never;
+        /** Have no more events posted to an address */
+        readonly delete: operations["deleteWebhookEndpoint"];
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/webhook-endpoints/{id}/deliveries": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The last 200 deliveries to an endpoint, the newest event first */
+        readonly get: operations["listWebhookDeliveries"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/webhook-endpoints/{id}/deliveries/{eventId}/repetition": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Deliver an event once more, with all its attempts before it */
+        readonly post: operations["repeatWebhookDelivery"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/webhook-endpoints/{id}/secret-renewal": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Give an endpoint a new secret; both sign for an overlap, and the new one is shown once */
+        readonly post: operations["renewWebhookSecret"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
 };
-export type webhooks = Record<string, never>;
+export type webhooks = {
+    readonly "edition.published": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Posted to endpoints that asked for edition.published
+         * @description Signed as Standard Webhooks says: verify before you believe it, and answer 2xx within 15 s. The same `webhook-id` may come more than once.
+         */
+        readonly post: operations["onEditionPublished"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "estimate.created": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Posted to endpoints that asked for estimate.created
+         * @description Signed as Standard Webhooks says: verify before you believe it, and answer 2xx within 15 s. The same `webhook-id` may come more than once.
+         */
+        readonly post: operations["onEstimateCreated"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "estimate.revised": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Posted to endpoints that asked for estimate.revised
+         * @description Signed as Standard Webhooks says: verify before you believe it, and answer 2xx within 15 s. The same `webhook-id` may come more than once.
+         */
+        readonly post: operations["onEstimateRevised"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "operation.done": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Posted to endpoints that asked for operation.done
+         * @description Signed as Standard Webhooks says: verify before you believe it, and answer 2xx within 15 s. The same `webhook-id` may come more than once.
+         */
+        readonly post: operations["onOperationDone"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "order.made": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Posted to endpoints that asked for order.made
+         * @description Signed as Standard Webhooks says: verify before you believe it, and answer 2xx within 15 s. The same `webhook-id` may come more than once.
+         */
+        readonly post: operations["onOrderMade"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+};
 export type components = {
     schemas: {
         readonly Area: {
@@ -3455,6 +3666,22 @@ export type components = {
             readonly current: string;
             readonly items: readonly components["schemas"]["Edition"][];
         };
+        readonly EditionNamed: {
+            readonly code: string;
+            /** @description Path of the edition. */
+            readonly href: string;
+        };
+        /** @description An edition of the catalogue became current. */
+        readonly EditionPublished: {
+            /** @description Thin: what it names is fetched from its address. */
+            readonly data: components["schemas"]["EditionNamed"];
+            /** @description The same at each attempt to deliver it. */
+            readonly id: string;
+            /** @description RFC 3339 instant at which it happened. */
+            readonly timestamp: string;
+            /** @enum {string} */
+            readonly type: "edition.published";
+        };
         /** @description What estimates that are kept would come to with an edition, beside what they come to with another. Nothing is stored. */
         readonly EditionTrial: {
             /** @description Code of the edition it is compared with. */
@@ -3645,6 +3872,17 @@ export type components = {
                 readonly thicknessMm?: string;
             };
         };
+        /** @description An estimate was made. */
+        readonly EstimateCreated: {
+            /** @description Thin: what it names is fetched from its address. */
+            readonly data: components["schemas"]["EstimateNamed"];
+            /** @description The same at each attempt to deliver it. */
+            readonly id: string;
+            /** @description RFC 3339 instant at which it happened. */
+            readonly timestamp: string;
+            /** @enum {string} */
+            readonly type: "estimate.created";
+        };
         /** @description How the prices of a list differ from those that an estimate was reckoned with. */
         readonly EstimateDrift: {
             readonly difference: components["schemas"]["MoneyJson"];
@@ -3729,6 +3967,17 @@ export type components = {
             readonly p80: components["schemas"]["MoneyJson"];
             readonly p90: components["schemas"]["MoneyJson"];
         };
+        readonly EstimateNamed: {
+            /** @description Code of the edition it was made with. */
+            readonly edition: string;
+            /** @description Path of the estimate. */
+            readonly href: string;
+            readonly id: string;
+            /** @description Id of the publishable key of the page that made it; absent for estimates made with secret keys. */
+            readonly publishableKeyId?: string;
+            /** @description The caller's own reference, when it gave one. */
+            readonly reference?: string;
+        };
         readonly EstimatePage: {
             readonly items: readonly components["schemas"]["EstimateSummary"][];
             /** @description Give it as `cursor` to read on; absent on the last page. */
@@ -3755,6 +4004,17 @@ export type components = {
                 };
             }[];
         };
+        /** @description A revision of an estimate was made. */
+        readonly EstimateRevised: {
+            /** @description Thin: what it names is fetched from its address. */
+            readonly data: components["schemas"]["RevisionNamed"];
+            /** @description The same at each attempt to deliver it. */
+            readonly id: string;
+            /** @description RFC 3339 instant at which it happened. */
+            readonly timestamp: string;
+            /** @enum {string} */
+            readonly type: "estimate.revised";
+        };
         /** @description An estimate in a list. */
         readonly EstimateSummary: {
             readonly createdAt: string;
@@ -3769,6 +4029,12 @@ export type components = {
             readonly totalP10: components["schemas"]["MoneyJson"];
             readonly totalP90: components["schemas"]["MoneyJson"];
             readonly verdict: string;
+        };
+        /** @description A page of what happened, oldest first. */
+        readonly EventPage: {
+            readonly items: readonly (components["schemas"]["EstimateCreated"] | components["schemas"]["EstimateRevised"] | components["schemas"]["EditionPublished"] | components["schemas"]["OperationDone"] | components["schemas"]["OrderMade"])[];
+            /** @description Keep it, and give it as `cursor` to read what came after these; absent when there was nothing new. */
+            readonly nextCursor?: string;
         };
         readonly Excluded: {
             /** @enum {string} */
@@ -4377,7 +4643,7 @@ export type components = {
             readonly revokedAt?: string;
             readonly roles: readonly ("auditor" | "catalogue-admin" | "chandler" | "integrator" | "organisation-admin" | "platform-operator" | "surveyor")[];
             /** @description What an integrator may do. */
-            readonly scopes: readonly ("audit:read" | "calculate" | "catalogue:read" | "catalogue:write" | "estimates:read" | "estimates:write" | "letterhead:read" | "orders:read" | "pages:write" | "prices:write")[];
+            readonly scopes: readonly ("audit:read" | "calculate" | "catalogue:read" | "catalogue:write" | "estimates:read" | "estimates:write" | "events:read" | "letterhead:read" | "orders:read" | "pages:write" | "prices:write" | "webhooks:read" | "webhooks:write")[];
         };
         readonly KeyList: {
             readonly items: readonly components["schemas"]["Key"][];
@@ -5080,7 +5346,7 @@ export type components = {
             readonly revokedAt?: string;
             readonly roles: readonly ("auditor" | "catalogue-admin" | "chandler" | "integrator" | "organisation-admin" | "platform-operator" | "surveyor")[];
             /** @description What an integrator may do. */
-            readonly scopes: readonly ("audit:read" | "calculate" | "catalogue:read" | "catalogue:write" | "estimates:read" | "estimates:write" | "letterhead:read" | "orders:read" | "pages:write" | "prices:write")[];
+            readonly scopes: readonly ("audit:read" | "calculate" | "catalogue:read" | "catalogue:write" | "estimates:read" | "estimates:write" | "events:read" | "letterhead:read" | "orders:read" | "pages:write" | "prices:write" | "webhooks:read" | "webhooks:write")[];
         };
         readonly NewKeyInput: {
             /**
@@ -5093,7 +5359,7 @@ export type components = {
             /** @description What the key is for; a platform-operator alone gives the role platform-operator. */
             readonly roles: readonly ("surveyor" | "chandler" | "integrator" | "auditor" | "catalogue-admin" | "organisation-admin" | "platform-operator")[];
             /** @description What an integrator may do: required for that role, and of no use to another. */
-            readonly scopes?: readonly ("calculate" | "estimates:read" | "estimates:write" | "orders:read" | "catalogue:read" | "prices:write" | "catalogue:write" | "letterhead:read" | "pages:write" | "audit:read")[];
+            readonly scopes?: readonly ("calculate" | "estimates:read" | "estimates:write" | "orders:read" | "catalogue:read" | "prices:write" | "catalogue:write" | "letterhead:read" | "pages:write" | "audit:read" | "events:read" | "webhooks:read" | "webhooks:write")[];
         };
         /** @description A new organisation with the key that runs it; from here on, nobody outside can make another. */
         readonly NewOrganisation: {
@@ -5125,6 +5391,27 @@ export type components = {
             readonly perMinute: number;
             /** @description Requests a minute from one address. */
             readonly perMinutePerVisitor: number;
+        };
+        /** @description An endpoint with the secret that signs its events, shown in this answer only. */
+        readonly NewWebhookEndpoint: {
+            /** @description RFC 3339 instant. */
+            readonly createdAt: string;
+            /** @description Why nothing is delivered any more; absent while it is. */
+            readonly disabledBecause?: string;
+            readonly id: string;
+            /** @description `whsec_` and base64 of 32 random bytes. */
+            readonly secret: string;
+            readonly types: readonly ("edition.published" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made")[];
+            readonly url: string;
+        };
+        readonly NewWebhookEndpointInput: {
+            /** @description What the endpoint is told of. */
+            readonly types: readonly ("estimate.created" | "estimate.revised" | "edition.published" | "operation.done" | "order.made")[];
+            /**
+             * @description Where events are posted: https, on a public address, without a port.
+             * @example https://shop.example/kingplank-events
+             */
+            readonly url: string;
         };
         readonly NextAskedInput: {
             /** @description Most readings named at once. Absent: 10 (about as many as are taken before the map is looked at again). */
@@ -5526,6 +5813,17 @@ export type components = {
             };
             readonly usableStressMPa: number;
         };
+        /** @description An operation ended: with a result, or with a reason why there is none. */
+        readonly OperationDone: {
+            /** @description Thin: what it names is fetched from its address. */
+            readonly data: components["schemas"]["OperationNamed"];
+            /** @description The same at each attempt to deliver it. */
+            readonly id: string;
+            /** @description RFC 3339 instant at which it happened. */
+            readonly timestamp: string;
+            /** @enum {string} */
+            readonly type: "operation.done";
+        };
         readonly OperationFlagsInput: {
             /**
              * @description Side of the work.
@@ -5588,6 +5886,13 @@ export type components = {
              */
             readonly skin: "re-bed" | "relay" | "inject" | "closed";
         };
+        readonly OperationNamed: {
+            /** @description Path of the operation. */
+            readonly href: string;
+            readonly id: string;
+            /** @enum {string} */
+            readonly status: "done" | "failed";
+        };
         /** @description The members of an RFC 9457 problem document that outlast the request. */
         readonly OperationProblem: {
             readonly detail: string;
@@ -5598,6 +5903,25 @@ export type components = {
         readonly OperationResult: {
             readonly href: string;
             readonly mediaType: string;
+        };
+        /** @description An order to a supplier was written. */
+        readonly OrderMade: {
+            /** @description Thin: what it names is fetched from its address. */
+            readonly data: components["schemas"]["OrderNamed"];
+            /** @description The same at each attempt to deliver it. */
+            readonly id: string;
+            /** @description RFC 3339 instant at which it happened. */
+            readonly timestamp: string;
+            /** @enum {string} */
+            readonly type: "order.made";
+        };
+        readonly OrderNamed: {
+            /** @description Ids of the estimates that are ordered for. */
+            readonly estimateIds: readonly string[];
+            /** @description Code of the edition whose prices the order has. */
+            readonly pricedAt: string;
+            /** @description Code of the supplier, when the order names one. */
+            readonly supplier?: string;
         };
         readonly Organisation: {
             /** @description RFC 3339 instant. */
@@ -6999,6 +7323,21 @@ export type components = {
             /** @description The first estimate of this line of revisions. */
             readonly rootId: string;
         };
+        readonly RevisionNamed: {
+            /** @description Code of the edition it was made with. */
+            readonly edition: string;
+            /** @description Path of the estimate. */
+            readonly href: string;
+            readonly id: string;
+            /** @description Id of the publishable key of the page that made it; absent for estimates made with secret keys. */
+            readonly publishableKeyId?: string;
+            /** @description The caller's own reference, when it gave one. */
+            readonly reference?: string;
+            /** @description 1 for the first revision. */
+            readonly revisionNumber: number;
+            /** @description Id of the first estimate of this line of revisions. */
+            readonly rootId: string;
+        };
         readonly RevisionRequest: {
             /** @description What became known or was decided since the last revision. */
             readonly reason: string;
@@ -7308,6 +7647,10 @@ export type components = {
             readonly orders: readonly components["schemas"]["SupplierOrder"][];
             readonly substitutions: readonly components["schemas"]["Substitution"][];
             readonly total: components["schemas"]["MoneyJson"];
+        };
+        readonly SecretRenewalInput: {
+            /** @description Hours for which events are signed with the old secret as well, so that receivers can change over. */
+            readonly overlapHours: number;
         };
         readonly SectionResult: {
             readonly bendingXNmm: number;
@@ -8228,6 +8571,42 @@ export type components = {
             readonly us?: {
                 readonly meanDeckC?: string;
             };
+        };
+        /** @description How far an event came on its way to an endpoint. */
+        readonly WebhookDelivery: {
+            /** @description How often it was tried; there are ten attempts in three days. */
+            readonly attempts: number;
+            readonly eventId: string;
+            /** @description Why the last attempt failed, in a sentence. */
+            readonly lastFailure?: string;
+            /** @description HTTP status of the last attempt; absent when nothing was answered. */
+            readonly lastStatus?: number;
+            /** @description RFC 3339 instant of the next attempt; only while it waits. */
+            readonly nextAttemptAt?: string;
+            /** @enum {string} */
+            readonly status: "delivered" | "failed" | "waiting";
+            /** @description RFC 3339 instant of the last attempt; absent before the first. */
+            readonly triedAt?: string;
+            /** @enum {string} */
+            readonly type: "edition.published" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made";
+        };
+        /** @description The last deliveries to an endpoint, newest event first. */
+        readonly WebhookDeliveryList: {
+            readonly items: readonly components["schemas"]["WebhookDelivery"][];
+        };
+        /** @description Where an organisation wants to be told what happened. */
+        readonly WebhookEndpoint: {
+            /** @description RFC 3339 instant. */
+            readonly createdAt: string;
+            /** @description Why nothing is delivered any more; absent while it is. */
+            readonly disabledBecause?: string;
+            readonly id: string;
+            readonly types: readonly ("edition.published" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made")[];
+            readonly url: string;
+        };
+        /** @description Endpoints of the organisation, oldest first. */
+        readonly WebhookEndpointList: {
+            readonly items: readonly components["schemas"]["WebhookEndpoint"][];
         };
         readonly Weighing: {
             readonly addG: number;
@@ -10625,6 +11004,41 @@ export interface operations {
             readonly 503: components["responses"]["Unavailable"];
         };
     };
+    readonly listEvents: {
+        readonly parameters: {
+            readonly query?: {
+                /** @description `nextCursor` of the page read before; the oldest events that are kept when absent. */
+                readonly cursor?: string;
+                /** @description Entries on a page. */
+                readonly limit?: components["parameters"]["Limit"];
+                /** @description Only events of these types, with commas between. */
+                readonly types?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EventPage"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
     readonly listKeys: {
         readonly parameters: {
             readonly query?: {
@@ -12932,6 +13346,408 @@ export interface operations {
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
             readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly listWebhookEndpoints: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["WebhookEndpointList"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly createWebhookEndpoint: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewWebhookEndpointInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly Location: components["headers"]["Location"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["NewWebhookEndpoint"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly getWebhookEndpoint: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["WebhookEndpoint"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly deleteWebhookEndpoint: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": components["parameters"]["IfMatch"];
+            };
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly listWebhookDeliveries: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["WebhookDeliveryList"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly repeatWebhookDelivery: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly eventId: string;
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["WebhookDelivery"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly renewWebhookSecret: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly id: components["parameters"]["Id"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SecretRenewalInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 201: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly Location: components["headers"]["Location"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["NewWebhookEndpoint"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly onEditionPublished: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Id of the event, the same at each attempt. */
+                readonly "webhook-id": string;
+                /** @description `v1,` and base64 of HMAC-SHA256 over `id.timestamp.body`; several with spaces between while a secret is replaced. */
+                readonly "webhook-signature": string;
+                /** @description When this attempt was signed, in Unix seconds. */
+                readonly "webhook-timestamp": string;
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["EditionPublished"];
+            };
+        };
+        readonly responses: {
+            /** @description Received. Anything else is tried again, ten times within three days; 410 ends it. */
+            readonly "2XX": {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    readonly onEstimateCreated: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Id of the event, the same at each attempt. */
+                readonly "webhook-id": string;
+                /** @description `v1,` and base64 of HMAC-SHA256 over `id.timestamp.body`; several with spaces between while a secret is replaced. */
+                readonly "webhook-signature": string;
+                /** @description When this attempt was signed, in Unix seconds. */
+                readonly "webhook-timestamp": string;
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["EstimateCreated"];
+            };
+        };
+        readonly responses: {
+            /** @description Received. Anything else is tried again, ten times within three days; 410 ends it. */
+            readonly "2XX": {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    readonly onEstimateRevised: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Id of the event, the same at each attempt. */
+                readonly "webhook-id": string;
+                /** @description `v1,` and base64 of HMAC-SHA256 over `id.timestamp.body`; several with spaces between while a secret is replaced. */
+                readonly "webhook-signature": string;
+                /** @description When this attempt was signed, in Unix seconds. */
+                readonly "webhook-timestamp": string;
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["EstimateRevised"];
+            };
+        };
+        readonly responses: {
+            /** @description Received. Anything else is tried again, ten times within three days; 410 ends it. */
+            readonly "2XX": {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    readonly onOperationDone: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Id of the event, the same at each attempt. */
+                readonly "webhook-id": string;
+                /** @description `v1,` and base64 of HMAC-SHA256 over `id.timestamp.body`; several with spaces between while a secret is replaced. */
+                readonly "webhook-signature": string;
+                /** @description When this attempt was signed, in Unix seconds. */
+                readonly "webhook-timestamp": string;
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["OperationDone"];
+            };
+        };
+        readonly responses: {
+            /** @description Received. Anything else is tried again, ten times within three days; 410 ends it. */
+            readonly "2XX": {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    readonly onOrderMade: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Id of the event, the same at each attempt. */
+                readonly "webhook-id": string;
+                /** @description `v1,` and base64 of HMAC-SHA256 over `id.timestamp.body`; several with spaces between while a secret is replaced. */
+                readonly "webhook-signature": string;
+                /** @description When this attempt was signed, in Unix seconds. */
+                readonly "webhook-timestamp": string;
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["OrderMade"];
+            };
+        };
+        readonly responses: {
+            /** @description Received. Anything else is tried again, ten times within three days; 410 ends it. */
+            readonly "2XX": {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
         };
     };
 }

@@ -4043,6 +4043,52 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "items"
     ]
   },
+  "EditionNamed": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "href": {
+        "type": "string",
+        "description": "Path of the edition."
+      }
+    },
+    "required": [
+      "code",
+      "href"
+    ]
+  },
+  "EditionPublished": {
+    "type": "object",
+    "description": "An edition of the catalogue became current.",
+    "properties": {
+      "type": {
+        "type": "string",
+        "enum": [
+          "edition.published"
+        ]
+      },
+      "data": {
+        "$ref": "#/components/schemas/EditionNamed",
+        "description": "Thin: what it names is fetched from its address."
+      },
+      "id": {
+        "type": "string",
+        "description": "The same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "RFC 3339 instant at which it happened."
+      }
+    },
+    "required": [
+      "type",
+      "data",
+      "id",
+      "timestamp"
+    ]
+  },
   "EditionTrial": {
     "type": "object",
     "description": "What estimates that are kept would come to with an edition, beside what they come to with another. Nothing is stored.",
@@ -4696,6 +4742,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "bleedHoles"
     ]
   },
+  "EstimateCreated": {
+    "type": "object",
+    "description": "An estimate was made.",
+    "properties": {
+      "type": {
+        "type": "string",
+        "enum": [
+          "estimate.created"
+        ]
+      },
+      "data": {
+        "$ref": "#/components/schemas/EstimateNamed",
+        "description": "Thin: what it names is fetched from its address."
+      },
+      "id": {
+        "type": "string",
+        "description": "The same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "RFC 3339 instant at which it happened."
+      }
+    },
+    "required": [
+      "type",
+      "data",
+      "id",
+      "timestamp"
+    ]
+  },
   "EstimateDrift": {
     "type": "object",
     "description": "How the prices of a list differ from those that an estimate was reckoned with.",
@@ -4984,6 +5060,35 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "p90"
     ]
   },
+  "EstimateNamed": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "href": {
+        "type": "string",
+        "description": "Path of the estimate."
+      },
+      "reference": {
+        "type": "string",
+        "description": "The caller's own reference, when it gave one."
+      },
+      "edition": {
+        "type": "string",
+        "description": "Code of the edition it was made with."
+      },
+      "publishableKeyId": {
+        "type": "string",
+        "description": "Id of the publishable key of the page that made it; absent for estimates made with secret keys."
+      }
+    },
+    "required": [
+      "id",
+      "href",
+      "edition"
+    ]
+  },
   "EstimatePage": {
     "type": "object",
     "properties": {
@@ -5083,6 +5188,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "leftOut"
     ]
   },
+  "EstimateRevised": {
+    "type": "object",
+    "description": "A revision of an estimate was made.",
+    "properties": {
+      "type": {
+        "type": "string",
+        "enum": [
+          "estimate.revised"
+        ]
+      },
+      "data": {
+        "$ref": "#/components/schemas/RevisionNamed",
+        "description": "Thin: what it names is fetched from its address."
+      },
+      "id": {
+        "type": "string",
+        "description": "The same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "RFC 3339 instant at which it happened."
+      }
+    },
+    "required": [
+      "type",
+      "data",
+      "id",
+      "timestamp"
+    ]
+  },
   "EstimateSummary": {
     "type": "object",
     "description": "An estimate in a list.",
@@ -5136,6 +5271,41 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "verdict",
       "engineVersion",
       "edition"
+    ]
+  },
+  "EventPage": {
+    "type": "object",
+    "description": "A page of what happened, oldest first.",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "oneOf": [
+            {
+              "$ref": "#/components/schemas/EstimateCreated"
+            },
+            {
+              "$ref": "#/components/schemas/EstimateRevised"
+            },
+            {
+              "$ref": "#/components/schemas/EditionPublished"
+            },
+            {
+              "$ref": "#/components/schemas/OperationDone"
+            },
+            {
+              "$ref": "#/components/schemas/OrderMade"
+            }
+          ]
+        }
+      },
+      "nextCursor": {
+        "type": "string",
+        "description": "Keep it, and give it as `cursor` to read what came after these; absent when there was nothing new."
+      }
+    },
+    "required": [
+      "items"
     ]
   },
   "Excluded": {
@@ -6526,10 +6696,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "catalogue:write",
             "estimates:read",
             "estimates:write",
+            "events:read",
             "letterhead:read",
             "orders:read",
             "pages:write",
-            "prices:write"
+            "prices:write",
+            "webhooks:read",
+            "webhooks:write"
           ]
         },
         "description": "What an integrator may do."
@@ -7858,10 +8031,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "catalogue:write",
             "estimates:read",
             "estimates:write",
+            "events:read",
             "letterhead:read",
             "orders:read",
             "pages:write",
-            "prices:write"
+            "prices:write",
+            "webhooks:read",
+            "webhooks:write"
           ]
         },
         "description": "What an integrator may do."
@@ -7928,6 +8104,50 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "adminKey",
       "id",
       "name",
+      "createdAt"
+    ]
+  },
+  "NewWebhookEndpoint": {
+    "type": "object",
+    "description": "An endpoint with the secret that signs its events, shown in this answer only.",
+    "properties": {
+      "secret": {
+        "type": "string",
+        "description": "`whsec_` and base64 of 32 random bytes."
+      },
+      "id": {
+        "type": "string"
+      },
+      "url": {
+        "type": "string"
+      },
+      "types": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "edition.published",
+            "estimate.created",
+            "estimate.revised",
+            "operation.done",
+            "order.made"
+          ]
+        }
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "disabledBecause": {
+        "type": "string",
+        "description": "Why nothing is delivered any more; absent while it is."
+      }
+    },
+    "required": [
+      "secret",
+      "id",
+      "url",
+      "types",
       "createdAt"
     ]
   },
@@ -8496,6 +8716,60 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "figures"
     ]
   },
+  "OperationDone": {
+    "type": "object",
+    "description": "An operation ended: with a result, or with a reason why there is none.",
+    "properties": {
+      "type": {
+        "type": "string",
+        "enum": [
+          "operation.done"
+        ]
+      },
+      "data": {
+        "$ref": "#/components/schemas/OperationNamed",
+        "description": "Thin: what it names is fetched from its address."
+      },
+      "id": {
+        "type": "string",
+        "description": "The same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "RFC 3339 instant at which it happened."
+      }
+    },
+    "required": [
+      "type",
+      "data",
+      "id",
+      "timestamp"
+    ]
+  },
+  "OperationNamed": {
+    "type": "object",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "href": {
+        "type": "string",
+        "description": "Path of the operation."
+      },
+      "status": {
+        "type": "string",
+        "enum": [
+          "done",
+          "failed"
+        ]
+      }
+    },
+    "required": [
+      "id",
+      "href",
+      "status"
+    ]
+  },
   "OperationProblem": {
     "type": "object",
     "description": "The members of an RFC 9457 problem document that outlast the request.",
@@ -8533,6 +8807,60 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "href",
       "mediaType"
+    ]
+  },
+  "OrderMade": {
+    "type": "object",
+    "description": "An order to a supplier was written.",
+    "properties": {
+      "type": {
+        "type": "string",
+        "enum": [
+          "order.made"
+        ]
+      },
+      "data": {
+        "$ref": "#/components/schemas/OrderNamed",
+        "description": "Thin: what it names is fetched from its address."
+      },
+      "id": {
+        "type": "string",
+        "description": "The same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "RFC 3339 instant at which it happened."
+      }
+    },
+    "required": [
+      "type",
+      "data",
+      "id",
+      "timestamp"
+    ]
+  },
+  "OrderNamed": {
+    "type": "object",
+    "properties": {
+      "estimateIds": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "Ids of the estimates that are ordered for."
+      },
+      "pricedAt": {
+        "type": "string",
+        "description": "Code of the edition whose prices the order has."
+      },
+      "supplier": {
+        "type": "string",
+        "description": "Code of the supplier, when the order names one."
+      }
+    },
+    "required": [
+      "estimateIds",
+      "pricedAt"
     ]
   },
   "Organisation": {
@@ -11069,6 +11397,45 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
     "required": [
       "rootId",
       "number"
+    ]
+  },
+  "RevisionNamed": {
+    "type": "object",
+    "properties": {
+      "rootId": {
+        "type": "string",
+        "description": "Id of the first estimate of this line of revisions."
+      },
+      "revisionNumber": {
+        "type": "number",
+        "description": "1 for the first revision."
+      },
+      "id": {
+        "type": "string"
+      },
+      "href": {
+        "type": "string",
+        "description": "Path of the estimate."
+      },
+      "reference": {
+        "type": "string",
+        "description": "The caller's own reference, when it gave one."
+      },
+      "edition": {
+        "type": "string",
+        "description": "Code of the edition it was made with."
+      },
+      "publishableKeyId": {
+        "type": "string",
+        "description": "Id of the publishable key of the page that made it; absent for estimates made with secret keys."
+      }
+    },
+    "required": [
+      "rootId",
+      "revisionNumber",
+      "id",
+      "href",
+      "edition"
     ]
   },
   "RollPiece": {
@@ -13906,6 +14273,128 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "leastDewMarginK",
       "meanDeckC",
       "limitedBy"
+    ]
+  },
+  "WebhookDelivery": {
+    "type": "object",
+    "description": "How far an event came on its way to an endpoint.",
+    "properties": {
+      "eventId": {
+        "type": "string"
+      },
+      "type": {
+        "type": "string",
+        "enum": [
+          "edition.published",
+          "estimate.created",
+          "estimate.revised",
+          "operation.done",
+          "order.made"
+        ]
+      },
+      "status": {
+        "type": "string",
+        "enum": [
+          "delivered",
+          "failed",
+          "waiting"
+        ]
+      },
+      "attempts": {
+        "type": "number",
+        "description": "How often it was tried; there are ten attempts in three days."
+      },
+      "nextAttemptAt": {
+        "type": "string",
+        "description": "RFC 3339 instant of the next attempt; only while it waits."
+      },
+      "triedAt": {
+        "type": "string",
+        "description": "RFC 3339 instant of the last attempt; absent before the first."
+      },
+      "lastStatus": {
+        "type": "number",
+        "description": "HTTP status of the last attempt; absent when nothing was answered."
+      },
+      "lastFailure": {
+        "type": "string",
+        "description": "Why the last attempt failed, in a sentence."
+      }
+    },
+    "required": [
+      "eventId",
+      "type",
+      "status",
+      "attempts"
+    ]
+  },
+  "WebhookDeliveryList": {
+    "type": "object",
+    "description": "The last deliveries to an endpoint, newest event first.",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/WebhookDelivery"
+        }
+      }
+    },
+    "required": [
+      "items"
+    ]
+  },
+  "WebhookEndpoint": {
+    "type": "object",
+    "description": "Where an organisation wants to be told what happened.",
+    "properties": {
+      "id": {
+        "type": "string"
+      },
+      "url": {
+        "type": "string"
+      },
+      "types": {
+        "type": "array",
+        "items": {
+          "type": "string",
+          "enum": [
+            "edition.published",
+            "estimate.created",
+            "estimate.revised",
+            "operation.done",
+            "order.made"
+          ]
+        }
+      },
+      "createdAt": {
+        "type": "string",
+        "description": "RFC 3339 instant."
+      },
+      "disabledBecause": {
+        "type": "string",
+        "description": "Why nothing is delivered any more; absent while it is."
+      }
+    },
+    "required": [
+      "id",
+      "url",
+      "types",
+      "createdAt"
+    ]
+  },
+  "WebhookEndpointList": {
+    "type": "object",
+    "description": "Endpoints of the organisation, oldest first.",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/WebhookEndpoint"
+        }
+      }
+    },
+    "required": [
+      "items"
     ]
   },
   "Weighing": {

@@ -1,0 +1,133 @@
+import { Body, Controller, Delete, Get, HttpCode, Param, Post, Req, Res } from '@nestjs/common';
+import { ApiOperation, ApiTags } from '@nestjs/swagger';
+import type { Request, Response } from 'express';
+import { CallerParam, Needs } from '../access/access.decorators.js';
+import type { Caller } from '../access/roles.js';
+import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../edge/endpoint.js';
+import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
+import { DeliveryWorker } from './delivery-worker.js';
+import { deliveryView, endpointView } from './event-view.js';
+import { NewWebhookEndpointDto, SecretRenewalDto } from './events.dto.js';
+import { EventsService, type MadeEndpoint } from './events.service.js';
+import type {
+  NewWebhookEndpoint,
+  WebhookDelivery,
+  WebhookDeliveryList,
+  WebhookEndpoint,
+  WebhookEndpointList,
+} from './service-event.js';
+
+/** Where an organisation wants to be told what happened, and what came of telling it. */
+@ApiTags('Events')
+@Controller('v1/webhook-endpoints')
+@Needs('webhooks:write')
+export class WebhookEndpointsController {
+  constructor(
+    private readonly events: EventsService,
+    private readonly worker: DeliveryWorker,
+  ) {}
+
+  @Get()
+  @Needs('webhooks:read')
+  @ApiOperation({
+    operationId: 'listWebhookEndpoints',
+    summary: 'Webhook endpoints of the organisation, oldest first',
+  })
+  @Answers('WebhookEndpointList')
+  async list(@CallerParam() caller: Caller): Promise<WebhookEndpointList> {
+    return { items: (await this.events.endpoints(caller)).map(endpointView) };
+  }
+
+  @Post()
+  @ApiOperation({
+    operationId: 'createWebhookEndpoint',
+    summary: 'Have events posted to an address; its secret is shown in this answer only',
+  })
+  @Answers('NewWebhookEndpoint', { status: 201, headers: ['Location', 'ETag'] })
+  @Refuses('conflict')
+  async create(
+    @CallerParam() caller: Caller,
+    @Body() wanted: NewWebhookEndpointDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<NewWebhookEndpoint> {
+    return shownOnce(await this.events.add(caller, wanted), response);
+  }
+
+  @Get(':id')
+  @Needs('webhooks:read')
+  @ApiOperation({ operationId: 'getWebhookEndpoint', summary: 'A webhook endpoint, without its secret' })
+  @Answers('WebhookEndpoint', { headers: ['ETag'] })
+  async one(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<WebhookEndpoint> {
+    const row = await this.events.endpoint(caller, id);
+    response.setHeader('ETag', tagOf(row.version));
+    return endpointView(row);
+  }
+
+  @Delete(':id')
+  @AnswersNothing()
+  @ApiOperation({ operationId: 'deleteWebhookEndpoint', summary: 'Have no more events posted to an address' })
+  @ChangesVersion()
+  async remove(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Req() request: Request,
+  ): Promise<void> {
+    await this.events.remove(caller, id, (version) => {
+      refuseUnlessMatch(request, version);
+    });
+  }
+
+  @Post(':id/secret-renewal')
+  @ApiOperation({
+    operationId: 'renewWebhookSecret',
+    summary: 'Give an endpoint a new secret; both sign for an overlap, and the new one is shown once',
+  })
+  @Answers('NewWebhookEndpoint', { status: 201, headers: ['Location', 'ETag'] })
+  async renew(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Body() { overlapHours }: SecretRenewalDto,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<NewWebhookEndpoint> {
+    return shownOnce(await this.events.renewSecret(caller, id, overlapHours), response);
+  }
+
+  @Get(':id/deliveries')
+  @Needs('webhooks:read')
+  @ApiOperation({
+    operationId: 'listWebhookDeliveries',
+    summary: 'The last 200 deliveries to an endpoint, the newest event first',
+  })
+  @Answers('WebhookDeliveryList')
+  async deliveries(@CallerParam() caller: Caller, @Param('id') id: string): Promise<WebhookDeliveryList> {
+    return { items: (await this.events.deliveries(caller, id)).map(deliveryView) };
+  }
+
+  @Post(':id/deliveries/:eventId/repetition')
+  @HttpCode(200)
+  @ApiOperation({
+    operationId: 'repeatWebhookDelivery',
+    summary: 'Deliver an event once more, with all its attempts before it',
+  })
+  @Answers('WebhookDelivery')
+  @Refuses('conflict')
+  async repeat(
+    @CallerParam() caller: Caller,
+    @Param('id') id: string,
+    @Param('eventId') eventId: string,
+  ): Promise<WebhookDelivery> {
+    const row = await this.events.repeat(caller, id, eventId);
+    this.worker.wake();
+    return deliveryView(row);
+  }
+}
+
+function shownOnce({ row, secret }: MadeEndpoint, response: Response): NewWebhookEndpoint {
+  response.setHeader('Location', `/v1/webhook-endpoints/${row.id}`);
+  response.setHeader('ETag', tagOf(row.version));
+  return { ...endpointView(row), secret };
+}
