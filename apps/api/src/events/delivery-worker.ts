@@ -16,7 +16,7 @@ const AT_ONCE = 10;
 const AT_ONCE_OF_EACH = 2;
 /** Longer than an endpoint may take to answer; then another copy takes the delivery. */
 const LEASE_S = 60;
-export const EVENTS_KEPT_DAYS = 30;
+const EVENTS_KEPT_DAYS = 30;
 const SWEEP_EVERY_MS = 3_600_000;
 
 /** Posts events to endpoints; any number of copies may do so on one database. Nothing is sent inside a transaction. */
