@@ -79,7 +79,8 @@ function forms(target: Region, ground: Ground): readonly Form[] {
     })),
     ...OUTLINE_TOLERANCES_MM.flatMap((tolerance) => [
       ...straightCover('outline', whole, tolerance),
-      ...straightCover('hull', hull, tolerance),
+      // Where every corner is one of the hull the outline is the hull.
+      ...(whole.length === hull.length ? [] : straightCover('hull', hull, tolerance)),
     ]),
   ];
 }
