@@ -17,14 +17,22 @@ export function reportOf(request: ReportRequest): ReportDocument {
   return documentOf(request, 'estimate-report', request.reader.words.purposes[request.purpose], [
     ...bodyOf(request),
     ...photographSections(request),
-    ...request.annexes.flatMap((name, index) => annexOf(name, index, request)),
+    ...annexesOf(request),
   ]);
 }
 
-/** An annex under a heading of its own; one that this estimate has nothing for is left out. */
-function annexOf(name: AnnexName, index: number, request: ReportRequest): readonly Section[] {
-  const sections = annexSections[name](request);
-  if (sections.length === 0) return [];
+/** Annexes lettered in order; one that this estimate has nothing for is left out and takes no letter. */
+const annexesOf = (request: ReportRequest): readonly Section[] =>
+  request.annexes
+    .map((name) => ({ name, sections: annexSections[name](request) }))
+    .filter(({ sections }) => sections.length > 0)
+    .flatMap(({ name, sections }, index) => annexOf(name, sections, { index, request }));
+
+function annexOf(
+  name: AnnexName,
+  sections: readonly Section[],
+  { index, request }: { readonly index: number; readonly request: ReportRequest },
+): readonly Section[] {
   const { annexes } = request.reader.words;
   const letter = String.fromCharCode('A'.charCodeAt(0) + index);
   return [
