@@ -100,20 +100,6 @@ export const askLabel = <const O extends Maybe<string> = undefined>(
     },
   });
 
-/** An exact decimal number in text, such as a price: "12.50". */
-export const askDecimal = <const O extends Maybe<string> = undefined>({
-  decimals = 6,
-  ...asked
-}: Asked<{ readonly decimals?: number }, O>): ValueQuestion<string, O> =>
-  askText({
-    ...asked,
-    atMost: 20,
-    form: {
-      pattern: new RegExp(`^\\d{1,12}(?:\\.\\d{1,${decimals}})?$`),
-      words: 'a decimal number in text such as "12.50", without sign or grouping',
-    },
-  });
-
 /** A list of answers to one question. */
 export const askEach = <T, const O extends Maybe<readonly T[]> = undefined>(
   asked: Asked<Count & { readonly of: Question<T> }, O>,

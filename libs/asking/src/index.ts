@@ -2,7 +2,6 @@ export { ask, type NumberAsked, type NumberQuestion, type Wording } from './ask-
 export {
   askCode,
   askDay,
-  askDecimal,
   askEach,
   askFor,
   askLabel,
@@ -48,7 +47,6 @@ export {
   choiceFaults,
   countFaults,
   numberFaults,
-  optionalChoiceFaults,
   optionalFaults,
   repeatFaults,
   wholeFaults,

@@ -40,12 +40,6 @@ export const choiceFaults = (at: string, value: unknown, choices: readonly strin
     ? []
     : [problem('not-one-of', at, { value: String(value), choices: choices.join(', ') })];
 
-export const optionalChoiceFaults = (
-  at: string,
-  value: string | undefined,
-  choices: readonly string[],
-): readonly Problem[] => (value === undefined ? [] : choiceFaults(at, value, choices));
-
 export function repeatFaults(at: string, key: string, values: readonly string[]): readonly Problem[] {
   return values.flatMap((value, index) =>
     values.indexOf(value) === index ? [] : [problem('duplicate', `${at}/${index}/${key}`, { value })],

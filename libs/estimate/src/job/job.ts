@@ -30,6 +30,7 @@ import {
 } from '#lib/asking';
 import { contradictionsIn } from './contradictions.js';
 import type { DefectRecord } from './defect-record.js';
+import { usualCondition } from './questions/defect.js';
 import { methodQuestions } from './questions/method.js';
 import { pricingQuestions } from './questions/pricing.js';
 import { recordQuestions } from './questions/record.js';
@@ -77,7 +78,7 @@ export function jobOf(record: DefectRecord, catalogue: Catalogue): Outcome<Job> 
           const supplied = suppliedFor(record, supply);
           return {
             ...{ record, catalogue, answers, ...supply, supplied },
-            assumptions: [...assumptions, ...supplyAssumptions(supplied)],
+            assumptions: [...assumptions, ...mappedCondition(record), ...supplyAssumptions(supplied)],
           };
         },
       ),
@@ -123,6 +124,20 @@ function suppliedFor({ method, pricing }: DefectRecord, supply: Supply): Job['su
     ),
   };
 }
+
+/** Zones that a map draws have the usual state, as those that a record draws without one. */
+const mappedCondition = ({ zones = [], survey }: DefectRecord): readonly Assumption[] =>
+  zones.length > 0 || survey === undefined
+    ? []
+    : assumptionOf(
+        {
+          at: '/survey',
+          value: usualCondition.value,
+          because: usualCondition.because,
+          assumedFrom: usualCondition.cite,
+        },
+        'condition of the core in the mapped zones',
+      );
 
 const supplyAssumptions = ({
   core,

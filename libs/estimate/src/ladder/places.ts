@@ -13,6 +13,7 @@ import type { CoreState, EdgeFacts, FittingFacts, PlaceFacts } from '#lib/method
 import { m2FromMm2, mm2 } from '#lib/units';
 import type { FittingRecord, SupportLine, ZoneCondition } from '../job/defect-record.js';
 import type { Job } from '../job/job.js';
+import { usualCondition } from '../job/questions/defect.js';
 
 /** A fitting this near to bad core belongs to it. Source: [FROM-MEMORY] about a foot. */
 const FITTING_REACH_MM = 300;
@@ -134,7 +135,7 @@ const fromPlug: Readonly<Record<Plug['condition'], CoreState>> = {
 /** A plug is proof and goes before what was drawn; the worst of several decides. Undrawn, the commonest state is taken. */
 function stateOf(plugs: readonly Plug[], drawn: ZoneCondition | undefined): CoreState {
   const found = plugs.map(({ condition }) => fromPlug[condition]);
-  return worstFirst.find((state) => found.includes(state)) ?? drawn ?? 'wet-rotten';
+  return worstFirst.find((state) => found.includes(state)) ?? drawn ?? usualCondition.value;
 }
 
 function wettest(plugs: readonly Plug[]): number | 'unknown' {

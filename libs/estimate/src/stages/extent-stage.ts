@@ -4,6 +4,7 @@ import type { Figure } from '#lib/provenance';
 import type { Range, Scope } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import type { KeptWork } from '../kept-work.js';
+import { usualCondition } from '../job/questions/defect.js';
 import { areasOf } from '../sections/areas.js';
 
 /** How far the bad core goes, and how sure that is. */
@@ -41,7 +42,8 @@ function requestOf({ record, answers }: Job): Parameters<KeptWork['extent']>[0] 
 }
 
 function extentWork({ record }: Job, extent: Extent): ExtentWork {
-  const conditionOf = (id: string) => record.zones?.find((zone) => zone.id === id)?.condition ?? 'wet-rotten';
+  const conditionOf = (id: string) =>
+    record.zones?.find((zone) => zone.id === id)?.condition ?? usualCondition.value;
   const { p10, p50, p90 } = extent.damagedAreaM2;
   return {
     zones: extent.zones.map(({ id, outline, holes, boundary }) => ({

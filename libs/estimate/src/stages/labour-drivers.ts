@@ -5,6 +5,7 @@ import { fraction, m, m2, m2FromMm2, mm2, type In } from '#lib/units';
 import type { ZoneCondition } from '../job/defect-record.js';
 import { commonPractice } from '#lib/asking';
 import type { Job } from '../job/job.js';
+import { usualCondition } from '../job/questions/defect.js';
 import { isPainted } from './coatings.js';
 import type { LaminateWork } from './laminate-stage.js';
 import type { ScopeWork } from './scope-stage.js';
@@ -116,14 +117,14 @@ function statesOf(
   { record: { zones = [] } }: Job,
   openedArea: Figure<'m2'>,
 ): Pick<JobQuantities, 'looseSkinM2' | 'heldSkinM2' | 'looseCoreM2' | 'heldCoreM2'> {
-  const areas = zones.map(({ outline, condition = 'wet-rotten' }) => ({
+  const areas = zones.map(({ outline, condition = usualCondition.value }) => ({
     condition,
     areaMm2: areaMm2([{ outer: outline, holes: [] }]),
   }));
   const all = areas.reduce((sum, one) => sum + one.areaMm2, 0);
   const shareOf = (...conditions: readonly ZoneCondition[]): number =>
     all === 0
-      ? Number(conditions.includes('wet-rotten'))
+      ? Number(conditions.includes(usualCondition.value))
       : areas
           .filter(({ condition }) => conditions.includes(condition))
           .reduce((sum, one) => sum + one.areaMm2, 0) / all;
@@ -474,7 +475,7 @@ const worstCondition = (conditions: readonly (ZoneCondition | undefined)[] = [])
     ? 'wet-bonded'
     : conditions.length > 0 && conditions.every((condition) => condition === 'dry-debonded')
       ? 'dry-debonded'
-      : 'wet-rotten';
+      : usualCondition.value;
 
 /** Every quantity by its name, with what only this method counts by. */
 export const figuresOf = ({ besides, ...rest }: JobQuantities): readonly (readonly [string, Figure])[] => [

@@ -1,5 +1,5 @@
-import { andThen, below, problem, refusal, success, type Outcome } from '#lib/kernel';
-import { materialsOf, type Material, type PriceList, type Reinforcement } from '#lib/catalogue';
+import { andThen, below, Defect, problem, refusal, success, type Outcome } from '#lib/kernel';
+import { findMaterial, materialsOf, type Material, type PriceList, type Reinforcement } from '#lib/catalogue';
 import { distanceToEdge, type Region } from '#lib/geometry';
 import {
   closingPlies,
@@ -69,19 +69,12 @@ function relaid(job: Job, { plan }: ScopeWork, around: PanelAround): Outcome<Lam
   return andThen(scheduleFor(job, skins), ({ more, search, isRelaxed }) => {
     const choice = chooseSchedule(job, around, { search, more });
     const best = choice.chosen.schedule;
-    const plies = best.plies.flatMap((ply) => {
-      const material = fabricOf(job, ply.material);
-      return material === undefined
-        ? []
-        : [
-            {
-              material,
-              thicknessMm: ply.thicknessMm,
-              fibreMassFraction: ply.fibreMassFraction,
-              turnDeg: ply.turnDeg,
-            },
-          ];
-    });
+    const plies = best.plies.map(({ material, thicknessMm, fibreMassFraction, turnDeg }) => ({
+      material: fabricOf(job, material),
+      thicknessMm,
+      fibreMassFraction,
+      turnDeg,
+    }));
     const laid = relaidPlies({
       opening: openingRegion(plan),
       oldThicknessMm: workedSkin(job, skins).workedMm.value,
@@ -102,22 +95,15 @@ interface RelaidWork {
 
 function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): LaminateWork {
   const best = choice.chosen.schedule;
-  const plies = laid.plies.flatMap((ply) => {
-    const fabric = fabricOf(job, ply.material);
-    return fabric === undefined
-      ? []
-      : [
-          {
-            label: `P${ply.order}`,
-            fabric,
-            areaM2: ply.areaM2,
-            rollLengthM: ply.rollLengthM,
-            rollWidthMm: ply.rollWidthMm,
-            strips: ply.pieces.map(({ lengthMm, usedWidthMm }) => ({ lengthMm, widthMm: usedWidthMm })),
-            fibreMassFraction: best.plies[ply.order - 1]?.fibreMassFraction ?? fabric.fibreMassFraction.value,
-          },
-        ];
-  });
+  const plies = laid.plies.map((ply) => ({
+    label: `P${ply.order}`,
+    fabric: fabricOf(job, ply.material),
+    areaM2: ply.areaM2,
+    rollLengthM: ply.rollLengthM,
+    rollWidthMm: ply.rollWidthMm,
+    strips: ply.pieces.map(({ lengthMm, usedWidthMm }) => ({ lengthMm, widthMm: usedWidthMm })),
+    fibreMassFraction: best.plies[ply.order - 1].fibreMassFraction,
+  }));
   return {
     plies,
     plyCount: plies.length,
@@ -126,7 +112,7 @@ function relaidWork(job: Job, { laid, search, choice, isRelaxed }: RelaidWork): 
     schedule: best,
     section: relaidSection(job, laid, { search, choice }),
     checks: scheduleChecks(best, laid, isRelaxed),
-    assumptions: [...search.assumptions, ...laid.assumptions],
+    assumptions: [...search.assumptions, ...laid.assumptions, ...rankedFabrics(job).assumptions],
   };
 }
 
@@ -189,7 +175,7 @@ function scheduleRequest(job: Job, skins: OldSkins): Outcome<ScheduleRequest> {
   return andThen(pliesOf(record, job.catalogue, at), (plies) =>
     success({
       oldSkin: { thicknessMm: workedMm.value, ...(plies === undefined ? {} : { plies }) },
-      fabrics: fabricOffers(job),
+      fabrics: rankedFabrics(job).offers,
       resin: resinConstantsOf(job.resin),
       method: plyMethodName,
       panel: {
@@ -212,18 +198,58 @@ function scheduleRequest(job: Job, skins: OldSkins): Outcome<ScheduleRequest> {
   );
 }
 
-function fabricOffers(job: Job): readonly FabricOffer[] {
-  const resinPerKg = pricePerUnit(job.priceList, job.resin.code) ?? 0;
-  return materialsOf(job.catalogue, 'reinforcement')
-    .filter(({ fabric, suitsResins }) => fabric !== 'tape' && suitsResins.includes(job.resin.chemistry))
-    .flatMap((material) => {
-      const fabricPrice = pricePerUnit(job.priceList, material.code);
-      if (fabricPrice === undefined) return [];
-      const psi = material.fibreMassFraction.value;
-      const resinKg = (material.arealMassGPerM2.value / 1000) * ((1 - psi) / psi);
-      return [{ material, pricePerM2: fabricPrice + resinKg * resinPerKg }];
-    });
+interface RankedFabrics {
+  readonly offers: readonly FabricOffer[];
+  readonly assumptions: readonly Assumption[];
 }
+
+/** The fabrics that suit the resin and are sold, each ranked by the price of a square metre laid. */
+function rankedFabrics(job: Job): RankedFabrics {
+  const resinPerKg = pricePerUnit(job.priceList, job.resin.code);
+  const suited = materialsOf(job.catalogue, 'reinforcement').filter(
+    ({ fabric, suitsResins }) => fabric !== 'tape' && suitsResins.includes(job.resin.chemistry),
+  );
+  const priced = suited.map((material) => ({ material, price: pricePerUnit(job.priceList, material.code) }));
+  return {
+    offers: priced.flatMap(({ material, price }) =>
+      price === undefined ? [] : [{ material, pricePerM2: price + resinCost(material, resinPerKg ?? 0) }],
+    ),
+    assumptions: [...(resinPerKg === undefined ? [rankedByClothAlone(job)] : []), ...notSold(job, priced)],
+  };
+}
+
+function resinCost({ fibreMassFraction, arealMassGPerM2 }: Reinforcement, resinPerKg: number): number {
+  const psi = fibreMassFraction.value;
+  return (arealMassGPerM2.value / 1000) * ((1 - psi) / psi) * resinPerKg;
+}
+
+const commonCite = { source: 'COMMON-PRACTICE' };
+
+const rankedByClothAlone = ({ resin, priceList }: Job): Assumption => ({
+  at: '/pricing/priceList',
+  meaning: 'price that ranks the fabrics',
+  value: 'cloth without resin',
+  because: `the price list ${priceList.name} sells no ${resin.name}, so that a heavy fabric ranks cheaper than it is laid`,
+  cite: commonCite,
+});
+
+const notSold = (
+  { priceList }: Job,
+  priced: readonly { readonly material: Reinforcement; readonly price: number | undefined }[],
+): readonly Assumption[] => {
+  const missing = priced.filter(({ price }) => price === undefined).map(({ material }) => material.name);
+  return missing.length === 0
+    ? []
+    : [
+        {
+          at: '/pricing/priceList',
+          meaning: 'fabrics left out of the new skin',
+          value: missing.join(', '),
+          because: `the price list ${priceList.name} does not sell them`,
+          cite: commonCite,
+        },
+      ];
+};
 
 /** Cheapest price of one unit over the packs that hold it; ranks fabrics, bills nothing. */
 const pricePerUnit = ({ packs }: PriceList, material: Material['code']): number | undefined => {
@@ -233,8 +259,12 @@ const pricePerUnit = ({ packs }: PriceList, material: Material['code']): number 
   return prices.length === 0 ? undefined : Math.min(...prices);
 };
 
-const fabricOf = (job: Job, code: string): Reinforcement | undefined =>
-  materialsOf(job.catalogue, 'reinforcement').find((fabric) => fabric.code === code);
+/** @throws {Defect} A ply of a fabric that the catalogue does not have would leave the skin thinner without a word. */
+function fabricOf(job: Job, code: string): Reinforcement {
+  const found = findMaterial(job.catalogue, 'reinforcement', code);
+  if (found === undefined) throw new Defect(`The schedule has a ply of ${code}, which the catalogue lacks`);
+  return found;
+}
 
 const openingRegion = (plan: ScopeWork['plan']): Region => plan.openings.map(({ area }) => area);
 

@@ -244,7 +244,12 @@ describe('requests that cannot be answered', () => {
       '/craft',
       'missing',
     ],
-    ['a question about a check there is not', { ...deck, explain: ['nothing'] }, '/explain/0', 'not-one-of'],
+    [
+      'a question about a check there is not',
+      { ...deck, explain: ['nothing'] },
+      '/explain/0',
+      'not-supported',
+    ],
   ])('%s is named', (_, request, at, code) => {
     const outcome = panelAnswer(request);
     expect(outcome.ok ? [] : outcome.problems.map((one) => [one.at, one.code])).toContainEqual([at, code]);

@@ -156,10 +156,8 @@ function explainedAnswer(
     Object.hasOwn(derivations, key)
       ? []
       : [
-          problem('not-one-of', pointer('/explain', at), {
-            value: key,
-            choices:
-              'the keys of the checks, ratios and loads of this answer, such as repaired:person:core-shear',
+          problem('not-supported', pointer('/explain', at), {
+            why: `this answer has nothing of the key ${key}; explained are its own checks, ratios and loads, such as repaired:person:core-shear`,
           }),
         ],
   );

@@ -376,16 +376,17 @@ export const criteriaQuestions = {
   }),
 };
 
+/** A plate under the longest track that a record takes reaches past its ends. */
+const plateSide = { unit: 'mm', range: { above: 0, upTo: 6000 } } as const;
+
 export const backingPlateQuestions = {
   lengthMm: ask({
     meaning: 'length',
-    unit: 'mm',
-    range: { above: 0, upTo: 2000 },
+    ...plateSide,
   }),
   widthMm: ask({
     meaning: 'width',
-    unit: 'mm',
-    range: { above: 0, upTo: 2000 },
+    ...plateSide,
   }),
 };
 

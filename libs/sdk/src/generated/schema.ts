@@ -5772,7 +5772,7 @@ export type components = {
         };
         readonly OpeningZoneInput: {
             /**
-             * @description Condition of the core.
+             * @description Condition of the core. Absent: wet-rotten (the commonest state of a core that has gone soft; a plug shows the real one).
              * @enum {string}
              */
             readonly condition?: "wet-rotten" | "wet-bonded" | "dry-debonded";
@@ -8686,7 +8686,7 @@ export type components = {
         };
         readonly ZoneInput: {
             /**
-             * @description Condition of the core.
+             * @description Condition of the core. Absent: wet-rotten (the commonest state of a core that has gone soft; a plug shows the real one).
              * @enum {string}
              */
             readonly condition?: "wet-rotten" | "wet-bonded" | "dry-debonded";

@@ -20,13 +20,19 @@ import {
 import { leakCauses } from '#lib/methods';
 import { askPlace, outlineFaults } from './deck.js';
 
+/** The state of a zone that nobody stated and no plug has shown. */
+export const usualCondition = practice(
+  'wet-rotten',
+  'the commonest state of a core that has gone soft; a plug shows the real one',
+);
+
 export const zoneQuestions = {
   id: askLabel({ meaning: 'name of the zone' }),
   outline: askFor<readonly Place[]>({ meaning: 'The region of bad core.', faults: outlineFaults }),
   condition: askWhich({
     meaning: 'condition of the core',
     choices: ['wet-rotten', 'wet-bonded', 'dry-debonded'],
-    otherwise: 'unknown',
+    otherwise: usualCondition,
   }),
 };
 

@@ -69,9 +69,7 @@ export const methodQuestions = {
 function skinMethod(answers: Answers): Default<'re-bed' | 'relay'> {
   const surface = answers.of(panelQuestions.surface).value;
   const drawn = answers.of(zones);
-  const isBonded = drawn.every(
-    ({ condition }) => condition === 'unknown' || condition.value !== 'wet-rotten',
-  );
+  const isBonded = drawn.every(({ condition }) => condition.value !== 'wet-rotten');
   return surface === 'moulded-nonskid' && drawn.length > 0 && isBonded
     ? practice('re-bed', 'moulded nonskid cannot be matched, and a skin over bonded core comes off whole')
     : practice(

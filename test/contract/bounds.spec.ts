@@ -1,0 +1,104 @@
+import 'reflect-metadata';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, test } from '@jest/globals';
+import { filled, problemsOf } from '../../apps/api/src/edge/dto/field.js';
+import { isRecord } from '../../apps/api/src/edge/record.js';
+import { pointer, type Problem } from '#lib/kernel';
+import { doors, type Door } from './bounds/doors.js';
+import { boundsOf, type Bound, type Schema, type Schemas } from './bounds/probes.js';
+import { withValue } from './bounds/requests.js';
+
+interface Document {
+  readonly paths: Readonly<Record<string, { readonly post: { readonly requestBody: Body } }>>;
+  readonly components: { readonly schemas: Schemas };
+}
+
+interface Body {
+  readonly content: Readonly<Record<'application/json', { readonly schema: Schema }>>;
+}
+
+const document = JSON.parse(readFileSync(path.join(import.meta.dirname, 'openapi.json'), 'utf8')) as Document;
+const { schemas } = document.components;
+const bodyOf = (at: string): Schema => document.paths[at].post.requestBody.content['application/json'].schema;
+
+/** What a fault says of the value itself; a fault of any other kind weighs it against its fellows or the catalogue. */
+const OF_THE_VALUE = [
+  'missing',
+  'not-a-flag',
+  'not-a-list',
+  'not-a-number',
+  'not-an-object',
+  'not-in-form',
+  'not-one-of',
+  'not-text',
+  'out-of-range',
+  'text-length',
+  'too-few',
+  'too-many',
+];
+
+/** A door with what is tried at it. */
+interface Tried extends Door {
+  readonly root: Schema;
+}
+
+/** Where contract, reader and room do not say the same of one bound. */
+async function contradictionsAt(door: Tried, bound: Bound): Promise<readonly string[]> {
+  const at = pointer('', ...bound.steps.map(({ key }) => key));
+  const told = async (value: unknown, isInside: boolean): Promise<readonly string[]> => {
+    const { root, request } = door;
+    const probe = withValue(schemas, { root, request, steps: bound.steps }, value);
+    const name = `${at} (${bound.says}) ${String(value).slice(0, 20)}`;
+    const says = { 'the reader': readerSays(door, probe), 'the room': await roomSays(door, probe) };
+    return Object.entries(says).flatMap(([who, problems]) => {
+      if (isInside)
+        return problems
+          .filter((one) => one.at === at && OF_THE_VALUE.includes(one.code))
+          .map(({ code }) => `${name}: ${who} refuses it as ${code}`);
+      return problems.some((one) => one.at === at || one.at.startsWith(`${at}/`))
+        ? []
+        : [`${name}: ${who} takes it`];
+    });
+  };
+  const found: string[] = [];
+  for (const value of bound.inside) found.push(...(await told(value, true)));
+  for (const value of bound.outside) found.push(...(await told(value, false)));
+  return found;
+}
+
+function readerSays({ dto }: Tried, request: unknown): readonly Problem[] {
+  const read = filled(dto, request);
+  return isRecord(read) ? problemsOf(read) : [];
+}
+
+async function roomSays({ room }: Tried, request: unknown): Promise<readonly Problem[]> {
+  const outcome = await room(request as never);
+  return outcome.ok ? [] : outcome.problems;
+}
+
+describe('the bounds of the contract', () => {
+  test.each(doors)(
+    '$path takes and refuses alike what its contract, its reader and its room say',
+    async (door) => {
+      const tried = { ...door, root: bodyOf(door.path) };
+      expect(await roomSays(tried, door.request)).toEqual([]);
+      const bounds = boundsOf(schemas, tried.root);
+      expect(bounds.length).toBeGreaterThan(50);
+      const found: string[] = [];
+      for (const bound of bounds) found.push(...(await contradictionsAt(tried, bound)));
+      expect(found).toEqual([]);
+    },
+    600_000,
+  );
+
+  test('a bound that the reader does not keep is seen', async () => {
+    const [door] = doors;
+    const root = bodyOf(door.path);
+    const [bound] = boundsOf(schemas, root).filter(({ says }) => says.startsWith('maximum'));
+    const lax = { ...bound, outside: bound.inside };
+    expect(await contradictionsAt({ ...door, root }, lax)).toHaveLength(2);
+    const strict = { ...bound, inside: bound.outside };
+    expect(await contradictionsAt({ ...door, root }, strict)).toHaveLength(2);
+  });
+});
