@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { BrowserContextOptions, Page } from 'playwright-core';
+import sharp from 'sharp';
 import { leastRecord } from '../../apps/api/src/inputs/least-record.js';
 import { faultsByAxe, fitsAcross, inBrowser, openDesk, type DeskInBrowser } from './desk-in-browser.js';
 
@@ -180,6 +181,37 @@ inBrowser('the desk in a real browser (needs /usr/bin/chromium)', () => {
     await search.fill('INVENTED-77');
     await search.press('Enter');
     await page.getByRole('link', { name: 'Made meanwhile' }).waitFor();
+    await page.context().close();
+  });
+
+  test('a photograph is put beside an estimate, by number with its place, and taken away', async () => {
+    const made = await desk.service.post('/v1/estimates', { ...leastRecord, title: 'With a photograph' });
+    const id = made.body.id as string;
+    const page = await desk.signedIn({ viewport: { width: 390, height: 844 }, colorScheme: 'dark' });
+    page.on('dialog', (dialog) => void dialog.accept());
+    await page.goto(`${desk.service.url}/#/estimates/${id}`);
+    const picture = await sharp({ create: { width: 640, height: 480, channels: 3, background: '#557' } })
+      .png()
+      .toBuffer();
+    await page
+      .getByLabel('Picture')
+      .setInputFiles({ name: 'deck.png', mimeType: 'image/png', buffer: picture });
+    await page.getByLabel('What it shows').fill('Invented stain');
+    await page.getByLabel('Place forward').fill('900');
+    await page.getByLabel('Place to starboard').fill('450');
+    await page.getByLabel('Looks towards').fill('90');
+    await page.getByRole('button', { name: 'Add the photograph' }).click();
+    await page.getByRole('img', { name: 'Invented stain' }).waitFor();
+    const kept = async () =>
+      (await desk.service.get(`/v1/estimates/${id}/photographs`)).body.items as object[];
+    expect(await kept()).toEqual([
+      expect.objectContaining({ number: 1, caption: 'Invented stain', at: [900, 450], directionDeg: 90 }),
+    ]);
+    expect(await faultsByAxe(page)).toEqual([]);
+    expect(await fitsAcross(page)).toBe(true);
+    await page.getByRole('button', { name: 'Take away photograph 1' }).click();
+    await page.getByRole('img', { name: 'Invented stain' }).waitFor({ state: 'detached' });
+    expect(await kept()).toEqual([]);
     await page.context().close();
   });
 

@@ -2,6 +2,7 @@ import { KingplankDeck } from 'kingplank-deck';
 import { keep } from 'kingplank-deck/page';
 import type { Revisions, StoredEstimate } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
+import { photographsOf } from './photographs.js';
 import { day, money, trying, type Desk, type Page } from '../desk.js';
 
 /** An empty sheet, or the one that was begun on this device. */
@@ -17,6 +18,7 @@ export function newSheetPage(desk: Desk): Page {
 /** A stored estimate with its record on the board, its papers and its revisions. */
 export function storedSheetPage(desk: Desk, id: string): Page {
   const deck = deckOf(desk, `of-${id}`);
+  const photographs = photographsOf(desk, id);
   deck.tab = 'result';
   let stored: StoredEstimate | undefined;
   let revisions: Revisions['items'] = [];
@@ -38,7 +40,7 @@ export function storedSheetPage(desk: Desk, id: string): Page {
         <a class="button" href=${`#/estimates/${id}/revise`}>${desk.words.revise}</a>
         <a class="button" href=${`#/order/${id}`}>${desk.words.basket}</a>
       </div>
-      ${deck} ${revisionsTable(desk, id, revisions)}
+      ${deck} ${photographs.view()} ${revisionsTable(desk, id, revisions)}
     `,
   };
 }
