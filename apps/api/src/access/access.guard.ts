@@ -56,7 +56,7 @@ const unauthenticated = (given: string | undefined): HttpProblem => {
   return new HttpProblem('unauthenticated', {
     detail: isKey
       ? 'The key is not known, has expired or was revoked; an organisation-admin of your organisation can make another.'
-      : given === undefined
+      : given === undefined || given.trim() === ''
         ? 'Send a key as "Authorization: Bearer kp_...".'
         : 'The Authorization header holds no key of this service; send "Bearer", a space and the whole key: "Authorization: Bearer kp_...".',
     headers: {

@@ -99,7 +99,7 @@ export class EstimateBasketService {
       const at = pointer('/together', index);
       if (id === own || ids.indexOf(id) !== index) return [problem('duplicate', at, { value: id })];
       return found[index] === undefined
-        ? [problem('unknown-code', at, { value: id, kind: 'estimate', known: 'those of your organisation' })]
+        ? [problem('not-in-form', at, { value: id, form: 'the id of an estimate that your key may read' })]
         : [];
     });
     return answer(unlessProblems(problems, () => found.filter((one) => one !== undefined)));

@@ -6,7 +6,7 @@ import { pricedDocumentOf } from '#lib/estimate';
 import type { Caller } from '../access/roles.js';
 import { attached, sendContent } from '../edge/content.js';
 import { CSV_TYPE, DXF_TYPE, HTML_TYPE, PDF_TYPE, SVG_TYPE, XML_TYPE } from '../edge/media.js';
-import { answer, notFound, type HttpProblem } from '../edge/problems.js';
+import { answer, HttpProblem } from '../edge/problems.js';
 import type { ReportSubject } from '../documents/render.js';
 import { DocumentsService } from '../documents/documents.service.js';
 import { changeOrderOf } from './comparison.js';
@@ -160,7 +160,9 @@ export class EstimateForms {
 
   private unknownDrawing(id: string, name: string, subject: ReportSubject): HttpProblem {
     const known = this.reports.drawingNames(subject).join(', ');
-    return notFound(`A drawing ${JSON.stringify(name.slice(0, 60))} of estimate ${id}; ${known} exist; it`);
+    return new HttpProblem('not-found', {
+      detail: `There is no drawing ${JSON.stringify(name.slice(0, 60))} of estimate ${id}; there are ${known}.`,
+    });
   }
 }
 
@@ -168,9 +170,9 @@ export class EstimateForms {
 function cutFileOf({ row }: Lineage, name: string): string {
   const file = cutFile(name, row.result);
   if (file === undefined)
-    throw notFound(
-      `A DXF file ${JSON.stringify(name.slice(0, 60))} of estimate ${row.id}; ${cutFileNames.join(', ')} can exist; it`,
-    );
+    throw new HttpProblem('not-found', {
+      detail: `There is no DXF file ${JSON.stringify(name.slice(0, 60))} of estimate ${row.id}; there can be ${cutFileNames.join(', ')}.`,
+    });
   return file;
 }
 
