@@ -223,7 +223,7 @@ describe('the main job', () => {
     expect(refused.status).toBe(422);
     expect(
       refused.body.errors.map(({ pointer, code }: { pointer: string; code: string }) => `${pointer} ${code}`),
-    ).toEqual(['/together/0 unknown-code', '/together/1 duplicate', '/together/2 unknown-code']);
+    ).toEqual(['/together/0 not-in-form', '/together/1 duplicate', '/together/2 not-in-form']);
   });
 
   test('it goes out as a quotation whose lines, charges and taxes make its total', async () => {
