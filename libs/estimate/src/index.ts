@@ -34,5 +34,6 @@ export type {
   PreviewSummary,
 } from './preview/estimate-preview.js';
 export { estimateVariants, type VariantAsked, type VariantsRequest } from './variants.js';
+export { measuredRecord } from './job/measured.js';
 export { jobOf } from './job/job.js';
 export { judgedLadder } from './ladder/method-ladder.js';

@@ -68,7 +68,15 @@ const findingWords = {
   },
   'skin-varies': {
     severity: 'warn',
-    text: 'Plugs measured the skin from {leastMm} to {mostMm} mm against {statedMm} mm stated; the thickest governs the depth of cut.',
+    text: 'Plugs measured the skin from {leastMm} to {mostMm} mm against {statedMm} mm planned with; the thickest governs the depth of cut.',
+  },
+  'measured-overrules': {
+    severity: 'warn',
+    text: 'The record states {statedMm} mm for {what}; {plugs} of its plugs measured {measuredMm} mm. What was measured is planned with: correct the record, or measure again.',
+  },
+  'plugs-disagree': {
+    severity: 'warn',
+    text: 'Plugs measured {what} from {leastMm} to {mostMm} mm; {measuredMm} mm are planned with, so drill test holes along the cut before it is made.',
   },
   'piece-too-large': {
     severity: 'warn',

@@ -1,5 +1,5 @@
 export * from './reading.js';
-export type { Finding, FindingCode } from './finding.js';
+export { finding, type Finding, type FindingCode } from './finding.js';
 export {
   estimateExtent,
   nextReadings,

@@ -1,4 +1,4 @@
-import type { BatchCard, Estimate, Opening } from '#lib/estimate';
+import { measuredRecord, type BatchCard, type Estimate, type Opening } from '#lib/estimate';
 import type { DefectMapInput } from '../deck/defect-map.js';
 import type { SeenFrom } from '../deck/deck-view.js';
 import type { OpeningPlanInput } from '../deck/opening-plan.js';
@@ -118,7 +118,8 @@ export const sheetLayoutInputs = ({ estimate: { core } }: GivenOpened): readonly
 
 const THINNEST_CORE_MM = 3;
 
-export const sectionInput = ({ estimate, record }: GivenOpened): SectionInput => {
+export const sectionInput = ({ estimate, record: stated }: GivenOpened): SectionInput => {
+  const { record } = measuredRecord(stated);
   const { core, laminate } = estimate;
   const cutFrom = seenFrom(estimate);
   const [whole, cut] =

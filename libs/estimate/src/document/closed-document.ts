@@ -5,6 +5,7 @@ import { coreFoundBy } from '../stages/core-readings.js';
 import { areaMm2 } from '#lib/geometry';
 import { isKnown } from '#lib/kernel';
 import { m2FromMm2, mm2 } from '#lib/units';
+import { measuredFindings } from '../job/measured.js';
 import type { ClosedJob } from '../ladder/closed-job.js';
 import { netAreaMm2 } from '../ladder/deck-facts.js';
 import { pricedLadder } from '../ladder/priced-ladder.js';
@@ -124,7 +125,7 @@ function scopeOf({ job, ladder, cards }: ClosedJob): Scope {
             },
           ];
     }),
-    findings: ladder.extent?.findings ?? [],
+    findings: [...measuredFindings(job.stated), ...(ladder.extent?.findings ?? [])],
     method: [{ choice: 'Method', value: ladder.chosen.method.title, reason: ladder.chosen.deciding.text }],
     included: [
       ...ladder.chosen.method.stages,

@@ -30,6 +30,7 @@ import {
 } from '#lib/asking';
 import { contradictionsIn } from './contradictions.js';
 import type { DefectRecord } from './defect-record.js';
+import { measuredRecord, overruledAssumptions } from './measured.js';
 import { usualCondition } from './questions/defect.js';
 import { methodQuestions } from './questions/method.js';
 import { pricingQuestions } from './questions/pricing.js';
@@ -37,7 +38,10 @@ import { recordQuestions } from './questions/record.js';
 
 /** A record with every question answered: by the caller, or by a default that says so. */
 export interface Job {
+  /** With measured thicknesses in place of stated ones. */
   readonly record: DefectRecord;
+  /** As the caller wrote it. */
+  readonly stated: DefectRecord;
   readonly catalogue: Catalogue;
   /** Every question of the record, settled. */
   readonly answers: Settlement<typeof recordQuestions>;
@@ -56,29 +60,35 @@ export interface Job {
 }
 
 /** Answers every question of the record, or lists everything that stands in the way. */
-export function jobOf(record: DefectRecord, catalogue: Catalogue): Outcome<Job> {
+export function jobOf(stated: DefectRecord, catalogue: Catalogue): Outcome<Job> {
+  const { record, overruled } = measuredRecord(stated);
   const found = allOf({
     record: unlessProblems(contradictionsIn(record), () => record),
     settled: settle(record, recordQuestions),
-    statedCore: statedCore(record, catalogue),
+    chosenCore: statedCore(record, catalogue),
     resin: resinFor(record, catalogue),
     topcoat: topcoatFor(record, catalogue),
     priceList: listFor(catalogue.priceLists, record.pricing?.priceList, '/pricing/priceList', 'price list'),
   });
   return andThen(
     found,
-    ({ settled: { value: answers, assumptions }, statedCore: stated, resin, topcoat, priceList }) =>
+    ({ settled: { value: answers, assumptions }, chosenCore, resin, topcoat, priceList }) =>
       mapValue(
         allOf({
-          core: stated === undefined ? coreAlike(answers.core, catalogue) : success(stated),
+          core: chosenCore === undefined ? coreAlike(answers.core, catalogue) : success(chosenCore),
           labourRates: labourRatesFor(record, catalogue, priceList),
         }),
         ({ core, labourRates }) => {
           const supply = { core, resin, topcoat, priceList, labourRates };
           const supplied = suppliedFor(record, supply);
           return {
-            ...{ record, catalogue, answers, ...supply, supplied },
-            assumptions: [...assumptions, ...mappedCondition(record), ...supplyAssumptions(supplied)],
+            ...{ record, stated, catalogue, answers, ...supply, supplied },
+            assumptions: [
+              ...assumptions,
+              ...overruledAssumptions(overruled),
+              ...mappedCondition(record),
+              ...supplyAssumptions(supplied),
+            ],
           };
         },
       ),

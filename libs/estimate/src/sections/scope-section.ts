@@ -4,6 +4,7 @@ import { m2FromMm2, mm2 } from '#lib/units';
 import type { FittingScope, Opening, Scope } from '../document/estimate-document.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
 import { isPainted } from '../stages/coatings.js';
+import { measuredFindings } from '../job/measured.js';
 import type { Job } from '../job/job.js';
 import type { ScopeWork } from '../stages/scope-stage.js';
 import { areaOfPolygon, areasOf } from './areas.js';
@@ -35,7 +36,7 @@ export function scopeSection(job: Job, { plan }: ScopeWork, extent: ExtentWork):
     cutLengthM: plan.cutLengthM + plan.splitLengthM,
     taperBandM2: plan.taperBandAreaM2,
     fittings: plan.fittings.map(fittingScope),
-    findings: [...plan.findings, ...extent.findings],
+    findings: [...measuredFindings(job.stated), ...plan.findings, ...extent.findings],
     method: methodOf(job),
     ...inAndOut(job, plan),
   };
