@@ -36,4 +36,5 @@ export type {
 export { estimateVariants, type VariantAsked, type VariantsRequest } from './variants.js';
 export { measuredRecord } from './job/measured.js';
 export { jobOf } from './job/job.js';
+export { methodLadder } from './ladder/ladder-answer.js';
 export { judgedLadder } from './ladder/method-ladder.js';

@@ -52,18 +52,19 @@ describe('variants of one job', () => {
     const ruleFor = (changes: Partial<DefectRecord>): string | undefined =>
       compared({ ...quick, ...changes }, [{ code: 'relay' }, { code: 'inject', inject: true }]).refused[0]
         ?.rule;
-    expect(ruleFor({})).toBe('injection-needs-plug');
-    expect(ruleFor({ survey: plug })).toBe('injection-on-rot');
+    expect(ruleFor({})).toBe('injection-on-rot');
+    // A plug that shows a dry gap is proof, whatever was drawn without looking.
+    expect(ruleFor({ survey: plug })).toBeUndefined();
     expect(ruleFor({ survey: plug, zones: zone(500) })).toBe('injection-too-large');
     expect(
       ruleFor({ survey: plug, zones: zone(300), fittings: [{ id: 'c', kind: 'cleat', at: [800, 450] }] }),
     ).toBe('injection-under-fitting');
     expect(
       ruleFor({ survey: { readings: [{ ...plug.readings[0], condition: 'damp-sound' }] }, zones: zone(300) }),
-    ).toBe('injection-on-rot');
+    ).toBe('core-state');
     expect(
       ruleFor({ survey: { readings: [{ ...plug.readings[0], moisturePercent: 16 }] }, zones: zone(300) }),
-    ).toBe('injection-on-rot');
+    ).toBe('too-wet-to-bond');
     expect(
       ruleFor({ survey: { readings: [{ ...plug.readings[0], at: [200, 200] }] }, zones: zone(300) }),
     ).toBe('injection-needs-plug');
@@ -106,7 +107,7 @@ describe('variants of one job', () => {
     expect(Number(injected.values.cost.amount)).toBeLessThan(Number(opened.values.cost.amount));
     for (const criterion of ['labourH', 'days', 'massKg'] as const)
       expect(injected.values[criterion]!).toBeLessThan(opened.values[criterion]!);
-    expect(injected.note).toContain('only where resin has filled the gap');
+    expect(injected.note).toContain('What resin did not reach stays hollow');
     // By hand: 0.16 m2 of a mean gap of 1 mm is 0.16 l, at about 1.1 kg/l 0.18 kg, and seven filled holes add a few grams.
     expect(injected.values.massKg!).toBeGreaterThan(0.16);
     expect(injected.values.massKg!).toBeLessThan(0.2);
@@ -129,7 +130,7 @@ describe('variants of one job', () => {
     ];
     const { rows, refused } = compared(quick, ways);
     expect([...rows, ...refused].map(({ code }) => code)).toEqual(ways.map(({ code }) => code));
-    expect(refused.map(({ rule }) => rule)).toEqual(['injection-needs-plug']);
+    expect(refused.map(({ rule }) => rule)).toEqual(['injection-on-rot']);
     const costOf = (code: string): number =>
       Number(rows.find((row) => row.code === code)!.values.cost.amount);
     expect(costOf('patch')).toBeLessThan(costOf('relay'));

@@ -9,13 +9,14 @@ import {
   refusal,
   success,
   type Outcome,
+  type Problem,
 } from '#lib/kernel';
 import type { Catalogue } from '#lib/catalogue';
 import { compareVariants, type VariantComparison, type VariantResult } from '#lib/costing';
 import type { Conditions, DefectRecord, MethodChoice } from './job/defect-record.js';
-import { injectionRefusal, resinLeftKg, workOutInjection, type Injected } from './injection.js';
 import { jobOf } from './job/job.js';
 import { keptWork, type KeptWork } from './kept-work.js';
+import { resinLeftKg } from './stages/process-stage.js';
 import { workedWay, type WorkedWay } from './estimate.js';
 import type { ClosedJob } from './ladder/closed-job.js';
 import type { WorkedJob } from './worked-job.js';
@@ -60,13 +61,12 @@ interface Place {
   readonly at: string;
 }
 
-/** A variant worked out in full, injected, or refused. */
+/** A variant worked out in full, with the deck opened or closed, or refused. */
 interface Tried {
   readonly code: string;
   readonly title: string;
   readonly work?: WorkedJob;
   readonly closed?: ClosedJob;
-  readonly injected?: Injected;
   readonly refusal?: { readonly rule: string; readonly why: string };
 }
 
@@ -75,29 +75,40 @@ function triedOf(
   record: DefectRecord,
   { catalogue, kept, at }: Place,
 ): Outcome<Tried> {
-  const { code, title = code, method, conditions } = variant;
+  const { code, title = code, inject, method, conditions } = variant;
   const changed: DefectRecord = {
     ...record,
-    method: { ...record.method, ...method },
+    method: inject === true ? injecting(record, method) : { ...record.method, ...method },
     conditions: { ...record.conditions, ...conditions },
   };
   const job = jobOf(changed, catalogue);
   if (!job.ok) return refusal(...below(at, job.problems));
-  const refused = variant.inject === true ? injectionRefusal(changed) : undefined;
-  if (refused !== undefined) return success({ code, title, refusal: refused });
-  const worked =
-    variant.inject === true
-      ? mapValue(workOutInjection(job.value, kept), (injected) => ({ injected }))
-      : mapValue(workedWay(job.value, kept), (way) => triedWay(way));
+  const worked = mapValue(workedWay(job.value, kept), triedWay);
   // What cannot be worked out for this record is a refusal of the variant, with the reason; the others still stand.
-  if (!worked.ok)
-    return success({
-      code,
-      title,
-      refusal: { rule: worked.problems[0].code, why: worked.problems.map(detailOf).join(' ') },
-    });
-  return success({ code, title, ...worked.value });
+  return success({
+    code,
+    title,
+    ...(worked.ok ? worked.value : { refusal: refusalBy(worked.problems) }),
+  });
 }
+
+/** Nothing is cut where resin is injected, so that nothing is said of the skin and the side it is cut from. */
+const injecting = ({ method: own }: DefectRecord, asked: MethodChoice | undefined): MethodChoice => ({
+  ...own,
+  ...asked,
+  skin: undefined,
+  access: undefined,
+  rung: 'inject',
+});
+
+/** A rung that the ladder refuses is refused by the ladder's own rule. */
+const refusalBy = (problems: readonly Problem[]): NonNullable<Tried['refusal']> => {
+  const [{ code, facts }] = problems;
+  return {
+    rule: typeof facts.rule === 'string' ? facts.rule : code,
+    why: problems.map(detailOf).join(' '),
+  };
+};
 
 const triedWay = (way: WorkedWay): Pick<Tried, 'work' | 'closed'> =>
   way.kind === 'opened' ? { work: way.work } : { closed: way.work };
@@ -112,7 +123,7 @@ const asBuiltOf = (all: readonly Tried[]): number | undefined =>
     .at(0);
 
 function resultOf(
-  { code, title, work, closed, injected, refusal: refused }: Tried,
+  { code, title, work, closed, refusal: refused }: Tried,
   asBuilt: number | undefined,
 ): VariantResult {
   if (work !== undefined) return valuesOf({ code, title }, work);
@@ -127,8 +138,6 @@ function resultOf(
       note: closed.ladder.chosen.leavesUndone.join(' '),
       ...(asBuilt === undefined ? {} : { utilisation: asBuilt }),
     };
-  if (injected !== undefined)
-    return { code, title, ...injected, ...(asBuilt === undefined ? {} : { utilisation: asBuilt }) };
   return { code, title, ...(refused === undefined ? {} : { refusal: refused }) };
 }
 

@@ -28,7 +28,7 @@ export const refusedWhen =
   (
     states: readonly CoreState[],
     why: string,
-    options: { readonly cite: Cite; readonly wouldFit: string },
+    options: { readonly cite: Cite; readonly wouldFit: string; readonly code?: string },
   ): Test =>
   ({ place: { core } }) =>
     isKnown(core) && states.includes(core)

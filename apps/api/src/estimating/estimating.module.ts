@@ -6,6 +6,7 @@ import { CoreBillController } from './core-bill/core-bill.controller.js';
 import { CostRollupController } from './cost-rollup/cost-rollup.controller.js';
 import { CurePlanController } from './cure-plan/cure-plan.controller.js';
 import { CuttingPlanController } from './cutting-plan/cutting-plan.controller.js';
+import { LadderController } from './ladder/ladder.controller.js';
 import { LaminateScheduleController } from './laminate-schedule/laminate-schedule.controller.js';
 import { NextReadingsController } from './next-readings/next-readings.controller.js';
 import { OpeningsController } from './openings/openings.controller.js';
@@ -35,6 +36,7 @@ import { VariantsController } from './variants/variants.controller.js';
     CostRollupController,
     CurePlanController,
     CuttingPlanController,
+    LadderController,
     LaminateScheduleController,
     NextReadingsController,
     OpeningsController,

@@ -120,13 +120,17 @@ export interface LeftOutSection {
 export type RungVerdict = 'fit' | 'fit-with-conditions' | 'unfit';
 
 /** The ladder as judged on the place where the defect is largest. */
-export interface MethodsSection {
+export interface MethodLadder {
   readonly recommended?: RungNamed;
   readonly runnerUp?: RungNamed;
-  readonly planned: RungNamed & { readonly isNamedInRecord: boolean };
   readonly rungs: readonly RungSection[];
   /** What each place gets; the set-up of the job is counted once. */
   readonly places: readonly PlaceSection[];
+}
+
+/** The same with the rung that is planned. */
+export interface MethodsSection extends MethodLadder {
+  readonly planned: RungNamed & { readonly isNamedInRecord: boolean };
 }
 
 export interface RungNamed {

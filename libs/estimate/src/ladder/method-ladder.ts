@@ -52,7 +52,7 @@ export function ladderOf(job: Job, kept: KeptWork): Outcome<LadderWork> {
 }
 
 /** The ladder alone, before anything is chosen: also where no rung is fit. */
-export function judgedLadder(job: Job): Outcome<{ readonly ladder: JobLadder }> {
+export function judgedLadder(job: Job): Outcome<Pick<LadderWork, 'ladder' | 'extent'>> {
   const kept = keptWork();
   return judgedWith(job, mappedExtent(job, kept), kept);
 }
@@ -61,7 +61,7 @@ function judgedWith(
   job: Job,
   extent: Outcome<ExtentWork>,
   kept: KeptWork,
-): Outcome<{ readonly ladder: JobLadder }> {
+): Outcome<Pick<LadderWork, 'ladder' | 'extent'>> {
   const places = placesOf(job, extent.ok ? extent.value.zones : []);
   const [first, ...others] = places;
   if (first === undefined || (!extent.ok && (job.record.zones ?? []).length > 0))
@@ -70,6 +70,7 @@ function judgedWith(
   const ladder = jobLadder(deck, [first, ...others]);
   return success({
     ladder: extent.ok ? withoutRungs(ladder, deck, refutedBy(job, ladder, extent.value, kept)) : ladder,
+    ...(extent.ok ? { extent: extent.value } : {}),
   });
 }
 
@@ -106,6 +107,7 @@ const pointerTo = (method: MethodChoice | undefined): string =>
 function unfit({ method, deciding }: JudgedRung, { recommended }: JobLadder, at: string): Problem {
   return problem('method-unfit', at, {
     method: method.title,
+    rule: deciding.code,
     reason: deciding.text,
     instead:
       recommended === undefined

@@ -16,24 +16,32 @@ export interface PricedRung {
   readonly notWorkedOut?: string;
 }
 
+/** A ladder that is judged, whatever is chosen of it. */
+type Judged = Pick<LadderWork, 'ladder' | 'extent'>;
+
 /** Every rung of the ladder that is not refused, worked out in the rough; the planned one is given as it was worked out. */
 export const pricedLadder = (
   job: Job,
   ladder: LadderWork,
   planned: Pick<RungWork, 'labour' | 'cost'>,
 ): readonly PricedRung[] =>
-  ladder.ladder.governing.rungs.map((rung) => {
-    if (rung.method.code === ladder.chosen.method.code) return { rung, work: planned, isRough: false };
-    if (rung.verdict === 'unfit') return { rung, isRough: true };
-    const work = roughly(job, rung, ladder);
-    return work.ok
-      ? { rung, isRough: true, work: work.value }
-      : { rung, isRough: true, notWorkedOut: work.problems.map(detailOf).join(' ') };
-  });
+  ladder.ladder.governing.rungs.map((rung) =>
+    rung.method.code === ladder.chosen.method.code
+      ? { rung, work: planned, isRough: false }
+      : roughRung(job, rung, ladder),
+  );
 
-function roughly(job: Job, rung: JudgedRung, { ladder, extent }: LadderWork): Outcome<RungWork> {
+/** Every rung alike, before one is planned. */
+export const roughLadder = (job: Job, judged: Judged): readonly PricedRung[] =>
+  judged.ladder.governing.rungs.map((rung) => roughRung(job, rung, judged));
+
+function roughRung(job: Job, rung: JudgedRung, { ladder, extent }: Judged): PricedRung {
+  if (rung.verdict === 'unfit') return { rung, isRough: true };
   const combination = combinationWith(ladder, rung.method.code);
-  return rungWorkOf(planFor(job, rung, combination), extent ?? growthOfAPlug);
+  const work = rungWorkOf(planFor(job, rung, combination), extent ?? growthOfAPlug);
+  return work.ok
+    ? { rung, isRough: true, work: work.value }
+    : { rung, isRough: true, notWorkedOut: work.problems.map(detailOf).join(' ') };
 }
 
 function planFor(job: Job, rung: JudgedRung, combination: LadderWork['combination']): Outcome<RungPlan> {

@@ -1,8 +1,9 @@
-import { leakAnswer, type FittingCard, type JudgedRung, type Reason } from '#lib/methods';
+import { leakAnswer, type FittingCard, type JudgedRung, type PlaceChoice, type Reason } from '#lib/methods';
 import type {
   HardwareCard,
   LeakSection,
   MethodsSection,
+  PlaceSection,
   Range,
   RungNamed,
   RungReason,
@@ -17,19 +18,21 @@ import type { PricedRung } from '../ladder/priced-ladder.js';
 export function methodsSection(work: LadderWork, rungs: readonly PricedRung[]): MethodsSection {
   const { recommended, runnerUp } = work.ladder;
   return {
-    ...(recommended === undefined ? {} : { recommended: named(recommended) }),
-    ...(runnerUp === undefined ? {} : { runnerUp: named(runnerUp) }),
-    planned: { ...named(work.chosen), isNamedInRecord: work.isNamed },
+    ...(recommended === undefined ? {} : { recommended: rungNamed(recommended) }),
+    ...(runnerUp === undefined ? {} : { runnerUp: rungNamed(runnerUp) }),
+    planned: { ...rungNamed(work.chosen), isNamedInRecord: work.isNamed },
     rungs: rungs.map(rungSection),
-    places: work.combination.map(({ place, rung }) => ({
-      place: place.id,
-      badAreaM2: place.badAreaM2,
-      ...named(rung),
-    })),
+    places: work.combination.map(placeSection),
   };
 }
 
-const named = ({ method, deciding }: JudgedRung): RungNamed => ({
+export const placeSection = ({ place, rung }: PlaceChoice): PlaceSection => ({
+  place: place.id,
+  badAreaM2: place.badAreaM2,
+  ...rungNamed(rung),
+});
+
+export const rungNamed = ({ method, deciding }: JudgedRung): RungNamed => ({
   rung: method.code,
   title: method.title,
   because: deciding.text,

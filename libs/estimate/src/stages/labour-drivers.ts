@@ -178,43 +178,6 @@ export const coatsAndCycles = (
   }),
 });
 
-/** Of an injection: nothing is opened, cut, laminated or faired; holes are drilled and the finish made good. */
-export function injectionQuantities(
-  job: Job,
-  { injectedM2, injectionHoles }: Pick<JobQuantities, 'injectedM2' | 'injectionHoles'>,
-): JobQuantities {
-  const finishM2 = finishArea(job, injectedM2);
-  const nonskidM2 = nonskidArea(job, finishM2);
-  return {
-    openedM2: noArea,
-    lipM: noLength,
-    topcoatM2: smoothArea(finishM2, nonskidM2),
-    oldFinishM2: finishM2,
-    looseSkinM2: noArea,
-    heldSkinM2: noArea,
-    looseCoreM2: noArea,
-    heldCoreM2: noArea,
-    coveringM2: coveringArea(job, finishM2),
-    cutM: noLength,
-    taperM: noLength,
-    laminateM2: noArea,
-    extraPlyM2: noArea,
-    fairedM2: noArea,
-    liningM2: noArea,
-    ...coatsAndCycles(job),
-    finishM2,
-    nonskidM2,
-    injectedM2,
-    injectionHoles,
-    besides: nothingBesides,
-    holes: none,
-    smallFittings: none,
-    largeFittings: none,
-    inserts: none,
-    plates: none,
-  };
-}
-
 export const smoothArea = (finish: Figure<'m2'>, nonskid: Figure<'m2'>): Figure<'m2'> =>
   beyond('finished smooth', finish, nonskid);
 
@@ -446,15 +409,6 @@ export function flagsOf(job: Job, needsProps: boolean): OperationFlags {
     panel: job.record.panel.camberRadiusMm === undefined ? 'flat' : 'cambered',
   };
 }
-
-/** What an injection goes by: the core is dry and nothing is opened, so that nothing needs props. */
-export const injectionFlags = (job: Job): OperationFlags => ({
-  ...circumstancesOf(job),
-  skin: 'inject',
-  condition: 'dry-debonded',
-  props: 'not-needed',
-  panel: 'flat',
-});
 
 export const circumstancesOf = (
   job: Job,

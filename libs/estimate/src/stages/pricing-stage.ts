@@ -92,8 +92,8 @@ function servicesFor(
   }));
   return mapValue(labourLines(worked, services), (lines) => [
     ...lines,
-    // A closed deck needs neither lift-out nor lay days: work on fittings is done where the craft lies.
-    ...(labour.flags.skin === 'closed'
+    // A deck that is not cut needs neither lift-out, lay days nor a tent: the work is done where the craft lies.
+    ...(labour.flags.skin === 'closed' || labour.flags.skin === 'inject'
       ? []
       : yardLines(
           {

@@ -254,3 +254,10 @@ export function cureHours(
   const known = Object.fromEntries(Object.entries(entries).filter(([, hours]) => hours !== undefined));
   return { ...known, ...(notes.length === 0 ? {} : { note: notes.join(' ') }) };
 }
+
+/** Waste does not stay in the deck. */
+export const resinLeftKg = ({ batches }: ProcessWork): number =>
+  batches.demand.steps.reduce(
+    (sum, { totalKg, netL, totalL }) => sum + (totalL === 0 ? 0 : totalKg * (netL / totalL)),
+    0,
+  );

@@ -330,6 +330,7 @@ export const inject = defineMethod({
       ['wet-rotten', 'wet-bonded'],
       'resin does not mend wet or rotten core, and pushes the water into the next hole',
       {
+        code: 'injection-on-rot',
         cite: injectionLimit,
         wouldFit: 'core dry at 12 % or less',
       },
@@ -392,7 +393,10 @@ export const inject = defineMethod({
     cite: injectionLimit,
   }),
   rank: () => 40,
-  leavesUndone: () => ['what resin did not reach stays hollow: any hollow over 50 mm gets a new hole'],
+  leavesUndone: () => [
+    'What resin did not reach stays hollow: any hollow over 50 mm gets a new hole.',
+    'Wet or dark core out of any hole ends the injection.',
+  ],
   stages: [
     'drill the grid',
     'look at what each hole brings up',

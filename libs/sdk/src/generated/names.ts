@@ -218,6 +218,7 @@ export type MeterReading = components['schemas']['MeterReading'];
 export type MeterReadingInput = components['schemas']['MeterReadingInput'];
 export type MethodChoice = components['schemas']['MethodChoice'];
 export type MethodInput = components['schemas']['MethodInput'];
+export type MethodLadder = components['schemas']['MethodLadder'];
 export type MethodsSection = components['schemas']['MethodsSection'];
 export type Milestone = components['schemas']['Milestone'];
 export type MoneyJson = components['schemas']['MoneyJson'];

@@ -625,6 +625,26 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/estimating/ladder": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Every way to mend a deck: whether it fits, why, and what it would take
+         * @description Takes what POST /v1/estimates takes and keeps nothing. Each rung is fit, fit with conditions or unfit, with the reason that decides and its number; what is not unfit has hours, days and a price worked out in the rough. Where no rung fits, none is recommended.
+         */
+        readonly post: operations["judgeLadder"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/estimating/laminate-schedule": {
         readonly parameters: {
             readonly query?: never;
@@ -4105,7 +4125,7 @@ export type components = {
         /** @description Something measured that does not fit or that must be known, with its numbers; never an exception. */
         readonly ExtentFinding: {
             /** @enum {string} */
-            readonly code: "bad-reading-outside-zone" | "corner-too-tight" | "cut-crosses-support" | "cut-on-support" | "depth-margin-short" | "depth-not-established" | "depth-over-usual" | "evidence-overstated" | "fitting-on-cut" | "growth-capped" | "highly-loaded-fitting" | "leak-elsewhere" | "narrow-bridge" | "no-plug-in-zone" | "no-plug-outside-zone" | "no-room-for-opening" | "no-room-for-taper" | "nothing-to-open" | "piece-too-large" | "plug-contradicts" | "readings-all-alike" | "readings-contradict" | "readings-enough" | "readings-in-line" | "readings-outside" | "readings-sparse" | "readings-unreliable" | "readings-worth-taking" | "skin-varies" | "sound-reading-in-zone" | "undercut-too-deep" | "zone-clipped";
+            readonly code: "bad-reading-outside-zone" | "corner-too-tight" | "cut-crosses-support" | "cut-on-support" | "depth-margin-short" | "depth-not-established" | "depth-over-usual" | "evidence-overstated" | "fitting-on-cut" | "growth-capped" | "highly-loaded-fitting" | "leak-elsewhere" | "measured-overrules" | "narrow-bridge" | "no-plug-in-zone" | "no-plug-outside-zone" | "no-room-for-opening" | "no-room-for-taper" | "nothing-to-open" | "piece-too-large" | "plug-contradicts" | "plugs-disagree" | "readings-all-alike" | "readings-contradict" | "readings-enough" | "readings-in-line" | "readings-outside" | "readings-sparse" | "readings-unreliable" | "readings-worth-taking" | "skin-varies" | "sound-reading-in-zone" | "undercut-too-deep" | "zone-clipped";
             readonly facts: {
                 readonly [key: string]: string | number;
             };
@@ -5152,6 +5172,14 @@ export type components = {
             readonly wholeDeckAreaM2?: number | string;
         };
         /** @description The ladder as judged on the place where the defect is largest. */
+        readonly MethodLadder: {
+            /** @description What each place gets; the set-up of the job is counted once. */
+            readonly places: readonly components["schemas"]["PlaceSection"][];
+            readonly recommended?: components["schemas"]["RungNamed"];
+            readonly rungs: readonly components["schemas"]["RungSection"][];
+            readonly runnerUp?: components["schemas"]["RungNamed"];
+        };
+        /** @description The same with the rung that is planned. */
         readonly MethodsSection: {
             /** @description What each place gets; the set-up of the job is counted once. */
             readonly places: readonly components["schemas"]["PlaceSection"][];
@@ -10605,6 +10633,45 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["CuttingPlan"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly judgeLadder: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description `us` adds US customary texts: in JSON a member `us` beside the SI numbers, in documents and drawings instead of them. */
+                readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["DefectRecordInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["MethodLadder"];
                 };
             };
             readonly 400: components["responses"]["BadRequest"];

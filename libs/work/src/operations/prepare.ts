@@ -113,7 +113,8 @@ export const prepareOperations = [
     hours: aboutHours(3),
     bySize: bySize(0.1, 0.5, 3, 12),
     skill: 'general',
-    appliesWhen: { shelter: ['tent'] },
+    // Holes are drilled and filled under a sheet: nobody builds a tent for them.
+    appliesWhen: { ...deckOpened, shelter: ['tent'] },
     after: ['hardware-off-small', 'hardware-off-large'],
     waits: noWait,
     gate: 'none',

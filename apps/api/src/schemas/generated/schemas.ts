@@ -5488,6 +5488,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "growth-capped",
           "highly-loaded-fitting",
           "leak-elsewhere",
+          "measured-overrules",
           "narrow-bridge",
           "no-plug-in-zone",
           "no-plug-outside-zone",
@@ -5496,6 +5497,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "nothing-to-open",
           "piece-too-large",
           "plug-contradicts",
+          "plugs-disagree",
           "readings-all-alike",
           "readings-contradict",
           "readings-enough",
@@ -7715,7 +7717,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     }
   },
-  "MethodsSection": {
+  "MethodLadder": {
     "type": "object",
     "description": "The ladder as judged on the place where the defect is largest.",
     "properties": {
@@ -7725,6 +7727,29 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "runnerUp": {
         "$ref": "#/components/schemas/RungNamed"
       },
+      "rungs": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/RungSection"
+        }
+      },
+      "places": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/PlaceSection"
+        },
+        "description": "What each place gets; the set-up of the job is counted once."
+      }
+    },
+    "required": [
+      "rungs",
+      "places"
+    ]
+  },
+  "MethodsSection": {
+    "type": "object",
+    "description": "The same with the rung that is planned.",
+    "properties": {
       "planned": {
         "type": "object",
         "properties": {
@@ -7747,6 +7772,12 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "because",
           "isNamedInRecord"
         ]
+      },
+      "recommended": {
+        "$ref": "#/components/schemas/RungNamed"
+      },
+      "runnerUp": {
+        "$ref": "#/components/schemas/RungNamed"
       },
       "rungs": {
         "type": "array",
