@@ -288,12 +288,20 @@ describe('the main job', () => {
       body.sums.slice(0, 4).map(({ amount }: { amount: { amount: string } }) => cents(amount.amount)),
     ).toEqual([net(first), net(second) - net(first), net(third) - net(second), net(third)]);
     expect(body.additions.length).toBeGreaterThan(0);
+    const rates = first.body.estimate.totals.offer.unitRates;
+    const opened = body.byRates.items.find(({ code }: { code: string }) => code === 'opened-m2');
+    expect(opened.rate).toEqual(rates.find(({ code }: { code: string }) => code === 'opened-m2').rate);
+    expect(Number(opened.quantityFound)).toBeGreaterThan(Number(opened.quantityAgreed));
+    expect(cents(body.byRates.difference.amount)).toBe(
+      cents(body.byRates.measured.amount) + cents(body.byRates.provisionalCredited.amount),
+    );
     const page = await service.get(at, { accept: 'text/html' });
     for (const said of [
       'Wider still at the aft edge',
       'For the yard',
       'For the owner',
       'Sum agreed first, without tax',
+      'By the rates agreed with the first issue',
     ])
       expect(page.text).toContain(said);
     expect((await service.get(at, { accept: 'application/pdf' })).text.slice(0, 5)).toBe('%PDF-');

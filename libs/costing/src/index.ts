@@ -136,6 +136,7 @@ export {
   type RevisionReasons,
   type TotalChange,
 } from './revisions.js';
+export { reMeasured, type ReMeasured } from './re-measured.js';
 export {
   compareVariants,
   criteria,

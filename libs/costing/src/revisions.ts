@@ -15,6 +15,7 @@ import {
   type MoneyJson,
 } from '#lib/money';
 import type { DocumentLine, PricedDocument } from './priced-document.js';
+import type { ReMeasured } from './re-measured.js';
 
 export type Change = 'added' | 'removed' | 'changed' | 'same';
 
@@ -241,6 +242,7 @@ export interface ChangeOrderRequest {
   readonly extraDays?: number;
   /** What was agreed first, without tax; the sum before this change order when there was no other. */
   readonly firstSum?: MoneyJson;
+  readonly byRates?: ReMeasured;
 }
 
 /** A change order as text to be signed, in the parts that a letter has. */
@@ -252,6 +254,8 @@ export interface ChangeOrder {
   /** From the lines to what is to be paid, before and after. */
   readonly steps: readonly TotalChange[];
   readonly sums: readonly { readonly name: string; readonly amount: MoneyJson }[];
+  /** Everything found since the first issue, by the rates agreed with it; absent where that was in another currency. */
+  readonly byRates?: ReMeasured;
   readonly statements: readonly string[];
   /** Whose name, date and signature it needs. */
   readonly signatures: readonly string[];
@@ -286,6 +290,7 @@ export function changeOrder(comparison: RevisionComparison, request: ChangeOrder
       { name: 'Tax on the whole', amount: total('tax').after },
       { name: 'Sum with tax', amount: total('gross').after },
     ],
+    ...(request.byRates === undefined ? {} : { byRates: request.byRates }),
     statements: statementsOf(comparison, request),
     signatures: ['For the yard', 'For the owner'],
   };

@@ -1,8 +1,10 @@
 import {
   changeOrder,
   compareRevisions,
+  reMeasured,
   type ChangeOrder,
   type LineChange,
+  type ReMeasured,
   type RevisionComparison,
   type TotalChange,
 } from '#lib/costing';
@@ -69,8 +71,24 @@ export const changeOrderOf = ({ first, before, after }: Revised): Outcome<Change
       date: after.createdAt.toISOString().slice(0, 10),
       extraDays: Math.round(after.result.summary.workingDays.p50 - before.result.summary.workingDays.p50),
       firstSum: pricedDocumentOf(first.result).net,
+      ...byRatesOf(first.result, after.result),
     }),
   );
+
+/** The offer of the first issue says by which rates what is found is charged or credited. */
+function byRatesOf(first: Estimate, after: Estimate): { readonly byRates?: ReMeasured } {
+  if (first.totals.currency !== after.totals.currency) return {};
+  const { unitRates, authorisation } = first.totals.offer;
+  return {
+    byRates: reMeasured({
+      agreed: unitRates,
+      found: after.totals.offer.unitRates,
+      provisional: pricedDocumentOf(first).provisional,
+      authorisedH: authorisation.labourH,
+      expectedH: after.summary.labourMeanH,
+    }),
+  };
+}
 
 /** A revision, the one before it, and the first of them all. */
 export interface Revised {

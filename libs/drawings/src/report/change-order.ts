@@ -27,6 +27,7 @@ export function changeOrderDocument(request: ReportRequest): ReportDocument {
   return documentOf(request, 'change-order', words.changeOrder.kind, [
     openingSection(request, changeOrder),
     ...lineSections(request, changeOrder),
+    ...rateSections(request, changeOrder),
     sumSection(request, changeOrder),
     signatureSection(request, changeOrder),
   ]);
@@ -80,6 +81,49 @@ function lineTable({ reader }: ReportRequest, caption: string, lines: ChangeOrde
       note: line.code,
     })),
   );
+}
+
+/** What was measured again, where the first issue holds rates for it. */
+function rateSections({ reader }: ReportRequest, { byRates }: ChangeOrder): readonly Section[] {
+  if (byRates === undefined) return [];
+  const { columns, changeOrder: said } = reader.words;
+  const quantity = (text: string, unit: string): string => quantityText(reader, Number(text), unit);
+  const hours = (value: number): string => quantityText(reader, Math.round(value), 'h');
+  const sums = [
+    [said.measured, byRates.measured],
+    [said.credited, byRates.provisionalCredited],
+    [said.byRatesDifference, byRates.difference],
+  ] as const;
+  return [
+    flow('by-rates', 2, said.byRates, [
+      paragraph(said.byRatesLead),
+      table(
+        said.byRates,
+        [
+          wide(columns.what, 3),
+          numeric(columns.before),
+          numeric(said.found),
+          numeric(columns.price),
+          numeric(columns.amount),
+        ],
+        [
+          ...byRates.items.map(({ what, unit, quantityAgreed, quantityFound, rate, amount }) =>
+            row(
+              what,
+              quantity(quantityAgreed, unit),
+              quantity(quantityFound, unit),
+              moneyText(reader, rate),
+              moneyText(reader, amount),
+            ),
+          ),
+          ...sums.map(([name, amount]) => row(name, '', '', '', moneyText(reader, amount))),
+        ],
+      ),
+      paragraph(
+        said.hours(hours(byRates.expectedH), hours(byRates.authorisedH), byRates.isWithinAuthorisation),
+      ),
+    ]),
+  ];
 }
 
 function sumSection({ reader }: ReportRequest, { steps, sums, statements }: ChangeOrder): Section {

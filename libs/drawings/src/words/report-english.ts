@@ -485,6 +485,17 @@ export const reportWords = {
     sums: 'Sums',
     steps: 'From the lines to the sum with tax',
     agreed: 'What is agreed',
+    byRates: 'By the rates agreed with the first issue',
+    byRatesLead:
+      'Found less agreed, at the rates of the offer, without tax. The provisional sums of the first price stood for it and are credited.',
+    found: 'Found',
+    measured: 'Measured in all',
+    credited: 'Provisional sums credited',
+    byRatesDifference: 'Difference by the rates',
+    hours: (expected: string, authorised: string, isWithin: boolean) =>
+      isWithin
+        ? `${expected} are expected now, within the ${authorised} that were authorised.`
+        : `${expected} are expected now, more than the ${authorised} that were authorised: nothing beyond them is worked before the owner has agreed in writing.`,
     lead: 'Signed by both, this becomes part of what was agreed. Local law may ask for more.',
   },
   jobPack: {

@@ -2204,6 +2204,8 @@ export type components = {
         /** @description A change order as text to be signed, in the parts that a letter has. */
         readonly ChangeOrder: {
             readonly additions: readonly components["schemas"]["LineChange"][];
+            /** @description Everything found since the first issue, by the rates agreed with it; absent where that was in another currency. */
+            readonly byRates?: components["schemas"]["ReMeasured"];
             readonly deductions: readonly components["schemas"]["LineChange"][];
             readonly reason: string;
             /** @description Whose name, date and signature it needs. */
@@ -7130,6 +7132,29 @@ export type components = {
             readonly restore?: "likely" | "strongest";
             /** @description Restore shear stiffness in the plane too; absent: false. */
             readonly restoreShear?: boolean;
+        };
+        /** @description What was found, charged or credited by the rates that were agreed with the price; without tax. */
+        readonly ReMeasured: {
+            readonly authorisedH: number;
+            /** @description The items less the credit. */
+            readonly difference: components["schemas"]["MoneyJson"];
+            readonly expectedH: number;
+            readonly isWithinAuthorisation: boolean;
+            readonly items: readonly components["schemas"]["ReMeasuredItem"][];
+            /** @description Sum of the items. */
+            readonly measured: components["schemas"]["MoneyJson"];
+            /** @description The provisional sums of the agreed price: taken off, because what they stood for has been measured. */
+            readonly provisionalCredited: components["schemas"]["MoneyJson"];
+        };
+        readonly ReMeasuredItem: {
+            /** @description What is more or less of it, at the agreed rate. */
+            readonly amount: components["schemas"]["MoneyJson"];
+            readonly code: string;
+            readonly quantityAgreed: string;
+            readonly quantityFound: string;
+            readonly rate: components["schemas"]["MoneyJson"];
+            readonly unit: string;
+            readonly what: string;
         };
         readonly RenewalInput: {
             /** @description Hours for which the old key still opens what it opened, so that programs can change over. */

@@ -1251,6 +1251,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           ]
         }
       },
+      "byRates": {
+        "$ref": "#/components/schemas/ReMeasured",
+        "description": "Everything found since the first issue, by the rates agreed with it; absent where that was in another currency."
+      },
       "statements": {
         "type": "array",
         "items": {
@@ -11026,6 +11030,84 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "ratio",
       "asBuiltUtilisation",
       "repairedUtilisation"
+    ]
+  },
+  "ReMeasured": {
+    "type": "object",
+    "description": "What was found, charged or credited by the rates that were agreed with the price; without tax.",
+    "properties": {
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ReMeasuredItem"
+        }
+      },
+      "measured": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "Sum of the items."
+      },
+      "provisionalCredited": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "The provisional sums of the agreed price: taken off, because what they stood for has been measured."
+      },
+      "difference": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "The items less the credit."
+      },
+      "authorisedH": {
+        "type": "number"
+      },
+      "expectedH": {
+        "type": "number"
+      },
+      "isWithinAuthorisation": {
+        "type": "boolean"
+      }
+    },
+    "required": [
+      "items",
+      "measured",
+      "provisionalCredited",
+      "difference",
+      "authorisedH",
+      "expectedH",
+      "isWithinAuthorisation"
+    ]
+  },
+  "ReMeasuredItem": {
+    "type": "object",
+    "properties": {
+      "code": {
+        "type": "string"
+      },
+      "what": {
+        "type": "string"
+      },
+      "unit": {
+        "type": "string"
+      },
+      "quantityAgreed": {
+        "type": "string"
+      },
+      "quantityFound": {
+        "type": "string"
+      },
+      "rate": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "amount": {
+        "$ref": "#/components/schemas/MoneyJson",
+        "description": "What is more or less of it, at the agreed rate."
+      }
+    },
+    "required": [
+      "code",
+      "what",
+      "unit",
+      "quantityAgreed",
+      "quantityFound",
+      "rate",
+      "amount"
     ]
   },
   "ReinspectionPoint": {
