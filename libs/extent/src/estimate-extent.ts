@@ -21,7 +21,8 @@ import { chosenCut, cutProbabilityFigure, leaveCostFigure, type CutChoice } from
 import { mapAssumptions, settingProblems, settingsOf, type Settings } from './map/settings.js';
 import { sourcesOn } from './map/sources.js';
 import { mapOf, type SurveyMap } from './map/survey-map.js';
-import { problemsOf, readPanel, readZones, type ZoneOnPanel } from './panel-reading.js';
+import type { ZoneOnPanel } from './drawn-zone.js';
+import { problemsOf, readPanel, readZones } from './panel-reading.js';
 import { quantilesOf, weighedQuantilesOf, type Quantiles } from './quantiles.js';
 import { plugCount, withSilent } from './silent.js';
 import { readingFindings, sparseFindings, zoneFindings } from './reading-findings.js';

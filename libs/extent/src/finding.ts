@@ -86,6 +86,10 @@ const findingWords = {
     severity: 'note',
     text: 'Zone {zone} reached {outsideM2} m2 past the panel edge; that part is left out.',
   },
+  'zones-smoothed': {
+    severity: 'note',
+    text: 'The zones were drawn with {corners} corners: gaps in them up to {gapMm} mm wide are taken in, and {planned} corners are planned with.',
+  },
   'no-plug-in-zone': {
     severity: 'warn',
     text: 'No plug was taken in zone {zone}: sounding and meters err both ways, so take one before the deck is cut.',

@@ -21,6 +21,7 @@ import {
 } from '#lib/geometry';
 import { m2FromMm2, mm2 } from '#lib/units';
 import { finding, roundTo, type Finding } from './finding.js';
+import { drawnByHand, type ZoneOnPanel } from './drawn-zone.js';
 import type { PanelShape, SupportShape, ZoneShape } from './openings/request.js';
 
 const MOST_HOLES = 100;
@@ -73,11 +74,6 @@ function supportProblems(supports: readonly SupportShape[], at: string): readonl
   });
 }
 
-export interface ZoneOnPanel {
-  readonly id: string;
-  readonly region: Region;
-}
-
 export interface ZonesRead {
   readonly zones: readonly ZoneOnPanel[];
   readonly findings: readonly Finding[];
@@ -99,10 +95,11 @@ export function readZones(zones: readonly ZoneShape[], panel: Region, at: string
   const problems = [...repeats, ...read.flatMap((outcome) => (outcome.ok ? [] : outcome.problems))];
   if (problems.length > 0) return refusal(...problems);
   const found = read.flatMap((outcome) => (outcome.ok ? [outcome.value] : []));
-  return success({
-    zones: found.map(({ zone }) => zone),
-    findings: found.flatMap(({ findings }) => findings),
-  });
+  const { zones: planned, findings } = drawnByHand(
+    found.map(({ zone }) => zone),
+    panel,
+  );
+  return success({ zones: planned, findings: [...found.flatMap((one) => one.findings), ...findings] });
 }
 
 function readZone(

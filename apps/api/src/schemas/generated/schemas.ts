@@ -5513,7 +5513,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "skin-varies",
           "sound-reading-in-zone",
           "undercut-too-deep",
-          "zone-clipped"
+          "zone-clipped",
+          "zones-smoothed"
         ]
       },
       "severity": {
