@@ -232,9 +232,11 @@ describe('ply methods', () => {
       resin,
     });
     expect(outcome.ok ? undefined : outcome.problems[0]).toMatchObject({
-      code: 'out-of-range',
+      code: 'not-supported',
       at: '/fibreMassFraction',
-      facts: { range: '0.25 or more and at most 0.66' },
+      facts: {
+        why: 'Small-craft yardstick, E-glass and polyester holds for fibre mass fractions from 0.25 to 0.66, and 0.2 lies outside',
+      },
     });
   });
 
