@@ -76,7 +76,7 @@ export const workRules: readonly CautionRule[] = [
       findings(context, 'layer-heats')
         ? 'the batch plan has a fill that can heat itself'
         : context.solidInserts > 0
-          ? `${context.solidInserts} solid inserts are built up`
+          ? `solid inserts to set or build up: ${context.solidInserts}`
           : undefined,
     text: 'Thick fills and solid lay-ups overheat, foam and burn the core: about 4 to 6 mm at a go, cool between.',
   },

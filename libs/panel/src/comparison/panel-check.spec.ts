@@ -207,7 +207,7 @@ describe('requests that cannot be answered', () => {
       "an impossible pair of Poisson's ratios",
       skinWith({ poissonXY: 1.2 }),
       '/asBuilt/outer/poissonXY',
-      'out-of-range',
+      'contradiction',
     ],
     ['a negative modulus', skinWith({ modulusXMPa: -1 }), '/asBuilt/outer/modulusXMPa', 'out-of-range'],
     [
