@@ -1,6 +1,5 @@
 import {
   applyDecorators,
-  Injectable,
   UseInterceptors,
   type CallHandler,
   type ExecutionContext,
@@ -42,21 +41,28 @@ export function statedUnitsOf(request: Request): Units | undefined {
 const shown = (worked: unknown, units: Units): unknown =>
   units === 'si' ? precise(worked) : withUsDisplay(precise(worked));
 
+/** As it was read, every digit of it, with the texts of other units where they are asked for. */
+const exactly = (read: unknown, units: Units): unknown => (units === 'si' ? read : withUsDisplay(read));
+
 /** Refuses unknown units before any work is done, and gives what a handler returns its precision and its texts. */
-@Injectable()
 class UnitsInterceptor implements NestInterceptor {
+  constructor(private readonly show: typeof shown) {}
+
   intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> {
     const http = context.switchToHttp();
     const units = unitsOf(http.getRequest<Request>());
     http.getResponse<Response>().vary(UNITS_HEADER);
-    return next.handle().pipe(map((worked) => shown(worked, units)));
+    return next.handle().pipe(map((worked) => this.show(worked, units)));
   }
 }
 
-/** A route whose answer can be read in US customary units; one that sends its own text uses `inUnits`. */
-export const ShowsUnits = (): MethodDecorator =>
+/**
+ * A route whose answer can be read in US customary units; one that sends its own text uses `inUnits`. What only reads numbers
+ * is exact; what works them out gives them the precision of their units.
+ */
+export const ShowsUnits = ({ isExact = false } = {}): MethodDecorator =>
   applyDecorators(
-    UseInterceptors(UnitsInterceptor),
+    UseInterceptors(new UnitsInterceptor(isExact ? exactly : shown)),
     ApiHeader({
       name: UNITS_HEADER,
       required: false,

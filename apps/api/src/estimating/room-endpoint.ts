@@ -12,15 +12,23 @@ interface Room {
   readonly description?: string;
   /** Name of the result type exported from the room's index. */
   readonly result: string;
+  /** Numbers are answered with every digit: they were read and not worked out. */
+  readonly isExact?: boolean;
 }
 
 /** What every stateless endpoint under /v1/estimating has in common: a computation for any key, nothing stored. */
-export const RoomEndpoint = ({ operationId, summary, description, result }: Room): MethodDecorator =>
+export const RoomEndpoint = ({
+  operationId,
+  summary,
+  description,
+  result,
+  isExact = false,
+}: Room): MethodDecorator =>
   applyDecorators(
     HttpCode(200),
     Needs('calculate'),
     StoresNothing(),
-    ShowsUnits(),
+    ShowsUnits({ isExact }),
     ApiOperation({ operationId, summary, ...(description === undefined ? {} : { description }) }),
     Answers(result),
   );

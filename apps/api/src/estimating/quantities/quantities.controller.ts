@@ -15,6 +15,7 @@ export class QuantitiesController {
     operationId: 'readQuantities',
     summary: 'Read typed quantities exactly into SI numbers',
     result: 'QuantitiesRead',
+    isExact: true,
   })
   quantities(@Body() request: QuantitiesRequestDto): QuantitiesRead {
     return answer(readQuantities(request));
