@@ -52,8 +52,8 @@ export const reportWords = {
     comparison: 'What changed from the revision before',
   },
   methods: {
-    planned: (title: string, because: string) => `Planned: ${title}. ${because}.`,
-    recommended: (title: string, because: string) => `Recommended: ${title}. ${because}.`,
+    planned: (title: string, because: string) => `Planned: ${title}; ${because}.`,
+    recommended: (title: string, because: string) => `Recommended: ${title}; ${because}.`,
     runnerUp: (title: string) => `Next best: ${title}.`,
     asNamed: 'The record names this method.',
     method: 'Way',
