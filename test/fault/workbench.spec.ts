@@ -27,7 +27,7 @@ afterEach(async () => {
   await Promise.all(lanes.splice(0).map((lane) => lane.close()));
 });
 
-const file = (name: string): string => compiledFile(`test/fault/work/${name}.work.ts`);
+const file = (name: string): string => compiledFile(`test/fault/errands/${name}.work.ts`);
 const turning = (forMs: number, turns?: SharedArrayBuffer) => ({
   file: file('turning'),
   order: { forMs, ...(turns === undefined ? {} : { turns }) },

@@ -25,7 +25,7 @@ type JobSize = (typeof jobSizes)[number];
  * that is one per cent larger never jumps.
  *
  * Source: judgement from told jobs and bills; a fixed part of 2 h (hand), 4.5 h (spot), 10 h (panel) and 23 h (deck) under a roof
- * Worked: libs/work/src/operations.spec.ts
+ * Worked: operations.spec.ts of this room
  */
 export function hoursAtSize({ by, ...hours }: HoursBySize, areaM2: number): ThreePoint {
   const anchorsM2 = sizeAnchorsM2[by];

@@ -1,7 +1,7 @@
 import { Inject, Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { failureFacts, Log } from '../edge/log.js';
-import { outsideRequests } from '../edge/request-context.js';
 import { Database } from '../persistence/database.js';
+import { Rounds } from '../persistence/rounds.js';
 import { configurationToken, type Configuration } from '../settings/configuration.js';
 import { GONE, outcomeOf } from './delivery-schedule.js';
 import { eventView } from './event-view.js';
@@ -16,16 +16,11 @@ const AT_ONCE = 10;
 const AT_ONCE_OF_EACH = 2;
 /** Longer than an endpoint may take to answer; then another copy takes the delivery. */
 const LEASE_S = 60;
-const EVENTS_KEPT_DAYS = 30;
-const SWEEP_EVERY_MS = 3_600_000;
 
 /** Posts events to endpoints; any number of copies may do so on one database. Nothing is sent inside a transaction. */
 @Injectable()
 export class DeliveryWorker implements OnModuleDestroy {
-  private readonly stopping = new AbortController();
-  private timer: NodeJS.Timeout | undefined;
-  private round: Promise<void> | undefined;
-  private sweptAt = 0;
+  private readonly rounds = new Rounds(LOOK_EVERY_MS, () => this.deliverAll());
 
   constructor(
     private readonly database: Database,
@@ -35,30 +30,22 @@ export class DeliveryWorker implements OnModuleDestroy {
 
   /** Once the database is open. */
   start(): void {
-    this.timer = setInterval(() => {
-      this.wake();
-    }, LOOK_EVERY_MS).unref();
+    this.rounds.start();
   }
 
   /** Something may be due. */
   wake(): void {
-    if (this.timer === undefined || this.stopping.signal.aborted) return;
-    this.round ??= outsideRequests(() => this.deliverAll()).finally(() => {
-      this.round = undefined;
-    });
+    this.rounds.wake();
   }
 
-  async onModuleDestroy(): Promise<void> {
-    clearInterval(this.timer);
-    this.stopping.abort();
-    await this.round;
+  onModuleDestroy(): Promise<void> {
+    return this.rounds.end();
   }
 
   /** A database that cannot be reached now is asked again at the next look. */
   private async deliverAll(): Promise<void> {
     try {
-      await this.sweep();
-      while (!this.stopping.signal.aborted) {
+      while (!this.rounds.stop.aborted) {
         const claims = await this.database.asWorker((tx) =>
           EventsRepository.in(tx).claim(AT_ONCE, AT_ONCE_OF_EACH, LEASE_S),
         );
@@ -73,7 +60,7 @@ export class DeliveryWorker implements OnModuleDestroy {
   /** A copy that stops leaves its deliveries to the lease. */
   private async deliver(claim: DeliveryClaim): Promise<void> {
     const posted = await this.posted(claim);
-    if (this.stopping.signal.aborted && posted.status === undefined) return;
+    if (this.rounds.stop.aborted && posted.status === undefined) return;
     await this.database.asWorker(async (tx) => {
       const events = EventsRepository.in(tx);
       await events.settle(claim, outcomeOf(claim.attempt, posted, Math.random()));
@@ -95,15 +82,8 @@ export class DeliveryWorker implements OnModuleDestroy {
         'webhook-signature': signatureOf({ id, atS, body }, living(secrets)),
       },
       areLocalAllowed: this.configuration.webhookLocalTargets,
-      signal: this.stopping.signal,
+      signal: this.rounds.stop,
     });
-  }
-
-  private async sweep(): Promise<void> {
-    const now = Date.now();
-    if (now < this.sweptAt + SWEEP_EVERY_MS) return;
-    this.sweptAt = now;
-    await this.database.asWorker((tx) => EventsRepository.in(tx).sweep(EVENTS_KEPT_DAYS));
   }
 }
 

@@ -2,9 +2,9 @@ import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Defect } from '#lib/kernel';
 import type { Content } from '../edge/content.js';
 import { failureFacts, Log } from '../edge/log.js';
-import { outsideRequests } from '../edge/request-context.js';
 import { HttpProblem, problemKinds, TooBusy } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
+import { Rounds } from '../persistence/rounds.js';
 import type { OperationProblem } from './long-operation.js';
 import { OperationsRepository, type Claim } from './operations.repository.js';
 
@@ -40,10 +40,7 @@ const exhausted: OperationProblem = {
 @Injectable()
 export class OperationWorker implements OnModuleDestroy {
   private readonly handlers = new Map<string, Handler>();
-  private readonly stopping = new AbortController();
-  private timer: NodeJS.Timeout | undefined;
-  private round: Promise<void> | undefined;
-  private isWanted = false;
+  private readonly rounds = new Rounds(LOOK_EVERY_MS, () => this.workAll());
   private readonly chores: Chore[] = [];
   private keptHouseAt = 0;
 
@@ -63,36 +60,24 @@ export class OperationWorker implements OnModuleDestroy {
 
   /** Once the database is open. */
   start(): void {
-    this.timer = setInterval(() => {
-      this.wake();
-    }, LOOK_EVERY_MS).unref();
-    this.wake();
+    this.rounds.start();
   }
 
   /** There may be something to do. */
   wake(): void {
-    this.isWanted = true;
-    if (this.timer === undefined || this.stopping.signal.aborted) return;
-    this.round ??= outsideRequests(() => this.rounds()).finally(() => {
-      this.round = undefined;
-    });
+    this.rounds.wake();
   }
 
-  async onModuleDestroy(): Promise<void> {
-    clearInterval(this.timer);
-    this.stopping.abort();
-    await this.round;
+  onModuleDestroy(): Promise<void> {
+    return this.rounds.end();
   }
 
   /** A database that cannot be reached now is asked again at the next look. */
-  private async rounds(): Promise<void> {
+  private async workAll(): Promise<void> {
     try {
-      while (this.isWanted && !this.stopping.signal.aborted) {
-        this.isWanted = false;
-        await this.database.asWorker((tx) => OperationsRepository.in(tx).sweep(MOST_ATTEMPTS, exhausted));
-        await this.keepHouse();
-        await Promise.all(Array.from({ length: AT_ONCE }, () => this.workOn()));
-      }
+      await this.database.asWorker((tx) => OperationsRepository.in(tx).sweep(MOST_ATTEMPTS, exhausted));
+      await this.keepHouse();
+      await Promise.all(Array.from({ length: AT_ONCE }, () => this.workOn()));
     } catch (failure) {
       this.log.entry('warn', 'Operations could not be worked off', failureFacts(failure));
     }
@@ -111,7 +96,7 @@ export class OperationWorker implements OnModuleDestroy {
   }
 
   private async workOne(): Promise<boolean> {
-    if (this.stopping.signal.aborted) return false;
+    if (this.rounds.stop.aborted) return false;
     const claim = await this.database.asWorker((tx) =>
       OperationsRepository.in(tx).claim(MOST_ATTEMPTS, LEASE_S),
     );
@@ -137,12 +122,12 @@ export class OperationWorker implements OnModuleDestroy {
 
   /** What is to be written about a task after it was tried. */
   private async outcomeOf(claim: Claim): Promise<(operations: OperationsRepository) => Promise<void>> {
-    const signal = AbortSignal.any([this.stopping.signal, AbortSignal.timeout(LONGEST_MS)]);
+    const signal = AbortSignal.any([this.rounds.stop, AbortSignal.timeout(LONGEST_MS)]);
     try {
       const content = await this.handlerOf(claim)(claim.organisationId, claim.task, signal);
       return (operations) => operations.finish(claim, content);
     } catch (failure) {
-      if (this.stopping.signal.aborted) return (operations) => operations.giveBack(claim, 0);
+      if (this.rounds.stop.aborted) return (operations) => operations.giveBack(claim, 0);
       this.log.entry('warn', 'An operation failed', {
         operation: claim.id,
         attempt: claim.attempt,
