@@ -1,41 +1,42 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { heldOutTeams, teams } from './decks/survey.js';
+import { appendFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { setNames, settingsOf, simulatorSets, type SetName } from './decks/simulators.js';
 import { report } from './decks/tables.js';
-import { trial, type Setting, type Trial } from './decks/trial.js';
-import { damageNames } from './decks/truth.js';
+import { trial, type Trial } from './decks/trial.js';
 
 /**
  * How well readings find bad core, on simulated decks whose truth is known and which share nothing with the map.
- * Run: npm run build && node dist/test/bench/extent.bench.js [decks a cell] [first]
+ * A piece at a time, each kept: npm run build && node dist/test/bench/extent.bench.js <set> <readings> <deck>
+ * Then the tables of all pieces kept: node dist/test/bench/extent.bench.js tables
  */
 const COUNTS: readonly number[] = [20, 60, 200];
-const decksACell = Number(process.argv[2] ?? 4);
+const KEPT = 'demo-output/extent-trials.jsonl';
 
-function settings(seed: number, crews: typeof teams, share: Setting['share']): readonly Setting[] {
-  return damageNames.flatMap((damage, one) =>
-    crews.flatMap((team, other) =>
-      COUNTS.flatMap((count) =>
-        Array.from({ length: decksACell }, (_, deck): Setting => ({
-          damage,
-          team,
-          count,
-          share,
-          seed: seed + 10_000 * one + 1000 * other + deck,
-        })),
-      ),
-    ),
+interface Piece {
+  readonly set: SetName;
+  readonly trials: readonly Trial[];
+}
+
+const [what = 'tables', readings = '60', deck = '0'] = process.argv.slice(2);
+const wanted = setNames.find((name) => name === what);
+if (wanted === undefined) printTables();
+else keep({ set: wanted, trials: settingsOf(wanted, Number(readings), Number(deck)).map(trial) });
+
+function keep(piece: Piece): void {
+  mkdirSync('demo-output', { recursive: true });
+  appendFileSync(KEPT, `${JSON.stringify(piece)}\n`);
+}
+
+function printTables(): void {
+  const pieces = existsSync(KEPT) ? readFileSync(KEPT, 'utf8').trim().split('\n') : [];
+  const kept = pieces.map((line): Piece => JSON.parse(line));
+  const sets = setNames.map((name) => ({
+    title: simulatorSets[name].title,
+    trials: kept.filter(({ set }) => set === name).flatMap(({ trials }) => trials),
+  }));
+  const text = report(
+    sets.filter(({ trials }) => trials.length > 0),
+    COUNTS,
   );
+  writeFileSync('test/bench/results/extent.md', text);
+  console.log(text);
 }
-
-const which = process.argv[3] ?? 'both';
-const tuned = which === 'held' ? [] : settings(20_261_128, teams, [0.18, 0.8]).map(run);
-const heldOut = which === 'tuned' ? [] : settings(77_000_000, heldOutTeams, [0.15, 1]).map(run);
-
-function run(setting: Setting): Trial {
-  return trial(setting);
-}
-
-const text = report({ tuned, heldOut }, COUNTS);
-mkdirSync('test/bench/results', { recursive: true });
-if (which === 'both') writeFileSync('test/bench/results/extent.md', text);
-console.log(text);

@@ -2,18 +2,21 @@ import type { Reading, Survey } from '#lib/extent';
 import { normalCdf } from '#lib/kernel';
 import type { Point } from '#lib/geometry';
 import { SCALE, type Team } from './survey.js';
-import { type DamageName } from './truth.js';
 
 /**
  * What could be known at best, nearly: a probit process on all pairs of readings, told the deck's bad share, the team's error rates
  * and the range that fits this kind of damage best (found once, on other decks, by the least Brier score). It does not know the
  * kind of damage beyond that, nor where errors hang together. Own code: it shares nothing with the map.
  */
-export const bestRangeMm: Record<DamageName, number> = {
+export const bestRangeMm: Readonly<Record<string, number>> = {
   'leaks with flow': 600,
   'rounded patches': 600,
   'rough domains': 200,
   'smooth field': 650,
+  'along seams': 450,
+  'in from the edge': 300,
+  'grown from seeds': 500,
+  'blocks of scored core': 280,
 };
 
 export interface Known {

@@ -45,8 +45,17 @@ const PLACE_SD_MM = 20;
 const VOID_OVER_BAD = 0.6;
 const VOID_OVER_SOUND = 0.35;
 
+/** Who reads a deck: single readings where they are asked for, and a survey of so many. */
+export interface Crew {
+  readonly tap: (at: Point) => Reading;
+  readonly metered: (at: Point) => Reading;
+  readonly plug: (at: Point) => Reading;
+  readonly places: (count: number) => readonly Point[];
+  readonly survey: (count: number) => Survey;
+}
+
 /** Makes readings of one deck by one team; patches of wrong hearing stay where they are. */
-export class Surveyor {
+export class Surveyor implements Crew {
   private readonly patches: readonly { readonly at: Point; readonly isDull: boolean }[];
 
   constructor(

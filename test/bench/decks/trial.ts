@@ -8,23 +8,33 @@ import {
   type Survey,
 } from '#lib/extent';
 import { containsPoint, type Point, type Region } from '#lib/geometry';
-import { randomStream } from '#lib/kernel';
-import { bestRangeMm, oracleChances } from './oracle.js';
-import { Surveyor, type Team } from './survey.js';
-import { deckWith, type DamageName, type Deck } from './truth.js';
+import { randomStream, type RandomStream } from '#lib/kernel';
+import { oracleChances, type Known } from './oracle.js';
+import type { Crew } from './survey.js';
+import type { Deck } from './truth.js';
+
+/** A deck and who reads it, with what its oracle may know. */
+export interface Simulated {
+  readonly deck: Deck;
+  readonly crew: Crew;
+  readonly known: Known;
+}
 
 export interface Setting {
-  readonly damage: DamageName;
-  readonly team: Team;
+  readonly damage: string;
+  readonly team: string;
   readonly count: number;
   readonly seed: number;
   /** Median of the bad share and its spread in the logarithm. */
   readonly share: readonly [median: number, spread: number];
+  readonly made: (share: number, random: RandomStream) => Simulated;
 }
 
 /** What one deck, one survey and one plan came to. */
 export interface Trial {
-  readonly setting: Setting;
+  readonly damage: string;
+  readonly team: string;
+  readonly count: number;
   readonly share: number;
   readonly brier: number;
   readonly oracleBrier: number;
@@ -63,8 +73,8 @@ export function shareFor(random: () => number, [median, spread]: Setting['share'
 
 export function trial(setting: Setting): Trial {
   const random = randomStream(setting.seed);
-  const deck = deckWith(setting.damage, shareFor(random, setting.share), random);
-  const survey = new Surveyor(deck, setting.team, random).survey(setting.count);
+  const { deck, crew, known } = setting.made(shareFor(random, setting.share), random);
+  const survey = crew.survey(setting.count);
   const request = requestFor(deck, survey);
   const start = process.cpuUsage().user;
   const found = answered(request);
@@ -72,11 +82,12 @@ export function trial(setting: Setting): Trial {
   const cells = deck.cells.filter((_, index) => index % SHOWN_EVERY === 0);
   const places = cells.map(({ at }) => at);
   const chances = chancesAt(found, places);
-  const known = { team: setting.team, share: deck.badShare, rangeMm: bestRangeMm[setting.damage] };
   const oracle = oracleChances(survey, places, known);
   const badM2 = (deck.badShare * deck.cells.length * 400) / 1e6;
   return {
-    setting,
+    damage: setting.damage,
+    team: setting.team,
+    count: setting.count,
     ms,
     share: deck.badShare,
     brier: brierOf(chances, cells),

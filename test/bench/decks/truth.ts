@@ -17,10 +17,10 @@ export interface Deck {
 }
 
 /** A way of making damage: a height for every cell; the highest are bad. */
-type Heights = (ground: Ground, random: RandomStream) => Float64Array;
+export type Heights = (ground: Ground, random: RandomStream) => Float64Array;
 
 /** Cells of the panel in a raster. */
-interface Ground {
+export interface Ground {
   readonly columns: number;
   readonly rows: number;
   readonly isDeck: Uint8Array;
@@ -31,7 +31,7 @@ interface Ground {
 export const normal = (random: RandomStream): number =>
   Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 
-interface PanelShape {
+export interface PanelShape {
   readonly outline: Ring;
   readonly holes: readonly Ring[];
 }
@@ -45,7 +45,7 @@ const panels: readonly PanelShape[] = [
 ];
 
 /** Damage by name; nothing here is shared with the map. */
-export const damages = {
+const damages = {
   'leaks with flow': leaks,
   'rounded patches': patches,
   'rough domains': domains,
@@ -62,10 +62,19 @@ export const damageNames: readonly DamageName[] = [
 
 /** A deck whose bad share is the one wanted, as near as its squares allow. */
 export function deckWith(damage: DamageName, share: number, random: RandomStream): Deck {
-  const shape = panels[Math.floor(random() * panels.length)];
+  return deckFrom(panels, damages[damage], share, random);
+}
+
+export function deckFrom(
+  shapes: readonly PanelShape[],
+  heightsOf: Heights,
+  share: number,
+  random: RandomStream,
+): Deck {
+  const shape = shapes[Math.floor(random() * shapes.length)];
   const region = regionOf(shape.outline, shape.holes);
   const ground = groundOf(region, shape.outline, random);
-  const heights = damages[damage](ground, random);
+  const heights = heightsOf(ground, random);
   const deck = [...heights.keys()].filter((index) => ground.isDeck[index] === 1);
   const sorted = deck.map((index) => heights[index]).sort((a, b) => b - a);
   const level = sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
@@ -102,7 +111,7 @@ function groundOf(region: Region, outline: Ring, random: RandomStream): Ground {
   return { columns, rows, isDeck, at, fittings };
 }
 
-const neighbours = ({ columns, rows, isDeck }: Ground, index: number): readonly number[] => {
+export const neighbours = ({ columns, rows, isDeck }: Ground, index: number): readonly number[] => {
   const [column, row] = [Math.floor(index / rows), index % rows];
   return [
     column > 0 ? index - rows : -1,
