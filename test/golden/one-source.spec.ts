@@ -189,8 +189,8 @@ const textsOfBlock = (block: Block): readonly string[] => {
       return block.rows.flatMap(({ cells, note }) => [...cells, note ?? '']);
     case 'callout':
       return [block.text, block.small];
-    case 'ticks':
-      return block.items.map(({ text }) => text);
+    case 'cards':
+      return block.figures.map(({ caption }) => caption);
     case 'figure':
       return [block.alt, ...[...block.svg.matchAll(/>([^<>]+)<\/text>/g)].map(([, text]) => text)];
     case 'photograph':

@@ -50,7 +50,6 @@ export type {
   Section,
   SignatureBlock,
   Table,
-  Ticks,
 } from './report/document.js';
 export { isSaidByHeading } from './report/document.js';
 export { changeOrderDocument } from './report/change-order.js';

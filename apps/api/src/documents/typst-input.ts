@@ -64,6 +64,7 @@ function typstBlock(block: Block, section: Section): unknown {
       return {
         kind: block.kind,
         noteAt: noteColumn(block.columns),
+        isDense: block.isDense ?? false,
         ...texts({
           caption: isSaidByHeading(block, section) ? '' : block.caption,
           columns: sizedColumns(block),
@@ -79,6 +80,8 @@ function typstBlock(block: Block, section: Section): unknown {
         alt: paperText(block.alt),
         caption: paperText(block.caption),
       };
+    case 'cards':
+      return { kind: block.kind, figures: block.figures.map((card) => typstBlock(card, section)) };
     case 'photograph':
       return {
         kind: block.kind,

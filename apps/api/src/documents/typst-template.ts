@@ -31,7 +31,7 @@ export const typstTemplate = String.raw`
   text(size: if large { 14pt } else { 10.5pt }, weight: "bold", it.body))
 #set table(stroke: none, inset: (x: 0.4em, top: 0.45em, bottom: 0.5em), align: left)
 #let report = doc.kind == "estimate-report"
-#show title: set text(size: if large { 26pt } else if report { 15pt } else { 20pt }, weight: "bold")
+#show title: set text(size: if large { 20pt } else if report { 15pt } else { 20pt }, weight: "bold")
 #show title: set block(above: 0pt, below: 0.6em)
 #set table.cell(breakable: false)
 #set list(marker: [–], body-indent: 0.6em, spacing: 0.7em)
@@ -64,7 +64,9 @@ export const typstTemplate = String.raw`
   let count = b.columns.len()
   figure(kind: table, supplement: none, caption: if b.caption == "" { none } else { b.caption },
     {
-      set text(size: if large { if count > 5 { 10.5pt } else { 12.5pt } } else if count > 6 { 7.6pt } else { 8.2pt })
+      let dense = b.at("isDense", default: false)
+      set table(inset: (x: 0.4em, top: 0.3em, bottom: 0.32em)) if dense
+      set text(size: if dense { 9pt } else if large { if count > 5 { 10.5pt } else { 12.5pt } } else if count > 6 { 7.6pt } else { 8.2pt })
       table(
         columns: b.columns.map(width-of),
         align: b.columns.map(side-of),
@@ -104,27 +106,26 @@ export const typstTemplate = String.raw`
 
 #let bar-of = (danger: 3pt + ink, warning: (paint: ink, thickness: 3pt, dash: "densely-dashed"), caution: (paint: grey, thickness: 3pt, dash: "dotted"), note: 1pt + grey)
 
-#let callout(b) = block(width: 100%, breakable: false, above: 0.8em, below: 0.8em, fill: luma(96%), stroke: (left: bar-of.at(b.severity)), inset: (left: 0.9em, right: 0.6em, y: 0.6em),
-  [#text(weight: "bold", b.label + ".") #b.text #if b.small != "" { linebreak(); small(b.small) }])
+#let callout(b) = block(width: 100%, breakable: false, above: if large { 0.4em } else { 0.8em }, below: if large { 0.4em } else { 0.8em }, fill: luma(96%), stroke: (left: bar-of.at(b.severity)), inset: (left: 0.9em, right: 0.6em, y: 0.6em),
+  [#set text(size: 10.5pt) if large
+  #text(weight: "bold", b.label + ".") #b.text #if b.small != "" { linebreak(); small(b.small) }])
 
-#let ticks(b) = for item in b.items {
-  block(width: 100%, breakable: false, above: 0pt, below: 0pt, fill: if item.isHold { luma(92%) } else { none }, stroke: (bottom: 0.3pt + rule), inset: (y: 0.45em, x: 0.2em),
-    grid(columns: (1.9em, 1fr), pdf.artifact(box(width: 1em, height: 1em, stroke: 1pt + ink)), if item.isHold { text(weight: "bold", item.text) } else { item.text }))
-}
+#let cards(b) = grid(columns: (1fr, 1fr), column-gutter: 6mm, row-gutter: 4mm, ..b.figures.map(card => block(breakable: false, picture(card))))
 
 #let signature(b) = block(width: 100%, breakable: false, above: 2.2em,
   grid(columns: (1fr, 1fr), column-gutter: 2em, row-gutter: 2.6em,
     ..b.fields.map(field => block(width: 100%, stroke: (top: 0.6pt + ink), inset: (top: 0.4em), small(field)))))
 
 #let render(b, close) = {
-  if b.kind == "paragraph" { par(b.text) }
+  if b.at("isDense", default: false) and b.kind != "table" { set text(size: 9pt); set par(leading: 0.5em); set list(spacing: 0.5em); render((..b, isDense: false), close) }
+  else if b.kind == "paragraph" { par(b.text) }
   else if b.kind == "list" { list(..b.items.map(item => [#item])) }
   else if b.kind == "facts" { block(width: 100%, breakable: b.rows.len() > 14, facts(b, close)) }
-  else if b.kind == "table" { if b.rows.len() > 9 { render-table(b) } else { block(width: 100%, breakable: false, render-table(b)) } }
+  else if b.kind == "table" { if b.rows.len() > 9 or b.at("isDense", default: false) { render-table(b) } else { block(width: 100%, breakable: false, render-table(b)) } }
   else if b.kind == "figure" { picture(b) }
   else if b.kind == "photograph" { photograph(b) }
   else if b.kind == "callout" { callout(b) }
-  else if b.kind == "ticks" { ticks(b) }
+  else if b.kind == "cards" { cards(b) }
   else if b.kind == "signature" { signature(b) }
 }
 
@@ -141,7 +142,7 @@ export const typstTemplate = String.raw`
 #if doc.kind != "sheets" {
   letterhead-block
   title(doc.title)
-  block(below: if report { 0.7em } else { 1.4em }, text(size: 1.15em, doc.subtitle))
+  block(below: if report { 0.7em } else { 1em }, text(size: 1.1em, doc.subtitle))
 }
 
 #for (index, section) in doc.sections.enumerate() {

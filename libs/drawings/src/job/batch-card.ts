@@ -15,6 +15,13 @@ export interface BatchCardInput {
   readonly useWithinMin: number;
   readonly limitedBy: string;
   readonly pumps?: string;
+  /** Where several pots are weighed alike: each with what it is for. */
+  readonly alike?: readonly Pot[];
+}
+
+interface Pot {
+  readonly number: number;
+  readonly covers: readonly string[];
 }
 
 export interface WeighingInput {
@@ -30,9 +37,9 @@ export interface WeighingInput {
 export function batchCard(input: BatchCardInput, request: DrawingRequest): Drawing {
   const { reader } = request;
   const said = reader.words.batch;
-  const number = String(input.number);
+  const number = numbersOf(input);
   const sheet = openSheet({
-    name: `batch-${number}`,
+    name: `batch-${input.number}`,
     title: said.title(number),
     ...request,
     legend: [],
@@ -41,6 +48,14 @@ export function batchCard(input: BatchCardInput, request: DrawingRequest): Drawi
     description: said.describe(number, input.title),
   });
   return closeSheet(sheet, cardMarks(input, sheet), undefined);
+}
+
+/** `5`, `5 to 8`, or `5, 7, 9`. */
+function numbersOf({ number, alike }: BatchCardInput): string {
+  const numbers = alike?.map((pot) => pot.number) ?? [number];
+  const last = numbers[numbers.length - 1];
+  const isUnbroken = numbers.length > 2 && last - numbers[0] === numbers.length - 1;
+  return isUnbroken ? `${numbers[0]}–${last}` : numbers.join(', ');
 }
 
 interface Pen {
@@ -63,10 +78,14 @@ function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
   };
   const { unit } = pen;
   const head = [
-    text([pen.left, area.y + 8 * unit], said.title(String(input.number)), {
-      sizeMm: 9 * unit,
-      weight: 'bold',
-    }),
+    text(
+      [pen.left, area.y + 8 * unit],
+      shortened(said.title(numbersOf(input)), area.width * 0.56, 7.6 * unit, 'bold'),
+      {
+        sizeMm: 7.6 * unit,
+        weight: 'bold',
+      },
+    ),
     ...wrapped(shown(reader, input.title), area.width * 0.58, 4 * unit, 'regular')
       .slice(0, 2)
       .map((row, index) =>
@@ -77,8 +96,9 @@ function cardMarks(input: BatchCardInput, sheet: OpenSheet): readonly Mark[] {
   const weighed = input.weigh.flatMap((part, index) =>
     weighingRow(part, { index, y: area.y + (13 + index * 13) * unit }, pen, reader),
   );
-  const below = area.y + 54 * unit;
-  return [...head, ...weighed, ...lowerHalf(input, below, pen, reader)];
+  const below = area.y + (15 + input.weigh.length * 13) * unit;
+  const rest = input.alike === undefined ? lowerHalf : alikeHalf;
+  return [...head, ...weighed, ...rest(input, below, pen, reader)];
 }
 
 function weighingRow(
@@ -112,7 +132,7 @@ function weighingRow(
       weight: 'bold',
       anchor: 'end',
     }),
-    text([right, y + 11.4 * unit], by, { sizeMm: 2.7 * unit, anchor: 'end' }),
+    text([right, y + 11.4 * unit], by, { sizeMm: 3 * unit, anchor: 'end' }),
     line('fine', [left, y + 12.4 * unit], [right, y + 12.4 * unit]),
   ];
 }
@@ -125,7 +145,7 @@ function lowerHalf(
 ): readonly Mark[] {
   const said = reader.words.batch;
   const width = right - left;
-  const mixed = `${said.mixed}: ${fixed(reader, input.mixedMl, 0)} ml${input.pumps === undefined ? '' : ` · ${said.pumps}: ${shown(reader, input.pumps)}`}`;
+  const mixed = mixedText(input, reader);
   const written = (words: string, weight: 'regular' | 'bold', most: number) =>
     wrapped(words, width, 3.6 * unit, weight)
       .slice(0, most)
@@ -155,3 +175,52 @@ function lowerHalf(
       ),
   ];
 }
+
+const mixedText = ({ mixedMl, pumps }: BatchCardInput, reader: Reader): string => {
+  const said = reader.words.batch;
+  const strokes = pumps === undefined ? '' : ` · ${said.pumps}: ${shown(reader, pumps)}`;
+  return `${said.mixed}: ${fixed(reader, mixedMl, 0)} ml${strokes}`;
+};
+
+/** For pots that are weighed alike: how long each lasts, and a line for each to write its times on. */
+function alikeHalf(
+  input: BatchCardInput,
+  top: number,
+  { left, right, unit }: Pen,
+  reader: Reader,
+): readonly Mark[] {
+  const said = reader.words.batch;
+  const row = (index: number): number => top + (17.4 + index * 5.6) * unit;
+  const facts = [mixedText(input, reader), said.mix].flatMap((words) =>
+    wrapped(words, (right - left) * 0.6, 3.2 * unit, 'regular').slice(0, 2),
+  );
+  return [
+    ...facts.map((fact, index) => text([left, top + (3.4 + index * 4) * unit], fact, { sizeMm: 3.2 * unit })),
+    text([right, top + 3.6 * unit], said.useWithin, { sizeMm: 3.2 * unit, anchor: 'end' }),
+    text([right, top + 12 * unit], said.minutes(fixed(reader, input.useWithinMin, 0)), {
+      sizeMm: 8 * unit,
+      weight: 'bold',
+      anchor: 'end',
+    }),
+    ...(input.alike ?? []).flatMap(({ number, covers }, index) =>
+      potLine(
+        `${number}  ${shown(reader, covers.join(', '))}`,
+        row(index) + 4 * unit,
+        { left, right, unit },
+        reader,
+      ),
+    ),
+  ];
+}
+
+const potLine = (
+  said: string,
+  y: number,
+  { left, right, unit }: Pen,
+  { words: { batch } }: Reader,
+): readonly Mark[] => [
+  text([left, y], shortened(said, 40 * unit, 3.2 * unit, 'bold'), { sizeMm: 3.2 * unit, weight: 'bold' }),
+  text([left + 42 * unit, y], `${batch.startedAt} _______`, { sizeMm: 3.2 * unit }),
+  text([right, y], `${batch.useBy} _______`, { sizeMm: 3.2 * unit, anchor: 'end' }),
+  line('fine', [left, y + 1.4 * unit], [right, y + 1.4 * unit]),
+];

@@ -227,16 +227,20 @@ export function cautionSection(request: ReportRequest): Section {
   ]);
 }
 
-export const cautionCallouts = ({ estimate, reader }: ReportRequest): readonly Callout[] =>
-  [...estimate.cautions]
-    .sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity])
-    .map((caution) => ({
-      kind: 'callout',
-      severity: caution.severity,
-      label: reader.words.cautions.severities[caution.severity],
-      text: caution.text,
-      small: whyText(caution, estimate, reader),
-    }));
+/** The gravest first. */
+export const orderedCautions = ({ estimate }: ReportRequest): readonly Caution[] =>
+  [...estimate.cautions].sort((a, b) => cautionOrder[a.severity] - cautionOrder[b.severity]);
+
+export const cautionCallouts = (request: ReportRequest): readonly Callout[] => {
+  const { estimate, reader } = request;
+  return orderedCautions(request).map((caution) => ({
+    kind: 'callout',
+    severity: caution.severity,
+    label: reader.words.cautions.severities[caution.severity],
+    text: caution.text,
+    small: whyText(caution, estimate, reader),
+  }));
+};
 
 /** What called the caution, what protects, which hazards the materials are labelled with, and who decides. */
 function whyText(

@@ -47,16 +47,18 @@ export interface Section {
 }
 
 export type Block =
-  Paragraph | List | Facts | Table | FigureBlock | PhotographBlock | Callout | Ticks | SignatureBlock;
+  Paragraph | List | Facts | Table | FigureBlock | Cards | PhotographBlock | Callout | SignatureBlock;
 
 export interface Paragraph {
   readonly kind: 'paragraph';
   readonly text: string;
+  readonly isDense?: true;
 }
 
 export interface List {
   readonly kind: 'list';
   readonly items: readonly string[];
+  readonly isDense?: true;
 }
 
 /** Names and values, two columns without a header row. */
@@ -82,6 +84,7 @@ export interface Table {
   readonly caption: string;
   readonly columns: readonly Column[];
   readonly rows: readonly Row[];
+  readonly isDense?: true;
 }
 
 export interface Row {
@@ -103,6 +106,12 @@ export interface FigureBlock {
   readonly narrowSvg?: string;
 }
 
+/** Drawings of half a page's width, two beside each other and four to a sheet. */
+export interface Cards {
+  readonly kind: 'cards';
+  readonly figures: readonly FigureBlock[];
+}
+
 /** A picture of the deck, `widthMm` wide on paper. */
 export interface PhotographBlock {
   readonly kind: 'photograph';
@@ -122,11 +131,6 @@ export interface Callout {
   readonly small: string;
 }
 
-export interface Ticks {
-  readonly kind: 'ticks';
-  readonly items: readonly { readonly text: string; readonly isHold: boolean }[];
-}
-
 export interface SignatureBlock {
   readonly kind: 'signature';
   readonly fields: readonly string[];
@@ -144,6 +148,11 @@ export const table = (caption: string, columns: readonly Column[], rows: readonl
   caption,
   columns,
   rows,
+});
+/** Set small, where a list is to stay on one sheet with what it belongs to. */
+export const dense = <B extends Paragraph | List | Table>(given: B): B & { readonly isDense: true } => ({
+  ...given,
+  isDense: true,
 });
 export const wide = (title: string, share = 1): Column => ({ title, align: 'start', share });
 export const narrow = (title: string): Column => ({ title, align: 'start' });

@@ -23,7 +23,7 @@ import {
   sectionInput,
   sheetLayoutInputs,
 } from './inputs.js';
-import { templatePages } from './job-pack.js';
+import { templatePages } from './pack/templates.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
 import { shortDateText } from './said.js';
 

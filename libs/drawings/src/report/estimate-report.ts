@@ -124,11 +124,10 @@ function signed(block: Block, reader: Reader): Block {
       };
     case 'callout':
       return { ...block, text: text(block.text), small: text(block.small) };
-    case 'ticks':
-      return { ...block, items: block.items.map((item) => ({ ...item, text: text(item.text) })) };
     case 'photograph':
       return { ...block, caption: text(block.caption) };
     case 'figure':
+    case 'cards':
     case 'signature':
       return block;
   }

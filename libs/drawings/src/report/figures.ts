@@ -4,6 +4,7 @@ import { snugFigure } from '../sheet/snug.js';
 import { svgOf, type Drawing } from '../sheet/svg.js';
 import { batchCard } from '../job/batch-card.js';
 import { gantt, ganttHeightMm } from '../job/gantt.js';
+import { potRuns } from '../job/pot-runs.js';
 import { chartHeightMm, utilisationChart } from '../joint/utilisation-chart.js';
 import { jointSection } from '../joint/section.js';
 import { defectMap } from '../deck/defect-map.js';
@@ -13,13 +14,13 @@ import { plyPlan } from '../deck/ply-plan.js';
 import { sheetLayout } from '../deck/sheet-layout.js';
 import type { FigureBlock } from './document.js';
 import {
-  batchInput,
   checkBars,
   defectMapInput,
   ganttInput,
   openingPlanInput,
   piecePlanInput,
   plyPlanInput,
+  potRunInput,
   sectionInput,
   sheetLayoutInputs,
 } from './inputs.js';
@@ -95,8 +96,8 @@ export function damageFigure(request: ReportRequest): FigureBlock {
   };
 }
 
-export const openingPlanFigure = (request: ReportRequest): FigureBlock =>
-  figureOf(request, (drawing) => openingPlan(openingPlanInput(request), drawing), MOST_HEIGHT_MM);
+export const openingPlanFigure = (request: ReportRequest, tallestMm = MOST_HEIGHT_MM): FigureBlock =>
+  figureOf(request, (drawing) => openingPlan(openingPlanInput(request), drawing), tallestMm);
 
 /** All pieces, or those of one opening at a larger scale. */
 export const piecePlanFigure = (request: OpenedRequest, opening: string | undefined): FigureBlock =>
@@ -164,12 +165,16 @@ export function ganttFigures(request: ReportRequest): readonly FigureBlock[] {
   );
 }
 
-export const batchFigures = (request: ReportRequest): readonly FigureBlock[] =>
-  request.estimate.process.batches.map((batch) => ({
-    ...fixedFigure(request, (drawing) => batchCard(batchInput(request, batch), drawing), CARD_MM),
-    caption: '',
-  }));
+/** A card for every run of equal pots, half a page wide. */
+export const potFigures = (request: ReportRequest): readonly FigureBlock[] =>
+  potRuns(request.estimate.process.batches).map((run) => {
+    const card = figure((figureWidthMm(request) - CARD_GUTTER_MM) / 2, CARD_MM[request.paper]);
+    const block = { job: '', reference: '', made: '', sheet: '' };
+    const drawn = batchCard(potRunInput(request, run), { format: card, reader: request.reader, block });
+    return { ...figureBlock(request, drawn, undefined), caption: '' };
+  });
 
-/** Two pot cards to a sheet. */
-export const CARDS_A_SHEET = 2;
-const CARD_MM = 104;
+/** Four pot cards to a sheet. */
+export const CARDS_A_SHEET = 4;
+const CARD_MM = { a4: 104, letter: 95 } as const;
+const CARD_GUTTER_MM = 6;

@@ -141,12 +141,12 @@ function blockHtml(block: Block, id: string, around: Surroundings): string {
       return tableHtml(block, id, around);
     case 'figure':
       return figureHtml(block, id);
+    case 'cards':
+      return `<div class="cards">${block.figures.map((card, index) => figureHtml(card, `${id}-${index}`)).join('')}</div>`;
     case 'photograph':
       return photographHtml(block);
     case 'callout':
       return calloutHtml(block);
-    case 'ticks':
-      return `<ul class="ticks">${block.items.map(({ text, isHold }) => `<li${isHold ? ' class="hold"' : ''}>${bdi(text)}</li>`).join('')}</ul>`;
     case 'signature':
       return `<dl class="signature">${block.fields.map((field) => `<div><dt>${bdi(field)}</dt><dd></dd></div>`).join('')}</dl>`;
   }

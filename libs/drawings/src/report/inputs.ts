@@ -11,6 +11,7 @@ import type { SectionInput } from '../joint/section.js';
 import type { UtilisationBar } from '../joint/utilisation-chart.js';
 import { boxOf, overlaps } from '../sheet/shapes.js';
 import type { BatchCardInput } from '../job/batch-card.js';
+import type { PotRun } from '../job/pot-runs.js';
 import type { GanttInput } from '../job/gantt.js';
 import type { OpenedRequest, Photograph, ReportRequest } from './request.js';
 import type { PhotographPlace } from '../deck/photograph-marks.js';
@@ -167,4 +168,9 @@ export const ganttInput = ({ estimate: { process } }: Given): GanttInput => ({
 export const batchInput = ({ reader }: Given, batch: BatchCard): BatchCardInput => ({
   ...batch,
   limitedBy: codeText(reader.words.process.limits, batch.limitedBy),
+});
+
+export const potRunInput = (given: Given, { first, pots }: PotRun): BatchCardInput => ({
+  ...batchInput(given, first),
+  ...(pots.length === 1 ? {} : { alike: pots }),
 });

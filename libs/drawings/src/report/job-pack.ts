@@ -1,38 +1,23 @@
-import type { CoreSection } from '#lib/estimate';
-import { upTo } from '../reader.js';
-import { svgOf, type Drawing } from '../sheet/svg.js';
-import { templateTiles } from '../job/template.js';
-import {
-  list,
-  numeric,
-  paragraph,
-  row,
-  table,
-  task,
-  wide,
-  type Block,
-  type ReportDocument,
-  type Section,
-  type Ticks,
-} from './document.js';
-import { cautionCallouts } from './cost-sections.js';
+import { dense, paragraph, task, type Block, type ReportDocument, type Section } from './document.js';
 import { documentOf } from './estimate-report.js';
 import {
-  batchFigures,
   CARDS_A_SHEET,
-  ganttFigures,
   openingPlanFigure,
   piecePlanFigure,
   plyPlanFigure,
+  potFigures,
   sectionFigure,
 } from './figures.js';
 import { hardwareBlocks } from './method-section.js';
 import { cornerTable, fittingTable } from './opening-sections.js';
+import { dayPlanTasks } from './pack/day-plan.js';
+import { goodsTasks, logBlocks } from './pack/goods.js';
+import { cautionsAt, cautionsInFront, type CautionSheet } from './pack/step-cautions.js';
+import { isTooLarge, shapedTemplates, templatesInPack, type Template } from './pack/templates.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
 import {
   cureBlocks,
   gateTable,
-  isBoard,
   pieceTable,
   plyTable,
   pressureBlocks,
@@ -40,64 +25,64 @@ import {
   weatherBlocks,
 } from './work-sections.js';
 
-/** What goes out on deck: one task a page, large, with the hold point in its place. */
+/** What goes out on deck: one task a sheet, large, each with the cautions of its step and the hold point in its place. */
 export function jobPackOf(request: ReportRequest): ReportDocument {
   const opened = openedOf(request);
   const templates = shapedTemplates(request);
-  const tasks = [
-    ...safetyTasks(request),
-    ...planTasks(request),
-    ...markOutTasks(request),
-    ...(opened === undefined ? [] : sectionTasks(opened)),
-    ...fittingTasks(request),
-    ...pressingTasks(request),
-    ...(opened === undefined ? [] : [...pieceTasks(opened, templates), ...plyTasks(opened)]),
-    ...batchTasks(request),
-    gateTask(request),
-    ...pickTasks(request),
-    checkListTask(request),
-    ...templatesInPack(templates, request),
+  const sheets: readonly Sheet[] = [
+    [undefined, dayPlanTasks(request)],
+    ['mark-out', markOutTasks(request)],
+    [undefined, opened === undefined ? [] : sectionTasks(opened)],
+    ['pressing', pressingTasks(request)],
+    ['fittings', fittingTasks(request)],
+    ['pieces', opened === undefined ? [] : pieceTasks(opened, templates)],
+    ['plies', opened === undefined ? [] : plyTasks(opened)],
+    ['pots', potTasks(request)],
+    ['gates', [gateTask(request)]],
+    [undefined, goodsTasks(request)],
   ];
   const { jobPack } = request.reader.words;
-  return documentOf(request, 'job-pack', jobPack.kind, [coverTask(request, tasks), ...tasks]);
-}
-
-function coverTask(request: ReportRequest, tasks: readonly Section[]): Section {
-  const { jobPack } = request.reader.words;
-  const titles = tasks.filter(({ layout }) => layout === 'task').map(({ title }) => title);
-  const hasTemplates = tasks.some(({ layout }) => layout === 'template');
-  const elsewhere = request.medium === 'screen' ? [paragraph(jobPack.templatesOnPaper)] : [];
-  return task('cover', jobPack.cover, [
-    paragraph(jobPack.coverLead),
-    list([...titles, ...(hasTemplates ? [jobPack.templates] : [])]),
-    ...elsewhere,
+  return documentOf(request, 'job-pack', jobPack.kind, [
+    frontTask(request, sheets),
+    ...withCautions(sheets, request),
+    ...templatesInPack(templates, request),
   ]);
 }
 
-/** The gravest in front, the others named; each with its reason stands in the report. */
-const safetyTasks = (request: ReportRequest): readonly Section[] => {
-  const callouts = cautionCallouts(request);
-  if (callouts.length === 0) return [];
+/** The sheets of one task, and the name by which cautions find it. */
+type Sheet = readonly [CautionSheet | undefined, readonly Section[]];
+
+/** Cautions stand on the last sheet of their task: there is room below its table. */
+function withCautions(sheets: readonly Sheet[], request: ReportRequest): readonly Section[] {
+  const present = presentIn(sheets);
+  return sheets.flatMap(([name, sections]) => {
+    if (name === undefined || sections.length === 0) return sections;
+    const last = sections[sections.length - 1];
+    return [
+      ...sections.slice(0, -1),
+      { ...last, blocks: [...last.blocks, ...cautionsAt(name, present, request)] },
+    ];
+  });
+}
+
+const presentIn = (sheets: readonly Sheet[]): ReadonlySet<CautionSheet> =>
+  new Set(sheets.flatMap(([name, sections]) => (name === undefined || sections.length === 0 ? [] : [name])));
+
+/** What is in the pack in one line, and the gravest dangers. */
+function frontTask(request: ReportRequest, sheets: readonly Sheet[]): Section {
   const { jobPack, cautions } = request.reader.words;
-  const others = callouts.slice(MOST_IN_FRONT);
-  return [
-    task('safety', jobPack.safety, [
-      paragraph(cautions.lead),
-      ...callouts.slice(0, MOST_IN_FRONT).map((callout) => ({ ...callout, small: '' })),
-      ...(others.length === 0 ? [] : [paragraph(jobPack.fullCautions), list(others.map(({ text }) => text))]),
-    ]),
-  ];
-};
+  const titles = sheets.flatMap(([, [first]]) => (first === undefined ? [] : [first.title]));
+  const callouts = cautionsInFront(request);
+  return task('safety', jobPack.safety, [
+    paragraph(jobPack.coverLead(titles.join(', '))),
+    ...(request.medium === 'screen' ? [paragraph(jobPack.templatesOnPaper)] : []),
+    ...(callouts.length === 0 ? [] : [paragraph(cautions.lead)]),
+    ...callouts,
+    ...cautionsAt('front', presentIn(sheets), request),
+  ]);
+}
 
-/** More than a crew reads before it begins is read by nobody. */
-const MOST_IN_FRONT = 10;
-
-const planTasks = (request: ReportRequest): readonly Section[] =>
-  request.estimate.process.calendar.tasks.length === 0
-    ? []
-    : [task('plan', request.reader.words.jobPack.plan, ganttFigures(request))];
-
-/** One opening is marked out from one sheet; of several each has its corners on a sheet of its own. */
+/** The corners stand with the plan where they all find room, else each opening has a sheet of its own. */
 const markOutTasks = (request: ReportRequest): readonly Section[] => {
   const { jobPack } = request.reader.words;
   const { openings } = request.estimate.scope;
@@ -106,9 +91,14 @@ const markOutTasks = (request: ReportRequest): readonly Section[] => {
     ...cornerTable(request, label),
   ];
   if (openings.length === 0) return [];
-  const [only, ...more] = openings;
-  if (more.length === 0)
-    return [task('mark-out', jobPack.markOut, [openingPlanFigure(request), ...corners(only)])];
+  const count = openings.reduce((sum, { sawLine }) => sum + sawLine.length, 0);
+  if (openings.length === 1 || count <= MOST_CORNERS_WITH_PLAN)
+    return [
+      task('mark-out', jobPack.markOut, [
+        openingPlanFigure(request, PLAN_WITH_CORNERS_MM),
+        ...openings.flatMap(corners),
+      ]),
+    ];
   return [
     task('mark-out', jobPack.markOut, [openingPlanFigure(request)]),
     ...openings.map((opening, index) =>
@@ -116,6 +106,9 @@ const markOutTasks = (request: ReportRequest): readonly Section[] => {
     ),
   ];
 };
+
+const MOST_CORNERS_WITH_PLAN = 10;
+const PLAN_WITH_CORNERS_MM = 120;
 
 const sectionTasks = (request: OpenedRequest): readonly Section[] => [
   task('section', request.reader.words.jobPack.section, [sectionFigure(request), stackTable(request)]),
@@ -140,29 +133,6 @@ const pressingTasks = (request: ReportRequest): readonly Section[] => {
   return blocks.length === 0 ? [] : [task('pressing', request.reader.words.jobPack.pressing, blocks)];
 };
 
-/** Goods only, by supplier: what is ticked off before the deck is opened. */
-const pickTasks = (request: ReportRequest): readonly Section[] => {
-  const { estimate, reader } = request;
-  const { jobPack, columns } = reader.words;
-  const picked = estimate.lines.flatMap(({ packs }) => packs);
-  if (picked.length === 0) return [];
-  const suppliers = [...new Set(picked.map(({ supplier }) => supplier))].sort();
-  return [
-    task('pick-list', jobPack.pick, [
-      paragraph(jobPack.pickLead),
-      ...suppliers.map((supplier) =>
-        table(
-          supplier,
-          [wide(columns.what, 4), numeric(columns.quantity)],
-          picked
-            .filter((pack) => pack.supplier === supplier)
-            .map(({ name, count }) => row(name, upTo(reader, count, 0))),
-        ),
-      ),
-    ]),
-  ];
-};
-
 const pieceTasks = (request: OpenedRequest, templates: readonly Template[]): readonly Section[] => {
   const {
     estimate,
@@ -180,7 +150,7 @@ const pieceTasks = (request: OpenedRequest, templates: readonly Template[]): rea
       return task(`pieces-${index + 1}`, jobPack.pieces(opening), [
         paragraph(jobPack.piecesLead),
         piecePlanFigure(request, opening),
-        pieceTable(request, opening),
+        dense(pieceTable(request, opening)),
         ...(large.length === 0
           ? []
           : [paragraph(jobPack.setOut(large.map(({ label }) => label).join(', ')))]),
@@ -205,101 +175,23 @@ const plyTasks = (request: OpenedRequest): readonly Section[] => {
   );
 };
 
-const batchTasks = (request: ReportRequest): readonly Section[] => {
-  const figures = batchFigures(request);
-  const { batches } = request.estimate.process;
-  return Array.from({ length: Math.ceil(batches.length / CARDS_A_SHEET) }, (_, sheet) => {
-    const own = batches.slice(sheet * CARDS_A_SHEET, (sheet + 1) * CARDS_A_SHEET);
-    const [from, to] = [own[0].number, own[own.length - 1].number];
-    return task(
-      `batches-${from}`,
-      request.reader.words.jobPack.batches(String(from), String(to)),
-      figures.slice(sheet * CARDS_A_SHEET, (sheet + 1) * CARDS_A_SHEET),
-    );
-  });
+const potTasks = (request: ReportRequest): readonly Section[] => {
+  const cards = potFigures(request);
+  const sheets = Math.ceil(cards.length / CARDS_A_SHEET);
+  return Array.from({ length: sheets }, (_, sheet) =>
+    task(`pots-${sheet + 1}`, request.reader.words.jobPack.pots(String(sheet + 1), String(sheets)), [
+      { kind: 'cards', figures: cards.slice(sheet * CARDS_A_SHEET, (sheet + 1) * CARDS_A_SHEET) },
+    ]),
+  );
 };
 
 const gateTask = (request: ReportRequest): Section => {
   const { jobPack } = request.reader.words;
   return task('gates', jobPack.gates, [
     paragraph(jobPack.gatesLead),
-    gateTable(request),
+    dense(gateTable(request)),
     ...weatherBlocks(request),
     ...cureBlocks(request),
+    ...logBlocks(request),
   ]);
 };
-
-/** Every task in order with a box to tick; the hold point cannot be overlooked. */
-function checkListTask({
-  estimate: {
-    process: { calendar },
-  },
-  reader: {
-    words: { jobPack, signature },
-  },
-}: ReportRequest): Section {
-  const items = calendar.tasks.map(({ title, isHoldPoint }) => ({
-    text: isHoldPoint ? `${title}. ${jobPack.holdPoint}` : title,
-    isHold: isHoldPoint,
-  }));
-  const ticks: Ticks = { kind: 'ticks', items };
-  return task('check-list', jobPack.checkList, [
-    ticks,
-    { kind: 'signature', fields: [jobPack.signedBy, signature.signature] },
-  ]);
-}
-
-type Piece = CoreSection['pieces'][number];
-
-/** A piece with its sheets at full size. */
-interface Template {
-  readonly piece: Piece;
-  readonly tiles: readonly Drawing[];
-}
-
-const templateOf = (piece: Piece, { paper, reader }: ReportRequest): Template => ({
-  piece,
-  tiles: templateTiles(piece, paper, { reader, block: { job: '', reference: '', made: '', sheet: '' } }),
-});
-
-/** Templates of the pieces with a curve or an odd angle; a board is cut by its length and width. */
-const shapedTemplates = (request: ReportRequest): readonly Template[] =>
-  (request.estimate.core?.pieces ?? [])
-    .filter(({ outline }) => !isBoard(outline))
-    .map((piece) => templateOf(piece, request));
-
-/** More sheets than this are not glued together true. */
-const MOST_TILES = 4;
-
-const isTooLarge = ({ tiles }: Template): boolean => tiles.length > MOST_TILES;
-
-/** Full size is for paper; a screen shows the plans and says where the templates are. */
-const templatesInPack = (templates: readonly Template[], request: ReportRequest): readonly Section[] =>
-  request.medium === 'screen'
-    ? []
-    : templates
-        .filter((template) => !isTooLarge(template))
-        .flatMap((template) => tilePages(template, request));
-
-/** Pieces at 1:1 over as many pages as they take. */
-export const templatePages = (request: ReportRequest, pieces: readonly Piece[]): readonly Section[] =>
-  pieces.flatMap((piece) => tilePages(templateOf(piece, request), request));
-
-const tilePages = ({ piece, tiles }: Template, request: ReportRequest): readonly Section[] =>
-  tiles.map((tile, index) => ({
-    id: tile.name,
-    level: 1,
-    layout: 'template',
-    title: request.reader.words.jobPack.template(piece.label, String(index + 1), String(tiles.length)),
-    blocks: [
-      {
-        kind: 'figure',
-        name: tile.name,
-        caption: '',
-        alt: tile.description,
-        svg: svgOf(tile),
-        widthMm: tile.widthMm,
-        heightMm: tile.heightMm,
-      },
-    ],
-  }));

@@ -118,27 +118,37 @@ describe('the report', () => {
 describe('the job pack', () => {
   const pack = jobPackOf(sampleRequest(smallSample));
 
-  test('has one page for each opening, batch and list, and the hold point among the ticks', () => {
+  test('has one sheet for each task, and the hold point among the days', () => {
     const titles = pack.sections.filter(({ layout }) => layout === 'task').map(({ title }) => title);
-    for (const title of [
-      'Mark out A',
-      'Mark out B',
-      'Core pieces, opening A',
+    expect(titles).toEqual([
+      'Before anything else',
+      'Plan of the days',
+      'Mark out',
+
       'Cut, taper and layers',
       'Props and pressing',
+      'Fittings',
+      'Core pieces, opening A',
+      'Core pieces, opening B',
       'Ply cut sheet, opening A',
-      'Batches 1 to 2',
-      'Pick list',
+      'Ply cut sheet, opening B',
+      'Pot cards',
       'Gates and waits',
-      'Check list',
-    ])
-      expect(titles).toContain(title);
-    const ticks = pack.sections
-      .flatMap(({ blocks }) => blocks)
-      .flatMap((block) => (block.kind === 'ticks' ? block.items : []));
-    expect(ticks.filter(({ isHold }) => isHold).map(({ text }) => text)).toEqual([
-      expect.stringContaining('HOLD POINT: stop here.'),
+      'Pick list and tools',
     ]);
+    const days = pack.sections.find(({ id }) => id === 'plan')!.blocks;
+    const holds = days
+      .flatMap((block) => (block.kind === 'table' ? block.rows : []))
+      .filter(({ emphasis }) => emphasis === 'hold');
+    expect(holds).toHaveLength(1);
+    expect(JSON.stringify(days)).toContain('HOLD POINT: stop at the line marked Hold.');
+  });
+
+  test('says every caution once, the gravest in front and the others where the work is', () => {
+    const request = sampleRequest(smallSample);
+    const { cautions } = request.estimate;
+    const said = JSON.stringify(pack.sections);
+    for (const { text } of cautions) expect(said.split(JSON.stringify(text).slice(1, -1))).toHaveLength(2);
   });
 
   test('has templates of what is neither a board nor too large to be glued together true', () => {
@@ -273,8 +283,8 @@ function textsOf(block: Block): readonly string[] {
       return [block.caption];
     case 'callout':
       return [block.label, block.text, block.small];
-    case 'ticks':
-      return block.items.map(({ text }) => text);
+    case 'cards':
+      return block.figures.map(({ caption }) => caption);
     case 'signature':
       return block.fields;
   }

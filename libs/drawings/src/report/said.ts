@@ -88,6 +88,21 @@ export function momentText(reader: Reader, iso: string): string {
   return known.format(instant);
 }
 
+/** The day of an ISO instant as a crew names it: day of the week, day and month. */
+export function weekdayText(reader: Reader, iso: string): string {
+  const key = `weekday ${reader.locale}`;
+  const known =
+    dateFormats.get(key) ??
+    new Intl.DateTimeFormat(reader.locale, {
+      weekday: 'short',
+      day: 'numeric',
+      month: 'short',
+      timeZone: 'UTC',
+    });
+  dateFormats.set(key, known);
+  return known.format(wallClock(iso));
+}
+
 /** The time of day of an ISO instant as the calendar means it. */
 export function timeOfDayText(reader: Reader, iso: string): string {
   const known =

@@ -36,15 +36,12 @@ figure { margin: 0 0 1.4rem; border: 1px solid #bbb; padding: .4rem; }
 figure svg { display: block; width: 100%; height: auto; }
 figcaption { font-weight: 700; padding-top: .4rem; }
 .narrow { display: none; }
+.cards { display: grid; grid-template-columns: 1fr 1fr; gap: 1rem; }
 .callout { border-left: .5rem solid #111; padding: .5rem .8rem; margin: 0 0 .8rem; background: #f4f4f4; }
 .callout p { margin: 0; }
 .callout.warning { border-left-style: double; }
 .callout.caution, .callout.note { border-left-style: dotted; }
 .small { font-size: .88rem; color: #444; }
-.ticks { list-style: none; padding: 0; }
-.ticks li { padding: .5rem 0 .5rem 2.4rem; position: relative; border-bottom: 1px solid #ccc; font-size: 1.15rem; }
-.ticks li::before { content: ""; position: absolute; left: .2rem; top: .6rem; width: 1.2rem; height: 1.2rem; border: 2px solid #111; }
-.ticks li.hold { font-weight: 700; background: #ececec; }
 .signature dd { border-bottom: 1px solid #111; min-height: 2.4rem; }
 footer { border-top: 1px solid #111; margin-top: 2rem; color: #333; font-size: .88rem; }
 .photograph img { display: block; max-width: 100%; max-height: 88mm; }
@@ -63,6 +60,7 @@ footer { border-top: 1px solid #111; margin-top: 2rem; color: #333; font-size: .
   p, ul { margin: .3rem 0; }
   ul { padding-left: 1.1rem; }
   .broad { display: none; }
+  .cards { display: block; }
   .narrow { display: block; }
   .scroll { overflow-x: visible; }
   table, tbody, tr, td { display: block; width: auto; }
@@ -80,8 +78,7 @@ footer { border-top: 1px solid #111; margin-top: 2rem; color: #333; font-size: .
   nav, details.annex { display: none; }
   details > summary { list-style: none; }
   h2, h3, caption { break-after: avoid; }
-  tr, figure, .callout, dl div, .ticks li { break-inside: avoid; }
-  thead { display: table-header-group; }
+  tr, figure, .callout, dl div,   thead { display: table-header-group; }
   .scroll { overflow: visible; }
   .task, .template { break-before: page; }
   .broad { display: block; }

@@ -19,8 +19,8 @@ const textsOf = (block: Block): readonly string[] => {
       return [block.caption];
     case 'callout':
       return [block.text];
-    case 'ticks':
-      return block.items.map(({ text }) => text);
+    case 'cards':
+      return block.figures.map(({ caption }) => caption);
     case 'signature':
       return block.fields;
   }
