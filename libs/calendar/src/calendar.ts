@@ -50,7 +50,9 @@ export function planWithScenarios(
   const networks = new Map(
     [...new Set(scenarios.map(({ drivers }) => drivers))].map((drivers) => [
       drivers,
-      networkFor({ ...request, drivers }, hardener, coldestUse(request, deckC)),
+      drivers === request.drivers
+        ? tasks
+        : networkFor({ ...request, drivers }, hardener, coldestUse(request, deckC)),
     ]),
   );
   const others = scenarios.map((scenario) => ({

@@ -1,4 +1,4 @@
-import { pointer, problem, type Problem } from '#lib/kernel';
+import { below, pointer, problem, type Problem } from '#lib/kernel';
 import { decimalFrom } from '#lib/money';
 import type { Figure } from '#lib/provenance';
 import { unitCodes } from './exports/unit-codes.js';
@@ -27,7 +27,7 @@ function priceFaults({ unitRate, packs }: LineRequest): readonly Problem[] {
   if (packs === undefined)
     return [problem('missing', '/unitRate', { expected: 'a price per unit, or the packs that are bought' })];
   return packs.flatMap(({ count, price }, index) => [
-    ...decimalFault(price, pointer('/packs', index, 'price')),
+    ...below(pointer('/packs', index), decimalFault(price, '/price')),
     ...(Number.isSafeInteger(count) && count >= 0
       ? []
       : [
@@ -40,6 +40,8 @@ function priceFaults({ unitRate, packs }: LineRequest): readonly Problem[] {
 }
 
 const MOST_QUANTITY = 1e9;
+const units = Object.keys(unitCodes);
+const sections = Object.keys(sectionTitles);
 
 export function faultsOfLine(line: LineRequest, taxGroups: readonly TaxGroup[]): readonly Problem[] {
   return [
@@ -47,8 +49,8 @@ export function faultsOfLine(line: LineRequest, taxGroups: readonly TaxGroup[]):
     ...(line.wasteFraction === undefined ? [] : quantityFault(line.wasteFraction, '/wasteFraction')),
     ...(line.purchaseQuantity === undefined ? [] : quantityFault(line.purchaseQuantity, '/purchaseQuantity')),
     ...priceFaults(line),
-    ...choiceFault(line.unit, Object.keys(unitCodes), '/unit'),
-    ...choiceFault(line.section, Object.keys(sectionTitles), '/section'),
+    ...choiceFault(line.unit, units, '/unit'),
+    ...choiceFault(line.section, sections, '/section'),
     ...choiceFault(line.causeClass, causeClasses, '/causeClass'),
     ...choiceFault(line.partOrLabour, partOrLabours, '/partOrLabour'),
     ...choiceFault(line.scope ?? 'in', ['in', 'out'], '/scope'),

@@ -67,7 +67,9 @@ export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine
       amount: moneyJson(amount),
       range: rangeOf(request, amount, rounding),
       ...(depreciation === undefined ? {} : { depreciation: depreciation.shown }),
-      why: amountFigure(request, { amount, charged, quantity: figures.charged }, terms),
+      get why() {
+        return amountFigure(request, { amount, charged, quantity: figures.charged }, terms);
+      },
     },
   };
 }

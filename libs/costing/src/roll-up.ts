@@ -107,6 +107,7 @@ export interface CostRollUp {
     readonly contingencyPercent?: string;
     readonly rounding: Rounding;
   };
+  /** Looked for below every line when they are read: whoever wants the sums alone is spared it. */
   readonly assumptions: readonly Figure[];
 }
 
@@ -214,7 +215,12 @@ function assembled(request: RollUpRequest, { currency, lines: all }: PricedReque
   const terms = termsOf(request, currency);
   const summed = all.filter(({ line }) => line.scope === 'in');
   const totals = totalsOf(
-    summed.map(({ line, amount }) => ({ ...line, amount })),
+    summed.map(({ line: { taxGroup, causeClass, partOrLabour }, amount }) => ({
+      amount,
+      taxGroup,
+      causeClass,
+      partOrLabour,
+    })),
     terms,
   );
   const lines = summed.map(({ line }) => line);
@@ -232,7 +238,9 @@ function assembled(request: RollUpRequest, { currency, lines: all }: PricedReque
     ...splits(totals.cells, terms.currency),
     depreciation: depreciationTotals(summed, terms.currency),
     terms: termsShown(terms),
-    assumptions: lines.flatMap(({ why }) => assumptionsOf(why)),
+    get assumptions() {
+      return lines.flatMap(({ why }) => assumptionsOf(why));
+    },
   };
 }
 
@@ -347,9 +355,10 @@ function faultsOf(request: RollUpRequest, currency: Currency): readonly Problem[
       request.lines.map(({ code }) => code),
       '/lines',
     ),
-    ...request.lines.flatMap((line, index) =>
-      below(pointer('/lines', index), faultsOfLine(line, request.taxGroups)),
-    ),
+    ...request.lines.flatMap((line, index) => {
+      const faults = faultsOfLine(line, request.taxGroups);
+      return faults.length === 0 ? faults : below(pointer('/lines', index), faults);
+    }),
   ];
 }
 

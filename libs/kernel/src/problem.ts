@@ -25,10 +25,11 @@ export const problem = (
 
 /** Builds a JSON Pointer below `parent`, escaping `~` and `/` as RFC 6901 §3 asks. */
 export const pointer = (parent: string, ...keys: readonly (string | number)[]): string =>
-  keys.reduce<string>(
-    (path, key) => `${path}/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`,
-    parent,
-  );
+  keys.reduce<string>((path, key) => `${path}/${typeof key === 'number' ? key : escaped(key)}`, parent);
+
+/** Most keys have nothing to escape, and pointers are made for every line that might be wrong. */
+const escaped = (key: string): string =>
+  key.includes('~') || key.includes('/') ? key.replaceAll('~', '~0').replaceAll('/', '~1') : key;
 
 /** Moves problems found in a part to where that part sits in the whole. */
 export const below = (parent: string, problems: readonly Problem[]): readonly Problem[] =>

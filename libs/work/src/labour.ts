@@ -49,10 +49,20 @@ export interface OperationHours {
 /** The operations that belong to a job with these drivers and flags, in trade order. */
 export function operationsFor(amounts: DriverAmounts, flags: OperationFlags): readonly Operation[] {
   const all = withStates(amounts, flags);
-  return operations.filter(
-    ({ appliesWhen, driver }) =>
-      amountOf(all, driver) > 0 && isOfSuchDeck(appliesWhen, flags) && appliesTo(appliesWhen, flags),
-  );
+  return operationsOf(flags).filter(({ driver }) => amountOf(all, driver) > 0);
+}
+
+const ofFlags = new WeakMap<OperationFlags, readonly Operation[]>();
+
+/** Whatever the amounts: one job asks for the same flags at every extent. */
+function operationsOf(flags: OperationFlags): readonly Operation[] {
+  const known =
+    ofFlags.get(flags) ??
+    operations.filter(
+      ({ appliesWhen }) => isOfSuchDeck(appliesWhen, flags) && appliesTo(appliesWhen, flags),
+    );
+  ofFlags.set(flags, known);
+  return known;
 }
 
 /** An operation that names no skin belongs to a deck that is opened or injected: a closed one has its own. */

@@ -181,6 +181,8 @@ type FindCover = (suppliers: ReadonlySet<number>, wanted: Wanted) => ReadonlyMap
 
 interface Remembered {
   readonly choices: readonly Choice[];
+  /** Whoever sells for the demand. */
+  readonly sellers: readonly number[];
   readonly found: Map<string, ReadonlyMap<number, number>>;
 }
 
@@ -189,18 +191,25 @@ function rememberedCover(plan: BasketPlan): FindCover {
   const known = new Map<Target, Remembered>();
   return (suppliers, { target, quantity }) => {
     if (quantity <= 0) return nothingBought;
-    const { choices, found } = known.get(target) ?? remember(plan, target, known);
-    const open = choices.filter(({ offer }) => suppliers.has(plan.offers[offer].supplier));
-    const key = `${quantity}/${open.map(({ offer }) => offer).join()}`;
-    const packs = found.get(key) ?? cheapestCover(plan, open, quantity).packs;
+    const { choices, sellers, found } = known.get(target) ?? remember(plan, target, known);
+    let key = `${quantity}`;
+    for (const seller of sellers) if (suppliers.has(seller)) key += `/${seller}`;
+    const packs = found.get(key) ?? cheapestCover(plan, soldBy(plan, choices, suppliers), quantity).packs;
     found.set(key, packs);
     return packs;
   };
 }
 
+const soldBy = (
+  { offers }: BasketPlan,
+  choices: readonly Choice[],
+  suppliers: ReadonlySet<number>,
+): readonly Choice[] => choices.filter(({ offer }) => suppliers.has(offers[offer].supplier));
+
 function remember(plan: BasketPlan, target: Target, known: Map<Target, Remembered>): Remembered {
   const choices = typeof target === 'number' ? choicesFor(plan, target) : choicesOfHardener(plan, target);
-  const made = { choices, found: new Map<string, ReadonlyMap<number, number>>() };
+  const sellers = [...new Set(choices.map(({ offer }) => plan.offers[offer].supplier))];
+  const made = { choices, sellers, found: new Map<string, ReadonlyMap<number, number>>() };
   known.set(target, made);
   return made;
 }

@@ -154,13 +154,13 @@ const calendarFields = {
   '/warmth': '/conditions/warmth',
 };
 
-function requestOf({ job, quantities, labour, process }: CalendarContext): CalendarRequest {
+function requestOf({ job, planned, labour, process, quantities }: CalendarContext): CalendarRequest {
   const { conditions } = job.record;
   const { startDate } = job.answers.crew;
   const coating = strictestCoating(job);
   return {
     startDate: isKnown(startDate) ? startDate.value : ANY_MONDAY,
-    drivers: driverAmountsOf(quantities),
+    drivers: driversOf(planned, quantities),
     flags: labour.flags,
     crew: crewOf(job),
     cycles: {
@@ -178,6 +178,12 @@ function requestOf({ job, quantities, labour, process }: CalendarContext): Calen
     ...dryingOf(job),
   };
 }
+
+/** Those of the recorded extent, where it is planned: its scenarios then need no network of their own. */
+const driversOf = (planned: readonly PlannedExtent[], quantities: JobQuantities): PlannedExtent['drivers'] => {
+  const recorded = planned.find((one) => one.quantities === quantities);
+  return recorded?.drivers ?? driverAmountsOf(quantities);
+};
 
 export const crewOf = ({
   answers: {
