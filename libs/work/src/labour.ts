@@ -58,9 +58,7 @@ const ofFlags = new WeakMap<OperationFlags, readonly Operation[]>();
 function operationsOf(flags: OperationFlags): readonly Operation[] {
   const known =
     ofFlags.get(flags) ??
-    operations.filter(
-      ({ appliesWhen }) => isOfSuchDeck(appliesWhen, flags) && appliesTo(appliesWhen, flags),
-    );
+    operations.filter(({ appliesWhen }) => isOfSuchDeck(appliesWhen, flags) && appliesTo(appliesWhen, flags));
   ofFlags.set(flags, known);
   return known;
 }

@@ -180,7 +180,10 @@ function requestOf({ job, planned, labour, process, quantities }: CalendarContex
 }
 
 /** Those of the recorded extent, where it is planned: its scenarios then need no network of their own. */
-const driversOf = (planned: readonly PlannedExtent[], quantities: JobQuantities): PlannedExtent['drivers'] => {
+const driversOf = (
+  planned: readonly PlannedExtent[],
+  quantities: JobQuantities,
+): PlannedExtent['drivers'] => {
   const recorded = planned.find((one) => one.quantities === quantities);
   return recorded?.drivers ?? driverAmountsOf(quantities);
 };
