@@ -81,7 +81,7 @@ const deck: fc.Arbitrary<DefectMapInput> = fc.integer({ min: 300, max: 6000 }).c
       name: 'panel',
       outer,
       holes: [],
-      supports: [{ from: [-size / 2, 0] as const, to: [size / 2, 0] as const }],
+      supports: [{ kind: 'beam' as const, from: [-size / 2, 0] as const, to: [size / 2, 0] as const }],
     })),
     zones: fc.array(
       fc
@@ -122,6 +122,7 @@ const planOf = ({ panel, fittings, zones }: DefectMapInput): OpeningPlanInput =>
   panel,
   fittings,
   cutLengthM: 3,
+  isSkinKept: true,
   seenFrom: 'above',
   openings: zones.map(({ id, outline: shape }) => ({
     label: id,

@@ -33,7 +33,7 @@ export const foredeck: Panel = {
       [700, 250],
     ],
   ],
-  supports: [{ from: [1450, -670], to: [1450, 670] }],
+  supports: [{ kind: 'bulkhead', from: [1450, -670], to: [1450, 670] }],
 };
 
 const box = (x: number, y: number, width: number, height: number): Outline => [
@@ -146,6 +146,7 @@ export const sampleOpeningPlan: OpeningPlanInput = {
   fittings,
   cutLengthM: 3.68,
   seenFrom: 'above',
+  isSkinKept: false,
   openings: [
     {
       label: 'A',

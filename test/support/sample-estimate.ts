@@ -50,7 +50,7 @@ export const sampleRecord = (size: SampleSize): DefectRecord => ({
     name: 'Foredeck',
     outline: foredeck.outer,
     holes: foredeck.holes,
-    supports: foredeck.supports.map((support) => ({ kind: 'bulkhead', ...support })),
+    supports: foredeck.supports,
   },
   outerSkin: { thicknessMm: 4 },
   innerSkin: { thicknessMm: 2 },

@@ -144,10 +144,48 @@ describe('a drawing', () => {
     expect(textMarks(drawing.marks).map((mark) => mark.text)).toContain('1:20');
   });
 
-  test('gives each corner of an opening its distance from the datum edges', () => {
+  test('gives each corner of an opening on a tapered deck its way forward and its offset to a side', () => {
     const says = textMarks(openingPlan(sampleOpeningPlan, request).marks).map((mark) => mark.text);
+    for (const value of ['0', '100', '660', '1260', '1680', 'P 540', 'P 220', 'S 130', 'S 670'])
+      expect(says).toContain(value);
+  });
+
+  test('gives each corner of an opening on a square deck its distance from two edges', () => {
+    const outer = [
+      [0, -1050],
+      [2250, -1050],
+      [2250, 1050],
+      [0, 1050],
+    ] as const;
+    const panel = { ...sampleOpeningPlan.panel, outer };
+    const square = openingPlan({ ...sampleOpeningPlan, panel }, request);
+    const says = textMarks(square.marks).map((mark) => mark.text);
     for (const value of ['0', '100', '660', '1260', '1680', '510', '830', '1180', '1720'])
       expect(says).toContain(value);
+  });
+
+  test('says on which side of its line to saw', () => {
+    const saysOf = (isSkinKept: boolean) =>
+      textMarks(openingPlan({ ...sampleOpeningPlan, isSkinKept }, request).marks)
+        .map((mark) => mark.text)
+        .join(' ');
+    expect(saysOf(false)).toContain('saw along its inner side');
+    expect(saysOf(true)).toContain('half of what it takes falls on each side');
+  });
+
+  test('tells beam, bulkhead and edge apart in line and legend', () => {
+    const along = (y: number) => ({ from: [200, y], to: [900, y] }) as const;
+    const supports = [
+      { kind: 'beam', ...along(-300) },
+      { kind: 'bulkhead', ...along(0) },
+      { kind: 'toe-rail', ...along(300) },
+    ] as const;
+    const panel = { ...sampleOpeningPlan.panel, supports };
+    const { marks } = openingPlan({ ...sampleOpeningPlan, panel }, request);
+    const says = textMarks(marks).map((mark) => mark.text);
+    for (const value of ['beam below', 'bulkhead below', 'toe rail']) expect(says).toContain(value);
+    const types = new Set(marks.flatMap((mark) => (mark.kind === 'path' ? [mark.line] : [])));
+    for (const type of ['hidden', 'hidden-wide', 'edge']) expect(types).toContain(type);
   });
 
   test('shows hostile names as text', () => {

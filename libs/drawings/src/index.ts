@@ -1,7 +1,6 @@
 export { defectMap, conditionText, type DefectMapInput } from './deck/defect-map.js';
 export {
   openingPlan,
-  datumOf,
   listedCorners,
   type OpeningPlanInput,
   type PlannedOpening,

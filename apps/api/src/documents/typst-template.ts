@@ -174,7 +174,7 @@ export const typstTemplate = String.raw`
       heading(level: section.level, section.title)
       for (at, b) in section.blocks.enumerate() {
         let leads = b.kind == "paragraph" and at + 1 < section.blocks.len() and section.blocks.at(at + 1).kind != "paragraph"
-        if leads { block(sticky: true, par(b.text)) } else { render(b, is-close) }
+        if leads { block(sticky: true, render(b, is-close)) } else { render(b, is-close) }
       }
     }
     if signed { block(breakable: false, width: 100%, above: if is-close { 0.95em } else { 1.9em }, body) } else { body }

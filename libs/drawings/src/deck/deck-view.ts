@@ -1,3 +1,4 @@
+import type { SheetFormat } from '../sheet/formats.js';
 import { fullSize, scaleToFit, type Scale } from '../sheet/scale.js';
 import { boxOf, type Box, type Point, type Ring } from '../sheet/shapes.js';
 import type { Outline, Place } from './place.js';
@@ -29,8 +30,16 @@ export const sheetAngleDeg = (
   deckDeg: number,
 ): number => (seenFrom === 'above' ? deckDeg : -deckDeg) + (bow === 'up' ? -90 : 0);
 
-/** Fits places into room at a recommended scale, with the bow where the drawing comes out larger. */
-export function deckView(places: readonly Place[], room: Box, seenFrom: SeenFrom): DeckView {
+/**
+ * Fits places into room at a recommended scale. The figures of one document all have the bow to the right, so that a reader
+ * turns nothing in the mind from one to the next; a sheet by itself has it where the drawing comes out larger.
+ */
+export function deckView(
+  places: readonly Place[],
+  room: Box,
+  { seenFrom, sheet }: { readonly seenFrom: SeenFrom; readonly sheet: SheetFormat['kind'] },
+): DeckView {
+  if (sheet === 'figure') return viewWith({ bow: 'right', seenFrom }, places, room);
   const [right, up] = [
     viewWith({ bow: 'right', seenFrom }, places, room),
     viewWith({ bow: 'up', seenFrom }, places, room),

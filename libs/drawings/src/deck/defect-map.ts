@@ -75,7 +75,10 @@ function drawn(
     ),
     legend: legendOf(input, reader),
   });
-  const view = deckView(input.panel.outer, roomInside(sheet.area, 12, 11), 'above');
+  const view = deckView(input.panel.outer, roomInside(sheet.area, 12, 11), {
+    seenFrom: 'above',
+    sheet: request.format.kind,
+  });
   const dimensions = overallDimensions(input.panel.outer, view, sheet);
   blockFittings(input.fittings, view, sheet);
   const grounds = [...bandMarks(input.contours, view), ...zoneGrounds(input, view)];

@@ -24,6 +24,7 @@ import {
   type Fitting,
   type Panel,
 } from './panel-marks.js';
+import { setCorner, settingOut, type SettingOut } from './setting-out.js';
 import { ringsOf, type Area, type Outline, type Place } from './place.js';
 
 export interface PlannedOpening {
@@ -44,15 +45,11 @@ export interface OpeningPlanInput {
   readonly fittings: readonly Fitting[];
   readonly cutLengthM: number;
   readonly seenFrom: SeenFrom;
+  /** Whether the part that is cut out goes back: then as little of it as can be is sawn away. */
+  readonly isSkinKept: boolean;
 }
 
-/** The aft port corner of the box round the panel: both tapes are laid from here. */
-export const datumOf = (panel: Panel): Place => [
-  Math.min(...panel.outer.map(([x]) => x)),
-  Math.min(...panel.outer.map(([, y]) => y)),
-];
-
-/** What to mark and saw: saw lines with running dimensions from the two datum edges, undercut, taper, fittings. */
+/** What to mark and saw: saw lines with running dimensions from where the tapes are hooked, undercut, taper, fittings. */
 export function openingPlan(input: OpeningPlanInput, request: DrawingRequest): Drawing {
   const draft = drawn(input, request, []);
   return draft.left === 0
@@ -76,8 +73,9 @@ function drawn(
     isToScale: true,
     notes: [
       ...(depths.length === openings.length && depths.length > 0
-        ? [said.note(lengthText(reader, Math.min(...depths), 1))]
-        : [said.noDepth]),
+        ? [said.note(said.setOut[settingOut(panel.outer).way], lengthText(reader, Math.min(...depths), 1))]
+        : [said.noDepth(said.setOut[settingOut(panel.outer).way])]),
+      input.isSkinKept ? said.sawOn : said.sawInside,
       ...seenNotes(input.seenFrom, reader),
       ...notes,
     ],
@@ -89,11 +87,10 @@ function drawn(
     legend: legendOf(input, reader),
   });
   const margin = longestValueMm(input, reader) + 8;
-  const view = deckView(
-    panel.outer,
-    inset(sheet.area, margin, 5, { right: 3, bottom: margin }),
-    input.seenFrom,
-  );
+  const view = deckView(panel.outer, inset(sheet.area, margin, 5, { right: 3, bottom: margin }), {
+    seenFrom: input.seenFrom,
+    sheet: request.format.kind,
+  });
   const dimensions = datumDimensions(input, view, sheet);
   blockFittings(input.fittings, view, sheet);
   const grounds = openings.flatMap((opening) => openingGround(opening, view));
@@ -130,12 +127,9 @@ const openingName = (
 
 /** The room that the longest value takes; inches and fractions are longer than millimetres. */
 function longestValueMm({ panel, openings }: OpeningPlanInput, reader: Reader): number {
-  const [datumX, datumY] = datumOf(panel);
-  const values = openings.flatMap(listedCorners).flatMap(([x, y]) => [x - datumX, y - datumY]);
-  return Math.max(
-    8,
-    ...values.map((value) => textWidthMm(dimensionText(reader, value), sizes.body, 'regular')),
-  );
+  const out = settingOut(panel.outer);
+  const values = openings.flatMap(listedCorners).flatMap((corner) => saidCorner(corner, out, reader));
+  return Math.max(8, ...values.map((value) => textWidthMm(value, sizes.body, 'regular')));
 }
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
@@ -188,6 +182,20 @@ function nudged(corner: Point, before: Point, after: Point, turn: number): Point
   return [corner[0] + (dx / long) * way, corner[1] + (dy / long) * way];
 }
 
+/** How far forward, and how far to which side, as it is written. */
+export function saidCorner(corner: Place, out: SettingOut, reader: Reader): readonly [string, string] {
+  const { alongMm, offsetMm } = setCorner(corner, out);
+  return [dimensionText(reader, alongMm), offsetText(offsetMm, out, reader)];
+}
+
+/** From an edge everything lies to one side; from a line in the deck the side is said. */
+function offsetText(offsetMm: number, { way }: SettingOut, reader: Reader): string {
+  if (way === 'edges') return dimensionText(reader, offsetMm);
+  const said = reader.words.openingPlan;
+  const offset = dimensionText(reader, Math.abs(offsetMm));
+  return offsetMm < 0 ? said.toPort(offset) : said.toStarboard(offset);
+}
+
 interface Level {
   readonly at: number;
   readonly from: number;
@@ -200,13 +208,11 @@ function datumDimensions(
   sheet: OpenSheet,
 ): { readonly marks: readonly Mark[]; readonly left: number } {
   const { reader } = sheet.request;
-  const [datumX, datumY] = datumOf(panel);
-  const origin = view.at([datumX, datumY]);
+  const out = settingOut(panel.outer);
+  const origin = view.at(out.zero);
   const { x, y, width, height } = view.box;
   const corners = openings.flatMap(listedCorners);
-  const isUp = view.bow === 'up';
-  const [across, down] = isUp ? ([1, 0] as const) : ([0, 1] as const);
-  const real = (place: Place, axis: 0 | 1): number => place[axis] - (axis === 0 ? datumX : datumY);
+  const [across, down] = view.bow === 'up' ? ([1, 0] as const) : ([0, 1] as const);
   const levels = (axis: 0 | 1, sheetAxis: 0 | 1): readonly Level[] =>
     merged(
       corners.map((corner) => {
@@ -214,7 +220,7 @@ function datumDimensions(
         return {
           at: spot[sheetAxis],
           from: spot[1 - sheetAxis],
-          content: dimensionText(reader, real(corner, axis)),
+          content: saidCorner(corner, out, reader)[axis],
         };
       }),
       sheetAxis === 0 ? 'largest' : 'smallest',
@@ -239,7 +245,7 @@ function datumDimensions(
     },
     sheet.room,
   );
-  const datum = datumMarks(origin, view, reader);
+  const datum = datumMarks(out, view, reader);
   blockTexts(datum, sheet);
   return { marks: [...below.marks, ...left.marks, ...datum], left: below.left + left.left };
 }
@@ -265,18 +271,20 @@ function merged(levels: readonly Level[], nearest: 'largest' | 'smallest'): read
   return [...byContent.values()];
 }
 
-/** The two datum edges, and the corner where both tapes start. */
-function datumMarks(origin: Point, view: DeckView, reader: Reader): readonly Mark[] {
+/** The two lines that tapes are laid along, where they start, and the two places that corners are checked from. */
+function datumMarks({ zero, checks }: SettingOut, view: DeckView, reader: Reader): readonly Mark[] {
+  const origin = view.at(zero);
   const { x, y, width, height } = view.box;
   return [
     line('centre', [x - 4, origin[1]], [x + width + 2, origin[1]]),
     line('centre', [origin[0], y - 3], [origin[0], y + height + 4]),
+    ...checks.map((place) => circle(view.at(place), 0.9, 'visible', 'ink')),
     circle(origin, 1.2, 'visible', 'paper'),
-    text(
-      [origin[0] + 2, view.bow === 'up' ? origin[1] - 1.2 : origin[1] - 1.2],
-      reader.words.openingPlan.datum,
-      { sizeMm: sizes.fine, weight: 'bold', backed: true },
-    ),
+    text([origin[0] + 2, origin[1] - 1.2], reader.words.openingPlan.datum, {
+      sizeMm: sizes.fine,
+      weight: 'bold',
+      backed: true,
+    }),
   ];
 }
 
@@ -289,6 +297,11 @@ function legendOf({ panel, openings, fittings }: OpeningPlanInput, reader: Reade
   return [
     ...panelLegend(panel, reader),
     { sample: (box) => [boxMark(box, 'saw', 'light')], meaning: said.sawLine },
+    {
+      room: 'symbol',
+      sample: (box) => [circle([box.x + 2, box.y + box.height / 2], 0.9, 'visible', 'ink')],
+      meaning: said.checkPoint,
+    },
     ...(openings.some((opening) => opening.taperBand.length > 0)
       ? [{ sample: lineSample('adjacent'), meaning: said.taper }]
       : []),

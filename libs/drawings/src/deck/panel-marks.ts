@@ -3,6 +3,7 @@ import { dimensionText, shown, type Reader } from '../reader.js';
 import { spanDimension } from '../sheet/dimension.js';
 import type { LegendEntry, OpenSheet } from '../sheet/furniture.js';
 import { hatched } from '../sheet/hatch.js';
+import type { LineType } from '../sheet/line-types.js';
 import { boxMark, circle, line, shape, sizes, textBox, textMarks, type Mark } from '../sheet/marks.js';
 import { clippedLine, clippedRing } from '../sheet/clip.js';
 import { boxOf, contains, grown, inset, type Box, type Point, type Ring } from '../sheet/shapes.js';
@@ -11,8 +12,28 @@ import { ringsOf, type Area, type Outline, type Place } from './place.js';
 
 export interface Panel extends Area {
   readonly name: string;
-  readonly supports: readonly { readonly from: Place; readonly to: Place }[];
+  readonly supports: readonly Support[];
 }
+
+/** A line of the deck that holds it up or bounds it. */
+export interface Support {
+  readonly kind: SupportKind;
+  readonly from: Place;
+  readonly to: Place;
+}
+
+export type SupportKind = 'hull-joint' | 'coaming' | 'hatch' | 'toe-rail' | 'bulkhead' | 'beam' | 'other';
+
+/** What lies below is dashed, a bulkhead wider than a beam; edges that are seen from above are wide and whole. */
+const supportLines: Readonly<Record<SupportKind, LineType>> = {
+  'hull-joint': 'edge',
+  'coaming': 'edge',
+  'hatch': 'edge',
+  'toe-rail': 'edge',
+  'bulkhead': 'hidden-wide',
+  'beam': 'hidden',
+  'other': 'hidden',
+};
 
 /** Along the deck and across it. */
 interface Rectangle {
@@ -40,14 +61,14 @@ export const roomInside = (area: Box, left: number, bottom: number): Box =>
 export function panelMarks(panel: Panel, view: DeckView, sheet: OpenSheet): readonly Mark[] {
   const rings = ringsOf(panel).map(view.ring);
   for (const ring of rings) sheet.room.avoid(ring, true);
-  const supports = panel.supports.flatMap(({ from, to }) =>
-    clippedLine(view.at(from), view.at(to), sheet.area),
+  const supports = panel.supports.flatMap(({ kind, from, to }) =>
+    clippedLine(view.at(from), view.at(to), sheet.area).map(([a, b]) => line(supportLines[kind], a, b)),
   );
   return [
     ...(isWhole(rings, sheet.area)
       ? [shape(rings, 'visible', 'none')]
       : rings.flatMap((ring) => clippedRing(ring, sheet.area)).map((part) => line('visible', ...part))),
-    ...supports.map(([from, to]) => line('hidden', from, to)),
+    ...supports,
   ];
 }
 
@@ -185,10 +206,18 @@ export const lineSample =
 
 export const panelLegend = (panel: Panel, reader: Reader): readonly LegendEntry[] => [
   { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
-  ...(panel.supports.length === 0
-    ? []
-    : [{ sample: lineSample('hidden'), meaning: reader.words.drawing.support }]),
+  ...supportLegend(panel, reader),
 ];
+
+/** Each line that is drawn, with the kinds that it stands for on this deck. */
+const supportLegend = ({ supports }: Panel, { words }: Reader): readonly LegendEntry[] =>
+  [...new Set(supports.map(({ kind }) => supportLines[kind]))].map((type) => {
+    const kinds = new Set(supports.map(({ kind }) => kind).filter((kind) => supportLines[kind] === type));
+    return {
+      sample: lineSample(type),
+      meaning: [...kinds].map((kind) => words.drawing.supports[kind]).join(', '),
+    };
+  });
 
 export const fittingLegend = (fittings: readonly Fitting[], reader: Reader): readonly LegendEntry[] =>
   fittings.length === 0

@@ -10,6 +10,7 @@ import {
   inside,
   lineSample,
   middleOf,
+  panelLegend,
   panelMarks,
   roomInside,
   seenNotes,
@@ -76,12 +77,15 @@ function drawn(
     ...openings.flatMap(({ area }) => area.outer),
     ...pieces.flatMap(({ outline }) => outline),
   ];
-  const view = deckView(shownPart, roomInside(sheet.area, 12, 11), input.seenFrom);
+  const view = deckView(shownPart, roomInside(sheet.area, 12, 11), {
+    seenFrom: input.seenFrom,
+    sheet: request.format.kind,
+  });
   const dimensions = overallDimensions(shownPart, view, sheet);
   const grounds = pieces.flatMap((piece) => pieceMarks(piece, view));
   const under = underFittings(input.fittings, view);
   const edges = panelMarks(panel, view, sheet);
-  const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'hidden', 'none'));
+  const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'saw', 'none'));
   for (const { outline } of pieces) sheet.room.avoid(view.ring(outline), true);
   const labels = pieces.map((piece) => labelOf(piece, view, sheet));
   return {
@@ -113,14 +117,15 @@ const labelOf = ({ label, outline }: PlannedPiece, view: DeckView, sheet: OpenSh
     leader: true,
   });
 
-function legendOf({ pieces, fittings }: PiecePlanInput, reader: Reader): readonly LegendEntry[] {
+function legendOf({ panel, pieces, fittings }: PiecePlanInput, reader: Reader): readonly LegendEntry[] {
   const said = reader.words.piecePlan;
+  const hasGrain = pieces.some(({ grainDeg }) => grainDeg !== undefined);
   return [
-    { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
-    { sample: lineSample('hidden'), meaning: said.cut },
+    ...panelLegend(panel, reader),
+    { sample: lineSample('saw'), meaning: said.cut },
     {
-      sample: (box) => [...lined([boxRing(box)], 0, 1.2), boxMark(box, 'contour', 'none')],
-      meaning: said.piece,
+      sample: (box) => [...(hasGrain ? lined([boxRing(box)], 0, 1.2) : []), boxMark(box, 'contour', 'none')],
+      meaning: hasGrain ? said.grained : said.piece,
     },
     ...(pieces.some(({ bleedHoles }) => bleedHoles.length > 0)
       ? [

@@ -2,14 +2,16 @@ import type { DrawingRequest } from '../drawing-request.js';
 import { shown, upTo, type Reader } from '../reader.js';
 import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
 import type { LineType } from '../sheet/line-types.js';
-import { shape, sizes, type Mark } from '../sheet/marks.js';
+import { arrowHead } from '../sheet/dimension.js';
+import { centredText, line, shape, sizes, type Mark } from '../sheet/marks.js';
 import type { Point } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
-import { deckView, type SeenFrom } from './deck-view.js';
+import { deckView, type DeckView, type SeenFrom } from './deck-view.js';
 import {
+  blockTexts,
+  inside,
   lineSample,
   overallDimensions,
-  panelLegend,
   panelMarks,
   roomInside,
   seenNotes,
@@ -38,13 +40,15 @@ const lineOf = (index: number): LineType => lines[index % lines.length];
 export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
   const { reader } = request;
   const said = reader.words.plyPlan;
-  const { panel, plies, openings } = input;
+  const { plies, openings } = input;
+  /** Beams say nothing to whoever lays cloth, and their dashes would be taken for a ply. */
+  const panel = { ...input.panel, supports: [] };
   const sheet = openSheet({
     name: 'ply-plan',
     title: said.title,
     ...request,
     isToScale: true,
-    notes: seenNotes(input.seenFrom, reader),
+    notes: [said.note, ...seenNotes(input.seenFrom, reader)],
     description: said.describe(said.plies(plies.length), `${upTo(reader, input.taperRatio, 1)}:1`),
     legend: legendOf(input, reader),
   });
@@ -52,17 +56,47 @@ export function plyPlan(input: PlyPlanInput, request: DrawingRequest): Drawing {
     ...openings.flatMap(({ area }) => area.outer),
     ...plies.flatMap(({ outline }) => outline.flatMap(({ outer }) => outer)),
   ];
-  const view = deckView(shownPart, roomInside(sheet.area, 12, 11), input.seenFrom);
+  const view = deckView(shownPart, roomInside(sheet.area, 12, 11), {
+    seenFrom: input.seenFrom,
+    sheet: request.format.kind,
+  });
   const dimensions = overallDimensions(shownPart, view, sheet);
   const edges = panelMarks(panel, view, sheet);
   const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'visible', 'light'));
   const outlines = plies.flatMap(({ outline }, index) =>
     outline.map((area) => shape(ringsOf(area).map(view.ring), lineOf(index), 'none')),
   );
+  const arrows = openings.flatMap(({ area }) => alongArrow(view.ring(area.outer), view, reader));
+  blockTexts(arrows, sheet);
   const labels = plies.flatMap((ply, index) =>
     ply.outline.slice(0, 12).flatMap((area) => plyLabel(ply, view.ring(area.outer), sheet, index)),
   );
-  return closeSheet(sheet, [...cuts, ...outlines, ...edges, ...dimensions, ...labels], view);
+  return closeSheet(sheet, [...cuts, ...outlines, ...edges, ...dimensions, ...arrows, ...labels], view);
+}
+
+const ARROW_MM = 16;
+
+/** Which way 0 degrees runs: fore and aft. */
+function alongArrow(ring: readonly Point[], view: DeckView, { words }: Reader): readonly Mark[] {
+  const [x, y] = inside([ring]);
+  const half = ARROW_MM / 2;
+  const [from, to]: readonly Point[] =
+    view.bow === 'up'
+      ? [
+          [x, y + half],
+          [x, y - half],
+        ]
+      : [
+          [x - half, y],
+          [x + half, y],
+        ];
+  return [
+    line('fine', from, to),
+    arrowHead(to, from),
+    centredText([x + (view.bow === 'up' ? 5 : 0), y - (view.bow === 'up' ? 0 : 3)], words.plyPlan.along, {
+      weight: 'bold',
+    }),
+  ];
 }
 
 /** On the outline itself, each ply at another corner, so that the numbers of nested outlines do not meet. */
@@ -87,8 +121,8 @@ function plyLabel(
   });
 }
 
-const legendOf = ({ panel, plies }: PlyPlanInput, reader: Reader): readonly LegendEntry[] => [
-  ...panelLegend(panel, reader),
+const legendOf = ({ plies }: PlyPlanInput, reader: Reader): readonly LegendEntry[] => [
+  { sample: lineSample('visible'), meaning: reader.words.drawing.panelEdge },
   ...plies.map(({ order, materialName }, index) => ({
     sample: lineSample(lineOf(index)),
     meaning: reader.words.plyPlan.plyOf(String(order), shown(reader, materialName)),

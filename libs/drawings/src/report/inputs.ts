@@ -72,6 +72,7 @@ export const openingPlanInput = (given: Given): OpeningPlanInput => ({
   fittings: fittingsWithCards(given),
   cutLengthM: given.estimate.scope.cutLengthM,
   seenFrom: seenFrom(given.estimate),
+  isSkinKept: given.estimate.laminate?.method === 're-bed',
 });
 
 const placedOf = (photographs: readonly Photograph[]): readonly PhotographPlace[] =>

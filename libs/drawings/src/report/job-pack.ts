@@ -14,6 +14,8 @@ import { dayPlanTasks } from './pack/day-plan.js';
 import { goodsTasks, logBlocks } from './pack/goods.js';
 import { cautionsAt, cautionsInFront, type CautionSheet } from './pack/step-cautions.js';
 import { isTooLarge, shapedTemplates, templatesInPack, type Template } from './pack/templates.js';
+import { settingOut } from '../deck/setting-out.js';
+import { panelOf } from './inputs.js';
 import { openedOf, type OpenedRequest, type ReportRequest } from './request.js';
 import {
   cureBlocks,
@@ -86,9 +88,12 @@ function frontTask(request: ReportRequest, sheets: readonly Sheet[]): Section {
 const markOutTasks = (request: ReportRequest): readonly Section[] => {
   const { jobPack } = request.reader.words;
   const { openings } = request.estimate.scope;
+  const { way } = settingOut(panelOf(request).outer);
   const corners = ({ label }: { readonly label: string }): readonly Block[] => [
-    paragraph(jobPack.markOutLead(label)),
-    ...cornerTable(request, label),
+    dense(paragraph(jobPack.markOutLead[way](label))),
+    ...cornerTable(request, label).map((block) =>
+      block.kind === 'table' || block.kind === 'paragraph' ? dense(block) : block,
+    ),
   ];
   if (openings.length === 0) return [];
   const count = openings.reduce((sum, { sawLine }) => sum + sawLine.length, 0);
@@ -108,7 +113,7 @@ const markOutTasks = (request: ReportRequest): readonly Section[] => {
 };
 
 const MOST_CORNERS_WITH_PLAN = 10;
-const PLAN_WITH_CORNERS_MM = 120;
+const PLAN_WITH_CORNERS_MM = 142;
 
 const sectionTasks = (request: OpenedRequest): readonly Section[] => [
   task('section', request.reader.words.jobPack.section, [sectionFigure(request), stackTable(request)]),
@@ -123,7 +128,9 @@ const fittingTasks = (request: ReportRequest): readonly Section[] => {
         task('fitting-list', jobPack.fittings, [
           paragraph(jobPack.fittingsLead),
           fittingTable(request),
-          ...hardwareBlocks(request, hardware),
+          ...hardwareBlocks(request, hardware).map((block) =>
+            block.kind === 'table' ? dense(block) : block,
+          ),
         ]),
       ];
 };

@@ -83,12 +83,14 @@ export function hardwareBlocks(
   if (hardware.length === 0) return [];
   const said = reader.words.methods;
   const length = (valueMm: number): string => lengthText(reader, valueMm, 1);
+  /** Boards and plates are sawn to the millimetre. */
+  const sawn = (valueMm: number): string => lengthText(reader, valueMm);
   return [
     table(
       reader.words.sections.hardware,
       [
-        wide(said.fitting),
-        wide(said.fasteners),
+        narrow(said.fitting),
+        wide(said.fasteners, 1.4),
         wide(said.plug),
         wide(said.insert, 2),
         wide(said.plate, 2),
@@ -97,15 +99,15 @@ export function hardwareBlocks(
       ],
       hardware.map((card) =>
         row(
-          `${card.id} (${card.kind.replace('-', ' ')})`,
+          namedKind(card),
           `${card.fasteners} × ${length(card.fastenerMm)} × ${length(card.fastenerLengthMm)}`,
           `${length(card.plugMm)}, ${upTo(reader, card.plugMl, 0)} ml`,
           card.insert === undefined
             ? '–'
-            : `${length(card.insert.lengthMm)} × ${length(card.insert.widthMm)}, ${card.insert.material}`,
+            : `${sawn(card.insert.lengthMm)} × ${sawn(card.insert.widthMm)}, ${card.insert.material}`,
           card.plate === undefined
             ? '–'
-            : `${length(card.plate.lengthMm)} × ${length(card.plate.widthMm)} × ${length(card.plate.thicknessMm)}, ${card.plate.rule}`,
+            : `${sawn(card.plate.lengthMm)} × ${sawn(card.plate.widthMm)} × ${length(card.plate.thicknessMm)}, ${card.plate.rule}`,
           `${card.sealant.kind.replace('-', ' ')}, ${card.sealant.ml} ml`,
           card.tightening,
         ),
@@ -115,4 +117,10 @@ export function hardwareBlocks(
       [referral, note].flatMap((text) => (text === undefined ? [] : [paragraph(`${id}: ${text}.`)])),
     ),
   ];
+}
+
+/** Most fittings are named after their kind; only a name that leaves it open is given it in brackets. */
+function namedKind({ id, kind }: HardwareCard): string {
+  const words = kind.replace('-', ' ');
+  return id.toLowerCase().replaceAll('-', ' ').includes(words) ? id : `${id} (${words})`;
 }

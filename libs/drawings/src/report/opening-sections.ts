@@ -1,9 +1,9 @@
-import { datumOf, listedCorners } from '../deck/opening-plan.js';
+import { listedCorners, saidCorner } from '../deck/opening-plan.js';
+import { setCorner, settingOut } from '../deck/setting-out.js';
 import { conditionText } from '../deck/defect-map.js';
 import type { Place } from '../deck/place.js';
 import { areaText, dimensionText, lengthText, percentText, upTo, type Reader } from '../reader.js';
 import type { Reading } from '#lib/extent';
-import type { Opening } from '#lib/estimate';
 import {
   facts,
   flow,
@@ -223,7 +223,7 @@ function openingTable({ estimate: { scope }, reader }: ReportRequest): Table {
   );
 }
 
-/** Corner by corner as a person with two tapes marks them out, with a diagonal to check the square. */
+/** Corner by corner as a person with two tapes marks them out, and the two lengths that prove each of them. */
 export function cornerTable(request: ReportRequest, only?: string): readonly Block[] {
   const {
     estimate: { scope },
@@ -231,16 +231,15 @@ export function cornerTable(request: ReportRequest, only?: string): readonly Blo
   } = request;
   const { columns, scope: said } = reader.words;
   const openings = scope.openings.filter(({ label }) => only === undefined || label === only);
-  const [datumX, datumY] = datumOf(panelOf(request));
+  const out = settingOut(panelOf(request).outer);
   const unit = reader.units === 'us' ? 'ft in' : 'mm';
   const rows = openings.flatMap((opening) =>
-    listedCorners(opening).map(([x, y], index) =>
+    listedCorners(opening).map((corner, index) =>
       row(
         opening.label,
         String(index + 1),
-        dimensionText(reader, x - datumX),
-        dimensionText(reader, y - datumY),
-        index === 0 ? diagonalText(opening, request) : '',
+        ...saidCorner(corner, out, reader),
+        ...setCorner(corner, out).checksMm.map((check) => dimensionText(reader, check)),
       ),
     ),
   );
@@ -248,24 +247,20 @@ export function cornerTable(request: ReportRequest, only?: string): readonly Blo
   if (rows.length === 0) return [];
   return [
     table(
-      said.corners,
+      said.corners[out.way],
       [
         narrow(columns.opening),
         numeric(columns.corner),
-        numeric(columns.xFromDatum(unit)),
-        numeric(columns.yFromDatum(unit)),
-        numeric(columns.diagonal),
+        numeric(columns.forward(unit)),
+        numeric(out.way === 'edges' ? columns.fromPort(unit) : columns.offset(unit)),
+        numeric(columns.checkPort(unit)),
+        numeric(columns.checkStarboard(unit)),
       ],
       rows,
     ),
+    paragraph(said.cornersChecked),
     ...radii.map((radius) => paragraph(said.roundCorners(lengthText(reader, radius)))),
   ];
-}
-
-function diagonalText({ sawLine }: Opening, { reader }: ReportRequest): string {
-  if (sawLine.length < 4) return '';
-  const [[ax, ay], , [cx, cy]] = sawLine;
-  return lengthText(reader, Math.hypot(cx - ax, cy - ay));
 }
 
 export function fittingTable({ estimate: { scope }, reader }: ReportRequest): Table {

@@ -10,6 +10,8 @@ export type LineType =
   | 'saw'
   | 'fine'
   | 'hidden'
+  | 'hidden-wide'
+  | 'edge'
   | 'centre'
   | 'cutting-plane'
   | 'adjacent'
@@ -39,6 +41,8 @@ export const strokes: Readonly<Record<LineType, Stroke>> = {
   'saw': { widthMm: 0.7, dashes: [] },
   'fine': { widthMm: NARROW_MM, dashes: [] },
   'hidden': { widthMm: NARROW_MM, dashes: [DASH, GAP] },
+  'hidden-wide': { widthMm: WIDE_MM, dashes: [DASH, GAP] },
+  'edge': { widthMm: 2 * WIDE_MM, dashes: [] },
   'centre': { widthMm: NARROW_MM, dashes: longDashedDotted },
   'cutting-plane': { widthMm: WIDE_MM, dashes: longDashedDotted },
   'adjacent': { widthMm: NARROW_MM, dashes: [LONG_DASH, GAP, DOT, GAP, DOT, GAP] },

@@ -15,10 +15,18 @@ const words = {
     inMm: 'All dimensions in mm',
     inInches: 'Dimensions in feet, inches and sixteenths',
     panelEdge: 'edge of panel',
-    support: 'bulkhead or beam below',
+    supports: {
+      'hull-joint': 'hull joint',
+      'coaming': 'coaming',
+      'hatch': 'hatch',
+      'toe-rail': 'toe rail',
+      'bulkhead': 'bulkhead below',
+      'beam': 'beam below',
+      'other': 'support below',
+    },
     fitting: 'fitting',
-    solid: 'solid under a fitting, in place of core',
-    plate: 'backing plate below',
+    solid: 'solid under a fitting, its long side fore and aft, in place of core',
+    plate: 'backing plate below, its long side fore and aft',
     seenFromBelow:
       'Seen from below, looking up: port and starboard change sides. Measure on the underside of the deck.',
   },
@@ -61,15 +69,29 @@ const words = {
   openingPlan: {
     title: 'Opening plan',
     describe: (count: string, area: string, length: string) =>
-      `Plan of ${count} to be cut, ${area} in all, ${length} of cut, with running dimensions from the two datum edges.`,
+      `Plan of ${count} to be cut, ${area} in all, ${length} of cut, with running dimensions from where the tapes are laid.`,
     openings: (count: number) => (count === 1 ? '1 opening' : `${count} openings`),
     sawLine: 'saw line',
     undercut: 'core taken out under skin that stays',
     taper: 'outer edge of taper',
-    datum: 'datum',
-    note: (depth: string) =>
-      `Measure from the datum corner. Saw no deeper than ${depth}; try the depth on a scrap edge and look for wiring and tanks below first.`,
-    noDepth: 'Measure from the datum corner. No safe saw depth is known: read the findings before cutting.',
+    datum: '0',
+    checkPoint: 'end of the aft edge: check from here',
+    toPort: (offset: string) => `P ${offset}`,
+    toStarboard: (offset: string) => `S ${offset}`,
+    setOut: {
+      edges: 'Measure forward from the aft edge and inwards from the port edge.',
+      centreline:
+        'Measure forward from the aft edge along the centreline, and square from it to port (P) or starboard (S).',
+      square:
+        'Measure forward along the line square to the middle of the aft edge, and from it to port (P) or starboard (S).',
+    },
+    sawOn:
+      'The skin goes back: saw along the line with the thinnest blade; half of what it takes falls on each side and is filled.',
+    sawInside:
+      'The line stays on the deck: saw along its inner side, so that what the blade takes falls into the part that comes off.',
+    note: (setOut: string, depth: string) =>
+      `${setOut} Saw no deeper than ${depth}; try the depth on a scrap edge and look for wiring and tanks below first.`,
+    noDepth: (setOut: string) => `${setOut} No safe saw depth is known: read the findings before cutting.`,
     notListed: (count: number) => `${count} values found no room here; the table of corners lists them all.`,
   },
   piecePlan: {
@@ -77,7 +99,8 @@ const words = {
     describe: (count: string, area: string) =>
       `Plan of ${count} of new core, ${area}, labelled in the order of bedding.`,
     pieces: (count: number) => (count === 1 ? '1 piece' : `${count} pieces`),
-    piece: 'core piece, lines along the grain or score',
+    piece: 'core piece',
+    grained: 'core piece, lines along the grain or score',
     cut: 'edge of opening',
     bleed: 'bleed hole',
     note: 'Bed the pieces in the order of their labels. Every joint is filled.',
@@ -98,6 +121,8 @@ const words = {
     title: 'Ply plan',
     describe: (count: string, ratio: string) => `Outlines of ${count} over the openings, taper ${ratio}.`,
     plies: (count: number) => (count === 1 ? '1 ply' : `${count} plies`),
+    along: '0°',
+    note: '0° runs fore and aft; the first ply lies on the core, its mat side down where it has one.',
     ply: (order: string) => `ply ${order}`,
     plyOf: (order: string, material: string) => `ply ${order}: ${material}`,
   },

@@ -151,9 +151,11 @@ export const reportWords = {
     choice: 'Choice',
     opening: 'Opening',
     corner: 'Corner',
-    xFromDatum: (unit: string) => `From aft datum, ${unit}`,
-    yFromDatum: (unit: string) => `From port datum, ${unit}`,
-    diagonal: 'Diagonal 1 to 3',
+    forward: (unit: string) => `Forward, ${unit}`,
+    fromPort: (unit: string) => `From port edge, ${unit}`,
+    offset: (unit: string) => `Offset, ${unit}`,
+    checkPort: (unit: string) => `Check from port end, ${unit}`,
+    checkStarboard: (unit: string) => `Check from starboard end, ${unit}`,
     area: 'Area',
     cutLength: 'Cut',
     cutDepth: 'Saw depth',
@@ -232,7 +234,14 @@ export const reportWords = {
     retained: 'Skin of the panel that stays',
     undercut: 'Core taken out under skin that stays',
     taperBand: 'Taper ground into the skin that stays',
-    corners: 'Corners of the saw lines from the datum edges',
+    corners: {
+      edges: 'Corners of the saw lines, forward of the aft edge and from the port edge',
+      centreline:
+        'Corners of the saw lines, forward along the centreline and to its sides (P port, S starboard)',
+      square: 'Corners of the saw lines, forward along the line square to the aft edge, and to its sides',
+    },
+    cornersChecked:
+      'Each corner within 3 mm of both checks, measured from the two ends of the aft edge; common practice, no published source. Both are level distances: over a cambered deck hold the tape level and plumb down.',
     roundCorners: (radius: string) => `Corners are rounded to a radius of ${radius}.`,
     where: { inside: 'inside an opening', near: 'near an opening' },
     work: {
@@ -556,8 +565,14 @@ export const reportWords = {
       `Too large for a template: ${pieces}. Lay the skin that was lifted on the sheet, scribe round it less the joint, and check against the size here; or cut from the DXF file.`,
     safety: 'Before anything else',
     markOut: 'Mark out',
-    markOutLead: (opening: string) =>
-      `Opening ${opening}: lay both tapes from the datum corner, mark each corner, then check the diagonal.`,
+    markOutLead: {
+      edges: (opening: string) =>
+        `Opening ${opening}: hook the tapes to the aft and to the port edge, mark each corner, then check it from both ends of the aft edge.`,
+      centreline: (opening: string) =>
+        `Opening ${opening}: stretch a line from the middle of the aft edge to the middle of the forward edge; the half-breadths on both sides of it agree within 5 mm. Measure forward along it from the aft edge, square off to port or starboard, mark each corner, then check it from both ends of the aft edge.`,
+      square: (opening: string) =>
+        `Opening ${opening}: set a line square to the aft edge at its middle by a triangle of 3, 4 and 5. Measure forward along it, square off to port or starboard, mark each corner, then check it from both ends of the aft edge.`,
+    },
     fittings: 'Fittings',
     fittingsLead: 'Bag and label every fitting with its name from this list.',
     pieces: (opening: string) => `Core pieces, opening ${opening}`,
