@@ -258,8 +258,9 @@ export function cornerTable(request: ReportRequest, only?: string): readonly Blo
       ],
       rows,
     ),
-    paragraph(said.cornersChecked),
-    ...radii.map((radius) => paragraph(said.roundCorners(lengthText(reader, radius)))),
+    paragraph(
+      [said.cornersChecked, ...radii.map((radius) => said.roundCorners(lengthText(reader, radius)))].join(' '),
+    ),
   ];
 }
 

@@ -56,5 +56,5 @@ export function cautionsAt(
   });
   return own.length === 0
     ? []
-    : [paragraph(request.reader.words.jobPack.mind), dense(list(own.map(({ text }) => text)))];
+    : [dense(paragraph(request.reader.words.jobPack.mind)), dense(list(own.map(({ text }) => text)))];
 }
