@@ -259,7 +259,9 @@ export function cornerTable(request: ReportRequest, only?: string): readonly Blo
       rows,
     ),
     paragraph(
-      [said.cornersChecked, ...radii.map((radius) => said.roundCorners(lengthText(reader, radius)))].join(' '),
+      [said.cornersChecked, ...radii.map((radius) => said.roundCorners(lengthText(reader, radius)))].join(
+        ' ',
+      ),
     ),
   ];
 }
