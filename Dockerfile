@@ -23,6 +23,7 @@ COPY --from=build /build/node_modules ./node_modules
 COPY --from=build /build/dist/apps ./dist/apps
 COPY --from=build /build/dist/libs ./dist/libs
 COPY --from=build /build/dist/desk ./dist/desk
+COPY docs ./docs
 # The embedded database's thread is loaded from its own file.
 COPY --from=build /build/apps/api/embedded ./apps/api/embedded
 USER node

@@ -54,6 +54,7 @@ async function everyMethod(client: Kingplank): Promise<void> {
   await Promise.all([letterhead.setLogo(new Uint8Array(1), changing), letterhead.removeLogo(changing)]);
   await Promise.all([editions.list(), editions.draft(nothing), editions.get(CODE), editions.history(CODE)]);
   await Promise.all([editions.publish(CODE, changing), editions.discard(CODE, changing)]);
+  await editions.withdraw(CODE, changing);
   await Promise.all([editions.restore(CODE, nothing), editions.compare(CODE, nothing)]);
   for (const shelf of [client.materials, priceLists, client.labourRates, client.sources]) {
     await Promise.all([shelf.list(), shelf.get(CODE), shelf.add(nothing, changing), shelf.history(CODE)]);
@@ -64,6 +65,9 @@ async function everyMethod(client: Kingplank): Promise<void> {
   await Promise.all([priceLists.pack(CODE, '{sku}'), priceLists.putPack(CODE, '{sku}', nothing, changing)]);
   await priceLists.changePack(CODE, '{sku}', nothing, changing);
   await priceLists.removePack(CODE, '{sku}', changing);
+  await Promise.all([priceLists.stock(CODE), priceLists.countStock(CODE, nothing)]);
+  await Promise.all([priceLists.packStock(CODE, '{sku}'), priceLists.forgetStock(CODE, '{sku}')]);
+  await priceLists.setStock(CODE, '{sku}', nothing);
   await Promise.all([priceLists.changePrices(CODE, nothing, changing), editions.tryOut(CODE)]);
   await Promise.all([estimates.create(nothing), estimates.get(ID), estimates.list().firstPage()]);
   await Promise.all([estimates.record(ID), estimates.replay(ID), estimates.why(ID, CODE)]);

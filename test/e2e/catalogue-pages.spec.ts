@@ -26,6 +26,7 @@ inBrowser('the catalogue in the hands of an admin without a program (needs /usr/
   const priceOf = async (edition: string, sku: string) =>
     (await packsIn(edition)).find((pack) => pack.sku === sku)?.prices[0].price;
 
+  const inAMonth = (): string => new Date(Date.now() + 30 * 86_400_000).toISOString().slice(0, 16);
   const makeDraft = async (page: Page, name: string): Promise<void> => {
     await page.getByRole('link', { name: 'Catalogue' }).click();
     await page.getByLabel('Name of the draft').fill(name);
@@ -91,6 +92,13 @@ inBrowser('the catalogue in the hands of an admin without a program (needs /usr/
     await page.getByRole('button', { name: 'Try it out' }).press('Enter');
     await page.getByRole('region', { name: 'Effect on stored estimates' }).getByText('%').waitFor();
     expect(await faultsByAxe(page)).toEqual([]);
+    await page.getByLabel('Current from').fill(inAMonth());
+    await page.getByRole('button', { name: 'Publish' }).press('Enter');
+    await page.getByText('Published.').waitFor();
+    expect((await desk.service.get('/v1/editions')).body.current).toBe(shipped);
+    expect(await faultsByAxe(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Take the publication back' }).press('Enter');
+    await page.getByText('It is a draft again.').waitFor();
     await page.getByRole('button', { name: 'Publish' }).press('Enter');
     await page.getByText('Published.').waitFor();
     expect((await desk.service.get('/v1/editions')).body.current).toBe('spring');

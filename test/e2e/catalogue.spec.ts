@@ -100,6 +100,77 @@ describe('the catalogue in the hands of its admin', () => {
     ).toEqual(['published', 'created']);
   });
 
+  test('an edition is published ahead, is told as scheduled, and is taken back', async () => {
+    const { current } = (await service.get('/v1/editions')).body;
+    const at = '/v1/editions/ahead';
+    const made = await service.post('/v1/editions', { code: 'ahead' });
+    const publish = (effectiveAt: string, tag: string | null) =>
+      service.send('POST', `${at}/publication`, { effectiveAt }, { 'if-match': tag ?? '' });
+    const past = await publish('2020-01-01T00:00:00Z', made.headers.get('etag'));
+    expect([past.status, past.body.errors[0].pointer]).toEqual([422, '/effectiveAt']);
+    const vague = await publish('2090-01-01', made.headers.get('etag'));
+    expect([vague.status, vague.body.errors[0].code]).toEqual([422, 'not-in-form']);
+
+    const effectiveAt = new Date(Date.now() + 86_400_000).toISOString();
+    const scheduled = await publish(effectiveAt, made.headers.get('etag'));
+    expect(scheduled.body).toMatchObject({ state: 'scheduled', effectiveAt });
+    expect((await service.get('/v1/editions')).body.current).toBe(current);
+    expect((await service.get('/v1/events?limit=200')).body.items.at(-1)).toMatchObject({
+      type: 'edition.published',
+      data: { code: 'ahead', effectiveAt },
+    });
+    const limits = { perMinute: 10, perMinutePerVisitor: 5, perDay: 100 };
+    const page = { name: 'Shop', origins: ['https://shop.example'], ...limits, edition: 'ahead' };
+    expect((await service.post('/v1/publishable-keys', page)).body.errors[0].pointer).toBe('/edition');
+
+    const take = (tag: string | null) =>
+      service.send('DELETE', `${at}/publication`, undefined, { 'if-match': tag ?? '' });
+    expect((await take(made.headers.get('etag'))).status).toBe(412);
+    const back = await take(scheduled.headers.get('etag'));
+    expect([back.status, back.body.state, back.body.publishedAt]).toEqual([200, 'draft', undefined]);
+    expect((await service.get('/v1/events?limit=200')).body.items.at(-1).type).toBe('edition.withdrawn');
+    expect((await take(back.headers.get('etag'))).status).toBe(409);
+    const counting = await service.send('DELETE', `/v1/editions/${current}/publication`, undefined, {
+      'if-match': '*',
+    });
+    expect([counting.status, counting.body.detail]).toEqual([409, expect.stringContaining('restoration')]);
+    expect((await service.send('DELETE', at, undefined, { 'if-match': '*' })).status).toBe(204);
+  });
+
+  test('stock is counted beside the editions, and orders keep to it at once', async () => {
+    const at = '/v1/price-lists/invented-euro';
+    const need = { id: 'peel', material: 'consumable-peel-ply', unit: 'm2', requiredQuantity: 3 };
+    const order = async () =>
+      (await service.post('/v1/estimating/basket', { priceList: 'invented-euro', needs: [need] })).body;
+    const before = await order();
+    const { sku } = before.lines[0];
+    expect((await service.get(`${at}/packs/${sku as string}/stock`)).status).toBe(404);
+
+    const counted = await service.send('PUT', `${at}/packs/${sku as string}/stock`, { packs: 0 });
+    expect(counted.body).toMatchObject({ sku, packs: 0 });
+    const after = await order();
+    expect((after.lines as readonly { sku: string }[]).map((line) => line.sku)).not.toContain(sku);
+
+    const refused = await service.send('PATCH', `${at}/stock`, {
+      items: [
+        { sku, packs: 3 },
+        { sku: `${sku as string}x`, packs: 1 },
+        { sku, packs: 2 },
+      ],
+    });
+    expect(refused.body.errors).toMatchObject([
+      { pointer: '/items/1/sku', code: 'unknown-code', detail: expect.stringContaining(sku) },
+      { pointer: '/items/2/sku', code: 'duplicate' },
+    ]);
+    expect((await service.get(`${at}/stock`)).body.items).toEqual([counted.body]);
+    await service.send('PATCH', `${at}/stock`, { items: [{ sku, packs: 500 }] });
+    expect((await order()).lines).toEqual(before.lines);
+    expect((await service.send('DELETE', `${at}/packs/${sku as string}/stock`)).status).toBe(204);
+    expect((await service.get(`${at}/stock`)).body.items).toEqual([]);
+    const told = (await service.get('/v1/audit?subject=stock')).body.items;
+    expect(told.map(({ action }: { action: string }) => action)).toEqual(['removed', 'changed', 'changed']);
+  });
+
   test('two writers with one version: one wins, the other is told', async () => {
     await service.post('/v1/editions', { code: 'race' });
     const added = await service.post('/v1/materials?edition=race', filler('filler-race'));

@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from '@jest/globals';
 import request from 'supertest';
-import { startService, TEST_KEY, type TestService } from './service.js';
+import { pageNamed, writtenPages } from '../../apps/api/src/guide/guide.js';
+import { requestsIn, type ShownRequest } from '../../apps/api/src/guide/requests.js';
+import { startService, TEST_KEY, type TestAnswer, type TestService } from './service.js';
 
 describe('what a newcomer sees first', () => {
   let service: TestService;
@@ -18,6 +20,44 @@ describe('what a newcomer sees first', () => {
       .expect(200)
       .expect('content-type', /text\/html/);
   });
+
+  test('the guide, the reference, the files of requests and one estimate are served to everybody', async () => {
+    const get = (path: string) => request(service.url).get(path).redirects(1).expect(200);
+    expect((await get('/docs')).text).toContain('<h1 id="kingplank-for-the-people-who-use-it">');
+    expect((await get('/docs/settings')).text).toContain('<code>REQUESTS_PER_MINUTE</code>');
+    expect((await get('/docs/api')).text).toContain('swagger-ui');
+    expect((await get('/docs/requests/recipes.http')).text).toMatch(/^@url = /);
+    expect(Number((await get('/docs/estimate.json')).body.totals.total.amount)).toBeGreaterThan(0);
+    await request(service.url).get('/docs/nobodys').expect(404);
+    await request(service.url).get('/docs/../package.json').expect(404);
+  });
+
+  test.each(writtenPages.map((name) => [name, requestsIn(pageNamed(name) ?? '')] as const))(
+    'every request of the page %s is answered as the page says',
+    async (name, requests) => {
+      const known = new Map([
+        ['url', ''],
+        ['key', TEST_KEY],
+        ['tomorrow', new Date(Date.now() + 86_400_000).toISOString()],
+      ]);
+      const filled = (text: string): string =>
+        text.replace(/\{\{(\w+)\}\}/g, (_, used: string) => known.get(used) ?? `no ${used}`);
+      for (const shown of requests) {
+        const { method, address, headers, body, expected } = shown;
+        const sent = Object.fromEntries(Object.entries(headers).map(([key, value]) => [key, filled(value)]));
+        const answer = await service.send(method, filled(address), body === '' ? undefined : filled(body), sent);
+        const isRight = expected === undefined ? answer.status < 300 : answer.status === expected;
+        expect([name, method, address, isRight ? '' : `${answer.status} ${answer.text.slice(0, 500)}`]).toEqual([
+          name,
+          method,
+          address,
+          '',
+        ]);
+        for (const [own, place] of Object.entries(shown.kept)) known.set(own, keptFrom(answer, place));
+      }
+    },
+    240_000,
+  );
 
   test('a guarded path without a key says how to give one', async () => {
     await request(service.url)
@@ -39,3 +79,13 @@ describe('what a newcomer sees first', () => {
     expect(body.estimate.scope.openings.length).toBe(1);
   });
 });
+
+function keptFrom(answer: TestAnswer, place: ShownRequest['kept'][string]): string {
+  if (place === 'body') return answer.text;
+  if (place.startsWith('header ')) return answer.headers.get(place.slice('header '.length)) ?? '';
+  const found = place
+    .slice(1)
+    .split('/')
+    .reduce<unknown>((value, part) => (value as Readonly<Record<string, unknown>>)[part], answer.body);
+  return String(found);
+}

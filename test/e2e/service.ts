@@ -5,7 +5,7 @@ import { contradictions } from '../contract/conformance.js';
 import { databaseOfTest, TEST_KEY } from './database-of-test.js';
 
 // A service opens a database first, which on a busy machine takes longer than a test usually may.
-jest.setTimeout(60_000);
+jest.setTimeout(240_000);
 
 export { TEST_KEY };
 

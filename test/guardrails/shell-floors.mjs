@@ -17,6 +17,7 @@ export const shellFloors = [
   ['letterhead'],
   ['estimating'],
   ['estimates'],
+  ['guide'],
 ];
 
 const SHELL = 'apps/api/src/';

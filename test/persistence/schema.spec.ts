@@ -73,6 +73,7 @@ describe('the database', () => {
       'price_list',
       'request_count',
       'source',
+      'stock',
       'webhook_delivery',
       'webhook_endpoint',
     ]);
@@ -155,7 +156,7 @@ describe('the database', () => {
     await expect(change("UPDATE material SET name = 'x'")).rejects.toThrow(/never changed/);
     await expect(change('DELETE FROM source')).rejects.toThrow(/never changed/);
     await expect(change("UPDATE edition SET state = 'draft'")).rejects.toThrow(/never changed/);
-    const current = await database.inOrganisation(newId(), (tx) => EditionsRepository.in(tx).findCurrent());
+    const current = await database.inOrganisation(newId(), (tx) => EditionsRepository.in(tx).findCurrent(new Date()));
     expect(current?.state).toBe('published');
   });
 

@@ -4,6 +4,7 @@ import { AccessModule } from './access/access.module.js';
 import { entities, seeds } from './features.js';
 import { entitiesToken } from './persistence/database.js';
 import { seedsToken } from './persistence/seeding.js';
+import { Clock } from './settings/clock.js';
 import { configurationToken, type Configuration } from './settings/configuration.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { EstimatesModule } from './estimates/estimates.module.js';
@@ -44,6 +45,7 @@ export class AppModule {
       providers: [
         { provide: configurationToken, useValue: configuration },
         { provide: Log, useValue: log },
+        Clock,
         Readiness,
         Metrics,
         { provide: entitiesToken, useValue: entities },
@@ -54,7 +56,7 @@ export class AppModule {
         { provide: APP_PIPE, useClass: DtoPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
       ],
-      exports: [configurationToken, Log, Readiness, Metrics, entitiesToken, seedsToken],
+      exports: [configurationToken, Log, Clock, Readiness, Metrics, entitiesToken, seedsToken],
     };
   }
 }

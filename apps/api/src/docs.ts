@@ -1,16 +1,26 @@
-import type { INestApplication } from '@nestjs/common';
+import type { NestExpressApplication } from '@nestjs/platform-express';
 import { SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
+import { Engine } from './estimates/engine.js';
+import { guide } from './guide/guide.js';
 import { openApiDocument } from './openapi-document.js';
 
-/** The document at /openapi.json and the page at /docs; made on the first request for either. */
-export function serveDocs(app: INestApplication): void {
+/** The guide at /docs, the document at /openapi.json and its page at /docs/api; made on the first request for each. */
+export function serveDocs(app: NestExpressApplication): void {
+  app.use('/docs', guide(() => app.get(Engine).example()));
   let made: OpenAPIObject | undefined;
-  SwaggerModule.setup('docs', app, () => (made ??= openApiDocument(app)), {
+  SwaggerModule.setup('docs/api', app, () => (made ??= openApiDocument(app)), {
     jsonDocumentUrl: 'openapi.json',
     raw: ['json'],
     customSiteTitle: 'Kingplank API',
     customCss: accessibleColours,
-    swaggerOptions: { persistAuthorization: false, tryItOutEnabled: true, displayRequestDuration: true },
+    swaggerOptions: {
+      persistAuthorization: true,
+      filter: true,
+      docExpansion: 'none',
+      defaultModelsExpandDepth: -1,
+      tryItOutEnabled: true,
+      displayRequestDuration: true,
+    },
   });
 }
 

@@ -16,6 +16,7 @@ import {
   PriceListRow,
   SourceRow,
 } from './catalogue/catalogue.entities.js';
+import { StockRow } from './catalogue/stock.entity.js';
 import { EstimateRow } from './estimates/estimate.entity.js';
 import { PhotographRow } from './estimates/photograph.entity.js';
 import { EventRow, WebhookDeliveryRow, WebhookEndpointRow } from './events/event.entities.js';
@@ -42,6 +43,7 @@ export const entities = [
   PhotographRow,
   PriceListRow,
   SourceRow,
+  StockRow,
   WebhookDeliveryRow,
   WebhookEndpointRow,
 ];

@@ -148,6 +148,8 @@ export class Shelf<C extends Collection> {
 type PacksPath = '/v1/price-lists/{code}/packs';
 type PackPath = '/v1/price-lists/{code}/packs/{sku}';
 type PriceChangesPath = '/v1/price-lists/{code}/price-changes';
+type StockPath = '/v1/price-lists/{code}/stock';
+type PackStockPath = '/v1/price-lists/{code}/packs/{sku}/stock';
 type TrialPath = '/v1/editions/{code}/trial';
 
 /** Price lists, whose packs can be read and replaced as one sheet. */
@@ -282,9 +284,71 @@ export class PriceLists extends Shelf<'price-lists'> {
     });
     return json(this.#settings, call, options);
   }
+
+  /**
+   * What was counted of the packs of a list.
+   *
+   * @example
+   * const { items } = await kingplank.priceLists.stock('eur-demo');
+   */
+  stock(code: string, options?: CallOptions): Answer<AnswerOf<StockPath, 'get'>> {
+    return json(this.#settings, reading(['v1', 'price-lists', code, 'stock']), options);
+  }
+
+  /**
+   * States how many packs of several SKUs there are now; in force at once, in no edition.
+   *
+   * @example
+   * await kingplank.priceLists.countStock('eur-demo', { items: [{ sku: 'SKU-1', packs: 12 }] });
+   */
+  countStock(
+    code: string,
+    counts: BodyOf<StockPath, 'patch'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<StockPath, 'patch'>> {
+    const call = writing('PATCH', ['v1', 'price-lists', code, 'stock'], { body: counts });
+    return json(this.#settings, call, options);
+  }
+
+  /**
+   * How many packs of a SKU were counted, and when.
+   *
+   * @example
+   * const { packs, countedAt } = await kingplank.priceLists.packStock('eur-demo', 'SKU-1');
+   */
+  packStock(code: string, sku: string, options?: CallOptions): Answer<AnswerOf<PackStockPath, 'get'>> {
+    return json(this.#settings, reading(stockParts(code, sku)), options);
+  }
+
+  /**
+   * States how many packs of a SKU there are now.
+   *
+   * @example
+   * await kingplank.priceLists.setStock('eur-demo', 'SKU-1', { packs: 11 });
+   */
+  setStock(
+    code: string,
+    sku: string,
+    count: BodyOf<PackStockPath, 'put'>,
+    options?: CallOptions,
+  ): Answer<AnswerOf<PackStockPath, 'put'>> {
+    return json(this.#settings, writing('PUT', stockParts(code, sku), { body: count }), options);
+  }
+
+  /**
+   * Forgets a count, so that the stock of the edition counts again.
+   *
+   * @example
+   * await kingplank.priceLists.forgetStock('eur-demo', 'SKU-1');
+   */
+  forgetStock(code: string, sku: string, options?: CallOptions): Answer<void> {
+    return nothing(this.#settings, writing('DELETE', stockParts(code, sku)), options);
+  }
 }
 
 const packParts = (code: string, sku: string): readonly string[] => ['v1', 'price-lists', code, 'packs', sku];
+
+const stockParts = (code: string, sku: string): readonly string[] => [...packParts(code, sku), 'stock'];
 
 /** States of the catalogue: one is current, drafts are worked on, published ones never change. */
 export class Editions {
@@ -328,16 +392,30 @@ export class Editions {
   }
 
   /**
-   * Makes a draft the current edition.
+   * Makes a draft the current edition: at once, or from `effectiveAt`.
    *
    * @example
-   * await kingplank.editions.publish('spring', { ifMatch: etag });
+   * await kingplank.editions.publish('spring', { ifMatch: etag, effectiveAt: '2027-03-01T00:00:00Z' });
    */
   publish(
     code: string,
-    options: CallOptions & { readonly ifMatch: string },
+    { effectiveAt, ...options }: CallOptions & { readonly ifMatch: string; readonly effectiveAt?: string },
   ): Answer<AnswerOf<'/v1/editions/{code}/publication', 'post'>> {
-    return json(this.#settings, writing('POST', ['v1', 'editions', code, 'publication']), options);
+    const body = effectiveAt === undefined ? {} : { body: { effectiveAt } };
+    return json(this.#settings, writing('POST', ['v1', 'editions', code, 'publication'], body), options);
+  }
+
+  /**
+   * Takes back a publication before it counts; the edition is a draft again.
+   *
+   * @example
+   * await kingplank.editions.withdraw('spring', { ifMatch: etag });
+   */
+  withdraw(
+    code: string,
+    options: CallOptions & { readonly ifMatch: string },
+  ): Answer<AnswerOf<'/v1/editions/{code}/publication', 'delete'>> {
+    return json(this.#settings, writing('DELETE', ['v1', 'editions', code, 'publication']), options);
   }
 
   /**

@@ -71,7 +71,7 @@ export class NewPublishableKeyDto {
 
   @Code({
     optional: true,
-    description: 'A published edition to estimate with; whichever is current when absent.',
+    description: 'A published edition, in effect, to estimate with; whichever is current when absent.',
   })
   readonly edition?: string;
 

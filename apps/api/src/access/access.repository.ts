@@ -95,7 +95,7 @@ export class AccessRepository {
 
   async hasPublishedEdition(code: string): Promise<boolean> {
     const rows: readonly unknown[] = await this.tx.query(
-      "SELECT 1 FROM edition WHERE code = $1 AND state = 'published' LIMIT 1",
+      "SELECT 1 FROM edition WHERE code = $1 AND state = 'published' AND coalesce(effective_at <= clock_timestamp(), true) LIMIT 1",
       [code],
     );
     return rows.length === 1;

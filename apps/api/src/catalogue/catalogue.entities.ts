@@ -33,6 +33,10 @@ export class EditionRow {
   @Column('timestamptz', { name: 'published_at', nullable: true })
   readonly publishedAt!: Date | null;
 
+  /** From when a published edition counts, where that is later than its publication. */
+  @Column('timestamptz', { name: 'effective_at', nullable: true })
+  readonly effectiveAt!: Date | null;
+
   @Column('integer', { default: 1 })
   readonly version!: number;
 }

@@ -7,6 +7,8 @@ import { ItemsService } from './items.service.js';
 import { PackController } from './pack.controller.js';
 import { PacksController } from './packs.controller.js';
 import { PriceChangesController } from './price-changes.controller.js';
+import { StockController } from './stock.controller.js';
+import { StockService } from './stock.service.js';
 
 @Global()
 @Module({
@@ -15,9 +17,10 @@ import { PriceChangesController } from './price-changes.controller.js';
     PacksController,
     PackController,
     PriceChangesController,
+    StockController,
     ...itemControllers,
   ],
-  providers: [CurrentCatalogue, EditionsService, ItemsService],
-  exports: [CurrentCatalogue],
+  providers: [CurrentCatalogue, EditionsService, ItemsService, StockService],
+  exports: [CurrentCatalogue, StockService],
 })
 export class CatalogueModule {}

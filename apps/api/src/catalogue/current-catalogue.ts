@@ -3,7 +3,9 @@ import { Defect } from '#lib/kernel';
 import type { Catalogue } from '#lib/catalogue';
 import { notFound } from '../edge/problems.js';
 import { Database } from '../persistence/database.js';
+import { Clock } from '../settings/clock.js';
 import { catalogueFrom } from './catalogue-document.js';
+import type { EditionRow } from './catalogue.entities.js';
 import { refuseUnlessWhole } from './consistency.js';
 import { EditionsRepository } from './editions.repository.js';
 
@@ -22,7 +24,10 @@ export class CurrentCatalogue {
   private readonly current = new Map<string, Remembered>();
   private readonly editions = new Map<string, Catalogue>();
 
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
 
   named(organisationId: string, edition: string | undefined): Promise<Catalogue> {
     return edition === undefined ? this.of(organisationId) : this.edition(organisationId, edition);
@@ -31,7 +36,7 @@ export class CurrentCatalogue {
   async of(organisationId: string): Promise<Catalogue> {
     const known = this.current.get(organisationId);
     const remembered = known === undefined ? undefined : this.editions.get(known.editionId);
-    if (known !== undefined && remembered !== undefined && known.until > Date.now()) return remembered;
+    if (known !== undefined && remembered !== undefined && known.until > this.clock.now().getTime()) return remembered;
     return this.load(organisationId);
   }
 
@@ -41,8 +46,7 @@ export class CurrentCatalogue {
       const edition = await EditionsRepository.in(tx).find(code);
       if (edition === null) throw notFound(`The edition ${code}`);
       const known =
-        this.editions.get(edition.id) ??
-        catalogueFrom(edition, await EditionsRepository.in(tx).contentOf(edition.id));
+        this.kept(edition) ?? catalogueFrom(edition, await EditionsRepository.in(tx).contentOf(edition.id));
       if (edition.state === 'published') this.remember(edition.id, known);
       return known;
     });
@@ -63,14 +67,20 @@ export class CurrentCatalogue {
   private async load(organisationId: string): Promise<Catalogue> {
     const [editionId, catalogue] = await this.database.inOrganisation(organisationId, async (tx) => {
       const editions = EditionsRepository.in(tx);
-      const edition = await editions.findCurrent();
+      const edition = await editions.findCurrent(this.clock.now());
       if (edition === null) throw new Defect('No edition of the catalogue is published');
-      const known = this.editions.get(edition.id);
+      const known = this.kept(edition);
       return [edition.id, known ?? catalogueFrom(edition, await editions.contentOf(edition.id))] as const;
     });
     this.remember(editionId, catalogue);
-    this.current.set(organisationId, { editionId, until: Date.now() + REMEMBERED_MS });
+    this.current.set(organisationId, { editionId, until: this.clock.now().getTime() + REMEMBERED_MS });
     return catalogue;
+  }
+
+  /** A publication that was taken back may be followed by another of the same edition with other content. */
+  private kept({ id, contentHash }: EditionRow): Catalogue | undefined {
+    const known = this.editions.get(id);
+    return known?.hash === contentHash ? known : undefined;
   }
 
   private remember(editionId: string, catalogue: Catalogue): void {

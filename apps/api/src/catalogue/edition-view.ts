@@ -2,13 +2,16 @@ import type { EditionRow } from './catalogue.entities.js';
 
 export interface Edition {
   readonly code: string;
-  readonly state: 'draft' | 'published';
+  /** `scheduled`: published, and not yet in effect. */
+  readonly state: 'draft' | 'scheduled' | 'published';
   /** True for the catalogue shipped with the program, which everybody reads and nobody changes. */
   readonly isShipped: boolean;
   readonly note: string;
   /** RFC 3339 instant. */
   readonly createdAt: string;
   readonly publishedAt?: string;
+  /** RFC 3339 instant from which it counts; absent when that was its publication. */
+  readonly effectiveAt?: string;
   /** SHA-256 of the content of a published edition. */
   readonly contentHash?: string;
 }
@@ -19,12 +22,18 @@ export interface EditionList {
   readonly items: readonly Edition[];
 }
 
-export const editionView = (row: EditionRow): Edition => ({
+export const editionView = (row: EditionRow, now: Date): Edition => ({
   code: row.code,
-  state: row.state,
+  state: isScheduled(row, now) ? 'scheduled' : row.state,
   isShipped: row.organisationId === null,
   note: row.note,
   createdAt: row.createdAt.toISOString(),
   ...(row.publishedAt === null ? {} : { publishedAt: row.publishedAt.toISOString() }),
+  ...(row.effectiveAt === null ? {} : { effectiveAt: row.effectiveAt.toISOString() }),
   ...(row.contentHash === null ? {} : { contentHash: row.contentHash }),
 });
+
+export const isScheduled = (
+  { state, effectiveAt }: Pick<EditionRow, 'state' | 'effectiveAt'>,
+  now: Date,
+): boolean => state === 'published' && effectiveAt !== null && effectiveAt > now;

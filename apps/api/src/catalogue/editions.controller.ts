@@ -1,13 +1,15 @@
 import { Body, Controller, Delete, Get, HttpCode, Param, Post, Query, Req, Res } from '@nestjs/common';
-import { ApiOperation, ApiTags } from '@nestjs/swagger';
+import { ApiBody, ApiOperation, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import type { History } from '../audit/history.js';
+import { checkedAs } from '../edge/dto.pipe.js';
 import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../edge/endpoint.js';
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import type { EditionRow } from './catalogue.entities.js';
-import { EditionComparisonQueryDto, NewEditionDto, RestorationDto } from './dto/editions.dto.js';
+import { Clock } from '../settings/clock.js';
+import { EditionComparisonQueryDto, NewEditionDto, PublicationDto, RestorationDto } from './dto/editions.dto.js';
 import type { EditionComparison } from './edition-comparison.js';
 import { editionView, type Edition, type EditionList } from './edition-view.js';
 import { EditionsService } from './editions.service.js';
@@ -16,7 +18,10 @@ import { EditionsService } from './editions.service.js';
 @Controller('v1/editions')
 @Needs('catalogue:read')
 export class EditionsController {
-  constructor(private readonly editions: EditionsService) {}
+  constructor(
+    private readonly editions: EditionsService,
+    private readonly clock: Clock,
+  ) {}
 
   @Get()
   @ApiOperation({
@@ -26,7 +31,8 @@ export class EditionsController {
   @Answers('EditionList')
   async list(@CallerParam() caller: Caller): Promise<EditionList> {
     const { current, editions } = await this.editions.list(caller);
-    return { current: current.code, items: editions.map(editionView) };
+    const now = this.clock.now();
+    return { current: current.code, items: editions.map((edition) => editionView(edition, now)) };
   }
 
   @Post()
@@ -41,7 +47,7 @@ export class EditionsController {
   ): Promise<Edition> {
     const row = await this.editions.addDraft(caller, draft);
     response.setHeader('Location', `/v1/editions/${row.code}`);
-    return tagged(row, response);
+    return this.tagged(row, response);
   }
 
   @Get(':code')
@@ -52,7 +58,7 @@ export class EditionsController {
     @Param('code') code: string,
     @Res({ passthrough: true }) response: Response,
   ): Promise<Edition> {
-    return tagged(await this.editions.get(caller, code), response);
+    return this.tagged(await this.editions.get(caller, code), response);
   }
 
   @Post(':code/publication')
@@ -60,23 +66,43 @@ export class EditionsController {
   @Needs('catalogue:write')
   @ApiOperation({
     operationId: 'publishEdition',
-    summary: 'Publish a draft: it becomes current and is never changed again',
+    summary: 'Publish a draft: it becomes current, at once or from the time named, and is never changed again',
+    description:
+      'With `effectiveAt` the edition is frozen now and counts from then on; until then the present edition stays current, and the publication can be taken back. Where several are scheduled, the one that came into effect last is current.',
   })
+  @ApiBody({ type: PublicationDto, required: false })
   @Answers('Edition', { headers: ['ETag'] })
   @ChangesVersion()
   @Refuses('conflict', 'unprocessable')
   async publish(
     @CallerParam() caller: Caller,
     @Param('code') code: string,
+    @Body() body: unknown,
     @Req() request: Request,
     @Res({ passthrough: true }) response: Response,
   ): Promise<Edition> {
-    return tagged(
-      await this.editions.publish(caller, code, (version) => {
-        refuseUnlessMatch(request, version);
-      }),
-      response,
-    );
+    const { effectiveAt } = checkedAs(PublicationDto, body ?? {});
+    const check = unlessStale(request);
+    return this.tagged(await this.editions.publish(caller, code, { effectiveAt, check }), response);
+  }
+
+  @Delete(':code/publication')
+  @HttpCode(200)
+  @Needs('catalogue:write')
+  @ApiOperation({
+    operationId: 'withdrawEdition',
+    summary: 'Take back a publication before it counts: the edition is a draft again',
+  })
+  @Answers('Edition', { headers: ['ETag'] })
+  @ChangesVersion()
+  @Refuses('conflict')
+  async withdraw(
+    @CallerParam() caller: Caller,
+    @Param('code') code: string,
+    @Req() request: Request,
+    @Res({ passthrough: true }) response: Response,
+  ): Promise<Edition> {
+    return this.tagged(await this.editions.withdraw(caller, code, unlessStale(request)), response);
   }
 
   @Post(':code/restoration')
@@ -95,7 +121,7 @@ export class EditionsController {
   ): Promise<Edition> {
     const row = await this.editions.restore(caller, code, restoration);
     response.setHeader('Location', `/v1/editions/${row.code}`);
-    return tagged(row, response);
+    return this.tagged(row, response);
   }
 
   @Get(':code/comparison')
@@ -123,9 +149,7 @@ export class EditionsController {
     @Param('code') code: string,
     @Req() request: Request,
   ): Promise<void> {
-    await this.editions.removeDraft(caller, code, (version) => {
-      refuseUnlessMatch(request, version);
-    });
+    await this.editions.removeDraft(caller, code, unlessStale(request));
   }
 
   @Get(':code/history')
@@ -134,9 +158,15 @@ export class EditionsController {
   history(@CallerParam() caller: Caller, @Param('code') code: string): Promise<History> {
     return this.editions.history(caller, code);
   }
+
+  private tagged(row: EditionRow, response: Response): Edition {
+    response.setHeader('ETag', tagOf(row.version));
+    return editionView(row, this.clock.now());
+  }
 }
 
-function tagged(row: EditionRow, response: Response): Edition {
-  response.setHeader('ETag', tagOf(row.version));
-  return editionView(row);
-}
+const unlessStale =
+  (request: Request) =>
+  (version: number): void => {
+    refuseUnlessMatch(request, version);
+  };

@@ -28,16 +28,17 @@ export class EditionsRepository {
       note: 'Shipped with the program',
     });
     for (const table of catalogueTables) await this.insertRows(table, id, null, rowsOf(catalogue, table));
-    await this.publish(id, 1, catalogue.hash);
+    await this.publish({ id, version: 1 }, { contentHash: catalogue.hash, effectiveAt: undefined });
   }
 
-  /** The newest published edition of the organisation; without one, the newest shared one. */
-  findCurrent(): Promise<EditionRow | null> {
+  /** The edition of the organisation that came into effect last; without one, the shared one that did. */
+  findCurrent(now: Date): Promise<EditionRow | null> {
     return this.tx
       .createQueryBuilder(EditionRow, 'edition')
       .where("edition.state = 'published'")
+      .andWhere('(edition.effectiveAt IS NULL OR edition.effectiveAt <= :now)', { now })
       .orderBy('edition.organisationId IS NULL', 'ASC')
-      .addOrderBy('edition.publishedAt', 'DESC')
+      .addOrderBy('coalesce(edition.effective_at, edition.published_at)', 'DESC')
       .addOrderBy('edition.id', 'DESC')
       .limit(1)
       .getOne();
@@ -76,12 +77,31 @@ export class EditionsRepository {
     }
   }
 
-  async publish(id: string, version: number, contentHash: string): Promise<boolean> {
+  /** False when the draft was changed since that version. */
+  async publish({ id, version }: Versioned, { contentHash, effectiveAt }: Publication): Promise<boolean> {
     const { affected } = await this.tx
       .createQueryBuilder()
       .update(EditionRow)
-      .set({ state: 'published', contentHash, publishedAt: () => 'clock_timestamp()', version: version + 1 })
+      .set({
+        state: 'published',
+        contentHash,
+        publishedAt: () => 'clock_timestamp()',
+        effectiveAt: effectiveAt ?? null,
+        version: version + 1,
+      })
       .where({ id, version, state: 'draft' })
+      .execute();
+    return affected === 1;
+  }
+
+  /** Makes a draft again of what does not count yet. False when it counts, or was changed since that version. */
+  async withdraw({ id, version }: Versioned, now: Date): Promise<boolean> {
+    const { affected } = await this.tx
+      .createQueryBuilder()
+      .update(EditionRow)
+      .set({ state: 'draft', contentHash: null, publishedAt: null, effectiveAt: null, version: version + 1 })
+      .where({ id, version, state: 'published' })
+      .andWhere('effective_at > greatest(:now, clock_timestamp())', { now })
       .execute();
     return affected === 1;
   }
@@ -138,4 +158,12 @@ export class EditionsRepository {
       [editionId, organisationId, JSON.stringify(rows)],
     );
   }
+}
+
+type Versioned = Pick<EditionRow, 'id' | 'version'>;
+
+interface Publication {
+  readonly contentHash: string;
+  /** At once when undefined. */
+  readonly effectiveAt: Date | undefined;
 }

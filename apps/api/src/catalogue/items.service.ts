@@ -7,6 +7,7 @@ import { mergePatched } from '../edge/merge-patch.js';
 import { staleVersion } from '../edge/preconditions.js';
 import { HttpProblem, notFound, summaryOf } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
+import { Clock } from '../settings/clock.js';
 import type { EditionRow } from './catalogue.entities.js';
 import type { CatalogueTable } from './catalogue-rows.js';
 import { documentsFrom } from './csv-documents.js';
@@ -38,18 +39,21 @@ export type VersionCheck = (version: number) => void;
 /** Reading and changing what an edition holds; a change goes into a draft, with its audit entry. */
 @Injectable()
 export class ItemsService {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
 
   list({ caller, table, edition }: Shelf, kind: string | undefined): Promise<Listed> {
     return this.database.inOrganisation(caller.organisationId, async (tx) => {
-      const found = await editionOf(tx, edition);
+      const found = await editionOf(tx, edition ?? this.clock.now());
       return { edition: found, items: await ItemsRepository.in(tx, table).list(found.id, kind) };
     });
   }
 
   get({ caller, table, edition }: Shelf, code: string): Promise<ItemRow> {
     return this.database.inOrganisation(caller.organisationId, async (tx) =>
-      itemOf(tx, table, (await editionOf(tx, edition)).id, code),
+      itemOf(tx, table, (await editionOf(tx, edition ?? this.clock.now())).id, code),
     );
   }
 
@@ -57,7 +61,7 @@ export class ItemsService {
     return this.database.inOrganisation(caller.organisationId, async (tx) => {
       const entries = await AuditTrail.in(tx).about(table, code);
       // What was never changed has no history; what never was is not found.
-      if (entries.length === 0) await itemOf(tx, table, (await editionOf(tx, undefined)).id, code);
+      if (entries.length === 0) await itemOf(tx, table, (await editionOf(tx, this.clock.now())).id, code);
       return historyOf(entries);
     });
   }

@@ -11,6 +11,7 @@ import {
 import { pointer, problem, unlessProblems } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
+import { StockService } from '../catalogue/stock.service.js';
 import { basketJob } from '../estimating/basket/basket.job.js';
 import { tell } from '../events/outbox.js';
 import type { OrderNamed } from '../events/service-event.js';
@@ -36,10 +37,12 @@ export interface EstimateDrift extends PriceDrift {
   readonly estimate: string;
 }
 
-/** A basket for stored estimates: priced in one edition of the catalogue, with what has changed since each was made. */
+/** A basket for stored estimates: priced in one edition of the catalogue, from today's stock, with what has changed since each was made. */
 export interface EstimateBasket extends Basket {
   /** Edition whose prices it is made with. */
   readonly pricedAt: string;
+  /** RFC 3339 instant of the oldest count of stock in the list; absent when the stock of the edition counts. */
+  readonly stockCountedAt?: string;
   /** For every estimate that was made with another edition, in the currency of the list. */
   readonly drift: readonly EstimateDrift[];
 }
@@ -54,6 +57,7 @@ export class EstimateBasketService {
   constructor(
     private readonly estimates: EstimatesService,
     private readonly catalogues: CurrentCatalogue,
+    private readonly stock: StockService,
     private readonly workbench: Workbench,
     private readonly database: Database,
   ) {}
@@ -63,14 +67,19 @@ export class EstimateBasketService {
     const first = await this.ordered(caller, id);
     const others = await this.others(caller, [id, ...(choices.together ?? [])]);
     const all = inOneOrder([first, ...others]);
-    const catalogue = await this.pricing(caller, all, choices.pricedAt);
     const asked = basketAskedFor(all, { ...choices, priceList: listOf(all, choices) });
+    const { catalogue, ...counted } = await this.stock.stocked(
+      caller.organisationId,
+      await this.pricing(caller, all, choices.pricedAt),
+      asked.priceList,
+    );
     const order = answer(basketFrom(asked, catalogue));
     const basket = answer(await this.workbench.do(basketJob, order, caller));
     const list = catalogue.priceLists.find(({ code }) => code === asked.priceList);
     return {
       ...basket,
       pricedAt: catalogue.edition,
+      ...counted,
       drift: list === undefined ? [] : driftOf(all, catalogue, list),
     };
   }

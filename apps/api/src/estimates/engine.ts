@@ -53,6 +53,13 @@ export class Engine implements OnModuleInit {
     );
   }
 
+  /** The answer to the least record, with the catalogue that comes with the program. */
+  async example(): Promise<string> {
+    const record = checkedAs(DefectRecordDto, leastRecord);
+    const asked = { record, organisationId: 'the guide', isDerived: false };
+    return (await this.estimateWith(asked, shippedCatalogue)).resultJson;
+  }
+
   /** What an estimate would be with a catalogue that need not be published; nothing is kept of it. */
   tried(
     record: DefectRecord,

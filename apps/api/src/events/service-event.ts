@@ -3,6 +3,7 @@ export const eventTypes = [
   'estimate.created',
   'estimate.revised',
   'edition.published',
+  'edition.withdrawn',
   'operation.done',
   'order.made',
 ] as const;
@@ -30,9 +31,16 @@ export interface EstimateRevised extends About {
   readonly data: RevisionNamed;
 }
 
-/** An edition of the catalogue became current. */
+/** An edition of the catalogue was published: it is current, or will be from `effectiveAt`. */
 export interface EditionPublished extends About {
   readonly type: 'edition.published';
+  /** Thin: what it names is fetched from its address. */
+  readonly data: PublicationNamed;
+}
+
+/** A publication was taken back before it counted. */
+export interface EditionWithdrawn extends About {
+  readonly type: 'edition.withdrawn';
   /** Thin: what it names is fetched from its address. */
   readonly data: EditionNamed;
 }
@@ -51,7 +59,13 @@ export interface OrderMade extends About {
   readonly data: OrderNamed;
 }
 
-export type ServiceEvent = EstimateCreated | EstimateRevised | EditionPublished | OperationDone | OrderMade;
+export type ServiceEvent =
+  | EstimateCreated
+  | EstimateRevised
+  | EditionPublished
+  | EditionWithdrawn
+  | OperationDone
+  | OrderMade;
 
 export interface EstimateNamed {
   readonly id: string;
@@ -78,6 +92,11 @@ export interface EditionNamed {
   readonly href: string;
 }
 
+export interface PublicationNamed extends EditionNamed {
+  /** RFC 3339 instant from which it counts; absent when that is at once. */
+  readonly effectiveAt?: string;
+}
+
 export interface OperationNamed {
   readonly id: string;
   /** Path of the operation. */
@@ -97,7 +116,8 @@ export interface OrderNamed {
 interface DataOf {
   readonly 'estimate.created': EstimateNamed;
   readonly 'estimate.revised': RevisionNamed;
-  readonly 'edition.published': EditionNamed;
+  readonly 'edition.published': PublicationNamed;
+  readonly 'edition.withdrawn': EditionNamed;
   readonly 'operation.done': OperationNamed;
   readonly 'order.made': OrderNamed;
 }

@@ -6,6 +6,8 @@ import { Callers1764547200000 } from './migrations/1764547200000-callers.js';
 import { Photographs1764633600000 } from './migrations/1764633600000-photographs.js';
 import { Events1764676800000 } from './migrations/1764676800000-events.js';
 import { ConfinedOperations1764720000000 } from './migrations/1764720000000-confined-operations.js';
+import { EditionTimes1764806400000 } from './migrations/1764806400000-edition-times.js';
+import { Stock1764892800000 } from './migrations/1764892800000-stock.js';
 import { Letterhead1764201600000 } from './migrations/1764201600000-letterhead.js';
 
 /** Oldest first. */
@@ -19,4 +21,6 @@ export const migrations = [
   Photographs1764633600000,
   Events1764676800000,
   ConfinedOperations1764720000000,
+  EditionTimes1764806400000,
+  Stock1764892800000,
 ];

@@ -13,7 +13,7 @@ import type {
 import { html, nothing, type TemplateResult } from 'lit';
 import { day, money, number, trying, tryingIfSure, type Desk, type Page } from '../desk.js';
 import { table } from '../table.js';
-import { editionHead, isDraft } from './edition-head.js';
+import { editionHead, isDraft, isScheduled } from './edition-head.js';
 
 /** What an edition changes, what that does to stored estimates, its publication, and who did what to it. */
 export function comparisonPage(desk: Desk, edition: string): Page {
@@ -52,6 +52,7 @@ class ComparisonPage implements Page {
     return html`${editionHead(this.#desk, { edition, lists, hash })} ${this.#choice(all)}
       ${this.#comparison === undefined ? html`<p>${words.working}</p>` : changesView(this.#desk, this.#comparison)}
       ${this.#effect()} ${isDraft(edition) ? this.#publication() : nothing}
+      ${isScheduled(edition) ? this.#schedule(edition) : nothing}
       <h2>${words.history}</h2>
       ${historyTable(this.#desk, history)}`;
   }
@@ -120,15 +121,38 @@ class ComparisonPage implements Page {
     const { words } = this.#desk;
     return html`<h2>${words.publish}</h2>
       <p>${words.publishHelp}</p>
-      <button class="main" type="button" @click=${() => void this.#publish()}>${words.publish}</button>`;
+      <form class="row" @submit=${(event: Event) => void this.#publish(event)}>
+        <label><span>${words.effectiveAt}</span><input name="effectiveAt" type="datetime-local" /></label>
+        <button class="main" type="submit">${words.publish}</button>
+      </form>`;
   }
 
-  #publish(): Promise<void> {
+  /** Until it counts, a publication can be taken back. */
+  #schedule({ effectiveAt = '' }: Edition): TemplateResult {
     const { words, client, say } = this.#desk;
+    const withdraw = (): Promise<void> =>
+      tryingIfSure(this.#desk, `${words.withdraw} (${this.#code})`, async () => {
+        await client.editions.withdraw(this.#code, {
+          ifMatch: this.#read?.etag ?? '',
+          idempotencyKey: freshKey(),
+        });
+        await this.#readAll();
+        say(words.isWithdrawn);
+      });
+    return html`<h2>${words.published}</h2>
+      <p>${filled(words.scheduledFor, { at: day(effectiveAt, this.#desk) })}</p>
+      <button type="button" @click=${withdraw}>${words.withdraw}</button>`;
+  }
+
+  #publish(event: Event): Promise<void> {
+    const { words, client, say } = this.#desk;
+    const { effectiveAt = '' } = formTexts(event);
     return tryingIfSure(this.#desk, `${words.publish} (${this.#code})`, async () => {
       await client.editions.publish(this.#code, {
         ifMatch: this.#read?.etag ?? '',
         idempotencyKey: freshKey(),
+        // The field has the clock of the desk; the service is told an instant.
+        ...(effectiveAt === '' ? {} : { effectiveAt: new Date(effectiveAt).toISOString() }),
       });
       await this.#readAll();
       say(words.isPublished);

@@ -24,4 +24,6 @@ export const editionHead = ({ words }: Desk, { edition, lists, hash }: EditionPl
     </nav>`;
 };
 
+export const isScheduled = ({ state }: Edition): boolean => state === 'scheduled';
+
 export const isDraft = ({ state }: Edition): boolean => state === 'draft';

@@ -1,4 +1,4 @@
-import { formTexts, freshKey } from 'kingplank-deck/page';
+import { filled, formTexts, freshKey } from 'kingplank-deck/page';
 import type { Edition, EditionList } from 'kingplank-sdk';
 import { html, nothing, type TemplateResult } from 'lit';
 import { day, trying, tryingIfSure, type Desk, type Page } from '../desk.js';
@@ -58,12 +58,22 @@ const editionRow = (desk: Desk, edition: Edition, list: EditionList, read: Readi
   </tr>`;
 };
 
-const stateOf = ({ words }: Desk, { code, state, isShipped }: Edition, { current }: EditionList): string =>
-  [
-    state === 'draft' ? words.draft : words.publishedState,
+const stateOf = (desk: Desk, edition: Edition, { current }: EditionList): string => {
+  const { words } = desk;
+  const { code, isShipped } = edition;
+  return [
+    publicationOf(desk, edition),
     ...(isShipped ? [words.shipped] : []),
     ...(code === current ? [words.current] : []),
   ].join(', ');
+};
+
+function publicationOf(desk: Desk, { state, effectiveAt = '' }: Edition): string {
+  if (state === 'draft') return desk.words.draft;
+  return state === 'scheduled'
+    ? filled(desk.words.scheduledFor, { at: day(effectiveAt, desk) })
+    : desk.words.publishedState;
+}
 
 function editionAct(
   desk: Desk,
@@ -80,7 +90,7 @@ function editionAct(
       await read();
     });
   if (state === 'draft') return html`<button type="button" @click=${discard}>${words.throwAway}</button>`;
-  return restoreForm(desk, code, read);
+  return state === 'scheduled' ? nothing : restoreForm(desk, code, read);
 }
 
 /** What was published is copied under another name and becomes current at once. */

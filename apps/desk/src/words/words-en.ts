@@ -69,6 +69,7 @@ export const en = {
   'draft': 'draft',
   'shipped': 'shipped',
   'publishedState': 'published',
+  'scheduledFor': 'current from {at}',
   'newDraft': 'New draft',
   'draftCode': 'Name of the draft',
   'draftCodeHelp': 'Small letters, digits and hyphens, such as spring-2027.',
@@ -153,6 +154,9 @@ export const en = {
   'sameEstimates': '{n} stay the same.',
   'refused': 'Cannot be worked out',
   'publish': 'Publish',
+  'effectiveAt': 'Current from (at once when empty)',
+  'withdraw': 'Take the publication back',
+  'isWithdrawn': 'It is a draft again.',
   'publishHelp': 'It becomes current for every new estimate, and is never changed again.',
   'isPublished': 'Published.',
   'wholeList':

@@ -150,9 +150,13 @@ export type paths = {
         };
         readonly get?: never;
         readonly put?: never;
-        /** Publish a draft: it becomes current and is never changed again */
+        /**
+         * Publish a draft: it becomes current, at once or from the time named, and is never changed again
+         * @description With `effectiveAt` the edition is frozen now and counts from then on; until then the present edition stays current, and the publication can be taken back. Where several are scheduled, the one that came into effect last is current.
+         */
         readonly post: operations["publishEdition"];
-        readonly delete?: never;
+        /** Take back a publication before it counts: the edition is a draft again */
+        readonly delete: operations["withdrawEdition"];
         readonly options?: never;
         readonly head?: never;
         readonly patch?: never;
@@ -1236,6 +1240,28 @@ export type paths = {
         readonly patch: operations["updatePack"];
         readonly trace?: never;
     };
+    readonly "/v1/price-lists/{code}/packs/{sku}/stock": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** How many packs of a SKU were counted, and when */
+        readonly get: operations["getStock"];
+        /**
+         * State how many packs of a SKU there are now
+         * @description It is in force at once, whatever edition is current, and orders made from then on keep to it. The last count wins: a till states what there is and needs no ETag.
+         */
+        readonly put: operations["setStock"];
+        readonly post?: never;
+        /** Forget a count: the stock that the edition states counts again */
+        readonly delete: operations["forgetStock"];
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/price-lists/{code}/price-changes": {
         readonly parameters: {
             readonly query?: never;
@@ -1251,6 +1277,27 @@ export type paths = {
         readonly options?: never;
         readonly head?: never;
         readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/v1/price-lists/{code}/stock": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What was counted of the packs of a price list */
+        readonly get: operations["listStock"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        /**
+         * State how many packs of several SKUs there are now
+         * @description It is in force at once, whatever edition is current, and orders made from then on keep to it. The last count wins: a till states what there is and needs no ETag.
+         */
+        readonly patch: operations["countStock"];
         readonly trace?: never;
     };
     readonly "/v1/price-lists/import": {
@@ -1483,6 +1530,26 @@ export type webhooks = {
          * @description Signed as Standard Webhooks says: verify before you believe it, and answer 2xx within 15 s. The same `webhook-id` may come more than once.
          */
         readonly post: operations["onEditionPublished"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "edition.withdrawn": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Posted to endpoints that asked for edition.withdrawn
+         * @description Signed as Standard Webhooks says: verify before you believe it, and answer 2xx within 15 s. The same `webhook-id` may come more than once.
+         */
+        readonly post: operations["onEditionWithdrawn"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -2991,6 +3058,16 @@ export type components = {
             readonly code: string;
             readonly title: string;
         };
+        readonly CountedPackInput: {
+            /** @description Whole packs that can be sold now. */
+            readonly packs: number;
+            /** @description SKU of a pack of the list in the current edition. */
+            readonly sku: string;
+        };
+        readonly CountedPacksInput: {
+            /** @description Counts that take the place of earlier ones; what was counted of other packs stays. */
+            readonly items: readonly components["schemas"]["CountedPackInput"][];
+        };
         /** @description How one demand is met. */
         readonly Coverage: {
             readonly covered: number;
@@ -3669,12 +3746,17 @@ export type components = {
             readonly contentHash?: string;
             /** @description RFC 3339 instant. */
             readonly createdAt: string;
+            /** @description RFC 3339 instant from which it counts; absent when that was its publication. */
+            readonly effectiveAt?: string;
             /** @description True for the catalogue shipped with the program, which everybody reads and nobody changes. */
             readonly isShipped: boolean;
             readonly note: string;
             readonly publishedAt?: string;
-            /** @enum {string} */
-            readonly state: "draft" | "published";
+            /**
+             * @description `scheduled`: published, and not yet in effect.
+             * @enum {string}
+             */
+            readonly state: "draft" | "published" | "scheduled";
         };
         /** @description What one edition holds otherwise than another. */
         readonly EditionComparison: {
@@ -3693,10 +3775,10 @@ export type components = {
             /** @description Path of the edition. */
             readonly href: string;
         };
-        /** @description An edition of the catalogue became current. */
+        /** @description An edition of the catalogue was published: it is current, or will be from `effectiveAt`. */
         readonly EditionPublished: {
             /** @description Thin: what it names is fetched from its address. */
-            readonly data: components["schemas"]["EditionNamed"];
+            readonly data: components["schemas"]["PublicationNamed"];
             /** @description The same at each attempt to deliver it. */
             readonly id: string;
             /** @description RFC 3339 instant at which it happened. */
@@ -3725,6 +3807,17 @@ export type components = {
             readonly estimates?: readonly string[];
             /** @description How many of the newest estimates, each in its last revision; 10 when absent. Not together with `estimates`. */
             readonly newest?: number;
+        };
+        /** @description A publication was taken back before it counted. */
+        readonly EditionWithdrawn: {
+            /** @description Thin: what it names is fetched from its address. */
+            readonly data: components["schemas"]["EditionNamed"];
+            /** @description The same at each attempt to deliver it. */
+            readonly id: string;
+            /** @description RFC 3339 instant at which it happened. */
+            readonly timestamp: string;
+            /** @enum {string} */
+            readonly type: "edition.withdrawn";
         };
         /** @description Moduli of a homogeneous plate that would answer the same. */
         readonly EngineeringConstants: {
@@ -3819,7 +3912,7 @@ export type components = {
             readonly source: string;
             readonly value: string;
         };
-        /** @description A basket for stored estimates: priced in one edition of the catalogue, with what has changed since each was made. */
+        /** @description A basket for stored estimates: priced in one edition of the catalogue, from today's stock, with what has changed since each was made. */
         readonly EstimateBasket: {
             readonly byEstimate: readonly {
                 readonly amount: components["schemas"]["MoneyJson"];
@@ -3851,6 +3944,8 @@ export type components = {
                 readonly kind: "gap";
             };
             readonly secondBest?: components["schemas"]["SecondBest"];
+            /** @description RFC 3339 instant of the oldest count of stock in the list; absent when the stock of the edition counts. */
+            readonly stockCountedAt?: string;
             readonly substitutions: readonly components["schemas"]["Substitution"][];
             readonly total: components["schemas"]["MoneyJson"];
             readonly warnings: readonly string[];
@@ -4054,7 +4149,7 @@ export type components = {
         };
         /** @description A page of what happened, oldest first. */
         readonly EventPage: {
-            readonly items: readonly (components["schemas"]["EstimateCreated"] | components["schemas"]["EstimateRevised"] | components["schemas"]["EditionPublished"] | components["schemas"]["OperationDone"] | components["schemas"]["OrderMade"])[];
+            readonly items: readonly (components["schemas"]["EstimateCreated"] | components["schemas"]["EstimateRevised"] | components["schemas"]["EditionPublished"] | components["schemas"]["EditionWithdrawn"] | components["schemas"]["OperationDone"] | components["schemas"]["OrderMade"])[];
             /** @description Keep it, and give it as `cursor` to read what came after these; absent when there was nothing new. */
             readonly nextCursor?: string;
         };
@@ -5404,7 +5499,7 @@ export type components = {
             readonly name: string;
         };
         readonly NewPublishableKeyInput: {
-            /** @description A published edition to estimate with; whichever is current when absent. */
+            /** @description A published edition, in effect, to estimate with; whichever is current when absent. */
             readonly edition?: string;
             /**
              * Format: date-time
@@ -5431,12 +5526,12 @@ export type components = {
             readonly id: string;
             /** @description `whsec_` and base64 of 32 random bytes. */
             readonly secret: string;
-            readonly types: readonly ("edition.published" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made")[];
+            readonly types: readonly ("edition.published" | "edition.withdrawn" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made")[];
             readonly url: string;
         };
         readonly NewWebhookEndpointInput: {
             /** @description What the endpoint is told of. */
-            readonly types: readonly ("estimate.created" | "estimate.revised" | "edition.published" | "operation.done" | "order.made")[];
+            readonly types: readonly ("estimate.created" | "estimate.revised" | "edition.published" | "edition.withdrawn" | "operation.done" | "order.made")[];
             /**
              * @description Where events are posted: https, on a public address, without a port.
              * @example https://shop.example/kingplank-events
@@ -6026,6 +6121,10 @@ export type components = {
             readonly thicknessMm?: number;
             /** @enum {string} */
             readonly unit: "kg" | "l" | "m2" | "m" | "each" | "pair" | "roll" | "pack";
+        };
+        readonly PackCountInput: {
+            /** @description Whole packs that can be sold now. */
+            readonly packs: number;
         };
         readonly PackInput: {
             readonly content: components["schemas"]["PackContentInput"];
@@ -6952,6 +7051,20 @@ export type components = {
             readonly us?: {
                 readonly quantity?: string;
             };
+        };
+        readonly PublicationInput: {
+            /**
+             * Format: date-time
+             * @description From when it counts; at once when absent. Until then the present edition stays current.
+             */
+            readonly effectiveAt?: string;
+        };
+        readonly PublicationNamed: {
+            readonly code: string;
+            /** @description RFC 3339 instant from which it counts; absent when that is at once. */
+            readonly effectiveAt?: string;
+            /** @description Path of the edition. */
+            readonly href: string;
         };
         /** @description A key that stands in a page for everybody to read: it makes estimates and lists none. */
         readonly PublishableKey: {
@@ -8094,6 +8207,20 @@ export type components = {
             readonly title: string;
             readonly windows: readonly components["schemas"]["WorkWindow"][];
         };
+        /** @description How many packs of a SKU there are now. */
+        readonly StockCount: {
+            /** @description RFC 3339 instant at which it was counted. */
+            readonly countedAt: string;
+            /** @description Whole packs. */
+            readonly packs: number;
+            readonly sku: string;
+        };
+        /** @description What was counted of a price list. Of packs that are not here, the stock of the edition counts. */
+        readonly StockList: {
+            readonly items: readonly components["schemas"]["StockCount"][];
+            /** @description Code of the price list. */
+            readonly priceList: string;
+        };
         readonly StockSheetInput: {
             /** @description How many there are; absent: as many as it takes. Needed for a sheet that costs nothing. */
             readonly available?: number;
@@ -8641,7 +8768,7 @@ export type components = {
             /** @description RFC 3339 instant of the last attempt; absent before the first. */
             readonly triedAt?: string;
             /** @enum {string} */
-            readonly type: "edition.published" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made";
+            readonly type: "edition.published" | "edition.withdrawn" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made";
         };
         /** @description The last deliveries to an endpoint, newest event first. */
         readonly WebhookDeliveryList: {
@@ -8654,7 +8781,7 @@ export type components = {
             /** @description Why nothing is delivered any more; absent while it is. */
             readonly disabledBecause?: string;
             readonly id: string;
-            readonly types: readonly ("edition.published" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made")[];
+            readonly types: readonly ("edition.published" | "edition.withdrawn" | "estimate.created" | "estimate.revised" | "operation.done" | "order.made")[];
             readonly url: string;
         };
         /** @description Endpoints of the organisation, oldest first. */
@@ -9294,6 +9421,55 @@ export interface operations {
         };
     };
     readonly publishEdition: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": components["parameters"]["IfMatch"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PublicationInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Edition"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly withdrawEdition: {
         readonly parameters: {
             readonly query?: never;
             readonly header: {
@@ -12901,6 +13077,119 @@ export interface operations {
             readonly 503: components["responses"]["Unavailable"];
         };
     };
+    readonly getStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+                readonly sku: components["parameters"]["Sku"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StockCount"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly setStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+                readonly sku: components["parameters"]["Sku"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PackCountInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StockCount"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly forgetStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+                readonly sku: components["parameters"]["Sku"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Done. */
+            readonly 204: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
     readonly changePrices: {
         readonly parameters: {
             readonly query: {
@@ -12948,6 +13237,81 @@ export interface operations {
             readonly 415: components["responses"]["UnsupportedMediaType"];
             readonly 422: components["responses"]["Unprocessable"];
             readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly listStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StockList"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly countStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CountedPacksInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StockList"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
             readonly 429: components["responses"]["TooManyRequests"];
             readonly 500: components["responses"]["Internal"];
             readonly 503: components["responses"]["Unavailable"];
@@ -13714,6 +14078,35 @@ export interface operations {
         readonly requestBody: {
             readonly content: {
                 readonly "application/json": components["schemas"]["EditionPublished"];
+            };
+        };
+        readonly responses: {
+            /** @description Received. Anything else is tried again, ten times within three days; 410 ends it. */
+            readonly "2XX": {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
+            };
+        };
+    };
+    readonly onEditionWithdrawn: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header: {
+                /** @description Id of the event, the same at each attempt. */
+                readonly "webhook-id": string;
+                /** @description `v1,` and base64 of HMAC-SHA256 over `id.timestamp.body`; several with spaces between while a secret is replaced. */
+                readonly "webhook-signature": string;
+                /** @description When this attempt was signed, in Unix seconds. */
+                readonly "webhook-timestamp": string;
+            };
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["EditionWithdrawn"];
             };
         };
         readonly responses: {

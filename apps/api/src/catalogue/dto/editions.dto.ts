@@ -1,4 +1,4 @@
-import { Code, Text } from '../../edge/dto/index.js';
+import { Code, Instant, Text } from '../../edge/dto/index.js';
 
 export class NewEditionDto {
   @Code({ description: 'A name for the edition, such as spring-2027.' })
@@ -9,6 +9,14 @@ export class NewEditionDto {
 
   @Text({ optional: true, atMost: 1000 })
   readonly note?: string;
+}
+
+export class PublicationDto {
+  @Instant({
+    optional: true,
+    description: 'From when it counts; at once when absent. Until then the present edition stays current.',
+  })
+  readonly effectiveAt?: string;
 }
 
 export class RestorationDto {

@@ -4,6 +4,7 @@ import { basketFrom, type Basket } from '#lib/costing';
 import { CallerParam } from '../../access/access.decorators.js';
 import type { Caller } from '../../access/roles.js';
 import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
+import { StockService } from '../../catalogue/stock.service.js';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { answer } from '../../edge/problems.js';
 import { BasketRequestDto } from './basket.dto.js';
@@ -15,6 +16,7 @@ import { basketJob } from './basket.job.js';
 export class BasketController {
   constructor(
     private readonly catalogue: CurrentCatalogue,
+    private readonly stock: StockService,
     private readonly workbench: Workbench,
   ) {}
 
@@ -30,7 +32,9 @@ export class BasketController {
     @CallerParam() { organisationId }: Caller,
     @Body() request: BasketRequestDto,
   ): Promise<Basket> {
-    const order = answer(basketFrom(request, await this.catalogue.of(organisationId)));
+    const current = await this.catalogue.of(organisationId);
+    const { catalogue } = await this.stock.stocked(organisationId, current, request.priceList);
+    const order = answer(basketFrom(request, catalogue));
     return answer(await this.workbench.do(basketJob, order, { organisationId }));
   }
 }

@@ -3971,8 +3971,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "draft",
-          "published"
-        ]
+          "published",
+          "scheduled"
+        ],
+        "description": "`scheduled`: published, and not yet in effect."
       },
       "isShipped": {
         "type": "boolean",
@@ -3987,6 +3989,10 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "publishedAt": {
         "type": "string"
+      },
+      "effectiveAt": {
+        "type": "string",
+        "description": "RFC 3339 instant from which it counts; absent when that was its publication."
       },
       "contentHash": {
         "type": "string",
@@ -4065,7 +4071,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "EditionPublished": {
     "type": "object",
-    "description": "An edition of the catalogue became current.",
+    "description": "An edition of the catalogue was published: it is current, or will be from `effectiveAt`.",
     "properties": {
       "type": {
         "type": "string",
@@ -4074,7 +4080,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         ]
       },
       "data": {
-        "$ref": "#/components/schemas/EditionNamed",
+        "$ref": "#/components/schemas/PublicationNamed",
         "description": "Thin: what it names is fetched from its address."
       },
       "id": {
@@ -4134,6 +4140,36 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "sameCount",
       "estimates",
       "totals"
+    ]
+  },
+  "EditionWithdrawn": {
+    "type": "object",
+    "description": "A publication was taken back before it counted.",
+    "properties": {
+      "type": {
+        "type": "string",
+        "enum": [
+          "edition.withdrawn"
+        ]
+      },
+      "data": {
+        "$ref": "#/components/schemas/EditionNamed",
+        "description": "Thin: what it names is fetched from its address."
+      },
+      "id": {
+        "type": "string",
+        "description": "The same at each attempt to deliver it."
+      },
+      "timestamp": {
+        "type": "string",
+        "description": "RFC 3339 instant at which it happened."
+      }
+    },
+    "required": [
+      "type",
+      "data",
+      "id",
+      "timestamp"
     ]
   },
   "EngineeringConstants": {
@@ -4442,11 +4478,15 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
   },
   "EstimateBasket": {
     "type": "object",
-    "description": "A basket for stored estimates: priced in one edition of the catalogue, with what has changed since each was made.",
+    "description": "A basket for stored estimates: priced in one edition of the catalogue, from today's stock, with what has changed since each was made.",
     "properties": {
       "pricedAt": {
         "type": "string",
         "description": "Edition whose prices it is made with."
+      },
+      "stockCountedAt": {
+        "type": "string",
+        "description": "RFC 3339 instant of the oldest count of stock in the list; absent when the stock of the edition counts."
       },
       "drift": {
         "type": "array",
@@ -5293,6 +5333,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             },
             {
               "$ref": "#/components/schemas/EditionPublished"
+            },
+            {
+              "$ref": "#/components/schemas/EditionWithdrawn"
             },
             {
               "$ref": "#/components/schemas/OperationDone"
@@ -8163,6 +8206,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "string",
           "enum": [
             "edition.published",
+            "edition.withdrawn",
             "estimate.created",
             "estimate.revised",
             "operation.done",
@@ -10839,6 +10883,26 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "basis"
     ]
   },
+  "PublicationNamed": {
+    "type": "object",
+    "properties": {
+      "effectiveAt": {
+        "type": "string",
+        "description": "RFC 3339 instant from which it counts; absent when that is at once."
+      },
+      "code": {
+        "type": "string"
+      },
+      "href": {
+        "type": "string",
+        "description": "Path of the edition."
+      }
+    },
+    "required": [
+      "code",
+      "href"
+    ]
+  },
   "PublishableKey": {
     "type": "object",
     "description": "A key that stands in a page for everybody to read: it makes estimates and lists none.",
@@ -13208,6 +13272,48 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "shutBy"
     ]
   },
+  "StockCount": {
+    "type": "object",
+    "description": "How many packs of a SKU there are now.",
+    "properties": {
+      "sku": {
+        "type": "string"
+      },
+      "packs": {
+        "type": "number",
+        "description": "Whole packs."
+      },
+      "countedAt": {
+        "type": "string",
+        "description": "RFC 3339 instant at which it was counted."
+      }
+    },
+    "required": [
+      "sku",
+      "packs",
+      "countedAt"
+    ]
+  },
+  "StockList": {
+    "type": "object",
+    "description": "What was counted of a price list. Of packs that are not here, the stock of the edition counts.",
+    "properties": {
+      "priceList": {
+        "type": "string",
+        "description": "Code of the price list."
+      },
+      "items": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/StockCount"
+        }
+      }
+    },
+    "required": [
+      "priceList",
+      "items"
+    ]
+  },
   "StoredEstimate": {
     "type": "object",
     "description": "An estimate as it is kept: the document, and what the service adds to it. Never changed once made.",
@@ -14400,6 +14506,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "type": "string",
         "enum": [
           "edition.published",
+          "edition.withdrawn",
           "estimate.created",
           "estimate.revised",
           "operation.done",
@@ -14473,6 +14580,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "type": "string",
           "enum": [
             "edition.published",
+            "edition.withdrawn",
             "estimate.created",
             "estimate.revised",
             "operation.done",
