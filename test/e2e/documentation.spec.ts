@@ -45,14 +45,19 @@ describe('what a newcomer sees first', () => {
       for (const shown of requests) {
         const { method, address, headers, body, expected } = shown;
         const sent = Object.fromEntries(Object.entries(headers).map(([key, value]) => [key, filled(value)]));
-        const answer = await service.send(method, filled(address), body === '' ? undefined : filled(body), sent);
+        const answer = await service.send(
+          method,
+          filled(address),
+          body === '' ? undefined : filled(body),
+          sent,
+        );
         const isRight = expected === undefined ? answer.status < 300 : answer.status === expected;
-        expect([name, method, address, isRight ? '' : `${answer.status} ${answer.text.slice(0, 500)}`]).toEqual([
+        expect([
           name,
           method,
           address,
-          '',
-        ]);
+          isRight ? '' : `${answer.status} ${answer.text.slice(0, 500)}`,
+        ]).toEqual([name, method, address, '']);
         for (const [own, place] of Object.entries(shown.kept)) known.set(own, keptFrom(answer, place));
       }
     },

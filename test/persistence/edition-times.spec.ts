@@ -47,7 +47,9 @@ afterAll(async () => {
 /** A yard of its own, with what it sees as current by the service and by its memory. */
 async function yard() {
   const organisationId = newId();
-  await database.asOperator((tx) => AccessRepository.in(tx).addOrganisation({ id: organisationId, name: 'Yard' }));
+  await database.asOperator((tx) =>
+    AccessRepository.in(tx).addOrganisation({ id: organisationId, name: 'Yard' }),
+  );
   const caller: Caller = {
     organisationId,
     keyId: newId(),
@@ -72,10 +74,7 @@ async function yard() {
       }),
     withdraw: (code: string) => editions.withdraw(caller, code, anyVersion),
     current: async () => {
-      const [{ current }, remembered] = await Promise.all([
-        editions.list(caller),
-        memory.of(organisationId),
-      ]);
+      const [{ current }, remembered] = await Promise.all([editions.list(caller), memory.of(organisationId)]);
       expect(remembered.edition).toBe(current.code);
       return current.code;
     },
@@ -121,7 +120,12 @@ test('a publication can be taken back until it counts, and what is published the
   expect(await current()).toBe('spring');
   await expect(withdraw('spring')).rejects.toThrow(/counts already and is never changed/);
   const history = await editions.history(caller, 'spring');
-  expect(history.items.map(({ action }) => action)).toEqual(['published', 'withdrawn', 'published', 'created']);
+  expect(history.items.map(({ action }) => action)).toEqual([
+    'published',
+    'withdrawn',
+    'published',
+    'created',
+  ]);
 });
 
 test('what is scheduled is as frozen as what counts, and the database keeps it so', async () => {
@@ -130,7 +134,9 @@ test('what is scheduled is as frozen as what counts, and the database keeps it s
   const { id } = await publish('spring', 5);
   const change = (statement: string) =>
     database.inOrganisation(caller.organisationId, (tx) => tx.query(statement, [id]));
-  await expect(change("UPDATE material SET name = 'x' WHERE edition_id = $1")).rejects.toThrow(/never changed/);
+  await expect(change("UPDATE material SET name = 'x' WHERE edition_id = $1")).rejects.toThrow(
+    /never changed/,
+  );
   await expect(change("UPDATE edition SET note = 'x' WHERE id = $1")).rejects.toThrow(/never changed/);
   await expect(change('DELETE FROM edition WHERE id = $1')).rejects.toThrow(/never changed/);
   await withdraw('spring');

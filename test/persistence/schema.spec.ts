@@ -156,7 +156,9 @@ describe('the database', () => {
     await expect(change("UPDATE material SET name = 'x'")).rejects.toThrow(/never changed/);
     await expect(change('DELETE FROM source')).rejects.toThrow(/never changed/);
     await expect(change("UPDATE edition SET state = 'draft'")).rejects.toThrow(/never changed/);
-    const current = await database.inOrganisation(newId(), (tx) => EditionsRepository.in(tx).findCurrent(new Date()));
+    const current = await database.inOrganisation(newId(), (tx) =>
+      EditionsRepository.in(tx).findCurrent(new Date()),
+    );
     expect(current?.state).toBe('published');
   });
 

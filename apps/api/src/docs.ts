@@ -6,7 +6,10 @@ import { openApiDocument } from './openapi-document.js';
 
 /** The guide at /docs, the document at /openapi.json and its page at /docs/api; made on the first request for each. */
 export function serveDocs(app: NestExpressApplication): void {
-  app.use('/docs', guide(() => app.get(Engine).example()));
+  app.use(
+    '/docs',
+    guide(() => app.get(Engine).example()),
+  );
   let made: OpenAPIObject | undefined;
   SwaggerModule.setup('docs/api', app, () => (made ??= openApiDocument(app)), {
     jsonDocumentUrl: 'openapi.json',

@@ -3,7 +3,8 @@ import { claimFor } from '../idempotency/claim.js';
 import type { Transaction } from '../persistence/database.js';
 import { newId } from '../persistence/ids.js';
 
-export type AuditAction = 'created' | 'changed' | 'removed' | 'published' | 'withdrawn' | 'imported' | 'revoked';
+export type AuditAction =
+  'created' | 'changed' | 'removed' | 'published' | 'withdrawn' | 'imported' | 'revoked';
 
 /** Who did it: a key, for an organisation or for the shipped state that belongs to none. */
 export interface Author {

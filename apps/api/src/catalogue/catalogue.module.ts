@@ -21,6 +21,6 @@ import { StockService } from './stock.service.js';
     ...itemControllers,
   ],
   providers: [CurrentCatalogue, EditionsService, ItemsService, StockService],
-  exports: [CurrentCatalogue, StockService],
+  exports: [CurrentCatalogue],
 })
 export class CatalogueModule {}

@@ -8,6 +8,8 @@ import { catalogueFrom } from './catalogue-document.js';
 import type { EditionRow } from './catalogue.entities.js';
 import { refuseUnlessWhole } from './consistency.js';
 import { EditionsRepository } from './editions.repository.js';
+import { StockRepository } from './stock.repository.js';
+import { withStock, type StockedCatalogue } from './stocked-catalogue.js';
 
 interface Remembered {
   readonly editionId: string;
@@ -36,7 +38,8 @@ export class CurrentCatalogue {
   async of(organisationId: string): Promise<Catalogue> {
     const known = this.current.get(organisationId);
     const remembered = known === undefined ? undefined : this.editions.get(known.editionId);
-    if (known !== undefined && remembered !== undefined && known.until > this.clock.now().getTime()) return remembered;
+    if (known !== undefined && remembered !== undefined && known.until > this.clock.now().getTime())
+      return remembered;
     return this.load(organisationId);
   }
 
@@ -57,6 +60,14 @@ export class CurrentCatalogue {
     const catalogue = await this.edition(organisationId, code);
     refuseUnlessWhole(catalogue);
     return catalogue;
+  }
+
+  /** A catalogue for an order that is made now: one of its lists with today's stock. */
+  async stocked(organisationId: string, catalogue: Catalogue, priceList: string): Promise<StockedCatalogue> {
+    const counts = await this.database.inOrganisation(organisationId, (tx) =>
+      StockRepository.in(tx, priceList).list(),
+    );
+    return withStock(catalogue, priceList, counts);
   }
 
   /** After a publication in this copy of the service. */

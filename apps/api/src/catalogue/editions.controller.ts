@@ -9,7 +9,12 @@ import { Answers, AnswersNothing, ChangesVersion, Refuses } from '../edge/endpoi
 import { refuseUnlessMatch, tagOf } from '../edge/preconditions.js';
 import type { EditionRow } from './catalogue.entities.js';
 import { Clock } from '../settings/clock.js';
-import { EditionComparisonQueryDto, NewEditionDto, PublicationDto, RestorationDto } from './dto/editions.dto.js';
+import {
+  EditionComparisonQueryDto,
+  NewEditionDto,
+  PublicationDto,
+  RestorationDto,
+} from './dto/editions.dto.js';
 import type { EditionComparison } from './edition-comparison.js';
 import { editionView, type Edition, type EditionList } from './edition-view.js';
 import { EditionsService } from './editions.service.js';
@@ -66,7 +71,8 @@ export class EditionsController {
   @Needs('catalogue:write')
   @ApiOperation({
     operationId: 'publishEdition',
-    summary: 'Publish a draft: it becomes current, at once or from the time named, and is never changed again',
+    summary:
+      'Publish a draft: it becomes current, at once or from the time named, and is never changed again',
     description:
       'With `effectiveAt` the edition is frozen now and counts from then on; until then the present edition stays current, and the publication can be taken back. Where several are scheduled, the one that came into effect last is current.',
   })
@@ -79,11 +85,10 @@ export class EditionsController {
     @Param('code') code: string,
     @Body() body: unknown,
     @Req() request: Request,
-    @Res({ passthrough: true }) response: Response,
   ): Promise<Edition> {
     const { effectiveAt } = checkedAs(PublicationDto, body ?? {});
     const check = unlessStale(request);
-    return this.tagged(await this.editions.publish(caller, code, { effectiveAt, check }), response);
+    return this.tagged(await this.editions.publish(caller, code, { effectiveAt, check }), request.res);
   }
 
   @Delete(':code/publication')
@@ -159,8 +164,8 @@ export class EditionsController {
     return this.editions.history(caller, code);
   }
 
-  private tagged(row: EditionRow, response: Response): Edition {
-    response.setHeader('ETag', tagOf(row.version));
+  private tagged(row: EditionRow, response: Response | undefined): Edition {
+    response?.setHeader('ETag', tagOf(row.version));
     return editionView(row, this.clock.now());
   }
 }

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { Catalogue, Pack, PriceList } from '#lib/catalogue';
+import type { Pack, PriceList } from '#lib/catalogue';
 import { nearest, pointer, problem, type Problem } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { AuditTrail } from '../audit/audit-trail.js';
@@ -23,13 +23,6 @@ export interface StockList {
   /** Code of the price list. */
   readonly priceList: string;
   readonly items: readonly StockCount[];
-}
-
-/** A catalogue with the packs of one list as they were counted last. */
-export interface StockedCatalogue {
-  readonly catalogue: Catalogue;
-  /** RFC 3339 instant of the oldest count in it; absent when nothing was counted. */
-  readonly stockCountedAt?: string;
 }
 
 const MOST_KEPT = 20;
@@ -87,18 +80,6 @@ export class StockService {
     });
   }
 
-  /** The catalogue with today's stock in one of its lists, for an order that is made now. */
-  async stocked(organisationId: string, catalogue: Catalogue, priceList: string): Promise<StockedCatalogue> {
-    const rows = await this.rows(organisationId, priceList);
-    if (rows.length === 0) return { catalogue };
-    const counted = new Map(rows.map(({ sku, packs }) => [sku, packs]));
-    const oldest = rows.map(({ countedAt }) => countedAt).reduce((a, b) => (a < b ? a : b));
-    const priceLists = catalogue.priceLists.map((list) =>
-      list.code === priceList ? { ...list, packs: list.packs.map(withStock(counted)) } : list,
-    );
-    return { catalogue: { ...catalogue, priceLists }, stockCountedAt: oldest.toISOString() };
-  }
-
   private rows(organisationId: string, priceList: string): Promise<readonly StockRow[]> {
     return this.database.inOrganisation(organisationId, (tx) => StockRepository.in(tx, priceList).list());
   }
@@ -115,13 +96,6 @@ export class StockService {
   }
 }
 
-const withStock =
-  (counted: ReadonlyMap<string, number>) =>
-  (pack: Pack): Pack => {
-    const stock = counted.get(pack.sku);
-    return stock === undefined ? pack : { ...pack, stock };
-  };
-
 const stockView = ({ sku, packs, countedAt }: StockRow): StockCount => ({
   sku,
   packs,
@@ -130,11 +104,8 @@ const stockView = ({ sku, packs, countedAt }: StockRow): StockCount => ({
 
 function refuseUnlessKnown(packs: readonly Pack[], counts: readonly Count[]): void {
   const known = new Set(packs.map(({ sku }) => sku));
-  const problems = counts.flatMap(({ sku }, index) =>
-    skuFaults(sku, index, { known, counts }),
-  );
-  if (problems.length > 0)
-    throw new HttpProblem('unprocessable', { detail: summaryOf(problems), problems });
+  const problems = counts.flatMap(({ sku }, index) => skuFaults(sku, index, { known, counts }));
+  if (problems.length > 0) throw new HttpProblem('unprocessable', { detail: summaryOf(problems), problems });
 }
 
 function skuFaults(
@@ -143,7 +114,8 @@ function skuFaults(
   { known, counts }: { readonly known: ReadonlySet<string>; readonly counts: readonly Count[] },
 ): readonly Problem[] {
   const at = pointer('/items', index, 'sku');
-  if (counts.findIndex((other) => other.sku === sku) < index) return [problem('duplicate', at, { value: sku })];
+  if (counts.findIndex((other) => other.sku === sku) < index)
+    return [problem('duplicate', at, { value: sku })];
   if (known.has(sku)) return [];
   const near = nearest(sku, [...known]);
   return [

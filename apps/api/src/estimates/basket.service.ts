@@ -11,7 +11,6 @@ import {
 import { pointer, problem, unlessProblems } from '#lib/kernel';
 import type { Caller } from '../access/roles.js';
 import { CurrentCatalogue } from '../catalogue/current-catalogue.js';
-import { StockService } from '../catalogue/stock.service.js';
 import { basketJob } from '../estimating/basket/basket.job.js';
 import { tell } from '../events/outbox.js';
 import type { OrderNamed } from '../events/service-event.js';
@@ -57,7 +56,6 @@ export class EstimateBasketService {
   constructor(
     private readonly estimates: EstimatesService,
     private readonly catalogues: CurrentCatalogue,
-    private readonly stock: StockService,
     private readonly workbench: Workbench,
     private readonly database: Database,
   ) {}
@@ -68,7 +66,7 @@ export class EstimateBasketService {
     const others = await this.others(caller, [id, ...(choices.together ?? [])]);
     const all = inOneOrder([first, ...others]);
     const asked = basketAskedFor(all, { ...choices, priceList: listOf(all, choices) });
-    const { catalogue, ...counted } = await this.stock.stocked(
+    const { catalogue, ...counted } = await this.catalogues.stocked(
       caller.organisationId,
       await this.pricing(caller, all, choices.pricedAt),
       asked.priceList,

@@ -60,12 +60,7 @@ export interface OrderMade extends About {
 }
 
 export type ServiceEvent =
-  | EstimateCreated
-  | EstimateRevised
-  | EditionPublished
-  | EditionWithdrawn
-  | OperationDone
-  | OrderMade;
+  EstimateCreated | EstimateRevised | EditionPublished | EditionWithdrawn | OperationDone | OrderMade;
 
 export interface EstimateNamed {
   readonly id: string;

@@ -39,7 +39,8 @@ describe('the guide in the repository', () => {
     for (const name of withRequests) {
       const known = new Set(['url', 'key', 'tomorrow']);
       for (const { text, kept } of requestsIn(textOf(name))) {
-        for (const [, used] of text.matchAll(/\{\{(\w+)\}\}/g)) expect([name, used, known.has(used)]).toEqual([name, used, true]);
+        for (const [, used] of text.matchAll(/\{\{(\w+)\}\}/g))
+          expect([name, used, known.has(used)]).toEqual([name, used, true]);
         for (const own of Object.keys(kept)) known.add(own);
       }
     }
@@ -48,7 +49,9 @@ describe('the guide in the repository', () => {
 
 describe('a page as HTML', () => {
   test('has its forms, and nothing of it is run', () => {
-    expect(htmlOf('# A & B\n\nSee [it](surveyor.md#x), **now**: `<b>`\n\n- one\n- two\n\n```http\nGET /<x>\n```')).toBe(
+    expect(
+      htmlOf('# A & B\n\nSee [it](surveyor.md#x), **now**: `<b>`\n\n- one\n- two\n\n```http\nGET /<x>\n```'),
+    ).toBe(
       [
         '<h1 id="a--b">A &amp; B</h1>',
         '<p>See <a href="/docs/surveyor#x">it</a>, <strong>now</strong>: <code>&lt;b&gt;</code></p>',

@@ -33,17 +33,29 @@ function rolesAndLimits(): string {
     table(
       ['what', 'at most'],
       [
-        ['requests of one key in a minute', `${settings.REQUESTS_PER_MINUTE.otherwise} (${code('REQUESTS_PER_MINUTE')})`],
+        [
+          'requests of one key in a minute',
+          `${settings.REQUESTS_PER_MINUTE.otherwise} (${code('REQUESTS_PER_MINUTE')})`,
+        ],
         [
           'requests of an organisation in a minute',
           `${settings.ORGANISATION_REQUESTS_PER_MINUTE.otherwise} (${code('ORGANISATION_REQUESTS_PER_MINUTE')})`,
         ],
-        ['a request, from its first byte to its answer', `${settings.REQUEST_TIMEOUT_MS.otherwise} ms (${code('REQUEST_TIMEOUT_MS')})`],
-        ['an Idempotency-Key is remembered', `${settings.IDEMPOTENCY_KEY_DAYS.otherwise} days (${code('IDEMPOTENCY_KEY_DAYS')})`],
+        [
+          'a request, from its first byte to its answer',
+          `${settings.REQUEST_TIMEOUT_MS.otherwise} ms (${code('REQUEST_TIMEOUT_MS')})`,
+        ],
+        [
+          'an Idempotency-Key is remembered',
+          `${settings.IDEMPOTENCY_KEY_DAYS.otherwise} days (${code('IDEMPOTENCY_KEY_DAYS')})`,
+        ],
         ['body of a request', `${USUAL_BODY_BYTES} bytes, pictures apart`],
         ['entries on a page of a list', `${MOST_ON_PAGE}; ${USUAL_ON_PAGE} when not said`],
         ['corners of an outline', String(MOST_VERTICES)],
-        ['photographs of an estimate', `${MOST_PHOTOGRAPHS}, each ${photographLimits.mostBytes} bytes and ${photographLimits.mostPixelsASide} pixels a side`],
+        [
+          'photographs of an estimate',
+          `${MOST_PHOTOGRAPHS}, each ${photographLimits.mostBytes} bytes and ${photographLimits.mostPixelsASide} pixels a side`,
+        ],
         ['logo', `${logoLimits.mostBytes} bytes and ${logoLimits.mostPixelsASide} pixels a side`],
       ],
     ),
@@ -67,7 +79,11 @@ function settingsPage(): string {
       typedKeys(settings).map((name) => {
         const setting = settings[name];
         const range = 'range' in setting ? ` From ${setting.range.from} to ${setting.range.upTo}.` : '';
-        return [code(name), 'otherwise' in setting ? code(setting.otherwise) : '', `${setting.meaning}${range}`];
+        return [
+          code(name),
+          'otherwise' in setting ? code(setting.otherwise) : '',
+          `${setting.meaning}${range}`,
+        ];
       }),
     ),
     'Secrets (`DATABASE_URL`, `MIGRATION_DATABASE_URL`, `FIRST_KEY`) have no default and are never logged.',
@@ -101,7 +117,8 @@ function refusals(): string {
   ]);
 }
 
-const page = (title: string, parts: readonly string[]): string => `${[`# ${title}`, ...parts].join('\n\n')}\n`;
+const page = (title: string, parts: readonly string[]): string =>
+  `${[`# ${title}`, ...parts].join('\n\n')}\n`;
 
 const code = (text: string): string => `\`${text}\``;
 

@@ -31,11 +31,13 @@ interface Block {
 }
 
 const forms: readonly { readonly form: RegExp; readonly html: (match: RegExpExecArray) => string }[] = [
-  { form: /^```(\w*)\n([\s\S]*?)\n```(?=\n|$)/, html: ([, , code]) => `<pre><code>${escaped(code)}</code></pre>` },
+  {
+    form: /^```(\w*)\n([\s\S]*?)\n```(?=\n|$)/,
+    html: ([, , code]) => `<pre><code>${escaped(code)}</code></pre>`,
+  },
   {
     form: /^(#{1,4}) (.+)(?=\n|$)/,
-    html: ([, marks, text]) =>
-      `<h${marks.length} id="${placeOf(text)}">${inline(text)}</h${marks.length}>`,
+    html: ([, marks, text]) => `<h${marks.length} id="${placeOf(text)}">${inline(text)}</h${marks.length}>`,
   },
   { form: /^(?:\|.*\|(?:\n|$))+/, html: ([rows]) => tableOf(rows.trim().split('\n')) },
   { form: /^(?:- .+(?:\n|$))+/, html: ([items]) => listOf('ul', items, /^- /) },

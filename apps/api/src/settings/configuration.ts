@@ -57,8 +57,14 @@ interface Limits {
 /** Every setting of the environment. The service reads it, and the documentation is made of it. */
 export const settings = {
   HOST: { meaning: 'Address to listen at.', otherwise: '127.0.0.1' },
-  PORT: { meaning: 'Port to listen at; 0 takes a free one.', otherwise: '3000', range: { from: 0, upTo: 65535 } },
-  DATABASE_URL: { meaning: 'A Postgres server; without it an embedded Postgres keeps the folder of DATA_DIR.' },
+  PORT: {
+    meaning: 'Port to listen at; 0 takes a free one.',
+    otherwise: '3000',
+    range: { from: 0, upTo: 65535 },
+  },
+  DATABASE_URL: {
+    meaning: 'A Postgres server; without it an embedded Postgres keeps the folder of DATA_DIR.',
+  },
   MIGRATION_DATABASE_URL: {
     meaning: 'Who may change the shape of the database; without it, whoever serves does.',
   },
@@ -103,7 +109,8 @@ export const settings = {
     range: { from: 1000, upTo: 600_000 },
   },
   STATEMENT_TIMEOUT_MS: {
-    meaning: 'How long one statement may run on a Postgres server, in ms; the embedded one has no such limit.',
+    meaning:
+      'How long one statement may run on a Postgres server, in ms; the embedded one has no such limit.',
     otherwise: '10000',
     range: { from: 100, upTo: 600_000 },
   },

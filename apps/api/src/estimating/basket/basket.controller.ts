@@ -4,7 +4,6 @@ import { basketFrom, type Basket } from '#lib/costing';
 import { CallerParam } from '../../access/access.decorators.js';
 import type { Caller } from '../../access/roles.js';
 import { CurrentCatalogue } from '../../catalogue/current-catalogue.js';
-import { StockService } from '../../catalogue/stock.service.js';
 import { RoomEndpoint } from '../room-endpoint.js';
 import { answer } from '../../edge/problems.js';
 import { BasketRequestDto } from './basket.dto.js';
@@ -16,7 +15,6 @@ import { basketJob } from './basket.job.js';
 export class BasketController {
   constructor(
     private readonly catalogue: CurrentCatalogue,
-    private readonly stock: StockService,
     private readonly workbench: Workbench,
   ) {}
 
@@ -33,7 +31,7 @@ export class BasketController {
     @Body() request: BasketRequestDto,
   ): Promise<Basket> {
     const current = await this.catalogue.of(organisationId);
-    const { catalogue } = await this.stock.stocked(organisationId, current, request.priceList);
+    const { catalogue } = await this.catalogue.stocked(organisationId, current, request.priceList);
     const order = answer(basketFrom(request, catalogue));
     return answer(await this.workbench.do(basketJob, order, { organisationId }));
   }
