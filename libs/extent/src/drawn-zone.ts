@@ -40,7 +40,7 @@ function smoothed(
 ): { readonly planned: readonly ZoneOnPanel[]; readonly gapMm: number } {
   let planned = zones;
   for (const gapMm of GAPS_MM) {
-    planned = planned.map(({ id, region }) => ({ id, region: withGapsClosed(region, gapMm, panel) }));
+    planned = planned.map(({ id, region }) => ({ id, region: closedOnce(region, gapMm, panel) }));
     if (cornersOf(planned) <= MOST_CORNERS_AS_DRAWN) return { planned, gapMm };
   }
   return { planned, gapMm: GAPS_MM[GAPS_MM.length - 1] };
@@ -51,6 +51,23 @@ const cornersOf = (zones: readonly ZoneOnPanel[]): number =>
     (sum, { region }) => sum + ringsOf(region).reduce((corners, ring) => corners + ring.length, 0),
     0,
   );
+
+interface Closed {
+  readonly panel: Region;
+  readonly gapMm: number;
+  readonly region: Region;
+}
+
+const closedBefore = new WeakMap<Region, Closed>();
+
+/** Every rung of a ladder asks for the same zones on the same panel. */
+function closedOnce(region: Region, gapMm: number, panel: Region): Region {
+  const known = closedBefore.get(region);
+  if (known?.gapMm === gapMm && known.panel === panel) return known.region;
+  const closed = withGapsClosed(region, gapMm, panel);
+  closedBefore.set(region, { panel, gapMm, region: closed });
+  return closed;
+}
 
 function withGapsClosed(region: Region, gapMm: number, panel: Region): Region {
   const grown = offset(region, gapMm / 2, 'round', PENCIL_MM);

@@ -28,8 +28,18 @@ const MOST_HOLES = 100;
 const MOST_SUPPORTS = 100;
 const MOST_ZONES = 50;
 
-/** The panel as a region; a hole that swallows it is refused. */
+const panelsRead = new WeakMap<PanelShape, Region>();
+
+/** The panel as a region; a hole that swallows it is refused. One that was found right is read once, however often it is asked for. */
 export function readPanel(panel: PanelShape, at: string): Outcome<Region> {
+  const known = panelsRead.get(panel);
+  if (known !== undefined) return success(known);
+  const read = panelFrom(panel, at);
+  if (read.ok) panelsRead.set(panel, read.value);
+  return read;
+}
+
+function panelFrom(panel: PanelShape, at: string): Outcome<Region> {
   const outer = readOutline(panel.outline, `${at}/outline`);
   const holes = readRings(panel.holes ?? [], `${at}/holes`);
   const supports = supportProblems(panel.supports ?? [], `${at}/supports`);
@@ -102,11 +112,23 @@ export function readZones(zones: readonly ZoneShape[], panel: Region, at: string
   return success({ zones: planned, findings: [...found.flatMap((one) => one.findings), ...findings] });
 }
 
-function readZone(
-  zone: ZoneShape,
-  panel: Region,
-  at: string,
-): Outcome<{ readonly zone: ZoneOnPanel; readonly findings: readonly Finding[] }> {
+interface ZoneRead {
+  readonly zone: ZoneOnPanel;
+  readonly findings: readonly Finding[];
+}
+
+const zonesRead = new WeakMap<ZoneShape, { readonly panel: Region; readonly read: ZoneRead }>();
+
+/** A zone that was found right on a panel is read once. */
+function readZone(zone: ZoneShape, panel: Region, at: string): Outcome<ZoneRead> {
+  const known = zonesRead.get(zone);
+  if (known?.panel === panel) return success(known.read);
+  const outcome = zoneFrom(zone, panel, at);
+  if (outcome.ok) zonesRead.set(zone, { panel, read: outcome.value });
+  return outcome;
+}
+
+function zoneFrom(zone: ZoneShape, panel: Region, at: string): Outcome<ZoneRead> {
   const rings = allOf({
     outer: readOutline(zone.outline, `${at}/outline`),
     holes: readRings(zone.holes ?? [], `${at}/holes`),

@@ -2,7 +2,7 @@ import { orient2d } from 'robust-predicates';
 import polylabel from 'polylabel';
 import { areaMm2, bounds, centroid, signedAreaMm2 } from './measure.js';
 import type { Point, Polygon, Region, Ring } from './point.js';
-import { distanceToRing, distanceToSegment } from './segment.js';
+import { distanceToRing, distanceToSegment, squaredToSegment } from './segment.js';
 
 /**
  * Smallest convex ring round the points (monotone chain), with corners in line left out.
@@ -46,16 +46,17 @@ export function simplifyRing(ring: Ring, toleranceMm: number): Ring {
 function farthestPair(ring: Ring): readonly [number, number] {
   const hull = new Set(convexHull(ring));
   const candidates = ring.flatMap((point, index) => (hull.has(point) ? [index] : []));
-  let best: readonly [number, number] = [0, Math.floor(ring.length / 2)];
-  let farthest = -1;
+  const xs = Float64Array.from(candidates, (index) => ring[index][0]);
+  const ys = Float64Array.from(candidates, (index) => ring[index][1]);
+  let [one, other, farthest] = [-1, -1, -1];
   for (let order = 0; order < candidates.length; order += 1) {
     for (let later = order + 1; later < candidates.length; later += 1) {
-      const [[ax, ay], [bx, by]] = [ring[candidates[order]], ring[candidates[later]]];
-      const apart = (bx - ax) * (bx - ax) + (by - ay) * (by - ay);
-      if (apart > farthest * (1 + 1e-12)) [best, farthest] = [[candidates[order], candidates[later]], apart];
+      const [dx, dy] = [xs[later] - xs[order], ys[later] - ys[order]];
+      const apart = dx * dx + dy * dy;
+      if (apart > farthest * (1 + 1e-12)) [one, other, farthest] = [order, later, apart];
     }
   }
-  return best;
+  return one < 0 ? [0, Math.floor(ring.length / 2)] : [candidates[one], candidates[other]];
 }
 
 function thinned(line: readonly Point[], toleranceMm: number): readonly Point[] {
@@ -64,22 +65,19 @@ function thinned(line: readonly Point[], toleranceMm: number): readonly Point[] 
   for (let span = open.pop(); span !== undefined; span = open.pop()) {
     const [from, to] = span;
     const far = farthestFrom(line, from, to);
-    if (far === undefined || far.away <= toleranceMm) continue;
-    keep.add(far.index);
-    open.push([from, far.index], [far.index, to]);
+    if (far < 0 || distanceToSegment(line[far], line[from], line[to]) <= toleranceMm) continue;
+    keep.add(far);
+    open.push([from, far], [far, to]);
   }
   return line.filter((_, index) => keep.has(index));
 }
 
-function farthestFrom(
-  line: readonly Point[],
-  from: number,
-  to: number,
-): { readonly index: number; readonly away: number } | undefined {
-  let found: { readonly index: number; readonly away: number } | undefined;
+/** Of the corners between two, the first of those farthest from the line through both; -1 where there is none. */
+function farthestFrom(line: readonly Point[], from: number, to: number): number {
+  let [found, farthest] = [-1, -1];
   for (let index = from + 1; index < to; index += 1) {
-    const away = distanceToSegment(line[index], line[from], line[to]);
-    if (found === undefined || away > found.away) found = { index, away };
+    const away = squaredToSegment(line[index], line[from], line[to]);
+    if (away > farthest) [found, farthest] = [index, away];
   }
   return found;
 }

@@ -212,30 +212,42 @@ function placeOf(
   wantedMm2: number,
   { minX, maxX }: { readonly minX: number; readonly maxX: number },
 ): number {
-  const rings = ringsOf(region);
+  const edges = edgesAcross(ringsOf(region));
   let [low, high] = [minX, maxX];
   for (let k = 0; k < HALVINGS; k++) {
     const middle = (low + high) / 2;
-    if (areaUpTo(rings, middle) < wantedMm2) low = middle;
+    if (areaUpTo(edges, middle) < wantedMm2) low = middle;
     else high = middle;
   }
   return Math.round((low + high) / 2);
 }
 
-/** Area of the part of a region on the near side of a line across x: the integral of the lesser of x and the line over y. */
-function areaUpTo(rings: readonly Ring[], line: number): number {
-  let sum = 0;
+/** x at both ends and the way in y of each edge, one after another: read for every halving. */
+function edgesAcross(rings: readonly Ring[]): Float64Array {
+  const edges = new Float64Array(3 * rings.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
   for (const ring of rings) {
     for (let k = 0; k < ring.length; k++) {
-      const [from, to] = [ring[k], ring[(k + 1) % ring.length]];
-      sum += (to[1] - from[1]) * meanBelow(from[0], to[0], line);
+      const to = ring[k + 1 < ring.length ? k + 1 : 0];
+      edges[at++] = ring[k][0];
+      edges[at++] = to[0];
+      edges[at++] = to[1] - ring[k][1];
     }
   }
+  return edges;
+}
+
+/** Area of the part of a region on the near side of a line across x: the integral of the lesser of x and the line over y. */
+function areaUpTo(edges: Float64Array, line: number): number {
+  let sum = 0;
+  for (let at = 0; at < edges.length; at += 3)
+    sum += edges[at + 2] * meanBelow(edges[at], edges[at + 1], line);
   return sum;
 }
 
 function meanBelow(a: number, b: number, line: number): number {
-  const [low, high] = a < b ? [a, b] : [b, a];
+  const low = Math.min(a, b);
+  const high = Math.max(a, b);
   if (high <= line) return (a + b) / 2;
   if (low >= line) return line;
   const share = (line - low) / (high - low);

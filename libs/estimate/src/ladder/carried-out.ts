@@ -64,13 +64,14 @@ const noCut = (text: string): Reason => ({
 /** The cut with what tools ream out under its lip, against each zone and its margin where the deck is cored. */
 function outOfReach({ record: { panel } }: Job, { zones, plan }: ScopeWork): Reason | undefined {
   const cored = coredGround(panel);
+  const reachTo = reachOfPlan(plan.openings, {
+    panel: cored,
+    undercutReachMm: limits.lipReachMm,
+    marginMm: limits.provenMarginMm,
+  });
   for (const { id, outline, holes = [] } of zones) {
     const bad = intersection([{ outer: outline, holes }], cored);
-    const reach = reachOfPlan(plan.openings, bad, {
-      panel: cored,
-      undercutReachMm: limits.lipReachMm,
-      marginMm: limits.provenMarginMm,
-    });
+    const reach = reachTo(bad);
     if (!reach.isReached && areaMm2(bad) > 0)
       return {
         code: 'plan-does-not-reach',

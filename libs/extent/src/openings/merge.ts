@@ -8,7 +8,10 @@ import {
   regionOf,
   ringsOf,
   union,
+  type Bounds,
+  type Point,
   type Region,
+  type Ring,
 } from '#lib/geometry';
 import { cheapestShape, hoursOf, type CutShape } from './cut-shape.js';
 import type { Ground } from './ground.js';
@@ -161,14 +164,26 @@ function gapOfBoxes(one: Region, other: Region): number {
 /** Shortest distance between two regions; 0 when they touch or overlap. */
 export function gapBetween(one: Region, other: Region): number {
   if (gapOfBoxes(one, other) === 0 && areaMm2(intersection(one, other)) > 0) return 0;
-  const [rings, others] = [ringsOf(one), ringsOf(other)];
-  return Math.min(
-    ...rings.flatMap((ring) =>
-      others.flatMap((otherRing) => [
-        ...ring.map((corner) => distanceToRing(corner, otherRing)),
-        ...otherRing.map((corner) => distanceToRing(corner, ring)),
-      ]),
-    ),
-    Number.MAX_VALUE,
-  );
+  let nearest = Number.MAX_VALUE;
+  for (const ring of ringsOf(one))
+    for (const otherRing of ringsOf(other))
+      nearest = Math.min(
+        nearest,
+        nearestCorner(ring, otherRing, nearest),
+        nearestCorner(otherRing, ring, nearest),
+      );
+  return nearest;
 }
+
+/** Least distance from a corner of one ring to another ring, where it is less than what is known already. */
+function nearestCorner(ring: Ring, other: Ring, known: number): number {
+  const box = boundsOfPoints(other);
+  let nearest = known;
+  for (const corner of ring)
+    if (box !== undefined && distanceToBox(corner, box) < nearest)
+      nearest = Math.min(nearest, distanceToRing(corner, other));
+  return nearest;
+}
+
+const distanceToBox = ([x, y]: Point, { minX, minY, maxX, maxY }: Bounds): number =>
+  Math.hypot(Math.max(0, minX - x, x - maxX), Math.max(0, minY - y, y - maxY));

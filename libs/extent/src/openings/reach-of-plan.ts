@@ -14,24 +14,28 @@ export interface PlanReach {
 /** Less than a plug's hole is rounding of corners. */
 const ROUNDING_MM2 = 400;
 
-/** The cut and what can be reamed out under its lip, against bad core and the margin wanted round it. */
+/** The deck, how far a tool reams under the lip, and the margin that is wanted round bad core. */
+export interface ReachTerms {
+  readonly panel: Region;
+  readonly undercutReachMm: number;
+  readonly marginMm: number;
+}
+
+/** The cut and what can be reamed out under its lip, to be held against one bad place after another. */
 export function reachOfPlan(
   openings: readonly Pick<PlannedOpening, 'area'>[],
-  bad: Region,
-  {
-    panel,
-    undercutReachMm,
-    marginMm,
-  }: { readonly panel: Region; readonly undercutReachMm: number; readonly marginMm: number },
-): PlanReach {
+  { panel, undercutReachMm, marginMm }: ReachTerms,
+): (bad: Region) => PlanReach {
   const cut = union(...openings.map(({ area }) => [area]));
   const withLip = undercutReachMm > 0 ? offset(cut, undercutReachMm, 'round') : cut;
-  const wanted = intersection(marginMm > 0 ? offset(bad, marginMm, 'round') : bad, panel);
-  const unreached = difference(wanted, withLip).filter((part) => areaMm2([part]) >= ROUNDING_MM2);
-  return {
-    isReached: unreached.length === 0,
-    unreached,
-    unreachedM2: m2FromMm2(mm2(areaMm2(unreached))),
-    unreachedShare: areaMm2(wanted) === 0 ? 0 : areaMm2(unreached) / areaMm2(wanted),
+  return (bad) => {
+    const wanted = intersection(marginMm > 0 ? offset(bad, marginMm, 'round') : bad, panel);
+    const unreached = difference(wanted, withLip).filter((part) => areaMm2([part]) >= ROUNDING_MM2);
+    return {
+      isReached: unreached.length === 0,
+      unreached,
+      unreachedM2: m2FromMm2(mm2(areaMm2(unreached))),
+      unreachedShare: areaMm2(wanted) === 0 ? 0 : areaMm2(unreached) / areaMm2(wanted),
+    };
   };
 }
