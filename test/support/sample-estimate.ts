@@ -649,6 +649,7 @@ const totalsOf = (): Estimate['totals'] => ({
   ],
   parts: eur('2211.40'),
   labour: eur('3676.11'),
+  goods: { billing: 'as-bought', billed: eur('2211.40'), bought: eur('2211.40'), basis: 'Whole packs.' },
   drivers: [
     { name: 'hidden extent', shareOfVariance: 0.64 },
     { name: 'labour rates per operation', shareOfVariance: 0.27 },

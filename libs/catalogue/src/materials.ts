@@ -192,6 +192,8 @@ export interface Consumable extends Described {
     | 'from-below';
   /** Size of a screw that is bought by its diameter and length. */
   readonly bolt?: BoltSize;
+  /** Jobs that one of it serves before it is worn out; absent, it is used up or stays in the boat. */
+  readonly servesJobs?: Datum;
   /** None for what is bought by a card of its own, as a fitting's fastenings are. */
   readonly usages: readonly Usage[];
 }

@@ -1,5 +1,6 @@
 import type { MoneyJson } from '#lib/money';
 import type { Cite, Figure } from '#lib/provenance';
+import type { Billed, BilledBy } from './goods-billing.js';
 
 /** Where a line stands in the roll-up. */
 export type Section =
@@ -58,10 +59,12 @@ export interface LineRequest {
   readonly wasteFraction?: number | Figure;
   /** Whole packs; charged instead of the required quantity when given. */
   readonly purchaseQuantity?: number | Figure;
+  /** What of the packs is charged to this job; absent, all of them. */
+  readonly billed?: Billed;
   readonly unit: string;
   /** Exact decimal text per unit, in the roll-up's currency; absent where packs are priced instead. */
   readonly unitRate?: string;
-  /** The packs bought: the amount is then their count times their price, and the rate shown is an average. */
+  /** The packs bought: the amount is then what is charged of their price, and the rate shown is an average. */
   readonly packs?: readonly LinePack[];
   readonly rateCite?: Cite;
   readonly rateIncludesTax?: boolean;
@@ -130,6 +133,8 @@ export interface CostLine {
   /** True where packs were priced and the rate is their price over their content. */
   readonly isAverageRate: boolean;
   readonly packs: readonly LinePack[];
+  /** Of packs only: how they are charged, and without tax what buying them whole would come to. */
+  readonly goods?: { readonly billedBy: BilledBy; readonly bought: MoneyJson };
   readonly rateIncludesTax: boolean;
   readonly taxGroup: string;
   readonly amount: MoneyJson;

@@ -105,6 +105,7 @@ export type {
 } from './basket/linear-model.js';
 export { DEFAULT_TIME_LIMIT_S, solveBasket } from './basket/solve-basket.js';
 export { priceJob, type PricedJob, type PriceJobRequest, type RiskTerms } from './price-job.js';
+export { goodsBillings, type BilledBy, type GoodsBilling, type LeftOver } from './goods-billing.js';
 export { packLines, type PackLines, type PackLinesRequest } from './pack-lines.js';
 export {
   costWithRisk,

@@ -56,6 +56,8 @@ function lines(changes: Partial<PackLinesRequest> = {}): PackLines {
     matches,
     taxGroup: 'parts',
     causeClass: 'pre-existing',
+    billing: 'as-bought',
+    leftOver: () => ({ kind: 'kept' }),
     ...changes,
   });
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
@@ -79,6 +81,32 @@ describe('lines for needs', () => {
     expect(Math.round(Number(core.amount.amount) * 100)).toBe(paid);
     expect(core.spread.high).toBeCloseTo(2.6 / 2.2, 10);
     expect(rolled.value.sections.map(({ section }) => section)).toEqual(['materials', 'safety', 'freight']);
+  });
+
+  test('charged as used, cost less than their packs, and freight goes with them', () => {
+    const charged = lines({ billing: 'as-used' });
+    const rolledUp = (found: PackLines) => {
+      const rolled = rollUp({ currency: 'EUR', lines: found.lines, taxGroups: rates.taxGroups });
+      if (!rolled.ok) throw new Error(JSON.stringify(rolled.problems));
+      return rolled.value.lines;
+    };
+    const [used, whole] = [rolledUp(charged), rolledUp(lines())];
+    const cents = (amount = '0'): number => Math.round(Number(amount) * 100);
+    const sum = (amounts: readonly (string | undefined)[]): number =>
+      amounts.reduce((total, amount) => total + cents(amount), 0);
+    const goodsOf = (found: typeof used): typeof used => found.filter(({ goods }) => goods !== undefined);
+    expect(sum(goodsOf(used).map(({ goods }) => goods?.bought.amount))).toBe(
+      sum(goodsOf(whole).map(({ amount }) => amount.amount)),
+    );
+    for (const line of goodsOf(used))
+      expect(cents(line.amount.amount)).toBeLessThanOrEqual(cents(line.goods?.bought.amount));
+    const share =
+      sum(goodsOf(used).map(({ amount }) => amount.amount)) /
+      sum(goodsOf(whole).map(({ amount }) => amount.amount));
+    const freight = (found: typeof used): number =>
+      sum(found.filter(({ section }) => section === 'freight').map(({ amount }) => amount.amount));
+    expect(share).toBeLessThan(1);
+    expect(freight(used) / freight(whole)).toBeCloseTo(share, 2);
   });
 
   test('buy hardener for all the resin bought', () => {

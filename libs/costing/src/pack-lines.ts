@@ -12,6 +12,7 @@ import { knownFaultsOf } from './basket/price-list-index.js';
 import { orderOf } from './basket/read-order.js';
 import type { SupplierOrder } from './basket/basket.js';
 import type { CauseClass, LineRequest, Section } from './cost-line.js';
+import { billedOf, type GoodsBilling, type LeftOver } from './goods-billing.js';
 
 export interface PackLinesRequest {
   readonly needs: readonly Need[];
@@ -22,6 +23,9 @@ export interface PackLinesRequest {
   readonly causeClass: CauseClass;
   /** Section of a need; materials when absent, by the purpose of consumables and safety items otherwise. */
   readonly sections?: Readonly<Record<string, Section>>;
+  readonly billing: GoodsBilling;
+  /** What becomes of the rest of a material, where goods are charged as used. */
+  readonly leftOver: (material: string) => LeftOver;
 }
 
 export interface PackLines {
@@ -59,7 +63,7 @@ export function packLines(request: PackLinesRequest): Outcome<PackLines> {
     packs.length === 0 ? [] : [needLine(request, need, packs)],
   );
   return success({
-    lines: [...lines, ...freightLines(request, order.orders)],
+    lines: [...lines, ...freightLines(request, order.orders, billedShare(lines))],
     needs: bought.map(({ need, packs }) =>
       packs.length === 0 ? need : boughtAs(need, purchaseFigure(need, packs)),
     ),
@@ -110,6 +114,21 @@ function boughtPack(
   return { pack, count, price: decimalText(tier.price), quantity: pack.content.quantity * factor };
 }
 
+/** Of the money for the packs that part which this job is charged: freight goes with it. */
+function billedShare(lines: readonly LineRequest[]): number {
+  const worth = lines.map(({ packs = [] }) =>
+    packs.reduce((sum, { count, price }) => sum + count * Number(price), 0),
+  );
+  const charged = lines.map(({ billed, purchaseQuantity }, index) => {
+    const bought = typeof purchaseQuantity === 'number' ? purchaseQuantity : (purchaseQuantity?.value ?? 0);
+    return billed === undefined || bought === 0
+      ? worth[index]
+      : (worth[index] * billed.quantity.value) / bought;
+  });
+  const sum = (amounts: readonly number[]): number => amounts.reduce((total, amount) => total + amount, 0);
+  return sum(worth) === 0 ? 1 : sum(charged) / sum(worth);
+}
+
 const purchaseFigure = (need: Need, packs: readonly BoughtPack[]): Figure =>
   derived(
     need.unit,
@@ -130,11 +149,23 @@ const sectionByPurpose: Readonly<Record<string, Section>> = {
   fastener: 'materials',
 };
 
-function needLine(
-  { sections, taxGroup, causeClass, priceList }: PackLinesRequest,
+/** Whole packs need no word of how they are charged. */
+function billedFor(
+  { billing, leftOver }: PackLinesRequest,
   need: Need,
   packs: readonly BoughtPack[],
-): LineRequest {
+): Pick<LineRequest, 'billed'> {
+  if (billing === 'as-bought') return {};
+  const lives = packs.flatMap(({ pack }) => pack.shelfLifeMonths ?? []);
+  const bought = {
+    quantity: packs.reduce((sum, { count, quantity }) => sum + count * quantity, 0),
+    ...(lives.length === 0 ? {} : { shelfLifeMonths: Math.min(...lives) }),
+  };
+  return { billed: billedOf(need, bought, leftOver(need.material)) };
+}
+
+function needLine(request: PackLinesRequest, need: Need, packs: readonly BoughtPack[]): LineRequest {
+  const { sections, taxGroup, causeClass, priceList } = request;
   const likely = need.range.likely;
   return {
     code: `material-${need.id}`,
@@ -146,6 +177,7 @@ function needLine(
     netQuantity: need.net,
     wasteFraction: need.wasteFraction,
     purchaseQuantity: purchaseFigure(need, packs),
+    ...billedFor(request, need, packs),
     unit: need.unit,
     taxGroup,
     rateIncludesTax: priceList.pricesIncludeTax,
@@ -174,9 +206,20 @@ const charges = [
   { key: 'cutFees', title: 'Cutting' },
 ] as const;
 
+/** An order is shared by the jobs that use its packs up. */
+const freightShare = (share: number): Figure =>
+  derived<string>('each', fraction(share), 'share of the order that this job is charged', {
+    formula: 'costing.billed-freight',
+    title: 'Goods charged over goods bought',
+    symbol: 's',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
+
 const freightLines = (
   { taxGroup, causeClass, priceList }: PackLinesRequest,
   orders: readonly SupplierOrder[],
+  share: number,
 ): readonly LineRequest[] =>
   orders.flatMap((order) =>
     charges.flatMap(({ key, title }) =>
@@ -189,7 +232,7 @@ const freightLines = (
               title: `${title}, ${order.name}`,
               partOrLabour: 'part' as const,
               causeClass,
-              netQuantity: 1,
+              netQuantity: freightShare(share),
               unit: 'each',
               unitRate: order[key].amount,
               taxGroup,

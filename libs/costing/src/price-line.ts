@@ -44,13 +44,15 @@ export const pricingDecimals = (unit: string): number => (unit === 'h' ? 2 : 3);
 export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine {
   const { currency, rounding } = terms;
   const figures = quantityFigures(request, terms.at);
-  const charged = decimalFromNumber(figures.charged.value, pricingDecimals(request.unit), rounding);
+  const places = pricingDecimals(request.unit);
+  const charged = decimalFromNumber(figures.charged.value, places, rounding);
   const packsPrice = packsPriceOf(request);
-  const [quantity, unitRate] = packsPrice === undefined ? [charged, terms.unitRate] : [once, packsPrice];
-  const amount =
+  const of = (quantity: Decimal, unitRate: Decimal): Money =>
     request.rateIncludesTax === true
       ? netOfInclusivePrice(quantity, unitRate, terms.taxPercent, { currency, rounding })
       : priceOf(quantity, rate(unitRate, currency, request.unit), rounding);
+  const bought = packsPrice === undefined ? undefined : of(once, packsPrice);
+  const amount = packsPrice === undefined ? of(charged, terms.unitRate) : of(shareOf(figures), packsPrice);
   const depreciation = depreciationOf(request, amount, terms);
   return {
     amount,
@@ -59,11 +61,18 @@ export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine
       ...described(request),
       quantity: quantityOf(figures, decimalString(charged)),
       unitRate: {
-        amount: decimalString(packsPrice === undefined ? terms.unitRate : averageRate(packsPrice, charged)),
+        amount: decimalString(
+          packsPrice === undefined
+            ? terms.unitRate
+            : averageRate(packsPrice, decimalFromNumber(boughtOf(figures), places, rounding)),
+        ),
         currency: currency.code,
       },
       isAverageRate: packsPrice !== undefined,
       packs: request.packs ?? [],
+      ...(bought === undefined
+        ? {}
+        : { goods: { billedBy: request.billed?.by ?? 'whole-packs', bought: moneyJson(bought) } }),
       amount: moneyJson(amount),
       range: rangeOf(request, amount, rounding),
       ...(depreciation === undefined ? {} : { depreciation: depreciation.shown }),
@@ -75,6 +84,17 @@ export function priceLine(request: LineRequest, terms: PricingTerms): PricedLine
 }
 
 const once = decimal(1n, 0);
+
+/** Packs are charged by millionths of what they hold. */
+const SHARE_PLACES = 6;
+
+const boughtOf = ({ purchase, charged }: QuantityFigures): number => (purchase ?? charged).value;
+
+function shareOf(figures: QuantityFigures): Decimal {
+  const bought = boughtOf(figures);
+  const share = bought === 0 ? 1 : figures.charged.value / bought;
+  return share === 1 ? once : decimalFromNumber(share, SHARE_PLACES, 'half-away-from-zero');
+}
 
 /** What the packs of a line cost together, exactly; undefined where a rate is used. */
 function packsPriceOf({ packs }: LineRequest): Decimal | undefined {
@@ -159,7 +179,7 @@ function quantityFigures(request: LineRequest, at: string): QuantityFigures {
     `${request.title}, bought`,
     pointer(at, 'purchaseQuantity'),
   );
-  return { net, required, purchase: bought, charged: bought };
+  return { net, required, purchase: bought, charged: request.billed?.quantity ?? bought };
 }
 
 const quantityOf = ({ net, required, purchase }: QuantityFigures, charged: string): LineQuantity => ({

@@ -24,6 +24,8 @@ const REFERENCE_C = 25;
 const CALM_POT_G = 150;
 /** More pots than this times the fewest mean that the pot, not the work, sets the pace. From memory. */
 const MOST_POTS_RATIO = 1.4;
+/** So many more pots are mixed in half an hour, whatever the fewest: a day of waiting for a slower resin is dearer. */
+const FEW_MORE_POTS = 6;
 
 export function tryHardener(request: BatchRequest, hardener: Hardener): HardenerTrial | undefined {
   const demand = resinDemand({ ...request, hardener: hardener.code });
@@ -129,9 +131,8 @@ export function chooseHardener(trials: readonly HardenerTrial[]): HardenerTrial 
   const ordered = [...trials].sort(bySpeed);
   const workable = ordered.filter(({ objections }) => objections.length === 0);
   const fewest = Math.min(...workable.map(({ potCount }) => potCount));
-  const calm = workable.find(
-    (trial) => trial.pots.every(isCalm) && trial.potCount <= fewest * MOST_POTS_RATIO,
-  );
+  const most = Math.max(fewest * MOST_POTS_RATIO, fewest + FEW_MORE_POTS);
+  const calm = workable.find((trial) => trial.pots.every(isCalm) && trial.potCount <= most);
   if (calm !== undefined) return calm;
   if (workable.length > 0) return workable[workable.length - 1];
   return [...ordered].reverse().sort((a, b) => a.objections.length - b.objections.length)[0];

@@ -17,6 +17,8 @@ export interface Modifier {
   readonly appliesWhen: AppliesWhen;
   /** Absent: every operation; otherwise those that carry the strain. */
   readonly strain?: Strain;
+  /** Codes of modifiers whose factor holds this one already, where they touch the operation. */
+  readonly heldBy?: readonly string[];
   readonly cite: Cite;
 }
 
@@ -51,6 +53,8 @@ export const modifiers: readonly Modifier[] = [
     title: 'Afloat',
     factor: threePoint(1.2, 1.2, 1.2),
     appliesWhen: { berth: ['afloat'] },
+    // A boat afloat lies in the open nearly always: the told factors of both hold the same wind and wet.
+    heldBy: ['outdoors'],
     cite: { source: 'FROM-MEMORY' },
   },
   {
@@ -63,10 +67,13 @@ export const modifiers: readonly Modifier[] = [
   },
 ];
 
-export const modifiersFor = (operation: Operation, flags: OperationFlags): readonly Modifier[] =>
-  modifiers.filter(
+export function modifiersFor(operation: Operation, flags: OperationFlags): readonly Modifier[] {
+  const touching = modifiers.filter(
     ({ code, appliesWhen, strain }) =>
       appliesTo(appliesWhen, flags) &&
       operation.holds?.includes(code) !== true &&
       (strain === undefined || operation.strains.includes(strain)),
   );
+  const codes = touching.map(({ code }) => code);
+  return touching.filter(({ heldBy = [] }) => !heldBy.some((code) => codes.includes(code)));
+}

@@ -81,19 +81,19 @@ export const dryingRows: readonly PublishedCase[] = [
     source: 'ARITHMETIC',
     locus: 'worked by hand',
     unit: 'd',
-    printed: '4.00',
+    printed: '2.00',
     kind: 'by-hand',
     ours: () => dryingDays({ shelter: 'tent', core: 'balsa', deckC: 18, moisturePercent: 25 }).likely,
   },
   {
-    // By hand: ln((18 - 9)/3)/ln(16/3) = 1.0986/1.6740 = 0.6563, of 4 days.
+    // By hand: ln((18 - 9)/3)/ln(16/3) = 1.0986/1.6740 = 0.6563, of 2 days.
     id: 'calendar-drying-18-percent',
     room: 'calendar',
     title: 'A core of 18 % under a tent',
     source: 'ARITHMETIC',
     locus: 'exponential approach to 9 %, worked by hand',
     unit: 'd',
-    printed: '2.63',
+    printed: '1.31',
     kind: 'by-hand',
     ours: () => dryingDays({ shelter: 'tent', core: 'balsa', deckC: 18, moisturePercent: 18 }).likely,
   },

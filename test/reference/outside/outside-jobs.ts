@@ -39,7 +39,8 @@ export interface Reported {
   /** `derived`: from a price, at the rate and share of materials named in `covers`. */
   readonly labourH?: Told & { readonly origin: 'told' | 'derived' };
   readonly price?: Told & InYear;
-  readonly materialsCost?: Omit<Told, keyof Counted> & InYear;
+  /** Of all goods, or of those whose lines begin with one of the names. */
+  readonly materialsCost?: Omit<Told, keyof Counted> & InYear & { readonly onlyOf?: readonly string[] };
   /** Up to the end of the task named, or to the end of the job. */
   readonly days?: Omit<Told, keyof Counted> & { readonly upTo?: string };
   readonly coreSheets?: { readonly count: number; readonly covers: string };
@@ -274,6 +275,15 @@ const structures: readonly OutsideJob[] = [
         currency: 'CAD',
         year: 2009,
         covers: 'core, epoxy, glass, barrier primer',
+        onlyOf: [
+          'core-',
+          'resin',
+          'hardener',
+          'filler-',
+          'fabric-',
+          'coating-fairing',
+          'coating-epoxy-primer',
+        ],
       },
       days: {
         low: 21,
@@ -284,7 +294,6 @@ const structures: readonly OutsideJob[] = [
     },
     supposed: ['4.4 x 0.4 m', 'skins of 3 mm and 1.5 mm, core of 9.5 mm', 'a shed, one man'],
     explained: [
-      'Goods: the yard charged what it used; ours are whole packs bought for this job, gear that outlasts it and freight.',
       'Days: ours end with the last check before paint and know no other boat in the yard; theirs were four weeks of a yard with other work.',
     ],
   },
@@ -404,10 +413,7 @@ const structures: readonly OutsideJob[] = [
       'the sole painted with nonskid',
       'the pedestal stayed in place',
     ],
-    explained: [
-      "The area is a reader's bracket: at 1 m2, its lower end, ours would be about 38 h.",
-      'Price: ours holds 1,300 of goods in whole packs where the usual share of 15 % would be 600 in the money of the lists.',
-    ],
+    explained: ["The area is a reader's bracket: at 1 m2, its lower end, ours would be about 38 h."],
   },
   {
     id: 'square-foot-rule',
@@ -488,9 +494,7 @@ const structures: readonly OutsideJob[] = [
       'the mast out already',
       'touched up, not repainted',
     ],
-    explained: [
-      'The quote tells no scope. Goods are 700 of ours, in whole packs for a patch of a square foot, against about 100 that an owner spent on tools and materials; a yard takes them from opened tins.',
-    ],
+    explained: [],
   },
   {
     id: 'mast-step-2000',
@@ -552,8 +556,7 @@ const structures: readonly OutsideJob[] = [
     },
     supposed: ['skins of 3 mm and 2 mm, core of 12.7 mm', 'work under a roof', 'the year by context'],
     explained: [
-      'The lowest price in print: an independent who came by for five short visits. Ours sets up for ten, in a chain of three fairing coats, primer and two topcoats that he did not make.',
-      'Goods in whole packs weigh more than the work on so small a patch.',
+      'The lowest price in print: an independent who came by for five short visits. Ours sets up for eight, in a chain of two fairing coats, primer and two topcoats that he did not make.',
     ],
   },
   {
@@ -595,10 +598,7 @@ const structures: readonly OutsideJob[] = [
       'the skin bedded back',
       'in the open; the pace of a practised hand: the source does not tell of a first job',
     ],
-    explained: [
-      'Two people who bought one sheet for both decks and worked to skinned in three afternoons; ours takes half as long again in the open and a fifth more afloat, and the two together may count wind and water twice. No published job separates them, so neither was changed.',
-      'The area may be less than the bracket: it is the most that half of a sheet gives.',
-    ],
+    explained: ['The area may be less than the bracket: it is the most that half of a sheet gives.'],
   },
   {
     id: 'chainplates-2022',
@@ -641,7 +641,7 @@ const structures: readonly OutsideJob[] = [
       'the pace of a practised hand: the source does not tell of a first job',
     ],
     explained: [
-      'Days: the owner closed the deck within a week in the open; ours waits for the opened edges to dry, ten days at the likely value without a roof.',
+      'Days: the owner closed the deck within a week in the open; ours waits for the opened edges of plywood to dry, four to five days at the likely value without a roof and longer in the mean; of part of a job only the mean share of its days is known here, so the range is too narrow.',
     ],
   },
   {
@@ -827,7 +827,7 @@ const besides: readonly OutsideJob[] = [
     ],
     explained: [
       'One whole sheet was cut up for them; the shipped list has small sheets at less than half the price of a large one, and two of them hold the strip.',
-      'Days: ours bed the core in twelve days from the first cut; the owners count from their first sample cuts.',
+      'Days: ours bed the core in ten days from the first cut, in which no session is missed; the owners took two weeks from the deck opened and four from their first sample cuts.',
     ],
   },
   {

@@ -48,24 +48,25 @@ export const comparisonsOf = ({ reported }: OutsideJob, made: Estimate): readonl
 ];
 
 /** Hours of the operations that the source counts too: the job's distribution, in the share of their mean hours. */
-const hoursBeside = ({ labourH }: Reported, { lines, summary }: Estimate): readonly Comparison[] =>
+const hoursBeside = ({ labourH }: Reported, made: Estimate): readonly Comparison[] =>
   labourH === undefined
     ? []
     : [
         compared('hours', 'h', labourH, {
           covers: labourH.covers,
           ours: scaled(
-            summary.labourH,
-            shareOf(lines, labourH, ({ hours }) => hours?.mean ?? 0),
+            made.summary.labourH,
+            shareOf(made, labourH, ({ hours }) => hours?.mean ?? 0),
           ),
         }),
       ];
 
 /** Money without tax, in that of the source; of the work it counts with the goods of all of it. */
-const priceBeside = ({ price }: Reported, { lines, totals }: Estimate): readonly Comparison[] => {
+const priceBeside = ({ price }: Reported, made: Estimate): readonly Comparison[] => {
   if (price === undefined) return [];
+  const { totals } = made;
   const untaxed = Number(totals.base.amount) / (Number(totals.base.amount) + taxOnBase(totals));
-  const counted = shareOf(lines, price, ({ amount }) => Number(amount.amount));
+  const counted = shareOf(made, price, ({ amount }) => Number(amount.amount));
   const { p10, p50, p90 } = totals.range;
   const range = { p10: Number(p10.amount), p50: Number(p50.amount), p90: Number(p90.amount) };
   return [
@@ -81,7 +82,12 @@ const taxOnBase = ({ total, tax, base }: Estimate['totals']): number =>
 
 const goodsBeside = ({ materialsCost }: Reported, { lines }: Estimate): readonly Comparison[] => {
   if (materialsCost === undefined) return [];
-  const parts = lines.filter(({ partOrLabour }) => partOrLabour === 'part');
+  const { onlyOf } = materialsCost;
+  const parts = lines.filter(
+    ({ partOrLabour, code }) =>
+      partOrLabour === 'part' &&
+      (onlyOf === undefined || onlyOf.some((name) => code.startsWith(`material-${name}`))),
+  );
   const sum = (pick: (line: Estimate['lines'][number]) => { readonly amount: string }): number =>
     parts.reduce((total, line) => total + Number(pick(line).amount), 0);
   return [
@@ -127,20 +133,38 @@ const growthBeside = ({ growth }: Reported, { scope }: Estimate): readonly Compa
   ];
 };
 
-/** Of all lines, the part that the source counts: operations left out or named are told by their code. */
+/**
+ * Of all lines, the part that the source counts: operations left out or named are told by their code. Setting up for a
+ * visit counts for the visits on which something else is counted.
+ */
 function shareOf(
-  lines: Estimate['lines'],
+  { lines, process: { calendar } }: Estimate,
   { without = [], only }: Counted,
   amountOf: (line: Estimate['lines'][number]) => number,
 ): number {
-  const isNamed = (names: readonly string[], code: string): boolean =>
-    names.some((name) => code === `labour-${name}`);
-  const isCounted = ({ code }: { readonly code: string }): boolean =>
-    only === undefined ? !isNamed(without, code) : isNamed(only, code);
-  const sum = (counted: Estimate['lines']): number =>
-    counted.reduce((total, line) => total + amountOf(line), 0);
-  return sum(lines.filter(isCounted)) / sum(lines);
+  const isCounted = (operation: string): boolean =>
+    only === undefined ? !without.includes(operation) : only.includes(operation);
+  const visits = daysOf(calendar.tasks.filter(({ labourH }) => labourH > 0));
+  const counted = daysOf(
+    calendar.tasks.filter(({ labourH, code }) => labourH > 0 && isCounted(code.replace(/-\d+$/, ''))),
+  );
+  const partOf = ({ code }: Estimate['lines'][number]): number => {
+    const operation = code.replace(/^labour-/, '');
+    if (operation === 'daily-set-up') return counted.size / visits.size;
+    return isCounted(operation) ? 1 : 0;
+  };
+  const all = lines.reduce((sum, line) => sum + amountOf(line), 0);
+  return lines.reduce((sum, line) => sum + partOf(line) * amountOf(line), 0) / all;
 }
+
+/** Days on which one of the tasks is worked at. */
+const daysOf = (tasks: Estimate['process']['calendar']['tasks']): ReadonlySet<number> =>
+  new Set(
+    tasks.flatMap(({ startDay, endDay }) => {
+      const first = Math.floor(startDay);
+      return Array.from({ length: Math.max(1, Math.ceil(endDay) - first) }, (_, index) => first + index);
+    }),
+  );
 
 const scaled = ({ p10, p50, p90 }: Quantiles, factor: number): Quantiles => ({
   p10: factor * p10,

@@ -439,6 +439,9 @@ export class PricingDto implements PricingChoice {
   @Asked(pricingQuestions.labourRates)
   readonly labourRates?: string;
 
+  @Asked(pricingQuestions.goods)
+  readonly goods?: PricingChoice['goods'];
+
   @Asked(pricingQuestions.contingencyPercent)
   readonly contingencyPercent?: number;
 

@@ -61,6 +61,7 @@ const request = (changes: Partial<JobRiskRequest> = {}): JobRiskRequest => ({
   newAreas: { expected: 0, eachM2: 0.15, cost: 0, labourH: 0, days: { calendarDays: 0, workingDays: 0 } },
   base: 3000,
   wantsKinds: true,
+  hands: 'yard',
   perCalendarDay: 0,
   days: () => ({ calendarDays: 10, workingDays: 5 }),
   ...changes,
@@ -79,8 +80,8 @@ describe('a job whose extent is certain', () => {
       ['p80', 0.8],
       ['p90', 0.9],
     ] as const) {
-      expect(alone.cost[name] / (3000 * lognormal(paceSigma, share))).toBeCloseTo(1, 3);
-      expect(alone.labourH[name] / (40 * lognormal(paceSigma, share))).toBeCloseTo(1, 3);
+      expect(alone.cost[name] / (3000 * lognormal(paceSigma.yard, share))).toBeCloseTo(1, 3);
+      expect(alone.labourH[name] / (40 * lognormal(paceSigma.yard, share))).toBeCloseTo(1, 3);
     }
   });
 
@@ -136,7 +137,9 @@ describe('a job whose extent is known by soundings', () => {
       const chance = random();
       const grown = normalQuantile(Math.min(1 - 1e-12, Math.max(1e-12, random())));
       const extent = chance < 0.05 ? 0.1 + 0.5 * random() : Math.min(10, 1.2 * Math.exp(0.38 * grown));
-      const pace = Math.exp(paceSigma * normalQuantile(random() * (1 - 1e-9) + 5e-10) - paceSigma ** 2 / 2);
+      const pace = Math.exp(
+        paceSigma.yard * normalQuantile(random() * (1 - 1e-9) + 5e-10) - paceSigma.yard ** 2 / 2,
+      );
       let [count, product] = [0, random()];
       while (product > Math.exp(-0.3)) [count, product] = [count + 1, product * random()];
       const labour =

@@ -27,6 +27,7 @@ export function costSections(request: ReportRequest): readonly Section[] {
       rangeTable(request),
       paragraph(cost.rangeNote),
       pointParagraph(request),
+      paragraph(goodsNote(request)),
     ]),
     flow('drivers', 2, sections.drivers, driverBlocks(request)),
     flow('causes', 2, sections.causes, [causeTable(request)]),
@@ -78,6 +79,16 @@ const provisionalNote = (
   reader: Reader,
 ): string =>
   `${reader.words.cost.priced(upTo(reader, quantity, 2), moneyText(reader, unitPrice), unitName(unit, reader))}. ${basis}`;
+
+const goodsNote = ({
+  estimate: {
+    totals: {
+      goods: { billed, bought, basis },
+    },
+  },
+  reader,
+}: ReportRequest): string =>
+  `${reader.words.cost.goods(moneyText(reader, billed), moneyText(reader, bought))} ${basis}`;
 
 function rangeTable({
   estimate: {
@@ -191,6 +202,7 @@ function lineTable({ estimate: { lines }, reader }: ReportRequest): Block {
               ),
             ]),
         ...line.packs.map(({ name, count }) => `${upTo(reader, count, 0)} × ${name}`),
+        ...chargedOf(line, reader),
         ...(isSpread(line)
           ? [
               cost.amountFromTo(
@@ -205,8 +217,11 @@ function lineTable({ estimate: { lines }, reader }: ReportRequest): Block {
 }
 
 /** How the amount comes about: what it was priced with, times the price. */
-const priceText = ({ pricedQuantity, unitPrice, unit, packs }: EstimateLine, reader: Reader): string =>
-  packs.length === 0
+const priceText = (
+  { pricedQuantity, unitPrice, unit, packs, goods }: EstimateLine,
+  reader: Reader,
+): string =>
+  packs.length === 0 || (goods !== undefined && goods.billedBy !== 'whole-packs')
     ? reader.words.cost.priced(
         upTo(reader, Number(pricedQuantity), 6),
         moneyText(reader, unitPrice),
@@ -215,6 +230,12 @@ const priceText = ({ pricedQuantity, unitPrice, unit, packs }: EstimateLine, rea
     : packs
         .map(({ count, price }) => reader.words.cost.pack(upTo(reader, count, 0), moneyText(reader, price)))
         .join(' + ');
+
+/** Only of lines that are not charged by the pack. */
+const chargedOf = ({ goods }: EstimateLine, reader: Reader): readonly string[] =>
+  goods === undefined || goods.billedBy === 'whole-packs'
+    ? []
+    : [reader.words.cost.chargedBy[goods.billedBy](moneyText(reader, goods.bought))];
 
 const isSpread = ({ amountRange: { low, high } }: EstimateLine): boolean => low.amount !== high.amount;
 

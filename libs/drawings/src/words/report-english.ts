@@ -452,6 +452,12 @@ export const reportWords = {
     netOf: (net: string, waste: string) => `net ${net}, waste ${waste}`,
     amountFromTo: (low: string, high: string) => `amount ${low} to ${high}`,
     pack: (count: string, price: string) => `${count} × ${price}`,
+    chargedBy: {
+      use: (bought: string) => `charged as used; the packs cost ${bought}`,
+      wear: (bought: string) => `charged by one job's wear; new it costs ${bought}`,
+    },
+    goods: (billed: string, bought: string) =>
+      `Goods before loadings, freight and tax: ${billed} charged; ${bought} in whole packs.`,
     otherDrivers: (count: string) => `${count} others together`,
   },
   cautions: {

@@ -176,7 +176,7 @@ const weatherAssumptions = (found: readonly Omit<Assumption, 'of'>[]): readonly 
   );
 
 /** What the range of the price rests on besides the record. */
-const riskAssumptions = ({ totals }: WorkedJob['cost']): readonly Assumption[] => [
+const riskAssumptions = ({ totals, hands }: WorkedJob['cost']): readonly Assumption[] => [
   {
     of: 'record',
     at: '/evidence',
@@ -189,9 +189,9 @@ const riskAssumptions = ({ totals }: WorkedJob['cost']): readonly Assumption[] =
     of: 'record',
     at: '/pricing',
     meaning: 'how far the pace of the whole job and the level of its prices stray',
-    value: `${paceSigma * 100} % and ${priceSigma * 100} %, one deviation`,
+    value: `${paceSigma[hands] * 100} % and ${priceSigma * 100} %, one deviation`,
     because:
-      'judgement: told jobs lie within a fifth of a law fitted to them; shops differ among themselves by far more',
+      'judgement: told jobs of yards lie within a fifth of a law fitted to them, those of owners within three tenths; shops differ among themselves by far more',
     source: 'RISK-JUDGEMENT',
   },
 ];

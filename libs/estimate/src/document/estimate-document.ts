@@ -1,4 +1,4 @@
-import type { LineDepreciation, RiskKind } from '#lib/costing';
+import type { BilledBy, GoodsBilling, LineDepreciation, RiskKind } from '#lib/costing';
 import type { Figure } from '#lib/provenance';
 import type { MoneyJson } from '#lib/money';
 import type { CauseClass, FindingClass, FittingKind } from '../job/defect-record.js';
@@ -715,7 +715,7 @@ export interface EstimateLine {
   };
   /** What was multiplied, as an exact decimal. */
   readonly pricedQuantity: string;
-  /** Whole packs bought; empty for services. The amount is their count times their price. */
+  /** Whole packs to be bought; empty for services. The amount is what is charged of their count times their price. */
   readonly packs: readonly {
     readonly sku: string;
     readonly name: string;
@@ -723,6 +723,8 @@ export interface EstimateLine {
     readonly count: number;
     readonly price: MoneyJson;
   }[];
+  /** Of packs: whole, by what is used and lost of them, or by one job's wear; and what buying them whole comes to. */
+  readonly goods?: { readonly billedBy: BilledBy; readonly bought: MoneyJson };
   readonly unitPrice: MoneyJson;
   /** True where packs were priced and `unitPrice` is their price over their content. */
   readonly isAveragePrice: boolean;
@@ -780,6 +782,7 @@ export interface Totals {
   readonly byCause: readonly { readonly causeClass: CauseClass; readonly amount: MoneyJson }[];
   readonly parts: MoneyJson;
   readonly labour: MoneyJson;
+  readonly goods: GoodsSums;
   /** Parts at their price, their wear and what remains, before loadings and tax; only where the record states an age. */
   readonly depreciation?: PartsWear;
   readonly drivers: readonly { readonly name: string; readonly shareOfVariance: number }[];
@@ -794,6 +797,14 @@ export interface Totals {
   /** Half of the points against the other half, P90 over P90. */
   readonly p90RelativeError: number;
   readonly samples: number;
+}
+
+/** Goods by themselves, without loadings, freight and tax: as this job is charged for them, and in whole packs. */
+export interface GoodsSums {
+  readonly billing: GoodsBilling;
+  readonly billed: MoneyJson;
+  readonly bought: MoneyJson;
+  readonly basis: string;
 }
 
 /** A quantity that nobody has measured yet, with the price that the measured one will have. */

@@ -109,7 +109,7 @@ function closedQuantities(
     extraPlyM2: noArea,
     fairedM2: noArea,
     liningM2: noArea,
-    ...coatsAndCycles(job),
+    ...coatsAndCycles(job, noArea),
     finishM2: noArea,
     oldFinishM2: noArea,
     nonskidM2: noArea,

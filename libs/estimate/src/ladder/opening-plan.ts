@@ -150,7 +150,7 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
     oldFinishM2: beyond('old finish that is painted over', finishM2, fairedM2),
     laminateM2: figureOf('m2', m2(size.laminateM2), 'laminate, roughly'),
     extraPlyM2: figureOf('m2', m2(size.laminateM2 * extra), 'ply area beyond two plies, roughly'),
-    ...coatsAndCycles(job),
+    ...coatsAndCycles(job, fairedM2),
     injectedM2: noArea,
     injectionHoles: none,
     nonskidM2,

@@ -18,8 +18,8 @@ export function insurerOf(context: CostContext, rollUp: CostRollUp): Totals['ins
   const less = (whole: Money, isIts: boolean): Money =>
     money(whole.minor - (isIts ? better.minor : 0n), currency);
   const attributable = less(of('sudden'), cause === 'sudden');
-  const prior = less(of('pre-existing'), cause === 'pre-existing');
-  const improvement = addMoney(of('maintenance'), cause === 'maintenance' ? none : better);
+  const prior = less(addMoney(of('pre-existing'), of('maintenance')), cause !== 'sudden');
+  const improvement = better;
   const wear = cause === 'sudden' ? exactMoney(rollUp.depreciation.depreciation) : none;
   const deductible = moneyFrom(job.record.pricing?.deductible ?? '0', currency) ?? none;
   const left = attributable.minor - wear.minor - deductible.minor;
@@ -31,7 +31,7 @@ export function insurerOf(context: CostContext, rollUp: CostRollUp): Totals['ins
     deductible: moneyJson(deductible),
     payable: moneyJson(money(left < 0n ? 0n : left, currency)),
     basis:
-      'Attributable: what happened at once, by the cause stated in the record. Prior: what was there before. Improvement: upkeep, and finish beyond the damaged panel. Wear is taken off parts and never off labour, then the deductible. Lives are judged; the policy decides.',
+      'Attributable: what happened at once, by the cause stated in the record. Prior: what was there before, and upkeep that was owed. Improvement: finish beyond the damaged panel. Wear is taken off parts and never off labour, then the deductible. Lives are judged; the policy decides.',
   };
 }
 

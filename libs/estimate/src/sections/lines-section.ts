@@ -54,6 +54,7 @@ const lineOf = (line: CostLine, need: Need | undefined): EstimateLine => ({
     count,
     price: { amount: price, currency: line.amount.currency },
   })),
+  ...(line.goods === undefined ? {} : { goods: line.goods }),
   unitPrice: line.unitRate,
   isAveragePrice: line.isAverageRate,
   amount: line.amount,

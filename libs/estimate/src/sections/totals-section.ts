@@ -1,7 +1,7 @@
-import { riskKindTitles, type CostRollUp, type JobRisk } from '#lib/costing';
+import { riskKindTitles, type CostRollUp, type GoodsBilling, type JobRisk } from '#lib/costing';
 import { newAreas as newAreasOf } from '#lib/extent';
 import { triangularMean } from '#lib/kernel';
-import { addMoney, exactMoney, moneyJson, spread, type MoneyJson } from '#lib/money';
+import { addMoney, exactMoney, moneyJson, spread, sumMoney, type MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
 import { contingencyOf, nearMoney, PARTS, taxedLike, type CostContext } from '../stages/cost-context.js';
 import { offerOf } from './offer-section.js';
@@ -50,6 +50,7 @@ export function totalsFor(totals: TotalsContext): Totals {
     byCause: rollUp.byCause.map(({ causeClass, gross }) => ({ causeClass, amount: gross })),
     parts: shareOf(rollUp, 'part'),
     labour: shareOf(rollUp, 'labour'),
+    goods: goodsOf(context.job.answers.pricing.goods.value, rollUp),
     ...(context.job.record.pricing?.depreciation === undefined ? {} : { depreciation: rollUp.depreciation }),
     insurer: insurerOf(context, rollUp),
     ...ownWorkOf(totals),
@@ -138,6 +139,27 @@ const shareOf = (rollUp: CostRollUp, part: 'part' | 'labour'): MoneyJson =>
     amount: '0',
     currency: rollUp.currency,
   };
+
+const goodsBasis = {
+  'as-used':
+    'Charged as used: what the job takes of each pack, of an opened one the part that will be past its date, all of the paint in the colour of this boat, and one job of the wear of gear. Whoever buys for this job alone pays for whole packs.',
+  'as-bought': 'Charged as bought: whole packs and all gear, whatever is left of them.',
+} as const satisfies Record<GoodsBilling, string>;
+
+function goodsOf(billing: GoodsBilling, { lines, currency }: CostRollUp): Totals['goods'] {
+  const goods = lines.flatMap(({ goods: packs, amount }) =>
+    packs === undefined ? [] : [{ billed: exactMoney(amount), bought: exactMoney(packs.bought) }],
+  );
+  const whole = exactMoney({ amount: '0', currency }).currency;
+  const sum = (of: 'billed' | 'bought'): MoneyJson =>
+    moneyJson(
+      sumMoney(
+        goods.map((one) => one[of]),
+        whole,
+      ),
+    );
+  return { billing, billed: sum('billed'), bought: sum('bought'), basis: goodsBasis[billing] };
+}
 
 /** An owner's hours are no money; what a yard would ask for them stands apart. */
 function ownWorkOf({ context: { job, labour }, bare }: TotalsContext): Pick<Totals, 'ownWork'> {

@@ -164,7 +164,7 @@ function requestOf({ job, planned, labour, process, quantities }: CalendarContex
     flags: labour.flags,
     crew: crewOf(job),
     cycles: {
-      fair: quantities.fairingCycles.value,
+      fair: Math.round(quantities.fairingCycles.value),
       prime: quantities.primerCoats.value,
       topcoat: quantities.topcoatCoats.value,
     },

@@ -1,4 +1,11 @@
-import { commercialRounding, moneyNear, percentOf, type CostRollUp, type JobRisk } from '#lib/costing';
+import {
+  commercialRounding,
+  moneyNear,
+  percentOf,
+  type CostRollUp,
+  type JobRisk,
+  type JobRiskRequest,
+} from '#lib/costing';
 import type { EvidenceGrade } from '#lib/extent';
 import { decimalFrom, exactMoney, moneyJson, proportionOf, type MoneyJson } from '#lib/money';
 import type { Totals } from '../document/estimate-document.js';
@@ -16,7 +23,14 @@ export interface CostWork {
   /** What the contingency would be with better evidence; only where there is better. */
   readonly better: readonly { readonly grade: EvidenceGrade; readonly contingency: number }[];
   readonly totals: Totals;
+  readonly hands: Hands;
 }
+
+/** Whose pace the work goes at. */
+export type Hands = JobRiskRequest['hands'];
+
+export const handsOf = ({ answers }: Job): Hands =>
+  answers.crew.labour.value === 'owner' ? 'owner' : 'yard';
 
 export interface CostContext extends ExtentsContext {
   readonly job: Job;
@@ -39,11 +53,14 @@ export function taxedLike({ net, gross }: CostRollUp): (amount: MoneyJson) => Mo
     whole === 0n ? amount : moneyJson(proportionOf(exactMoney(amount), share, whole, commercialRounding));
 }
 
-/** As stated, a percentage of the price without tax; else P80 less the price. */
+/** As stated, a percentage of the price without tax; else P80 less the price, to the cent: both together are the P80 shown. */
 export const contingencyOf = ({ job }: CostContext, rollUp: CostRollUp, risk: JobRisk): MoneyJson => {
   const stated = job.record.pricing?.contingencyPercent;
   const percent = stated === undefined ? undefined : decimalFrom(String(stated));
-  return percent === undefined
-    ? nearMoney(rollUp, risk.contingency)
-    : moneyJson(percentOf(exactMoney(rollUp.net), percent, commercialRounding));
+  if (percent === undefined) {
+    const p80 = exactMoney(nearMoney(rollUp, risk.cost.p80));
+    const beyond = p80.minor - exactMoney(rollUp.net).minor;
+    return moneyJson({ ...p80, minor: beyond > 0n ? beyond : 0n });
+  }
+  return moneyJson(percentOf(exactMoney(rollUp.net), percent, commercialRounding));
 };

@@ -15,7 +15,7 @@ import type { MoneyJson } from '#lib/money';
 import { labourFor } from '#lib/work';
 import { totalsFor } from '../sections/totals-section.js';
 import type { Job } from '../job/job.js';
-import { nearMoney, type CostContext, type CostWork } from './cost-context.js';
+import { handsOf, nearMoney, type CostContext, type CostWork } from './cost-context.js';
 import { isByCalendarDay, jobAtExtents, perMoreM2 } from './job-at-extents.js';
 import { pricingTerms } from './pricing-stage.js';
 import { asRecorded } from './replan-stage.js';
@@ -37,6 +37,7 @@ export const costOf = (context: CostContext, lines: readonly LineRequest[]): Out
         risk,
         range: { p10: near(risk.cost.p10), p80: near(risk.cost.p80), p90: near(risk.cost.p90) },
         better,
+        hands: handsOf(context.job),
         totals: totalsFor({ context, bare, rollUp, risk, better, extents }),
       };
     },
@@ -58,6 +59,7 @@ function riskRequest(
     extents,
     law,
     base: Number(bare.net.amount),
+    hands: handsOf(job),
     wantsKinds: context.isRough !== true && grade === context.extent.grade,
     newAreas: { ...newAreas(grade, job.answers.soundedDeck.value), ...newAreaWork(context, extents) },
     perCalendarDay: perCalendarDay(job, bare),

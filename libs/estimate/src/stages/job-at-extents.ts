@@ -176,8 +176,12 @@ function consumableFactor(context: ExtentsContext, id: string, change: Change): 
   return before === 0 ? 1 : used(change.after, litres * resinFactor(context, change)) / before;
 }
 
-/** Whole packs: what is left over in those bought is used first, and no fewer than one is bought. */
-function packFactor({ packs, quantity }: CostLine, use: number): number {
+/**
+ * Whole packs: what is left over in those bought is used first, and no fewer than one is bought. What goes back on the
+ * shelf is charged as it is used, and gear as it is worn.
+ */
+function packFactor({ packs, quantity, goods }: CostLine, use: number): number {
+  if (goods !== undefined && goods.billedBy !== 'whole-packs') return use;
   const count = packs.reduce((sum, pack) => sum + pack.count, 0);
   const bought = quantity.purchase ?? 0;
   if (count === 0 || bought <= 0) return use;

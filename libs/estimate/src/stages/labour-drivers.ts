@@ -102,7 +102,7 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
       largestPly: laminate.largestPlyM2,
       extraPlies: extraPlies(laminate),
     }),
-    ...coatsAndCycles(job),
+    ...coatsAndCycles(job, fairedM2),
     injectedM2: noArea,
     injectionHoles: none,
     besides: nothingBesides,
@@ -147,18 +147,26 @@ function statesOf(
   };
 }
 
+/** Cycles of a patch: two to a quarter of a square metre of filler, three from one on, straight in the logarithm between. */
+const patchCycles = (fairedM2: number): number => {
+  const [spotM2, panelM2] = [0.25, 1];
+  const share = Math.log(Math.max(fairedM2, spotM2) / spotM2) / Math.log(panelM2 / spotM2);
+  return 2 + Math.min(1, share);
+};
+
 export const coatsAndCycles = (
   job: Job,
+  fairedM2: Figure<'m2'>,
 ): Pick<JobQuantities, 'fairingCycles' | 'primerCoats' | 'topcoatCoats'> => ({
   fairingCycles: assumed(
     '1',
-    fraction(job.answers.method.finish.value === 'patch' ? 3 : 4),
+    fraction(job.answers.method.finish.value === 'patch' ? patchCycles(fairedM2.value) : 4),
     'fairing cycles',
     {
       at: '/method/finish',
-      because: 'three to six are seen; three is usual for a patch, four for a panel',
+      because: 'three to six are seen; two on a spot, three for a patch, four for a panel',
       cite: { source: 'FROM-MEMORY' },
-      low: 3,
+      low: 2,
       high: 6,
     },
   ),

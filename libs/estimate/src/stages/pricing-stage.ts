@@ -1,10 +1,11 @@
 import { andThen, mapValue, type Outcome } from '#lib/kernel';
-import { materialsOf } from '#lib/catalogue';
+import { materialsOf, type Coating } from '#lib/catalogue';
 import {
   labourLines,
   packLines,
   yardLines,
   type DepreciationTerms,
+  type LeftOver,
   type LineRequest,
   type PackLines,
   type RollUpRequest,
@@ -74,8 +75,22 @@ const partsFor = ({ job }: NeedContext, needs: readonly Need[], demand: ResinDem
     priceList: job.priceList,
     taxGroup: taxGroups.goods,
     causeClass: causeOf(job.record.cause?.causeClass),
+    billing: job.answers.pricing.goods.value,
+    leftOver: (material) => leftOverOf(job, material),
     matches: [{ resin: demand.resin, hardener: demand.hardener, massRatio: demand.partsByMass / 100 }],
   });
+
+/** Paint in the colour of this boat is of no use to the next; gear outlasts the job; all else goes back on the shelf. */
+function leftOverOf({ catalogue }: Job, code: string): LeftOver {
+  const material = catalogue.materials.find((one) => one.code === code);
+  if (material?.kind === 'coating')
+    return ownColour.has(material.coating) ? { kind: 'of-no-use' } : { kind: 'kept' };
+  return material !== undefined && 'servesJobs' in material && material.servesJobs !== undefined
+    ? { kind: 'outlasts', servesJobs: material.servesJobs }
+    : { kind: 'kept' };
+}
+
+const ownColour: ReadonlySet<Coating['coating']> = new Set(['topcoat', 'nonskid', 'gelcoat']);
 
 function servicesFor(
   { job, quantities }: NeedContext,

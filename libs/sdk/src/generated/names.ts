@@ -166,6 +166,7 @@ export type ForecastHour = components['schemas']['ForecastHour'];
 export type ForecastHourInput = components['schemas']['ForecastHourInput'];
 export type ForecastInput = components['schemas']['ForecastInput'];
 export type FromCatalogue = components['schemas']['FromCatalogue'];
+export type GoodsSums = components['schemas']['GoodsSums'];
 export type GradedFinding = components['schemas']['GradedFinding'];
 export type GrowthLaw = components['schemas']['GrowthLaw'];
 export type HardenerChoiceInput = components['schemas']['HardenerChoiceInput'];

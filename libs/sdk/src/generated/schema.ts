@@ -2543,6 +2543,8 @@ export type components = {
             readonly kind: "consumable" | "safety" | "fastener";
             /** @description Generic specification in trade words. */
             readonly name: string;
+            /** @description Jobs that one of it serves; absent, it is used up or stays in the boat. */
+            readonly servesJobs?: components["schemas"]["DatumInput"];
             /** @enum {string} */
             readonly unit: "each" | "pair" | "m" | "m2" | "l" | "kg" | "roll" | "pack";
             /** @description None for what is bought by a card of its own, as fastenings are. */
@@ -2871,6 +2873,12 @@ export type components = {
             readonly causeClass: "maintenance" | "pre-existing" | "sudden";
             readonly code: string;
             readonly depreciation?: components["schemas"]["LineDepreciation"];
+            /** @description Of packs only: how they are charged, and without tax what buying them whole would come to. */
+            readonly goods?: {
+                /** @enum {string} */
+                readonly billedBy: "use" | "wear" | "whole-packs";
+                readonly bought: components["schemas"]["MoneyJson"];
+            };
             /** @description True where packs were priced and the rate is their price over their content. */
             readonly isAverageRate: boolean;
             readonly note?: string;
@@ -4034,6 +4042,12 @@ export type components = {
             readonly depreciable: boolean;
             /** @description Where the record states the age of what is replaced: `amount` is the wear, before loadings and tax. */
             readonly depreciation?: components["schemas"]["LineDepreciation"];
+            /** @description Of packs: whole, by what is used and lost of them, or by one job's wear; and what buying them whole comes to. */
+            readonly goods?: {
+                /** @enum {string} */
+                readonly billedBy: "use" | "wear" | "whole-packs";
+                readonly bought: components["schemas"]["MoneyJson"];
+            };
             /** @description Of labour: least, most likely, mean and most; the mean is priced. */
             readonly hours?: {
                 readonly high: number;
@@ -4047,7 +4061,7 @@ export type components = {
             readonly kind: "charge" | "consumable" | "disposal" | "hire" | "labour" | "material";
             readonly material?: string;
             readonly netQuantity: number;
-            /** @description Whole packs bought; empty for services. The amount is their count times their price. */
+            /** @description Whole packs to be bought; empty for services. The amount is what is charged of their count times their price. */
             readonly packs: readonly {
                 readonly count: number;
                 readonly name: string;
@@ -4440,6 +4454,14 @@ export type components = {
             /** @enum {string} */
             readonly kind: "catalogue";
             readonly low?: number;
+        };
+        /** @description Goods by themselves, without loadings, freight and tax: as this job is charged for them, and in whole packs. */
+        readonly GoodsSums: {
+            readonly basis: string;
+            readonly billed: components["schemas"]["MoneyJson"];
+            /** @enum {string} */
+            readonly billing: "as-bought" | "as-used";
+            readonly bought: components["schemas"]["MoneyJson"];
         };
         readonly GradedFinding: {
             /** @description A zone, a fitting, or the surveyor's own label. */
@@ -6898,6 +6920,8 @@ export type components = {
             readonly deductible?: string;
             readonly depreciation?: components["schemas"]["DepreciationTerms"];
             readonly foundOverRecorded?: readonly number[];
+            /** @enum {string} */
+            readonly goods?: "as-bought" | "as-used";
             readonly labourRates?: string;
             readonly priceList?: string;
             readonly samples?: number;
@@ -6914,6 +6938,11 @@ export type components = {
             readonly depreciation?: components["schemas"]["DepreciationInput"];
             /** @description They take over from the judged growth as they come: n of them weigh n/(n + 15). */
             readonly foundOverRecorded?: readonly number[];
+            /**
+             * @description As used: what the job takes of each pack, the part of an opened one that will be past its date, and the wear of gear. As bought: whole packs and all gear. The basket is of whole packs either way.
+             * @enum {string}
+             */
+            readonly goods?: "as-used" | "as-bought";
             /** @description Labour rates. */
             readonly labourRates?: string;
             /** @description Price list. */
@@ -8481,6 +8510,7 @@ export type components = {
                 readonly name: string;
                 readonly shareOfVariance: number;
             }[];
+            readonly goods: components["schemas"]["GoodsSums"];
             /** @description What will probably be found besides, as a provisional quantity; without tax. */
             readonly growth: components["schemas"]["ProvisionalSum"];
             readonly insurer: components["schemas"]["InsurerSplit"];

@@ -162,22 +162,8 @@ export const bondOperations = [
     consumes: ['fairing', 'abrasive'],
     cite: fromMemory,
   }),
-  defineOperation({
-    code: 'check-before-paint',
-    title: 'Sound and hose check before paint',
-    phase: 'close',
-    driver: 'job',
-    hours: checks(0.3).panel,
-    bySize: checks(0.3),
-    skill: 'laminator',
-    appliesWhen: {},
-    after: ['fair', 'pot-holes', 'close-injection-holes'],
-    waits: noWait,
-    gate: 'none',
-    strains: ['on-deck'],
-    cite: checkShare,
-  }),
 ];
 
+export const checkBeforePaintHours = checks(0.3);
 export const finalCheckHours = checks(0.4);
-export const finalCheckCite = checkShare;
+export const checkCite = checkShare;

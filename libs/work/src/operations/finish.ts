@@ -1,6 +1,6 @@
 import { scaled } from '#lib/kernel';
 import { aboutHours, type HoursBySize } from '../job-size.js';
-import { finalCheckCite, finalCheckHours } from './bond.js';
+import { checkBeforePaintHours, checkCite, finalCheckHours } from './bond.js';
 import {
   commonPractice,
   deckOpened,
@@ -59,25 +59,13 @@ const finishFixed: HoursBySize = {
   panel: aboutHours(5.5),
   deck: aboutHours(8),
 };
+/** The old finish beside the repair is sanded and skimmed while the repair is faired: one deck, one run of days. */
+const closed = ['close-seam', 'laminate-top', 'laminate-extra-ply', 'close-injection-holes'] as const;
+const lastEpoxy = ['fair', 'skim-fair', 'pot-holes', 'close-injection-holes'] as const;
 const painted = { access: ['from-above'], finish: ['painted'] } as const;
 
 /** Paint, fittings, interior, and the hand-over. */
 export const finishOperations = [
-  defineOperation({
-    code: 'finish-set-up',
-    title: 'Get ready to paint: wash down, mix and strain, clean the gear, unmask, look it over',
-    phase: 'finish',
-    driver: 'job',
-    hours: finishFixed.panel,
-    bySize: finishFixed,
-    skill: 'finisher',
-    appliesWhen: painted,
-    after: ['check-before-paint'],
-    waits: noWait,
-    gate: 'none',
-    strains: [],
-    cite: refinishCite,
-  }),
   defineOperation({
     code: 'strip-covering',
     title: 'Take off the covering that is bonded to the deck, fill what held it',
@@ -86,7 +74,7 @@ export const finishOperations = [
     hours: threePoint(2, 3.3, 5.2),
     skill: 'general',
     appliesWhen: painted,
-    after: ['check-before-paint'],
+    after: closed,
     waits: noWait,
     gate: 'dry-deck',
     strains: ['on-deck', 'by-area'],
@@ -101,7 +89,7 @@ export const finishOperations = [
     hours: threePoint(0.5, 0.9, 1.6),
     skill: 'finisher',
     appliesWhen: painted,
-    after: ['check-before-paint', 'strip-covering'],
+    after: [...closed, 'strip-covering'],
     waits: noWait,
     gate: 'dry-deck',
     strains: ['on-deck', 'by-area'],
@@ -124,6 +112,36 @@ export const finishOperations = [
     cite: refinishCite,
   }),
   defineOperation({
+    code: 'check-before-paint',
+    title: 'Sound and hose check before paint',
+    phase: 'close',
+    driver: 'job',
+    hours: checkBeforePaintHours.panel,
+    bySize: checkBeforePaintHours,
+    skill: 'laminator',
+    appliesWhen: {},
+    after: lastEpoxy,
+    waits: noWait,
+    gate: 'none',
+    strains: ['on-deck'],
+    cite: checkCite,
+  }),
+  defineOperation({
+    code: 'finish-set-up',
+    title: 'Get ready to paint: wash down, mix and strain, clean the gear, unmask, look it over',
+    phase: 'finish',
+    driver: 'job',
+    hours: finishFixed.panel,
+    bySize: finishFixed,
+    skill: 'finisher',
+    appliesWhen: painted,
+    after: closed,
+    waits: noWait,
+    gate: 'none',
+    strains: [],
+    cite: refinishCite,
+  }),
+  defineOperation({
     code: 'stand-before-paint',
     title: 'Let the epoxy stand before paint; wash and sand off blush',
     phase: 'finish',
@@ -131,7 +149,9 @@ export const finishOperations = [
     hours: threePoint(0, 0, 0),
     skill: 'finisher',
     appliesWhen: painted,
-    after: ['check-before-paint'],
+    after: lastEpoxy,
+    // It stands from the last filling on, not from the day on which that can be sanded.
+    wetOn: lastEpoxy,
     waits: epoxyBeforePaint,
     gate: 'none',
     strains: [],
@@ -145,7 +165,7 @@ export const finishOperations = [
     hours: threePoint(0.25, 0.4, 0.7),
     skill: 'finisher',
     appliesWhen: painted,
-    after: ['stand-before-paint', 'skim-fair', 'finish-set-up'],
+    after: ['stand-before-paint', 'check-before-paint', 'finish-set-up'],
     waits: overcoat('primer to sand and overcoat', 12, 16, 24),
     waitsBetween: sameSession,
     gate: 'coating',
@@ -244,7 +264,7 @@ export const finishOperations = [
     waits: noWait,
     gate: 'none',
     strains: [],
-    cite: finalCheckCite,
+    cite: checkCite,
   }),
   defineOperation({
     code: 'lining-back',

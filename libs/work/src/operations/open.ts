@@ -1,3 +1,4 @@
+import { aboutHours, type HoursBySize } from '../job-size.js';
 import { deckOpened, fromMemory, noWait, structureRate, threePoint } from './cites.js';
 import { defineOperation } from '../operation.js';
 
@@ -14,6 +15,15 @@ const takenOff = [
   'lining-out-glued',
 ];
 const emptied = ['core-out-rotten', 'core-out-bonded'];
+
+/** A hand's breadth is measured and photographed in minutes, a deck in more than an hour. */
+const reMeasured: HoursBySize = {
+  by: 'opened-m2',
+  hand: aboutHours(0.15),
+  spot: aboutHours(0.35),
+  panel: aboutHours(0.6),
+  deck: aboutHours(1.2),
+};
 
 /** From the saw to a dry, clean, tapered hole with new core that fits. */
 export const openOperations = [
@@ -107,7 +117,8 @@ export const openOperations = [
     title: 'Hold: re-measure, photograph, client authorises',
     phase: 'open',
     driver: 'job',
-    hours: threePoint(0.25, 0.5, 1),
+    hours: reMeasured.panel,
+    bySize: reMeasured,
     skill: 'laminator',
     appliesWhen: deckOpened,
     after: ['ream-lip'],

@@ -400,6 +400,14 @@ export class ConsumableDto extends DescribedDto implements Consumable {
   })
   readonly bolt?: BoltSizeDto;
 
+  @Value({
+    from: 1,
+    upTo: 1000,
+    optional: true,
+    description: 'Jobs that one of it serves; absent, it is used up or stays in the boat.',
+  })
+  readonly servesJobs?: DatumDto;
+
   @Parts(() => UsageDto, {
     least: 0,
     most: 12,

@@ -2471,6 +2471,27 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
           "$ref": "#/components/schemas/LinePack"
         }
       },
+      "goods": {
+        "type": "object",
+        "properties": {
+          "billedBy": {
+            "type": "string",
+            "enum": [
+              "use",
+              "wear",
+              "whole-packs"
+            ]
+          },
+          "bought": {
+            "$ref": "#/components/schemas/MoneyJson"
+          }
+        },
+        "required": [
+          "billedBy",
+          "bought"
+        ],
+        "description": "Of packs only: how they are charged, and without tax what buying them whole would come to."
+      },
       "rateIncludesTax": {
         "type": "boolean"
       },
@@ -5021,7 +5042,28 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
             "price"
           ]
         },
-        "description": "Whole packs bought; empty for services. The amount is their count times their price."
+        "description": "Whole packs to be bought; empty for services. The amount is what is charged of their count times their price."
+      },
+      "goods": {
+        "type": "object",
+        "properties": {
+          "billedBy": {
+            "type": "string",
+            "enum": [
+              "use",
+              "wear",
+              "whole-packs"
+            ]
+          },
+          "bought": {
+            "$ref": "#/components/schemas/MoneyJson"
+          }
+        },
+        "required": [
+          "billedBy",
+          "bought"
+        ],
+        "description": "Of packs: whole, by what is used and lost of them, or by one job's wear; and what buying them whole comes to."
       },
       "unitPrice": {
         "$ref": "#/components/schemas/MoneyJson"
@@ -6003,6 +6045,34 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "item",
       "field",
       "cite"
+    ]
+  },
+  "GoodsSums": {
+    "type": "object",
+    "description": "Goods by themselves, without loadings, freight and tax: as this job is charged for them, and in whole packs.",
+    "properties": {
+      "billing": {
+        "type": "string",
+        "enum": [
+          "as-bought",
+          "as-used"
+        ]
+      },
+      "billed": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "bought": {
+        "$ref": "#/components/schemas/MoneyJson"
+      },
+      "basis": {
+        "type": "string"
+      }
+    },
+    "required": [
+      "billing",
+      "billed",
+      "bought",
+      "basis"
     ]
   },
   "GradedFinding": {
@@ -10522,6 +10592,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "labourRates": {
         "type": "string"
       },
+      "goods": {
+        "type": "string",
+        "enum": [
+          "as-bought",
+          "as-used"
+        ]
+      },
       "contingencyPercent": {
         "type": "number"
       },
@@ -13922,6 +13999,9 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "labour": {
         "$ref": "#/components/schemas/MoneyJson"
       },
+      "goods": {
+        "$ref": "#/components/schemas/GoodsSums"
+      },
       "depreciation": {
         "$ref": "#/components/schemas/PartsWear",
         "description": "Parts at their price, their wear and what remains, before loadings and tax; only where the record states an age."
@@ -13999,6 +14079,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "byCause",
       "parts",
       "labour",
+      "goods",
       "drivers",
       "insurer",
       "offer",

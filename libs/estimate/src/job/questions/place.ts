@@ -96,6 +96,18 @@ const skill = askWhich({
   otherwise: practice('professional', 'the hours of the catalogue are for a skilled hand'),
 });
 
+/** Whose hours are billed also decides how goods are charged. */
+export const labourQuestion = askWhich({
+  meaning: 'whose hours are billed',
+  description:
+    "All of a yard's; none of an owner's, whose hours are shown; or mixed: the owner strips, sands, masks and cleans.",
+  choices: ['yard', 'owner', 'mixed'],
+  otherwise: (answers: Answers) =>
+    answers.of(skill).value === 'owner'
+      ? practice('owner', 'the owner does the work: his hours are shown and not billed')
+      : practice('yard', 'a yard does the work and bills its hours'),
+});
+
 export const crewQuestions = {
   people: ask({
     unit: '1',
@@ -105,16 +117,7 @@ export const crewQuestions = {
     otherwise: practice(2, 'bedding core and fastening through the deck take two'),
   }),
   skill,
-  labour: askWhich({
-    meaning: 'whose hours are billed',
-    description:
-      "All of a yard's; none of an owner's, whose hours are shown; or mixed: the owner strips, sands, masks and cleans.",
-    choices: ['yard', 'owner', 'mixed'],
-    otherwise: (answers: Answers) =>
-      answers.of(skill).value === 'owner'
-        ? practice('owner', 'the owner does the work: his hours are shown and not billed')
-        : practice('yard', 'a yard does the work and bills its hours'),
-  }),
+  labour: labourQuestion,
   hoursPerDay: ask({
     unit: 'h',
     meaning: 'hours in a day that go into the job, a head',

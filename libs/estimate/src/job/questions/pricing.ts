@@ -1,6 +1,7 @@
-import { ask, askCode, askFor, askText, practice } from '#lib/asking';
+import { ask, askCode, askFor, askText, askWhich, practice, type Answers } from '#lib/asking';
 import { pointer, problem, type Problem } from '#lib/kernel';
-import { depreciationTermsFaults, type DepreciationTerms } from '#lib/costing';
+import { depreciationTermsFaults, goodsBillings, type DepreciationTerms } from '#lib/costing';
+import { labourQuestion } from './place.js';
 
 const MOST_PAIRS = 1000;
 const MOST_GROWTH = 50;
@@ -18,6 +19,16 @@ function pairFaults(said: readonly number[], at: string): readonly Problem[] {
 export const pricingQuestions = {
   priceList: askCode({ meaning: 'price list', otherwise: 'unknown' }),
   labourRates: askCode({ meaning: 'labour rates', otherwise: 'unknown' }),
+  goods: askWhich({
+    meaning: 'how goods are charged',
+    description:
+      'As used: what the job takes of each pack, the part of an opened one that will be past its date, and the wear of gear. As bought: whole packs and all gear. The basket is of whole packs either way.',
+    choices: goodsBillings,
+    otherwise: (answers: Answers) =>
+      answers.of(labourQuestion).value === 'owner'
+        ? practice('as-bought', 'an owner has no shelf: he pays for whole packs and gear')
+        : practice('as-used', 'a yard charges what it takes off its shelf and the wear of its gear'),
+  }),
   contingencyPercent: ask({
     unit: '%',
     meaning: 'contingency',
