@@ -13,9 +13,9 @@ import { verdictOf, type ReadingOdds } from './map/reading-odds.js';
  */
 export const silentMultipliers: Readonly<Record<EvidenceGrade, ThreePoint>> = {
   'opened-and-measured': { low: 1, likely: 1, high: 1 },
-  'mapped-with-plugs': { low: 1, likely: 1.03, high: 1.15 },
-  'sounded-and-metered': { low: 1, likely: 1.06, high: 1.4 },
-  'single-symptom': { low: 1, likely: 1.2, high: 2 },
+  'mapped-with-plugs': { low: 1, likely: 1.01, high: 1.06 },
+  'sounded-and-metered': { low: 1, likely: 1.02, high: 1.15 },
+  'single-symptom': { low: 1, likely: 1.1, high: 1.6 },
 };
 
 export const grownArea = defineFormula({

@@ -35,8 +35,8 @@ export interface WeighedArea {
 }
 
 /**
- * Areas once what symptoms miss is added. A growth g beyond the mapped area A means that a place which symptoms call sound is
- * bad with chance q = (g - 1) A / (P - A), P being the panel; n plugs there of which k are bad are then seen with chance
+ * Areas once what symptoms miss is added. Where nothing is bad or everything is, they miss nothing; with a growth g, a mapped area
+ * A and a panel P, a place that symptoms call sound is bad with chance q = (g - 1) A / P, which adds q (P - A). n plugs there of which k are bad are then seen with chance
  * q^k (1 - q)^(n - k), by which each draw is weighed: every plug that agrees with the symptoms makes a large silent part less
  * likely everywhere.
  * Source: [GELMAN-2013] section 2.1 (counting), section 10.4 (weighing draws)
@@ -54,7 +54,8 @@ export function withSilent(
 ): readonly WeighedArea[] {
   return Array.from(areas, (area) => {
     const factor = triangularQuantile(growth, random());
-    const chance = Math.min(0.999, ((factor - 1) * area) / Math.max(1, panelMm2 - area));
-    return { areaMm2: area * factor, weight: (0.02 + chance) ** silent * (1 - chance) ** sound };
+    const chance = Math.min(0.999, ((factor - 1) * area) / panelMm2);
+    const grown = area + chance * Math.max(0, panelMm2 - area);
+    return { areaMm2: grown, weight: (0.02 + chance) ** silent * (1 - chance) ** sound };
   });
 }

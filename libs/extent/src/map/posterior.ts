@@ -20,6 +20,9 @@ export interface Posterior {
   readonly chance: Float64Array;
   /** Chance that each reading stood where it is heard as bad, all readings and itself considered. */
   readonly badAt: Float64Array;
+  /** Mean and variance of what each reading is heard from. */
+  readonly means: Float64Array;
+  readonly variances: Float64Array;
   /** The Gaussian that stands for each reading; a good start for a field of another range. */
   readonly sites: Sites;
   /** Covariance of level + field at each node with a combination of the unknowns and effects. */
@@ -154,6 +157,8 @@ function described(given: Given, heard: Heard, sites: Sites): Posterior {
     field,
     mean,
     sd,
+    means: heard.means,
+    variances: heard.variances,
     sites,
     chance: mean.map((value, node) => normalCdf(value / sd[node])),
     badAt: badAtOf(given, heard, sites),

@@ -3,11 +3,13 @@ import type { Region } from '#lib/geometry';
 import type { Survey } from '../reading.js';
 import { fieldOn, type Field } from './field.js';
 import { withHearing } from './hearing.js';
-import { carried, tiesTo, type Ties } from './interpolation.js';
+import { carried, tiesTo } from './interpolation.js';
 import { latticeOver, latticeWithStep, type Lattice } from './lattice.js';
 import { makeupOf, type Effects } from './observed.js';
 import { noSites, type Given, type Sites } from './heard.js';
-import { posteriorOf, type Posterior } from './posterior.js';
+import type { MapPart } from './map-part.js';
+import { plugGrounds, withPlugTruth } from './plug-truth.js';
+import { posteriorOf } from './posterior.js';
 import { evidenceOf, type Evidence, type ReadingOdds } from './reading-odds.js';
 import { agreement, averageTeam, doubts, learnt, movedBy, trusting, type Team } from './team.js';
 
@@ -22,19 +24,6 @@ export interface SurveyMap {
   readonly team: Team;
   /** How sure it is that the hammer's errors hang together. */
   readonly hangingTogether: number;
-}
-
-/** What holds if the damage has one range and the team one set of errors, with the weight that the readings give it. */
-export interface MapPart {
-  readonly rangeMm: number;
-  readonly hearingSd: number;
-  readonly given: Given;
-  readonly posterior: Posterior;
-  readonly team: Team;
-  /** From the lattice of this range to that of the map, and how much too even the field is there. */
-  readonly bridge: Ties;
-  readonly evenness: Float64Array;
-  readonly weight: number;
 }
 
 /** What is believed before any reading. */
@@ -88,25 +77,33 @@ export function mapOf(panel: Region, survey: Survey, beliefs: Beliefs): SurveyMa
     ranged.flatMap((part) => withErrorsHanging(part, { panel, lattice }, survey, beliefs)),
   );
   const parts = weighed(hung.flatMap((part) => withDoubts(part, survey, beliefs)));
-  const chances = parts.map(({ posterior: { mean, sd }, bridge }) =>
-    chancesFrom(carried(mean, bridge), carried(sd, bridge)),
-  );
+  const chance = chanceOf(parts, survey, lattice);
   const average = (of: (part: MapPart) => number) =>
     parts.reduce((sum, part) => sum + part.weight * of(part), 0);
   return {
     lattice,
     parts,
-    chance: Float64Array.from(lattice.nodes, (_, node) =>
-      parts.reduce((sum, { weight }, index) => sum + weight * chances[index][node], 0),
-    ),
+    chance,
     rangeMm: average(({ rangeMm }) => rangeMm),
     team: averageTeam(parts),
     hangingTogether: average(({ hearingSd }) => (hearingSd > 0 ? 1 : 0)),
   };
 }
 
-const chancesFrom = (means: Float64Array, sds: Float64Array): Float64Array =>
-  means.map((mean, node) => normalCdf(mean / sds[node]));
+/** The parts' chances by their weights, and round plugs as these showed the core. */
+function chanceOf(parts: readonly MapPart[], survey: Survey, lattice: Lattice): Float64Array {
+  const each = parts.map((part) => {
+    const [mean, sd] = [carried(part.posterior.mean, part.bridge), carried(part.posterior.sd, part.bridge)];
+    return { part, mean, sd, chance: mean.map((value, node) => normalCdf(value / sd[node])) };
+  });
+  const mixed = (chances: readonly Float64Array[]) =>
+    Float64Array.from(lattice.nodes, (_, node) =>
+      parts.reduce((sum, { weight }, index) => sum + weight * chances[index][node], 0),
+    );
+  const smooth = mixed(each.map(({ chance }) => chance));
+  const grounds = plugGrounds(survey, lattice, smooth);
+  return grounds.length === 0 ? smooth : mixed(each.map((one) => withPlugTruth(one, grounds, lattice)));
+}
 
 /** A part that is not yet weighed against the others. */
 type Candidate = Omit<MapPart, 'weight'> & { readonly logWeight: number };

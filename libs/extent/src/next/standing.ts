@@ -1,6 +1,7 @@
 import { makeupOf } from '../map/observed.js';
 import { carried } from '../map/interpolation.js';
-import type { MapPart, SurveyMap } from '../map/survey-map.js';
+import type { MapPart } from '../map/map-part.js';
+import type { SurveyMap } from '../map/survey-map.js';
 import type { Team } from '../map/team.js';
 import { quickCdf } from './normal-table.js';
 
