@@ -84,7 +84,7 @@ const findingWords = {
   },
   'zone-clipped': {
     severity: 'note',
-    text: 'Zone {zone} reached {outsideM2} m2 past the panel edge; that part is left out.',
+    text: 'Zone {zone} reaches {outsideM2} m2 ({share} % of it) past the panel or over a hatch; that part is left out. If the core is bad there too, draw the panel as far as the deck goes.',
   },
   'zones-smoothed': {
     severity: 'note',

@@ -89,8 +89,8 @@ export interface ZonesRead {
   readonly findings: readonly Finding[];
 }
 
-/** A zone may reach past the panel's edge by this share of itself, as hand-drawn zones do; more is refused. */
-const OUTSIDE_SHARE = 0.02;
+/** Less of a zone than this on the panel is a slip of the pencil, and less of it outside is not worth a word. */
+const [LEAST_INSIDE_MM2, LEAST_OUTSIDE_MM2] = [100, 100];
 
 export function readZones(zones: readonly ZoneShape[], panel: Region, at: string): Outcome<ZonesRead> {
   if (zones.length > MOST_ZONES)
@@ -138,14 +138,18 @@ function zoneFrom(zone: ZoneShape, panel: Region, at: string): Outcome<ZoneRead>
     const inside = intersection(drawn, panel);
     const outsideMm2 = areaMm2(difference(drawn, panel));
     const outsideM2 = roundTo(m2FromMm2(mm2(outsideMm2)), 4);
-    if (areaMm2(inside) < 1 || outsideMm2 > OUTSIDE_SHARE * areaMm2(drawn))
+    if (areaMm2(inside) < LEAST_INSIDE_MM2)
       return refusal(problem('outside-panel', `${at}/outline`, { outsideM2 }));
     return success({
       zone: { id: zone.id, region: inside },
-      findings: outsideMm2 > 100 ? [finding('zone-clipped', { zone: zone.id, outsideM2 })] : [],
+      findings:
+        outsideMm2 > LEAST_OUTSIDE_MM2 ? [clipped(zone.id, outsideM2, outsideMm2 / areaMm2(drawn))] : [],
     });
   });
 }
+
+const clipped = (zone: string, outsideM2: number, share: number): Finding =>
+  finding('zone-clipped', { zone, outsideM2, share: Math.max(1, roundTo(100 * share, 0)) });
 
 /** Keeps the problems of a part and their place in the whole. */
 export const problemsOf = (outcome: Outcome<unknown>, at = ''): readonly Problem[] =>

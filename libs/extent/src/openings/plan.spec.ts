@@ -319,13 +319,30 @@ describe('bad input', () => {
     ).toEqual(['nothing-left /panel/holes']);
   });
 
-  test('a zone off the panel is refused; a hand-drawn overshoot is clipped and said', () => {
-    expect(problems({ zones: [{ id: 'z', outline: rectangle(1900, 400, 2100, 600) }] })).toEqual([
+  test('a zone off the panel is refused', () => {
+    expect(problems({ zones: [{ id: 'z', outline: rectangle(2100, 400, 2300, 600) }] })).toEqual([
       'outside-panel /zones/0/outline',
     ]);
-    expect(codes(plan({ zones: [{ id: 'z', outline: rectangle(1500, 400, 2002, 600) }] }))).toContain(
-      'zone-clipped',
-    );
+  });
+
+  test('a zone that reaches past the panel or over a hatch is cut off there, planned as the rest of it, and said', () => {
+    const hatch = rectangle(600, 400, 800, 600);
+    const cases = [
+      { over: rectangle(1500, 400, 2002, 600), rest: rectangle(1500, 400, 2000, 600), holes: [] },
+      { over: rectangle(1700, 400, 2600, 600), rest: rectangle(1700, 400, 2000, 600), holes: [] },
+      { over: rectangle(700, 400, 1100, 600), rest: rectangle(800, 400, 1100, 600), holes: [hatch] },
+    ];
+    for (const { over, rest, holes } of cases) {
+      const shape = { outline: rectangle(0, 0, 2000, 1000), holes };
+      const [drawn, cut] = [over, rest].map((outline) =>
+        plan({ panel: shape, zones: [{ id: 'z', outline }] }),
+      );
+      expect(drawn.findings.find(({ code }) => code === 'zone-clipped')?.facts).toMatchObject({ zone: 'z' });
+      expect(cut.findings.map(({ code }) => code)).not.toContain('zone-clipped');
+      expect(drawn.openings.map(({ sawLine }) => sawLine)).toEqual(
+        cut.openings.map(({ sawLine }) => sawLine),
+      );
+    }
   });
 
   test('no zone at all is refused', () => expect(problems({ zones: [] })).toEqual(['too-few /zones']));
