@@ -1,4 +1,4 @@
-export { nestInSheets } from './nest-in-sheets.js';
+export { costInSheets, nestInSheets } from './nest-in-sheets.js';
 export { nestInStrip, type StripLayout } from './nest-in-strip.js';
 export {
   longestPieceMm,

@@ -1,4 +1,4 @@
-import { pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
+import { mapValue, pointer, problem, refusal, success, type Outcome, type Problem } from '#lib/kernel';
 import { choose } from './choose-sheets.js';
 import {
   commonProblems,
@@ -11,7 +11,7 @@ import {
 import { sheetJobOf, type SheetJob } from './sheet-job.js';
 import { offerFor } from './offer.js';
 import { layoutOf, type SheetLayout } from './sheet-layout.js';
-import { fits, tableOf, type Budget } from './sheets.js';
+import { fits, tableOf, type Budget, type Packing } from './sheets.js';
 
 /**
  * Cuts pieces from sheets: fewest money first, then least material. The first complete layout comes in some tens of
@@ -20,10 +20,28 @@ import { fits, tableOf, type Budget } from './sheets.js';
  * The answer depends on the request alone: same pieces, stock, seed and work units, same layout. `shouldStop` may end the
  * search early; the best layout so far is the answer then.
  */
-export function nestInSheets(
+export const nestInSheets = (
   request: SheetRequest,
   shouldStop: () => boolean = () => false,
-): Outcome<SheetLayout> {
+): Outcome<SheetLayout> =>
+  mapValue(packed(request, shouldStop), ({ job, packing, used }) =>
+    layoutOf(job, packing, leastCost(job), used),
+  );
+
+/** What the sheets of the same layout cost, without laying it out: for comparing ways to divide. */
+export const costInSheets = (request: SheetRequest): Outcome<number> =>
+  mapValue(
+    packed(request, () => false),
+    ({ packing }) => packing.cost,
+  );
+
+interface Packed {
+  readonly job: SheetJob;
+  readonly packing: Packing;
+  readonly used: number;
+}
+
+function packed(request: SheetRequest, shouldStop: () => boolean): Outcome<Packed> {
   const problems = [...commonProblems(request), ...stockProblems(request.stock)];
   if (problems.length > 0) return refusal(...problems);
   const job = sheetJobOf(request);
@@ -37,7 +55,7 @@ export function nestInSheets(
         why: 'the sheets that are available do not hold all pieces; make more available or leave pieces out',
       }),
     );
-  return success(layoutOf(job, packing, leastCost(job), budget.used));
+  return success({ job, packing, used: budget.used });
 }
 
 export function stockProblems(stock: readonly StockSheet[]): readonly Problem[] {

@@ -9,7 +9,15 @@ import {
   type Problem,
 } from '#lib/kernel';
 import { areaMm2 } from '#lib/geometry';
-import { nestInSheets, type CutSheet, type NestPiece, type SheetLayout, type StockSheet } from '#lib/nesting';
+import {
+  costInSheets,
+  nestInSheets,
+  type CutSheet,
+  type NestPiece,
+  type SheetLayout,
+  type SheetRequest,
+  type StockSheet,
+} from '#lib/nesting';
 import { assumed, computeChecked, derived, entered, type Cite, type Figure } from '#lib/provenance';
 import { m2FromMm2, mm, mm2, fraction } from '#lib/units';
 import { cutMosaic, divisionProblems, type Mosaic } from '../mosaic/cut-mosaic.js';
@@ -123,10 +131,10 @@ function stackFor(request: CoreBillRequest, areaM2: number): Outcome<StackPlan> 
 const dividedFor = (request: CoreBillRequest, stack: StackPlan): Outcome<DividedMosaic> =>
   dividedByCost(sheetsOnSale(request), request.hourCost, {
     cut: (sheets, share) => mosaicFor(request, stack, { sheets, share }),
-    costOf: (mosaic) =>
+    costOf: ({ pieces }) =>
       mapValue(
-        cutsFor({ ...request, workUnits: 0 }, mosaic, () => false),
-        (cuts) => cuts.reduce((sum, { cost }) => sum + cost, 0),
+        allOfList(kindsOf(pieces).map((kind) => costFor({ ...request, workUnits: 0 }, kind))),
+        (costs) => costs.reduce((sum, cost) => sum + cost, 0),
       ),
   });
 
@@ -205,16 +213,32 @@ function cutsFor(
   { pieces }: Mosaic,
   shouldStop: () => boolean,
 ): Outcome<readonly CoreCut[]> {
+  return allOfList(kindsOf(pieces).map((kind) => cutFor(request, kind, shouldStop)));
+}
+
+/** Pieces that come out of the same sheets. */
+function kindsOf(pieces: readonly CorePiece[]): readonly (readonly CorePiece[])[] {
   const kinds = [...new Map(pieces.map((piece) => [`${piece.thicknessMm}/${piece.form}`, piece])).values()];
-  return allOfList(
-    kinds.map((kind) =>
-      cutFor(
-        request,
-        pieces.filter(({ thicknessMm, form }) => thicknessMm === kind.thicknessMm && form === kind.form),
-        shouldStop,
-      ),
-    ),
+  return kinds.map((kind) =>
+    pieces.filter(({ thicknessMm, form }) => thicknessMm === kind.thicknessMm && form === kind.form),
   );
+}
+
+function costFor(request: CoreBillRequest, pieces: readonly CorePiece[]): Outcome<number> {
+  const outcome = costInSheets(sheetRequest(request, pieces));
+  return outcome.ok ? outcome : refusal(...asAsked(request, pieces[0], outcome.problems));
+}
+
+function sheetRequest(request: CoreBillRequest, pieces: readonly CorePiece[]): SheetRequest {
+  const { kerfMm, edgeTrimMm } = settings(request);
+  return {
+    pieces: pieces.map((piece): NestPiece => nestPiece(request, piece)),
+    stock: stockFor(request, pieces[0]),
+    kerfMm: kerfMm.value,
+    edgeTrimMm: edgeTrimMm.value,
+    seed: request.seed ?? 1,
+    workUnits: request.workUnits ?? 4000,
+  };
 }
 
 function cutFor(
@@ -223,18 +247,7 @@ function cutFor(
   shouldStop: () => boolean,
 ): Outcome<CoreCut> {
   const [{ thicknessMm, form }] = pieces;
-  const { kerfMm, edgeTrimMm } = settings(request);
-  const outcome = nestInSheets(
-    {
-      pieces: pieces.map((piece): NestPiece => nestPiece(request, piece)),
-      stock: stockFor(request, pieces[0]),
-      kerfMm: kerfMm.value,
-      edgeTrimMm: edgeTrimMm.value,
-      seed: request.seed ?? 1,
-      workUnits: request.workUnits ?? 4000,
-    },
-    shouldStop,
-  );
+  const outcome = nestInSheets(sheetRequest(request, pieces), shouldStop);
   if (!outcome.ok) return refusal(...asAsked(request, pieces[0], outcome.problems));
   return mapValue(outcome, (layout) => cutOf(request, { thicknessMm, form }, layout));
 }

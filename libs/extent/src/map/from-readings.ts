@@ -106,8 +106,12 @@ function times(covariance: Float64Array, values: Float64Array): Float64Array {
 }
 
 /** How much of the variance of something the readings take away, from its covariance with each of them. */
-function told(factor: Banded, roots: Float64Array, covariances: Float64Array): number {
-  const seen = new Float64Array(roots.length);
+function told(
+  factor: Banded,
+  roots: Float64Array,
+  covariances: Float64Array,
+  seen = new Float64Array(roots.length),
+): number {
   for (let index = 0; index < seen.length; index += 1) seen[index] = covariances[index] * roots[index];
   solveLower(factor, seen);
   return dot(seen, seen);
@@ -130,6 +134,7 @@ function nodesFrom(
   const design = designOfNodes(given);
   const [mean, sd] = [new Float64Array(field.scale.length), new Float64Array(field.scale.length)];
   const shared = new Float64Array(load.length);
+  const seen = new Float64Array(load.length);
   for (let node = 0; node < mean.length; node += 1) {
     let [middle, variance] = [0, 1];
     const unknown = field.unknownOf[node];
@@ -144,7 +149,7 @@ function nodesFrom(
         shared[index] += spread * makeup.design[many * index + effect];
     }
     mean[node] = middle + dot(shared, load);
-    sd[node] = Math.sqrt(variance - told(factor, roots, shared));
+    sd[node] = Math.sqrt(variance - told(factor, roots, shared, seen));
   }
   return { mean, sd };
 }

@@ -60,7 +60,7 @@ export function edgeFixity(stiffness: PlateStiffness, size: Rectangle, edges: Cl
   const alikeX = edges.xStart === edges.xEnd;
   const alikeY = edges.yStart === edges.yEnd;
   const basis = legendreBasis(alikeX && alikeY ? DEGREE_WHEN_ALIKE : DEGREE_OTHERWISE);
-  const model: Model = { stiffness, size, basis, edges, alikeX, alikeY };
+  const model: Model = { stiffness, size, basis, edges, alikeX, alikeY, places: new Map() };
   const groups = groupsOf(alikeX, alikeY).map((members) => lazyGroup(model, members));
   const correctionFor = (rotation: EdgeRotation): Correction => {
     const shares = edgeShares(model, rotation);
@@ -78,6 +78,8 @@ interface Model {
   readonly edges: ClampedEdges;
   readonly alikeX: boolean;
   readonly alikeY: boolean;
+  /** What the polynomials are at each place that was asked for: spots lie in rows and columns. */
+  readonly places: Map<number, BasisAt>;
 }
 
 type Member = readonly [Parity, Parity];
@@ -428,11 +430,17 @@ interface Raw {
 }
 
 function fieldsFrom(model: Model, parts: readonly Part[], degree: number, spot: Spot): PlateFields {
-  const along = basisAt(model.basis.degree, (2 * spot.xMm) / model.size.lengthXMm - 1);
-  const across = basisAt(model.basis.degree, (2 * spot.yMm) / model.size.widthYMm - 1);
+  const along = placeAt(model, (2 * spot.xMm) / model.size.lengthXMm - 1);
+  const across = placeAt(model, (2 * spot.yMm) / model.size.widthYMm - 1);
   const raw: Raw = { w: 0, wx: 0, wy: 0, sx: 0, sxx: 0, sxy: 0, sy: 0, syx: 0, syy: 0 };
   for (const part of parts) addPart(raw, part, { along, across, degree });
   return fieldsOfRaw(raw, model.stiffness, model.size);
+}
+
+function placeAt({ basis, places }: Model, at: number): BasisAt {
+  const known = places.get(at) ?? basisAt(basis.degree, at);
+  places.set(at, known);
+  return known;
 }
 
 interface Place {
@@ -447,14 +455,15 @@ function addPart(
   { along, across, degree }: Place,
 ): void {
   const kept = (list: readonly number[]): readonly number[] => list.filter((i) => i <= degree);
+  const [bubblesY, slopesY] = [kept(index.bubblesY), kept(index.slopesY)];
   for (const i of kept(index.bubblesX)) {
-    for (const j of kept(index.bubblesY)) {
+    for (const j of bubblesY) {
       const value = c[index.w(i, j)];
       raw.w += value * along.bubble[i] * across.bubble[j];
       raw.wx += value * along.legendre[i - 1] * across.bubble[j];
       raw.wy += value * along.bubble[i] * across.legendre[j - 1];
     }
-    for (const j of kept(index.slopesY)) {
+    for (const j of slopesY) {
       const value = c[index.slopeY(i, j)];
       raw.sy += value * along.bubble[i] * across.legendre[j];
       raw.syx += value * along.legendre[i - 1] * across.legendre[j];
@@ -462,7 +471,7 @@ function addPart(
     }
   }
   for (const i of kept(index.slopesX)) {
-    for (const j of kept(index.bubblesY)) {
+    for (const j of bubblesY) {
       const value = c[index.slopeX(i, j)];
       raw.sx += value * along.legendre[i] * across.bubble[j];
       raw.sxx += value * along.legendreSlope[i] * across.bubble[j];
