@@ -1,5 +1,5 @@
 import type { Answer } from './answer.js';
-import { awaitedDownload, awaitedText } from './operations.js';
+import { awaitedDownload, awaitedJson, awaitedText } from './operations.js';
 import { Pages, type Page } from './pages.js';
 import { download, json, nothing, reading, text, writing, type Download } from './resource.js';
 import type { Settings } from './settings.js';
@@ -39,13 +39,14 @@ export class Estimates {
   }
 
   /**
-   * Makes and stores an estimate. Sent again under the same `idempotencyKey` it answers with the same estimate.
+   * Makes and stores an estimate. Sent again under the same `idempotencyKey` it answers with the same estimate. One of a
+   * large record is made in the service's own time and waited for, within `timeoutMs` in all.
    *
    * @example
    * const { id, estimate } = await kingplank.estimates.create(record);
    */
   create(record: DefectRecord, options?: CallOptions): Answer<StoredEstimate> {
-    return json(this.#settings, writing('POST', ['v1', 'estimates'], { body: record }), options);
+    return awaitedJson(this.#settings, writing('POST', ['v1', 'estimates'], { body: record }), options);
   }
 
   /**
@@ -118,7 +119,7 @@ export class Estimates {
     revision: BodyOf<'/v1/estimates/{id}/revisions', 'post'>,
     options?: CallOptions,
   ): Answer<StoredEstimate> {
-    return json(
+    return awaitedJson(
       this.#settings,
       writing('POST', ['v1', 'estimates', id, 'revisions'], { body: revision }),
       options,

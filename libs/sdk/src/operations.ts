@@ -1,4 +1,4 @@
-import type { Answer } from './answer.js';
+import { Answer } from './answer.js';
 import { errorFor, TimedOutError } from './errors.js';
 import { download, downloadOf, json, jsonOf, reading, type Download } from './resource.js';
 import { pause, waitMs } from './retry.js';
@@ -67,6 +67,18 @@ export const awaitedDownload = (settings: Settings, call: Call, options?: CallOp
 
 export const awaitedText = (settings: Settings, call: Call, options?: CallOptions): Promise<string> =>
   awaited(settings, call, options ?? {}, (response) => response.text());
+
+/** Something that a call makes; waited for at its own place when it is made later. */
+export function awaitedJson<T>(settings: Settings, call: Call, options: CallOptions = {}): Answer<T> {
+  const patience = patienceOf(settings, options);
+  return new Answer(settings, call, options, async (response) => {
+    if (response.status !== 202) return jsonOf<T>(response);
+    const { id } = await jsonOf<Operation>(response);
+    const { result } = await new Operations(settings).wait(id, patience.options());
+    const made: Call = { method: 'GET', path: result?.href ?? `/v1/operations/${id}/result` };
+    return (await exchange(settings, made, patience.options(), jsonOf<T>)).value;
+  });
+}
 
 /** A document of the service, waited for when it comes later. */
 async function awaited<T>(settings: Settings, call: Call, options: CallOptions, read: Reader<T>): Promise<T> {

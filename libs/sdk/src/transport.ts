@@ -2,7 +2,7 @@ import {
   AbortedError,
   ConnectionFailedError,
   errorFor,
-  type KingplankError,
+  KingplankError,
   TimedOutError,
   UnreadableAnswerError,
 } from './errors.js';
@@ -20,7 +20,7 @@ export interface CallOptions {
   readonly idempotencyKey?: string;
   /** The ETag the change is based on. */
   readonly ifMatch?: string;
-  /** Have the service make a document in its own time (`Prefer: respond-async`); the client still waits for it, within `timeoutMs`. */
+  /** Have the service make a document or an estimate in its own time (`Prefer: respond-async`); the client still waits for it, within `timeoutMs`. */
   readonly inBackground?: boolean;
   /** For this call, as `units` of the client. */
   readonly units?: 'si' | 'us';
@@ -121,7 +121,7 @@ async function attempt<T>(
   } catch (error) {
     const over = limit.errorIfOver(error);
     if (over !== undefined) return { error: over, mayRetry: false, retryAfter: null };
-    if (error instanceof UnreadableAnswerError) return { error, mayRetry: false, retryAfter: null };
+    if (error instanceof KingplankError) return { error, mayRetry: false, retryAfter: null };
     return { error: new ConnectionFailedError(error), mayRetry: true, retryAfter: null };
   }
 }

@@ -110,18 +110,18 @@ export const AnswersOnlyIn = (
   );
 
 /** Documents that the answer may come later: 202 with an operation to poll, when the caller prefers it or the work is long. */
-export const MayAnswerLater = (): MethodDecorator =>
+export const MayAnswerLater = (what = 'document'): MethodDecorator =>
   applyDecorators(
     ApiHeader({
       name: 'Prefer',
       required: false,
       schema: { type: 'string' },
       description:
-        '`respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the document.',
+        `\`respond-async\` (RFC 7240): answer 202 with an operation to poll instead of waiting for the ${what}.`,
     }),
     Answers('LongOperation', {
       status: 202,
-      description: 'The document is being made; the operation at Location says when it is ready.',
+      description: `The ${what} is being made; the operation at Location says when it is ready.`,
       headers: ['Location', 'Retry-After', 'Preference-Applied'],
     }),
   );

@@ -20,7 +20,7 @@ export interface ShownProblem {
   readonly code: string;
   readonly title: string;
   readonly detail: string;
-  readonly facts: Readonly<Record<string, unknown>>;
+  readonly facts: LocatedProblem['facts'];
 }
 
 /** RFC 9457, with the request's id, and every fault at once up to a number that keeps the answer readable. */

@@ -10,15 +10,15 @@ import { leastRecord } from '../inputs/least-record.js';
 import { configurationToken, type Configuration } from '../settings/configuration.js';
 import { engineVersion } from '../settings/engine-version.js';
 import { stocked } from '../estimating/stocked.js';
+import type { Customer } from '../workbench/job.js';
 import { Workbench } from '../workbench/workbench.js';
 import { estimateJob } from './estimate.job.js';
 import type { SummaryRow } from './estimate.mapper.js';
 import type { WrittenEstimate } from './estimating.js';
 
 /** What an estimate is computed from, beside the catalogue. */
-interface Asked {
+interface Asked extends Customer {
   readonly record: DefectRecord;
-  readonly organisationId: string;
   readonly isDerived: boolean;
 }
 
@@ -43,12 +43,12 @@ export class Engine implements OnModuleInit {
   /** An estimate with the edition named, or the organisation's current one. @throws {HttpProblem} unprocessable, with every problem */
   async estimate(
     record: DefectRecord,
-    organisationId: string,
+    { organisationId, signal }: Customer,
     edition: string | undefined,
   ): Promise<WrittenEstimate> {
     const isDerived = this.configuration.keepDerivations;
     return this.estimateWith(
-      { record, organisationId, isDerived },
+      { record, organisationId, isDerived, ...(signal === undefined ? {} : { signal }) },
       await this.catalogues.named(organisationId, edition),
     );
   }
@@ -89,14 +89,14 @@ export class Engine implements OnModuleInit {
   }
 
   private outcomeWith(
-    { record, organisationId, isDerived }: Asked,
+    { record, isDerived, ...customer }: Asked,
     catalogue: Catalogue,
     version: string,
   ): Promise<Outcome<WrittenEstimate>> {
     return this.workbench.do(
       estimateJob,
       { record, engineVersion: version, isDerived },
-      { organisationId },
+      customer,
       stocked(catalogue),
     );
   }

@@ -8,7 +8,7 @@ import { USUAL_ON_PAGE } from '../edge/dto/query.js';
 import { Answers, AnswersIn, MayAnswerLater, Refuses } from '../edge/endpoint.js';
 import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces, XML_TYPE } from '../edge/media.js';
 import { isFresh } from '../edge/preconditions.js';
-import { inUnits, ShowsUnits, unitsOf, type Units } from '../edge/units.js';
+import { inUnits, ShowsUnits, unitsOf } from '../edge/units.js';
 import { RemembersItself } from '../idempotency/idempotency-header.js';
 import { DefectRecordDto } from '../inputs/defect-record.dto.js';
 import { EstimatesQueryDto, FormQueryDto } from './dto/estimates.dto.js';
@@ -16,7 +16,9 @@ import { PROMPT_UP_TO } from './estimate-documents.js';
 import { EstimateForms } from './estimate-forms.js';
 import { storedJson } from './estimate.mapper.js';
 import { AskerParam, type Asker } from './estimate-request.js';
-import { EstimatesService, type Made } from './estimates.service.js';
+import { EstimateOrders, PROMPT_RECORD } from './estimate-orders.js';
+import { EstimatesService } from './estimates.service.js';
+import { jsonTag } from './made-answer.js';
 import type { EstimatePage, Replay, WhyAnswer } from './stored-estimate.js';
 
 /** By order of use: what asks for any text gets the page, and what asks for anything the data. */
@@ -28,6 +30,7 @@ const forms = [HTML_TYPE, PDF_TYPE, CSV_TYPE, XML_TYPE] as const;
 export class EstimatesController {
   constructor(
     private readonly estimates: EstimatesService,
+    private readonly orders: EstimateOrders,
     private readonly forms: EstimateForms,
   ) {}
 
@@ -39,19 +42,23 @@ export class EstimatesController {
   @ApiOperation({
     operationId: 'createEstimate',
     summary: 'Make an estimate from a defect record and keep it',
+    description:
+      `It comes later, as an operation that leads to it, with \`Prefer: respond-async\` and for records of more than ${PROMPT_RECORD.zones} zones or ` +
+      `${PROMPT_RECORD.readings} readings. A page with a publishable key gets it at once.`,
   })
   @Answers('StoredEstimate', {
     status: 201,
     description: 'The stored estimate.',
     headers: ['Location', 'ETag', 'Idempotency-Replayed'],
   })
+  @MayAnswerLater('estimate')
   @Refuses('conflict')
   async create(
     @AskerParam() asker: Asker,
     @Body() record: DefectRecordDto,
     @Req() request: Request,
   ): Promise<void> {
-    sendMade(await this.estimates.create({ ...asker, record }), request);
+    await this.orders.send({ ...asker, record }, request);
   }
 
   @Get()
@@ -142,23 +149,6 @@ export class EstimatesController {
     return this.estimates.why(caller, id, code);
   }
 }
-
-export function sendMade({ row, resultJson, isReplay, secret }: Made, request: Request): void {
-  const response = request.res;
-  if (response === undefined) return;
-  const units = unitsOf(request);
-  response.setHeader('Location', `/v1/estimates/${row.id}`);
-  response.setHeader('ETag', jsonTag(row.id, units));
-  if (isReplay) response.setHeader('Idempotency-Replayed', 'true');
-  response
-    .status(201)
-    .type(JSON_TYPE)
-    .send(inUnits(units, storedJson(row, resultJson, secret)));
-}
-
-/** Each representation has a tag of its own. */
-const jsonTag = (id: string, units: Units): string =>
-  units === 'si' ? `"${id}.json"` : `"${id}.${units}.json"`;
 
 interface Immutable {
   readonly etag: string;

@@ -12,6 +12,7 @@ import { DrawingsController } from './drawings.controller.js';
 import { EstimatesController } from './estimates.controller.js';
 import { EstimatesService } from './estimates.service.js';
 import { EstimateDocuments } from './estimate-documents.js';
+import { EstimateOrders } from './estimate-orders.js';
 import { EstimateForms } from './estimate-forms.js';
 import { PhotographsController } from './photographs.controller.js';
 import { PhotographsService } from './photographs.service.js';
@@ -34,6 +35,7 @@ import { RevisionsController } from './revisions.controller.js';
     EstimatesService,
     Engine,
     EstimateForms,
+    EstimateOrders,
     EstimateDocuments,
     EstimateBasketService,
     PhotographsService,

@@ -28,10 +28,12 @@ import type { Revised } from './comparison.js';
 import type { Lineage } from './subject.js';
 import type { EstimatePage, Replay, RevisionList, RevisionMark, WhyAnswer } from './stored-estimate.js';
 
-interface Order {
+/** An estimate that is asked for; of a revision with what it revises and why. */
+export interface EstimateOrder {
   readonly caller: Caller;
   readonly record: DefectRecord;
   readonly idempotencyKey?: string;
+  readonly revises?: { readonly estimateId: string; readonly reason: string };
 }
 
 interface WrittenEstimateRow extends WrittenRow {
@@ -44,11 +46,14 @@ export interface Made extends WrittenEstimateRow {
   readonly isReplay: boolean;
 }
 
+/** An order that is known to be possible: nothing is left to be asked of the database but to keep it. */
 interface Plan {
   readonly caller: Caller;
   readonly record: DefectRecord;
   readonly use?: KeyUse;
   readonly revise?: { readonly rootId: string; readonly reason: string };
+  /** Ends the work; the request's own patience when absent. */
+  readonly signal?: AbortSignal;
 }
 
 export interface PageQuery {
@@ -71,23 +76,16 @@ export class EstimatesService {
     this.made = metrics.counter('estimates_made_total', 'Estimates computed and stored.');
   }
 
-  async create({ caller, record, idempotencyKey }: Order): Promise<Made> {
-    refuseGuessableKey(caller, idempotencyKey);
-    const reference = await this.database.inOrganisation(caller.organisationId, (tx) =>
-      referenceFor(tx, caller, record.reference),
-    );
-    const named = reference === undefined ? record : { ...record, reference };
-    return this.once({ caller, record: named }, operationOf('estimates', caller), idempotencyKey, record);
+  /** Makes an estimate or a revision of one; under a key, at most once. */
+  async make(order: EstimateOrder, signal?: AbortSignal): Promise<Made> {
+    const plan = await this.planOf(order);
+    return this.once(signal === undefined ? plan : { ...plan, signal });
   }
 
-  async revise(id: string, reason: string, { caller, record, idempotencyKey }: Order): Promise<Made> {
-    const rootId = await this.rootOf(caller, id);
-    return this.once(
-      { caller, record, revise: { rootId, reason } },
-      operationOf(`revisions of ${rootId}`, caller),
-      idempotencyKey,
-      { reason, record },
-    );
+  /** What was made under the key of an order before. @throws {HttpProblem} unprocessable, when that was another order */
+  async madeBefore(order: EstimateOrder): Promise<Made | undefined> {
+    const { caller, use } = await this.planOf(order);
+    return use === undefined ? undefined : this.earlier(caller, use);
   }
 
   async written({ organisationId }: Caller, id: string): Promise<WrittenRow> {
@@ -250,20 +248,42 @@ export class EstimatesService {
     );
   }
 
-  /** Runs a plan; under a key, at most once. */
-  private async once(plan: Plan, operation: string, key: string | undefined, body: unknown): Promise<Made> {
-    if (key === undefined) return { ...(await this.make(plan)), isReplay: false };
-    const { organisationId } = plan.caller;
-    const use: KeyUse = { organisationId, operation, key, requestHash: hashOf(body) };
-    return this.running.alone([organisationId, operation, key], async () => {
+  private planOf(order: EstimateOrder): Promise<Plan> {
+    return order.revises === undefined ? this.planOfNew(order) : this.planOfRevision(order, order.revises);
+  }
+
+  private async planOfNew(order: EstimateOrder): Promise<Plan> {
+    const { caller, record, idempotencyKey } = order;
+    refuseGuessableKey(caller, idempotencyKey);
+    const reference = await this.database.inOrganisation(caller.organisationId, (tx) =>
+      referenceFor(tx, caller, record.reference),
+    );
+    const named = reference === undefined ? record : { ...record, reference };
+    return { caller, record: named, ...useOf(order, 'estimates', record) };
+  }
+
+  private async planOfRevision(
+    order: EstimateOrder,
+    { estimateId, reason }: { readonly estimateId: string; readonly reason: string },
+  ): Promise<Plan> {
+    const { caller, record } = order;
+    const rootId = await this.rootOf(caller, estimateId);
+    const use = useOf(order, `revisions of ${rootId}`, { reason, record });
+    return { caller, record, revise: { rootId, reason }, ...use };
+  }
+
+  private async once(plan: Plan): Promise<Made> {
+    const { use } = plan;
+    if (use === undefined) return { ...(await this.makeAndKeep(plan)), isReplay: false };
+    return this.running.alone([use.organisationId, use.operation, use.key], async () => {
       const earlier = await this.earlier(plan.caller, use);
-      return earlier ?? this.madeUnderKey({ ...plan, use }, use);
+      return earlier ?? this.madeUnderKey(plan, use);
     });
   }
 
   private async madeUnderKey(plan: Plan, use: KeyUse): Promise<Made> {
     try {
-      return { ...(await this.make(plan)), isReplay: false };
+      return { ...(await this.makeAndKeep(plan)), isReplay: false };
     } catch (failure) {
       if (!isUniqueViolation(failure, 'idempotency_key_pkey')) throw failure;
       const earlier = await this.earlier(plan.caller, use);
@@ -286,10 +306,10 @@ export class EstimatesService {
     return written === undefined ? undefined : { ...written, isReplay: true };
   }
 
-  private async make(plan: Plan): Promise<WrittenEstimateRow> {
-    const { caller, record } = plan;
+  private async makeAndKeep(plan: Plan): Promise<WrittenEstimateRow> {
+    const { caller, record, signal } = plan;
     const { organisationId, keyId } = caller;
-    const made = await this.engine.estimate(record, organisationId, caller.page?.edition);
+    const made = await this.engine.estimate(record, { organisationId, signal }, caller.page?.edition);
     const id = newId();
     const written = await this.database.inOrganisation(organisationId, async (tx) => {
       const estimates = EstimatesRepository.in(tx);
@@ -324,6 +344,18 @@ const happening = (caller: Caller, row: NewEstimateRow): Happening => {
     ? { organisationId, type: 'estimate.created', data: named }
     : { organisationId, type: 'estimate.revised', data: { ...named, rootId, revisionNumber } };
 };
+
+function useOf(
+  { caller, idempotencyKey: key }: EstimateOrder,
+  operation: string,
+  body: unknown,
+): { readonly use?: KeyUse } {
+  if (key === undefined) return {};
+  const { organisationId } = caller;
+  return {
+    use: { organisationId, operation: operationOf(operation, caller), key, requestHash: hashOf(body) },
+  };
+}
 
 /** What pages do under a key of theirs is not what programs do under the same one. */
 const operationOf = (operation: string, { kind, keyId }: Caller): string =>

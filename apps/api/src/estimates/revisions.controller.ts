@@ -4,7 +4,7 @@ import type { Request, Response } from 'express';
 import { comparisonCsv } from '#lib/costing';
 import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
-import { Answers, AnswersIn, Refuses } from '../edge/endpoint.js';
+import { Answers, AnswersIn, MayAnswerLater, Refuses } from '../edge/endpoint.js';
 import { CSV_TYPE, HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../edge/media.js';
 import { answer } from '../edge/problems.js';
 import { shownJson, ShowsUnits, unitsOf } from '../edge/units.js';
@@ -13,7 +13,7 @@ import { comparisonOf, type Comparison } from './comparison.js';
 import { ChangeOrderQueryDto, ComparisonQueryDto, RevisionRequestDto } from './dto/estimates.dto.js';
 import { AskerParam, type Asker } from './estimate-request.js';
 import { EstimateForms } from './estimate-forms.js';
-import { sendMade } from './estimates.controller.js';
+import { EstimateOrders } from './estimate-orders.js';
 import { EstimatesService } from './estimates.service.js';
 import type { RevisionList } from './stored-estimate.js';
 
@@ -24,6 +24,7 @@ import type { RevisionList } from './stored-estimate.js';
 export class RevisionsController {
   constructor(
     private readonly estimates: EstimatesService,
+    private readonly orders: EstimateOrders,
     private readonly forms: EstimateForms,
   ) {}
 
@@ -40,6 +41,7 @@ export class RevisionsController {
     description: 'The new revision.',
     headers: ['Location', 'ETag', 'Idempotency-Replayed'],
   })
+  @MayAnswerLater('revision')
   @Refuses('conflict')
   async revise(
     @AskerParam() asker: Asker,
@@ -47,7 +49,7 @@ export class RevisionsController {
     @Body() { reason, record }: RevisionRequestDto,
     @Req() request: Request,
   ): Promise<void> {
-    sendMade(await this.estimates.revise(id, reason, { ...asker, record }), request);
+    await this.orders.send({ ...asker, record, revises: { estimateId: id, reason } }, request);
   }
 
   @Get('revisions')

@@ -1,3 +1,5 @@
+import type { ShownProblem } from '../edge/problem-filter.js';
+
 /** Work that goes on after its request was answered with 202. */
 export interface LongOperation {
   readonly id: string;
@@ -25,4 +27,7 @@ export interface OperationProblem {
   readonly title: string;
   readonly status: number;
   readonly detail: string;
+  /** What must be put right, each with its place in the request that was accepted. */
+  readonly errors?: readonly ShownProblem[];
+  readonly errorCount?: number;
 }

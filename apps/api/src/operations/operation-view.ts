@@ -1,7 +1,7 @@
 import type { LongOperation } from './long-operation.js';
 import type { OperationRow } from './operation.entity.js';
 
-export type OperationState = Omit<OperationRow, 'content'>;
+export type OperationState = Omit<OperationRow, 'content' | 'task'>;
 
 export const operationView = ({
   id,
@@ -11,6 +11,7 @@ export const operationView = ({
   finishedAt,
   expiresAt,
   mediaType,
+  resultHref,
   problem,
 }: OperationState): LongOperation => ({
   id,
@@ -19,6 +20,6 @@ export const operationView = ({
   ...(startedAt === null ? {} : { startedAt: startedAt.toISOString() }),
   ...(finishedAt === null ? {} : { finishedAt: finishedAt.toISOString() }),
   expiresAt: expiresAt.toISOString(),
-  ...(mediaType === null ? {} : { result: { href: `/v1/operations/${id}/result`, mediaType } }),
+  ...(mediaType === null ? {} : { result: { href: resultHref ?? `/v1/operations/${id}/result`, mediaType } }),
   ...(problem === null ? {} : { problem }),
 });

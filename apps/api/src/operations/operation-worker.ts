@@ -1,15 +1,15 @@
 import { Injectable, type OnModuleDestroy } from '@nestjs/common';
 import { Defect } from '#lib/kernel';
-import type { Content } from '../edge/content.js';
 import { failureFacts, Log } from '../edge/log.js';
+import { documentOf } from '../edge/problem-filter.js';
 import { HttpProblem, problemKinds, TooBusy } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { Rounds } from '../persistence/rounds.js';
 import type { OperationProblem } from './long-operation.js';
-import { OperationsRepository, type Claim } from './operations.repository.js';
+import { OperationsRepository, type Claim, type Outcome } from './operations.repository.js';
 
 /** Does one kind of task. It must give the same answer when it is asked again: a worker may die before it could tell. */
-export type Handler = (organisationId: string, task: unknown, signal: AbortSignal) => Promise<Content>;
+export type Handler = (organisationId: string, task: unknown, signal: AbortSignal) => Promise<Outcome>;
 
 /** Removes what has expired; doing it twice does no harm. */
 export type Chore = (tx: Transaction) => Promise<void>;
@@ -124,8 +124,8 @@ export class OperationWorker implements OnModuleDestroy {
   private async outcomeOf(claim: Claim): Promise<(operations: OperationsRepository) => Promise<void>> {
     const signal = AbortSignal.any([this.rounds.stop, AbortSignal.timeout(LONGEST_MS)]);
     try {
-      const content = await this.handlerOf(claim)(claim.organisationId, claim.task, signal);
-      return (operations) => operations.finish(claim, content);
+      const outcome = await this.handlerOf(claim)(claim.organisationId, claim.task, signal);
+      return (operations) => operations.finish(claim, outcome);
     } catch (failure) {
       if (this.rounds.stop.aborted) return (operations) => operations.giveBack(claim, 0);
       this.log.entry('warn', 'An operation failed', {
@@ -157,6 +157,6 @@ const isBusy = (failure: unknown): boolean => failure instanceof TooBusy;
 function problemOf(failure: unknown): OperationProblem {
   if (!(failure instanceof HttpProblem))
     return { ...exhausted, detail: 'The fault is ours and has been recorded.' };
-  const { status, title } = problemKinds[failure.kind];
-  return { type: `/problems/${failure.kind}`, title, status, detail: failure.message };
+  const { type, title, status, detail, errors, errorCount } = documentOf(failure, '');
+  return { type, title, status, detail, ...(errors === undefined ? {} : { errors, errorCount }) };
 }

@@ -48,6 +48,10 @@ export class OperationRow {
   @Column('text', { name: 'media_type', nullable: true })
   readonly mediaType!: string | null;
 
+  /** Where what was made has its place; null when it is kept here. */
+  @Column('text', { name: 'result_href', nullable: true })
+  readonly resultHref!: string | null;
+
   @Column('jsonb', { nullable: true })
   readonly headers!: Readonly<Record<string, string>> | null;
 

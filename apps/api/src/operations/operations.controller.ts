@@ -1,10 +1,10 @@
 import { Controller, Get, Param, Req } from '@nestjs/common';
-import { ApiOperation, ApiTags } from '@nestjs/swagger';
+import { ApiOperation, ApiResponse, ApiTags } from '@nestjs/swagger';
 import type { Request, Response } from 'express';
 import { AlsoFor, CallerParam, Needs } from '../access/access.decorators.js';
 import type { Caller } from '../access/roles.js';
 import { sendContent } from '../edge/content.js';
-import { Answers, AnswersOnlyIn, Refuses } from '../edge/endpoint.js';
+import { Answers, AnswersOnlyIn, headersOf, Refuses } from '../edge/endpoint.js';
 import { HTML_TYPE, JSON_TYPE, PDF_TYPE, Produces } from '../edge/media.js';
 import { HttpProblem } from '../edge/problems.js';
 import { operationView, type OperationState } from './operation-view.js';
@@ -38,6 +38,11 @@ export class OperationsController {
     summary: 'The result of an operation that is done; 409 before',
   })
   @AnswersOnlyIn([PDF_TYPE, HTML_TYPE], ['ETag'])
+  @ApiResponse({
+    status: 303,
+    description: 'What was made has a place of its own, at Location.',
+    headers: headersOf(['Location']),
+  })
   @Refuses('conflict')
   async result(
     @CallerParam() caller: Caller,
@@ -45,6 +50,10 @@ export class OperationsController {
     @Req() request: Request,
   ): Promise<void> {
     const result = await this.operations.result(caller, id);
+    if ('href' in result) {
+      request.res?.redirect(303, result.href);
+      return;
+    }
     if (request.accepts(result.mediaType) === false)
       throw new HttpProblem('not-acceptable', {
         detail: `The result is ${result.mediaType}; Accept does not name it.`,

@@ -22,13 +22,20 @@ export interface Claim {
   readonly attempt: number;
 }
 
+/** Something that was made and has its own address. */
+export interface MadeElsewhere {
+  readonly href: string;
+  readonly mediaType: string;
+}
+
+export type Outcome = Content | MadeElsewhere;
+
 type Ended = Pick<Claim, 'id' | 'organisationId'>;
 
 const stateColumns = [
   'id',
   'organisationId',
   'kind',
-  'task',
   'taskHash',
   'status',
   'attempts',
@@ -39,6 +46,7 @@ const stateColumns = [
   'expiresAt',
   'problem',
   'mediaType',
+  'resultHref',
   'headers',
 ].map((column) => `operation.${column}`);
 
@@ -83,7 +91,7 @@ export class OperationsRepository {
         readonly content: Uint8Array;
       }[]
     >(
-      "SELECT media_type, headers, content FROM operation WHERE id = $1 AND status = 'done' AND expires_at > now()",
+      "SELECT media_type, headers, content FROM operation WHERE id = $1 AND status = 'done' AND content IS NOT NULL AND expires_at > now()",
       [id],
     );
     return found === undefined
@@ -135,12 +143,20 @@ export class OperationsRepository {
   }
 
   /** Nothing happens when the lease has passed to another worker in the meantime. */
-  async finish(claim: Claim, { mediaType, headers, content }: Content): Promise<void> {
+  async finish(claim: Claim, outcome: Outcome): Promise<void> {
     const { id, attempt } = claim;
+    const kept = 'content' in outcome ? outcome : undefined;
     const [, count]: readonly [unknown, number] = await this.tx.query(
-      `UPDATE operation SET status = 'done', finished_at = now(), expires_at = now() + interval '1 day', media_type = $3, headers = $4::jsonb, content = $5
+      `UPDATE operation SET status = 'done', finished_at = now(), expires_at = now() + interval '1 day', media_type = $3, headers = $4::jsonb, content = $5, result_href = $6
        WHERE id = $1 AND attempts = $2 AND status = 'running'`,
-      [id, attempt, mediaType, JSON.stringify(headers), Buffer.from(content)],
+      [
+        id,
+        attempt,
+        outcome.mediaType,
+        kept === undefined ? null : JSON.stringify(kept.headers),
+        kept === undefined ? null : Buffer.from(kept.content),
+        'href' in outcome ? outcome.href : null,
+      ],
     );
     if (count === 1) await this.tellEnd(claim, 'done');
   }

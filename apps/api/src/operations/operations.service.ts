@@ -1,11 +1,11 @@
 import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import type { Caller } from '../access/roles.js';
-import type { Content } from '../edge/content.js';
 import { HttpProblem, notFound } from '../edge/problems.js';
 import { Database } from '../persistence/database.js';
 import { isId, newId } from '../persistence/ids.js';
 import type { OperationState } from './operation-view.js';
+import type { Outcome } from './operations.repository.js';
 import { OperationWorker } from './operation-worker.js';
 import { OperationsRepository } from './operations.repository.js';
 
@@ -44,8 +44,11 @@ export class OperationsService {
     return row;
   }
 
-  async result(caller: Caller, id: string): Promise<Content> {
-    const { status } = await this.operation(caller, id);
+  /** @throws {HttpProblem} conflict, before it is done */
+  async result(caller: Caller, id: string): Promise<Outcome> {
+    const { status, resultHref, mediaType } = await this.operation(caller, id);
+    if (status === 'done' && resultHref !== null && mediaType !== null)
+      return { href: resultHref, mediaType };
     const content =
       status === 'done'
         ? await this.database.inOrganisation(caller.organisationId, (tx) =>

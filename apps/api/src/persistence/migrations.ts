@@ -8,6 +8,7 @@ import { Events1764676800000 } from './migrations/1764676800000-events.js';
 import { ConfinedOperations1764720000000 } from './migrations/1764720000000-confined-operations.js';
 import { EditionTimes1764806400000 } from './migrations/1764806400000-edition-times.js';
 import { Stock1764892800000 } from './migrations/1764892800000-stock.js';
+import { MadeElsewhere1764979200000 } from './migrations/1764979200000-made-elsewhere.js';
 import { Letterhead1764201600000 } from './migrations/1764201600000-letterhead.js';
 
 /** Oldest first. */
@@ -23,4 +24,5 @@ export const migrations = [
   ConfinedOperations1764720000000,
   EditionTimes1764806400000,
   Stock1764892800000,
+  MadeElsewhere1764979200000,
 ];

@@ -395,6 +395,7 @@ export type SheetLayout = components['schemas']['SheetLayout'];
 export type SheetOnSaleInput = components['schemas']['SheetOnSaleInput'];
 export type SheetSizeInput = components['schemas']['SheetSizeInput'];
 export type SheetUse = components['schemas']['SheetUse'];
+export type ShownProblem = components['schemas']['ShownProblem'];
 export type SkinCheck = components['schemas']['SkinCheck'];
 export type SkinInput = components['schemas']['SkinInput'];
 export type SkinRecord = components['schemas']['SkinRecord'];

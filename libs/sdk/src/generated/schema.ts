@@ -209,7 +209,10 @@ export type paths = {
         /** List estimates, newest first */
         readonly get: operations["listEstimates"];
         readonly put?: never;
-        /** Make an estimate from a defect record and keep it */
+        /**
+         * Make an estimate from a defect record and keep it
+         * @description It comes later, as an operation that leads to it, with `Prefer: respond-async` and for records of more than 24 zones or 1000 readings. A page with a publishable key gets it at once.
+         */
         readonly post: operations["createEstimate"];
         readonly delete?: never;
         readonly options?: never;
@@ -6043,6 +6046,9 @@ export type components = {
         /** @description The members of an RFC 9457 problem document that outlast the request. */
         readonly OperationProblem: {
             readonly detail: string;
+            readonly errorCount?: number;
+            /** @description What must be put right, each with its place in the request that was accepted. */
+            readonly errors?: readonly components["schemas"]["ShownProblem"][];
             readonly status: number;
             readonly title: string;
             readonly type: string;
@@ -7944,6 +7950,22 @@ export type components = {
                 readonly trimMm2?: string;
             };
         };
+        /** @description One fault as a caller sees it. */
+        readonly ShownProblem: {
+            readonly code: string;
+            /** @description Heading of the column. */
+            readonly column?: string;
+            readonly detail: string;
+            readonly facts: {
+                readonly [key: string]: boolean | string | number;
+            };
+            readonly header?: string;
+            readonly parameter?: string;
+            readonly pointer?: string;
+            /** @description Of a sheet, as a spreadsheet counts them: the headings are row 1. */
+            readonly row?: number;
+            readonly title: string;
+        };
         readonly SkinCheck: {
             readonly capacity: number;
             readonly check: string;
@@ -9677,6 +9699,8 @@ export interface operations {
                 readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
                 /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
                 readonly "Idempotency-Key"?: string;
+                /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the estimate. */
+                readonly Prefer?: string;
             };
             readonly path?: never;
             readonly cookie?: never;
@@ -9754,6 +9778,20 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["StoredEstimate"];
+                };
+            };
+            /** @description The estimate is being made; the operation at Location says when it is ready. */
+            readonly 202: {
+                headers: {
+                    readonly Location: components["headers"]["Location"];
+                    readonly "Preference-Applied": components["headers"]["PreferenceApplied"];
+                    /** @description Seconds to wait before asking again. */
+                    readonly "Retry-After"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LongOperation"];
                 };
             };
             readonly 400: components["responses"]["BadRequest"];
@@ -10463,6 +10501,8 @@ export interface operations {
                 readonly "Accept-Units"?: components["parameters"]["AcceptUnits"];
                 /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
                 readonly "Idempotency-Key"?: string;
+                /** @description `respond-async` (RFC 7240): answer 202 with an operation to poll instead of waiting for the revision. */
+                readonly Prefer?: string;
             };
             readonly path: {
                 readonly id: components["parameters"]["Id"];
@@ -10486,6 +10526,20 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["StoredEstimate"];
+                };
+            };
+            /** @description The revision is being made; the operation at Location says when it is ready. */
+            readonly 202: {
+                headers: {
+                    readonly Location: components["headers"]["Location"];
+                    readonly "Preference-Applied": components["headers"]["PreferenceApplied"];
+                    /** @description Seconds to wait before asking again. */
+                    readonly "Retry-After"?: string;
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LongOperation"];
                 };
             };
             readonly 400: components["responses"]["BadRequest"];
@@ -12399,6 +12453,15 @@ export interface operations {
                     readonly "application/pdf": string;
                     readonly "text/html": string;
                 };
+            };
+            /** @description What was made has a place of its own, at Location. */
+            readonly 303: {
+                headers: {
+                    readonly Location: components["headers"]["Location"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description The caller has this version already. */
             readonly 304: {

@@ -8935,6 +8935,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       },
       "detail": {
         "type": "string"
+      },
+      "errors": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/ShownProblem"
+        },
+        "description": "What must be put right, each with its place in the request that was accepted."
+      },
+      "errorCount": {
+        "type": "number"
       }
     },
     "required": [
@@ -12667,6 +12677,60 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "trimMm2",
       "roundingMm2",
       "scrapsMm2"
+    ]
+  },
+  "ShownProblem": {
+    "type": "object",
+    "description": "One fault as a caller sees it.",
+    "properties": {
+      "pointer": {
+        "type": "string"
+      },
+      "parameter": {
+        "type": "string"
+      },
+      "header": {
+        "type": "string"
+      },
+      "row": {
+        "type": "number",
+        "description": "Of a sheet, as a spreadsheet counts them: the headings are row 1."
+      },
+      "column": {
+        "type": "string",
+        "description": "Heading of the column."
+      },
+      "code": {
+        "type": "string"
+      },
+      "title": {
+        "type": "string"
+      },
+      "detail": {
+        "type": "string"
+      },
+      "facts": {
+        "type": "object",
+        "additionalProperties": {
+          "oneOf": [
+            {
+              "type": "boolean"
+            },
+            {
+              "type": "string"
+            },
+            {
+              "type": "number"
+            }
+          ]
+        }
+      }
+    },
+    "required": [
+      "code",
+      "title",
+      "detail",
+      "facts"
     ]
   },
   "SkinCheck": {
