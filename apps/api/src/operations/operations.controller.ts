@@ -32,7 +32,7 @@ export class OperationsController {
   }
 
   @Get(':id/result')
-  @Produces(PDF_TYPE, HTML_TYPE)
+  @Produces(PDF_TYPE, HTML_TYPE, JSON_TYPE)
   @ApiOperation({
     operationId: 'getOperationResult',
     summary: 'The result of an operation that is done; 409 before',
