@@ -116,8 +116,7 @@ export const MayAnswerLater = (what = 'document'): MethodDecorator =>
       name: 'Prefer',
       required: false,
       schema: { type: 'string' },
-      description:
-        `\`respond-async\` (RFC 7240): answer 202 with an operation to poll instead of waiting for the ${what}.`,
+      description: `\`respond-async\` (RFC 7240): answer 202 with an operation to poll instead of waiting for the ${what}.`,
     }),
     Answers('LongOperation', {
       status: 202,

@@ -7,7 +7,7 @@ import { JSON_TYPE } from '../edge/media.js';
 import { DefectRecordDto } from '../inputs/defect-record.dto.js';
 import { OperationWorker } from '../operations/operation-worker.js';
 import { sendAccepted } from '../operations/operations.controller.js';
-import type { MadeElsewhere } from '../operations/operations.repository.js';
+import type { MadeElsewhere } from '../operations/outcome.js';
 import { OperationsService } from '../operations/operations.service.js';
 import { prefersAsync } from '../operations/prefer.js';
 import { newId } from '../persistence/ids.js';

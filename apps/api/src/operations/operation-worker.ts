@@ -6,7 +6,8 @@ import { HttpProblem, problemKinds, TooBusy } from '../edge/problems.js';
 import { Database, type Transaction } from '../persistence/database.js';
 import { Rounds } from '../persistence/rounds.js';
 import type { OperationProblem } from './long-operation.js';
-import { OperationsRepository, type Claim, type Outcome } from './operations.repository.js';
+import { OperationsRepository, type Claim } from './operations.repository.js';
+import type { Outcome } from './outcome.js';
 
 /** Does one kind of task. It must give the same answer when it is asked again: a worker may die before it could tell. */
 export type Handler = (organisationId: string, task: unknown, signal: AbortSignal) => Promise<Outcome>;

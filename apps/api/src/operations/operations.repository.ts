@@ -2,6 +2,7 @@ import type { Content } from '../edge/content.js';
 import { tell } from '../events/outbox.js';
 import type { Transaction } from '../persistence/database.js';
 import { OperationRow } from './operation.entity.js';
+import type { Outcome } from './outcome.js';
 import type { OperationProblem } from './long-operation.js';
 import type { OperationState } from './operation-view.js';
 
@@ -21,14 +22,6 @@ export interface Claim {
   readonly task: unknown;
   readonly attempt: number;
 }
-
-/** Something that was made and has its own address. */
-export interface MadeElsewhere {
-  readonly href: string;
-  readonly mediaType: string;
-}
-
-export type Outcome = Content | MadeElsewhere;
 
 type Ended = Pick<Claim, 'id' | 'organisationId'>;
 

@@ -5,7 +5,7 @@ import { HttpProblem, notFound } from '../edge/problems.js';
 import { Database } from '../persistence/database.js';
 import { isId, newId } from '../persistence/ids.js';
 import type { OperationState } from './operation-view.js';
-import type { Outcome } from './operations.repository.js';
+import type { Outcome } from './outcome.js';
 import { OperationWorker } from './operation-worker.js';
 import { OperationsRepository } from './operations.repository.js';
 
