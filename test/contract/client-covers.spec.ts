@@ -65,6 +65,7 @@ async function everyMethod(client: Kingplank): Promise<void> {
   await Promise.all([priceLists.pack(CODE, '{sku}'), priceLists.putPack(CODE, '{sku}', nothing, changing)]);
   await priceLists.changePack(CODE, '{sku}', nothing, changing);
   await priceLists.removePack(CODE, '{sku}', changing);
+  await priceLists.takeSheet(CODE, nothing, changing);
   await Promise.all([priceLists.stock(CODE), priceLists.countStock(CODE, nothing)]);
   await Promise.all([priceLists.packStock(CODE, '{sku}'), priceLists.forgetStock(CODE, '{sku}')]);
   await priceLists.setStock(CODE, '{sku}', nothing);

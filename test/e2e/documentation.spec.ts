@@ -7,7 +7,8 @@ import { startService, TEST_KEY, type TestAnswer, type TestService } from './ser
 describe('what a newcomer sees first', () => {
   let service: TestService;
   beforeAll(async () => {
-    service = await startService();
+    // Whole papers and trials take longer than a request may, when the machine has other work.
+    service = await startService({ REQUEST_TIMEOUT_MS: '120000' });
   });
   afterAll(async () => {
     await service.stop();

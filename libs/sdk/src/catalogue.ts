@@ -148,6 +148,7 @@ export class Shelf<C extends Collection> {
 type PacksPath = '/v1/price-lists/{code}/packs';
 type PackPath = '/v1/price-lists/{code}/packs/{sku}';
 type PriceChangesPath = '/v1/price-lists/{code}/price-changes';
+type SheetsPath = '/v1/price-lists/{code}/sheets';
 type StockPath = '/v1/price-lists/{code}/stock';
 type PackStockPath = '/v1/price-lists/{code}/packs/{sku}/stock';
 type TrialPath = '/v1/editions/{code}/trial';
@@ -281,6 +282,28 @@ export class PriceLists extends Shelf<'price-lists'> {
     const call = writing('POST', ['v1', 'price-lists', code, 'price-changes'], {
       query: { edition: options.edition },
       body: change,
+    });
+    return json(this.#settings, call, options);
+  }
+
+  /**
+   * Takes a supplier's own sheet into a list of a draft, by what its columns mean.
+   *
+   * @example
+   * const { changed } = await kingplank.priceLists.takeSheet(
+   *   code,
+   *   { cells, columns: [{ heading: 'Article', means: 'sku' }, { heading: 'Net', means: 'price' }], decimalMark: ',', breaks: 'keep', unknownSkus: 'refuse' },
+   *   { edition: draft.code, ifMatch: etag },
+   * );
+   */
+  takeSheet(
+    code: string,
+    sheet: BodyOf<SheetsPath, 'post'>,
+    options: Changing,
+  ): Answer<AnswerOf<SheetsPath, 'post'>> {
+    const call = writing('POST', ['v1', 'price-lists', code, 'sheets'], {
+      query: { edition: options.edition },
+      body: sheet,
     });
     return json(this.#settings, call, options);
   }

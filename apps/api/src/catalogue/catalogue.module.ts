@@ -7,6 +7,7 @@ import { ItemsService } from './items.service.js';
 import { PackController } from './pack.controller.js';
 import { PacksController } from './packs.controller.js';
 import { PriceChangesController } from './price-changes.controller.js';
+import { SheetController } from './sheet.controller.js';
 import { StockController } from './stock.controller.js';
 import { StockService } from './stock.service.js';
 
@@ -17,6 +18,7 @@ import { StockService } from './stock.service.js';
     PacksController,
     PackController,
     PriceChangesController,
+    SheetController,
     StockController,
     ...itemControllers,
   ],

@@ -5,6 +5,7 @@ import type {
   EditionList,
   EditionTrial,
   EntryChange,
+  EstimateSummary,
   History,
   PriceBreakInput,
   PriceListInput,
@@ -37,6 +38,8 @@ class ComparisonPage implements Page {
   #against = '';
   #comparison: EditionComparison | undefined;
   #trial: EditionTrial | undefined;
+  /** Estimates that the draft can be tried on, once somebody wants to choose. */
+  #stored: readonly EstimateSummary[] | undefined;
 
   constructor(desk: Desk, code: string) {
     this.#desk = desk;
@@ -96,11 +99,12 @@ class ComparisonPage implements Page {
     const { words } = this.#desk;
     const tryOut = (event: Event): Promise<void> => {
       const newest = Number(formTexts(event).newest);
+      const estimates = chosenIn(event);
       this.#desk.say(words.working);
       return trying(this.#desk, async () => {
         this.#trial = await this.#desk.client.editions.tryOut(
           this.#code,
-          { newest, against: this.#against },
+          { ...(estimates.length > 0 ? { estimates } : { newest }), against: this.#against },
           { timeoutMs: TRIAL_MS, idempotencyKey: freshKey() },
         );
         this.#desk.say('');
@@ -110,11 +114,37 @@ class ComparisonPage implements Page {
       <p class="soft">${words.effectHelp}</p>
       <form class="row" @submit=${tryOut}>
         <label
-          ><span>${words.newest}</span><input name="newest" type="number" min="1" max="50" required value="5"
+          ><span>${words.newest}</span><input name="newest" type="number" min="1" max="20" required value="5"
         /></label>
+        ${this.#choosing()}
         <button type="submit">${words.tryOut}</button>
       </form>
       ${this.#trial === undefined ? nothing : trialView(this.#desk, this.#trial)}`;
+  }
+
+  /** Which estimates, instead of the newest. */
+  #choosing(): TemplateResult {
+    const { words, client } = this.#desk;
+    const read = (): void => {
+      if (this.#stored !== undefined) return;
+      void trying(this.#desk, async () => {
+        this.#stored = await client.estimates.list().toArray({ limit: MOST_TO_CHOOSE });
+      });
+    };
+    return html`<details class="grow" @toggle=${read}>
+      <summary>${words.chooseEstimates}</summary>
+      <fieldset>
+        <legend>${words.chooseHelp}</legend>
+        ${(this.#stored ?? []).map(
+          ({ id, title, reference }) =>
+            html`<label class="check"
+              ><input type="checkbox" name="estimate" value=${id} /><span
+                >${[title, reference ?? ''].filter((text) => text !== '').join(' · ')}</span
+              ></label
+            >`,
+        )}
+      </fieldset>
+    </details>`;
   }
 
   #publication(): TemplateResult {
@@ -159,6 +189,12 @@ class ComparisonPage implements Page {
     });
   }
 }
+
+/** As many as one trial takes. */
+const MOST_TO_CHOOSE = 20;
+
+const chosenIn = ({ currentTarget }: Event): readonly string[] =>
+  currentTarget instanceof HTMLFormElement ? new FormData(currentTarget).getAll('estimate').map(String) : [];
 
 const MOST_FIELDS = 12;
 

@@ -153,6 +153,8 @@ export const ar: DeskWords = {
   'tryOut': 'جرّبه',
   'sameEstimates': '{n} كما هي.',
   'refused': 'لا يمكن حسابه',
+  'chooseEstimates': 'اختر التقديرات',
+  'chooseHelp': 'بدلا من الأحدث، جربه على',
   'publish': 'انشر',
   'effectiveAt': 'حالي من (فورا إن كان فارغا)',
   'withdraw': 'اسحب النشر',

@@ -153,6 +153,8 @@ export const en = {
   'tryOut': 'Try it out',
   'sameEstimates': '{n} stay the same.',
   'refused': 'Cannot be worked out',
+  'chooseEstimates': 'Choose the estimates',
+  'chooseHelp': 'Instead of the newest, try it on',
   'publish': 'Publish',
   'effectiveAt': 'Current from (at once when empty)',
   'withdraw': 'Take the publication back',
