@@ -1282,6 +1282,26 @@ export type paths = {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/v1/price-lists/{code}/sheets": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /**
+         * Take a supplier's sheet into a price list of a draft, by what its columns mean
+         * @description Packs are matched by their SKU and changed in what the columns say of them: all of the sheet, or nothing and every fault with its row and column.
+         */
+        readonly post: operations["takeSheet"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/v1/price-lists/{code}/stock": {
         readonly parameters: {
             readonly query?: never;
@@ -7891,6 +7911,15 @@ export type components = {
         readonly ShareList: {
             readonly items: readonly components["schemas"]["Share"][];
         };
+        readonly SheetColumnInput: {
+            /** @description What stands above the column. */
+            readonly heading: string;
+            /**
+             * @description What it says of a pack; `price` is that of one pack.
+             * @enum {string}
+             */
+            readonly means: "sku" | "name" | "supplier" | "price" | "stock" | "massKg";
+        };
         readonly SheetFormatInput: {
             readonly lengthMm: number;
             readonly widthMm: number;
@@ -8409,6 +8438,27 @@ export type components = {
                 readonly massKg?: string;
             };
         };
+        readonly SupplierSheetInput: {
+            /**
+             * @description What becomes of the prices from more packs on, where a price is taken.
+             * @enum {string}
+             */
+            readonly breaks: "keep" | "drop";
+            /** @description The cells, headings first: parted by tabs, semicolons or commas, whichever the headings have most of, and quoted as RFC 4180 says. */
+            readonly cells: string;
+            /** @description What the columns mean; columns that are not named here are left out. */
+            readonly columns: readonly components["schemas"]["SheetColumnInput"][];
+            /**
+             * @description What parts the decimals in the numbers of the sheet.
+             * @enum {string}
+             */
+            readonly decimalMark: "." | ",";
+            /**
+             * @description What becomes of rows whose SKU is not in the list.
+             * @enum {string}
+             */
+            readonly unknownSkus: "refuse" | "leave-out";
+        };
         readonly SupportLine: {
             readonly from: readonly number[];
             /** @enum {string} */
@@ -8466,6 +8516,19 @@ export type components = {
         readonly SurveySoFarInput: {
             readonly meter?: components["schemas"]["MeterInput"];
             readonly readings: readonly (components["schemas"]["SoundingInput"] | components["schemas"]["MeterReadingInput"] | components["schemas"]["PlugInput"])[];
+        };
+        /** @description What a supplier's sheet did to a price list of a draft. */
+        readonly TakenSheet: {
+            /** @description SKUs of packs that are otherwise now. */
+            readonly changed: readonly string[];
+            /** @description Code of the draft. */
+            readonly edition: string;
+            /** @description SKUs of rows that are not in the list and were left out, as asked. */
+            readonly leftOut: readonly string[];
+            /** @description Code of the price list. */
+            readonly priceList: string;
+            /** @description Packs that the sheet names and that stay as they were. */
+            readonly sameCount: number;
         };
         readonly TaxGroupInput: {
             readonly code: string;
@@ -13317,6 +13380,58 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["PriceChange"];
+                };
+            };
+            readonly 400: components["responses"]["BadRequest"];
+            readonly 401: components["responses"]["Unauthenticated"];
+            readonly 403: components["responses"]["Forbidden"];
+            readonly 404: components["responses"]["NotFound"];
+            readonly 406: components["responses"]["NotAcceptable"];
+            readonly 408: components["responses"]["RequestTimeout"];
+            readonly 409: components["responses"]["Conflict"];
+            readonly 412: components["responses"]["PreconditionFailed"];
+            readonly 413: components["responses"]["ContentTooLarge"];
+            readonly 415: components["responses"]["UnsupportedMediaType"];
+            readonly 422: components["responses"]["Unprocessable"];
+            readonly 428: components["responses"]["PreconditionRequired"];
+            readonly 429: components["responses"]["TooManyRequests"];
+            readonly 500: components["responses"]["Internal"];
+            readonly 503: components["responses"]["Unavailable"];
+        };
+    };
+    readonly takeSheet: {
+        readonly parameters: {
+            readonly query: {
+                /** @description Code of a draft. */
+                readonly edition: components["parameters"]["Edition"];
+            };
+            readonly header: {
+                /** @description Makes the change once however often it is sent: the same key and request get the same answer again, with `Idempotency-Replayed: true`. Another request under the key is refused with 422, one still at work with 409 and `Retry-After`. A refusal is not kept; the key may be used again after it. */
+                readonly "Idempotency-Key"?: components["parameters"]["IdempotencyKey"];
+                /** @description ETag of the version that is to be changed. */
+                readonly "If-Match": components["parameters"]["IfMatch"];
+            };
+            readonly path: {
+                readonly code: components["parameters"]["Code"];
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SupplierSheetInput"];
+            };
+        };
+        readonly responses: {
+            /** @description The answer. */
+            readonly 200: {
+                headers: {
+                    readonly ETag: components["headers"]["ETag"];
+                    readonly "Idempotency-Replayed": components["headers"]["IdempotencyReplayed"];
+                    readonly "X-Request-Id": components["headers"]["RequestId"];
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TakenSheet"];
                 };
             };
             readonly 400: components["responses"]["BadRequest"];

@@ -13817,6 +13817,45 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       }
     }
   },
+  "TakenSheet": {
+    "type": "object",
+    "description": "What a supplier's sheet did to a price list of a draft.",
+    "properties": {
+      "priceList": {
+        "type": "string",
+        "description": "Code of the price list."
+      },
+      "edition": {
+        "type": "string",
+        "description": "Code of the draft."
+      },
+      "changed": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "SKUs of packs that are otherwise now."
+      },
+      "sameCount": {
+        "type": "number",
+        "description": "Packs that the sheet names and that stay as they were."
+      },
+      "leftOut": {
+        "type": "array",
+        "items": {
+          "type": "string"
+        },
+        "description": "SKUs of rows that are not in the list and were left out, as asked."
+      }
+    },
+    "required": [
+      "priceList",
+      "edition",
+      "changed",
+      "sameCount",
+      "leftOut"
+    ]
+  },
   "ThreePoint": {
     "type": "object",
     "description": "A quantity nobody knows exactly: least, most likely and most.",

@@ -1,10 +1,7 @@
 import { describe, expect, test } from '@jest/globals';
-import fc from 'fast-check';
 import type { PriceList } from '#lib/catalogue';
-import { readDelimited } from '../../apps/desk/src/catalogue/delimited.js';
-import { takeSheet, type SheetChoices, type Target } from '../../apps/desk/src/catalogue/supplier-sheet.js';
-import { sheetTaken, type SupplierSheet } from '../../apps/api/src/catalogue/supplier-sheet.js';
-import { HttpProblem, type LocatedProblem } from '../../apps/api/src/edge/problems.js';
+import { sheetTaken, type SupplierSheet } from './supplier-sheet.js';
+import { HttpProblem, type LocatedProblem } from '../edge/problems.js';
 
 const pack = (sku: string, ...prices: readonly string[]) => ({
   sku,
@@ -86,57 +83,5 @@ describe("a supplier's sheet taken by the service", () => {
       ['duplicate', '/columns/1/means'],
     ]);
     expect(faultsOf({ cells: 'Article;Net\nA-1;"2' }).map(({ at }) => at)).toEqual(['/cells']);
-  });
-
-  test('comes to the same as at the desk, whose reader and rules were written apart', () => {
-    const cell = fc.constantFrom(
-      'A-1',
-      'A-2',
-      'B-7',
-      'A-9',
-      '',
-      ' ',
-      '12',
-      '1,5',
-      '1.234,5',
-      '12.5',
-      '€ 3',
-      'x',
-      '-2',
-    );
-    const means = fc.constantFrom<Target>('price', 'stock', 'massKg', 'name');
-    const rows = fc.array(fc.tuple(cell, cell, cell), { minLength: 1, maxLength: 5 });
-    const mark = fc.constantFrom<'.' | ','>('.', ',');
-    const breaks = fc.constantFrom<'keep' | 'drop'>('keep', 'drop');
-    const unknown = fc.constantFrom<SheetChoices['unknown']>('fault', 'leave-out');
-    fc.assert(
-      fc.property(rows, means, mark, breaks, unknown, (texts, meaning, decimalMark, ways, others) => {
-        const cells = [['Article', 'Value', 'Note'], ...texts].map((row) => row.join('\t')).join('\n');
-        const desk = takeSheet(packs, readDelimited(cells), {
-          meanings: ['sku', meaning, undefined],
-          decimalMark,
-          breaks: ways,
-          unknown: others,
-        });
-        const sheet: SupplierSheet = {
-          cells,
-          columns: [
-            { heading: 'Article', means: 'sku' },
-            { heading: 'Value', means: meaning },
-          ],
-          decimalMark,
-          breaks: ways,
-          unknownSkus: others === 'fault' ? 'refuse' : 'leave-out',
-        };
-        const faults = faultsOf(sheet);
-        expect(faults.length > 0).toBe(desk.faults.length > 0);
-        expect(new Set(faults.map(({ row }) => row))).toEqual(new Set(desk.faults.map(({ row }) => row)));
-        if (faults.length === 0) {
-          expect(sheetTaken(list, sheet).packs).toEqual(desk.packs);
-          expect(sheetTaken(list, sheet).leftOut).toEqual(desk.leftOut);
-        }
-      }),
-      { numRuns: 500 },
-    );
   });
 });
