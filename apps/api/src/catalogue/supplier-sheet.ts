@@ -139,8 +139,7 @@ function rowFaults(row: Row, { known, rows, sheet }: Context): readonly LocatedP
   if (sku === '') return [at(problem('missing', '/cells', { expected: 'the SKU of a pack' }))];
   const first = rows.find((other) => other.sku === sku);
   if (first !== row) return [at(problem('duplicate', '/cells', { value: sku }))];
-  if (!known.has(sku))
-    return sheet.unknownSkus === 'refuse' ? [at(unknownSku(sku, [...known.keys()]))] : [];
+  if (!known.has(sku)) return sheet.unknownSkus === 'refuse' ? [at(unknownSku(sku, [...known.keys()]))] : [];
   return numbers.flatMap((means) => {
     const cell = row.said[means];
     return cell === undefined || decimalOf(cell.text, sheet.decimalMark) !== undefined
