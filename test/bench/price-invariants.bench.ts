@@ -1,22 +1,71 @@
-import { writeFileSync } from 'node:fs';
-import { rules, tried, type Tried } from '../property/price-invariants.js';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { rules, tried, type Rule, type Tried } from '../property/price-invariants.js';
 import { randomJobs } from '../property/random-jobs.js';
 
 /**
- * The rules that a price keeps, tried on as many random jobs as asked for, four estimates each.
+ * The rules that a price keeps, tried on random jobs, four estimates each, in pieces: every run goes on where the last one
+ * of the same project stopped, for so many seconds, and writes the page of all that was tried.
  *
- * Run:  npm run build && node dist/test/bench/price-invariants.bench.js 2000          prints the page
- *       ... --write   keeps it as results/price-invariants.md
+ * Run:  npm run build && node dist/test/bench/price-invariants.bench.js 2000 200     up to job 2000, for 200 s
+ *       ... --anew   forgets what was tried before a change of the price
  */
 const SEED = 7;
-const count = Number(process.argv[2] ?? 2000);
-if (!Number.isInteger(count) || count < 1) throw new Error('say how many jobs, a whole number of 1 or more');
+const PIECES = 'test/bench/results/price-invariants.json';
+const PAGE = 'test/bench/results/price-invariants.md';
+const [upTo = 2000, seconds = 200] = process.argv
+  .slice(2)
+  .filter((said) => /^\d+$/.test(said))
+  .map(Number);
 
-const results = randomJobs(count, SEED).map(tried);
+/** By place of the job: whether it was priced, its share within, its contingency's share, and the rules it broke. */
+type Kept = readonly [
+  isPriced: 0 | 1,
+  within: number,
+  contingency: number,
+  ...broken: (readonly [Rule, string])[],
+];
+
+const before =
+  process.argv.includes('--anew') || !existsSync(PIECES) ? [] : keptIn(readFileSync(PIECES, 'utf8'));
+const kept = goneOn(before);
+writeFileSync(PIECES, `[\n${kept.map((one) => JSON.stringify(one)).join(',\n')}\n]\n`);
+const results = kept.map(triedAgain);
+const count = results.length;
 const priced = results.filter(({ isPriced }) => isPriced);
 const page = `${[...head(), ...counted(), ...spreads(), ...found()].join('\n')}\n`;
-if (process.argv.includes('--write')) writeFileSync('test/bench/results/price-invariants.md', page);
+writeFileSync(PAGE, page);
 process.stdout.write(page);
+
+function keptIn(text: string): readonly Kept[] {
+  const read: readonly Kept[] = JSON.parse(text);
+  return read;
+}
+
+function goneOn(done: readonly Kept[]): readonly Kept[] {
+  const until = performance.now() + seconds * 1000;
+  const more: Kept[] = [];
+  for (const job of randomJobs(upTo, SEED).slice(done.length)) {
+    if (performance.now() > until) break;
+    more.push(short(tried(job)));
+  }
+  return [...done, ...more];
+}
+
+const short = ({ isPriced, shareWithin, contingencyShare, breaches }: Tried): Kept => [
+  isPriced ? 1 : 0,
+  Number(shareWithin.toFixed(4)),
+  Number(contingencyShare.toFixed(4)),
+  ...breaches.map(({ rule, said }) => [rule, said] as const),
+];
+
+function triedAgain([isPriced, shareWithin, contingencyShare, ...broken]: Kept): Tried {
+  return {
+    isPriced: isPriced === 1,
+    shareWithin,
+    contingencyShare,
+    breaches: broken.map(([rule, said]) => ({ rule, said })),
+  };
+}
 
 function head(): readonly string[] {
   return [

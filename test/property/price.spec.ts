@@ -4,7 +4,7 @@ import { randomJobs } from './random-jobs.js';
 
 const SEED = 20_261_129;
 /** Four estimates each; the bench tries as many as one cares to wait for, and its results page says what it found. */
-const JOBS = 16;
+const JOBS = 10;
 
 describe('the price of a random job', () => {
   const jobs = randomJobs(JOBS, SEED);

@@ -66,7 +66,8 @@ export interface YardCharge {
   /** `day` is a day on the calendar, `worked-day` one on which somebody works. */
   readonly per: 'job' | 'day' | 'worked-day' | 'labour-h' | 'opened-m2';
   readonly price: string;
-  readonly when?: 'shed' | 'tent' | 'open';
+  /** By the shelter, or only while a heater warms the deck. */
+  readonly when?: 'shed' | 'tent' | 'open' | 'heated';
   /** Only where the boat was hauled for this job, or only in a yard; everywhere when absent. */
   readonly where?: 'ashore-for-this' | 'yard';
 }

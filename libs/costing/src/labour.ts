@@ -168,6 +168,8 @@ function faultsOf(
 /** What the yard charges besides work, by how many of each the job takes. */
 export interface YardAmounts {
   readonly shelter: 'shed' | 'tent' | 'open';
+  /** Whether a heater warms the deck, day and night. */
+  readonly isHeated: boolean;
   readonly place: 'afloat' | 'ashore-for-this' | 'ashore-anyway' | 'own-ground';
   /** On the calendar, and those on which somebody works. */
   readonly days: number | Figure;
@@ -189,7 +191,9 @@ export const yardLines = (
   { rates, taxGroup, causeClass }: LabourTerms,
 ): readonly LineRequest[] =>
   rates.charges
-    .filter(({ when }) => when === undefined || when === amounts.shelter)
+    .filter(
+      ({ when }) => when === undefined || (when === 'heated' ? amounts.isHeated : when === amounts.shelter),
+    )
     .filter(({ where }) => isChargedAt(where, amounts.place))
     .map((charge) => ({
       code: `yard-${charge.code}`,

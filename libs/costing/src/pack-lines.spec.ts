@@ -177,7 +177,15 @@ describe('labour and yard lines', () => {
   test('a shed is charged by the day, a tent by the job, never both', () => {
     const charged = (shelter: 'shed' | 'tent' | 'open') =>
       yardLines(
-        { shelter, place: 'ashore-for-this', days: 12, workedDays: 8, labourH: 60, openedM2: 2 },
+        {
+          shelter,
+          isHeated: false,
+          place: 'ashore-for-this',
+          days: 12,
+          workedDays: 8,
+          labourH: 60,
+          openedM2: 2,
+        },
         { rates, taxGroup: 'labour', causeClass: 'sudden' },
       ).map(({ code }) => code);
     expect(charged('shed')).toContain('yard-lay-day-shed');
@@ -186,10 +194,28 @@ describe('labour and yard lines', () => {
     expect(charged('open')).toContain('yard-lay-day-open');
   });
 
+  // By hand: twelve days on the calendar at 24.00 are 288.00.
+  test('a heater is hired with its power for every day on the calendar, and only where one is said', () => {
+    const amounts = {
+      shelter: 'tent',
+      place: 'ashore-anyway',
+      days: 12,
+      workedDays: 8,
+      labourH: 60,
+      openedM2: 2,
+    } as const;
+    const terms = { rates, taxGroup: 'labour', causeClass: 'sudden' } as const;
+    const heater = (isHeated: boolean) =>
+      yardLines({ ...amounts, isHeated }, terms).filter(({ code }) => code === 'yard-heater');
+    expect(heater(false)).toEqual([]);
+    const rolled = rollUp({ currency: 'EUR', lines: heater(true), taxGroups: rates.taxGroups });
+    expect(rolled.ok && rolled.value.direct.amount).toBe('288.00');
+  });
+
   test('nobody who lies ashore anyway pays for haul-out and days, and on own ground no yard charges at all', () => {
     const charged = (place: 'ashore-anyway' | 'own-ground') =>
       yardLines(
-        { shelter: 'open', place, days: 12, workedDays: 8, labourH: 60, openedM2: 2 },
+        { shelter: 'open', isHeated: false, place, days: 12, workedDays: 8, labourH: 60, openedM2: 2 },
         { rates, taxGroup: 'labour', causeClass: 'sudden' },
       ).map(({ code }) => code);
     expect(charged('ashore-anyway')).not.toEqual(expect.arrayContaining(['yard-haul']));

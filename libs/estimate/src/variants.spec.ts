@@ -33,6 +33,28 @@ describe('variants of one job', () => {
       ).toBe(true);
   });
 
+  test('a heater is weighed as a way of doing it: its hire and power are priced, and it saves days of the cold', () => {
+    const start = Date.parse('2027-03-01T00:00:00Z');
+    const forecast = {
+      timeZone: 'Europe/Lisbon',
+      hours: Array.from({ length: 45 * 24 }, (_, hour) => ({
+        at: new Date(start + hour * 3_600_000).toISOString(),
+        temperatureC: 12,
+        relativeHumidityPercent: 55,
+        windMPerS: 2,
+        rainMm: 0,
+      })),
+    };
+    const conditions = { shelter: 'tent', temperatureC: 12, forecast } as const;
+    const { rows } = compared({ ...quick, crew: { startDate: '2027-03-01' }, conditions }, [
+      { code: 'cold' },
+      { code: 'heated', conditions: { temperatureC: 22, warmth: { heaterK: 10 } } },
+    ]);
+    const [cold, heated] = rows.map(({ values }) => values.days);
+    expect(rows.map(({ code }) => code)).toEqual(['cold', 'heated']);
+    expect(Number(heated)).toBeLessThan(Number(cold));
+  });
+
   test('injection is refused on rot, under fittings, above 0.2 m2 and without a plug, each by its rule', () => {
     const plug = {
       readings: [{ kind: 'plug' as const, at: [900, 450] as const, condition: 'debonded-dry' as const }],

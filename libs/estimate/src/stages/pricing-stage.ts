@@ -114,6 +114,7 @@ function servicesFor(
           {
             shelter: job.answers.conditions.shelter.value,
             place: job.answers.conditions.place.value,
+            isHeated: (job.record.conditions?.warmth?.heaterK ?? 0) > 0,
             days: schedule.calendarDays,
             workedDays: schedule.visits,
             labourH: billedH(labour),

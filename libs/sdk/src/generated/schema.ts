@@ -8963,8 +8963,11 @@ export type components = {
              */
             readonly per: "job" | "day" | "worked-day" | "labour-h" | "opened-m2";
             readonly price: string;
-            /** @enum {string} */
-            readonly when?: "shed" | "tent" | "open";
+            /**
+             * @description By the shelter, or only while a heater warms the deck; always when absent.
+             * @enum {string}
+             */
+            readonly when?: "shed" | "tent" | "open" | "heated";
             /**
              * @description Only where the boat was hauled for this job, or only in a yard; everywhere when absent.
              * @enum {string}

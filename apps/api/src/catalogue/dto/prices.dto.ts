@@ -210,7 +210,10 @@ export class YardChargeDto implements YardCharge {
   @DecimalText()
   readonly price!: string;
 
-  @OneOf(['shed', 'tent', 'open'], { optional: true })
+  @OneOf(['shed', 'tent', 'open', 'heated'], {
+    optional: true,
+    description: 'By the shelter, or only while a heater warms the deck; always when absent.',
+  })
   readonly when?: YardCharge['when'];
 
   @OneOf(['ashore-for-this', 'yard'], {
