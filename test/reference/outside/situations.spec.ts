@@ -3,7 +3,8 @@ import { shippedCatalogue } from '#lib/catalogue';
 import { jobOf, judgedLadder } from '#lib/estimate';
 import { detailOf } from '#lib/kernel';
 import { rungNamed, rungCodes, type JobLadder, type RungCode } from '#lib/methods';
-import { situations, type Situation } from './situations.js';
+import type { Situation } from './situation.js';
+import { situations } from './situations.js';
 
 function ladderOf({ record }: Situation): JobLadder {
   const job = jobOf(record, shippedCatalogue);

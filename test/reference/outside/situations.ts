@@ -1,37 +1,8 @@
-import type { DefectRecord } from '#lib/estimate';
 import { aRecord } from '../../samples/a-record.js';
+import { furtherSituations } from './further-situations.js';
+import { box, zoneless, type Situation } from './situation.js';
 
-/**
- * Situations of a yard's week, invented, with the rung that an experienced repairer would take and the reason, written
- * down before the ladder was run on them. What the ladder says otherwise is kept beside the expectation, never tuned away.
- */
-export interface Situation {
-  readonly id: string;
-  readonly title: string;
-  readonly record: DefectRecord;
-  readonly expected: string;
-  readonly because: string;
-  /** Rungs that must be refused, each with the word that the refusal has to contain. */
-  readonly unfit?: Readonly<Record<string, string>>;
-  /** What the ladder says instead, and why that was left standing. */
-  readonly disagreement?: { readonly says: string; readonly kept: string };
-}
-
-type Corner = readonly [number, number];
-const box = (
-  fromXMm: number,
-  fromYMm: number,
-  lengthMm: number,
-  widthMm: number,
-): readonly [Corner, Corner, Corner, Corner] => [
-  [fromXMm, fromYMm],
-  [fromXMm + lengthMm, fromYMm],
-  [fromXMm + lengthMm, fromYMm + widthMm],
-  [fromXMm, fromYMm + widthMm],
-];
-const zoneless = (record: DefectRecord): DefectRecord => ({ ...record, zones: [] });
-
-export const situations: readonly Situation[] = [
+const firstSituations: readonly Situation[] = [
   {
     id: 'stanchion-wet-plug',
     title: 'One stanchion, one wet plug beside its hole; a bent nail brings dry shavings at 18 mm',
@@ -214,3 +185,5 @@ export const situations: readonly Situation[] = [
     unfit: { 'ream-and-pot': 'windlass', 'inject': '' },
   },
 ];
+
+export const situations: readonly Situation[] = [...firstSituations, ...furtherSituations];
