@@ -131,6 +131,7 @@ const planOf = ({ panel, fittings, zones }: DefectMapInput): OpeningPlanInput =>
     areaM2: 0.1,
     cutDepthMm: 4,
     undercut: [],
+    coreStays: [],
     taperBand: [],
   })),
 });
@@ -201,7 +202,14 @@ describe('any deck', () => {
           bleedHoles: [],
         }));
         const drawing = piecePlan(
-          { panel: plan.panel, openings: plan.openings, pieces, fittings: plan.fittings, seenFrom: 'below' },
+          {
+            panel: plan.panel,
+            openings: plan.openings,
+            pieces,
+            solidFills: [],
+            fittings: plan.fittings,
+            seenFrom: 'below',
+          },
           { format: sheet, reader: defaultReader, block },
         );
         expect(collisions(drawing)).toEqual([]);

@@ -155,6 +155,7 @@ export const sampleOpeningPlan: OpeningPlanInput = {
       areaM2: 0.302,
       cutDepthMm: 4.5,
       undercut: [{ outer: box(660, 260, 60, 300), holes: [] }],
+      coreStays: [],
       taperBand: [{ outer: box(50, 80, 660, 640), holes: [] }],
     },
     {
@@ -164,6 +165,7 @@ export const sampleOpeningPlan: OpeningPlanInput = {
       areaM2: 0.134,
       cutDepthMm: 4.5,
       undercut: [],
+      coreStays: [],
       taperBand: [{ outer: box(1210, -590, 520, 420), holes: [] }],
     },
   ],
@@ -193,6 +195,7 @@ export const samplePiecePlan: PiecePlanInput = {
   panel: foredeck,
   pieces,
   openings: sampleOpeningPlan.openings,
+  solidFills: [],
   fittings: [{ id: 'S4', at: [1400, 900], solid: { lengthMm: 125, widthMm: 125 } }],
   seenFrom: 'above',
 };

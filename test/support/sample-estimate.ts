@@ -257,6 +257,8 @@ const coreOf = (): Estimate['core'] => ({
   cavityMm: 13,
   stackMm: 12.6,
   flushMm: -0.4,
+  solidAreaM2: 0,
+  solidVolumeL: 0,
   netAreaM2: 0.4213,
   wasteAreaM2: 0.1172,
   purchaseAreaM2: 1.4884,
@@ -326,6 +328,8 @@ const scopeOf = (size: SampleSize): Estimate['scope'] => ({
   openedAreaM2: 0.4368,
   retainedAreaM2: 0.018,
   undercutAreaM2: 0.018,
+  coreOutAreaM2: 0.4368,
+  coreStaysAreaM2: 0,
   cutLengthM: 3.68,
   taperBandM2: 0.21,
   openings: sampleOpeningPlan.openings.map((opening) => ({
@@ -333,6 +337,7 @@ const scopeOf = (size: SampleSize): Estimate['scope'] => ({
     cornerRadiusMm: 30,
     cutLengthM: opening.label === 'A' ? 2.2 : 1.48,
     undercutAreaM2: opening.label === 'A' ? 0.018 : 0,
+    coreStaysAreaM2: 0,
     reason: lengthened('follows the damaged core with a margin of 75 mm', size),
   })),
   fittings: fittingsOf(size).map(({ id, at }, index) => ({

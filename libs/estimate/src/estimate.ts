@@ -21,11 +21,12 @@ import { extentOf } from './stages/extent-stage.js';
 import { flagsOf, quantitiesOf } from './stages/labour-drivers.js';
 import { labourOf } from './stages/labour-stage.js';
 import { laminateFor } from './stages/laminate-stage.js';
-import { pressedQuantities } from './stages/pressed-quantities.js';
+import { pressedGoods } from './stages/pressed-quantities.js';
 import { pricedWork } from './stages/pricing-stage.js';
 import { pressOf, processOf } from './stages/process-stage.js';
 import { scopeOf } from './stages/scope-stage.js';
 import { oldSkinsOf } from './stages/skins.js';
+import { withAreas } from './stages/three-areas.js';
 import { weatherOf } from './stages/weather-stage.js';
 import type { WorkedJob } from './worked-job.js';
 
@@ -69,14 +70,18 @@ const MOST_TRIED = 40;
 const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
   inOrder({ job, ladder, plates: ladder.kept.plates })
     .then('extent', () => (ladder.extent === undefined ? extentOf(job, ladder.kept) : success(ladder.extent)))
-    .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones), ladder.kept))
+    .then('scope', ({ extent }) =>
+      mapValue(scopeOf(job, openedZones(ladder, extent.zones), ladder.kept), (scope) =>
+        withAreas(job, scope),
+      ),
+    )
     .then('skins', () => oldSkinsOf(job))
     .then('core', ({ scope }) => coreFor(job, scope, ladder.kept))
     .then('laminate', ({ scope, skins, core, plates }) =>
       laminateFor(job, scope, { skins, coreMm: core.coreMm, plates, mostTried: MOST_TRIED }),
     )
-    .then('quantities', ({ scope, laminate }) =>
-      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate))),
+    .then('quantities', ({ scope, laminate, core }) =>
+      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate, core))),
     )
     .then('press', ({ scope }) => pressOf(job, scope))
     .then('process', (work) => processOf(work))
@@ -94,8 +99,7 @@ const workOut = (job: Job, ladder: LadderWork): Outcome<WorkedJob> =>
         {
           ...work,
           cards: cardsFor(work.job, offIn(work.scope.plan.fittings)),
-          pressed: pressedQuantities(work.press, work.scope),
-          pressedBy: work.press.method ?? 'nothing',
+          ...pressedGoods(work),
         },
         work.process.batches.demand,
         work,

@@ -128,10 +128,21 @@ function modified(rate: ThreePoint, amount: number, applied: readonly Modifier[]
   );
 }
 
-/** Where nothing is said of a lip, the whole cut has one; where nothing of an old finish, all that is painted. */
+/**
+ * Where nothing is said of a lip, the whole cut has one; where nothing of an old finish, all that is painted; and where the
+ * areas of an opening are not told apart, core comes out of all of it and goes back into all of it.
+ */
+const standIns: Readonly<Partial<Record<Driver, Driver>>> = {
+  'lip-m': 'cut-m',
+  'old-finish-m2': 'finish-m2',
+  'bared-m2': 'opened-m2',
+  'dried-m2': 'bared-m2',
+  'cored-m2': 'bared-m2',
+};
+
 const amountOf = (amounts: DriverAmounts, driver: Driver): number => {
-  const standIn = driver === 'lip-m' ? 'cut-m' : driver === 'old-finish-m2' ? 'finish-m2' : undefined;
-  return amounts[driver] ?? (driver === 'job' ? 1 : standIn === undefined ? 0 : (amounts[standIn] ?? 0));
+  const standIn = standIns[driver];
+  return amounts[driver] ?? (driver === 'job' ? 1 : standIn === undefined ? 0 : amountOf(amounts, standIn));
 };
 
 const known: ReadonlySet<string> = new Set(drivers);

@@ -11,6 +11,19 @@ export const driverAmountsQuestions = {
   'job': ask({ ...amount, meaning: 'the job itself', description: 'One job unless it is given.' }),
   'day': ask({ ...amount, meaning: 'days on the job' }),
   'opened-m2': ask({ ...amount, meaning: 'opened area' }),
+  'bared-m2': ask({
+    ...amount,
+    meaning: 'ground from which core comes out',
+    description: 'Absent: all that is opened.',
+  }),
+  'kept-core-m2': ask({ ...amount, meaning: 'sound core that stays in the opening' }),
+  'dried-m2': ask({ ...amount, meaning: 'ground that was wet', description: 'Absent: all that is bared.' }),
+  'cored-m2': ask({
+    ...amount,
+    meaning: 'ground that takes new core',
+    description: 'Absent: all that is bared.',
+  }),
+  'solid-l': ask({ ...amount, meaning: 'what is filled solid' }),
   'loose-skin-m2': ask({
     ...amount,
     meaning: 'skin that has let go',

@@ -94,7 +94,7 @@ export const furtherSituations: readonly Situation[] = [
       panel: {
         ...aRecord().panel,
         surface: 'planked',
-        overlay: { kind: 'glued-planks', thicknessMm: 10, then: 'not-included' },
+        overlay: { kind: 'glued-planks', thicknessMm: 10, then: 'stays' },
         accessBelow: 'lined',
         lining: 'screwed-panels',
         workingHeightMm: 900,

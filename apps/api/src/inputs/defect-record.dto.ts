@@ -367,6 +367,9 @@ export class MethodDto implements MethodChoice {
   @Asked(methodQuestions.application)
   readonly application?: MethodChoice['application'];
 
+  @Asked(methodQuestions.soundCore)
+  readonly soundCore?: 'stays' | 'comes-out';
+
   @Asked(methodQuestions.wholeDeckAreaM2)
   readonly wholeDeckAreaM2?: number;
 

@@ -7,7 +7,7 @@ import { jointLengthMm, jointOnSupportMm } from './joints.js';
 import { MM2_PER_M2, usualInsideMm } from './layer-cells.js';
 import { beddedLayer, type BeddedLayer } from './layer-pieces.js';
 import { pieceOf, type CorePiece, type PlacedCut } from './piece.js';
-import type { MosaicRequest, MosaicRules, OpeningToFill } from './request.js';
+import { openAreaOf, type MosaicRequest, type MosaicRules, type OpeningToFill } from './request.js';
 import { mosaicFigures, mosaicNumbers, ruleRanges, type MosaicNumbers } from './rules.js';
 import { cavityDivision, solidFill, takenFrom, type CavityDivision, type SolidFill } from './solid-fill.js';
 
@@ -90,7 +90,7 @@ function mosaicOf(request: MosaicRequest, numbers: MosaicNumbers): Mosaic {
   const cavities = request.openings.map((opening) => ({ opening, parts: cavityDivision(opening, numbers) }));
   const { division, cells } = chosenDivision(
     request,
-    cavities.map(({ opening: { area }, parts: { coreable } }) => ({ area, coreable })),
+    cavities.map(({ opening, parts: { coreable } }) => ({ area: openAreaOf(opening), coreable })),
     numbers,
   );
   const layers = request.layers.flatMap((_, layer) =>
@@ -98,7 +98,7 @@ function mosaicOf(request: MosaicRequest, numbers: MosaicNumbers): Mosaic {
       const task = {
         request,
         numbers,
-        area: opening.area,
+        area: openAreaOf(opening),
         layer,
         largestMm2: division.largestPieceM2 * MM2_PER_M2,
         insideMm: usualInsideMm(layer),

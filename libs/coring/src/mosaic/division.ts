@@ -1,4 +1,4 @@
-import { areaMm2, perimeterMm, type Polygon, type Region } from '#lib/geometry';
+import { areaMm2, perimeterMm, type Region } from '#lib/geometry';
 import { DIVISION_HOURS, divisionHours } from './division-hours.js';
 import { layerCells, MM2_PER_M2, usualInsideMm } from './layer-cells.js';
 import type { MosaicRequest } from './request.js';
@@ -27,7 +27,7 @@ export interface DivisionChoice {
 }
 
 interface Cavity {
-  readonly area: Polygon;
+  readonly area: Region;
   readonly coreable: Region;
 }
 
@@ -127,8 +127,8 @@ function limitOf(
 
 const UNDER_MM2 = 2500;
 
-const reachesUnder = (area: Polygon, coreable: Region): boolean =>
-  areaMm2(coreable) > areaMm2([area]) + UNDER_MM2;
+const reachesUnder = (area: Region, coreable: Region): boolean =>
+  areaMm2(coreable) > areaMm2(area) + UNDER_MM2;
 
 const reasons: Readonly<Record<MosaicDivision['limitedBy'], string>> = {
   nothing: 'each place in one piece',

@@ -60,6 +60,8 @@ function solidFindings({ solidFills }: Found, opening: string): readonly MosaicF
   const own = solidFills.filter((fill) => fill.opening === opening);
   if (own.length === 0) return [];
   const sum = (key: 'areaM2' | 'volumeL'): number => own.reduce((all, fill) => all + fill[key], 0);
+  const asked = own.filter(({ because }) => because === 'asked');
+  if (asked.length === own.length) return [];
   const lip = own.filter(({ isUnderLip }) => isUnderLip).reduce((all, { areaM2 }) => all + areaM2, 0);
   const litres = sum('volumeL');
   const where = lip > sum('areaM2') / 2 ? 'under the lip' : 'too narrow for core';

@@ -9,7 +9,6 @@ import {
   ringsOf,
   rotate,
   rotatePoint,
-  type Polygon,
   type Region,
 } from '#lib/geometry';
 import { cellsOf, type CellTask, type PieceBox } from './cells.js';
@@ -22,7 +21,8 @@ import { forCells, isNarrowerThan } from './solid-fill.js';
 export interface LayerTask {
   readonly request: MosaicRequest;
   readonly numbers: MosaicNumbers;
-  readonly area: Polygon;
+  /** Open from above. */
+  readonly area: Region;
   readonly coreable: Region;
   readonly layer: number;
   readonly largestMm2: number;
@@ -48,15 +48,12 @@ export function layerCells(task: LayerTask): readonly Region[] {
     largestMm2: task.numbers.handPieceM2 * MM2_PER_M2,
     narrowestMm: rough.leastLipPieceMm,
   });
-  return [
-    ...lipCells({ opening: [task.area], band, underMm, insideMm: task.insideMm }, cellTask),
-    ...inField,
-  ];
+  return [...lipCells({ opening: task.area, band, underMm, insideMm: task.insideMm }, cellTask), ...inField];
 }
 
 /** How far a region reaches away from the opening, to a few millimetres. */
-const depthOf = (lip: Region, area: Polygon): number =>
-  Math.max(...lip.flatMap(({ outer }) => outer.map((corner) => distanceToRegion(corner, [area]))));
+const depthOf = (lip: Region, area: Region): number =>
+  Math.max(...lip.flatMap(({ outer }) => outer.map((corner) => distanceToRegion(corner, area))));
 
 /** The rounding of corners. */
 const NOTHING_MM2 = 25;
@@ -74,7 +71,7 @@ interface BandAndField {
 }
 
 function bandAndField({ area, coreable, insideMm, numbers }: LayerTask): BandAndField {
-  const lip = difference(coreable, [area]).filter((part) => areaMm2([part]) > NOTHING_MM2);
+  const lip = difference(coreable, area).filter((part) => areaMm2([part]) > NOTHING_MM2);
   if (lip.length === 0) return { lip, band: [], field: coreable };
   const rest = difference(coreable, offset(lip, insideMm, 'miter'));
   const field = rest.filter((part) => !isNarrowerThan([part], numbers.leastSlotMm));

@@ -130,7 +130,7 @@ function withPieces({ numbers }: LayerTask, attempt: Attempt, cells: readonly Re
 function ordered({ area, numbers }: LayerTask, { pieces, coreable }: Attempt, work: Work) {
   const regions = pieces.map(({ piece }): Region => [piece]);
   const bays = baysOf(regions, numbers);
-  return { ...beddingOrder({ opening: [area], coreable, pieces: regions, bayOf: bays }, work), bays };
+  return { ...beddingOrder({ opening: area, coreable, pieces: regions, bayOf: bays }, work), bays };
 }
 
 /** The pieces that stick, cut across in the middle where both halves can be handled; the others as they were. */
@@ -166,15 +166,15 @@ function heldShorter(task: LayerTask, attempt: Attempt): Attempt {
 /** The places under the lip of pieces that stick are filled; what is left is divided anew. */
 function filled(task: LayerTask, attempt: Attempt, stuck: readonly number[]): Attempt {
   const places = union(...stuck.map((piece) => attempt.pieces[piece].cell));
-  return dividedAnew(task, union(attempt.noWay, difference(places, [task.area])));
+  return dividedAnew(task, union(attempt.noWay, difference(places, task.area)));
 }
 
 function filledAll(task: LayerTask): Attempt {
-  return dividedAnew(task, difference(task.coreable, [task.area]));
+  return dividedAnew(task, difference(task.coreable, task.area));
 }
 
 function dividedAnew(task: LayerTask, given: Region): Attempt {
-  const left = difference(difference(task.coreable, given), [task.area]);
+  const left = difference(difference(task.coreable, given), task.area);
   const scraps = left.filter((part) => isNarrowerThan([part], task.numbers.lipFillMm));
   const noWay = scraps.length === 0 ? given : union(given, scraps);
   const open = difference(task.coreable, noWay);

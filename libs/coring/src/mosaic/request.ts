@@ -1,4 +1,4 @@
-import type { Point, Polygon, Region } from '#lib/geometry';
+import { difference, type Point, type Polygon, type Region } from '#lib/geometry';
 import type { CoreSheet, SheetFormat } from '#lib/catalogue';
 import type { StackLayer } from '../stack/plan-stack.js';
 
@@ -26,7 +26,15 @@ export interface OpeningToFill {
   readonly area: Polygon;
   /** Bad core under skin that stays. */
   readonly undercut: Region;
+  /** Sound core in the opening that is left where it is; absent: all of it comes out. */
+  readonly staying?: Region;
+  /** Filled solid from skin to skin, whatever its width; absent: cored. */
+  readonly isSolid?: boolean;
 }
+
+/** What is open from above once the core is out. */
+export const openAreaOf = ({ area, staying = [] }: OpeningToFill): Region =>
+  staying.length === 0 ? [area] : difference([area], staying);
 
 /** Absent rules have defaults, each listed among the assumptions. */
 export interface MosaicRules {

@@ -9,7 +9,7 @@ import {
   type Region,
   type Ring,
 } from '#lib/geometry';
-import type { OpeningToFill } from './request.js';
+import { openAreaOf, type OpeningToFill } from './request.js';
 import type { MosaicNumbers } from './rules.js';
 
 /** What is too narrow or too far under the lip for core, and is filled solid from skin to skin instead. */
@@ -26,7 +26,7 @@ export interface SolidFill {
   /** As paste: more than half a litre a metre is filled in two lifts, for its heat. */
   readonly lifts: number;
   readonly isUnderLip: boolean;
-  readonly because: 'narrow' | 'shallow-lip' | 'no-way-in';
+  readonly because: 'narrow' | 'shallow-lip' | 'no-way-in' | 'asked';
 }
 
 export type SolidKind = 'paste' | 'solid-laminate' | 'high-density-strip';
@@ -53,11 +53,15 @@ const LEAST_SLOT_MM2 = 2500;
  * Under a lip core goes only where the lip is deep; a slot takes core only where a hand can bed it. The rest is filled solid, and
  * nothing is both.
  */
-export function cavityDivision(
-  { area, undercut }: Pick<OpeningToFill, 'area' | 'undercut'>,
-  numbers: MosaicNumbers,
-): CavityDivision {
-  const cavity = union([area], undercut);
+export function cavityDivision(opening: OpeningToFill, numbers: MosaicNumbers): CavityDivision {
+  const area = openAreaOf(opening);
+  const cavity = union(area, opening.undercut);
+  if (opening.isSolid === true)
+    return {
+      cavity,
+      coreable: [],
+      solid: cavity.map((polygon): SolidRegion => ({ polygon, because: 'asked' })),
+    };
   const rough = forCells(numbers);
   const shallow = substantial(shallowLip(area, cavity, numbers));
   const open = difference(cavity, shallow);
@@ -96,10 +100,10 @@ export function takenFrom(
 }
 
 /** Undercut near to the edge of the opening, less what lies before a deeper place. */
-function shallowLip(area: Polygon, cavity: Region, { lipFillMm }: MosaicNumbers): Region {
-  const lip = difference(cavity, [area]);
+function shallowLip(area: Region, cavity: Region, { lipFillMm }: MosaicNumbers): Region {
+  const lip = difference(cavity, area);
   if (lip.length === 0) return [];
-  const deep = substantial(difference(cavity, offset([area], lipFillMm, 'round', 0.5)));
+  const deep = substantial(difference(cavity, offset(area, lipFillMm, 'round', 0.5)));
   return deep.length === 0 ? lip : difference(lip, offset(deep, lipFillMm + 1, 'miter'));
 }
 
@@ -145,7 +149,7 @@ export function solidFill(
   const isUnderLip = areaMm2(intersection([polygon], [area])) < size / 2;
   return {
     opening: label,
-    kind: kindOf(widthMm, isUnderLip),
+    kind: because === 'asked' && !isUnderLip ? 'solid-laminate' : kindOf(widthMm, isUnderLip),
     outline: polygon.outer,
     holes: polygon.holes,
     areaM2: size / MM2_PER_M2,

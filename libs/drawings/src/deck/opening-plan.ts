@@ -36,6 +36,8 @@ export interface PlannedOpening {
   /** Absent when no depth is safe. */
   readonly cutDepthMm?: number;
   readonly undercut: readonly Area[];
+  /** Sound core that is left where it is. */
+  readonly coreStays: readonly Area[];
   readonly taperBand: readonly Area[];
 }
 
@@ -134,13 +136,17 @@ function longestValueMm({ panel, openings }: OpeningPlanInput, reader: Reader): 
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-const openingGround = ({ area, undercut, taperBand }: PlannedOpening, view: DeckView): readonly Mark[] => [
+const openingGround = (
+  { area, undercut, coreStays, taperBand }: PlannedOpening,
+  view: DeckView,
+): readonly Mark[] => [
   ...taperBand.map(({ outer }) => shape([view.ring(outer)], 'adjacent', 'none')),
   ...undercut.flatMap((part) => [
     ...hatched(ringsOf(part).map(view.ring), 'sparse'),
     ...ringsOf(part).map((ring) => shape([view.ring(ring)], 'hidden', 'none')),
   ]),
   shape(ringsOf(area).map(view.ring), 'saw', 'light'),
+  ...coreStays.flatMap((part) => hatched(ringsOf(part).map(view.ring), 'back-diagonal')),
 ];
 
 const MOST_CORNERS = 16;
@@ -307,6 +313,17 @@ function legendOf({ panel, openings, fittings }: OpeningPlanInput, reader: Reade
       : []),
     ...(openings.some((opening) => opening.undercut.length > 0)
       ? [{ sample: undercut, meaning: said.undercut }]
+      : []),
+    ...(openings.some((opening) => opening.coreStays.length > 0)
+      ? [
+          {
+            sample: (box: Box): readonly Mark[] => [
+              ...hatched([boxRing(box)], 'back-diagonal'),
+              boxMark(box, 'adjacent', 'none'),
+            ],
+            meaning: said.coreStays,
+          },
+        ]
       : []),
     ...fittingLegend(fittings, reader),
     ...underLegend(fittings, reader),

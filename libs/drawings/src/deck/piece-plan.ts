@@ -1,8 +1,9 @@
 import type { DrawingRequest } from '../drawing-request.js';
 import { areaText, shown, type Reader } from '../reader.js';
 import { closeSheet, openSheet, type LegendEntry, type OpenSheet } from '../sheet/furniture.js';
-import { lined } from '../sheet/hatch.js';
+import { hatched, lined } from '../sheet/hatch.js';
 import { boxMark, circle, shape, sizes, type Mark } from '../sheet/marks.js';
+import type { Box, Ring } from '../sheet/shapes.js';
 import type { Drawing } from '../sheet/svg.js';
 import { deckView, sheetAngleDeg, type DeckView, type SeenFrom } from './deck-view.js';
 import {
@@ -35,6 +36,8 @@ export interface PiecePlanInput {
   readonly panel: Panel;
   readonly openings: readonly { readonly label: string; readonly area: Area }[];
   readonly pieces: readonly PlannedPiece[];
+  /** Filled solid before any piece goes in. */
+  readonly solidFills: readonly Area[];
   /** Those that stand on solid: core is left out where it goes. */
   readonly fittings: readonly Fitting[];
   readonly seenFrom: SeenFrom;
@@ -76,6 +79,7 @@ function drawn(
   const shownPart = [
     ...openings.flatMap(({ area }) => area.outer),
     ...pieces.flatMap(({ outline }) => outline),
+    ...input.solidFills.flatMap(({ outer }) => outer),
   ];
   const view = deckView(shownPart, roomInside(sheet.area, 12, 11), {
     seenFrom: input.seenFrom,
@@ -85,13 +89,14 @@ function drawn(
   const grounds = pieces.flatMap((piece) => pieceMarks(piece, view));
   const under = underFittings(input.fittings, view);
   const edges = panelMarks(panel, view, sheet);
+  const solid = input.solidFills.flatMap((fill) => solidMarks(ringsOf(fill).map(view.ring)));
   const cuts = openings.map(({ area }) => shape(ringsOf(area).map(view.ring), 'saw', 'none'));
   for (const { outline } of pieces) sheet.room.avoid(view.ring(outline), true);
   const labels = pieces.map((piece) => labelOf(piece, view, sheet));
   return {
     drawing: closeSheet(
       sheet,
-      [...grounds, ...under, ...edges, ...cuts, ...dimensions, ...labels.flat()],
+      [...grounds, ...solid, ...under, ...edges, ...cuts, ...dimensions, ...labels.flat()],
       view,
     ),
     left: labels.filter((marks) => marks.length === 0).length,
@@ -108,6 +113,12 @@ const pieceMarks = ({ outline, grainDeg, bleedHoles }: PlannedPiece, view: DeckV
   ];
 };
 
+const solidMarks = (rings: readonly Ring[]): readonly Mark[] => [
+  shape(rings, undefined, 'paper'),
+  ...hatched(rings, 'crossed'),
+  shape(rings, 'contour', 'none'),
+];
+
 const labelOf = ({ label, outline }: PlannedPiece, view: DeckView, sheet: OpenSheet): readonly Mark[] =>
   sheet.room.place({
     at: inside([view.ring(outline)]),
@@ -117,7 +128,10 @@ const labelOf = ({ label, outline }: PlannedPiece, view: DeckView, sheet: OpenSh
     leader: true,
   });
 
-function legendOf({ panel, pieces, fittings }: PiecePlanInput, reader: Reader): readonly LegendEntry[] {
+function legendOf(
+  { panel, pieces, solidFills, fittings }: PiecePlanInput,
+  reader: Reader,
+): readonly LegendEntry[] {
   const said = reader.words.piecePlan;
   const hasGrain = pieces.some(({ grainDeg }) => grainDeg !== undefined);
   return [
@@ -136,6 +150,9 @@ function legendOf({ panel, pieces, fittings }: PiecePlanInput, reader: Reader): 
           },
         ]
       : []),
+    ...(solidFills.length === 0
+      ? []
+      : [{ sample: (box: Box) => solidMarks([boxRing(box)]), meaning: said.solid }]),
     ...underLegend(fittings, reader),
   ];
 }

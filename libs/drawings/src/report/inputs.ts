@@ -87,6 +87,9 @@ export const piecePlanInput = (given: GivenOpened, opening: string | undefined):
   panel: panelOf(given),
   openings: openingsNamed(given.estimate, opening),
   pieces: given.estimate.core.pieces.filter((piece) => opening === undefined || piece.opening === opening),
+  solidFills: given.estimate.core.solidFills
+    .filter((fill) => opening === undefined || fill.opening === opening)
+    .map(({ outline, holes }) => ({ outer: outline, holes })),
   fittings: onSolid(given),
   seenFrom: seenFrom(given.estimate),
 });

@@ -162,7 +162,7 @@ function resultText(reading: Reading, reader: Reader): string {
 
 export function scopeSections(request: ReportRequest): readonly Section[] {
   const {
-    estimate: { scope },
+    estimate: { scope, core },
     reader,
   } = request;
   const said = reader.words.scope;
@@ -172,6 +172,11 @@ export function scopeSections(request: ReportRequest): readonly Section[] {
       facts(said.areas, [
         [said.panelArea, area(scope.panel.areaM2)],
         [said.opened, area(scope.openedAreaM2)],
+        [said.coreOut, area(scope.coreOutAreaM2)],
+        [said.coreStays, area(scope.coreStaysAreaM2)],
+        ...(core === undefined || core.solidAreaM2 === 0
+          ? []
+          : [[said.filledSolid, area(core.solidAreaM2)] as const]),
         [said.retained, area(scope.retainedAreaM2)],
         [said.undercut, area(scope.undercutAreaM2)],
         [said.taperBand, area(scope.taperBandM2)],
@@ -208,15 +213,17 @@ function openingTable({ estimate: { scope }, reader }: ReportRequest): Table {
       numeric(said.cutLength),
       numeric(said.cutDepth),
       numeric(said.undercut),
+      numeric(said.coreStays),
       wide(said.reason),
     ],
-    scope.openings.map(({ label, areaM2, cutLengthM, cutDepthMm, undercutAreaM2, reason }) =>
+    scope.openings.map(({ label, areaM2, cutLengthM, cutDepthMm, undercutAreaM2, coreStaysAreaM2, reason }) =>
       row(
         label,
         areaText(reader, areaM2),
         lengthText(reader, cutLengthM * 1000),
         cutDepthMm === undefined ? reader.words.report.notEstablished : lengthText(reader, cutDepthMm, 1),
         areaText(reader, undercutAreaM2),
+        areaText(reader, coreStaysAreaM2),
         reason,
       ),
     ),

@@ -160,6 +160,7 @@ export const reportWords = {
     cutLength: 'Cut',
     cutDepth: 'Saw depth',
     undercut: 'Undercut',
+    coreStays: 'Core that stays',
     fitting: 'Fitting',
     kind: 'Kind',
     place: 'Place',
@@ -228,10 +229,13 @@ export const reportWords = {
     rank: 'Rank',
   },
   scope: {
-    areas: 'Panel, opened, retained and undercut',
+    areas: 'Panel: what is opened, what core comes out, what is filled solid',
     panelArea: 'Panel',
     opened: 'Opened',
     retained: 'Skin of the panel that stays',
+    coreOut: 'Core that comes out of the opening',
+    coreStays: 'Sound core that stays in the opening',
+    filledSolid: 'Filled solid, no core',
     undercut: 'Core taken out under skin that stays',
     taperBand: 'Taper ground into the skin that stays',
     corners: {

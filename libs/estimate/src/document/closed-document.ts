@@ -107,6 +107,8 @@ function scopeOf({ job, ladder, cards }: ClosedJob): Scope {
     openedAreaM2: 0,
     retainedAreaM2: m2FromMm2(mm2(netAreaMm2(panel))),
     undercutAreaM2: 0,
+    coreOutAreaM2: 0,
+    coreStaysAreaM2: 0,
     cutLengthM: 0,
     taperBandM2: 0,
     fittings: (job.record.fittings ?? []).flatMap(({ id, kind, at }): readonly FittingScope[] => {

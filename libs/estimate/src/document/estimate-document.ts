@@ -304,6 +304,9 @@ export interface Scope {
   readonly nextReadings?: NextReadingsSection;
   readonly openings: readonly Opening[];
   readonly openedAreaM2: number;
+  /** Of the opening, where core comes out; and sound core that is left where it is. */
+  readonly coreOutAreaM2: number;
+  readonly coreStaysAreaM2: number;
   readonly retainedAreaM2: number;
   readonly undercutAreaM2: number;
   readonly cutLengthM: number;
@@ -332,6 +335,9 @@ export interface Opening {
   readonly cutDepthMm?: number;
   readonly undercut: readonly Area[];
   readonly undercutAreaM2: number;
+  /** Sound core in the opening that is left where it is. */
+  readonly coreStays: readonly Area[];
+  readonly coreStaysAreaM2: number;
   readonly taperBand: readonly Area[];
   readonly reason: string;
 }
@@ -368,8 +374,10 @@ export interface CoreSection {
   readonly pieces: readonly CorePiece[];
   /** Why it is so many pieces. */
   readonly division: string;
-  /** Places that take no core: too narrow, or too far under the lip. */
+  /** Places that take no core: too narrow, too far under the lip, or a spot that is wanted solid. */
   readonly solidFills: readonly CoreSolidFill[];
+  readonly solidAreaM2: number;
+  readonly solidVolumeL: number;
   readonly sheets: readonly CoreSheetLayout[];
   /** Left between the pieces on a sheet for the blade. */
   readonly kerfMm: number;

@@ -28,6 +28,7 @@ import {
   type Assumption,
   type Settlement,
 } from '#lib/asking';
+import type { Method } from '#lib/methods';
 import { contradictionsIn } from './contradictions.js';
 import type { DefectRecord } from './defect-record.js';
 import { measuredRecord, overruledAssumptions } from './measured.js';
@@ -47,6 +48,8 @@ export interface Job {
   readonly answers: Settlement<typeof recordQuestions>;
   /** Each default that the answers rest on. */
   readonly assumptions: readonly Assumption[];
+  /** What goes between the skins: core, or solid laminate where the planned rung says so. */
+  readonly fill: Method['fill'];
   /** What the catalogue supplies, by the record's choice or the catalogue's first fit. */
   readonly supplied: Readonly<Record<'core' | 'resin' | 'priceList' | 'labourRates', Answer<string>>> & {
     readonly topcoat: Answer<string> | undefined;
@@ -83,6 +86,7 @@ export function jobOf(stated: DefectRecord, catalogue: Catalogue): Outcome<Job> 
           const supplied = suppliedFor(record, supply);
           return {
             ...{ record, stated, catalogue, answers, ...supply, supplied },
+            fill: 'core' as const,
             assumptions: [
               ...assumptions,
               ...overruledAssumptions(overruled),

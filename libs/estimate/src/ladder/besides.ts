@@ -3,7 +3,7 @@ import { derived, type Figure } from '#lib/provenance';
 import { fraction, m, m2, m2FromMm2, mm2 } from '#lib/units';
 import type { Job } from '../job/job.js';
 import type { Besides } from '../stages/labour-drivers.js';
-import { isLaidAgain } from '../stages/coatings.js';
+import { isLaidAgain, isTakenOff } from '../stages/coatings.js';
 import { netAreaMm2 } from './deck-facts.js';
 
 interface Opened {
@@ -50,7 +50,7 @@ const PAST_THE_CUT_M = 0.3;
 /** Area of overlay that comes off: the panel where paint follows, the opening and a hand past it where planks go back. */
 function overlayBesides({ record: { panel } }: Job, { openedM2 }: Opened): Besides {
   const { overlay } = panel;
-  if (overlay === undefined || overlay.then === 'not-included') return {};
+  if (!isTakenOff(overlay)) return {};
   const panelM2 = m2FromMm2(mm2(netAreaMm2(panel)));
   const sideM = Math.sqrt(openedM2.value) + 2 * PAST_THE_CUT_M;
   const offM2 = isLaidAgain(overlay) ? Math.min(panelM2, sideM * sideM) : panelM2;

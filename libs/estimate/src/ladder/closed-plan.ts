@@ -11,6 +11,7 @@ import {
   largeKinds,
   noArea,
   noLength,
+  noVolume,
   none,
   type Besides,
   type JobQuantities,
@@ -96,6 +97,11 @@ function closedQuantities(
   const injected = area('area injected under', areaM2Of(taking(places, 'inject')));
   return {
     openedM2: noArea,
+    baredM2: noArea,
+    keptCoreM2: noArea,
+    driedM2: noArea,
+    coredM2: noArea,
+    solidL: noVolume,
     looseSkinM2: noArea,
     heldSkinM2: noArea,
     looseCoreM2: noArea,

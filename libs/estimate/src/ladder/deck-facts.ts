@@ -33,8 +33,10 @@ export function deckFactsOf(job: Job, places: readonly PlaceFacts[]): DeckFacts 
 }
 
 /** Planks that are left to others come off all the same before this job begins. */
-const overlayFor = (overlay: OverlayRecord | undefined): DeckFacts['overlay'] =>
-  overlay === undefined ? 'none' : 'comes-off';
+function overlayFor(overlay: OverlayRecord | undefined): DeckFacts['overlay'] {
+  if (overlay === undefined) return 'none';
+  return overlay.then === 'stays' ? 'stays' : 'comes-off';
+}
 
 export const netAreaMm2 = ({ outline, holes = [] }: PanelRecord): number =>
   areaMm2([{ outer: outline, holes: [] }]) -

@@ -13,13 +13,13 @@ export interface FittingOff {
 
 /** Cards of the fittings that come off, in the order of the record. */
 export const cardsFor = (
-  { record, answers }: Pick<Job, 'record' | 'answers'>,
+  { record, answers, fill }: Pick<Job, 'record' | 'answers' | 'fill'>,
   off: readonly FittingOff[],
 ): readonly FittingCard[] => {
   const stack = stackOf(answers, laidAgainMm(record.panel.overlay));
   return (record.fittings ?? []).flatMap((fitting) => {
     const found = off.find(({ id }) => id === fitting.id);
-    return found === undefined ? [] : [cardOf(fitting, stack, found)];
+    return found === undefined ? [] : [cardOf(fitting, stack, { ...found, fill })];
   });
 };
 
@@ -34,8 +34,13 @@ const stackOf = (answers: Job['answers'], overlayMm: number): DeckStack => ({
 });
 
 /** Solid goes under what carries load, and only where the deck is open; elsewhere each hole is potted. */
-const cardOf = (fitting: FittingRecord, stack: DeckStack, { isOnOpening }: FittingOff): FittingCard => {
+const cardOf = (
+  fitting: FittingRecord,
+  stack: DeckStack,
+  { isOnOpening, fill }: FittingOff & Pick<Job, 'fill'>,
+): FittingCard => {
   const { insert, ...card } = fittingCard(stated(fitting), stack);
+  if (isOnOpening && fill === 'solid') return { ...card, isOnSolid: true };
   return insert !== undefined && isOnOpening && isLoaded(fitting.kind) ? { ...card, insert } : card;
 };
 
@@ -44,6 +49,6 @@ export const offIn = (
   fittings: readonly { readonly id: string; readonly where: 'inside' | 'near' }[],
 ): readonly FittingOff[] => fittings.map(({ id, where }) => ({ id, isOnOpening: where === 'inside' }));
 
-/** Holes of cards whose core stays, which are drilled wide and potted; through a solid insert a bolt goes as it is. */
+/** Holes of cards whose core stays, which are drilled wide and potted; through solid laminate a bolt goes as it is. */
 export const pottedCards = (cards: readonly FittingCard[]): readonly FittingCard[] =>
-  cards.filter(({ insert }) => insert === undefined);
+  cards.filter(({ insert, isOnSolid }) => insert === undefined && isOnSolid !== true);

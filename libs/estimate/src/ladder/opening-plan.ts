@@ -1,11 +1,11 @@
-import type { OperationFlags } from '#lib/work';
 import { materialsOf, type Reinforcement } from '#lib/catalogue';
 import { andThen, problem, refusal, success, type Outcome } from '#lib/kernel';
-import type { JudgedRung, PlaceFacts } from '#lib/methods';
+import { limits, type JudgedRung, type PlaceFacts } from '#lib/methods';
 import { derived, type Figure } from '#lib/provenance';
 import type { ResinStepRequest } from '#lib/resin';
-import { fraction, m, m2 } from '#lib/units';
+import { fraction, l, m, m2 } from '#lib/units';
 import type { Job } from '../job/job.js';
+import type { AreaQuantities } from '../stages/area-quantities.js';
 import type { SheetsWanted } from '../stages/core-stage.js';
 import {
   circumstancesOf,
@@ -35,10 +35,10 @@ export function roughOpening(job: Job, rung: JudgedRung, places: readonly PlaceF
   const fabric = heaviestFabric(job);
   if (fabric === undefined)
     return refusal(problem('not-supported', '/method/resin', { why: 'no cloth suits this resin' }));
-  const size = roughSize(job, rung, places);
+  const size = roughSize(job, places);
   const quantities = roughQuantities(job, rung, { places, size });
   const plies = roughPlies(job, rung, { fabric, size });
-  return andThen(sheetsFor(job, size.openedM2), (sheets) =>
+  return andThen(sheetsFor(job, quantities.coredM2.value), (sheets) =>
     success({
       job,
       quantities,
@@ -49,7 +49,7 @@ export function roughOpening(job: Job, rung: JudgedRung, places: readonly PlaceF
         props: 'needed',
         panel: job.record.panel.camberRadiusMm === undefined ? 'flat' : 'cambered',
       },
-      steps: [...roughSteps(job, { size, plies }), ...overlaySteps(job, quantities)],
+      steps: [...roughSteps(job, { size, plies, quantities }), ...overlaySteps(job, quantities)],
       core: { sheets },
       laminate: { plies, plyCount: plies.length, sessions: 1, largestPlyM2: quantities.laminateM2 },
       cards: cardsFor(
@@ -64,6 +64,8 @@ export function roughOpening(job: Job, rung: JudgedRung, places: readonly PlaceF
 
 interface RoughSize {
   readonly openedM2: number;
+  /** Of it, what core comes out of. */
+  readonly baredM2: number;
   readonly cutM: number;
   readonly laminateM2: number;
 }
@@ -71,7 +73,7 @@ interface RoughSize {
 const MM_PER_M = 1000;
 const MM2_PER_M2 = 1e6;
 
-function roughSize({ answers }: Job, { method }: JudgedRung, places: readonly PlaceFacts[]): RoughSize {
+function roughSize({ answers }: Job, places: readonly PlaceFacts[]): RoughSize {
   const skinMm = (
     answers.method.access.value === 'from-below'
       ? answers.innerSkin.thicknessMm
@@ -79,8 +81,10 @@ function roughSize({ answers }: Job, { method }: JudgedRung, places: readonly Pl
   ).value;
   const taperMm =
     answers.method.skin.value === 'relay' ? answers.method.taperRatio.value * skinMm : TAPE_MM / 2;
+  const marginMm = answers.method.cutMarginMm.value;
+  const staysMm =
+    answers.method.soundCore.value === 'stays' ? Math.max(0, marginMm - limits.provenMarginMm) : 0;
   const boxes = places.map(({ longMm, narrowMm }) => {
-    const marginMm = method.code === 'solid-spot' ? 0 : answers.method.cutMarginMm.value;
     return [longMm + 2 * marginMm, narrowMm + 2 * marginMm] as const;
   });
   const sum = (of: (box: readonly [number, number]) => number): number =>
@@ -89,6 +93,7 @@ function roughSize({ answers }: Job, { method }: JudgedRung, places: readonly Pl
     sum(([a, b]) => ((a + 2 * grownMm) * (b + 2 * grownMm)) / MM2_PER_M2);
   return {
     openedM2: ring(0),
+    baredM2: ring(-staysMm),
     cutM: sum(([a, b]) => (2 * (a + b)) / MM_PER_M),
     laminateM2:
       answers.method.skin.value === 'relay'
@@ -105,7 +110,7 @@ interface RoughContext {
   readonly size: RoughSize;
 }
 
-const figureOf = <U extends 'm2' | 'm' | '1'>(
+const figureOf = <U extends 'm2' | 'm' | 'l' | '1'>(
   unit: U,
   value: Figure<U>['value'],
   meaning: string,
@@ -118,16 +123,30 @@ const figureOf = <U extends 'm2' | 'm' | '1'>(
     inputs: {},
   });
 
-/** The whole opening in the state that takes the most work. */
-const roughStates = (
-  openedM2: Figure<'m2'>,
-  condition: OperationFlags['condition'],
-): Pick<JobQuantities, 'looseSkinM2' | 'heldSkinM2' | 'looseCoreM2' | 'heldCoreM2'> => ({
-  looseSkinM2: condition === 'wet-bonded' ? noArea : openedM2,
-  heldSkinM2: condition === 'wet-bonded' ? openedM2 : noArea,
-  looseCoreM2: condition === 'wet-rotten' ? openedM2 : noArea,
-  heldCoreM2: condition === 'wet-rotten' ? noArea : openedM2,
-});
+/** Places and their margin in the state that takes the most work; where core stays, the skin still holds. */
+function roughAreas(
+  job: Job,
+  { openedM2, baredM2 }: RoughSize,
+  places: readonly PlaceFacts[],
+): AreaQuantities {
+  const condition = conditionOf(places);
+  const part = (meaning: string, value: number): Figure<'m2'> => figureOf('m2', m2(value), meaning);
+  const bared = part('ground from which core comes out, roughly', baredM2);
+  const kept = part('sound core that stays, roughly', openedM2 - baredM2);
+  const isSolid = job.fill === 'solid';
+  const litres = isSolid ? baredM2 * job.answers.core.cavityMm.value : 0;
+  return {
+    baredM2: bared,
+    keptCoreM2: kept,
+    driedM2: condition === 'dry-debonded' ? noArea : bared,
+    coredM2: isSolid ? noArea : bared,
+    solidL: figureOf('l', l(litres), 'filled solid, roughly'),
+    looseSkinM2: condition === 'wet-bonded' ? noArea : bared,
+    heldSkinM2: condition === 'wet-bonded' ? part('skin that still holds, roughly', openedM2) : kept,
+    looseCoreM2: condition === 'wet-rotten' ? bared : noArea,
+    heldCoreM2: condition === 'wet-rotten' ? noArea : bared,
+  };
+}
 
 function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughContext): JobQuantities {
   const openedM2 = figureOf('m2', m2(size.openedM2), 'opened area, roughly');
@@ -139,7 +158,7 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
   const extra = Math.max(0, plyCountFor(job) - 2);
   return {
     openedM2,
-    ...roughStates(openedM2, conditionOf(places)),
+    ...roughAreas(job, size, places),
     coveringM2: coveringArea(job, finishM2),
     cutM: figureOf('m', m(size.cutM), 'saw cut, roughly'),
     lipM: figureOf('m', m(0), 'no lip, roughly'),
@@ -166,11 +185,7 @@ function roughQuantities(job: Job, rung: JudgedRung, { places, size }: RoughCont
     ),
     smallFittings: figureOf('1', fraction(fittings.filter((one) => !isLarge(one)).length), 'small fittings'),
     largeFittings: figureOf('1', fraction(fittings.filter(isLarge).length), 'large fittings'),
-    inserts: figureOf(
-      '1',
-      fraction(rung.method.code === 'solid-spot' ? places.length : fittings.length),
-      'solid inserts',
-    ),
+    inserts: figureOf('1', fraction(job.fill === 'solid' ? 0 : fittings.length), 'solid inserts'),
     plates: figureOf('1', fraction(fittings.length), 'backing plates'),
     besides: { ...nothingBesides, ...besidesOf(job, rung, { openedM2, places }) },
   };
@@ -220,7 +235,8 @@ const ROLL_WASTE = 1.2;
 /** Core bought over core fitted. */
 const SHEET_WASTE = 1.3;
 
-function sheetsFor({ core, priceList, answers }: Job, openedM2: number): Outcome<readonly SheetsWanted[]> {
+function sheetsFor({ core, priceList, answers }: Job, coredM2: number): Outcome<readonly SheetsWanted[]> {
+  if (coredM2 === 0) return success([]);
   const offers = priceList.packs.filter(
     ({ content }) => content.material === core.code && content.sheet !== undefined,
   );
@@ -234,17 +250,28 @@ function sheetsFor({ core, priceList, answers }: Job, openedM2: number): Outcome
       thicknessMm,
       form: 'plain',
       sheet,
-      count: figureOf('1', fraction(Math.ceil((SHEET_WASTE * openedM2) / sheetM2)), 'core sheets, roughly'),
-      netM2: figureOf('m2', m2(openedM2), 'core, roughly'),
+      count: figureOf('1', fraction(Math.ceil((SHEET_WASTE * coredM2) / sheetM2)), 'core sheets, roughly'),
+      netM2: figureOf('m2', m2(coredM2), 'core, roughly'),
     },
   ]);
 }
 
-function roughSteps(
-  job: Job,
-  { size, plies }: { readonly size: RoughSize; readonly plies: readonly PlyWork[] },
-): readonly ResinStepRequest[] {
-  const areaM2 = size.openedM2;
+interface RoughStepContext {
+  readonly size: RoughSize;
+  readonly plies: readonly PlyWork[];
+  readonly quantities: Pick<JobQuantities, 'baredM2' | 'coredM2' | 'solidL'>;
+}
+
+/** A litre to each thousand square millimetres of section and metre of length. */
+const solidStep = ({ answers }: Job, litres: number): ResinStepRequest => ({
+  step: 'undercut',
+  lengthM: 1,
+  widthMm: (litres * MM_PER_M) / answers.core.cavityMm.value,
+  heightMm: answers.core.cavityMm.value,
+});
+
+function roughSteps(job: Job, { size, plies, quantities }: RoughStepContext): readonly ResinStepRequest[] {
+  const { baredM2, coredM2, solidL } = quantities;
   const wet = plies.map(({ label, areaM2: plyM2, fabric, fibreMassFraction }) => ({
     label,
     areaM2: plyM2.value,
@@ -252,16 +279,24 @@ function roughSteps(
     fibreMassFraction,
   }));
   return [
-    { step: 'seal', areaM2 },
-    { step: 'prewet', areaM2, litresPerM2: job.core.wetOutLPerM2.value },
-    { step: 'bed-core', areaM2 },
+    { step: 'seal', areaM2: baredM2.value },
+    ...(coredM2.value === 0
+      ? [solidStep(job, solidL.value)]
+      : [
+          {
+            step: 'prewet' as const,
+            areaM2: coredM2.value,
+            litresPerM2: job.core.wetOutLPerM2.value,
+          },
+          { step: 'bed-core' as const, areaM2: coredM2.value },
+        ]),
     ...(job.answers.method.skin.value === 'relay'
       ? [
           { step: 'top-laminate' as const, plies: wet },
           { step: 'weave-fill' as const, areaM2: size.laminateM2, coats: 3 },
         ]
       : [
-          { step: 'bed-skin' as const, areaM2 },
+          { step: 'bed-skin' as const, areaM2: size.openedM2 },
           { step: 'closing-plies' as const, plies: wet },
         ]),
   ];

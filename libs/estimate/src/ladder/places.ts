@@ -53,8 +53,7 @@ const plugsOf = ({ record: { survey } }: Job): readonly Plug[] =>
   (survey?.readings ?? []).flatMap((reading) => (reading.kind === 'plug' ? [reading] : []));
 
 function zonePlace(job: Job, zone: ZoneShape, region: Region): PlaceFacts {
-  const plugs = plugsOf(job).filter(({ at }) => containsPoint(region, at));
-  const drawn = job.record.zones?.find(({ id }) => id === zone.id)?.condition;
+  const plugs = plugsIn(job, zone);
   const fittings = (job.record.fittings ?? []).filter(
     ({ at }) => distanceToRegion(at, region) <= FITTING_REACH_MM,
   );
@@ -65,7 +64,7 @@ function zonePlace(job: Job, zone: ZoneShape, region: Region): PlaceFacts {
     badAreaM2: m2FromMm2(mm2(areaMm2(region))),
     longMm,
     narrowMm,
-    core: stateOf(plugs, drawn),
+    core: coreStateIn(job, zone),
     moisturePercent: wettest(plugs),
     isProvenByPlug: plugs.length > 0,
     wetReachMm: 'unknown',
@@ -131,6 +130,19 @@ const fromPlug: Readonly<Record<Plug['condition'], CoreState>> = {
   'damp-sound': 'damp-sound',
   'dry-sound': 'dry-sound',
 };
+
+/** What was found in the core of a zone. */
+export const coreStateIn = (job: Job, zone: ZoneShape): CoreState =>
+  stateOf(plugsIn(job, zone), drawnAs(job, zone));
+
+/** Whether plugs in the zone show core that has let go of its skin and is dry, and none shows anything worse. */
+export const isProvenDry = (job: Job, zone: ZoneShape): boolean =>
+  plugsIn(job, zone).length > 0 && coreStateIn(job, zone) === 'dry-debonded';
+
+const plugsIn = (job: Job, zone: ZoneShape): readonly Plug[] =>
+  plugsOf(job).filter(({ at }) => containsPoint(regionOfZone(zone), at));
+const drawnAs = ({ record }: Job, zone: ZoneShape): ZoneCondition | undefined =>
+  record.zones?.find(({ id }) => id === zone.id)?.condition;
 
 /** A plug is proof and goes before what was drawn; the worst of several decides. Undrawn, the commonest state is taken. */
 function stateOf(plugs: readonly Plug[], drawn: ZoneCondition | undefined): CoreState {

@@ -7,7 +7,8 @@ import { scheduleOf, type ScheduleWork } from '../stages/calendar-stage.js';
 import type { CostWork } from '../stages/cost-context.js';
 import { costOf } from '../stages/cost-stage.js';
 import type { ExtentWork } from '../stages/extent-stage.js';
-import { driverAmountsOf, scaledFigure, type JobQuantities } from '../stages/labour-drivers.js';
+import { driverAmountsOf, type JobQuantities } from '../stages/labour-drivers.js';
+import { scaledFigure } from '../stages/scaled-figure.js';
 import type { PlannedExtent } from '../stages/replan-stage.js';
 import { labourOf, type LabourWork } from '../stages/labour-stage.js';
 import type { NeedContext } from '../stages/needs.js';
@@ -92,6 +93,11 @@ function roughExtents({ quantities, extent, cards }: RungPlan & { readonly exten
 const roughlyAt = (quantities: JobQuantities, factor: number): JobQuantities => ({
   ...quantities,
   openedM2: scaledFigure(quantities.openedM2, factor),
+  baredM2: scaledFigure(quantities.baredM2, factor),
+  keptCoreM2: scaledFigure(quantities.keptCoreM2, factor),
+  driedM2: scaledFigure(quantities.driedM2, factor),
+  coredM2: scaledFigure(quantities.coredM2, factor),
+  solidL: scaledFigure(quantities.solidL, factor),
   looseSkinM2: scaledFigure(quantities.looseSkinM2, factor),
   heldSkinM2: scaledFigure(quantities.heldSkinM2, factor),
   looseCoreM2: scaledFigure(quantities.looseCoreM2, factor),

@@ -13,6 +13,7 @@ export function takingRung(job: Job, rung: JudgedRung): Job {
   const taken = takenBy(job, rung);
   return {
     ...job,
+    fill: rung.method.fill,
     answers: { ...job.answers, method: { ...job.answers.method, ...taken } },
     assumptions: [
       ...job.assumptions.filter(({ at }) => !replaced.includes(at)),

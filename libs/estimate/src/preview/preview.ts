@@ -22,10 +22,11 @@ import { flagsOf, quantitiesOf } from '../stages/labour-drivers.js';
 import { labourOf, type LabourWork } from '../stages/labour-stage.js';
 import { laminateFor, type LaminateWork } from '../stages/laminate-stage.js';
 import { pricedWork, type PricingWork } from '../stages/pricing-stage.js';
-import { pressedQuantities } from '../stages/pressed-quantities.js';
+import { pressedGoods } from '../stages/pressed-quantities.js';
 import { pressOf, processOf, type ProcessWork } from '../stages/process-stage.js';
 import { restorationWith } from '../stages/schedule-choice.js';
-import { scopeOf, type ScopeWork } from '../stages/scope-stage.js';
+import { withAreas, type OpenedScope } from '../stages/three-areas.js';
+import { scopeOf } from '../stages/scope-stage.js';
 import { oldSkinsOf } from '../stages/skins.js';
 import type { EstimatePreview, PreviewPanel } from './estimate-preview.js';
 import { roughCoreFor } from './rough-core.js';
@@ -49,7 +50,7 @@ export const previewOf = (record: DefectRecord, catalogue: Catalogue): Outcome<E
 interface RoughWork {
   readonly job: Job;
   readonly extent: ExtentWork;
-  readonly scope: ScopeWork;
+  readonly scope: OpenedScope;
   readonly laminate: LaminateWork;
   readonly process: ProcessWork;
   readonly labour: LabourWork;
@@ -61,15 +62,19 @@ interface RoughWork {
 const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
   inOrder({ job, ladder, plates: ladder.kept.plates, isRough: true })
     .then('extent', () => (ladder.extent === undefined ? extentOf(job, ladder.kept) : success(ladder.extent)))
-    .then('scope', ({ extent }) => scopeOf(job, openedZones(ladder, extent.zones), ladder.kept))
+    .then('scope', ({ extent }) =>
+      mapValue(scopeOf(job, openedZones(ladder, extent.zones), ladder.kept), (scope) =>
+        withAreas(job, scope),
+      ),
+    )
     .then('skins', () => oldSkinsOf(job))
     .then('core', ({ scope }) => roughCoreFor(job, scope))
     .then('around', ({ skins, core, plates }) =>
       success({ skins, coreMm: core.coreMm, plates, mostTried: MOST_TRIED }),
     )
     .then('laminate', ({ scope, around }) => laminateFor(job, scope, around))
-    .then('quantities', ({ scope, laminate }) =>
-      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate))),
+    .then('quantities', ({ scope, laminate, core }) =>
+      success(withBesides(job, ladder, quantitiesOf(job, scope, laminate, core))),
     )
     .then('press', ({ scope }) => pressOf(job, scope))
     .then('process', (work) => processOf(work))
@@ -87,8 +92,7 @@ const workOutRoughly = (job: Job, ladder: LadderWork): Outcome<RoughWork> =>
         {
           ...work,
           cards: cardsFor(work.job, offIn(work.scope.plan.fittings)),
-          pressed: pressedQuantities(work.press, work.scope),
-          pressedBy: work.press.method ?? 'nothing',
+          ...pressedGoods(work),
         },
         work.process.batches.demand,
         work,

@@ -1,7 +1,7 @@
 import { mapValue, refusal, type Outcome } from '#lib/kernel';
 import { planStack, type StackLayer } from '#lib/coring';
-import { assumed, derived, sumOf, type Figure } from '#lib/provenance';
-import { fraction, m2 } from '#lib/units';
+import { assumed, derived, type Figure } from '#lib/provenance';
+import { fraction, l, m2 } from '#lib/units';
 import { commonPractice } from '#lib/asking';
 import type { Job } from '../job/job.js';
 import {
@@ -11,16 +11,25 @@ import {
   type CoreWork,
   type SheetsWanted,
 } from '../stages/core-stage.js';
-import type { ScopeWork } from '../stages/scope-stage.js';
+import type { OpenedScope } from '../stages/three-areas.js';
 
 /** New core by its area: the stack is chosen as ever, but no piece is cut and no sheet laid out. */
-export type RoughCore = Pick<CoreWork, 'sheets' | 'beddedM2' | 'pieces' | 'scores' | 'coreMm'>;
+export type RoughCore = Pick<
+  CoreWork,
+  'sheets' | 'beddedM2' | 'solid' | 'solidL' | 'pieces' | 'scores' | 'coreMm'
+>;
 
-export function roughCoreFor(job: Job, { plan }: ScopeWork): Outcome<RoughCore> {
-  const beddedM2 = sumOf('m2', 'ground to be cored', {
-    opened: plan.figures.openedArea,
-    undercut: plan.figures.undercutArea,
-  });
+export function roughCoreFor(job: Job, { plan, areas }: OpenedScope): Outcome<RoughCore> {
+  const { openedM2, staysM2 } = areas.recorded;
+  const groundM2 = openedM2 - staysM2 + plan.undercutAreaM2;
+  const isSolid = areas.fill === 'solid';
+  const beddedM2 = rough('m2', m2(isSolid ? 0 : groundM2), 'ground to be cored', plan.figures);
+  const solidL = rough(
+    'l',
+    l(isSolid ? groundM2 * job.answers.core.cavityMm.value : 0),
+    'filled solid',
+    plan.figures,
+  );
   const stack = planStack({
     cavityMm: job.answers.core.cavityMm.value,
     core: job.core,
@@ -30,12 +39,37 @@ export function roughCoreFor(job: Job, { plan }: ScopeWork): Outcome<RoughCore> 
   if (!stack.ok) return refusal(...stack.problems.map((found) => ({ ...found, at: `/core${found.at}` })));
   return mapValue(stack, ({ layers }) => ({
     beddedM2,
-    sheets: layers.flatMap((layer) => sheetsByArea(job, layer, beddedM2)),
-    pieces: evenPieces(job, beddedM2.value),
+    solidL,
+    ...(isSolid ? { solid: asStrip(groundM2, job.answers.core.cavityMm.value) } : {}),
+    sheets: isSolid ? [] : layers.flatMap((layer) => sheetsByArea(job, layer, beddedM2)),
+    pieces: isSolid ? [] : evenPieces(job, beddedM2.value),
     ...scoresOf(job, layers),
     coreMm: layers.reduce((sum, { thicknessMm }) => sum + thicknessMm, 0),
   }));
 }
+
+const rough = <U extends 'm2' | 'l'>(
+  unit: U,
+  value: Figure<U>['value'],
+  meaning: string,
+  { openedArea, undercutArea }: OpenedScope['plan']['figures'],
+): Figure<U> =>
+  derived(unit, value, meaning, {
+    formula: 'preview.core-ground',
+    title: 'Opened and undercut, less sound core that stays',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: { opened: openedArea, undercut: undercutArea },
+  });
+
+const MM_PER_M = 1000;
+
+/** The same ground as one strip a metre wide. */
+const asStrip = (areaM2: number, heightMm: number): NonNullable<CoreWork['solid']> => ({
+  lengthM: areaM2,
+  widthMm: MM_PER_M,
+  heightMm,
+});
 
 const usedShare: Figure<'1'> = assumed('1', fraction(0.8), 'share of a sheet that ends up in the deck', {
   at: '/core',

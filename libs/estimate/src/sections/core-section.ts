@@ -1,16 +1,19 @@
 import type { CoreBill, CorePiece, CutCoreSheet, MosaicFinding, SolidFill } from '#lib/coring';
+import { solidOverCoreKgPerM2 } from '#lib/methods';
 import type { Check, CoreSection, CoreSheetLayout } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 
 export function coreSection(job: Job, bill: CoreBill): CoreSection {
   const { stack, mosaic, waste } = bill;
+  const cavityMm = job.answers.core.cavityMm.value;
+  const hasCore = mosaic.pieces.length > 0;
   return {
     material: job.core.code,
     materialName: job.core.name,
-    stack: stackRows(bill),
-    cavityMm: job.answers.core.cavityMm.value,
-    stackMm: stack.height.value,
-    flushMm: stack.flush.value,
+    stack: stackRows(bill, cavityMm),
+    cavityMm,
+    stackMm: hasCore ? stack.height.value : cavityMm,
+    flushMm: hasCore ? stack.flush.value : 0,
     netAreaM2: bill.netArea.value,
     wasteAreaM2: bill.boughtArea.value - bill.netArea.value,
     purchaseAreaM2: bill.boughtArea.value,
@@ -23,20 +26,25 @@ export function coreSection(job: Job, bill: CoreBill): CoreSection {
     pieces: mosaic.pieces.map((piece) => pieceSection(piece)),
     division: bill.division.words,
     solidFills: mosaic.solidFills.map((fill) => solidSection(fill)),
+    solidAreaM2: mosaic.solidAreaM2,
+    solidVolumeL: mosaic.solidVolumeL,
     sheets: bill.cuts.flatMap(({ thicknessMm, form, sheets }) =>
       sheets.map((sheet) => sheetSection(sheet, thicknessMm, form)),
     ),
     kerfMm: bill.kerfMm,
     utilisation: bill.utilisation,
-    massChangeKg: stack.massChange.value,
+    massChangeKg: stack.massChange.value + solidOverCoreKg(job, bill),
     ...(stack.waterLeaving === undefined ? {} : { waterLeavingKg: stack.waterLeaving.value }),
     notes: [
-      stack.check.words,
-      ...(stack.camber === undefined ? [] : [stack.camber.words]),
+      ...(hasCore ? [stack.check.words, ...(stack.camber === undefined ? [] : [stack.camber.words])] : []),
       ...mosaic.findings.map(({ words }) => words),
     ],
   };
 }
+
+/** What is filled solid weighs more than the core it stands for. */
+const solidOverCoreKg = ({ answers }: Job, { mosaic }: CoreBill): number =>
+  mosaic.solidAreaM2 * solidOverCoreKgPerM2(answers.core.cavityMm.value);
 
 const pieceSection = ({
   label,
@@ -92,7 +100,15 @@ const solidSection = ({
 
 const squareMetres = (areaMm2: number): number => areaMm2 / (1000 * 1000);
 
-function stackRows({ stack: { layers, bondLine, wetLine } }: CoreBill): CoreSection['stack'] {
+/** Where no piece is bedded the cavity holds solid laminate, or the core that was in it. */
+function stackRows({ stack, mosaic }: CoreBill, cavityMm: number): CoreSection['stack'] {
+  if (mosaic.pieces.length > 0) return coreRows(stack);
+  const layer =
+    mosaic.solidFills.length > 0 ? 'solid laminate from skin to skin' : 'old core, left where it is';
+  return [{ layer, thicknessMm: cavityMm }];
+}
+
+function coreRows({ layers, bondLine, wetLine }: CoreBill['stack']): CoreSection['stack'] {
   const bond = (number: number) =>
     number > layers.length && wetLine.value > 0
       ? { layer: 'resin under the new skin, laid wet', thicknessMm: wetLine.value }
@@ -129,20 +145,22 @@ const sheetSection = (
 });
 
 /** The new skin must not stand proud; what was found while dividing the core is a check of its own. */
-export const coreChecks = ({ stack: { check, flush }, mosaic }: CoreBill): readonly Check[] => [
-  {
-    code: 'core-flush',
-    title: 'New core and bond lines in the cavity',
-    state: 'repaired',
-    unit: 'mm',
-    demand: flush.value,
-    verdict: check.verdict === 'holds' ? 'passes' : 'fails',
-    governs: check.words,
-    source: 'DECK-REPAIR-PRACTICE',
-    ...(check.nextBest === undefined ? {} : { remedy: check.nextBest.words }),
-  },
-  ...mosaic.findings.flatMap((finding) => findingCheck(finding)),
+export const coreChecks = (bill: CoreBill): readonly Check[] => [
+  ...(bill.mosaic.pieces.length === 0 ? [] : [flushCheck(bill)]),
+  ...bill.mosaic.findings.flatMap((finding) => findingCheck(finding)),
 ];
+
+const flushCheck = ({ stack: { check, flush } }: CoreBill): Check => ({
+  code: 'core-flush',
+  title: 'New core and bond lines in the cavity',
+  state: 'repaired',
+  unit: 'mm',
+  demand: flush.value,
+  verdict: check.verdict === 'holds' ? 'passes' : 'fails',
+  governs: check.words,
+  source: 'DECK-REPAIR-PRACTICE',
+  ...(check.nextBest === undefined ? {} : { remedy: check.nextBest.words }),
+});
 
 /** What is filled solid is told, not checked; it is priced as it is. */
 function findingCheck({ code, opening, words }: MosaicFinding): readonly Check[] {

@@ -11,6 +11,7 @@ import type {
 } from '../document/estimate-document.js';
 import { timeRanges } from '../document/range.js';
 import type { Job } from '../job/job.js';
+import { isTakenOff } from '../stages/coatings.js';
 import type { LadderWork } from '../ladder/method-ladder.js';
 import type { PricedRung } from '../ladder/priced-ladder.js';
 
@@ -108,7 +109,7 @@ export function leakSection(
       : 'not-known');
   return leakAnswer(cause, {
     bedded: cards.map(({ kind }) => kind),
-    takesOverlayOff: record.panel.overlay !== undefined && record.panel.overlay.then !== 'not-included',
+    takesOverlayOff: isTakenOff(record.panel.overlay),
     railOff: method.edgeWork === 'rail',
   });
 }

@@ -1,4 +1,4 @@
-import { areaMm2 } from '#lib/geometry';
+import { areaMm2, type Region } from '#lib/geometry';
 import type { OpeningPlan, PlannedOpening } from '#lib/extent';
 import { m2FromMm2, mm2 } from '#lib/units';
 import type { FittingScope, Opening, Scope } from '../document/estimate-document.js';
@@ -6,11 +6,11 @@ import type { ExtentWork } from '../stages/extent-stage.js';
 import { isPainted } from '../stages/coatings.js';
 import { measuredFindings } from '../job/measured.js';
 import type { Job } from '../job/job.js';
-import type { ScopeWork } from '../stages/scope-stage.js';
+import type { OpenedScope } from '../stages/three-areas.js';
 import { areaOfPolygon, areasOf } from './areas.js';
 
 /** What is cut, what stays, what is in and what is out. */
-export function scopeSection(job: Job, { plan }: ScopeWork, extent: ExtentWork): Scope {
+export function scopeSection(job: Job, { plan, areas }: OpenedScope, extent: ExtentWork): Scope {
   const { panel } = job.record;
   return {
     panel: {
@@ -29,8 +29,10 @@ export function scopeSection(job: Job, { plan }: ScopeWork, extent: ExtentWork):
     })),
     contours: extent.contours,
     ...(extent.nextReadings === undefined ? {} : { nextReadings: extent.nextReadings }),
-    openings: plan.openings.map((opening) => openingSection(opening)),
+    openings: plan.openings.map((opening) => openingSection(opening, areas.stays.get(opening.label) ?? [])),
     openedAreaM2: plan.openedAreaM2,
+    coreOutAreaM2: areas.recorded.openedM2 - areas.recorded.staysM2,
+    coreStaysAreaM2: areas.recorded.staysM2,
     retainedAreaM2: plan.retainedAreaM2,
     undercutAreaM2: plan.undercutAreaM2,
     cutLengthM: plan.cutLengthM + plan.splitLengthM,
@@ -42,7 +44,7 @@ export function scopeSection(job: Job, { plan }: ScopeWork, extent: ExtentWork):
   };
 }
 
-const openingSection = (opening: PlannedOpening): Opening => ({
+const openingSection = (opening: PlannedOpening, stays: Region): Opening => ({
   label: opening.label,
   area: areaOfPolygon(opening.area),
   sawLine: opening.sawLine,
@@ -52,6 +54,8 @@ const openingSection = (opening: PlannedOpening): Opening => ({
   ...(opening.cutDepthMm === undefined ? {} : { cutDepthMm: opening.cutDepthMm }),
   undercut: areasOf(opening.undercut),
   undercutAreaM2: opening.undercutAreaM2,
+  coreStays: areasOf(stays),
+  coreStaysAreaM2: m2FromMm2(mm2(areaMm2(stays))),
   taperBand: areasOf(opening.taperBand),
   reason: opening.reason,
 });
@@ -79,6 +83,7 @@ const methodOf = ({ answers: { method, conditions, evidence }, supplied }: Job):
     'Skin': method.skin,
     'Access': method.access,
     'Pressure on the bond': method.press,
+    'Sound core': method.soundCore,
     'Finish': method.finish,
     'Evidence': evidence,
     'Shelter': conditions.shelter,
@@ -99,10 +104,18 @@ const overlayIn = ({ record: { panel } }: Job): readonly string[] => {
   }
 };
 
-const overlayOut = ({ record: { panel } }: Job): readonly string[] =>
-  panel.overlay?.then === 'not-included'
-    ? ['overlay off, its holes filled and whatever takes its place: by others, before and after this job']
-    : [];
+const overlayOut = ({ record: { panel } }: Job): readonly string[] => {
+  switch (panel.overlay?.then) {
+    case 'not-included':
+      return [
+        'overlay off, its holes filled and whatever takes its place: by others, before and after this job',
+      ];
+    case 'stays':
+      return ['the overlay: it stays as it lies, and its screw holes may let water in again'];
+    default:
+      return [];
+  }
+};
 
 const isShed = (job: Job): boolean => job.answers.conditions.shelter.value === 'shed';
 
@@ -112,7 +125,9 @@ function inAndOut(job: Job, plan: OpeningPlan): Pick<Scope, 'included' | 'exclud
   const hasFinish = isPainted(job);
   return {
     included: [
-      'opening, removal of bad core, drying, new core, bonding and closing of the openings listed',
+      job.fill === 'solid'
+        ? 'opening, removal of bad core, drying, filling solid and closing of the openings listed'
+        : 'opening, removal of bad core, drying, new core, bonding and closing of the openings listed',
       ...(plan.fittings.length > 0 ? ['fittings listed: off, holes potted, re-bedded'] : []),
       ...(isLined ? ['lining below the openings out and back'] : []),
       ...overlayIn(job),

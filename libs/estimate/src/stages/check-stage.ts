@@ -64,7 +64,7 @@ const WIDEST_POCKET_MM = 200;
 const fittingRequests = ({ job, scope: { plan } }: CheckContext): readonly FittingRequest[] =>
   cardsFor(job, offIn(plan.fittings)).flatMap((card) => {
     const kind = plan.fittings.find(({ id }) => id === card.id)?.kind;
-    const { insert, plate } = card;
+    const { insert, plate, isOnSolid } = card;
     return kind === undefined || card.fasteners === 0
       ? []
       : [
@@ -73,7 +73,10 @@ const fittingRequests = ({ job, scope: { plan } }: CheckContext): readonly Fitti
             kind,
             bolts: card.fasteners,
             boltMm: card.fastenerMm,
-            pottedMm: Math.min(WIDEST_POCKET_MM, insert === undefined ? card.plugMm : insert.widthMm),
+            pottedMm:
+              isOnSolid === true
+                ? WIDEST_POCKET_MM
+                : Math.min(WIDEST_POCKET_MM, insert?.widthMm ?? card.plugMm),
             ...(plate === undefined
               ? {}
               : { backingPlate: { lengthMm: plate.lengthMm, widthMm: plate.widthMm } }),

@@ -6,6 +6,10 @@ import type { Job } from '../job/job.js';
 export const isPainted = ({ answers, record }: Job): boolean =>
   answers.method.access.value === 'from-above' && !isLaidAgain(record.panel.overlay);
 
+/** Whether taking it off is part of this job. */
+export const isTakenOff = (overlay: OverlayRecord | undefined): overlay is OverlayRecord =>
+  overlay !== undefined && overlay.then !== 'not-included' && overlay.then !== 'stays';
+
 export const isLaidAgain = (overlay: OverlayRecord | undefined): boolean => overlay?.then === 'back';
 
 /** What the job lays on: the topcoat of the job, and the first coating of each other kind. */

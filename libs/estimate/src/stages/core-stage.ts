@@ -3,12 +3,12 @@ import type { SheetFormat } from '#lib/catalogue';
 import type { CoreBill, CoreBillRequest, CoreCut, SolidFill, StackPlan } from '#lib/coring';
 import { areaMm2 } from '#lib/geometry';
 import { derived, sumOf, type Figure } from '#lib/provenance';
-import { fraction, m2, m2FromMm2, mm2 } from '#lib/units';
+import { fraction, l, m2, m2FromMm2, mm2 } from '#lib/units';
 import { coreChecks, coreSection } from '../sections/core-section.js';
 import type { Check, CoreSection } from '../document/estimate-document.js';
 import type { Job } from '../job/job.js';
 import type { KeptWork } from '../kept-work.js';
-import type { ScopeWork } from './scope-stage.js';
+import type { OpenedScope } from './three-areas.js';
 
 /** Sheets to buy of one thickness, form and format. */
 export interface SheetsWanted {
@@ -25,6 +25,8 @@ export interface CoreWork {
   readonly sheets: readonly SheetsWanted[];
   /** Ground to be cored, joints counted and what is filled solid left out: what is bedded and wetted out. */
   readonly beddedM2: Figure<'m2'>;
+  /** What is filled solid, in all. */
+  readonly solidL: Figure<'l'>;
   /** What is filled solid, as one section along its length; absent when nothing is. */
   readonly solid?: SolidSection;
   readonly pieces: readonly { readonly label: string; readonly areaM2: number }[];
@@ -43,7 +45,7 @@ export interface SolidSection {
 }
 
 /** Stack, mosaic and sheets for the openings. */
-export function coreFor(job: Job, scope: ScopeWork, { core }: Pick<KeptWork, 'core'>): Outcome<CoreWork> {
+export function coreFor(job: Job, scope: OpenedScope, { core }: Pick<KeptWork, 'core'>): Outcome<CoreWork> {
   const outcome = core(requestOf(job, scope));
   return outcome.ok
     ? mapValue(outcome, (bill) => coreWork(job, scope, bill))
@@ -61,10 +63,16 @@ const ofRecord = (found: Problem): Problem =>
 /** A first good layout: the cutting-plan endpoint takes as long as it is given. */
 const QUICK_WORK = 20;
 
-function requestOf(job: Job, { plan }: ScopeWork): CoreBillRequest {
+function requestOf(job: Job, { plan, areas }: OpenedScope): CoreBillRequest {
   const { record, core, answers } = job;
   return {
-    openings: plan.openings.map(({ label, area, undercut }) => ({ label, area, undercut })),
+    openings: plan.openings.map(({ label, area, undercut }) => ({
+      label,
+      area,
+      undercut,
+      staying: areas.stays.get(label) ?? [],
+      isSolid: areas.fill === 'solid',
+    })),
     ...(record.panel.supports === undefined
       ? {}
       : { supports: record.panel.supports.map(({ from, to }) => ({ from, to })) }),
@@ -123,14 +131,16 @@ export function sheetsOnSale({ core, priceList, answers }: Job): CoreBillRequest
   return [...formats.values()];
 }
 
-function coreWork(job: Job, { plan }: ScopeWork, bill: CoreBill): CoreWork {
+function coreWork(job: Job, { plan, areas }: OpenedScope, bill: CoreBill): CoreWork {
   return {
     bill,
     sheets: bill.cuts.flatMap((cut) => sheetsWanted(cut)),
     beddedM2: coredGround(bill, {
       opened: plan.figures.openedArea,
       undercut: plan.figures.undercutArea,
+      stays: staysFigure(areas.recorded.staysM2),
     }),
+    solidL: litresFigure(bill.mosaic.solidVolumeL),
     ...solidSection(bill),
     pieces: bill.mosaic.pieces.map(({ label, areaM2 }) => ({ label, areaM2 })),
     ...scoresOf(job, bill.stack.layers),
@@ -142,18 +152,36 @@ function coreWork(job: Job, { plan }: ScopeWork, bill: CoreBill): CoreWork {
 
 function coredGround(
   { stack, mosaic }: CoreBill,
-  ground: Readonly<Record<'opened' | 'undercut', Figure<'m2'>>>,
+  ground: Readonly<Record<'opened' | 'undercut' | 'stays', Figure<'m2'>>>,
 ): Figure<'m2'> {
   const inputs = { ...ground, solid: solidFigure(mosaic.solidAreaM2 / stack.layers.length) };
-  const value = inputs.opened.value + inputs.undercut.value - inputs.solid.value;
+  const value = inputs.opened.value + inputs.undercut.value - inputs.stays.value - inputs.solid.value;
   return derived('m2', m2(Math.max(0, value)), 'ground to be cored', {
     formula: 'coring.cored-ground',
-    title: 'Opened and undercut, less what is filled solid',
+    title: 'Opened and undercut, less sound core that stays and what is filled solid',
     symbol: 'A',
     cite: { source: 'ARITHMETIC' },
     inputs,
   });
 }
+
+const litresFigure = (volumeL: number): Figure<'l'> =>
+  derived('l', l(volumeL), 'filled solid', {
+    formula: 'geometry.volume',
+    title: 'Area of outlines times their depth',
+    symbol: 'V',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
+
+const staysFigure = (areaM2: number): Figure<'m2'> =>
+  derived('m2', m2(areaM2), 'sound core that stays', {
+    formula: 'geometry.area',
+    title: 'Area of outlines',
+    symbol: 'A',
+    cite: { source: 'ARITHMETIC' },
+    inputs: {},
+  });
 
 const solidFigure = (areaM2: number): Figure<'m2'> =>
   derived('m2', m2(areaM2), 'filled solid', {

@@ -120,7 +120,7 @@ function useFactor(context: ExtentsContext, { code }: CostLine, change: Change):
     part(pick(after.quantities), pick(before.quantities));
   if (id.startsWith('overlay-')) return ratio(({ besides }) => besides['overlay-relay-m2']?.value ?? 0);
   if (isHardware(id)) return part(after.fittingCount, before.fittingCount);
-  if (id.startsWith('core-')) return ratio(({ openedM2 }) => openedM2.value);
+  if (id.startsWith('core-')) return ratio(({ coredM2 }) => coredM2.value);
   if (id.startsWith('fabric-')) return part(after.laminateM2, before.laminateM2);
   if (id === 'resin' || id === 'hardener' || id.startsWith('filler-')) return resinFactor(context, change);
   const coating = materialsOf(context.job.catalogue, 'coating').find((one) => one.code === id);

@@ -1,23 +1,21 @@
 import { areaMm2 } from '#lib/geometry';
 import { assumed, derived, productOf, sumOf, type Figure } from '#lib/provenance';
 import type { Driver, DriverAmounts, OperationFlags } from '#lib/work';
-import { fraction, m, m2, m2FromMm2, mm2, type In } from '#lib/units';
+import { fraction, l, m, m2, m2FromMm2, mm2, type In } from '#lib/units';
 import type { ZoneCondition } from '../job/defect-record.js';
 import { commonPractice } from '#lib/asking';
 import type { Job } from '../job/job.js';
 import { usualCondition } from '../job/questions/defect.js';
 import { isPainted } from './coatings.js';
 import type { LaminateWork } from './laminate-stage.js';
+import { areaQuantities, type AreaQuantities } from './area-quantities.js';
+import type { CoreWork } from './core-stage.js';
 import type { ScopeWork } from './scope-stage.js';
+import type { OpenedScope } from './three-areas.js';
 
 /** What the hours and the consumables of this job are counted by, each with its derivation. */
-export interface JobQuantities {
+export interface JobQuantities extends AreaQuantities {
   readonly openedM2: Figure<'m2'>;
-  /** Of the opening, by what holds there: a loose skin lifts off, a held one is prised; loose core is scooped, held core cut. */
-  readonly looseSkinM2: Figure<'m2'>;
-  readonly heldSkinM2: Figure<'m2'>;
-  readonly looseCoreM2: Figure<'m2'>;
-  readonly heldCoreM2: Figure<'m2'>;
   readonly cutM: Figure<'m'>;
   /** The cut round openings under whose edges core is taken out. */
   readonly lipM: Figure<'m'>;
@@ -66,6 +64,13 @@ export const none = derived('1', fraction(0), 'none', {
   cite: { source: 'ARITHMETIC' },
   inputs: {},
 });
+export const noVolume = derived('l', l(0), 'none', {
+  formula: 'scope.count',
+  title: 'None in this job',
+  symbol: '0',
+  cite: { source: 'ARITHMETIC' },
+  inputs: {},
+});
 export const noLength = derived('m', m(0), 'none', {
   formula: 'scope.count',
   title: 'None in this job',
@@ -80,7 +85,12 @@ const PLIES_IN_THE_UNIT_RATE = 2;
 /** Fittings that take two people and an afternoon rather than four bolts. */
 export const largeKinds: readonly string[] = ['winch', 'windlass', 'track', 'hatch'];
 
-export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWork): JobQuantities {
+export function quantitiesOf(
+  job: Job,
+  { plan, areas }: OpenedScope,
+  laminate: LaminateWork,
+  core: Pick<CoreWork, 'beddedM2' | 'solidL'>,
+): JobQuantities {
   const { openedArea, cutLength, splitLength } = plan.figures;
   const cutM = sumOf('m', 'saw cut', { around: cutLength, across: splitLength });
   const fairedM2 = fairedArea(job, plan.figures, laminate);
@@ -90,7 +100,7 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
     openedM2: openedArea,
     lipM: lipLength(plan),
     topcoatM2: smoothArea(finishM2, nonskidM2),
-    ...statesOf(job, openedArea),
+    ...areaQuantities(areas, plan.figures, core),
     coveringM2: coveringArea(job, finishM2),
     cutM,
     taperM: cutM,
@@ -109,41 +119,7 @@ export function quantitiesOf(job: Job, { plan }: ScopeWork, laminate: LaminateWo
     nonskidM2,
     liningM2: liningArea(job, openedArea),
     ...fittingCounts(plan),
-  };
-}
-
-/** The opening in the shares of the zones: bonded core comes out harder than rotten core, and each where it lies. */
-function statesOf(
-  { record: { zones = [] } }: Job,
-  openedArea: Figure<'m2'>,
-): Pick<JobQuantities, 'looseSkinM2' | 'heldSkinM2' | 'looseCoreM2' | 'heldCoreM2'> {
-  const areas = zones.map(({ outline, condition = usualCondition.value }) => ({
-    condition,
-    areaMm2: areaMm2([{ outer: outline, holes: [] }]),
-  }));
-  const all = areas.reduce((sum, one) => sum + one.areaMm2, 0);
-  const shareOf = (...conditions: readonly ZoneCondition[]): number =>
-    all === 0
-      ? Number(conditions.includes(usualCondition.value))
-      : areas
-          .filter(({ condition }) => conditions.includes(condition))
-          .reduce((sum, one) => sum + one.areaMm2, 0) / all;
-  const part = (meaning: string, ...conditions: readonly ZoneCondition[]): Figure<'m2'> =>
-    productOf('m2', meaning, {
-      opened: openedArea,
-      share: derived('1', fraction(shareOf(...conditions)), 'share of the zones in that state', {
-        formula: 'scope.share',
-        title: 'Area of the zones in that state over the area of all zones',
-        symbol: 's',
-        cite: { source: 'ARITHMETIC' },
-        inputs: {},
-      }),
-    });
-  return {
-    looseSkinM2: part('skin that has let go', 'wet-rotten', 'dry-debonded'),
-    heldSkinM2: part('skin that still holds', 'wet-bonded'),
-    looseCoreM2: part('rotten core', 'wet-rotten'),
-    heldCoreM2: part('core that still holds', 'wet-bonded', 'dry-debonded'),
+    ...(areas.fill === 'solid' ? { inserts: none } : {}),
   };
 }
 
@@ -344,6 +320,11 @@ function fittingCounts({
 export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
   'job': one,
   'opened-m2': quantities.openedM2.value,
+  'bared-m2': quantities.baredM2.value,
+  'kept-core-m2': quantities.keptCoreM2.value,
+  'dried-m2': quantities.driedM2.value,
+  'cored-m2': quantities.coredM2.value,
+  'solid-l': quantities.solidL.value,
   'loose-skin-m2': quantities.looseSkinM2.value,
   'held-skin-m2': quantities.heldSkinM2.value,
   'loose-core-m2': quantities.looseCoreM2.value,
@@ -373,6 +354,11 @@ export const driverAmountsOf = (quantities: JobQuantities): DriverAmounts => ({
 /** The same amounts as figures, so that an hour can say what it was counted by. */
 export const driverFiguresOf = (quantities: JobQuantities): Readonly<Record<string, Figure>> => ({
   'opened-m2': quantities.openedM2,
+  'bared-m2': quantities.baredM2,
+  'kept-core-m2': quantities.keptCoreM2,
+  'dried-m2': quantities.driedM2,
+  'cored-m2': quantities.coredM2,
+  'solid-l': quantities.solidL,
   'loose-skin-m2': quantities.looseSkinM2,
   'held-skin-m2': quantities.heldSkinM2,
   'loose-core-m2': quantities.looseCoreM2,
@@ -444,16 +430,3 @@ export const figuresOf = ({ besides, ...rest }: JobQuantities): readonly (readon
   ...Object.entries(rest),
   ...Object.entries(besides),
 ];
-
-/** A quantity at another extent, in the rough. */
-export const scaledFigure = <U extends string>(figure: Figure<U>, factor: number): Figure<U> =>
-  productOf(figure.unit, figure.meaning, {
-    recorded: figure,
-    factor: derived('1', fraction(factor), 'found over recorded', {
-      formula: 'arithmetic.ratio',
-      title: 'Ratio',
-      symbol: 'E',
-      cite: { source: 'ARITHMETIC' },
-      inputs: {},
-    }),
-  });

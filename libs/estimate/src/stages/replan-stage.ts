@@ -5,10 +5,12 @@ import { fraction } from '#lib/units';
 import type { Job } from '../job/job.js';
 import type { LadderWork } from '../ladder/method-ladder.js';
 import { withBesides } from '../ladder/opened-places.js';
+import type { CoreWork } from './core-stage.js';
 import type { ExtentWork } from './extent-stage.js';
 import { driverAmountsOf, quantitiesOf, type JobQuantities } from './labour-drivers.js';
 import type { LaminateWork } from './laminate-stage.js';
 import { openingRequestOf, type ScopeWork } from './scope-stage.js';
+import type { OpenedScope } from './three-areas.js';
 
 /** The job planned for another extent: what its hours, goods and days are counted by there. */
 export interface PlannedExtent {
@@ -23,7 +25,8 @@ export interface ReplanContext {
   readonly job: Job;
   readonly ladder: LadderWork;
   readonly extent: Pick<ExtentWork, 'law'>;
-  readonly scope: ScopeWork;
+  readonly scope: OpenedScope;
+  readonly core: Pick<CoreWork, 'beddedM2' | 'solidL'>;
   readonly laminate: LaminateWork;
   readonly quantities: JobQuantities;
 }
@@ -35,7 +38,7 @@ const APART = 0.04;
 
 /** The same planning for larger and smaller extents, rising; what does not grow comes out the same. */
 export function replanned(context: ReplanContext): readonly PlannedExtent[] {
-  const { job, ladder, extent, scope, quantities } = context;
+  const { job, ladder, extent, scope, quantities, core } = context;
   const recorded: PlannedExtent = {
     extentFactor: 1,
     quantities,
@@ -53,7 +56,7 @@ export function replanned(context: ReplanContext): readonly PlannedExtent[] {
     const again = withBesides(
       job,
       ladder,
-      quantitiesOf(job, { ...scope, plan }, laminateAt(context, figures)),
+      quantitiesOf(job, { ...scope, plan }, laminateAt(context, figures), core),
     );
     return {
       extentFactor,

@@ -5,14 +5,14 @@ import type { Job } from '../job/job.js';
 import type { JobQuantities } from './labour-drivers.js';
 import type { LaminateWork } from './laminate-stage.js';
 import { overlaySteps } from './overlay-needs.js';
-import type { ScopeWork } from './scope-stage.js';
+import type { OpenedScope } from './three-areas.js';
 
 /** Of the new core only what takes resin. */
 export type CoreToBed = Pick<CoreWork, 'beddedM2' | 'solid' | 'pieces' | 'scores'>;
 
 export interface ResinContext {
   readonly job: Job;
-  readonly scope: ScopeWork;
+  readonly scope: OpenedScope;
   readonly core: CoreToBed;
   readonly laminate: LaminateWork;
   readonly quantities: JobQuantities;
@@ -28,11 +28,22 @@ export const resinStepsOf = (context: ResinContext): readonly ResinStepRequest[]
 ];
 
 function beddingSteps({ job, core, quantities }: ResinContext): readonly ResinStepRequest[] {
-  const areaM2 = quantities.openedM2.value;
+  const areaM2 = quantities.baredM2.value;
+  const facesM2 = beddedFaces(core.beddedM2.value, quantities.keptCoreM2.value);
   const beddedM2 = core.beddedM2.value;
   const undercut: readonly ResinStepRequest[] =
     core.solid === undefined ? [] : [{ step: 'undercut', ...core.solid }];
-  if (beddedM2 === 0) return [{ step: 'seal', areaM2 }, ...undercut];
+  const prewet: ResinStepRequest = {
+    step: 'prewet',
+    areaM2: facesM2,
+    litresPerM2: job.core.wetOutLPerM2.value,
+  };
+  if (beddedM2 === 0)
+    return [
+      ...(areaM2 === 0 ? [] : [{ step: 'seal' as const, areaM2 }]),
+      ...undercut,
+      ...(facesM2 === 0 ? [] : [prewet]),
+    ];
   const scores: readonly ResinStepRequest[] =
     core.scores === undefined
       ? []
@@ -49,11 +60,14 @@ function beddingSteps({ job, core, quantities }: ResinContext): readonly ResinSt
   return [
     { step: 'seal', areaM2 },
     ...undercut.map((step) => ({ ...step, ...stifferOnCamber(job) })),
-    { step: 'prewet', areaM2: beddedM2, litresPerM2: job.core.wetOutLPerM2.value },
+    prewet,
     { step: 'bed-core', areaM2: beddedM2, pieces: core.pieces, ...stifferOnCamber(job) },
     ...scores,
   ];
 }
+
+/** Of core that stays one face is wetted where new core has two. */
+const beddedFaces = (newM2: number, keptM2: number): number => newM2 + keptM2 / 2;
 
 /**
  * Parts of filler to a hundred of mixed resin that hold a bed on a cambered deck, where the usual 5 run downhill: 6 to

@@ -53,6 +53,8 @@ export interface FittingCard {
   readonly pours: number;
   readonly baseMm: number;
   readonly insert?: Insert;
+  /** It stands on a spot that is filled solid: neither insert nor plug is wanted. */
+  readonly isOnSolid?: boolean;
   readonly plate?: BackingPlate;
   readonly sealant: { readonly kind: SealantKind; readonly ml: number };
   readonly tightening: string;

@@ -17,9 +17,13 @@ import {
   wordsFor,
 } from '../tests.js';
 
+/** Damp, pale, bonded core at or below what alone does not justify replacing it. */
+const mayStayDamp = ({ place: { core, moisturePercent } }: MethodFacts): boolean =>
+  core === 'damp-sound' && isKnown(moisturePercent) && moisturePercent <= limits.keepMoisturePercent;
+
 const refusedWithBadCore: Test = (facts) => {
   const { place } = facts;
-  if (!isBad(facts)) return undefined;
+  if (!isBad(facts) || mayStayDamp(facts)) return undefined;
   const state = isKnown(place.core) ? wordsFor(place.core) : 'bad';
   return {
     code: 'wet-plug',
@@ -55,7 +59,20 @@ export const rebed = defineMethod({
   skin: 'kept',
   needs: ['a plug beside the hole', 'whether the fitting moves or leaks'],
   refusals: [refusedWithBadCore, refusedWithoutFitting('there is no fitting here to bed anew')],
-  conditions: [conditionPlug('a dry, pale plug beside the hole is what lets the core stay')],
+  conditions: [
+    conditionPlug('a dry, pale plug beside the hole is what lets the core stay'),
+    (facts) =>
+      mayStayDamp(facts)
+        ? {
+            code: 'read-again',
+            text: `core at ${isKnown(facts.place.moisturePercent) ? facts.place.moisturePercent : 0} % stays: the leak is stopped, and the same points are read again after a season`,
+            value: isKnown(facts.place.moisturePercent) ? facts.place.moisturePercent : 0,
+            limit: limits.keepMoisturePercent,
+            unit: '%',
+            cite: inPrint,
+          }
+        : undefined,
+  ],
   suits: ({ place }) => ({
     code: 'dry-plug',
     text: 'the core beside the hole is dry: only the bedding has failed',

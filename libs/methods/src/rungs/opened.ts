@@ -366,7 +366,7 @@ export const solidSpot = defineMethod({
     unit: 'm2',
     cite: fromMemory,
   }),
-  rank: (facts) => (isLoaded(facts) ? 25 : 62),
+  rank: (facts) => (isLoaded(facts) ? 25 : facts.place.badAreaM2 <= limits.solidSmallM2 ? 52 : 62),
   leavesUndone: () => ['the hard spot ends in core: its edge is tapered so that it does not crack there'],
   stages: [
     ...openedStages.slice(0, 6),

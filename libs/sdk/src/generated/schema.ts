@@ -2690,8 +2690,10 @@ export type components = {
             readonly pieces: readonly components["schemas"]["EstimateCorePiece"][];
             readonly purchaseAreaM2: number;
             readonly sheets: readonly components["schemas"]["CoreSheetLayout"][];
-            /** @description Places that take no core: too narrow, or too far under the lip. */
+            readonly solidAreaM2: number;
+            /** @description Places that take no core: too narrow, too far under the lip, or a spot that is wanted solid. */
             readonly solidFills: readonly components["schemas"]["CoreSolidFill"][];
+            readonly solidVolumeL: number;
             readonly stack: readonly {
                 readonly layer: string;
                 readonly thicknessMm: number;
@@ -2709,6 +2711,8 @@ export type components = {
                 readonly massChangeKg?: string;
                 readonly netAreaM2?: string;
                 readonly purchaseAreaM2?: string;
+                readonly solidAreaM2?: string;
+                readonly solidVolumeL?: string;
                 readonly stackMm?: string;
                 readonly wasteAreaM2?: string;
                 readonly waterLeavingKg?: string;
@@ -5262,6 +5266,8 @@ export type components = {
             readonly rung?: "above-new-skin" | "above-old-skin" | "dry-in-place" | "edge-rail-off" | "edge-rout-and-fill" | "edge-wrap" | "from-below" | "inject" | "ream-and-pot" | "rebed" | "solid-spot" | "whole-panel";
             /** @enum {string} */
             readonly skin?: "re-bed" | "relay";
+            /** @enum {string} */
+            readonly soundCore?: "comes-out" | "stays";
             readonly taperRatio?: number;
             readonly topcoat?: string;
             readonly wholeDeckAreaM2?: number;
@@ -5307,6 +5313,11 @@ export type components = {
              * @enum {string}
              */
             readonly skin?: "re-bed" | "relay";
+            /**
+             * @description Core that zones, readings or a plug show to be sound is left and its face cleaned, or comes out with the rest.
+             * @enum {string}
+             */
+            readonly soundCore?: "stays" | "comes-out";
             /** @description Taper ratio, length to one of thickness. */
             readonly taperRatio?: number;
             /** @description Code of a topcoat in the catalogue. */
@@ -5819,6 +5830,9 @@ export type components = {
         readonly Opening: {
             readonly area: components["schemas"]["Area"];
             readonly areaM2: number;
+            /** @description Sound core in the opening that is left where it is. */
+            readonly coreStays: readonly components["schemas"]["Area"][];
+            readonly coreStaysAreaM2: number;
             readonly cornerRadiusMm: number;
             /** @description Absent when no depth is safe; a finding says why. */
             readonly cutDepthMm?: number;
@@ -5833,6 +5847,7 @@ export type components = {
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
                 readonly areaM2?: string;
+                readonly coreStaysAreaM2?: string;
                 readonly cornerRadiusMm?: string;
                 readonly cutDepthMm?: string;
                 readonly cutLengthM?: string;
@@ -6131,10 +6146,10 @@ export type components = {
              */
             readonly kind: "screwed-planks" | "glued-planks" | "synthetic";
             /**
-             * @description Laid again, replaced by paint, or left to others by the wish of the customer. Absent: paint (most decks that lose their planks are painted).
+             * @description Laid again, replaced by paint, left to others by the wish of the customer, or not touched at all: then the deck is mended from below alone. Absent: paint (most decks that lose their planks are painted).
              * @enum {string}
              */
-            readonly then?: "back" | "paint" | "not-included";
+            readonly then?: "back" | "paint" | "not-included" | "stays";
             /** @description Screws, caulk and the step that is left follow from it. */
             readonly thicknessMm: number | string;
         };
@@ -6142,7 +6157,7 @@ export type components = {
             /** @enum {string} */
             readonly kind: "glued-planks" | "screwed-planks" | "synthetic";
             /** @enum {string} */
-            readonly then?: "back" | "not-included" | "paint";
+            readonly then?: "back" | "not-included" | "paint" | "stays";
             readonly thicknessMm: number;
         };
         readonly OwnOffcutInput: {
@@ -7801,6 +7816,9 @@ export type components = {
                     readonly areaM2?: string;
                 };
             }[];
+            /** @description Of the opening, where core comes out; and sound core that is left where it is. */
+            readonly coreOutAreaM2: number;
+            readonly coreStaysAreaM2: number;
             readonly cutLengthM: number;
             readonly damagedAreaM2: components["schemas"]["Range"];
             /** @enum {string} */
@@ -7833,6 +7851,8 @@ export type components = {
             readonly undercutAreaM2: number;
             /** @description In US customary units, when `Accept-Units: us` was sent; ≈ marks a rounded text. */
             readonly us?: {
+                readonly coreOutAreaM2?: string;
+                readonly coreStaysAreaM2?: string;
                 readonly cutLengthM?: string;
                 readonly damagedAreaM2?: {
                     readonly p10: string;
@@ -8057,7 +8077,7 @@ export type components = {
         readonly SolidFill: {
             readonly areaM2: number;
             /** @enum {string} */
-            readonly because: "narrow" | "no-way-in" | "shallow-lip";
+            readonly because: "asked" | "narrow" | "no-way-in" | "shallow-lip";
             readonly depthMm: number;
             readonly holes: readonly (readonly (readonly number[])[])[];
             readonly isUnderLip: boolean;

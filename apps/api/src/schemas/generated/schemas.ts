@@ -2078,7 +2078,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "items": {
           "$ref": "#/components/schemas/CoreSolidFill"
         },
-        "description": "Places that take no core: too narrow, or too far under the lip."
+        "description": "Places that take no core: too narrow, too far under the lip, or a spot that is wanted solid."
+      },
+      "solidAreaM2": {
+        "type": "number"
+      },
+      "solidVolumeL": {
+        "type": "number"
       },
       "sheets": {
         "type": "array",
@@ -2120,6 +2126,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "pieces",
       "division",
       "solidFills",
+      "solidAreaM2",
+      "solidVolumeL",
       "sheets",
       "kerfMm",
       "utilisation",
@@ -7831,6 +7839,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "wholeDeckAreaM2": {
         "type": "number"
       },
+      "soundCore": {
+        "type": "string",
+        "enum": [
+          "comes-out",
+          "stays"
+        ]
+      },
       "taperRatio": {
         "type": "number"
       }
@@ -8744,6 +8759,16 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "undercutAreaM2": {
         "type": "number"
       },
+      "coreStays": {
+        "type": "array",
+        "items": {
+          "$ref": "#/components/schemas/Area"
+        },
+        "description": "Sound core in the opening that is left where it is."
+      },
+      "coreStaysAreaM2": {
+        "type": "number"
+      },
       "taperBand": {
         "type": "array",
         "items": {
@@ -8763,6 +8788,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "cutLengthM",
       "undercut",
       "undercutAreaM2",
+      "coreStays",
+      "coreStaysAreaM2",
       "taperBand",
       "reason"
     ]
@@ -9107,7 +9134,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
         "enum": [
           "back",
           "not-included",
-          "paint"
+          "paint",
+          "stays"
         ]
       }
     },
@@ -12346,6 +12374,13 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "openedAreaM2": {
         "type": "number"
       },
+      "coreOutAreaM2": {
+        "type": "number",
+        "description": "Of the opening, where core comes out; and sound core that is left where it is."
+      },
+      "coreStaysAreaM2": {
+        "type": "number"
+      },
       "retainedAreaM2": {
         "type": "number"
       },
@@ -12413,6 +12448,8 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "contours",
       "openings",
       "openedAreaM2",
+      "coreOutAreaM2",
+      "coreStaysAreaM2",
       "retainedAreaM2",
       "undercutAreaM2",
       "cutLengthM",
@@ -12868,6 +12905,7 @@ export const generatedSchemas: Readonly<Record<string, object>> = {
       "because": {
         "type": "string",
         "enum": [
+          "asked",
           "narrow",
           "no-way-in",
           "shallow-lip"

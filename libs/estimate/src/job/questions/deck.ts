@@ -54,8 +54,9 @@ export const overlayQuestions = {
   }),
   then: askWhich({
     meaning: 'what becomes of the overlay',
-    description: 'Laid again, replaced by paint, or left to others by the wish of the customer.',
-    choices: ['back', 'paint', 'not-included'],
+    description:
+      'Laid again, replaced by paint, left to others by the wish of the customer, or not touched at all: then the deck is mended from below alone.',
+    choices: ['back', 'paint', 'not-included', 'stays'],
     otherwise: practice('paint', 'most decks that lose their planks are painted'),
   }),
 };

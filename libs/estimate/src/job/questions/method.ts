@@ -3,7 +3,7 @@ import { openingMethodQuestions, skinMethodAsked, taperRatioAsked } from '#lib/e
 import { usualTaper } from '#lib/laminate';
 import { rungCodes } from '#lib/methods';
 import { innerSkinQuestions, outerSkinQuestions, panelQuestions } from './deck.js';
-import { zones } from './defect.js';
+import { defectParts, zones } from './defect.js';
 
 const { access, cutMarginMm, flangeMm } = openingMethodQuestions;
 
@@ -60,6 +60,13 @@ export const methodQuestions = {
     range: { above: 0, upTo: 2000 },
     otherwise: 'unknown',
   }),
+  soundCore: askWhich({
+    meaning: 'what becomes of sound core in the opening',
+    description:
+      'Core that zones, readings or a plug show to be sound is left and its face cleaned, or comes out with the rest.',
+    choices: ['stays', 'comes-out'],
+    otherwise: soundCore,
+  }),
   taperRatio: ask({ ...taperRatioAsked, otherwise: taperOfWorkedSkin }),
   cutMarginMm,
   flangeMm,
@@ -76,6 +83,13 @@ function skinMethod(answers: Answers): Default<'re-bed' | 'relay'> {
         'relay',
         'a new laminate gives the soundest skin; a lifted skin rarely comes off whole over rotten core',
       );
+}
+
+/** Where one symptom is all that is known, nobody has found a boundary beyond which core is sound. */
+function soundCore(answers: Answers): Default<'stays' | 'comes-out'> {
+  return answers.of(defectParts.evidence).value === 'single-symptom'
+    ? practice('comes-out', 'one symptom shows no boundary beyond which core is sound')
+    : practice('stays', 'dry core that holds to the skin below is left and reamed to, not bought anew');
 }
 
 function taperOfWorkedSkin(answers: Answers): Default {
